@@ -1,0 +1,140 @@
+"""What a sheet returns: plain frozen data in SI, no HTML.
+
+Sentences inside an answer are already in the reader's units (a sheet writes
+them with ``Reader.show``/``both``); bare numbers are SI with their quantity and
+are printed by ``calc.render``.
+"""
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True)
+class Value:
+    """An SI ``value`` of ``quantity`` (key of ``units.QUANTITIES``)."""
+
+    value: float
+    quantity: str
+    digits: int = 3
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """The answer in one sentence. ``level``: "good", "tight" or "bad"."""
+
+    level: str
+    sentence: str
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A key figure: shown in the reader's unit with the other system beside it."""
+
+    label: str
+    value: float
+    quantity: str
+    digits: int = 3
+    note: str = ""
+    main: bool = False
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step of the working: formula, numbers in, number out.
+
+    formula: an assignment in Python syntax over SI base units, e.g.
+    ``"h_f = f * L / D * v**2 / (2 * g)"`` (``calc.formula`` prints it as MathML
+    and as text; a test evaluates it with ``given`` and compares ``result``).
+    Names: Greek by name (rho, eps, nu, Delta_h), subscript after ``_``; allowed
+    calls: sqrt, log10, log, exp, min, max, abs, sin, cos, pi.
+    An empty formula makes a step in words only (``note``).
+    given: name -> ``Value``; result: ``Value``.
+    """
+
+    title: str
+    formula: str = ""
+    given: dict = field(default_factory=dict)
+    result: Value | None = None
+    note: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Column:
+    """A table column; ``quantity`` None for text cells."""
+
+    label: str
+    quantity: str | None = None
+    digits: int = 3
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows of cells: SI numbers under a quantity column, else text; None prints a dash.
+
+    ``marked``: indexes of rows to emphasise; ``dimmed``: rows that are out.
+    """
+
+    title: str
+    columns: tuple
+    rows: tuple
+    marked: tuple = ()
+    dimmed: tuple = ()
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Series:
+    """One line, its points in SI. ``style``: "line", "dashed", "points", "area" or "bars"."""
+
+    name: str
+    xs: tuple
+    ys: tuple
+    style: str = "line"
+
+
+@dataclass(frozen=True)
+class Chart:
+    """A chart of one x against one y quantity; ``alt`` says in a sentence what it shows.
+
+    ``key`` is unique within the sheet.  ``marks``: (x, y, label) points to call out.
+    ``levels``: (y, label) horizontal rules.
+    """
+
+    key: str
+    title: str
+    alt: str
+    x_label: str
+    x_quantity: str
+    y_label: str
+    y_quantity: str
+    series: tuple
+    marks: tuple = ()
+    levels: tuple = ()
+
+
+@dataclass(frozen=True)
+class Warning:
+    """Something to know or do. ``level``: "stop" (will not work), "care" or "note"."""
+
+    level: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Link:
+    """Go on with another sheet: ``sheet`` key and its field texts ("flow": "18 L/min")."""
+
+    text: str
+    sheet: str
+    values: dict
+
+
+@dataclass(frozen=True)
+class Answer:
+    verdict: Verdict
+    figures: tuple = ()
+    steps: tuple = ()
+    tables: tuple = ()
+    charts: tuple = ()
+    warnings: tuple = ()
+    links: tuple = ()
