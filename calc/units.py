@@ -383,7 +383,7 @@ def number_text(value, digits=3):
     value = float(f"{value:.11e}")
     if value == 0:
         return "0"
-    exponent = int(f"{value:.{digits - 1}e}".partition("e")[2])  # after rounding: 99.95 -> 100
+    exponent = int(f"{value * (1 + 1e-11):.{digits - 1}e}".partition("e")[2])  # after rounding: 99.95 -> 100
     decimals = max(0, digits - 1 - exponent)
     if decimals > 9:
         return f"{value:.{digits - 1}e}"

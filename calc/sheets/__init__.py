@@ -1,0 +1,21 @@
+"""The calculators: one file each, found by key."""
+
+from importlib import import_module
+
+# In the order the guides present them; the key is the file name.
+KEYS = (
+    "reach",
+    "pressure",
+    "suction",
+    "pipe",
+    "tank",
+    "pressure_tank",
+    "demand",
+)
+
+
+def sheet(key):
+    """The ``Sheet`` with this key. Raises ``KeyError`` if there is none."""
+    if key not in KEYS:
+        raise KeyError(key)
+    return import_module(f"calc.sheets.{key}").SHEET
