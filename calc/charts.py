@@ -1,0 +1,133 @@
+"""Answer charts -> Vega-Lite specifications (plain dicts) in the reader's units.
+
+Colours are CSS: ``currentColor`` for ink and ``var(--sl-...)`` for lines, so the
+same drawing serves light, dark and paper.
+"""
+
+# Our own order: accent first, then ink at falling strength; told apart by dash too.
+COLOURS = ("var(--sl-line-1)", "var(--sl-line-2)", "var(--sl-line-3)", "var(--sl-line-4)")
+DASHES = ([1, 0], [7, 4], [2, 3], [9, 3, 2, 3])
+_SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json"
+
+
+def spec(chart, reader, width=400, height=240):
+    """The Vega-Lite specification of a ``calc.answer.Chart``."""
+    x_unit, y_unit = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
+    axes = {
+        "x": _axis("x", chart.x_label, x_unit.symbol),
+        "y": _axis("y", chart.y_label, y_unit.symbol),
+    }
+    names = [series.name for series in chart.series]
+    layers = [_layer(series, axes, names, x_unit, y_unit) for series in chart.series]
+    layers += [_level(y_unit.from_si(y), label, axes) for y, label in chart.levels]
+    for x, y, label in chart.marks:
+        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes)
+    return {
+        "$schema": _SCHEMA,
+        "description": chart.alt,
+        "width": width,
+        "height": height,
+        "background": None,
+        "padding": 4,
+        "layer": layers,
+        "config": _CONFIG,
+    }
+
+
+_CONFIG = {
+    "font": "system-ui, sans-serif",
+    "view": {"stroke": None},
+    "axis": {
+        "labelColor": "currentColor",
+        "titleColor": "currentColor",
+        "domainColor": "var(--sl-rule)",
+        "tickColor": "var(--sl-rule)",
+        "gridColor": "var(--sl-rule)",
+        "gridOpacity": 0.6,
+        "labelFontSize": 12,
+        "titleFontSize": 12,
+        "titleFontWeight": "normal",
+        "tickCount": 5,
+    },
+    "legend": {
+        "orient": "bottom",
+        "direction": "vertical",
+        "labelColor": "currentColor",
+        "labelFontSize": 12,
+        "labelLimit": 360,
+        "symbolStrokeWidth": 2.5,
+        "symbolSize": 300,
+        "title": None,
+    },
+    "text": {"fontSize": 12, "color": "currentColor"},
+}
+
+
+def _axis(channel, label, symbol):
+    title = f"{label} ({symbol})" if symbol else label
+    return {"field": channel, "type": "quantitative", "title": title, "scale": {"nice": True}}
+
+
+def _layer(series, axes, names, x_unit, y_unit):
+    rows = [
+        {"x": _short(x_unit.from_si(x)), "y": _short(y_unit.from_si(y)), "series": series.name}
+        for x, y in zip(series.xs, series.ys, strict=True)
+    ]
+    mark = {
+        "line": {"type": "line", "strokeWidth": 2.5},
+        "dashed": {"type": "line", "strokeWidth": 2.5},
+        "points": {"type": "point", "filled": True, "size": 60},
+        "area": {"type": "area", "opacity": 0.18, "line": True},
+        "bars": {"type": "bar", "opacity": 0.75},
+    }[series.style]
+    index = names.index(series.name)
+    colour, dash = COLOURS[index % 4], DASHES[index % 4]
+    encoding = dict(axes)
+    if series.style == "bars":
+        mark = {**mark, "color": colour, "width": max(2, 300 // max(1, len(rows)))}
+    elif len(names) > 1:
+        scale = {"domain": names}
+        palette = [COLOURS[i % 4] for i in range(len(names))]
+        encoding["color"] = {"field": "series", "type": "nominal", "scale": {**scale, "range": palette}}
+        if mark["type"] == "line":
+            dashes = [DASHES[i % 4] for i in range(len(names))]
+            encoding["strokeDash"] = {
+                "field": "series",
+                "type": "nominal",
+                "scale": {**scale, "range": dashes},
+            }
+    else:
+        mark = {**mark, "color": colour}
+        if series.style == "dashed":
+            mark["strokeDash"] = dash
+    return {"data": {"values": rows}, "mark": mark, "encoding": encoding}
+
+
+def _level(y, label, axes):
+    row = {"y": _short(y), "label": label}
+    rule = {"mark": {"type": "rule", "strokeDash": [4, 4], "color": "currentColor", "opacity": 0.7}}
+    text = {"mark": {"type": "text", "align": "right", "dy": -7, "x": "width"}}
+    encoding = {"y": axes["y"]}
+    return {
+        "data": {"values": [row]},
+        "layer": [
+            {**rule, "encoding": encoding},
+            {**text, "encoding": {**encoding, "text": {"field": "label"}}},
+        ],
+    }
+
+
+def _mark(x, y, label, axes):
+    data = {"values": [{"x": _short(x), "y": _short(y), "label": label}]}
+    halo = {"stroke": "var(--sl-paper)", "strokeWidth": 2}
+    point = {"type": "point", "filled": True, "size": 110, "color": "var(--sl-line-1)", "opacity": 1, **halo}
+    text = {"type": "text", "align": "left", "dx": 8, "dy": -8, "fontWeight": "bold"}
+    return [
+        {"data": data, "mark": point, "encoding": axes},
+        {"data": data, "mark": text, "encoding": {**axes, "text": {"field": "label"}}},
+    ]
+
+
+def _short(number):
+    """Seven figures: enough for a drawing, and the same text on every machine."""
+    return float(f"{number:.6e}")
