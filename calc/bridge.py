@@ -1,0 +1,87 @@
+"""The one place the browser talks to: JSON text in, JSON text out. Runs anywhere.
+
+Operations (``op``): "work" solves a sheet and renders it, "convert" writes its
+fields in the other system of units.
+"""
+
+import json
+
+from calc import charts, render
+from calc.sheets import sheet as find_sheet
+from calc.sheets.form import Number, State, hidden_keys, work
+from calc.errors import InputError
+from calc.units import QUANTITIES, Reader, number_text, parse
+
+
+def handle(request_text):
+    """Answer one request. Raises ``KeyError`` for an unknown sheet or operation."""
+    request = json.loads(request_text)
+    reply = _OPERATIONS[request["op"]](request)
+    return json.dumps(reply, ensure_ascii=False)
+
+
+def _state(request):
+    return State(request.get("system", "metric"), request.get("texts", {}), request.get("units", {}))
+
+
+def work_out(request):
+    """Solve: answer HTML, plain text and chart specifications, or errors by field key."""
+    sheet, state = find_sheet(request["sheet"]), _state(request)
+    outcome = work(sheet, state)
+    reply = {
+        "errors": outcome.errors,
+        "notes": {key: note for key, note in outcome.notes.items() if note},
+        "hidden": sorted(outcome.hidden),
+        "same": _equivalents(sheet, state, outcome),
+    }
+    if outcome.answer is not None:
+        reply["html"] = render.answer(outcome, request.get("base", ""), request.get("flat", False))
+        reply["text"] = render.plain(sheet, outcome, state)
+        reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
+    return reply
+
+
+def _parsed(sheet, state):
+    """(field, Parsed) of every number field that can be read."""
+    for entry in sheet.fields:
+        if isinstance(entry, Number):
+            text = state.texts.get(entry.key, entry.default(state.system))
+            symbol = state.units.get(entry.key) or Reader(state.system).unit(entry.quantity).symbol
+            try:
+                yield entry, parse(text, entry.quantity, symbol)
+            except InputError:
+                continue
+
+
+def _equivalents(sheet, state, outcome):
+    """What each number is in the other system, as a hint beside the field."""
+    other, same = Reader("metric" if state.system == "us" else "us"), {}
+    for entry, parsed in _parsed(sheet, state):
+        kind = QUANTITIES[entry.quantity]
+        target = kind.default(other.system)
+        if parsed.unit == target:
+            target = kind.default(state.system)
+        if parsed.unit != target and entry.key not in outcome.errors:
+            same[entry.key] = f"= {number_text(target.from_si(parsed.value))} {target.symbol}"
+    return same
+
+
+def convert(request):
+    """Field texts and units in system ``to``; what cannot be read stays as typed."""
+    sheet, state = find_sheet(request["sheet"]), _state(request)
+    texts, units = dict(state.texts), dict(state.units)
+    for entry, parsed in _parsed(sheet, state):
+        target = QUANTITIES[entry.quantity].default(request["to"])
+        if parsed.unit != target:
+            number = target.from_si(parsed.value)
+            texts[entry.key], units[entry.key] = _tidy(number), target.symbol
+    return {"texts": texts, "units": units, "hidden": sorted(hidden_keys(sheet, state))}
+
+
+def _tidy(number):
+    """Four figures without trailing zeros, as a person would type it."""
+    text = number_text(number, 4).replace("\u202f", "").replace("−", "-")
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+_OPERATIONS = {"work": work_out, "convert": convert}

@@ -1,0 +1,79 @@
+/* Charts in the page: the drawing library is loaded when the first changed chart comes into view. */
+(function () {
+  "use strict";
+
+  const root = new URL("..", document.currentScript.src).href;
+  const LIBRARIES = ["vega.min.js", "vega-lite.min.js", "vega-interpreter.min.js", "vega-embed.min.js"];
+  let loading = null;
+
+  function script(source) {
+    return new Promise((resolve, reject) => {
+      const tag = document.createElement("script");
+      tag.src = source;
+      tag.onload = resolve;
+      tag.onerror = () => reject(new Error("could not load " + source));
+      document.head.append(tag);
+    });
+  }
+
+  async function loadAll() {
+    for (const name of LIBRARIES) await script(root + "vendor/" + name);
+  }
+
+  function libraries() {
+    loading = loading || loadAll().catch((error) => {
+      loading = null;
+      throw error;
+    });
+    return loading;
+  }
+
+  /* Draw ``spec`` in ``place``; the old drawing stands until the new one is ready. */
+  async function draw(place, spec) {
+    await libraries();
+    const fresh = document.createElement("div");
+    await window.vegaEmbed(fresh, spec, {
+      actions: false,
+      renderer: "svg",
+      ast: true,
+      expr: window.vega.expressionInterpreter,
+      tooltip: false,
+    });
+    const svg = fresh.querySelector("svg");
+    if (!svg || !place.isConnected) return;
+    svg.setAttribute("aria-hidden", "true");
+    svg.setAttribute("focusable", "false");
+    place.replaceChildren(svg);
+  }
+
+  const waiting = new WeakMap();
+  const watcher = "IntersectionObserver" in window
+    ? new IntersectionObserver((entries) => {
+        for (const entry of entries) if (entry.isIntersecting) start(entry.target);
+      }, { rootMargin: "300px" })
+    : null;
+
+  function start(place) {
+    const spec = waiting.get(place);
+    if (!spec) return;
+    waiting.delete(place);
+    if (watcher) watcher.unobserve(place);
+    draw(place, spec).catch(() => {
+      place.textContent = place.getAttribute("aria-label");
+    });
+  }
+
+  /* Draw when in view, or now where the browser cannot tell. */
+  function show(place, spec) {
+    waiting.set(place, spec);
+    if (watcher) watcher.observe(place);
+    else start(place);
+  }
+
+  /* Before printing everything waiting is drawn. */
+  function showAll(container) {
+    container.querySelectorAll(".sl-drawing").forEach(start);
+  }
+
+  window.SpringlineDrawing = { show, showAll };
+})();

@@ -1,0 +1,100 @@
+"""Put a worked, printable calculator where a guide says ```calculator <key>```.
+
+The fence becomes a mark in the Markdown and the mark becomes HTML afterwards, so
+Markdown never sees the calculator's inside.
+"""
+
+import json
+import re
+from html import escape
+
+import vl_convert
+from mkdocs.utils import get_relative_url
+
+import calc
+from calc import charts, render
+from calc.sheets import sheet as find_sheet
+from calc.sheets.form import State, work
+
+FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
+MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
+DRAWING = re.compile(
+    r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)', re.S
+)
+
+
+def on_page_markdown(markdown, page, config, files):
+    return FENCE.sub(r'<div class="sl-place" data-sheet="\1"></div>', markdown)
+
+
+def on_page_content(html, page, config, files):
+    base = get_relative_url("", page.url)
+    base = base if base.endswith("/") else f"{base}/"
+    flat = not config["use_directory_urls"]
+    html = MARK.sub(lambda mark: calculator(mark[1], base, flat), html)
+    # calculators printed with the page would swamp the search index: the prose is enough
+    return html
+
+
+def on_page_context(context, page, config, nav):
+    context["springline_version"] = calc.__version__
+    return context
+
+
+def calculator(key, base, flat):
+    """The whole calculator: form, printed example in both systems, actions."""
+    sheet = find_sheet(key)
+    metric, us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
+    cautions = "".join(f"<li>{escape(caution)}</li>" for caution in sheet.cautions)
+    safety = (
+        f'<div class="sl-cautions"><p><strong>Before you work on it</strong></p><ul>{cautions}</ul></div>'
+        if cautions
+        else ""
+    )
+    return (
+        f'<section class="sl" data-sheet="{key}" data-base="{base}" data-flat="{int(flat)}" '
+        f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
+        f"{_bar(sheet, key)}"
+        f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
+        f"{render.form(sheet, key)}</form>"
+        f'<p class="sl-status" role="status">A worked example, printed with the page.</p>'
+        f"<noscript><p class=\"sl-status\">Scripts are off, so the numbers can be read but not "
+        f"changed. Everything below is a complete example.</p></noscript>"
+        f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
+        f"{_actions()}{safety}"
+        f'<p class="sl-live" aria-live="polite"></p></section>'
+    )
+
+
+def _bar(sheet, key):
+    return (
+        f'<div class="sl-bar"><h2 class="sl-title" id="{key}-calculator">{escape(sheet.title)}</h2>'
+        '<div class="sl-system" role="group" aria-label="Units">'
+        '<button type="button" data-system="metric" aria-pressed="true">Metric</button>'
+        '<button type="button" data-system="us" aria-pressed="false">US</button></div></div>'
+    )
+
+
+def _actions():
+    return (
+        '<div class="sl-actions"><button type="button" data-action="link">Copy link</button>'
+        '<button type="button" data-action="text">Copy as text</button>'
+        '<button type="button" data-action="print">Print</button>'
+        '<button type="button" data-action="reset">Back to the example</button>'
+        '<span class="sl-said" role="status"></span></div>'
+    )
+
+
+def printed(sheet, system, base, flat):
+    """The default example worked out and drawn. Raises ``ValueError`` if it has errors."""
+    outcome = work(sheet, State(system))
+    if outcome.answer is None:
+        raise ValueError(f"the {system} example of {sheet.key} does not work out: {outcome.errors}")
+    drawings = {c.key: _svg(charts.spec(c, outcome.reader)) for c in outcome.answer.charts}
+    html = render.answer(outcome, base, flat)
+    return DRAWING.sub(lambda found: found[1] + drawings[found[2]] + found[3], html)
+
+
+def _svg(spec):
+    svg = vl_convert.vegalite_to_svg(json.dumps(spec))
+    return svg.replace("<svg ", '<svg focusable="false" aria-hidden="true" ', 1)
