@@ -344,7 +344,7 @@ def _decimal(plain, sign):
                 f"Write it without the comma: {whole}{part} or {whole}.{part}."
             )
         value = sign * float(plain.replace(",", "."))
-        return value, f"Read as {number_text(value, 12).rstrip('0')}: the comma was taken as a decimal point."
+        return value, f"Read as {value:.10g}: the comma was taken as a decimal point."
     if points == 1 and re.fullmatch(r"\d{1,3}(,\d{3})+\.\d*", plain):
         return sign * float(plain.replace(",", "")), ""
     if commas > 1 and points == 0 and re.fullmatch(r"\d{1,3}(,\d{3})+", plain):
