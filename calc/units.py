@@ -383,9 +383,11 @@ def number_text(value, digits=3):
     value = float(f"{value:.11e}")
     if value == 0:
         return "0"
+    if not 1e-300 < abs(value) < 1e300:
+        return f"{value:.{digits - 1}e}"
     exponent = int(f"{value * (1 + 1e-11):.{digits - 1}e}".partition("e")[2])  # after rounding: 99.95 -> 100
     decimals = max(0, digits - 1 - exponent)
-    if decimals > 9:
+    if decimals > 9 or exponent > 14:
         return f"{value:.{digits - 1}e}"
     scaled = math.floor(abs(value) * 10**decimals * (1 + 1e-11) + 0.5) / 10**decimals
     text = f"{scaled:.{decimals}f}"
