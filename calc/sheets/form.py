@@ -74,6 +74,22 @@ class Choice:
 
 
 @dataclass(frozen=True)
+class Text:
+    """A block of text, such as a table pasted in; read as it stands into ``Values``."""
+
+    key: str
+    label: str
+    start: str
+    longest: int = 4000  # characters; a page of figures, not a book
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+
+    def default(self, _system):
+        return self.start
+
+
+@dataclass(frozen=True)
 class Sheet:
     """A calculator. ``folded``: names of groups that start closed (rarely changed fields)."""
 
@@ -170,6 +186,8 @@ def _read(entry, state, reader, typed, notes):
         return _read_choice(entry, text)
     if isinstance(entry, Count):
         return _read_count(entry, text)
+    if isinstance(entry, Text):
+        return _read_text(entry, text)
     if entry.optional and not text.strip():
         return None
     symbol = state.units.get(entry.key) or reader.unit(entry.quantity).symbol
@@ -201,6 +219,14 @@ def _read_count(entry, text):
     if not math.isfinite(number) or number != int(number) or not entry.low <= number <= entry.high:
         raise InputError(f"“{text.strip()}” is not allowed here. {span}")
     return int(number)
+
+
+def _read_text(entry, text):
+    if len(text) > entry.longest:
+        raise InputError(
+            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. Leave some lines out."
+        )
+    return text
 
 
 def _given(parsed):
