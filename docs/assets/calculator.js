@@ -234,11 +234,15 @@
       if (action === "reset") this.reset();
     }
 
+    /* A new entry in the history, so that "back" brings the reader's numbers again. */
     reset() {
+      clearTimeout(this.saving);
+      history.replaceState(history.state, "", this.fragment());
       this.fields.forEach((field) => field.toStandard(this.system));
       this.linkProblem = "";
       this.showConditions();
-      this.saveLink();
+      this.ownHash = this.fragment();
+      history.pushState(history.state, "", this.ownHash);
       if (Engine.ready) this.ask();
       else this.setAnswer(this.examples[this.system]);
     }

@@ -1,0 +1,51 @@
+"""A reader's hands: open a calculator, type, read, share."""
+
+from calc.sheets import KEYS, sheet
+
+PAGES = {key: sheet(key).page for key in KEYS}
+START = 60_000  # ms; Python starting on a loaded machine
+
+
+def open_sheet(page, address, key, fragment=""):
+    """Open the calculator's page and wait until Python answers."""
+    page.goto(f"{address}{PAGES[key]}{fragment}")
+    page.locator("section.sl .sl-form").scroll_into_view_if_needed()
+    wait_live(page)
+
+
+def wait_live(page):
+    page.wait_for_selector('section.sl[data-state="live"]', timeout=START)
+
+
+def box(page, key):
+    return page.locator(f'.sl-field[data-key="{key}"] .sl-control > :first-child')
+
+
+def menu(page, key):
+    return page.locator(f'.sl-field[data-key="{key}"] select.sl-unit')
+
+
+def verdict(page):
+    return page.locator(".sl-answer .sl-verdict").inner_text()
+
+
+def answer_text(page):
+    return page.locator(".sl-answer").inner_text()
+
+
+def type_number(page, key, text):
+    """Type into a field, opening its group first; waits for the reply."""
+    field = box(page, key)
+    field.evaluate("el => el.closest('details')?.setAttribute('open', '')")
+    field.fill(text)
+    settle(page)
+
+
+def settle(page):
+    """Wait until what is shown belongs to what is typed."""
+    page.wait_for_function(
+        """() => new Promise(done => SpringlineEngine.ask(
+            {op: 'convert', sheet: document.querySelector('section.sl').dataset.sheet, to: 'us'})
+            .then(() => setTimeout(() => done(true), 400)))""",
+        timeout=START,
+    )

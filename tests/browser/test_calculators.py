@@ -1,0 +1,228 @@
+"""Every calculator in a real browser: changed, shared, reopened, switched, misused."""
+
+import re
+
+import pytest
+
+from calc.sheets import KEYS, sheet
+from calc.sheets.form import Number, State, hidden_keys
+from tests.browser.pages import (
+    PAGES, answer_text, box, menu, open_sheet, settle, type_number, verdict, wait_live,
+)  # fmt: skip
+
+
+def _first_number(key):
+    """A shown number field of the sheet and another value it takes."""
+    hidden = hidden_keys(sheet(key), State())
+    entry = next(
+        e for e in sheet(key).fields
+        if isinstance(e, Number) and e.key not in hidden and not e.optional and not e.group
+    )  # fmt: skip
+    default = float(re.match(r"[\d.]+", entry.metric)[0])
+    return entry, f"{default * 1.25:g}"
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_a_changed_number_changes_the_figures(page, address, key):
+    open_sheet(page, address, key)
+    before = answer_text(page)
+    entry, other = _first_number(key)
+    type_number(page, entry.key, other)
+    assert answer_text(page) != before
+    assert page.locator(".sl-wrong").count() == 0
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_a_link_reproduces_the_page_in_a_fresh_browser(browser, address, key):
+    first = browser.new_context(locale="en-GB")
+    page = first.new_page()
+    open_sheet(page, address, key)
+    entry, other = _first_number(key)
+    type_number(page, entry.key, other)
+    page.wait_for_function("() => location.hash.includes('=')")
+    shared, text = page.url, answer_text(page)
+    first.close()
+    second = browser.new_context(locale="en-US")
+    page = second.new_page()
+    page.goto(shared)
+    wait_live(page)
+    settle(page)
+    assert answer_text(page) == text
+    assert box(page, entry.key).input_value() == other
+    second.close()
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_units_switch_and_come_back_as_typed(page, address, key):
+    open_sheet(page, address, key)
+    entry, other = _first_number(key)
+    type_number(page, entry.key, other)
+    metric = answer_text(page)
+    page.get_by_role("button", name="US", exact=True).click()
+    settle(page)
+    assert answer_text(page) != metric
+    page.get_by_role("button", name="Metric", exact=True).click()
+    settle(page)
+    assert box(page, entry.key).input_value() == other
+    assert answer_text(page) == metric
+
+
+BAD = ["", "abc", "40 furlongs", "1e300", "NaN", "1,250", "-99999999"]
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_bad_input_is_said_beside_the_field_and_the_last_answer_stands(page, address, key):
+    open_sheet(page, address, key)
+    entry, good = _first_number(key)
+    type_number(page, entry.key, good)
+    text = verdict(page)
+    for bad in BAD:
+        type_number(page, entry.key, bad)
+        error = page.locator(f'.sl-field[data-key="{entry.key}"] .sl-error').inner_text()
+        assert error, bad
+        assert box(page, entry.key).input_value() == bad
+        assert verdict(page) == text
+        assert page.locator(".sl-answer.sl-stale").count() == 1
+        assert "from before" in page.locator(".sl-status").first.inner_text()
+    type_number(page, entry.key, good)
+    assert page.locator(".sl-answer.sl-stale").count() == 0
+    assert page.locator(".sl-wrong").count() == 0
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_typing_keeps_the_focus_and_the_caret(page, address, key):
+    open_sheet(page, address, key)
+    entry, other = _first_number(key)
+    field = box(page, entry.key)
+    field.click()
+    page.keyboard.press("ControlOrMeta+a")
+    for letter in other:
+        page.keyboard.type(letter)
+        settle(page)
+    assert field.input_value() == other
+    assert field.evaluate("el => el === document.activeElement && el.selectionStart === el.value.length")
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_with_scripts_off_the_example_is_complete(browser, address, key):
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(address + PAGES[key])
+    assert len(verdict(page)) > 20
+    assert page.locator(".sl-drawing svg").count() >= 1
+    assert page.locator(".sl-working math").count() >= 1
+    assert "Scripts are off" in page.locator("section.sl").inner_text()
+    assert page.locator(".sl-actions").is_hidden()
+    context.close()
+
+
+def test_no_request_leaves_the_origin(page, address):
+    asked = []
+    page.on("request", lambda request: asked.append(request.url))
+    for key in KEYS:
+        open_sheet(page, address, key)
+        entry, other = _first_number(key)
+        type_number(page, entry.key, other)
+    page.goto(address)
+    page.goto(f"{address}about/")
+    elsewhere = [u for u in asked if not u.startswith((address, "blob:" + address, "data:", "blob:null"))]
+    assert asked and elsewhere == []
+
+
+def test_no_page_complains_in_the_console(page, address):
+    said = []
+    page.on("console", lambda message: message.type in ("error", "warning") and said.append(message.text))
+    page.on("pageerror", lambda error: said.append(str(error)))
+    for key in KEYS:
+        open_sheet(page, address, key)
+        entry, other = _first_number(key)
+        type_number(page, entry.key, other)
+        page.locator(".sl-chart").first.scroll_into_view_if_needed()
+        page.wait_for_timeout(300)
+    assert said == []
+
+
+def test_a_damaged_link_opens_with_what_could_be_read(page, address):
+    open_sheet(page, address, "reach", "#climb=20m&pressure=%E0%A4%A&colour=red&use=castle&flow")
+    assert box(page, "climb").input_value() == "20"
+    said = page.locator(".sl-status").first.inner_text()
+    for part in ("colour=red", "use=castle", "pressure=", "flow"):
+        assert part in said
+
+
+def test_a_unit_typed_with_the_number_moves_the_menu(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "pressure", "45 psi")
+    box(page, "pressure").blur()
+    settle(page)
+    assert menu(page, "pressure").input_value() == "psi"
+    assert box(page, "pressure").input_value() == "45"
+
+
+def test_choosing_a_unit_keeps_the_number(page, address):
+    open_sheet(page, address, "reach")
+    menu(page, "climb").select_option("ft")
+    settle(page)
+    assert box(page, "climb").input_value() == "12"
+    assert "3.66" in page.locator('.sl-field[data-key="climb"] .sl-same').inner_text()
+
+
+def test_a_decimal_comma_is_read_and_said(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "12,5")
+    assert "12.5" in page.locator('.sl-field[data-key="climb"] .sl-note').inner_text()
+
+
+def test_a_fraction_of_an_inch_is_read(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "47 1/4 in")
+    assert "1.20" in page.locator('.sl-field[data-key="climb"] .sl-same').inner_text()
+
+
+def test_copy_link_and_copy_as_text(browser, address):
+    context = browser.new_context(permissions=["clipboard-read", "clipboard-write"])
+    page = context.new_page()
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "20")
+    page.get_by_role("button", name="Copy link").click()
+    link = page.evaluate("navigator.clipboard.readText()")
+    assert link.startswith(address) and "climb=20" in link
+    page.get_by_role("button", name="Copy as text").click()
+    page.wait_for_timeout(100)
+    text = page.evaluate("navigator.clipboard.readText()")
+    assert "Working" in text and link in text and "WILL IT REACH?" in text
+    context.close()
+
+
+def test_back_to_the_example_can_be_undone(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "21")
+    page.wait_for_function("() => location.hash.includes('climb=21')")
+    page.get_by_role("button", name="Back to the example").click()
+    assert box(page, "climb").input_value() == "12"
+    page.go_back()
+    settle(page)
+    assert box(page, "climb").input_value() == "21"
+
+
+def test_the_index_answers_will_it_reach_the_cabin_on_a_phone(browser, address):
+    context = browser.new_context(viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True)
+    page = context.new_page()
+    page.goto(address)
+    page.get_by_role("link", name=re.compile("Will the water reach the cabin")).tap()
+    wait_live(page)
+    type_number(page, "climb", "25")
+    assert "cabin" in page.locator("h1").inner_text()
+    assert re.search(r"weak|No|Not|Yes", verdict(page))
+    wide = page.evaluate("document.documentElement.scrollWidth")
+    assert wide <= 360
+    context.close()
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_nothing_is_wider_than_a_320_px_screen(browser, address, key):
+    context = browser.new_context(viewport={"width": 320, "height": 640})
+    page = context.new_page()
+    page.goto(address + PAGES[key])
+    assert page.evaluate("document.documentElement.scrollWidth") <= 320
+    context.close()

@@ -1,0 +1,94 @@
+"""What tests that need the built site or a browser share."""
+
+import functools
+import http.server
+import os
+import shutil
+import sys
+import threading
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+SITE = ROOT / "site"
+CHROMIUM = (
+    "/usr/bin/chromium",
+    "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+    "/Applications/Chromium.app/Contents/MacOS/Chromium",
+)
+FLAGS = (
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+)
+
+
+def chromium_path():
+    """The browser to drive; None lets Playwright use one of its own."""
+    named = os.environ.get("CHROMIUM")
+    names = (shutil.which(n) for n in ("chromium", "chromium-browser", "google-chrome"))
+    return next((p for p in (named, *CHROMIUM, *names) if p and Path(p).exists()), None)
+
+
+class _Quiet(http.server.SimpleHTTPRequestHandler):
+    extensions_map = {
+        **http.server.SimpleHTTPRequestHandler.extensions_map,
+        ".mjs": "text/javascript",
+        ".js": "text/javascript",
+        ".wasm": "application/wasm",
+    }
+
+    def log_message(self, *_args):
+        pass
+
+
+def serve(folder):
+    """(server, address) of a folder on a free port of this machine."""
+    handler = functools.partial(_Quiet, directory=str(folder))
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), handler)
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    return server, f"http://127.0.0.1:{server.server_port}/"
+
+
+@pytest.fixture(scope="session")
+def site_folder():
+    if not (SITE / "index.html").exists():
+        pytest.fail("the site is not built: run scripts/build first")
+    return SITE
+
+
+@pytest.fixture(scope="session")
+def address(site_folder):
+    server, where = serve(site_folder)
+    yield where
+    server.shutdown()
+
+
+@pytest.fixture(scope="session")
+def browser():
+    from playwright.sync_api import sync_playwright
+
+    root = hasattr(os, "geteuid") and os.geteuid() == 0
+    with sync_playwright() as playwright:
+        launched = playwright.chromium.launch(
+            executable_path=chromium_path(),
+            args=[*FLAGS, *(["--no-sandbox"] if root and sys.platform == "linux" else [])],
+        )
+        yield launched
+        launched.close()
+
+
+@pytest.fixture
+def context(browser):
+    made = browser.new_context(locale="en-GB", viewport={"width": 1280, "height": 900})
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def page(context):
+    return context.new_page()

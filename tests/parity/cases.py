@@ -1,0 +1,58 @@
+"""Random valid inputs for every calculator, the same ones on every run."""
+
+import random
+
+from calc.sheets import sheet as find_sheet
+from calc.sheets.form import Choice, Count, Number, State, work
+from calc.units import QUANTITIES, parse
+
+
+def requests(key, count, seed=20240229):
+    """``count`` requests for sheet ``key`` that work out to an answer.
+
+    Numbers are drawn around the default (0.4 to 2.5 times) and kept inside the
+    field's bounds, in a unit drawn from its menu; the draw is repeated until the
+    sheet accepts it.
+    """
+    rng, sheet, found = random.Random(f"{seed} {key}"), find_sheet(key), []
+    for _ in range(50 * count):
+        request = _draw(rng, sheet)
+        state = State(request["system"], request["texts"], request["units"])
+        if work(sheet, state).answer is not None:
+            found.append(request)
+        if len(found) == count:
+            return found
+    raise AssertionError(f"{key}: only {len(found)} of {count} draws were valid")
+
+
+def _draw(rng, sheet):
+    system = rng.choice(["metric", "us"])
+    texts, units = {}, {}
+    for entry in sheet.fields:
+        if rng.random() < 0.3:
+            continue
+        if isinstance(entry, Choice):
+            texts[entry.key] = rng.choice(entry.options)[0]
+        elif isinstance(entry, Count):
+            texts[entry.key] = str(rng.randint(entry.low, min(entry.high, max(3, 2 * entry.start))))
+        elif isinstance(entry, Number):
+            texts[entry.key], units[entry.key] = _number(rng, entry, system)
+    return {"op": "work", "sheet": sheet.key, "system": system, "texts": texts, "units": units}
+
+
+def _number(rng, entry, system):
+    kind = QUANTITIES[entry.quantity]
+    unit = rng.choice(kind.units)
+    default = entry.default(system)
+    if not default:
+        return "", kind.default(system).symbol
+    around = parse(default, entry.quantity, kind.default(system).symbol).value
+    if entry.quantity == "temperature":
+        value = around + rng.uniform(-10, 15)
+    else:
+        value = around * 2.5 ** rng.uniform(-1, 1)
+    value = min(max(value, entry.low), entry.high)
+    text = f"{unit.from_si(value):.6g}"
+    return text, unit.symbol
+
+

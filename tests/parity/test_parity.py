@@ -1,0 +1,39 @@
+"""The same inputs give the same text in CPython and in the browser's Python."""
+
+import json
+
+import pytest
+
+from calc import bridge
+from calc.sheets import KEYS
+from tests.browser.pages import open_sheet
+from tests.parity.cases import requests
+
+COUNT = 200
+
+
+@pytest.fixture(scope="module")
+def engine(browser, address):
+    context = browser.new_context()
+    page = context.new_page()
+    open_sheet(page, address, KEYS[0])
+    yield page
+    context.close()
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_two_hundred_random_inputs_give_the_same_text(engine, key):
+    asked = requests(key, COUNT)
+    replies = engine.evaluate(
+        """async (asked) => {
+            const replies = [];
+            for (const request of asked) replies.push(await SpringlineEngine.ask(request));
+            return replies;
+        }""",
+        asked,
+    )
+    for request, reply in zip(asked, replies, strict=True):
+        ours = json.loads(bridge.handle(json.dumps(request)))
+        assert reply["text"] == ours["text"], request
+        assert reply["html"] == ours["html"], request
+        assert reply["same"] == ours["same"], request

@@ -1,0 +1,125 @@
+"""What holds for every calculator: its example, its working, its text, its links."""
+
+import json
+
+import pytest
+
+from calc import bridge, render
+from calc.sheets import KEYS, sheet
+from calc.sheets.form import Choice, Number, State, work
+from calc.units import QUANTITIES, parse
+from tests.parity.cases import requests
+from tests.sheets.working import check_working
+
+BOTH = [(key, system) for key in KEYS for system in ("metric", "us")]
+
+
+@pytest.mark.parametrize("key, system", BOTH)
+def test_the_example_works_out(key, system):
+    outcome = work(sheet(key), State(system))
+    assert outcome.errors == {}
+    assert outcome.answer.figures and outcome.answer.steps
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_the_working_gives_what_it_says_for_random_inputs(key):
+    for request in requests(key, 40):
+        state = State(request["system"], request["texts"], request["units"])
+        check_working(work(sheet(key), state).answer)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_fields_have_distinct_link_safe_keys(key):
+    keys = [entry.key for entry in sheet(key).fields]
+    assert len(keys) == len(set(keys))
+    assert "u" not in keys
+    assert all(k.replace("_", "").replace("-", "").isalnum() and k.isascii() for k in keys)
+
+
+@pytest.mark.parametrize("key, system", BOTH)
+def test_defaults_are_typed_in_the_readers_units(key, system):
+    for entry in sheet(key).fields:
+        if isinstance(entry, Number) and entry.default(system):
+            usual = QUANTITIES[entry.quantity].default(system)
+            parsed = parse(entry.default(system), entry.quantity, usual.symbol)
+            assert parsed.unit.symbol in {u.symbol for u in QUANTITIES[entry.quantity].units}
+            assert entry.low <= parsed.value <= entry.high
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_every_choice_is_accepted_or_refused_in_words(key):
+    for entry in sheet(key).fields:
+        if isinstance(entry, Choice):
+            for value, _ in entry.options:
+                outcome = work(sheet(key), State(texts={entry.key: value}))
+                assert outcome.answer or all(outcome.errors.values())
+
+
+BAD = ["", "abc", "40 furlongs", "-1e9", "1e300", "NaN", "inf", "1,250", "1/0", "<b>", "0x10"]
+
+
+@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("text", BAD)
+def test_bad_numbers_are_said_at_their_own_field(key, text):
+    for entry in sheet(key).fields:
+        if not isinstance(entry, Number) or (entry.optional and not text):
+            continue
+        state = State(texts={entry.key: text})
+        if entry.when:
+            state.texts[entry.when[0]] = entry.when[1][0]
+        outcome = work(sheet(key), state)
+        if entry.key in outcome.hidden:
+            continue
+        assert outcome.answer is None
+        assert outcome.errors.get(entry.key), (entry.key, outcome.errors)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_no_bound_crashes_the_sheet(key):
+    for entry in sheet(key).fields:
+        if isinstance(entry, Number):
+            for bound in (entry.low, entry.high, 0.0):
+                unit = QUANTITIES[entry.quantity].default("metric")
+                state = State(texts={entry.key: repr(unit.from_si(bound))})
+                outcome = work(sheet(key), state)
+                assert outcome.answer or all(outcome.errors.values())
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_next_steps_are_read_by_the_sheet_they_lead_to(key):
+    for system in ("metric", "us"):
+        for link in work(sheet(key), State(system)).answer.links:
+            target = sheet(link.sheet)
+            known = {entry.key for entry in target.fields}
+            assert set(link.values) <= known, (link.sheet, set(link.values) - known)
+            assert work(target, State(system, dict(link.values))).errors == {}
+
+
+@pytest.mark.parametrize("key, system", BOTH)
+def test_the_text_for_an_email_holds_verdict_figures_and_working(key, system):
+    state = State(system)
+    outcome = work(sheet(key), state)
+    text = render.plain(sheet(key), outcome, state)
+    assert outcome.answer.verdict.sentence.replace("\u00a0", " ") in text
+    assert all(figure.label in text for figure in outcome.answer.figures)
+    assert all(step.title in text for step in outcome.answer.steps)
+    assert "<" not in text.replace("< ", "")
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_the_bridge_speaks_plain_json(key):
+    reply = json.loads(bridge.handle(json.dumps({"op": "work", "sheet": key})))
+    assert reply["errors"] == {} and reply["html"] and reply["text"]
+    assert "NaN" not in bridge.handle(json.dumps({"op": "work", "sheet": key}))
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_converting_there_and_back_keeps_the_answer_nearly(key):
+    here = {"op": "convert", "sheet": key, "system": "metric", "to": "us"}
+    there = json.loads(bridge.handle(json.dumps(here)))
+    assert work(sheet(key), State("us", there["texts"], there["units"])).errors == {}
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_cautions_and_sources_are_given(key):
+    assert sheet(key).cautions and sheet(key).sources and sheet(key).page.endswith("/")
