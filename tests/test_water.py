@@ -1,0 +1,52 @@
+"""Water and air: limits, directions and ranges."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc import water
+from calc.errors import RangeError
+
+LIQUID = st.floats(273.15, 373.0)
+
+
+@given(LIQUID)
+@settings(max_examples=100, deadline=None)
+def test_warmer_water_is_thinner(t):
+    assert water.dynamic_viscosity(t + 0.1) < water.dynamic_viscosity(t)
+
+
+@given(LIQUID)
+@settings(max_examples=100, deadline=None)
+def test_warmer_water_boils_more_easily(t):
+    assert water.vapour_pressure(t + 0.1) > water.vapour_pressure(t)
+
+
+def test_water_is_heaviest_near_four_degrees():
+    heaviest = max(range(0, 400), key=lambda i: water.density(273.15 + i * 0.05)) * 0.05
+    assert abs(heaviest - 3.98) < 0.06
+
+
+@given(st.floats(-1000, 8999))
+@settings(max_examples=100, deadline=None)
+def test_air_thins_with_height(altitude):
+    assert water.air_pressure(altitude + 1) < water.air_pressure(altitude)
+
+
+@given(st.floats(-100, 1e4), LIQUID)
+@settings(max_examples=100, deadline=None)
+def test_head_and_pressure_are_each_others_inverse(head, t):
+    back = water.head_from_pressure(water.pressure_from_head(head, water.density(t)), water.density(t))
+    assert back == pytest.approx(head, rel=1e-12, abs=1e-12)
+
+
+@pytest.mark.parametrize("t", [273.0, 374.0, float("nan"), float("inf"), -5.0])
+def test_ice_and_steam_are_refused_with_the_range(t):
+    with pytest.raises(RangeError, match="0 to 100 degC"):
+        water.density(t)
+
+
+@pytest.mark.parametrize("altitude", [-1001.0, 9001.0, float("nan")])
+def test_heights_off_the_scale_are_refused(altitude):
+    with pytest.raises(RangeError):
+        water.air_pressure(altitude)
