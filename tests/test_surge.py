@@ -1,0 +1,139 @@
+"""Water hammer: limits, bounds and round trips that must hold."""
+
+import math
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc import surge
+from calc.errors import InputError, RangeError
+
+CHECKED = settings(max_examples=100, deadline=None)
+SPEEDS = st.floats(150.0, 1450.0)
+LENGTHS = st.floats(1.0, 2000.0)
+VELOCITIES = st.floats(0.05, 5.0)
+PRESSURES = st.floats(1e4, 2e6)
+RHO = 998.2
+
+
+def test_a_stiff_wall_leaves_the_speed_of_sound_in_water():
+    assert surge.wave_speed(2.2e9, 1000.0, 0.05, 0.05, 1e13, 1.0) == pytest.approx(
+        math.sqrt(2.2e6), rel=2e-4
+    )
+
+
+@given(st.floats(5e8, 2e11), st.floats(5e8, 2e11))
+@CHECKED
+def test_a_stiffer_wall_never_slows_the_wave(a, b):
+    soft, stiff = sorted((a, b))
+    speeds = [surge.wave_speed(2.2e9, RHO, 0.05, 0.003, e, 1.0) for e in (soft, stiff)]
+    assert speeds[0] <= speeds[1]
+
+
+@given(st.floats(0.001, 0.3), st.floats(0.0, 0.5))
+@CHECKED
+def test_a_buried_pipe_is_stiffer_than_a_jointed_one(share, poisson):
+    assert surge.restraint_buried(1.0, share, poisson) <= surge.restraint_jointed(1.0, share, poisson)
+
+
+def test_a_thin_wall_has_the_plain_factors():
+    factors = [
+        f(1.0, 1e-9, 0.3)
+        for f in (surge.restraint_anchored_upstream, surge.restraint_buried, surge.restraint_jointed)
+    ]
+    assert factors == pytest.approx([1 - 0.15, 1 - 0.09, 1.0])
+
+
+def test_no_flow_no_hammer():
+    assert surge.closing_rise(RHO, 400.0, 100.0, 0.0, 0.0, 3e5) == 0.0
+
+
+@given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.0, 50.0))
+@CHECKED
+def test_no_closing_beats_a_sudden_one(speed, length, velocity, pressure, closing):
+    rise = surge.closing_rise(RHO, speed, length, velocity, closing, pressure)
+    assert 0 < rise <= surge.joukowsky_rise(RHO, speed, velocity) * (1 + 1e-12)
+
+
+@given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.0, 1.0))
+@CHECKED
+def test_any_closing_within_the_critical_time_is_sudden(speed, length, velocity, pressure, share):
+    closing = share * surge.critical_time(length, speed)
+    rise = surge.closing_rise(RHO, speed, length, velocity, closing, pressure)
+    assert rise == surge.joukowsky_rise(RHO, speed, velocity)
+
+
+def test_michaud_meets_joukowsky_at_the_critical_time():
+    closing = surge.critical_time(140.0, 380.0)
+    assert surge.michaud_rise(RHO, 140.0, 1.2, closing) == pytest.approx(
+        surge.joukowsky_rise(RHO, 380.0, 1.2)
+    )
+
+
+def test_allievi_at_high_pressure_tends_to_michaud():
+    # Against a very high pressure the velocity follows the opening: Michaud's case.
+    found = surge.closing_rise(RHO, 400.0, 100.0, 0.1, 2.0, 1e8)
+    assert found == pytest.approx(surge.michaud_rise(RHO, 100.0, 0.1, 2.0), rel=0.01)
+
+
+def test_allievi_for_a_very_slow_closing_at_low_pressure_tends_to_the_rigid_column():
+    found = surge.closing_rise(RHO, 1000.0, 50.0, 3.0, 10.0, 2000.0)
+    assert found == pytest.approx(surge.rigid_column_rise(RHO, 50.0, 3.0, 10.0, 2000.0), rel=0.01)
+
+
+@given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.02, 0.9))
+@CHECKED
+def test_the_closing_time_found_keeps_the_rise_allowed(speed, length, velocity, pressure, share):
+    allowed = share * surge.joukowsky_rise(RHO, speed, velocity)
+    closing = surge.closing_time_for(RHO, speed, length, velocity, pressure, allowed)
+    assert surge.closing_rise(RHO, speed, length, velocity, closing, pressure) <= allowed * (1 + 1e-9)
+
+
+@given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.02, 0.9))
+@CHECKED
+def test_the_closing_time_found_is_not_longer_than_needed(speed, length, velocity, pressure, share):
+    allowed = share * surge.joukowsky_rise(RHO, speed, velocity)
+    closing = surge.closing_time_for(RHO, speed, length, velocity, pressure, allowed)
+    shorter = surge.closing_rise(RHO, speed, length, velocity, 0.99 * closing, pressure)
+    assert shorter > allowed * 0.98
+
+
+def test_a_gentle_flow_may_be_stopped_at_once():
+    assert surge.closing_time_for(RHO, 300.0, 100.0, 0.1, 3e5, 1e5) == 0.0
+
+
+def test_no_room_under_the_rating_is_said():
+    with pytest.raises(InputError, match="nothing is left"):
+        surge.closing_time_for(RHO, 300.0, 100.0, 1.0, 3e5, 0.0)
+
+
+def test_a_column_parts_only_below_vapour_pressure():
+    low = surge.low_side(2e5, 4e5)
+    assert [surge.column_separates(p, 101325.0, 1705.0) for p in (low, -99000.0)] == [True, False]
+
+
+def test_a_relief_valve_for_no_rise_passes_the_whole_flow():
+    assert surge.relief_flow(0.001, 5e5, 0.0) == 0.001
+
+
+def test_a_relief_valve_is_idle_when_the_rise_is_allowed():
+    assert surge.relief_flow(0.001, 5e5, 6e5) == 0.0
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: surge.wave_speed(2.2e9, 1000.0, 0.05, 0.003, 0.0, 1.0),
+        lambda: surge.restraint_buried(0.05, 0.0, 0.3),
+        lambda: surge.restraint_jointed(0.05, 0.003, 0.6),
+        lambda: surge.joukowsky_rise(1000.0, 400.0, -1.0),
+        lambda: surge.critical_time(0.0, 400.0),
+        lambda: surge.michaud_rise(1000.0, 100.0, 1.0, 0.0),
+        lambda: surge.allievi_phase(1000.0, 400.0, 100.0, 1.0, 2.0, 0.0),
+        lambda: surge.joukowsky_rise(1000.0, 400.0, float("nan")),
+    ],
+)
+def test_numbers_out_of_range_are_refused(call):
+    with pytest.raises(RangeError):
+        call()
