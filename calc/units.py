@@ -392,7 +392,6 @@ def number_text(value, digits=3):
     scaled = math.floor(abs(value) * 10**decimals * (1 + 1e-11) + 0.5) / 10**decimals
     text = f"{scaled:.{decimals}f}"
     whole, _, part = text.partition(".")
-    part = part.rstrip("0") if len(whole.strip("0")) == 0 or decimals > digits else part
     if len(whole) > 4:
         whole = f"{int(whole):,}".replace(",", "\u202f")
     sign = "−" if value < 0 and scaled else ""
