@@ -1,0 +1,117 @@
+"""Suction lift: how far down a pump can draw, and how far it stands from boiling its water.
+
+A pump does not pull: the air outside pushes.  What that push leaves above the water's
+vapour pressure, after the lift and the friction, is the net positive suction head (NPSH)
+available; the pump needs a certain NPSH (its maker's figure, at that flow).
+"""
+
+import math
+from dataclasses import dataclass
+
+from calc import water
+from calc.errors import require
+from calc.units import FOOT, GRAVITY
+
+PRACTICAL_LIFT = 15 * FOOT  # m, keep lift to about 15 ft; common practice, no source
+LEAST_MARGIN = 0.6  # m (2 ft), spare NPSH; common practice after ANSI/HI 9.6.1, from memory
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where the pump stands: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
+
+    air_pa: float
+    vapour_pa: float
+    density: float
+
+    @property
+    def weight(self):
+        """Pa per metre of water."""
+        return self.density * GRAVITY
+
+
+def place(altitude_m, temperature_k):
+    """The ``Place`` at an altitude (m, -1000 to 9000) for water at a temperature (K, 273.15-373.15).
+
+    Raises RangeError outside.  Source: ISO 2533:1975 and IAPWS, see ``calc.water``.
+    """
+    return Place(
+        water.air_pressure(altitude_m),
+        water.vapour_pressure(temperature_k),
+        water.density(temperature_k),
+    )
+
+
+def theoretical_lift(site):
+    """Lift at which still water boils under a perfect vacuum.
+
+    z_max = (p_air - p_v) / (rho g)
+    site: ``Place``.  Returns m.  Source: hydrostatics.
+
+    >>> round(theoretical_lift(place(0.0, 293.15)), 2)
+    10.11
+    """
+    return (site.air_pa - site.vapour_pa) / site.weight
+
+
+def npsh_available(site, lift_m, friction_m):
+    """Net positive suction head available at the pump's inlet.
+
+    NPSH_a = (p_air - p_v) / (rho g) - z - h_f
+    site: ``Place``; lift_m: m from water level up to the pump, -100 to 100 (minus: the water
+    stands above); friction_m: m lost in the suction line, 0 or more.
+    Returns m; below 0 the water would boil before it arrives.
+    Raises RangeError outside.  Source: ISO 17769-1:2012, net positive suction head.
+    """
+    require("lift", lift_m, -100.0, 100.0, "length", "Give the height from water to pump.")
+    require("friction", friction_m, 0.0, 1e6, "head")
+    return theoretical_lift(site) - lift_m - friction_m
+
+
+def allowable_lift(site, friction_m, npsh_required_m, margin_m):
+    """The highest lift that still leaves the NPSH required and a margin.
+
+    z = (p_air - p_v) / (rho g) - h_f - NPSH_r - m
+    friction_m, npsh_required_m, margin_m: m, 0 or more.  Returns m; below 0 the water must
+    stand above the pump by that much.
+    Raises RangeError outside.  Source: ISO 17769-1:2012, solved for the lift.
+    """
+    require("npsh_required", npsh_required_m, 0.0, 100.0, "head")
+    require("margin", margin_m, 0.0, 100.0, "head")
+    require("friction", friction_m, 0.0, 1e6, "head")
+    return theoretical_lift(site) - friction_m - npsh_required_m - margin_m
+
+
+def inlet_pressure(site, lift_m, friction_m):
+    """Gauge pressure at the pump's inlet, as a vacuum gauge there would read (velocity head left out).
+
+    p_in = -rho g (z + h_f)
+    lift_m: m; friction_m: m.  Returns Pa, negative for a vacuum.  Source: hydrostatics.
+    """
+    return -site.weight * (lift_m + friction_m)
+
+
+def altitude_derated_lift(rated_lift_m, site, rated):
+    """A dry (self-priming) lift rated at one place, at another.
+
+    The vacuum a pump can draw is a share of the air pressure: z' = z p'/p * rho/rho'.
+    rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
+    Raises RangeError outside.  Source: proportion of vacuum to air pressure, common practice.
+    """
+    require("rated_lift", rated_lift_m, 0.0, 10.33, "length", "No pump can lift more dry.")
+    return rated_lift_m * site.air_pa / rated.air_pa * rated.density / site.density
+
+
+def air_volume_to_clear(bore_m, length_m, site, lift_m):
+    """Free air (at outside pressure) a self-priming pump must draw out before water arrives.
+
+    As water rises the air left in the pipe thins; counting the whole pipe at outside air
+    pressure is the safe side: V = pi/4 D^2 L.
+    bore_m: m above 0; length_m: m above 0; lift_m: m.  Returns m3.
+    Raises RangeError where the lift is beyond what air can push.
+    Source: volume of the pipe; no allowance for leaks.
+    """
+    require("bore", bore_m, 1e-4, 2.0, "diameter")
+    require("length", length_m, 1e-3, 1e4, "length")
+    require("lift", lift_m, -100.0, theoretical_lift(site), "length", "Lower the pump.")
+    return math.pi / 4 * bore_m**2 * length_m
