@@ -35,7 +35,10 @@ class Point:
 
 @dataclass(frozen=True)
 class BestPoint:
-    """Where the efficiency is highest. ``at_end``: the table stops there, the true best may lie beyond."""
+    """Where the efficiency is highest.
+
+    ``at_end``: the table stops there, the true best may lie beyond.
+    """
 
     flow: float
     efficiency: float
@@ -101,7 +104,7 @@ class Pump:
         """(head, slope) at full speed, carried on beyond both ends so that it always falls."""
         (first, top, start), (last, bottom, end), back = self._ends
         if first <= flow <= last:
-            return self._curve.value_and_slope(flow)
+            return self._curve(flow), self._curve.slope(flow)
         if flow > last:
             return bottom + end * (flow - last), end
         if flow >= 0:
@@ -247,7 +250,9 @@ class Pump:
     def _column(self, name):
         """Interpolation of an optional column (None with fewer than two figures)."""
         if name not in self._cache:
-            given = [(p.flow, getattr(p, name)) for p in self.points if getattr(p, name) is not None]
+            given = [
+                (p.flow, getattr(p, name)) for p in self.points if getattr(p, name) is not None
+            ]
             if name == "efficiency" and given and given[0][0] > 0:
                 given.insert(0, (0.0, 0.0))  # no flow, no power in the water
             curve = None if len(given) < 2 else Monotone(*map(tuple, zip(*given, strict=True)))
@@ -261,11 +266,11 @@ class Pump:
         similar = self._full_speed_flow(flow, speed)
         remedy = f"The table gives no {name.replace('_', ' ')} there."
         require("flow", similar, given[0][0] - 1e-12, given[-1][0] + 1e-12, "flow", remedy)
-        return curve.value(min(max(similar, given[0][0]), given[-1][0]))
+        return curve(min(max(similar, given[0][0]), given[-1][0]))
 
     @cached_property
     def best(self):
-        """The best-efficiency point at full speed (``BestPoint``); None without efficiency or power.
+        """The best-efficiency point at full speed; None without efficiency or power.
 
         A parabola through the highest figure and its neighbours.
         """
@@ -290,7 +295,9 @@ class DisplacementPump(Pump):
 
     def _check_start(self):
         if self.points[0].head <= 0:
-            raise InputError("The table needs a head above zero: what the pump gives under pressure.")
+            raise InputError(
+                "The table needs a head above zero: what the pump gives under pressure."
+            )
 
     @staticmethod
     def _below_first(_flow, _first, top, _start):
@@ -371,7 +378,9 @@ def _falling_root(function, wanted, most):
 
 def _check(points):
     if len(points) < 3:
-        raise InputError(f"The table has {len(points)} points. A curve needs three or more: add rows.")
+        raise InputError(
+            f"The table has {len(points)} points. A curve needs three or more: add rows."
+        )
     for point in points:
         for value in (point.flow, point.head):
             if not 0 <= value < 1e6:
@@ -393,4 +402,3 @@ def _check(points):
 
 def _row(point, points):
     return f"Row {point.row or points.index(point) + 1}"
-

@@ -124,7 +124,14 @@ def electrical_power(shaft, motor_efficiency, controller_efficiency):
     100.0
     """
     require("motor_efficiency", motor_efficiency, 0.05, 1.0, "percent", "Check the motor.")
-    require("controller_efficiency", controller_efficiency, 0.05, 1.0, "percent", "Check the controller.")
+    require(
+        "controller_efficiency",
+        controller_efficiency,
+        0.05,
+        1.0,
+        "percent",
+        "Check the controller.",
+    )
     return shaft / (motor_efficiency * controller_efficiency)
 
 

@@ -58,7 +58,9 @@ class Parallel:
 
         head: m, ``least_head`` to ``shut_off_head``.  Returns m3/s.  Raises RangeError.
         """
-        require("head", head, self.least_head, self.shut_off_head, "head", "The pumps do not reach it.")
+        require(
+            "head", head, self.least_head, self.shut_off_head, "head", "The pumps do not reach it."
+        )
         return sum(pump.flow_at(head) for pump in self.pumps if head < pump.shut_off_head)
 
     def head_at(self, flow):
@@ -80,7 +82,9 @@ class Parallel:
         """
         head = self.head_at(flow)
         running = [pump for pump in self.pumps if head < pump.shut_off_head] or [self.pumps[0]]
-        slopes = [pump.head_and_slope(pump.flow_at(min(head, pump.shut_off_head)))[1] for pump in running]
+        slopes = [
+            pump.head_and_slope(pump.flow_at(min(head, pump.shut_off_head)))[1] for pump in running
+        ]
         if any(slope == 0 for slope in slopes):
             return head, 0.0
         return head, 1 / sum(1 / slope for slope in slopes)
@@ -88,7 +92,10 @@ class Parallel:
 
 @dataclass(frozen=True)
 class Duty:
-    """Where pump and system meet.  ``past_end``: at the table's last flow the pump still has head over."""
+    """Where pump and system meet.
+
+    ``past_end``: at the table's last flow the pump still has head over.
+    """
 
     flow: float
     head: float

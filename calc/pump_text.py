@@ -19,7 +19,8 @@ MOST_ROWS = 60  # rows read from one table
 _KINDS = ("flow", "head", "pressure", "power", "percent")
 _BARE = {"": None, "m": "head", "ft": "head"}  # metres and feet: a head, not a pressure
 _LABELS = {
-    "flow": "flow", "head": "head", "efficiency": "efficiency", "power": "power", "npsh": "NPSH required",
+    "flow": "flow", "head": "head", "efficiency": "efficiency", "power": "power", "npsh": "NPSH "
+    "required",
 }  # fmt: skip
 
 
@@ -53,7 +54,9 @@ def read_points(text):
         body = body[1:]
     _check_columns(columns)
     if len(body) > MOST_ROWS:
-        raise InputError(f"The table has {len(body)} rows. Allowed: up to {MOST_ROWS}. Leave some out.")
+        raise InputError(
+            f"The table has {len(body)} rows. Allowed: up to {MOST_ROWS}. Leave some out."
+        )
     return tuple(_point(number, cells, columns) for number, cells in body)
 
 
@@ -73,7 +76,9 @@ def _separator(lines):
     for mark in ("\t", ";", "|"):
         if mark in lines[0]:
             return mark
-    if all("," in line for line in lines[:2]) and not all(_comma_decimals(line) for line in lines[1:]):
+    if all("," in line for line in lines[:2]) and not all(
+        _comma_decimals(line) for line in lines[1:]
+    ):
         return ","
     return None
 
@@ -147,7 +152,9 @@ def _column(cell):
     low = name.lower()
     if "npsh" in low:
         return Column(cell, "npsh", quantity, unit)
-    field = {"flow": "flow", "head": "head", "pressure": "head", "percent": "efficiency"}.get(quantity)
+    field = {"flow": "flow", "head": "head", "pressure": "head", "percent": "efficiency"}.get(
+        quantity
+    )
     if quantity == "power":
         field = "shaft_power" if re.search(r"p ?2|shaft|brake|bhp", low) else "power"
     return Column(cell, field, quantity, unit)
@@ -194,7 +201,9 @@ def _point(number, cells, columns):
         found[column.field] = _value(number, cell, column)
     for field in ("flow", "head"):
         if field not in found:
-            raise InputError(f"Row {number} has no {_LABELS[field]}. Fill it in or leave the row out.")
+            raise InputError(
+                f"Row {number} has no {_LABELS[field]}. Fill it in or leave the row out."
+            )
     return Point(**found, row=number)
 
 
@@ -209,7 +218,8 @@ def _value(number, cell, column):
         return value / (POINT_DENSITY * GRAVITY)
     if column.field == "efficiency" and value >= 1:
         raise InputError(
-            f"Row {number}, “{column.name}”: an efficiency of {cell} % cannot be. Write it under 100."
+            f"Row {number}, “{column.name}”: an efficiency of {cell} % cannot be. Write it under "
+            "100."
         )
     return value
 

@@ -16,6 +16,7 @@ import math
 from dataclasses import dataclass
 
 from calc.errors import InputError, require
+from calc.solve import root
 
 
 @dataclass(frozen=True)
@@ -268,17 +269,21 @@ def closing_time_for(density, speed, length, velocity, pressure, rise):
     Source: the relation above; bracketed by Michaud's and the rigid column's times.
     """
     if rise <= 0:
-        raise InputError("The pressure at rest already uses up the rating: nothing is left for a rise.")
+        raise InputError(
+            "The pressure at rest already uses up the rating: nothing is left for a rise."
+        )
     require("pressure", pressure, 1.0, 1e9, "pressure", "Give the pressure at the valve.")
     if joukowsky_rise(density, speed, velocity) <= rise:
         return 0.0
     simple = density * length * velocity / rise * max(2.0, math.sqrt(1 + rise / pressure))
-    low, high = critical_time(length, speed), 2 * simple
-    while high - low > 1e-4 * high:
-        middle = (low + high) / 2
-        found = closing_rise(density, speed, length, velocity, middle, pressure)
-        low, high = (middle, high) if found > rise else (low, middle)
-    return high
+
+    def over(closing):
+        return closing_rise(density, speed, length, velocity, closing, pressure) - rise
+
+    tolerance = 1e-4 * simple
+    found = root(over, critical_time(length, speed), 2 * simple, tolerance) + tolerance
+    # On the safe side of what the root finder leaves open.
+    return found if over(found) <= 0 else found + 0.01 * simple
 
 
 def low_side(pressure, rise):

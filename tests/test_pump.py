@@ -208,7 +208,10 @@ def test_points_may_come_in_any_order():
 
 
 def test_best_point_of_a_parabola_is_its_top():
-    points = [Point(q * LPM, 40 - 0.3 * q, efficiency=0.6 - 0.0004 * (q - 33) ** 2) for q in (0, 20, 30, 50)]
+    points = [
+        Point(q * LPM, 40 - 0.3 * q, efficiency=0.6 - 0.0004 * (q - 33) ** 2)
+        for q in (0, 20, 30, 50)
+    ]
     best = Pump("parabola", tuple(points)).best
     assert (best.flow / LPM, best.efficiency) == pytest.approx((33.0, 0.6))
 
@@ -228,14 +231,18 @@ def test_power_slowed_follows_the_cube_of_speed():
 
 
 def test_npsh_required_slowed_follows_the_square_of_speed():
-    assert SMALL.npsh_required_at(24 * LPM, 0.8) == pytest.approx(0.64 * SMALL.npsh_required_at(30 * LPM))
+    assert SMALL.npsh_required_at(24 * LPM, 0.8) == pytest.approx(
+        0.64 * SMALL.npsh_required_at(30 * LPM)
+    )
 
 
 def test_a_diaphragm_pumps_power_goes_with_speed_at_the_same_head():
     flow, head = 12.2 * LPM, DIAPHRAGM.head_at(12.2 * LPM)
     slowed = flow - 0.3 * DIAPHRAGM.largest_flow
     assert DIAPHRAGM.head_at(slowed, 0.7) == pytest.approx(head)
-    assert DIAPHRAGM.power_at(slowed, 0.7, 998.2) == pytest.approx(0.7 * DIAPHRAGM.power_at(flow, 1.0, 998.2))
+    assert DIAPHRAGM.power_at(slowed, 0.7, 998.2) == pytest.approx(
+        0.7 * DIAPHRAGM.power_at(flow, 1.0, 998.2)
+    )
 
 
 def test_a_diaphragm_pump_holds_its_cut_out_head_below_its_first_flow():
@@ -251,7 +258,11 @@ def test_shaft_power_from_efficiency_balances_water_power():
 
 def test_figures_not_in_the_table_are_none():
     pump = Pump("bare", tuple(Point(q * LPM, 40 - q) for q in (0, 10, 20)))
-    asked = [pump.power_at(0.0, 1.0, 998.2), pump.shaft_power_at(0.0, 1.0, 998.2), pump.npsh_required_at(0.0)]
+    asked = [
+        pump.power_at(0.0, 1.0, 998.2),
+        pump.shaft_power_at(0.0, 1.0, 998.2),
+        pump.npsh_required_at(0.0),
+    ]
     assert asked == [None] * 3
 
 
@@ -285,7 +296,9 @@ def test_at_the_duty_point_pump_and_system_agree(pump, share, steepness):
     factor = steepness * pump.shut_off_head / pump.largest_flow**2
     found = duty(pump, lambda q: static + factor * q * q)
     if not found.past_end:
-        assert pump.head_at(found.flow) == pytest.approx(static + factor * found.flow**2, rel=1e-6, abs=1e-6)
+        assert pump.head_at(found.flow) == pytest.approx(
+            static + factor * found.flow**2, rel=1e-6, abs=1e-6
+        )
 
 
 def test_a_system_above_shut_off_has_no_duty_point():
@@ -301,7 +314,11 @@ def test_a_light_system_runs_off_the_end_of_the_table():
 @pytest.mark.parametrize("share", [0.0, 0.3, 0.6, 0.9])
 def test_the_tolerance_band_holds_the_curve(key, share):
     flow = share * SMALL.largest_flow
-    assert weakest_head(SMALL, flow, GRADES[key]) < SMALL.head_at(flow) < strongest_head(SMALL, flow, GRADES[key])
+    assert (
+        weakest_head(SMALL, flow, GRADES[key])
+        < SMALL.head_at(flow)
+        < strongest_head(SMALL, flow, GRADES[key])
+    )
 
 
 @pytest.mark.parametrize("share", [0.0, 0.3, 0.6, 0.9])
@@ -341,7 +358,9 @@ def test_a_pressure_column_is_read_as_head_of_cold_water():
 
 
 def test_all_columns_are_read():
-    row = read_points("Q L/min; H m; Eff %; P1 W; P2 W; NPSH m\n1; 2; 30; 4; 5; 6\n7; 1; -; -; -; -")[0]
+    row = read_points(
+        "Q L/min; H m; Eff %; P1 W; P2 W; NPSH m\n1; 2; 30; 4; 5; 6\n7; 1; -; -; -; -"
+    )[0]
     assert (row.efficiency, row.power, row.shaft_power, row.npsh) == pytest.approx((0.3, 4, 5, 6))
 
 
@@ -388,7 +407,9 @@ def test_rows_are_named_as_pasted_when_the_curve_is_wrong():
 
 def test_the_example_table_is_the_invented_small_pump():
     pasted = Pump("pasted", read_points(TABLE))
-    assert all(pasted.head_at(p.flow) == pytest.approx(SMALL.head_at(p.flow)) for p in pasted.points)
+    assert all(
+        pasted.head_at(p.flow) == pytest.approx(SMALL.head_at(p.flow)) for p in pasted.points
+    )
 
 
 def test_every_invented_pump_is_marked_as_invented():

@@ -34,13 +34,19 @@ def test_a_stiffer_wall_never_slows_the_wave(a, b):
 @given(st.floats(0.001, 0.3), st.floats(0.0, 0.5))
 @CHECKED
 def test_a_buried_pipe_is_stiffer_than_a_jointed_one(share, poisson):
-    assert surge.restraint_buried(1.0, share, poisson) <= surge.restraint_jointed(1.0, share, poisson)
+    assert surge.restraint_buried(1.0, share, poisson) <= surge.restraint_jointed(
+        1.0, share, poisson
+    )
 
 
 def test_a_thin_wall_has_the_plain_factors():
     factors = [
         f(1.0, 1e-9, 0.3)
-        for f in (surge.restraint_anchored_upstream, surge.restraint_buried, surge.restraint_jointed)
+        for f in (
+            surge.restraint_anchored_upstream,
+            surge.restraint_buried,
+            surge.restraint_jointed,
+        )
     ]
     assert factors == pytest.approx([1 - 0.15, 1 - 0.09, 1.0])
 
@@ -87,7 +93,9 @@ def test_allievi_for_a_very_slow_closing_at_low_pressure_tends_to_the_rigid_colu
 def test_the_closing_time_found_keeps_the_rise_allowed(speed, length, velocity, pressure, share):
     allowed = share * surge.joukowsky_rise(RHO, speed, velocity)
     closing = surge.closing_time_for(RHO, speed, length, velocity, pressure, allowed)
-    assert surge.closing_rise(RHO, speed, length, velocity, closing, pressure) <= allowed * (1 + 1e-9)
+    assert surge.closing_rise(RHO, speed, length, velocity, closing, pressure) <= allowed * (
+        1 + 1e-9
+    )
 
 
 @given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.02, 0.9))

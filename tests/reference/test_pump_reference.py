@@ -42,7 +42,13 @@ def test_affinity_laws_give_the_published_example(relation, value, ratio, expect
 # (gpm, ft, efficiency, hp, source): the constant 3960 = 33 000 ft lb/min per hp
 # over 8.33 lb a gallon; 8.333 gives 3960.2, hence the tolerance.
 BRAKE = [
-    (100, 100, 1.0, 10000 / 3960, "BHP = gpm x ft / (3960 x eta), Crane TP-410 equation, from memory"),
+    (
+        100,
+        100,
+        1.0,
+        10000 / 3960,
+        "BHP = gpm x ft / (3960 x eta), Crane TP-410 equation, from memory",
+    ),
     (400, 126, 0.727, 17.5, CRANE + "; the efficiency that its 17.5 hp implies"),
 ]
 
@@ -107,7 +113,12 @@ def test_unlike_pumps_in_parallel_share_flow_as_scipy_solves_it():
     first, second = PUMPS["small"], PUMPS["middle"]
     flow = 95 * LPM
 
-    def shortfall(head):
-        return sum(brentq(lambda q: p.head_at(q) - head, 0, p.largest_flow, xtol=1e-16) for p in (first, second)) - flow
+    def flow_of(pump, head):
+        return brentq(lambda q: pump.head_at(q) - head, 0, pump.largest_flow, xtol=1e-16)
 
-    assert Parallel((first, second)).head_at(flow) == pytest.approx(brentq(shortfall, 22.1, 37.9), rel=1e-8)
+    def shortfall(head):
+        return flow_of(first, head) + flow_of(second, head) - flow
+
+    assert Parallel((first, second)).head_at(flow) == pytest.approx(
+        brentq(shortfall, 22.1, 37.9), rel=1e-8
+    )

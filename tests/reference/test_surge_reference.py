@@ -77,7 +77,9 @@ def characteristics(speed, length, velocity, closing, pressure, cells=100, densi
         right, left = p[:-1] + impedance * v[:-1], p[1:] - impedance * v[1:]
         opening = max(0.0, 1 - index * step / closing)
         through = (velocity * opening) ** 2 / pressure
-        last = (-impedance * through + math.sqrt((impedance * through) ** 2 + 4 * through * right[-1])) / 2
+        last = (
+            -impedance * through + math.sqrt((impedance * through) ** 2 + 4 * through * right[-1])
+        ) / 2
         p[1:-1], v[1:-1] = (right[:-1] + left[1:]) / 2, (right[:-1] - left[1:]) / (2 * impedance)
         p[0], v[0] = pressure, (pressure - left[0]) / impedance
         p[-1], v[-1] = right[-1] - impedance * last, last
