@@ -1,0 +1,500 @@
+"""Pump and pipe together: where they meet, at what speed, with what power."""
+
+from dataclasses import replace
+
+from calc import pipes
+from calc.answer import Answer, Link, Verdict, Warning
+from calc.errors import InputError
+from calc.pump import DisplacementPump, Pump
+from calc.pump_laws import GRADES, PREFERRED, least_flow, restart_head
+from calc.pump_sets import Parallel, weakest_head
+from calc.pump_text import read_points
+from calc.pumps_demo import PUMPS, TABLE
+from calc.sheets.form import Choice, Number, Sheet, Text
+from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
+from calc.sheets.pump_match_case import Case, Site
+from calc.sheets.pump_match_show import chart, figures, steps, table
+from calc.suction import LEAST_MARGIN
+
+SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
+
+FIELDS = (
+    Choice(
+        "pump",
+        "Pump",
+        tuple((key, pump.name) for key, pump in PUMPS.items())
+        + (("own", "My own pump, pasted below"),),
+        "small",
+        start_us="small",
+        help="The invented pumps are examples, no maker sells them.",
+    ),
+    Text(
+        "table",
+        "The pump's table",
+        TABLE,
+        help="Three rows or more. The heading names each column and its unit; power, efficiency "
+        "and NPSH may be left out.",
+        when=("pump", ("own",)),
+    ),
+    Choice(
+        "works",
+        "How it works",
+        (
+            ("centrifugal", "Centrifugal (impeller)"),
+            ("diaphragm", "Diaphragm or other displacement pump"),
+        ),
+        "centrifugal",
+        help="It decides how the curve changes with speed.",
+        when=("pump", ("own",)),
+    ),
+    Number(
+        "flow",
+        "Flow with everything open",
+        "flow",
+        "30 L/min",
+        "8 gpm",
+        1e-6,
+        0.05,
+        help="A shower or sink takes about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
+    ),
+    Number(
+        "climb",
+        "Climb from pump to tap",
+        "length",
+        "8 m",
+        "25 ft",
+        -200.0,
+        300.0,
+        help="Height, not distance. Below the pump: a minus sign.",
+    ),
+    Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3),
+    *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1-1/4")),
+    Number(
+        "wanted",
+        "Pressure wanted at the tap",
+        "pressure",
+        "1.5 bar",
+        "22 psi",
+        0.0,
+        20e5,
+        help="Drip lines like 1.4 bar (20 psi), a house 2 to 2.8 bar (30 to 40 psi).",
+    ),
+    Number(
+        "lift",
+        "Lift from the water to the pump",
+        "length",
+        "3 m",
+        "10 ft",
+        -50.0,
+        9.0,
+        help="From the water's lowest level. Water above the pump: a minus sign.",
+        group=SUCTION,
+    ),
+    Number(
+        "suction",
+        "Lost in suction pipe and foot valve",
+        "head",
+        "0.5 m",
+        "2 ft",
+        0.0,
+        9.0,
+        help="At the full flow; the sheet on suction lift works it out.",
+        group=SUCTION,
+    ),
+    Number(
+        "water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 333.15, group=SUCTION
+    ),
+    Number(
+        "altitude",
+        "Height above sea level",
+        "length",
+        "300 m",
+        "1000 ft",
+        -400.0,
+        4500.0,
+        group=SUCTION,
+    ),
+    Number(
+        "extra",
+        "Added length for bends and valves",
+        "percent",
+        "10 %",
+        "10 %",
+        0.0,
+        2.0,
+        help="10 % is usual for a long buried run (common practice).",
+        group=LOSSES,
+    ),
+    Number(
+        "set",
+        "Set pressure at the pump",
+        "pressure",
+        "",
+        "",
+        1e3,
+        20e5,
+        help="Leave empty to have one worked out.",
+        optional=True,
+        group=LOSSES,
+    ),
+    Choice(
+        "grade",
+        "Tolerance of the pump's curve",
+        (
+            ("1B", "ISO 9906 grade 1B"),
+            ("2B", "ISO 9906 grade 2B"),
+            ("3B", "ISO 9906 grade 3B (usual for small pumps)"),
+            ("none", "None: the table as it stands"),
+        ),
+        "3B",
+        help="How far a delivered pump may fall short of its table.",
+        group=LOSSES,
+    ),
+    Number(
+        "motor",
+        "Motor efficiency",
+        "percent",
+        "75 %",
+        "75 %",
+        0.2,
+        1.0,
+        help="Used where the table gives the pump's efficiency but not the power drawn.",
+        group=LOSSES,
+    ),
+    Number(
+        "controller", "Controller efficiency", "percent", "95 %", "95 %", 0.2, 1.0, group=LOSSES
+    ),
+)
+
+
+def solve(values, reader):
+    case = Case(_pump(values), chosen_pipe(values), _site(values), values.set)
+    # ISO 9906 is a standard for rotodynamic pumps.
+    grade = None if isinstance(case.pump, DisplacementPump) else GRADES.get(values.grade)
+    return Answer(
+        verdict=_verdict(case, grade, reader),
+        figures=figures(case),
+        steps=steps(case, values),
+        tables=(table(case),),
+        charts=(chart(case, grade),),
+        warnings=_warnings(case, reader),
+        links=_links(values, reader),
+    )
+
+
+def _pump(values):
+    if values.pump != "own":
+        return PUMPS[values.pump]
+    kind = DisplacementPump if values.works == "diaphragm" else Pump
+    try:
+        return kind("Your pump", read_points(values.table))
+    except InputError as error:
+        raise InputError(error.message, name="table") from error
+
+
+def _site(values):
+    return Site(
+        values.flow,
+        values.climb,
+        values.length * (1 + values.extra),
+        values.wanted,
+        values.lift,
+        values.suction,
+        values.water,
+        values.altitude,
+        values.motor,
+        values.controller,
+    )
+
+
+# The verdict ------------------------------------------------------------------
+
+
+def _verdict(case, grade, reader):
+    show, site = reader.both, case.site
+    if case.duty is None:
+        return Verdict("bad", _too_weak(case, reader))
+    if not case.enough:
+        return Verdict("bad", _short(case, reader))
+    state = case.state(site.flow)
+    if state.speed == 0:
+        return Verdict(
+            "good", "No pump is needed: the water stands high enough to run there by itself."
+        )
+    required = case.npsh_required(site.flow, state.speed)
+    if required is not None and site.npsh_available < required:
+        short = required - site.npsh_available
+        return Verdict(
+            "bad",
+            f"The head would do, the suction does not: the pump needs {show(required, 'head')} "
+            "NPSH at this flow "
+            f"and has {show(max(site.npsh_available, 0.0), 'head')}. Place it "
+            f"{show(short + LEAST_MARGIN, 'head')} lower, "
+            "or lose less in the suction pipe.",
+        )
+    if state.tap < site.wanted * (1 - 1e-9):
+        return Verdict(
+            "tight",
+            "The set pressure is too low: with everything open "
+            f"{show(max(state.tap, 0.0), 'pressure')} is left at the "
+            f"tap. Set {show(case.advised, 'pressure')} at the pump to have "
+            f"{show(site.wanted, 'pressure')} there.",
+        )
+    holds = (
+        f"{show(state.tap, 'pressure')} stands at the tap with {show(site.flow, 'flow')} running, "
+        "the pump at "
+        f"{reader.show(state.speed, 'percent', 2)} of full speed"
+    )
+    tight = _tight(case, grade, state, required, reader)
+    if tight:
+        return Verdict("tight", f"It works, with little to spare: {holds}. {tight}")
+    spare = show(case.available - case.needed, "head")
+    return Verdict("good", f"{holds}, with {spare} of head to spare.")
+
+
+def _tight(case, grade, state, required, reader):
+    """Why a working case has little to spare ("" where it has enough)."""
+    if grade is not None:
+        weakest = weakest_head(case.pump, case.site.flow, grade)
+        if weakest < case.needed:
+            return (
+                f"A pump at the low end of grade {grade.key} would be "
+                f"{reader.show(case.needed - weakest, 'head')} of head short."
+            )
+    if required is not None and case.site.npsh_available < required + LEAST_MARGIN:
+        return (
+            f"The suction has only {reader.show(case.site.npsh_available - required, 'head')} "
+            "over the NPSH required; "
+            f"{reader.show(LEAST_MARGIN, 'head')} is a usual margin (common practice)."
+        )
+    return ""
+
+
+def _too_weak(case, reader):
+    show, pump = reader.both, case.pump
+    top = pump.shut_off_head - case.site.lift - case.site.climb
+    stands = (
+        f"with nothing running it leaves {show(top * case.site.weight, 'pressure')} at the tap"
+        if top > 0
+        else "the water does not reach the tap at all"
+    )
+    return (
+        f"The pump's highest head is {show(pump.shut_off_head, 'head')} and lift, climb and "
+        "wanted pressure "
+        f"take {show(case.static(), 'head')}; {stands}. {_cures(case, reader)}"
+    ).strip()
+
+
+def _short(case, reader):
+    show, site = reader.both, case.site
+    reach = f"it gives {show(case.duty.flow, 'flow')} at {show(site.wanted, 'pressure')}"
+    if case.duty.past_end:
+        reach = f"its table ends at {show(case.pump.largest_flow, 'flow')}"
+    left = ""
+    if case.available is not None:
+        tap = site.wanted + site.weight * (case.available - case.needed)
+        left = f", or {show(tap, 'pressure')} with {show(site.flow, 'flow')} running"
+        if tap <= 0:
+            left = f", and cannot push {show(site.flow, 'flow')} up to the tap"
+    return f"Not with everything open: {reach}{left}. {_cures(case, reader)}".strip()
+
+
+def _cures(case, reader):
+    """What would do, each worked out anew: a larger pipe, a second pump, a larger invented pump."""
+    found = []
+    larger = _larger_pipe(case)
+    if larger is not None:
+        spare = larger.available - larger.needed
+        found.append(
+            f"{larger.pipe.label} would do, with {reader.show(spare, 'head')} of head to spare."
+        )
+    if _two_would_do(case):
+        found.append("Two such pumps side by side would do.")
+    other = next(
+        (
+            c
+            for c in (replace(case, pump=pump) for pump in PUMPS.values())
+            if c.pump is not case.pump and c.enough
+        ),
+        None,
+    )
+    if other is not None:
+        name = other.pump.name
+        found.append(f"A pump like the {name[0].lower()}{name[1:]} would do.")
+    if not found:
+        found.append(
+            f"Look for a pump that gives {reader.both(case.site.flow, 'flow')} at "
+            f"{reader.both(case.needed, 'head')} or more."
+        )
+    return " ".join(found)
+
+
+def _larger_pipe(case):
+    """The case in the smallest larger size of its pipe that is enough; None without one."""
+    if case.pipe.kind not in pipes.KINDS or case.available is None:
+        return None
+    sizes = (pipe for pipe in pipes.sizes(case.pipe.kind) if pipe.inside_m > case.pipe.inside_m)
+    return next((c for c in (replace(case, pipe=pipe) for pipe in sizes) if c.enough), None)
+
+
+def _two_would_do(case):
+    flow = case.site.flow
+    if flow / 2 > case.pump.largest_flow:
+        return False
+    return Parallel((case.pump, case.pump)).head_at(flow) >= case.needed
+
+
+# Warnings and links -------------------------------------------------------------
+
+
+def _warnings(case, reader):
+    found = []
+    if case.enough and case.state(case.site.flow).speed > 0:
+        found += _curve_warnings(case, case.state(case.site.flow), reader)
+    if case.site.npsh_available <= 0:
+        found.append(
+            Warning(
+                "stop",
+                "No pump can lift water from so far down: it boils in the suction pipe first.",
+            )
+        )
+    found += _standing_warnings(case, reader)
+    if case.pump.best is not None and not isinstance(case.pump, DisplacementPump):
+        least = least_flow(case.pump.best.flow)
+        found.append(
+            Warning(
+                "note",
+                f"Below about {reader.both(least, 'flow')} a small centrifugal pump churns and "
+                "warms its water; "
+                "the controller should stop it there (common practice; the maker's figure goes "
+                "first).",
+            )
+        )
+    return tuple(found)
+
+
+def _standing_warnings(case, reader):
+    """What happens with every tap shut."""
+    found = []
+    most = case.site.weight * (case.pump.shut_off_head - case.site.lift)
+    rating = pipes.rating_at(case.pipe, case.site.temperature) if case.pipe.rating_pa else None
+    if rating is not None and most > rating:
+        found.append(
+            Warning(
+                "stop",
+                f"Against a shut line this pump can make {reader.both(most, 'pressure')}; the "
+                "pipe is rated "
+                f"{reader.both(rating, 'pressure')}. Fit a relief valve or a pipe of a higher "
+                "class.",
+            )
+        )
+    if case.held_head(0.0) > case.pump.shut_off_head:
+        found.append(
+            Warning(
+                "stop",
+                "The pump cannot reach this set pressure even with every tap shut: it would run "
+                "on against a "
+                "shut line and heat up. Set it lower.",
+            )
+        )
+    if case.set_pressure > 0:
+        restart = restart_head(case.set_pressure / case.site.weight) * case.site.weight
+        found.append(
+            Warning(
+                "note",
+                "Standby: with every tap shut the pump stops and a check valve holds the "
+                "pressure; a controller "
+                f"commonly starts it again near {reader.both(restart, 'pressure')} (common "
+                "practice).",
+            )
+        )
+    return found
+
+
+def _curve_warnings(case, state, reader):
+    found = []
+    share = case.best_share(state.flow, state.speed)
+    if share is not None and not isinstance(case.pump, DisplacementPump):
+        low, high = PREFERRED
+        at = reader.show(share, "percent", 2)
+        if share > high:
+            found.append(
+                Warning(
+                    "care",
+                    f"It runs at {at} of its best flow, far out on its curve: noisy, thirsty, "
+                    "hard on the seal. A larger pump would last longer.",
+                )
+            )
+        elif share < low:
+            found.append(
+                Warning(
+                    "note",
+                    f"It runs at {at} of its best flow, left of the 70 to 120% makers prefer: "
+                    "fine for short whiles, wasteful all day.",
+                )
+            )
+    if case.npsh_required(state.flow, state.speed) is None:
+        found.append(
+            Warning(
+                "note",
+                "The table gives no NPSH here, so the suction side is not checked: use the sheet "
+                "on suction lift.",
+            )
+        )
+    if state.power is None:
+        found.append(
+            Warning(
+                "note",
+                "The table gives neither power nor efficiency here, so the power drawn is not "
+                "known.",
+            )
+        )
+    return found
+
+
+def _links(values, reader):
+    shown = {
+        "flow": _text(values.flow, "flow", reader),
+        "length": _text(values.length, "length", reader),
+        "climb": _text(values.climb, "length", reader),
+    }
+    lift = {"flow": shown["flow"]}
+    return (
+        Link("Every pipe size for this run", "pipe", shown),
+        Link("Check the suction lift", "suction", lift),
+        Link("Count the flow from showers, hoses and people", "demand", {}),
+    )
+
+
+def _text(value, quantity, reader):
+    return (
+        reader.show(value, quantity, 4)
+        .replace("\u00a0", " ")
+        .replace("\u202f", "")
+        .replace("−", "-")
+    )
+
+
+SHEET = Sheet(
+    "pump_match",
+    "Pump and pipe together",
+    FIELDS,
+    solve,
+    folded=(SUCTION, LOSSES),
+    cautions=(
+        "A pump run dry or against a shut valve overheats and can burst: fit dry-run and "
+        "over-temperature protection.",
+        "Switch off, lock off and let the pressure out before you open a pump or pipe.",
+        "Wiring near water, batteries and inverters are for licensed hands and local codes.",
+        "Wells and cisterns are confined spaces: do not climb in; bad air kills without warning.",
+        "Parts that touch drinking water must be approved for it where you are.",
+    ),
+    sources=(
+        "Affinity laws: Karassik, Pump Handbook; definitions as in ISO 17769-1.",
+        "Tolerances: ISO 9906:2012 grades 1B, 2B and 3B, from memory.",
+        "Preferred flow, 70 to 120% of the best: ANSI/HI 9.6.3, from memory.",
+        "Friction: Darcy-Weisbach with Colebrook (1939).",
+        "NPSH margin, least flow and restart pressure: common practice, no source.",
+    ),
+    page="pump-match/",
+)
