@@ -21,7 +21,9 @@ def handle(request_text):
 
 
 def _state(request):
-    return State(request.get("system", "metric"), request.get("texts", {}), request.get("units", {}))
+    return State(
+        request.get("system", "metric"), request.get("texts", {}), request.get("units", {})
+    )
 
 
 def work_out(request):

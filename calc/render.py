@@ -39,7 +39,9 @@ def form(sheet, prefix):
 def _field(entry, prefix):
     name = f"{prefix}-{entry.key}"
     control = _control(entry, name)
-    hint = f'<span class="sl-help" id="{name}-help">{escape(entry.help)}</span>' if entry.help else ""
+    hint = (
+        f'<span class="sl-help" id="{name}-help">{escape(entry.help)}</span>' if entry.help else ""
+    )
     same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
     when = ""
     if entry.when:
@@ -54,7 +56,9 @@ def _field(entry, prefix):
 
 
 def _control(entry, name):
-    described = f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
+    described = (
+        f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
+    )
     common = f'id="{name}" name="{escape(entry.key)}" {described} autocomplete="off"'
     if isinstance(entry, Choice):
         return _choice(entry, common)
@@ -94,7 +98,11 @@ def _number(entry, name, common):
     data = " ".join(f'data-{key}="{escape(value)}"' for key, value in texts.items())
     box = f'<input type="text" inputmode="text" {common} value="{escape(texts["metric"])}" {data}>'
     if len(kind.units) == 1:
-        tail = f'<span class="sl-unit">{escape(kind.units[0].symbol)}</span>' if kind.units[0].symbol else ""
+        tail = (
+            f'<span class="sl-unit">{escape(kind.units[0].symbol)}</span>'
+            if kind.units[0].symbol
+            else ""
+        )
         return box + tail
     options = "".join(
         f'<option{" selected" if unit is shown else ""} value="{escape(unit.symbol)}">'
@@ -165,9 +173,7 @@ def _other(reader):
 
 def _warning(warning):
     word = WARNING_WORDS[warning.level]
-    return (
-        f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
-    )
+    return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
 
 
 def _chart(chart):
@@ -203,7 +209,11 @@ def _table(table, reader):
 
 
 def _row(index, row, table, reader):
-    kinds = [name for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed)) if index in picked]
+    kinds = [
+        name
+        for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
+        if index in picked
+    ]
     cells = []
     for place, (value, column) in enumerate(zip(row, table.columns, strict=True)):
         tag = 'th scope="row"' if place == 0 else "td"
@@ -238,7 +248,9 @@ def _step(step, reader):
         parts.append(f'<p class="sl-put-in">= {put_in}</p>')
     if step.result is not None:
         value = step.result
-        parts.append(f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>')
+        parts.append(
+            f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>'
+        )
     if step.note:
         parts.append(f'<p class="sl-step-note">{escape(step.note)}</p>')
     if step.source:
@@ -255,7 +267,8 @@ def _links(links, base, flat):
     if not links:
         return ""
     items = "".join(
-        f'<li><a href="{escape(_address(link, base, flat))}">{escape(link.text)}</a></li>' for link in links
+        f'<li><a href="{escape(_address(link, base, flat))}">{escape(link.text)}</a></li>'
+        for link in links
     )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
@@ -272,14 +285,20 @@ def fragment(texts, system="metric"):
     """The part of a link after "#": "u=us&climb=50ft"; units without superscripts or spaces."""
     pairs = [("u", "us")] if system == "us" else []
     pairs += list(texts.items())
-    return "&".join(f"{key}={quote(link_text(text), safe='/.,-:;')}".replace("%20", "+") for key, text in pairs)
+    return "&".join(
+        f"{key}={quote(link_text(text), safe='/.,-:;')}".replace("%20", "+") for key, text in pairs
+    )
 
 
 def link_text(text):
     """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
     folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
     number, gap, unit = folded.rpartition(" ")
-    return number + unit if gap and unit and not unit[0].isdigit() and number[-1:].isdigit() else folded
+    return (
+        number + unit
+        if gap and unit and not unit[0].isdigit() and number[-1:].isdigit()
+        else folded
+    )
 
 
 # Plain text ------------------------------------------------------------------
@@ -295,7 +314,9 @@ def plain(sheet, outcome, state):
             lines.append(f"  {entry.label}: {_given(entry, state)}")
     lines += ["", "Figures"]
     for figure in found.figures:
-        lines.append(f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}")
+        lines.append(
+            f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}"
+        )
     if found.warnings:
         lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in found.warnings)]
     lines += ["", "Working (SI base units)"]

@@ -3,7 +3,19 @@
 import math
 
 from calc import water
-from calc.answer import Answer, Chart, Column, Figure, Link, Series, Step, Table, Value, Verdict, Warning
+from calc.answer import (
+    Answer,
+    Chart,
+    Column,
+    Figure,
+    Link,
+    Series,
+    Step,
+    Table,
+    Value,
+    Verdict,
+    Warning,
+)
 from calc.errors import InputError
 from calc.sheets.form import Choice, Number, Sheet
 from calc.units import GRAVITY, METRE_OF_WATER, PSI, QUANTITIES, number_text
@@ -88,7 +100,11 @@ def solve(values, reader):
             Figure("Left at the outlet, nothing running", left, "pressure", main=True),
             Figure("Gauge pressure", gauge, "pressure"),
             Figure("Absolute pressure", gauge + air, "pressure"),
-            Figure("Highest outlet that keeps the pressure wanted", (gauge - values.wanted) / weight, "length"),
+            Figure(
+                "Highest outlet that keeps the pressure wanted",
+                (gauge - values.wanted) / weight,
+                "length",
+            ),
             Figure("Each metre (3.28 ft) of climb costs", weight, "pressure"),
         ),
         steps=_steps(values, gauge, air, density, head, left),
@@ -99,7 +115,10 @@ def solve(values, reader):
             Link(
                 "Now with pipe and taps: will it reach?",
                 "reach",
-                {"pressure": _text(gauge, "pressure", reader), "climb": _text(values.climb, "length", reader)},
+                {
+                    "pressure": _text(gauge, "pressure", reader),
+                    "climb": _text(values.climb, "length", reader),
+                },
             ),
         ),
     )
@@ -115,7 +134,10 @@ def _known(values, weight):
 def _verdict(values, reader, gauge, head, left, weight):
     same = f"{reader.show(gauge, 'pressure')} is the weight of {reader.both(head, 'head')} of standing water."
     if left < 0:
-        return Verdict("bad", f"{same} A climb of {reader.both(values.climb, 'length')} is more: no water arrives.")
+        return Verdict(
+            "bad",
+            f"{same} A climb of {reader.both(values.climb, 'length')} is more: no water arrives.",
+        )
     at_top = f"{same} After a climb of {reader.both(values.climb, 'length')}, {reader.both(left, 'pressure')} is left"
     suits = next(use for floor, use in SUITS if left >= floor)
     if left >= values.wanted:
@@ -126,7 +148,10 @@ def _verdict(values, reader, gauge, head, left, weight):
         if highest > 0
         else f"it takes {reader.both(values.wanted + weight * values.climb, 'pressure')} to start with"
     )
-    return Verdict("tight", f"{at_top}, less than the {reader.show(values.wanted, 'pressure')} wanted; {where}.")
+    return Verdict(
+        "tight",
+        f"{at_top}, less than the {reader.show(values.wanted, 'pressure')} wanted; {where}.",
+    )
 
 
 def _steps(values, gauge, air, density, head, left):
@@ -138,7 +163,12 @@ def _steps(values, gauge, air, density, head, left):
             note=f"{number_text(density, 5)} kg/m³ at its temperature.",
             source="IAPWS SR6-08(2011)",
         ),
-        Step("Pressure as head", "h = p / (rho * g)", {"p": p, "rho": rho, "g": g}, Value(head, "head")),
+        Step(
+            "Pressure as head",
+            "h = p / (rho * g)",
+            {"p": p, "rho": rho, "g": g},
+            Value(head, "head"),
+        ),
         Step(
             "Absolute pressure",
             "p_abs = p + p_air",
@@ -165,7 +195,9 @@ def _every_unit(values, gauge, air, weight):
     rows = []
     for symbol in ("psi", "kPa", "bar"):
         unit = QUANTITIES["pressure"].unit(symbol)
-        rows.append((symbol, number_text(unit.from_si(gauge), 4), number_text(unit.from_si(gauge + air), 4)))
+        rows.append(
+            (symbol, number_text(unit.from_si(gauge), 4), number_text(unit.from_si(gauge + air), 4))
+        )
     for symbol in ("m", "ft"):
         unit = QUANTITIES["head"].unit(symbol)
         pair = (number_text(unit.from_si(p / weight), 4) for p in (gauge, gauge + air))
@@ -189,7 +221,11 @@ def _profile(values, reader, gauge, weight):
         height += step
     return Table(
         "Standing pressure up the climb",
-        (Column("Climb", "length"), Column("Left", "pressure"), Column("Enough for (common practice)")),
+        (
+            Column("Climb", "length"),
+            Column("Left", "pressure"),
+            Column("Enough for (common practice)"),
+        ),
         tuple(rows),
     )
 
@@ -224,13 +260,21 @@ def _warnings(values, gauge, air, left):
     if gauge + air < water.vapour_pressure(values.water):
         found.append(Warning("stop", "At this absolute pressure the water boils."))
     found.append(
-        Warning("note", "This is for standing water. Running water loses more to friction: see “will it reach”.")
+        Warning(
+            "note",
+            "This is for standing water. Running water loses more to friction: see “will it reach”.",
+        )
     )
     return tuple(found)
 
 
 def _text(value, quantity, reader):
-    return reader.show(value, quantity, 4).replace("\u00a0", " ").replace("\u202f", "").replace("−", "-")
+    return (
+        reader.show(value, quantity, 4)
+        .replace("\u00a0", " ")
+        .replace("\u202f", "")
+        .replace("−", "-")
+    )
 
 
 SHEET = Sheet(

@@ -24,6 +24,7 @@ HELD = {
     ),
 }
 # A pipe kind's material by how its key begins ("pex" before "pe").
+MATERIALS_WITHOUT_WALL = frozenset({"own"})  # a measured bore: the wall is not known
 MATERIAL_OF = (
     ("pvc", "pvc"),
     ("cpvc", "pvc"),
