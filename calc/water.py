@@ -3,6 +3,10 @@
 Liquid water follows the supplementary release of the International Association for
 the Properties of Water and Steam, IAPWS SR6-08(2011), at 0.1 MPa.  At the pressures
 of a small supply (up to 2 MPa) its density is at most 0.1 % higher: not counted.
+
+Reached from 0 to 100 degC against the full formulations (IAPWS-95 and, for viscosity,
+IAPWS R12-08), as the tests hold it: density within 0.1 ppm, speed of sound 3 ppm, bulk
+modulus 5 ppm, viscosity 0.005 %, vapour pressure 0.01 %.
 """
 
 import math
@@ -16,7 +20,7 @@ _TR = 10.0  # K, T_R of SR6-08
 _R = 461.51805  # J/(kg K), R of SR6-08
 _P0 = 1e5  # Pa, p_0 of SR6-08
 
-# (coefficient, exponent) of alpha = T_R/(593 K - T) and beta = T_R/(T - 232 K): SR6-08 table 1
+# (coefficient, exponent) of alpha = T_R/(593 K - T) and beta = T_R/(T - 232 K): SR6-08
 _GIBBS_A = ((-1.661470539e5, 4), (2.708781640e6, 5), (-1.557191544e8, 7))
 _GIBBS_B = ((-8.237426256e-1, 2), (1.908956353, 3), (-2.017597384, 4), (8.546361348e-1, 5))
 _GIBBS_C3 = -8.983025854
@@ -37,7 +41,7 @@ _SQUEEZE_B = (
     (-3.1091470e-6, 1), (2.8964919e-5, 3), (-1.3112763e-4, 4), (3.0410453e-4, 5),
     (-3.9034594e-4, 6), (2.3403117e-4, 7), (-4.8510101e-5, 9),
 )  # fmt: skip
-_VISCOSITY = ((280.68, -1.9), (511.45, -7.7), (61.131, -19.6), (0.45903, -40))  # SR6-08 table 3
+_VISCOSITY = ((280.68, -1.9), (511.45, -7.7), (61.131, -19.6), (0.45903, -40))  # SR6-08, eq. 7
 
 # IAPWS-IF97 region 4, table 34 (Revised Release R7-97(2012))
 _SATURATION = (
@@ -45,11 +49,11 @@ _SATURATION = (
     14.91510861353, -4823.2657361591, 405113.40542057, -0.23855557567849, 650.17534844798,
 )  # fmt: skip
 
-SEA_LEVEL_PRESSURE = 101325.0  # Pa, ISO 2533:1975 table 1
-SEA_LEVEL_TEMPERATURE = 288.15  # K, ISO 2533:1975 table 1
-LAPSE_RATE = 0.0065  # K/m below 11 km, ISO 2533:1975 table 4
-AIR_GAS_CONSTANT = 287.05287  # J/(kg K), ISO 2533:1975 table 1
-EARTH_RADIUS = 6356766.0  # m, nominal, ISO 2533:1975 clause 2.3
+SEA_LEVEL_PRESSURE = 101325.0  # Pa, ISO 2533:1975
+SEA_LEVEL_TEMPERATURE = 288.15  # K, ISO 2533:1975
+LAPSE_RATE = 0.0065  # K/m below 11 km, ISO 2533:1975
+AIR_GAS_CONSTANT = 287.05287  # J/(kg K), ISO 2533:1975
+EARTH_RADIUS = 6356766.0  # m, nominal, ISO 2533:1975
 
 
 def _liquid(temperature_k):
@@ -77,7 +81,7 @@ def density(temperature_k):
 
     1/rho = v = R T_R / p_0 (a_5 + sum a_i alpha^n_i + sum b_i beta^m_i)
     temperature_k: K, 273.15 to 373.15.  Returns kg/m3.
-    Raises RangeError outside.  Source: IAPWS SR6-08(2011), equation 2.
+    Raises RangeError outside.  Source: IAPWS SR6-08(2011), volume at 0.1 MPa.
 
     >>> round(density(298.15), 3)
     997.047
@@ -87,13 +91,13 @@ def density(temperature_k):
 
 
 def _expansion(temperature_k):
-    """Volume gained per kelvin, (dv/dT) at constant pressure, m3/(kg K): SR6-08 table 2."""
+    """Volume gained per kelvin, (dv/dT) at constant pressure, m3/(kg K): SR6-08."""
     alpha, beta = _arguments(temperature_k)
     return _R / _P0 * (_sum(_VOLUME_A, alpha, 1) - _sum(_VOLUME_B, beta, 1))
 
 
 def _squeeze(temperature_k):
-    """Volume gained per pascal, (dv/dp) at constant temperature, m3/(kg Pa): SR6-08 equation 3."""
+    """Volume gained per pascal, (dv/dp) at constant temperature, m3/(kg Pa): SR6-08."""
     alpha, beta = _arguments(temperature_k)
     return _R * _TR / _P0**2 * (_sum(_SQUEEZE_A, alpha) + _sum(_SQUEEZE_B, beta))
 
@@ -103,7 +107,7 @@ def heat_capacity(temperature_k):
 
     c_p = -R (c_3 + tau (sum n(n+1) a alpha^(n+2) + sum m(m+1) b beta^(m+2))), tau = T / T_R
     temperature_k: K, 273.15 to 373.15.  Returns J/(kg K).
-    Raises RangeError outside.  Source: IAPWS SR6-08(2011), table 2.
+    Raises RangeError outside.  Source: IAPWS SR6-08(2011), from the Gibbs energy.
     """
     alpha, beta = _arguments(temperature_k)
     bent = _sum(_GIBBS_A, alpha, 2) + _sum(_GIBBS_B, beta, 2)
@@ -116,7 +120,7 @@ def sound_speed(temperature_k):
 
     w = sqrt(-v^2 / (dv/dp + T (dv/dT)^2 / c_p))
     temperature_k: K, 273.15 to 373.15.  Returns m/s.
-    Raises RangeError outside.  Source: IAPWS SR6-08(2011), table 2.
+    Raises RangeError outside.  Source: IAPWS SR6-08(2011), from the Gibbs energy.
 
     >>> round(sound_speed(298.15), 1)
     1496.7
@@ -180,12 +184,36 @@ def vapour_pressure(temperature_k):
     return 1e6 * (2 * c / (-b + math.sqrt(b * b - 4 * a * c))) ** 4
 
 
+def boiling_temperature(pressure_pa):
+    """Temperature at which water boils: ``vapour_pressure`` turned round exactly.
+
+    T = (n_10 + D - sqrt((n_10 + D)^2 - 4 (n_9 + n_10 D))) / 2,
+    D = 2 G / (-F - sqrt(F^2 - 4 E G)), E, F, G quadratic in beta = (p / 1 MPa)^(1/4)
+    pressure_pa: Pa absolute, 611.22 to 101418.  Returns K.
+    Raises RangeError outside.  Source: IAPWS R7-97(2012), equation 31.
+
+    >>> round(boiling_temperature(1e5), 4)
+    372.7559
+    """
+    least, most = vapour_pressure(COLDEST), vapour_pressure(HOTTEST)
+    remedy = "Between them water boils from 0 to 100 degC (32 to 212 degF)."
+    require("pressure", pressure_pa, least, most, "pressure", remedy)
+    n1, n2, n3, n4, n5, n6, n7, n8, n9, n10 = _SATURATION
+    beta = (pressure_pa / 1e6) ** 0.25
+    e = beta**2 + n3 * beta + n6
+    f = n1 * beta**2 + n4 * beta + n7
+    g = n2 * beta**2 + n5 * beta + n8
+    shifted = n10 + 2 * g / (-f - math.sqrt(f * f - 4 * e * g))
+    temperature = (shifted - math.sqrt(shifted**2 - 4 * (n9 + n10 * (shifted - n10)))) / 2
+    return min(max(temperature, COLDEST), HOTTEST)  # the last bit may fall outside
+
+
 def air_pressure(altitude_m):
     """Pressure of the standard atmosphere below 11 km.
 
     p = p_0 (1 - B H / T_0)^(g / (B R)), H = r z / (r + z)
     altitude_m: m above sea level (geometric), -1000 to 9000.  Returns Pa.
-    Raises RangeError outside.  Source: ISO 2533:1975, equations 8 and 12.
+    Raises RangeError outside.  Source: ISO 2533:1975, layer of constant lapse rate.
 
     >>> round(air_pressure(0.0))
     101325
@@ -196,24 +224,31 @@ def air_pressure(altitude_m):
     return SEA_LEVEL_PRESSURE * ratio ** (GRAVITY / (LAPSE_RATE * AIR_GAS_CONSTANT))
 
 
+def _weighed(density_kg_m3):
+    remedy = "Give the density of water, about 1000 kg/m3 (62.4 lb/ft3)."
+    return require("density", density_kg_m3, 900.0, 1100.0, "density", remedy)
+
+
 def head_from_pressure(pressure_pa, density_kg_m3):
     """Height of a column of water standing on a pressure.
 
     h = p / (rho g)
-    pressure_pa: Pa; density_kg_m3: kg/m3, above 0.  Returns m.
+    pressure_pa: Pa; density_kg_m3: kg/m3, 900 to 1100.  Returns m.
+    Raises RangeError for a density that is not water's.
     Source: hydrostatics, with standard gravity (NIST SP 811 B.8).
 
     >>> round(head_from_pressure(98066.5, 1000.0), 6)
     10.0
     """
-    return pressure_pa / (density_kg_m3 * GRAVITY)
+    return pressure_pa / (_weighed(density_kg_m3) * GRAVITY)
 
 
 def pressure_from_head(head_m, density_kg_m3):
     """Pressure under a column of water.
 
     p = rho g h
-    head_m: m; density_kg_m3: kg/m3.  Returns Pa.
+    head_m: m; density_kg_m3: kg/m3, 900 to 1100.  Returns Pa.
+    Raises RangeError for a density that is not water's.
     Source: hydrostatics, with standard gravity (NIST SP 811 B.8).
     """
-    return head_m * density_kg_m3 * GRAVITY
+    return head_m * _weighed(density_kg_m3) * GRAVITY

@@ -36,7 +36,8 @@ def test_air_thins_with_height(altitude):
 @given(st.floats(-100, 1e4), LIQUID)
 @settings(max_examples=100, deadline=None)
 def test_head_and_pressure_are_each_others_inverse(head, t):
-    back = water.head_from_pressure(water.pressure_from_head(head, water.density(t)), water.density(t))
+    density = water.density(t)
+    back = water.head_from_pressure(water.pressure_from_head(head, density), density)
     assert back == pytest.approx(head, rel=1e-12, abs=1e-12)
 
 
@@ -50,3 +51,31 @@ def test_ice_and_steam_are_refused_with_the_range(t):
 def test_heights_off_the_scale_are_refused(altitude):
     with pytest.raises(RangeError):
         water.air_pressure(altitude)
+
+
+@given(st.floats(273.15, 373.15))
+@settings(max_examples=100, deadline=None)
+def test_boiling_turns_vapour_pressure_round_to_a_billionth_of_a_kelvin(t):
+    assert abs(water.boiling_temperature(water.vapour_pressure(t)) - t) < 1e-9
+
+
+@pytest.mark.parametrize("pressure", [0.0, 600.0, 1.02e5, float("nan")])
+def test_boiling_outside_0_to_100_degrees_is_refused(pressure):
+    with pytest.raises(RangeError, match="0 to 100 degC"):
+        water.boiling_temperature(pressure)
+
+
+@pytest.mark.parametrize("density", [0.0, 1.0, -1000.0, 1e6, float("nan")])
+def test_a_density_that_is_not_waters_is_refused(density):
+    with pytest.raises(RangeError, match="density of water"):
+        water.head_from_pressure(1e5, density)
+    with pytest.raises(RangeError, match="density of water"):
+        water.pressure_from_head(10.0, density)
+
+
+@given(LIQUID)
+@settings(max_examples=100, deadline=None)
+def test_kinematic_viscosity_is_dynamic_by_density(t):
+    assert water.kinematic_viscosity(t) * water.density(t) == pytest.approx(
+        water.dynamic_viscosity(t), rel=1e-14
+    )
