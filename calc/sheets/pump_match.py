@@ -16,6 +16,7 @@ from calc.sheets.pump_match_case import Case, Site
 from calc.sheets.pump_match_show import chart, figures, steps, table
 from calc.suction import LEAST_MARGIN
 
+WEAK = 0.7  # of the wanted pressure: below it people complain; common practice, no source
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 
 FIELDS = (
@@ -68,7 +69,7 @@ FIELDS = (
         help="Height, not distance. Below the pump: a minus sign.",
     ),
     Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3),
-    *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1-1/4")),
+    *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1.25")),
     Number(
         "wanted",
         "Pressure wanted at the tap",
@@ -215,7 +216,7 @@ def _verdict(case, grade, reader):
     if case.duty is None:
         return Verdict("bad", _too_weak(case, reader))
     if not case.enough:
-        return Verdict("bad", _short(case, reader))
+        return _short(case, reader)
     state = case.state(site.flow)
     if state.speed == 0:
         return Verdict(
@@ -290,13 +291,15 @@ def _short(case, reader):
     reach = f"it gives {show(case.duty.flow, 'flow')} at {show(site.wanted, 'pressure')}"
     if case.duty.past_end:
         reach = f"its table ends at {show(case.pump.largest_flow, 'flow')}"
-    left = ""
+    left, level = "", "bad"
     if case.available is not None:
         tap = site.wanted + site.weight * (case.available - case.needed)
         left = f", or {show(tap, 'pressure')} with {show(site.flow, 'flow')} running"
+        level = "tight" if tap > 0 and tap >= WEAK * site.wanted else "bad"
         if tap <= 0:
             left = f", and cannot push {show(site.flow, 'flow')} up to the tap"
-    return f"Not with everything open: {reach}{left}. {_cures(case, reader)}".strip()
+    sentence = f"Not with everything open: {reach}{left}. {_cures(case, reader)}"
+    return Verdict(level, sentence.strip())
 
 
 def _cures(case, reader):

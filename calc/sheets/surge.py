@@ -5,7 +5,6 @@ from dataclasses import replace
 
 from calc import pipes, surge
 from calc.answer import Answer, Link, Verdict, Warning
-from calc.errors import InputError
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.surge_case import HELD, Limits, line_of
@@ -114,14 +113,7 @@ def solve(values, reader):
 
 
 def _limits(values, line):
-    rating = None
-    if line.pipe.rating_pa:
-        try:
-            rating = pipes.rating_at(line.pipe, values.water)
-        except InputError as error:
-            raise InputError(
-                f"This pipe has no rating at that temperature. {error.message}", name="water"
-            ) from error
+    rating = pipes.rating_at(line.pipe, values.water) if line.pipe.rating_pa else None
     return Limits(rating, values.weakest, line.material.recurring if line.material else 1.0)
 
 
@@ -160,7 +152,7 @@ def _verdict(line, limits, reader):
     if peak > NEAR * lowest:
         return Verdict(
             "tight",
-            f"It stands, with little to spare: {happens}; {what} is rated "
+            f"The line withstands it, with little to spare: {happens}; {what} is rated "
             f"{show(lowest, 'pressure')}.",
         )
     if line.parts:
@@ -172,7 +164,7 @@ def _verdict(line, limits, reader):
             "or more to avoid it.",
         )
     return Verdict(
-        "good", f"It stands this: {happens}; {what} is rated {show(lowest, 'pressure')}."
+        "good", f"The line withstands it: {happens}; {what} is rated {show(lowest, 'pressure')}."
     )
 
 

@@ -24,6 +24,7 @@ HELD = {
     ),
 }
 # A pipe kind's material by how its key begins ("pex" before "pe").
+HOSE_WALL = 1 / 8  # of the bore; rough, common practice, no source
 MATERIALS_WITHOUT_WALL = frozenset({"own"})  # a measured bore: the wall is not known
 MATERIAL_OF = (
     ("pvc", "pvc"),
@@ -66,7 +67,10 @@ class Line:
 
     @property
     def wall(self):
-        return (self.pipe.outside_m - self.pipe.inside_m) / 2
+        """Wall, m; a hose is sold by its bore, so its wall is a rough share of that."""
+        if self.pipe.outside_m > self.pipe.inside_m:
+            return (self.pipe.outside_m - self.pipe.inside_m) / 2
+        return HOSE_WALL * self.pipe.inside_m
 
     @property
     def restraint(self):
@@ -163,10 +167,11 @@ def material_of(kind):
 
 
 def line_of(values, pipe):
-    known = pipe.outside_m and pipe.outside_m > pipe.inside_m
+    material = material_of(pipe.kind)
+    known = pipe.outside_m > pipe.inside_m or material is surge.MATERIALS["hose"]
     return Line(
         pipe,
-        material_of(pipe.kind) if known else None,
+        material if known else None,
         values.held,
         values.flow,
         values.length,
