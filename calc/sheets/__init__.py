@@ -11,6 +11,8 @@ KEYS = (
     "tank",
     "pressure_tank",
     "demand",
+    "pump_match",
+    "surge",
 )
 
 
