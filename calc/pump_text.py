@@ -18,6 +18,7 @@ MOST_ROWS = 60  # rows read from one table
 
 _KINDS = ("flow", "head", "pressure", "power", "percent")
 _BARE = {"": None, "m": "head", "ft": "head"}  # metres and feet: a head, not a pressure
+_USED = re.compile(r"(flow|q\b|capacity|head|h\b|tdh|press|eff|eta\b|η|power|p[12]?\b|npsh)", re.I)
 _LABELS = {
     "flow": "flow", "head": "head", "efficiency": "efficiency", "power": "power", "npsh": "NPSH "
     "required",
@@ -175,6 +176,12 @@ def _unit(symbol):
 
 def _check_columns(columns):
     fields = [column.field for column in columns]
+    for column in columns:
+        if column.unit is None and _USED.match(column.name):
+            raise InputError(
+                f"The column “{column.name}” has no unit that is known here. Write it behind the "
+                "name, such as “Flow L/min”, “Head m”, “Efficiency %”, “Power W”, “NPSH m”."
+            )
     for field in ("flow", "head"):
         if field not in fields:
             example = "“Flow L/min”" if field == "flow" else "“Head m”"
