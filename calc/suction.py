@@ -3,6 +3,10 @@
 A pump does not pull: the air outside pushes.  What that push leaves above the water's
 vapour pressure, after the lift and the friction, is the net positive suction head (NPSH)
 available; the pump needs a certain NPSH (its maker's figure, at that flow).
+
+Why pumps stay far below the 10 m of theory: that height takes a perfect vacuum at no flow.
+Water must still be pushed through valve and pipe and into the pump (NPSH required), worn
+valves and joints let air in, and air dissolved in the water comes out under vacuum.
 """
 
 import math
@@ -31,8 +35,9 @@ class Place:
 
 
 def place(altitude_m, temperature_k):
-    """The ``Place`` at an altitude (m, -1000 to 9000) for water at a temperature (K, 273.15-373.15).
+    """The ``Place`` at an altitude for water at a temperature.
 
+    altitude_m: m, -1000 to 9000; temperature_k: K, 273.15 to 373.15.  Returns ``Place``.
     Raises RangeError outside.  Source: ISO 2533:1975 and IAPWS, see ``calc.water``.
     """
     return Place(
@@ -83,10 +88,11 @@ def allowable_lift(site, friction_m, npsh_required_m, margin_m):
 
 
 def inlet_pressure(site, lift_m, friction_m):
-    """Gauge pressure at the pump's inlet, as a vacuum gauge there would read (velocity head left out).
+    """Gauge pressure at the pump's inlet, as a vacuum gauge there would read.
 
-    p_in = -rho g (z + h_f)
-    lift_m: m; friction_m: m.  Returns Pa, negative for a vacuum.  Source: hydrostatics.
+    p_in = -rho g (z + h_f), velocity head left out
+    site: ``Place``; lift_m, friction_m: m.  Returns Pa, negative for a vacuum.
+    Source: hydrostatics.
     """
     return -site.weight * (lift_m + friction_m)
 
@@ -94,24 +100,70 @@ def inlet_pressure(site, lift_m, friction_m):
 def altitude_derated_lift(rated_lift_m, site, rated):
     """A dry (self-priming) lift rated at one place, at another.
 
-    The vacuum a pump can draw is a share of the air pressure: z' = z p'/p * rho/rho'.
+    z' = z p'/p rho/rho': drawing air, a pump reaches a vacuum that is a share of the air's
+    pressure, as its valves and dead space compress the air by a fixed ratio.
     rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
-    Raises RangeError outside.  Source: proportion of vacuum to air pressure, common practice.
+    Raises RangeError outside.  Source: ideal gas compressed by a fixed ratio.
     """
     require("rated_lift", rated_lift_m, 0.0, 10.33, "length", "No pump can lift more dry.")
     return rated_lift_m * site.air_pa / rated.air_pa * rated.density / site.density
 
 
+def npsh_of_dry_lift(rated_lift_m, site, rated):
+    """NPSH a pump needs, where its maker states only the largest dry lift.
+
+    NPSH_r = max(0, (p_air - p_v) / (rho g) - z'), z' the dry lift at this site
+    rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
+    Raises RangeError outside.
+    Source: what the pump is shown to leave unused of the air's push; 0 where warm water
+    would boil before the pump reaches its vacuum.
+    """
+    return max(0.0, theoretical_lift(site) - altitude_derated_lift(rated_lift_m, site, rated))
+
+
+def lift_from_vacuum(vacuum_pa, site):
+    """Lift a vacuum holds, such as a gauge at the pump's inlet shows with the outlet shut.
+
+    z = p_vac / (rho g)
+    vacuum_pa: Pa below the air outside, 0 up to air less vapour pressure; site: ``Place``.
+    Returns m.  Raises RangeError above it: the water would boil.  Source: hydrostatics.
+    """
+    most = site.air_pa - site.vapour_pa
+    require("vacuum", vacuum_pa, 0.0, most, "pressure", "Water boils under a deeper vacuum.")
+    return vacuum_pa / site.weight
+
+
 def air_volume_to_clear(bore_m, length_m, site, lift_m):
     """Free air (at outside pressure) a self-priming pump must draw out before water arrives.
 
-    As water rises the air left in the pipe thins; counting the whole pipe at outside air
-    pressure is the safe side: V = pi/4 D^2 L.
-    bore_m: m above 0; length_m: m above 0; lift_m: m.  Returns m3.
-    Raises RangeError where the lift is beyond what air can push.
-    Source: volume of the pipe; no allowance for leaks.
+    V = pi/4 D^2 L
+    bore_m: m above 0; length_m: m above 0; lift_m: m, up to the theoretical lift.
+    Returns m3.  Raises RangeError where the lift is beyond what air can push.
+    Source: all the air the pipe holds at the outside pressure, leaks not counted.
     """
     require("bore", bore_m, 1e-4, 2.0, "diameter")
     require("length", length_m, 1e-3, 1e4, "length")
     require("lift", lift_m, -100.0, theoretical_lift(site), "length", "Lower the pump.")
     return math.pi / 4 * bore_m**2 * length_m
+
+
+def priming_time(bore_m, length_m, site, lift_m, displacement_m3s):
+    """Least time a self-priming pump takes to draw the air out of its suction line.
+
+    t = A/q (z + L + (L - H) ln(H / (H - z))), A = pi/4 D^2, H = (p_air - p_v) / (rho g)
+    As the water rises the air in the pipe thins, and each stroke takes the same volume of
+    thinner air.  The pipe is taken to rise first and then run level, which takes longest.
+    bore_m: m; length_m: m, at least the lift; site: ``Place``; lift_m: m, 0 to below H;
+    displacement_m3s: volume the pump draws a second, m3/s, above 0.
+    Returns s, between V/q and 2 V/q for a pipe that only rises.
+    Raises RangeError outside.
+    Source: own derivation, ideal gas at constant temperature, saturated with vapour:
+    d(P (L - y)) A = -q P dt with P = rho g (H - y), integrated from y = 0 to z.
+    """
+    limit = theoretical_lift(site)
+    volume = air_volume_to_clear(bore_m, length_m, site, lift_m)
+    require("lift", lift_m, 0.0, limit * (1 - 1e-9), "length", "Lower the pump.")
+    require("length", length_m, lift_m, 1e4, "length", "The pipe must reach down to the water.")
+    require("displacement", displacement_m3s, 1e-9, 10.0, "flow", "Give what the pump moves.")
+    thinned = lift_m + length_m + (length_m - limit) * math.log(limit / (limit - lift_m))
+    return volume / length_m * thinned / displacement_m3s

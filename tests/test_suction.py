@@ -55,8 +55,71 @@ def test_air_to_clear_is_the_pipes_volume():
         lambda s: suction.allowable_lift(s, 0.0, -1.0, 0.0),
         lambda s: suction.altitude_derated_lift(11.0, s, s),
         lambda s: suction.air_volume_to_clear(0.05, 10.0, s, 12.0),
+        lambda s: suction.priming_time(0.05, 10.0, s, 12.0, 1e-4),
+        lambda s: suction.priming_time(0.05, 3.0, s, 4.0, 1e-4),
+        lambda s: suction.priming_time(0.05, 10.0, s, -1.0, 1e-4),
+        lambda s: suction.priming_time(0.05, 10.0, s, 4.0, 0.0),
+        lambda s: suction.lift_from_vacuum(1.02e5, s),
+        lambda s: suction.npsh_of_dry_lift(11.0, s, s),
     ],
 )
 def test_out_of_range_is_refused(call):
     with pytest.raises(RangeError):
         call(suction.place(0.0, 288.15))
+
+
+@given(SITES, st.floats(0.1, 10.0))
+@settings(max_examples=100, deadline=None)
+def test_a_dry_lift_taken_as_npsh_allows_that_lift_again(site, rated):
+    sea = suction.place(0.0, 293.15)
+    needed = suction.npsh_of_dry_lift(rated, site, sea)
+    allowed = suction.allowable_lift(site, 0.0, needed, 0.0)
+    here = suction.altitude_derated_lift(rated, site, sea)
+    limit = suction.theoretical_lift(site)
+    assert allowed == pytest.approx(min(here, limit), abs=1e-9)
+
+
+def test_hot_water_boils_before_a_strong_pump_reaches_its_dry_lift():
+    hot, sea = suction.place(0.0, 363.15), suction.place(0.0, 293.15)
+    assert suction.npsh_of_dry_lift(8.0, hot, sea) == 0.0
+
+
+@given(SITES, st.floats(0.0, 20.0), st.floats(-20.0, 9.0), st.floats(0.0, 3.0))
+@settings(max_examples=100, deadline=None)
+def test_npsh_falls_metre_for_metre_with_lift_and_friction(site, more, lift, friction):
+    before = suction.npsh_available(site, lift, friction)
+    assert suction.npsh_available(site, lift + more, friction) == pytest.approx(before - more)
+    assert suction.npsh_available(site, lift, friction + more) == pytest.approx(before - more)
+
+
+def test_the_gauge_at_the_inlet_tells_the_lift_of_still_water():
+    site = suction.place(500.0, 288.15)
+    vacuum = -suction.inlet_pressure(site, 4.2, 0.0)
+    assert suction.lift_from_vacuum(vacuum, site) == pytest.approx(4.2, rel=1e-12)
+
+
+@given(SITES, st.floats(0.01, 0.99), st.floats(0.01, 0.1))
+@settings(max_examples=100, deadline=None)
+def test_priming_a_rising_pipe_takes_one_to_two_times_its_volume(site, share, bore):
+    lift = share * suction.theoretical_lift(site)
+    swept = 2e-4 * suction.priming_time(bore, lift, site, lift, 2e-4)
+    volume = suction.air_volume_to_clear(bore, lift, site, lift)
+    assert volume <= swept <= 2 * volume
+
+
+def test_priming_a_level_pipe_sweeps_its_volume_once():
+    site = suction.place(0.0, 288.15)
+    swept = 2e-4 * suction.priming_time(0.032, 12.0, site, 0.0, 2e-4)
+    volume = suction.air_volume_to_clear(0.032, 12.0, site, 0.0)
+    assert swept == pytest.approx(volume, rel=1e-12)
+
+
+def test_half_the_pump_takes_twice_as_long_to_prime():
+    site = suction.place(0.0, 288.15)
+    slow = suction.priming_time(0.032, 12.0, site, 4.0, 1e-4)
+    assert slow == pytest.approx(2 * suction.priming_time(0.032, 12.0, site, 4.0, 2e-4))
+
+
+def test_an_error_says_what_to_do():
+    with pytest.raises(RangeError, match="Lower the pump"):
+        suction.priming_time(0.05, 20.0, suction.place(0.0, 288.15), 12.0, 1e-4)

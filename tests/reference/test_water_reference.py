@@ -72,8 +72,8 @@ def test_vapour_pressure_matches_the_handbook(t, pressure, moles, speed, viscosi
     assert math.isclose(water.vapour_pressure(t), pressure * 1e6, rel_tol=1e-4, abs_tol=0.5)
 
 
-# temperature degF, vapour pressure psi, feet; source: Bachus and Custodio, Know and Understand
-# Centrifugal Pumps (2003), page 34 (older steam tables: up to 0.2 % apart, 0.4 % at ten feet)
+# temperature degF, vapour pressure psi, feet; source: Know and Understand Centrifugal
+# Pumps (Bachus, Custodio 2003, from memory), page 34 (older steam tables: up to 0.2 % apart, 0.4 % at ten feet)
 TRADE = [
     (40, 0.1217, 0.281),
     (50, 0.1781, 0.411),
