@@ -7,6 +7,7 @@ from calc.pump_sets import strongest_head, weakest_head
 from calc.units import GRAVITY
 
 CHART_POINTS = 25
+LABEL_ROOM = 0.08  # of the chart's width: marks closer than this would print over each other
 BLANK = Value(GRAVITY, "number", 6)
 
 
@@ -100,15 +101,16 @@ def chart(case, grade):
     series.append(Series("Held at the set pressure", flows, held))
     marks = []
     if case.needed <= top:
-        marks.append((site.flow, case.needed, "everything open"))
-    if case.duty is not None:
-        marks.append((case.duty.flow, case.duty.head, "most at full speed"))
+        marks.append((site.flow, case.needed, "yours"))
+    apart = LABEL_ROOM * end
+    if case.duty is not None and (not marks or abs(case.duty.flow - site.flow) > apart):
+        marks.append((case.duty.flow, case.duty.head, "most"))
     return Chart(
         "curves",
         "Pump and system",
         "Head against flow: the pump's falling curve with its tolerance band, the system's rising "
         "curve, and "
-        "the points where everything is open and where the two meet.",
+        "yours, where everything is open; most, where the two meet.",
         "Flow",
         "flow",
         "Head",
