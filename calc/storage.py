@@ -1,0 +1,209 @@
+"""Storage: a tank by balance hour by hour, a tank up a hill, and an air-charged pressure tank."""
+
+import math
+from dataclasses import dataclass
+
+from calc.errors import InputError, require
+from calc.units import DAY, GRAVITY
+
+HOURS = 24
+
+
+def _shares(weights):
+    total = sum(weights)
+    return tuple(w / total for w in weights)
+
+
+# Share of the day's water used in each hour from midnight; common practice, no source
+PATTERNS = {
+    "even": _shares((1,) * 24),
+    "home": _shares((1, 1, 1, 1, 1, 3, 8, 10, 8, 5, 4, 4, 5, 4, 3, 3, 4, 6, 9, 9, 7, 5, 3, 2)),
+    "dawn": _shares((0, 0, 0, 0, 6, 6, 6, 3, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 2, 2, 0, 0, 0, 0)),
+    "day": _shares((0, 0, 0, 0, 0, 1, 2, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 2, 1, 0, 0, 0, 0, 0)),
+}
+
+
+def supply_pattern(hours, middle=12.5):
+    """Share of the day's supply in each hour: steady over ``hours`` about the hour ``middle``.
+
+    hours: 0.5 to 24, hours the pump or source runs a day; middle: hour of day, 0 to 24.
+    Returns 24 shares adding to 1.  Raises RangeError outside.  Source: proportion.
+    """
+    require("hours", hours, 0.5, 24.0, "number", "A day has 24 hours.")
+    start = middle - hours / 2
+    shares = [0.0] * HOURS
+    for day in (-1, 0, 1):
+        for hour in range(HOURS):
+            low, high = hour + 24 * day, hour + 1 + 24 * day
+            shares[hour] += max(0.0, min(high, start + hours) - max(low, start)) / hours
+    return tuple(shares)
+
+
+@dataclass(frozen=True)
+class Balance:
+    """A day that repeats: volumes in m3.
+
+    ``swing``: the least tank that evens the day out; ``levels``: level at the start of each hour
+    and at the end, with the lowest at 0; ``surplus``: supply over use (negative: short).
+    """
+
+    swing: float
+    levels: tuple
+    surplus: float
+
+
+def daily_balance(use_m3, shares, supply_m3, supply_shares):
+    """The smallest tank that never runs dry on a day that repeats (mass curve).
+
+    V = max(S - D) - min(S - D), S and D the sums of supply and use from midnight
+    use_m3, supply_m3: m3 a day, 0 or more; shares, supply_shares: 24 shares adding to 1.  The
+    supply is throttled to the use where there is more of it.
+    Returns ``Balance``.  Raises InputError for shares that do not add to 1.
+    Source: W. Rippl, Proc. Inst. Civ. Eng. 71 (1883) 270-278 (mass curve).
+    """
+    for name, parts in (("use", shares), ("supply", supply_shares)):
+        if len(parts) != HOURS or abs(sum(parts) - 1) > 1e-9 or min(parts) < 0:
+            raise InputError(f"The hourly shares of {name} must be 24 numbers adding to 1.")
+    require("use", use_m3, 0.0, 1e6, "volume")
+    require("supply", supply_m3, 0.0, 1e6, "volume")
+    taken = min(use_m3, supply_m3)
+    scale = taken / use_m3 if use_m3 > 0 else 0.0
+    level, levels = 0.0, [0.0]
+    for use, supply in zip(shares, supply_shares, strict=True):
+        level += taken * supply - use_m3 * scale * use
+        levels.append(level)
+    lowest = min(levels)
+    return Balance(
+        max(levels) - lowest, tuple(one - lowest for one in levels), supply_m3 - use_m3
+    )
+
+
+def tank_volume(swing_m3, use_m3, days, usable):
+    """Tank for the day's swing and for days without any supply.
+
+    V = (V_swing + V_day n) / u
+    swing_m3, use_m3: m3, 0 or more; days: n, 0 to 60; usable: share of the tank above the outlet
+    and below the overflow, 0.3 to 1.  Returns m3.  Raises RangeError outside.
+    Source: sum of the two needs, common practice.
+
+    >>> tank_volume(1.0, 2.0, 3.0, 1.0)
+    7.0
+    """
+    require("days", days, 0.0, 60.0, "number")
+    require("usable", usable, 0.3, 1.0, "percent", "Some water stays below the outlet.")
+    return (swing_m3 + use_m3 * days) / usable
+
+
+def level_over_days(volume_m3, start_m3, use_m3, shares, supply_m3, supply_shares, dry_days, days):
+    """Level of water hour by hour, the supply failing for the first ``dry_days`` days.
+
+    volume_m3, start_m3: m3; dry_days, days: whole days.  Overflow is lost; a dry tank stays dry
+    and what could not be drawn is counted.
+    Returns (levels m3, at the start and after each hour; unmet m3).  Source: conservation.
+    """
+    level, levels, unmet = min(start_m3, volume_m3), [], 0.0
+    levels.append(level)
+    for hour in range(int(days) * HOURS):
+        supply = supply_m3 * supply_shares[hour % HOURS] if hour >= dry_days * HOURS else 0.0
+        level = min(level + supply - use_m3 * shares[hour % HOURS], volume_m3)
+        if level < 0:
+            unmet -= level
+            level = 0.0
+        levels.append(level)
+    return tuple(levels), unmet
+
+
+def gravity_pressure(height_m, loss_m, density):
+    """Pressure at an outlet from a tank above it.
+
+    p = rho g (z - h_f)
+    height_m: m from outlet up to the water's surface; loss_m: m of friction, 0 or more;
+    density: kg/m3.  Returns Pa, negative where the water does not run.  Source: hydrostatics.
+    """
+    return density * GRAVITY * (height_m - loss_m)
+
+
+def height_for_pressure(pressure_pa, loss_m, density):
+    """How high a tank's water must stand above an outlet for a pressure there.
+
+    z = p / (rho g) + h_f.  Returns m.  Source: hydrostatics.
+    """
+    return pressure_pa / (density * GRAVITY) + loss_m
+
+
+def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
+    """Water an air-charged tank gives between cut-out and cut-in, the air keeping its temperature.
+
+    V_d = V (p_0 + p_a)/(p_1 + p_a) - V (p_0 + p_a)/(p_2 + p_a)
+    tank_m3: whole volume, m3, above 0; precharge_pa, cut_in_pa, cut_out_pa: gauge Pa, with
+    precharge at most cut-in and cut-in below cut-out; air_pa: outside air, Pa absolute.
+    Returns m3.  Raises InputError where the pressures are in the wrong order.
+    Source: Boyle's law.
+
+    >>> round(drawdown(0.1, 2e5, 2e5, 4e5, 1e5), 4)
+    0.04
+    """
+    require("tank", tank_m3, 1e-5, 100.0, "volume", "Give the tank's whole volume.")
+    require("precharge", precharge_pa, 0.0, 20e5, "pressure")
+    if not cut_in_pa < cut_out_pa:
+        raise InputError("The cut-out pressure must be above the cut-in pressure.", name="cutout")
+    if precharge_pa > cut_in_pa:
+        raise InputError(
+            "The precharge must not be above the cut-in pressure: the tank would be empty before "
+            "the pump starts. About 2 psi (0.14 bar) below cut-in is usual (common practice).",
+            name="precharge",
+        )
+    full = tank_m3 * (precharge_pa + air_pa)
+    return full / (cut_in_pa + air_pa) - full / (cut_out_pa + air_pa)
+
+
+def tank_for_drawdown(drawdown_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
+    """Whole volume of an air-charged tank for a drawdown: ``drawdown`` solved for V, m3."""
+    return drawdown_m3 / drawdown(1.0, precharge_pa, cut_in_pa, cut_out_pa, air_pa)
+
+
+def starts_rate(drawdown_m3, pump_m3s, demand_m3s):
+    """Pump starts per second with a steady demand below the pump's flow.
+
+    n = Q_d (Q_p - Q_d) / (V_d Q_p): the tank empties at Q_d and fills at Q_p - Q_d
+    drawdown_m3: m3, above 0; pump_m3s: m3/s, above 0; demand_m3s: 0 to pump_m3s.
+    Returns 1/s; 0 at no demand and at full demand.  Raises RangeError outside.
+    Source: volume balance over one cycle.
+    """
+    require("drawdown", drawdown_m3, 1e-9, 100.0, "volume")
+    require("pump", pump_m3s, 1e-9, 10.0, "flow")
+    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "More than the pump gives: it never stops.")
+    return demand_m3s * (pump_m3s - demand_m3s) / (drawdown_m3 * pump_m3s)
+
+
+def most_starts_rate(drawdown_m3, pump_m3s):
+    """Starts per second at the worst demand, half the pump's flow.
+
+    n = Q_p / (4 V_d)
+    drawdown_m3: m3; pump_m3s: m3/s.  Returns 1/s.  Source: maximum of ``starts_rate``.
+    """
+    return starts_rate(drawdown_m3, pump_m3s, pump_m3s / 2)
+
+
+def drawdown_for_starts(pump_m3s, rate):
+    """Drawdown that keeps the worst case to ``rate`` starts per second, m3: V_d = Q_p/(4 n)."""
+    require("rate", rate, 1e-9, 1.0, "per_hour")
+    return pump_m3s / (4 * rate)
+
+
+def run_time(drawdown_m3, pump_m3s, demand_m3s):
+    """Seconds the pump runs in one cycle: t = V_d / (Q_p - Q_d); infinite at full demand."""
+    require("demand", demand_m3s, 0.0, pump_m3s, "flow")
+    spare = pump_m3s - demand_m3s
+    return drawdown_m3 / spare if spare > 0 else math.inf
+
+
+def days_to_recover(volume_m3, supply_m3_day, use_m3_day):
+    """Days to fill a volume with what the supply gives over the use.
+
+    t = V / (S - D); infinite where there is no surplus.  m3, m3 a day.  Returns s.
+    """
+    surplus = supply_m3_day - use_m3_day
+    return volume_m3 / surplus * DAY if surplus > 0 else math.inf
+
+
