@@ -1,7 +1,7 @@
 """The standards' tables behind ``calc.pipes``: outside diameters, walls, ratings, heat.
 
-Every number here was recalled and checked by its own arithmetic (bores and ratings
-against published ones in ``tests/reference``): sources therefore say "from memory".
+The numbers were recalled, then checked in ``tests/reference`` against a library's tables, printed
+tables and the rating formula of each standard; what is only recalled says "from memory".
 """
 
 from dataclasses import dataclass
@@ -30,7 +30,10 @@ class PipeTable:
     source: str
 
 
-PLASTIC, COPPER, GALVANISED, RUBBER = 1.5e-6, 1.5e-6, 0.15e-3, 0.03e-3  # m, see calc.pipes
+PLASTIC = 1.5e-6  # m, drawn or extruded, as drawn tubing: Moody, Trans. ASME 66 (1944) 671
+COPPER = 1.5e-6  # m, drawn tubing: Moody (1944)
+GALVANISED = 0.15e-3  # m, galvanised iron: Moody (1944)
+RUBBER = 0.03e-3  # m, smooth rubber or lined hose: handbook range 0.006-0.07 mm, from memory
 _NAMES = {
     "0.375": "3/8 in", "0.5": "1/2 in", "0.625": "5/8 in", "0.75": "3/4 in", "1": "1 in",
     "1.25": "1 1/4 in", "1.5": "1 1/2 in", "2": "2 in", "2.5": "2 1/2 in", "3": "3 in",
@@ -50,6 +53,14 @@ _SCH80 = {
     "0.5": 0.147, "0.75": 0.154, "1": 0.179, "1.25": 0.191, "1.5": 0.200, "2": 0.218,
     "2.5": 0.276, "3": 0.300, "4": 0.337,
 }  # fmt: skip
+# least walls of SDR series, in: ASTM D2241 table 2 (outside / SDR, at least 0.060 in)
+_SDR21 = {
+    "0.75": 0.060, "1": 0.063, "1.25": 0.079, "1.5": 0.090, "2": 0.113, "2.5": 0.137, "3": 0.167,
+    "4": 0.214,
+}  # fmt: skip
+_SDR26 = {
+    "1": 0.060, "1.25": 0.064, "1.5": 0.073, "2": 0.091, "2.5": 0.110, "3": 0.135, "4": 0.173,
+}  # fmt: skip
 # pressure ratings of PVC 1120 at 73 degF, psi: ASTM D1785 table X1.1
 _SCH40_PSI = {
     "0.5": 600, "0.75": 480, "1": 450, "1.25": 370, "1.5": 330, "2": 280, "2.5": 300, "3": 260,
@@ -59,7 +70,8 @@ _SCH80_PSI = {
     "0.5": 850, "0.75": 690, "1": 630, "1.25": 520, "1.5": 470, "2": 400, "2.5": 420, "3": 370,
     "4": 320,
 }  # fmt: skip
-# PVC service factors with temperature: makers' common table for PVC 1120, as in AWWA M23
+# PVC 1120 service factors, 73 to 140 degF: the trade's common table as in AWWA M23, from memory.
+# Printed tables give 0.50 or 0.51 at 110 degF and 0.30 or 0.31 at 130 degF: the lower is used.
 _PVC_HEAT = tuple(
     (_fahrenheit(f), k)
     for f, k in (
@@ -67,17 +79,28 @@ _PVC_HEAT = tuple(
         (80, 0.88),
         (90, 0.75),
         (100, 0.62),
-        (110, 0.51),
+        (110, 0.50),
         (120, 0.40),
-        (130, 0.31),
+        (130, 0.30),
         (140, 0.22),
     )
 )
 # PE factors: ISO 13761:1996 (20, 30, 40 degC)
 _PE_HEAT = ((293.15, 1.0), (303.15, 0.87), (313.15, 0.74))
+# inch PE is rated at 73 degF (23 degC); warmer, the same factors: a little on the safe side
+_PE_INCH_HEAT = ((_fahrenheit(73), 1.0), *_PE_HEAT[1:])
 # PEX ratings 160 psi at 73 degF, 100 at 180, 80 at 200: ASTM F876
 _PEX_HEAT = ((_fahrenheit(73), 1.0), (_fahrenheit(180), 100 / 160), (_fahrenheit(200), 80 / 160))
-_METAL_HEAT = ((293.15, 1.0), (_fahrenheit(200), 0.9))
+# class 150 malleable threaded fittings: 300 psi up to 150 degF, 265 at 200 (ASME B16.3)
+_CLASS_150_HEAT = ((_fahrenheit(150), 1.0), (_fahrenheit(200), 265 / 300))
+_EN_THREAD_HEAT = ((293.15, 1.0), (373.15, 1.0))  # 25 bar from -20 to 120 degC (EN 10242)
+# annealed copper's allowable stress: 6000 psi at 100 degF, 5100 at 150, 4800 at 200 (ASME B31)
+_COPPER_STRESS = 6000 * PSI  # Pa, at 100 degF
+_COPPER_HEAT = (
+    (_fahrenheit(100), 1.0),
+    (_fahrenheit(150), 5100 / 6000),
+    (_fahrenheit(200), 4800 / 6000),
+)
 
 
 def _inch_rows(outside, wall, rating):
@@ -93,10 +116,10 @@ def _inch_rows(outside, wall, rating):
     )
 
 
-def _sdr_rows(sdr, psi, sizes, least=0.060):
-    """Walls of an SDR series: outside / SDR, at least 0.060 in (ASTM D2241)."""
-    walls = {s: max(round(_IPS[s] / sdr, 3), least) for s in sizes}
-    return _inch_rows(_IPS, walls, {s: psi for s in sizes})
+def _copper_bar(outside, wall):
+    """Rated pressure (bar) of annealed tube whose wall is 10 % under: 2 S t / (D - 0.8 t)."""
+    least = 0.9 * wall
+    return 2 * _COPPER_STRESS * least / (outside - 0.8 * least) / 1e5
 
 
 def _metric_rows(walls, bar):
@@ -121,7 +144,7 @@ _CU_OD = {"0.5": 0.625, "0.75": 0.875, "1": 1.125, "1.25": 1.375, "1.5": 1.625, 
 _CU_L = {"0.5": 0.040, "0.75": 0.045, "1": 0.050, "1.25": 0.055, "1.5": 0.060, "2": 0.070}
 _CU_K = {"0.5": 0.049, "0.75": 0.065, "1": 0.065, "1.25": 0.065, "1.5": 0.072, "2": 0.083}
 _CU_M = {"0.5": 0.028, "0.75": 0.032, "1": 0.035, "1.25": 0.042, "1.5": 0.049, "2": 0.058}
-# rated internal pressure of annealed tube at 150 degF, psi: Copper Tube Handbook table 3
+# rated internal pressure of annealed tube at 100 degF, psi: Copper Tube Handbook table 3
 _CU_L_PSI = {"0.5": 722, "0.75": 582, "1": 494, "1.25": 439, "1.5": 408, "2": 364}
 _CU_K_PSI = {"0.5": 891, "0.75": 852, "1": 655, "1.25": 532, "1.5": 494, "2": 435}
 _CU_M_PSI = {"0.5": 494, "0.75": 407, "1": 337, "1.25": 338, "1.5": 331, "2": 299}
@@ -168,7 +191,7 @@ TABLES = (
         "PE SIDR 15",
         _sidr_rows(15, 100),
         _fahrenheit(73),
-        _PE_HEAT,
+        _PE_INCH_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2239 (controlled inside diameter), from memory",
@@ -179,7 +202,7 @@ TABLES = (
         "PE SIDR 7",
         _sidr_rows(7, 200),
         _fahrenheit(73),
-        _PE_HEAT,
+        _PE_INCH_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2239 (controlled inside diameter), from memory",
@@ -210,7 +233,7 @@ TABLES = (
         "pvc-sdr21",
         "PVC SDR 21 (200 psi)",
         "PVC SDR 21",
-        _sdr_rows(21, 200, ("0.75", "1", "1.25", "1.5", "2", "2.5", "3", "4")),
+        _inch_rows(_IPS, _SDR21, dict.fromkeys(_SDR21, 200)),
         _fahrenheit(73),
         _PVC_HEAT,
         PLASTIC,
@@ -221,7 +244,7 @@ TABLES = (
         "pvc-sdr26",
         "PVC SDR 26 (160 psi)",
         "PVC SDR 26",
-        _sdr_rows(26, 160, ("1", "1.25", "1.5", "2", "2.5", "3", "4")),
+        _inch_rows(_IPS, _SDR26, dict.fromkeys(_SDR26, 160)),
         _fahrenheit(73),
         _PVC_HEAT,
         PLASTIC,
@@ -255,8 +278,8 @@ TABLES = (
         "Copper type L",
         "copper type L",
         _inch_rows(_CU_OD, _CU_L, _CU_L_PSI),
-        _fahrenheit(150),
-        ((_fahrenheit(150), 1.0), (_fahrenheit(200), 0.94)),
+        _fahrenheit(100),
+        _COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
@@ -266,8 +289,8 @@ TABLES = (
         "Copper type K",
         "copper type K",
         _inch_rows(_CU_OD, _CU_K, _CU_K_PSI),
-        _fahrenheit(150),
-        ((_fahrenheit(150), 1.0), (_fahrenheit(200), 0.94)),
+        _fahrenheit(100),
+        _COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
@@ -277,8 +300,8 @@ TABLES = (
         "Copper type M",
         "copper type M",
         _inch_rows(_CU_OD, _CU_M, _CU_M_PSI),
-        _fahrenheit(150),
-        ((_fahrenheit(150), 1.0), (_fahrenheit(200), 0.94)),
+        _fahrenheit(100),
+        _COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
@@ -290,28 +313,25 @@ TABLES = (
         tuple(
             (f"{d}x{w}".replace(".", "p"), f"{d} × {w} mm", d * 1e-3, w * 1e-3, bar * 1e5)
             for d, w, bar in (
-                (15, 1.0, 58),
-                (18, 1.0, 47),
-                (22, 1.0, 38),
-                (28, 1.0, 30),
-                (35, 1.2, 28),
-                (42, 1.2, 23),
-                (54, 1.5, 23),
+                (d, w, _copper_bar(d, w))
+                for d, w in (
+                    (15, 1.0), (18, 1.0), (22, 1.0), (28, 1.0), (35, 1.2), (42, 1.2), (54, 1.5),
+                )
             )
         ),
-        338.15,
-        ((338.15, 1.0), (366.0, 0.94)),
+        _fahrenheit(100),
+        _COPPER_HEAT,
         COPPER,
         140.0,
-        "EN 1057 (nominal wall); ratings from makers' tables, from memory",
+        "EN 1057 (nominal wall), from memory; rated as annealed tube, wall 10 % under (ASME B31)",
     ),
     PipeTable(
         "steel",
         "Galvanised steel schedule 40",
         "galvanised steel",
-        _inch_rows(_IPS, _SCH40, {s: 150 for s in _SCH40}),
-        293.15,
-        _METAL_HEAT,
+        _inch_rows(_IPS, _SCH40, dict.fromkeys(_SCH40, 300)),
+        _fahrenheit(150),
+        _CLASS_150_HEAT,
         GALVANISED,
         120.0,
         "ASME B36.10M walls; rated by its class 150 malleable fittings (ASME B16.3), from memory",
@@ -335,7 +355,7 @@ TABLES = (
             )
         ),
         293.15,
-        _METAL_HEAT,
+        _EN_THREAD_HEAT,
         GALVANISED,
         120.0,
         "EN 10255 medium series; rated by threaded fittings (EN 10242, 25 bar), from memory",

@@ -12,15 +12,6 @@ from calc.errors import InputError, require
 from calc.pipe_tables import TABLES
 from calc.units import INCH, PSI
 
-PLASTIC_ROUGHNESS = (
-    1.5e-6  # m, drawn or extruded plastic: Moody (1944), "smooth", as commonly taken
-)
-COPPER_ROUGHNESS = 1.5e-6  # m, drawn tubing: Moody, Trans. ASME 66 (1944) 671
-GALVANISED_ROUGHNESS = 0.15e-3  # m, galvanised iron: Moody, Trans. ASME 66 (1944) 671
-RUBBER_ROUGHNESS = (
-    0.03e-3  # m, smooth rubber or lined hose: handbook range 0.006-0.07 mm, from memory
-)
-
 
 @dataclass(frozen=True)
 class Pipe:

@@ -1,13 +1,13 @@
 """The menus that choose a real pipe: its kind, then a size of that kind."""
 
-from calc import pipes
+from calc import pipe_tables, pipes
 from calc.sheets.form import Choice, Number
 from calc.units import INCH
 
 ROUGHNESS = (
-    ("plastic", "Smooth plastic or copper", 1.5e-6),
-    ("hose", "Rubber hose", 0.03e-3),
-    ("steel", "Galvanised steel, new", 0.15e-3),
+    ("plastic", "Smooth plastic or copper", pipe_tables.PLASTIC),
+    ("hose", "Rubber hose", pipe_tables.RUBBER),
+    ("steel", "Galvanised steel, new", pipe_tables.GALVANISED),
     ("rusty", "Steel, rusted or scaled", 1.0e-3),
 )  # m; Moody (1944) for the new pipes, handbook range for rusted steel, from memory
 
