@@ -1,0 +1,1 @@
+"""The steps of scripts/build, each a small module; ``__main__`` runs them in order."""

@@ -1,0 +1,84 @@
+"""What we take from npm: each file checked against a committed hash before it is used.
+
+``scripts/npm/parts.sha256`` names the files. After an update of the lock, renew it with
+``python -m scripts.build_steps.parts`` and read the difference.
+"""
+
+import hashlib
+
+from scripts.build_steps.places import PARTS, SCRIPTS
+
+HASHES = SCRIPTS / "npm" / "parts.sha256"
+RUNTIME = (
+    "pyodide/pyodide.mjs",
+    "pyodide/pyodide.asm.mjs",
+    "pyodide/pyodide.asm.wasm",
+    "pyodide/python_stdlib.zip",
+    "pyodide/pyodide-lock.json",
+)
+SCRIPT_FILES = (
+    "vega/build/vega.min.js",
+    "vega-lite/build/vega-lite.min.js",
+    "vega-embed/build/vega-embed.min.js",
+    "vega-interpreter/build/vega-interpreter.js",
+    "iframe-worker/shim/index.js",
+)
+IMPORTED = "import { ascending, isString, DisallowedObjectProperties } from 'vega-util';"
+EXPORTED = "export { expression as expressionInterpreter };"
+
+
+def digest(content):
+    return hashlib.sha256(content).hexdigest()
+
+
+def known_hashes():
+    lines = HASHES.read_text().splitlines()
+    return {name: known for known, name in (line.split("  ") for line in lines)}
+
+
+def read(name):
+    """Bytes of a part. Raises ``ValueError`` if they are not the ones we looked at."""
+    content = (PARTS / name).read_bytes()
+    wanted, found = known_hashes().get(name), digest(content)
+    if found != wanted:
+        raise ValueError(
+            f"{name} has sha256 {found}, but {HASHES.name} says {wanted}. "
+            "If you changed the npm lock on purpose, renew the file (see parts.py)."
+        )
+    return content
+
+
+def write_vendor(folder):
+    """Put the drawing library and the search shim into ``folder`` as classic scripts."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for name in SCRIPT_FILES[:3]:
+        content = _without_map(read(name))
+        (folder / name.rsplit("/", 1)[1]).write_bytes(content)
+    (folder / "vega-interpreter.min.js").write_text(classic_interpreter())
+    (folder / "iframe-worker.js").write_bytes(_without_map(read(SCRIPT_FILES[4])))
+
+
+def classic_interpreter():
+    """The expression interpreter as a classic script: a module cannot load over file://."""
+    text = _without_map(read(SCRIPT_FILES[3])).decode()
+    if text.count(IMPORTED) != 1 or text.count(EXPORTED) != 1:
+        raise ValueError("vega-interpreter imports or exports something new: see parts.py")
+    text = text.replace(IMPORTED, IMPORTED.split(" from ")[0].replace("import", "const") + " = vega;")
+    text = text.replace(EXPORTED, "vega.expressionInterpreter = expression;")
+    return f'(function (vega) {{\n"use strict";\n{text}}})(globalThis.vega);\n'
+
+
+def _without_map(content):
+    """No link to a source map that the site does not hold."""
+    lines = content.splitlines(keepends=True)
+    return b"".join(line for line in lines if not line.startswith(b"//# sourceMappingURL="))
+
+
+def main():
+    names = sorted((*RUNTIME, *SCRIPT_FILES))
+    lines = (f"{digest((PARTS / name).read_bytes())}  {name}\n" for name in names)
+    HASHES.write_text("".join(lines))
+
+
+if __name__ == "__main__":
+    main()
