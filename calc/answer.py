@@ -19,10 +19,11 @@ class Value:
 
 @dataclass(frozen=True)
 class Verdict:
-    """The answer in one sentence. ``level``: "good", "tight" or "bad"."""
+    """The answer in one sentence. ``level``: "good", "tight" or "bad"; ``word``: own first word."""
 
     level: str
     sentence: str
+    word: str = ""
 
 
 @dataclass(frozen=True)

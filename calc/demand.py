@@ -105,11 +105,11 @@ def quantile(chances, share):
 
 
 def exceeded(chances, flow_m3s):
-    """Chance that a total flow is reached or passed.
+    """Chance that more than a flow is drawn.
 
     chances: as ``flow_chances`` gives; flow_m3s: m3/s.  Returns 0 to 1.
     """
-    return sum(c for steps, c in enumerate(chances) if steps * GRID >= flow_m3s * (1 - 1e-9))
+    return sum(c for steps, c in enumerate(chances) if steps * GRID > flow_m3s * (1 + 1e-9))
 
 
 def mean_flow(chances):

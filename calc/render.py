@@ -140,8 +140,12 @@ def answer(outcome, base="", flat=False):
     )
 
 
+def _word(verdict):
+    return verdict.word or VERDICT_WORDS[verdict.level]
+
+
 def _verdict(verdict):
-    word = VERDICT_WORDS[verdict.level]
+    word = escape(_word(verdict))
     return (
         f'<p class="sl-verdict sl-{verdict.level}"><strong class="sl-word">{word}</strong> '
         f"{escape(verdict.sentence)}</p>"
@@ -308,7 +312,7 @@ def plain(sheet, outcome, state):
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
     reader, found = outcome.reader, outcome.answer
     lines = [sheet.title.upper(), ""]
-    lines += [f"{VERDICT_WORDS[found.verdict.level]}: {found.verdict.sentence}", "", "Given"]
+    lines += [f"{_word(found.verdict)}: {found.verdict.sentence}", "", "Given"]
     for entry in sheet.fields:
         if entry.key not in outcome.hidden:
             lines.append(f"  {entry.label}: {_given(entry, state)}")

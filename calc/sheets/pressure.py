@@ -141,7 +141,9 @@ def _verdict(values, reader, gauge, head, left, weight):
     at_top = f"{same} After a climb of {reader.both(values.climb, 'length')}, {reader.both(left, 'pressure')} is left"
     suits = next(use for floor, use in SUITS if left >= floor)
     if left >= values.wanted:
-        return Verdict("good", f"{at_top}: enough for {suits} (common practice).")
+        return Verdict(
+            "good", f"{at_top}: enough for {suits} (common practice).", "There is enough"
+        )
     highest = (gauge - values.wanted) / weight
     where = (
         f"an outlet up to {reader.both(highest, 'length')} higher would have it"
