@@ -8,38 +8,77 @@ from calc.errors import require
 from calc.units import GRAVITY
 
 LAMINAR_LIMIT = 2040.0  # Re: Avila et al., Science 333 (2011) 192-196, onset of sustained turbulence
+_STEEL_ROUGHNESS = 4.6e-5  # m, clean commercial steel: Moody, Trans. ASME 66 (1944) 671
 _LN10 = math.log(10.0)
 
 
 @dataclass(frozen=True)
 class Fitting:
-    """A fitting: link-safe ``key``, name in a sentence, loss coefficient K (-), source."""
+    """A fitting: link-safe ``key``, name in a sentence, loss coefficient, source.
+
+    diameters: L/D, the length of pipe, in bores, that loses as much (None: K is fixed);
+    k: loss coefficient K (-), where ``diameters`` is given that of a 1 in fitting.
+    """
 
     key: str
     name: str
     k: float
     source: str
+    diameters: float | None = None
 
 
-# K on the velocity head of the pipe.  Crane Technical Paper 410 gives K = n f_T; here with
-# f_T = 0.023 of 1 in pipe.
-_CRANE = "Crane TP-410 (1 in pipe, f_T = 0.023), from memory"
-_HANDBOOK = "Idelchik, Handbook of Hydraulic Resistance, from memory"
+_ONE_INCH = 0.023  # f_T of 1 in pipe, -: Crane TP-410 page A-26, from memory
+
+
+def _crane(key, name, diameters):
+    source = "Crane TP-410, from memory"
+    return Fitting(key, name, diameters * _ONE_INCH, source, diameters)
+
+
+# K on the velocity head of the pipe; Crane Technical Paper 410 gives K = (L/D) f_T.
 FITTINGS = (
-    Fitting("elbow90", "90° elbow", 30 * 0.023, _CRANE),
-    Fitting("elbow45", "45° elbow", 16 * 0.023, _CRANE),
-    Fitting("teerun", "Tee, straight through", 20 * 0.023, _CRANE),
-    Fitting("teebranch", "Tee, into the branch", 60 * 0.023, _CRANE),
-    Fitting("gate", "Gate valve, open", 8 * 0.023, _CRANE),
-    Fitting("ball", "Ball valve, open", 3 * 0.023, _CRANE),
-    Fitting("globe", "Globe valve or stop tap, open", 340 * 0.023, _CRANE),
-    Fitting("swing", "Check valve, swing", 100 * 0.023, _CRANE),
-    Fitting("spring", "Check valve, spring", 600 * 0.023 / 2.5, _CRANE),
-    Fitting("foot", "Foot valve with strainer", 420 * 0.023, _CRANE),
-    Fitting("entrance", "Sharp entrance from a tank", 0.5, _HANDBOOK),
-    Fitting("exit", "Exit into a tank", 1.0, _HANDBOOK),
+    _crane("elbow90", "90° elbow", 30),
+    _crane("elbow45", "45° elbow", 16),
+    _crane("teerun", "Tee, straight through", 20),
+    _crane("teebranch", "Tee, into the branch", 60),
+    _crane("gate", "Gate valve, open", 8),
+    _crane("ball", "Ball valve, open", 3),
+    _crane("globe", "Globe valve or stop tap, open", 340),
+    _crane("swing", "Check valve, swing", 100),
+    # a 1 in in-line spring check valve passes about 15 gpm at 1 psi: K = 890 d^4 / Cv^2 = 4.8
+    Fitting("spring", "Check valve, spring", 5.0, "common practice, no source"),
+    _crane("foot", "Foot valve with strainer", 420),
+    # ISO 4064: at most 0.63 bar at Q3; Q3 = 4 m3/h in DN 20: 0.63e5 Pa / (rho v^2 / 2) = 10
+    Fitting("meter", "Water meter", 10.0, "ISO 4064 loss class 63, DN 20, from memory"),
+    Fitting("entrance", "Sharp entrance from a tank", 0.5, "Crane TP-410, from memory"),
+    Fitting("exit", "Exit into a tank", 1.0, "Borda-Carnot: all the velocity head"),
 )
 BY_KEY = {fitting.key: fitting for fitting in FITTINGS}
+
+
+def turbulent_factor(bore_m):
+    """Friction factor of clean commercial steel in fully turbulent flow, f_T.
+
+    f_T = 0.25 / lg((eps/D)/3.7)^2, eps = 0.046 mm
+    bore_m: m, 5 mm to 2 m.  Returns -.  Raises RangeError outside.
+    Source: Crane Technical Paper 410, appendix A.
+
+    >>> round(turbulent_factor(26.6e-3), 4)
+    0.0225
+    """
+    require("bore", bore_m, 5e-3, 2.0, "diameter", "Give the pipe's inside diameter.")
+    return 0.25 / math.log10(_STEEL_ROUGHNESS / bore_m / 3.7) ** 2
+
+
+def fitting_coefficient(fitting, bore_m):
+    """Loss coefficient of a fitting in a pipe of this bore.
+
+    K = (L/D) f_T, or the fitting's own K where it has no L/D
+    fitting: ``Fitting``; bore_m: m, 5 mm to 2 m.  Returns -.  Raises RangeError outside.
+    Source: Crane Technical Paper 410; the fitting's own source.
+    """
+    factor = turbulent_factor(bore_m)
+    return fitting.k if fitting.diameters is None else fitting.diameters * factor
 
 
 def velocity(flow_m3s, bore_m):
@@ -104,8 +143,9 @@ def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
 
     h_f = f(Re, eps/D) L/D v^2/(2 g)
     flow_m3s: m3/s, 0 or more; bore_m, length_m, roughness_m: m; kinematic_m2s: m2/s.
-    Returns m; 0 at no flow.  Raises RangeError as its parts do.
+    Returns m; 0 at no flow.  Raises RangeError for a flow below 0 and as its parts do.
     """
+    require("flow", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
     if flow_m3s == 0:
         return 0.0
     speed = velocity(flow_m3s, bore_m)
@@ -120,6 +160,7 @@ def hazen_williams(flow_m3s, bore_m, length_m, c):
     flow_m3s: m3/s, 0 or more; bore_m, length_m: m; c: coefficient, 40 to 160.  Returns m.
     Raises RangeError outside.  Source: Hazen and Williams, SI form (10.67), from memory.
     """
+    require("flow", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
     require("Hazen-Williams C", c, 40.0, 160.0, "number")
     require("bore", bore_m, 1e-5, 10.0, "diameter")
     return 10.67 * length_m * flow_m3s**1.852 / (c**1.852 * bore_m**4.8704)
@@ -151,7 +192,13 @@ def christiansen(outlets, exponent):
 
 
 def total_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k):
-    """Friction of the straight pipe and of its fittings together, m (see the parts)."""
+    """Head lost in a straight pipe and its fittings together.
+
+    h = h_f + h_m
+    flow_m3s: m3/s, 0 or more; bore_m, length_m, roughness_m: m; kinematic_m2s: m2/s;
+    k: sum of loss coefficients, -.  Returns m.  Raises RangeError as its parts do.
+    Source: ``pipe_loss`` and ``local_loss``.
+    """
     straight = pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s)
     return straight + local_loss(k, velocity(flow_m3s, bore_m))
 
@@ -161,9 +208,11 @@ def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
 
     Solves total_loss(Q) = h for Q by bracketing.  In the gap between laminar and turbulent
     loss the answer is the largest laminar flow.
-    head_m: m, 0 or more; others as ``total_loss``.  Returns m3/s.
+    head_m: m, 0 or more; length_m: m, above 0; others as ``total_loss``.  Returns m3/s.
+    Raises RangeError outside.  Source: inverse of ``total_loss``.
     """
     require("head", head_m, 0.0, 1e5, "head", "Give a head that drives the flow.")
+    require("length", length_m, 1e-6, 1e7, "length", "Give the length of pipe.")
     if head_m == 0:
         return 0.0
 
@@ -185,7 +234,9 @@ def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0
     Equal to ``total_loss`` outside Re 2040 to 4000; between them the friction factor is carried
     by a straight line in f Re^2 (which is proportional to the loss) from the laminar to the
     turbulent end, so that loss always rises with flow.  Odd in the flow.
-    Returns (m, s/m2).  Source of the bridge: own choice, where no steady law exists.
+    flow_m3s: m3/s, either sign; others as ``total_loss``.  Returns (m, s/m2).
+    Raises RangeError as ``friction_factor`` does.
+    Source: ``total_loss``; of the bridge: own choice, where no steady law exists.
     """
     flow = abs(flow_m3s)
     area = math.pi / 4 * bore_m**2
