@@ -1,0 +1,143 @@
+/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready.
+   Python runs in a worker; where no worker can be had it runs in the page itself. */
+(function () {
+  "use strict";
+
+  const here = document.currentScript.src;
+  const assets = new URL(".", here).href;
+  const runtime = new URL("../runtime/", here).href;
+  const LONGEST_START = 120_000; // ms; after that something is wrong
+
+  // a test may set these before the page loads
+  const options = { plain: false, worker: true, ...window.SPRINGLINE_OPTIONS };
+  const Engine = { ready: false, way: null, start, ask };
+  window.SpringlineEngine = Engine;
+
+  let starting = null; // the promise of start()
+  let backend = null; // {send(message) -> Promise, stop()}
+
+  function script(source) {
+    return new Promise((resolve, reject) => {
+      const tag = document.createElement("script");
+      tag.src = source;
+      tag.onload = () => resolve();
+      tag.onerror = () => reject(new Error("a file of the calculator could not be loaded"));
+      document.head.append(tag);
+    });
+  }
+
+  async function manifest() {
+    if (!window.SPRINGLINE_RUNTIME) await script(runtime + "manifest.js");
+    return window.SPRINGLINE_RUNTIME;
+  }
+
+  /* Number the messages and match the replies. */
+  function inWorker(worker) {
+    const waiting = new Map();
+    let count = 0;
+    let broken = null;
+
+    function fail(error) {
+      broken = error;
+      for (const { reject } of waiting.values()) reject(error);
+      waiting.clear();
+      lost();
+    }
+
+    worker.onmessage = ({ data }) => {
+      const { resolve, reject } = waiting.get(data.id);
+      waiting.delete(data.id);
+      if (data.error === undefined) resolve(data.reply);
+      else reject(new Error(data.error));
+    };
+    worker.onerror = (event) => {
+      event.preventDefault();
+      const reason = event.message || "the browser refused to run the calculator in the background";
+      fail(Object.assign(new Error(reason), { noWorker: true }));
+    };
+    return {
+      send(message) {
+        if (broken) return Promise.reject(broken);
+        return new Promise((resolve, reject) => {
+          count += 1;
+          waiting.set(count, { resolve, reject });
+          worker.postMessage({ id: count, ...message });
+        });
+      },
+      stop: () => worker.terminate(),
+    };
+  }
+
+  /* The same code in the page: typing may stutter, the figures are the same. */
+  async function inPage(source) {
+    if (!window.SpringlineRuntime) await script(source);
+    let python = null;
+    return {
+      async send({ settings, request }) {
+        if (!settings) return python.handle(request);
+        python = await window.SpringlineRuntime.start(settings);
+        return python.way;
+      },
+      stop() {},
+    };
+  }
+
+  function inTime(promise) {
+    return new Promise((resolve, reject) => {
+      const clock = setTimeout(
+        () => reject(new Error("the calculator took longer than two minutes to start")),
+        LONGEST_START,
+      );
+      promise.then(resolve, reject).finally(() => clearTimeout(clock));
+    });
+  }
+
+  async function begin() {
+    backend = null;
+    const { folder, wheel, snapshot } = await manifest();
+    const settings = { base: runtime + folder + "/", wheel, snapshot, plain: options.plain };
+    const source = assets + "worker.js?" + folder;
+    if (options.worker) {
+      try {
+        backend = inWorker(new Worker(source, { type: "module" }));
+        return await inTime(backend.send({ settings }));
+      } catch (error) {
+        backend?.stop();
+        if (backend && !error.noWorker) throw error;
+        console.info("Springline runs in the page, not in a worker: " + error.message);
+      }
+    }
+    backend = await inPage(source);
+    return inTime(backend.send({ settings }));
+  }
+
+  /* Forget a dead worker, so that the next start() makes a new one. */
+  function lost() {
+    starting = null;
+    Engine.ready = false;
+  }
+
+  function start() {
+    starting = starting || begin().then(
+      (way) => {
+        Engine.way = way;
+        Engine.ready = true;
+      },
+      (error) => {
+        lost();
+        throw new Error(plainWords(error));
+      },
+    );
+    return starting;
+  }
+
+  function plainWords(error) {
+    if (!navigator.onLine) return "this device is offline and the calculator is not stored here yet";
+    return error.message || "the browser gave no reason";
+  }
+
+  async function ask(request) {
+    await start();
+    return JSON.parse(await backend.send({ request: JSON.stringify(request) }));
+  }
+})();

@@ -1,0 +1,46 @@
+"""Build the site into ``site/``: made beside it, then put in its place in one go."""
+
+import fcntl
+import shutil
+import time
+
+from scripts.build_steps import pages, parts, runtime
+from scripts.build_steps.places import CACHE, ROOT, SITE, WORKSHOP, say
+
+
+def build(folder):
+    pages.make(ROOT / "mkdocs.yml", folder)
+    parts.write_vendor(folder / "vendor")
+    manifest = runtime.write(folder / "runtime")
+    pages.mend(folder)
+    pages.check(folder)
+    return manifest
+
+
+def swap(folder):
+    """Put the new site where the old one was; a failed build leaves the old one."""
+    old = WORKSHOP / "site.old"
+    shutil.rmtree(old, ignore_errors=True)
+    if SITE.exists():
+        SITE.rename(old)
+    folder.rename(SITE)
+    shutil.rmtree(old, ignore_errors=True)
+
+
+def main():
+    started = time.monotonic()
+    CACHE.mkdir(exist_ok=True)
+    WORKSHOP.mkdir(exist_ok=True)
+    with (CACHE / "build.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        say("building the site")
+        folder = WORKSHOP / "site"
+        shutil.rmtree(folder, ignore_errors=True)
+        manifest = build(folder)
+        swap(folder)
+    seconds = time.monotonic() - started
+    say(f"built site/ in {seconds:.1f} s, runtime {manifest['folder']}")
+
+
+if __name__ == "__main__":
+    main()
