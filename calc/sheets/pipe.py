@@ -163,7 +163,7 @@ def _none_fits(run, tries, kind, reader):
             f"No pipe is wide enough: with nothing running {show(run.standing, 'pressure')} is left at the far "
             f"end, and {show(run.wanted, 'pressure')} is wanted. {cure}",
         )
-    if pipe_case.HOT in widest.reasons:
+    if pipe_case.HOT in tries[0].reasons:
         said = f"{label} has no rating at {show(run.hottest, 'temperature')}."
     elif all(pipe_case.WEAK in trial.reasons for trial in tries):
         strongest = max(trial.rating for trial in tries)

@@ -36,10 +36,14 @@ class Run:
     def viscosity(self):
         return water.kinematic_viscosity(self.water)
 
-    @property
-    def k(self):
-        """Loss coefficients of the fittings together, -."""
-        return sum(count * fitting.k for fitting, count in self.fittings)
+    def k(self, pipe):
+        """Loss coefficients of the fittings together, in this bore, -."""
+        bore = pipe.inside_m
+        return sum(n * friction.fitting_coefficient(fitting, bore) for fitting, n in self.fittings)
+
+    def local_loss(self, pipe):
+        """Head lost in the fittings, m."""
+        return friction.local_loss(self.k(pipe), self.speed(pipe))
 
     @property
     def lowest_point(self):
@@ -62,7 +66,7 @@ class Run:
 
     def loss(self, pipe):
         """Head lost in pipe and fittings, m."""
-        return self.straight_loss(pipe) + friction.local_loss(self.k, self.speed(pipe))
+        return self.straight_loss(pipe) + self.local_loss(pipe)
 
     def left(self, pipe):
         """Pressure at the far end, Pa; below zero where the water does not arrive."""

@@ -80,10 +80,9 @@ def _speed_steps(run, trial, given):
 
 
 def _loss_steps(run, trial, given):
-    factor = friction.friction_factor(
-        friction.reynolds(trial.speed, trial.pipe.inside_m, run.viscosity),
-        trial.pipe.roughness_m / trial.pipe.inside_m,
-    )
+    bore = trial.pipe.inside_m
+    re = friction.reynolds(trial.speed, bore, run.viscosity)
+    factor = friction.friction_factor(re, trial.pipe.roughness_m / bore)
     names = {key: given[key] for key in ("L", "D", "v", "g")}
     straight = Step(
         "Head lost in the straight pipe",
@@ -97,22 +96,27 @@ def _loss_steps(run, trial, given):
     added = Step(
         "Loss coefficients of the fittings",
         "K = " + " + ".join(f"{count} * K_{fitting.key}" for fitting, count in run.fittings),
-        {f"K_{fitting.key}": Value(fitting.k, "number") for fitting, _ in run.fittings},
-        Value(run.k, "number"),
-        note="; ".join(f"{count} × {fitting.name}" for fitting, count in run.fittings) + ".",
+        {
+            f"K_{fitting.key}": Value(friction.fitting_coefficient(fitting, bore), "number")
+            for fitting, _ in run.fittings
+        },
+        Value(run.k(trial.pipe), "number"),
+        note="; ".join(f"{count} × {fitting.name}" for fitting, count in run.fittings)
+        + ". K of bends and valves is their length in bores times the friction factor "
+        f"f_T = {friction.turbulent_factor(bore):.4f} of rough flow in clean steel of this bore.",
         source="; ".join(dict.fromkeys(fitting.source for fitting, _ in run.fittings)),
     )
     local = Step(
         "Head lost in the fittings",
         "h_m = K * v**2 / (2 * g)",
-        {"K": Value(run.k, "number"), "v": given["v"], "g": given["g"]},
-        Value(friction.local_loss(run.k, trial.speed), "head"),
+        {"K": Value(run.k(trial.pipe), "number"), "v": given["v"], "g": given["g"]},
+        Value(run.local_loss(trial.pipe), "head"),
     )
     return straight, added, local
 
 
 def _left_step(run, trial, given):
-    local = friction.local_loss(run.k, trial.speed)
+    local = run.local_loss(trial.pipe)
     return Step(
         "What is left at the far end",
         "p_end = p - rho * g * (z + h_f + h_m)",
