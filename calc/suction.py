@@ -112,13 +112,19 @@ def altitude_derated_lift(rated_lift_m, site, rated):
 def npsh_of_dry_lift(rated_lift_m, site, rated):
     """NPSH a pump needs, where its maker states only the largest dry lift.
 
-    NPSH_r = max(0, (p_air - p_v) / (rho g) - z'), z' the dry lift at this site
+    NPSH_r = max(0, H_0 - z, H - z'), H = (p_air - p_v) / (rho g), z' the dry lift at this site
+    H_0 - z is what the pump left unused of the air's push where it was rated: running wet it
+    needs no more.  H - z' is what it leaves unused here, drawing air.  The larger is taken.
     rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
-    Raises RangeError outside.
-    Source: what the pump is shown to leave unused of the air's push; 0 where warm water
-    would boil before the pump reaches its vacuum.
+    Raises RangeError outside.  Source: definitions of NPSH and of the dry lift, the safe side.
+
+    >>> sea = place(0.0, 293.15)
+    >>> round(npsh_of_dry_lift(5.0, sea, sea), 2)
+    5.11
     """
-    return max(0.0, theoretical_lift(site) - altitude_derated_lift(rated_lift_m, site, rated))
+    wet = theoretical_lift(rated) - rated_lift_m
+    dry = theoretical_lift(site) - altitude_derated_lift(rated_lift_m, site, rated)
+    return max(0.0, wet, dry)
 
 
 def lift_from_vacuum(vacuum_pa, site):
