@@ -39,6 +39,7 @@
 
     function fail(error) {
       broken = error;
+      worker.terminate();
       for (const { reject } of waiting.values()) reject(error);
       waiting.clear();
       lost();
@@ -49,6 +50,7 @@
       waiting.delete(data.id);
       if (data.error === undefined) resolve(data.reply);
       else reject(new Error(data.error));
+      if (data.lost) fail(new Error(data.error));
     };
     worker.onerror = (event) => {
       event.preventDefault();

@@ -68,6 +68,11 @@
     return { handle: await fromWheel(source), way: "plain" };
   }
 
+  /* Of a Python traceback the last line says what went wrong. */
+  function lastLine(error) {
+    return String(error.message || error).trim().split("\n").pop();
+  }
+
   self.SpringlineRuntime = { start };
 
   if (typeof WorkerGlobalScope === "undefined" || !(self instanceof WorkerGlobalScope)) return;
@@ -83,7 +88,9 @@
         self.postMessage({ id, reply: runtime.handle(request) });
       }
     } catch (error) {
-      self.postMessage({ id, error: String(error.message || error) });
+      // a Python error leaves Python whole; after any other it cannot be trusted
+      const lost = error.name !== "PythonError";
+      self.postMessage({ id, error: lastLine(error), lost });
     }
   });
 })();

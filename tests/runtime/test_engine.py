@@ -1,0 +1,116 @@
+"""How Python starts in the browser: from its snapshot, without it, without a worker."""
+
+import json
+
+import pytest
+
+PAGE = "pressure/"
+LIVE = 'section.sl[data-state="live"]'
+ASK = "SpringlineEngine.ask({op: 'work', sheet: 'pressure'})"
+
+
+def _open(page, address, **options):
+    page.add_init_script(f"window.SPRINGLINE_OPTIONS = {json.dumps(options)}")
+    page.goto(address + PAGE)
+    page.wait_for_selector(LIVE, timeout=60_000)
+
+
+def _way(page):
+    return page.evaluate("SpringlineEngine.way")
+
+
+def test_python_starts_from_its_snapshot(page, address):
+    _open(page, address)
+    assert _way(page) == "snapshot"
+
+
+def test_every_way_of_starting_gives_the_same_answer(browser, address):
+    answers = []
+    for options in ({}, {"plain": True}, {"worker": False}, {"worker": False, "plain": True}):
+        context = browser.new_context()
+        page = context.new_page()
+        _open(page, address, **options)
+        assert _way(page) == ("plain" if options.get("plain") else "snapshot")
+        answers.append(page.evaluate(ASK))
+        context.close()
+    assert all(answer == answers[0] for answer in answers)
+
+
+def test_a_damaged_snapshot_falls_back_to_the_plain_start(page, address):
+    page.route("**/calc.snapshot.gz", lambda route: route.fulfill(body=b"damaged"))
+    _open(page, address)
+    assert _way(page) == "plain"
+
+
+def test_a_cut_off_snapshot_falls_back_to_the_plain_start(page, address):
+    def half(route):
+        body = route.fetch().body()
+        route.fulfill(body=body[: len(body) // 2])
+
+    page.route("**/calc.snapshot.gz", half)
+    _open(page, address)
+    assert _way(page) == "plain"
+
+
+def test_without_decompression_streams_the_start_is_plain(page, address):
+    page.route("**/worker.js*", _worker_without_decompression)
+    _open(page, address)
+    assert _way(page) == "plain"
+
+
+def _worker_without_decompression(route):
+    body = "delete globalThis.DecompressionStream;\n" + route.fetch().text()
+    route.fulfill(body=body, content_type="text/javascript")
+
+
+def test_where_workers_are_refused_python_runs_in_the_page(page, address):
+    page.add_init_script("window.Worker = class { constructor() { throw new Error('refused'); } }")
+    _open(page, address)
+    assert page.evaluate(ASK)["errors"] == {}
+
+
+def test_where_the_worker_dies_at_once_python_runs_in_the_page(page, address):
+    first = []
+
+    def once(route):
+        first.append(1)
+        route.abort() if len(first) == 1 else route.continue_()
+
+    page.route("**/worker.js*", once)
+    _open(page, address)
+    assert len(first) == 2
+    assert page.evaluate(ASK)["errors"] == {}
+
+
+def test_start_can_be_called_twice(page, address):
+    _open(page, address)
+    assert page.evaluate("SpringlineEngine.start() === SpringlineEngine.start()")
+
+
+@pytest.mark.parametrize("request_text", ["{op: 'work', sheet: 'nonsense'}", "{op: 'nonsense'}"])
+def test_a_bad_question_is_refused_and_the_next_one_answered(page, address, request_text):
+    _open(page, address)
+    said = page.evaluate(f"SpringlineEngine.ask({request_text}).catch((error) => error.message)")
+    assert said == "KeyError: 'nonsense'"
+    assert page.evaluate(ASK)["errors"] == {}
+
+
+def test_a_start_that_failed_is_said_and_can_be_tried_again(page, address):
+    page.route("**/runtime/**", lambda route: route.abort())
+    page.goto(address + PAGE)
+    page.wait_for_function("document.querySelector('.sl-status').innerText.includes('could not')")
+    assert "The worked example stands" in page.locator(".sl-status").first.inner_text()
+    page.unroute("**/runtime/**")
+    page.evaluate("SpringlineEngine.start()")
+    assert page.evaluate("SpringlineEngine.ready")
+
+
+def test_answers_come_in_the_order_of_their_questions(page, address):
+    _open(page, address)
+    wanted = ["10 m", "20 m", "30 m"]
+    replies = page.evaluate(
+        """(texts) => Promise.all(texts.map((climb) => SpringlineEngine.ask(
+            {op: 'work', sheet: 'pressure', texts: {climb}, units: {climb: 'm'}})))""",
+        wanted,
+    )
+    assert len({reply["text"] for reply in replies}) == len(wanted)
