@@ -11,6 +11,7 @@ from calc import formula
 from calc.sheets.form import Choice, Count, Number
 from calc.units import QUANTITIES, Reader, number_text
 
+NUMERIC = ' class="sl-number"'
 VERDICT_WORDS = {"good": "Works", "tight": "Only just", "bad": "Does not work"}
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 
@@ -202,7 +203,10 @@ def _heading(column, reader):
 
 
 def _table(table, reader):
-    head = "".join(f'<th scope="col">{escape(_heading(c, reader))}</th>' for c in table.columns)
+    head = "".join(
+        f'<th scope="col"{NUMERIC if c.quantity else ""}>{escape(_heading(c, reader))}</th>'
+        for c in table.columns
+    )
     rows = "".join(_row(index, row, table, reader) for index, row in enumerate(table.rows))
     note = f'<p class="sl-table-note">{escape(table.note)}</p>' if table.note else ""
     return (
@@ -222,7 +226,7 @@ def _row(index, row, table, reader):
     for place, (value, column) in enumerate(zip(row, table.columns, strict=True)):
         tag = 'th scope="row"' if place == 0 else "td"
         numeric = column.quantity is not None and not isinstance(value, str)
-        css = ' class="sl-number"' if numeric else ""
+        css = NUMERIC if numeric else ""
         cells.append(f"<{tag}{css}>{escape(_cell(value, column, reader))}</{tag.split()[0]}>")
     css = f' class="{" ".join(kinds)}"' if kinds else ""
     return f"<tr{css}>{''.join(cells)}</tr>"
