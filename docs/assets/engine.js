@@ -42,7 +42,7 @@
       worker.terminate();
       for (const { reject } of waiting.values()) reject(error);
       waiting.clear();
-      lost();
+      if (Engine.ready) lost(); // before that start() decides what to do
     }
 
     worker.onmessage = ({ data }) => {
