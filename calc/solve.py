@@ -1,4 +1,4 @@
-"""Numbers found rather than computed: a bracketed root, and a curve through points that keeps its shape."""
+"""A root found by bracketing, and a curve through points that keeps their shape."""
 
 import math
 from bisect import bisect_right
@@ -50,7 +50,7 @@ def root(f, low, high, tolerance=0.0):
 
 
 def _step(points, values, step, before, least):
-    """The next step and the one before it: interpolated where that is safe, else half the bracket."""
+    """The next step and the one before: interpolated where safe, else half the bracket."""
     (a, b, c), (fa, fb, fc) = points, values
     middle = (c - b) / 2
     if abs(before) < least or abs(fa) <= abs(fb):

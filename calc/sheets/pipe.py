@@ -1,4 +1,4 @@
-"""Pipe sizing: the smallest pipe of a kind that leaves the pressure wanted, and why the others do not."""
+"""Pipe sizing: the smallest pipe that leaves the pressure wanted, and why others do not."""
 
 from calc import friction, pipes
 from calc.answer import Answer, Verdict
@@ -9,7 +9,11 @@ from calc.sheets.pipe_choice import kind_field
 
 NARROW = 1.05  # left over wanted: below it the verdict says "only just" (our rule)
 FITTINGS, LIMITS = "Fittings", "Water and limits"
-COUNTS = {"elbow90": 6, "ball": 2, "spring": 1}  # a plain run: bends, a valve at each end, a check valve
+COUNTS = {
+    "elbow90": 6,
+    "ball": 2,
+    "spring": 1,
+}  # a plain run: bends, a valve at each end, a check valve
 
 FIELDS = (
     Number(
@@ -58,7 +62,9 @@ FIELDS = (
         Count(f.key, f.name, COUNTS.get(f.key, 0), 0, 200, group=FITTINGS)
         for f in friction.FITTINGS
     ),
-    Number("water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 373.15, group=LIMITS),
+    Number(
+        "water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 373.15, group=LIMITS
+    ),
     Number(
         "hottest",
         "Hottest the pipe gets",
@@ -103,7 +109,9 @@ def solve(values, reader):
     chosen = pipe_case.smallest(tries)
     shown = chosen or pipe_case.modest(run, tries)
     return Answer(
-        verdict=_fitting(run, tries, chosen, reader) if chosen else _none_fits(run, tries, values.kind, reader),
+        verdict=_fitting(run, tries, chosen, reader)
+        if chosen
+        else _none_fits(run, tries, values.kind, reader),
         figures=pipe_show.figures(run, shown),
         steps=pipe_show.steps(run, shown),
         tables=pipe_show.tables(run, tries, chosen),
@@ -140,7 +148,8 @@ def _fitting(run, tries, chosen, reader):
     show = reader.both
     next_up = tries[tries.index(chosen) + 1 :]
     sentence = (
-        f"{chosen.pipe.label} is the smallest that does it: {show(chosen.left, 'pressure')} is left at the "
+        f"{chosen.pipe.label} is the smallest that does it: {show(chosen.left, 'pressure')} is "
+        "left at the "
         f"far end while {show(run.flow, 'flow')} runs; {show(run.wanted, 'pressure')} is wanted."
     )
     if chosen.left >= NARROW * run.wanted:
@@ -157,10 +166,13 @@ def _none_fits(run, tries, kind, reader):
         cure = _more_pressure(run, pipe_case.modest(run, tries), reader)
         if run.standing <= 0:
             top = show(run.start / run.weight, "head")
-            return Verdict("bad", f"No pipe can help: this pressure lifts water {top} and no higher. {cure}")
+            return Verdict(
+                "bad", f"No pipe can help: this pressure lifts water {top} and no higher. {cure}"
+            )
         return Verdict(
             "bad",
-            f"No pipe is wide enough: with nothing running {show(run.standing, 'pressure')} is left at the far "
+            f"No pipe is wide enough: with nothing running {show(run.standing, 'pressure')} is "
+            "left at the far "
             f"end, and {show(run.wanted, 'pressure')} is wanted. {cure}",
         )
     if pipe_case.HOT in tries[0].reasons:
@@ -168,7 +180,8 @@ def _none_fits(run, tries, kind, reader):
     elif all(pipe_case.WEAK in trial.reasons for trial in tries):
         strongest = max(trial.rating for trial in tries)
         said = (
-            f"No size of {label} is strong enough: the best is rated {show(strongest, 'pressure')}, and the "
+            f"No size of {label} is strong enough: the best is rated "
+            f"{show(strongest, 'pressure')}, and the "
             f"lowest point stands under {show(run.lowest_point, 'pressure')}."
         )
     else:
@@ -181,12 +194,15 @@ def _falls_short(run, tries, label, reader):
     strong = [trial for trial in tries if not {pipe_case.WEAK, pipe_case.HOT} & set(trial.reasons)]
     best = strong[-1]
     if pipe_case.SHORT in best.reasons or pipe_case.DRY in best.reasons:
-        left = f"{best.pipe.label} leaves {show(best.left, 'pressure')}" if best.left > 0 else (
-            f"through {best.pipe.label} the water does not arrive"
+        left = (
+            f"{best.pipe.label} leaves {show(best.left, 'pressure')}"
+            if best.left > 0
+            else (f"through {best.pipe.label} the water does not arrive")
         )
         return f"No size of {label} does it: {left}; {show(run.wanted, 'pressure')} is wanted."
     return (
-        f"No size of {label} does it: in {best.pipe.label} water runs at {show(best.speed, 'speed')}; "
+        f"No size of {label} does it: in {best.pipe.label} water runs at "
+        f"{show(best.speed, 'speed')}; "
         f"{show(run.fastest, 'speed')} is allowed."
     )
 
@@ -196,7 +212,9 @@ def _other(run, tries, reader):
     other = pipe_case.another_kind(run, tries[0].pipe)
     if other:
         return f"{other.pipe.label} would: it leaves {reader.both(other.left, 'pressure')}."
-    strong = [trial for trial in tries if trial.rating is not None and trial.rating >= run.lowest_point]
+    strong = [
+        trial for trial in tries if trial.rating is not None and trial.rating >= run.lowest_point
+    ]
     if not strong:
         return "No kind of pipe listed here does; lower the pressure at the start."
     best = strong[-1]
@@ -223,13 +241,17 @@ SHEET = Sheet(
     solve,
     folded=(FITTINGS, LIMITS),
     cautions=(
-        "Pipe and fittings must be rated for the highest pressure at the lowest point, at the hottest they get.",
+        "Pipe and fittings must be rated for the highest pressure at the lowest point, at the "
+        "hottest they get.",
         "Let the pressure out before you open a joint; a pressurised line can whip and cut.",
-        "Have buried services located before you dig; shore or slope trenches, never work alone in a deep one.",
-        "Use pipe approved for drinking water where people or animals drink; local codes come first.",
+        "Have buried services located before you dig; shore or slope trenches, never work alone in "
+        "a deep one.",
+        "Use pipe approved for drinking water where people or animals drink; local codes come "
+        "first.",
     ),
     sources=(
-        "Darcy-Weisbach with the friction factor of Colebrook, J. Inst. Civ. Eng. 11 (1939) 133-156.",
+        "Darcy-Weisbach with the friction factor of Colebrook, J. Inst. Civ. Eng. 11 (1939) "
+        "133-156.",
         "Loss coefficients of fittings: Crane Technical Paper 410 and Idelchik, from memory.",
         "Pipe dimensions and ratings: the standard named with each kind.",
         "Highest speed of 1.5 m/s (5 ft/s): common practice, no source.",

@@ -7,7 +7,6 @@ from calc.errors import RangeError
 from calc.solve import root
 from calc.units import GRAVITY
 
-
 HOSES = frozenset({"hose", "layflat"})
 MODEST = 0.2  # of climb and wanted pressure; our rule
 
@@ -134,7 +133,7 @@ def smallest(tries):
 
 
 def another_kind(run, like):
-    """The narrowest pipe of another kind that fits: metric for metric, inch for inch if there is one.
+    """The narrowest pipe of another kind that fits: metric for metric, inch for inch if any.
 
     like: a ``Pipe`` of the kind that does not fit.  Hoses are left out: not for a line that
     stays under pressure.  None if there is none.

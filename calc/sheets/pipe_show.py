@@ -74,7 +74,10 @@ def _speed_steps(run, trial, given):
         formula = "f = 1 / (2 * log10(eps / (3.7 * D) + 2.51 / (Re * sqrt(f))))**2"
         eps = Value(trial.pipe.roughness_m, "roughness")
         inside = {"eps": eps, "D": given["D"], "Re": number, "f": Value(factor, "number", 4)}
-        note, source = "f stands on both sides: it is the number for which they agree.", "Colebrook 1939"
+        note, source = (
+            "f stands on both sides: it is the number for which they agree.",
+            "Colebrook 1939",
+        )
     found.append(Step("Friction factor", formula, inside, Value(factor, "number", 4), note, source))
     return found
 
@@ -133,7 +136,11 @@ def _left_step(run, trial, given):
 
 
 def _rating_step(run, trial, given):
-    rated = "is within the rating" if trial.rating and trial.rating >= run.lowest_point else "is above the rating"
+    rated = (
+        "is within the rating"
+        if trial.rating and trial.rating >= run.lowest_point
+        else "is above the rating"
+    )
     if trial.rating is None:
         rated = "cannot be compared: the standard gives no rating so hot"
     return Step(
@@ -164,7 +171,8 @@ def _hazen_williams_step(run, trial, given):
             "D": given["D"],
         },
         Value(loss, "head"),
-        note="Many printed charts use it. It leaves out how thick the water is and gives one C to every "
+        note="Many printed charts use it. It leaves out how thick the water is and gives one C to "
+        "every "
         "speed and width, so it differs from Darcy-Weisbach, most in narrow pipe and slow water. "
         "The answer above rests on Darcy-Weisbach.",
         source="Hazen and Williams, SI form, from memory",
@@ -234,7 +242,8 @@ def chart(run, tries, trial):
     return Chart(
         "flow",
         "What is left at each flow",
-        "Pressure left at the far end against the flow: a falling curve for the size shown and for the "
+        "Pressure left at the far end against the flow: a falling curve for the size shown and for "
+        "the "
         "next smaller and larger; the narrower the pipe, the steeper it falls.",
         "Flow",
         "flow",
@@ -263,13 +272,19 @@ def warnings(run, trial, reader):
     found = []
     if FAST in trial.reasons:
         speed, most = (reader.both(v, "speed") for v in (trial.speed, run.fastest))
-        found.append(Warning("care", f"Water runs at {speed}; {most} is allowed. Expect noise and water hammer."))
+        found.append(
+            Warning(
+                "care", f"Water runs at {speed}; {most} is allowed. Expect noise and water hammer."
+            )
+        )
     if run.standing > REDUCER:
         found.append(
             Warning(
                 "care",
-                f"With taps shut {reader.both(run.standing, 'pressure')} stands at the far end. Plumbing codes "
-                f"commonly allow {reader.both(REDUCER, 'pressure')} at a tap: fit a pressure reducer.",
+                f"With taps shut {reader.both(run.standing, 'pressure')} stands at the far end. "
+                "Plumbing codes "
+                f"commonly allow {reader.both(REDUCER, 'pressure')} at a tap: fit a pressure "
+                "reducer.",
             )
         )
     re = friction.reynolds(trial.speed, trial.pipe.inside_m, run.viscosity)
@@ -277,24 +292,34 @@ def warnings(run, trial, reader):
         found.append(
             Warning(
                 "note",
-                "This flow lies between smooth and turbulent, where it is not steady. It is counted as "
+                "This flow lies between smooth and turbulent, where it is not steady. It is "
+                "counted as "
                 "turbulent: the loss may be smaller, not larger.",
             )
         )
     if not HW_COLD <= run.water <= HW_WARM:
         found.append(
-            Warning("note", "The Hazen-Williams figure is for cold water; at this temperature set it aside.")
+            Warning(
+                "note",
+                "The Hazen-Williams figure is for cold water; at this temperature set it aside.",
+            )
         )
     if "minimum wall" in trial.pipe.source:
         found.append(
             Warning(
                 "note",
-                "The bore is that of the thinnest wall the standard allows. Real walls are a little thicker: "
-                "friction may be a tenth higher, more in the smallest sizes. Leave some pressure to spare.",
+                "The bore is that of the thinnest wall the standard allows. Real walls are a "
+                "little thicker: "
+                "friction may be a tenth higher, more in the smallest sizes. Leave some pressure "
+                "to spare.",
             )
         )
     found.append(
-        Warning("note", "A coil that is kinked, an insert fitting or a clogged filter costs more than its pipe.")
+        Warning(
+            "note",
+            "A coil that is kinked, an insert fitting or a clogged filter costs more than its "
+            "pipe.",
+        )
     )
     return tuple(found)
 
@@ -308,7 +333,11 @@ def links(run, trial, reader):
     }
     climb, start = _text(run.climb, "length", reader), _text(run.start, "pressure", reader)
     return (
-        Link("Does the water reach, and how high", "reach", {**shown, "climb": climb, "pressure": start}),
+        Link(
+            "Does the water reach, and how high",
+            "reach",
+            {**shown, "climb": climb, "pressure": start},
+        ),
         Link("Water hammer in this pipe", "surge", {**shown, "pressure": start}),
     )
 

@@ -55,12 +55,17 @@ def test_the_table_holds_every_size_of_the_kind(kind):
 )  # fmt: skip
 def test_the_size_named_is_the_first_that_meets_every_limit(litres, length, climb, bar, kind):
     found = answer(
-        flow=f"{litres} L/min", length=f"{length} m", climb=f"{climb} m", pressure=f"{bar} bar", kind=kind
+        flow=f"{litres} L/min",
+        length=f"{length} m",
+        climb=f"{climb} m",
+        pressure=f"{bar} bar",
+        kind=kind,
     )
     density = water.density(288.15)
     lowest = bar * 1e5 + density * GRAVITY * max(0.0, -climb)
     meets = [
-        row[SPEED] <= 1.5 and (row[LEFT] or 0.0) >= 2e5 and row[RATED] >= lowest for row in rows(found)
+        row[SPEED] <= 1.5 and (row[LEFT] or 0.0) >= 2e5 and row[RATED] >= lowest
+        for row in rows(found)
     ]
     at = meets.index(True) if any(meets) else None
     assert first_that_fits(found) == at
@@ -123,7 +128,9 @@ def test_hardly_any_flow_takes_the_smallest_pipe():
 
 
 def test_a_lower_speed_limit_never_names_a_smaller_pipe():
-    at = [first_that_fits(answer(climb="0 m", fastest=f"{v} m/s")) for v in (3.0, 1.5, 0.8, 0.4, 0.2)]
+    at = [
+        first_that_fits(answer(climb="0 m", fastest=f"{v} m/s")) for v in (3.0, 1.5, 0.8, 0.4, 0.2)
+    ]
     assert at == sorted(at) and at[0] < at[-1]
 
 
@@ -145,7 +152,9 @@ def number(pattern, sentence):
     return float(found[1])
 
 
-@pytest.mark.parametrize("texts", [{"climb": "25 m"}, {"climb": "40 m"}, {"climb": "21 m", "wanted": "2 bar"}])
+@pytest.mark.parametrize(
+    "texts", [{"climb": "25 m"}, {"climb": "40 m"}, {"climb": "21 m", "wanted": "2 bar"}]
+)
 def test_the_pressure_it_asks_for_is_enough_in_the_pipe_it_names(texts):
     sentence = answer(**texts).verdict.sentence
     bar = number(r"would have to hold ([\d.]+) bar", sentence)
@@ -163,7 +172,9 @@ def test_a_climb_past_the_pressures_reach_says_how_high_it_lifts():
     assert top == pytest.approx(3.5e5 / (water.density(288.15) * GRAVITY), abs=0.06)
 
 
-@pytest.mark.parametrize("texts", [{"hottest": "50 °C"}, {"pressure": "20 bar"}, {"highest": "30 bar"}])
+@pytest.mark.parametrize(
+    "texts", [{"hottest": "50 °C"}, {"pressure": "20 bar"}, {"highest": "30 bar"}]
+)
 def test_the_other_pipe_it_names_fits(texts):
     sentence = answer(**texts).verdict.sentence
     label = re.search(r"[.!] ([^.]*(?:\.\d[^.]*)*) would: it leaves", sentence)[1]
@@ -190,7 +201,7 @@ def test_a_fall_counts_against_the_rating():
 
 
 def test_heat_takes_a_pvc_pipe_out_by_its_rating():
-    # 1 in schedule 40: 450 psi at 73 degF, factor 0.22 at 140 degF (ASTM D1785, from memory): 99 psi
+    # 1 in schedule 40: 450 psi at 73 degF, 0.22 of it at 140 degF (ASTM D1785, from memory)
     kept = rows(answer("us", kind="pvc40", hottest="140 °F"))[2]
     assert kept[RATED] == pytest.approx(99 * PSI, rel=1e-6)
     high = rows(answer("us", kind="pvc40", hottest="140 °F", highest="110 psi"))[2]
@@ -234,8 +245,8 @@ def test_a_rating_below_the_start_is_refused_at_its_own_field():
 
 @pytest.mark.parametrize(
     "key, text",
-    [("flow", "0"), ("flow", "fast"), ("length", "-3 m"), ("climb", "1 km"), ("elbow90", "1.5"), ("kind", "own"),
-     ("fastest", "0"), ("water", "-5 °C")],
+    [("flow", "0"), ("flow", "fast"), ("length", "-3 m"), ("climb", "1 km"), ("elbow90", "1.5"),
+     ("kind", "own"), ("fastest", "0"), ("water", "-5 °C")],
 )  # fmt: skip
 def test_what_cannot_be_used_is_said_at_its_field(key, text):
     assert set(work(SHEET, State(texts={key: text})).errors) == {key}
