@@ -7,7 +7,9 @@ from calc import solve
 from calc.errors import require
 from calc.units import GRAVITY
 
-LAMINAR_LIMIT = 2040.0  # Re: Avila et al., Science 333 (2011) 192-196, onset of sustained turbulence
+LAMINAR_LIMIT = (
+    2040.0  # Re: Avila et al., Science 333 (2011) 192-196, onset of sustained turbulence
+)
 _STEEL_ROUGHNESS = 4.6e-5  # m, clean commercial steel: Moody, Trans. ASME 66 (1944) 671
 _LN10 = math.log(10.0)
 
@@ -233,7 +235,8 @@ def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0
 
     Equal to ``total_loss`` outside Re 2040 to 4000; between them the friction factor is carried
     by a straight line in f Re^2 (which is proportional to the loss) from the laminar to the
-    turbulent end, so that loss always rises with flow.  Odd in the flow.
+    turbulent end, so that loss always rises with flow: below ``total_loss`` there, or at most
+    1 % above it.  Odd in the flow.
     flow_m3s: m3/s, either sign; others as ``total_loss``.  Returns (m, s/m2).
     Raises RangeError as ``friction_factor`` does.
     Source: ``total_loss``; of the bridge: own choice, where no steady law exists.

@@ -5,12 +5,13 @@ for plastics and the nominal wall for metals, so that friction is for the widest
 new plastic pipe may have and a typical metal one; hoses are by bore.
 """
 
+import itertools
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 from calc.errors import InputError, require
 from calc.pipe_tables import TABLES
-from calc.units import INCH, PSI
+from calc.units import INCH
 
 
 @dataclass(frozen=True)
@@ -35,7 +36,7 @@ KINDS = {table.key: table.label for table in TABLES}
 _TABLE = {table.key: table for table in TABLES}
 
 
-@lru_cache(maxsize=None)
+@cache
 def sizes(kind):
     """Every size of a kind, smallest bore first.
 
@@ -82,8 +83,8 @@ def own_pipe(bore_m, roughness_m):
     require("roughness", roughness_m, 0.0, 0.05 * bore_m, "roughness")
     label = f"{bore_m * 1e3:.4g} mm bore ({bore_m / INCH:.3g} in)"
     return Pipe(
-        "own", "Measured bore", "own", label, label, bore_m, bore_m, None, 293.15, roughness_m, 140.0,
-        "bore and roughness as given",
+        "own", "Measured bore", "own", label, label, bore_m, bore_m, None, 293.15, roughness_m,
+        140.0, "bore and roughness as given",
     )  # fmt: skip
 
 
@@ -105,7 +106,7 @@ def rating_at(pipe, temperature_k):
 def _between(points, x):
     if x <= points[0][0]:
         return points[0][1]
-    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+    for (x0, y0), (x1, y1) in itertools.pairwise(points):
         if x <= x1:
             return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
     return points[-1][1]
@@ -118,6 +119,7 @@ def hoop_rating(design_stress_pa, outside_m, wall_m):
     design_stress_pa: Pa; outside_m, wall_m: m.  Returns Pa.
     Source: ISO 161-1 and ASTM D1785 appendix X1 (the same relation).
 
+    >>> from calc.units import PSI
     >>> round(hoop_rating(2000 * PSI, 1.315 * INCH, 0.133 * INCH) / PSI)
     450
     """

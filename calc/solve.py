@@ -1,5 +1,6 @@
 """A root found by bracketing, and a curve through points that keeps their shape."""
 
+import itertools
 import math
 from bisect import bisect_right
 
@@ -122,7 +123,7 @@ class Monotone:
 
 
 def _slopes(xs, ys):
-    widths = [b - a for a, b in zip(xs, xs[1:], strict=False)]
+    widths = [b - a for a, b in itertools.pairwise(xs)]
     rises = [(b - a) / w for a, b, w in zip(ys, ys[1:], widths, strict=False)]
     if len(rises) == 1:
         return (rises[0], rises[0])

@@ -1,5 +1,7 @@
 """Pipe: what holds for every kind and size, and what is refused."""
 
+import itertools
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -15,7 +17,7 @@ EVERY = [pipe for kind in pipes.KINDS for pipe in pipes.sizes(kind)]
 @pytest.mark.parametrize("kind", pipes.KINDS)
 def test_sizes_ascend_by_bore(kind):
     bores = [pipe.inside_m for pipe in pipes.sizes(kind)]
-    assert all(a < b for a, b in zip(bores, bores[1:], strict=False))
+    assert all(a < b for a, b in itertools.pairwise(bores))
 
 
 @pytest.mark.parametrize("pipe", EVERY, ids=lambda p: f"{p.kind} {p.size}")
@@ -31,7 +33,9 @@ def test_a_wall_is_thinner_than_a_fifth_of_the_outside(pipe):
 @pytest.mark.parametrize("kind", pipes.KINDS)
 def test_kinds_and_sizes_can_stand_in_a_link(kind):
     words = [kind, *(pipe.size for pipe in pipes.sizes(kind))]
-    assert all(word.isascii() and word.replace("-", "").replace(".", "").isalnum() for word in words)
+    assert all(
+        word.isascii() and word.replace("-", "").replace(".", "").isalnum() for word in words
+    )
 
 
 @pytest.mark.parametrize("kind", pipes.KINDS)
@@ -81,7 +85,9 @@ def test_a_measured_bore_off_the_scale_is_refused(bore, roughness):
 MENUS = Sheet("menus", "Menus", pipe_fields(), lambda values, reader: chosen_pipe(values))
 
 
-@pytest.mark.parametrize("system, label", [("metric", "32 mm PE 100 SDR 11"), ("us", "1 in PVC schedule 40")])
+@pytest.mark.parametrize(
+    "system, label", [("metric", "32 mm PE 100 SDR 11"), ("us", "1 in PVC schedule 40")]
+)
 def test_the_menus_open_on_the_start_named(system, label):
     assert work(MENUS, State(system)).answer.label == label
 

@@ -1,5 +1,6 @@
 """The root finder and the shape-keeping curve, against scipy and closed forms."""
 
+import itertools
 import math
 
 import numpy as np
@@ -82,7 +83,7 @@ def test_monotone_is_scipys_pchip(pairs):
 def test_monotone_never_overshoots(pairs):
     xs, ys = zip(*pairs, strict=True)
     curve = Monotone(xs, ys)
-    for (x1, y1), (x2, y2) in zip(pairs, pairs[1:], strict=False):
+    for (x1, y1), (x2, y2) in itertools.pairwise(pairs):
         for i in range(11):
             y = curve(x1 + (x2 - x1) * i / 10)
             assert min(y1, y2) - 1e-9 <= y <= max(y1, y2) + 1e-9

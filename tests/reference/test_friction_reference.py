@@ -26,11 +26,19 @@ def test_friction_matches_colebrook_to_1e_10(re, relative):
 
 @pytest.mark.parametrize("re", [1.0, 10.0, 500.0, 2039.0])
 def test_laminar_friction_is_the_librarys(re):
-    assert math.isclose(friction.friction_factor(re, 1e-4), friction_factor(re, 1e-4), rel_tol=1e-12)
+    assert math.isclose(
+        friction.friction_factor(re, 1e-4), friction_factor(re, 1e-4), rel_tol=1e-12
+    )
 
 
 # Re, eps/D, f; read off the Moody chart (Moody, Trans. ASME 66 (1944) 671), from memory, +-3 %
-MOODY = [(1e5, 0.0, 0.0180), (1e6, 0.0, 0.0116), (1e5, 0.001, 0.0222), (1e7, 0.01, 0.0379), (1e4, 0.0, 0.0309)]
+MOODY = [
+    (1e5, 0.0, 0.0180),
+    (1e6, 0.0, 0.0116),
+    (1e5, 0.001, 0.0222),
+    (1e7, 0.01, 0.0379),
+    (1e4, 0.0, 0.0309),
+]
 
 
 @pytest.mark.parametrize("re, relative, factor", MOODY)
@@ -41,7 +49,8 @@ def test_friction_factor_is_that_read_off_the_moody_chart(re, relative, factor):
 # nominal in, gpm, ft per 100 ft; source: Illinois Administrative Code title 77, part 906,
 # appendix A exhibit I, "Friction loss in schedule 40 plastic pipe, C = 150"
 SCHEDULE_40_C_150 = [
-    ("1", 2, 0.28), ("1", 3, 0.60), ("1", 4, 1.01), ("1", 5, 1.52), ("1", 6, 2.14), ("1", 8, 3.63), ("1", 10, 5.50),
+    ("1", 2, 0.28), ("1", 3, 0.60), ("1", 4, 1.01), ("1", 5, 1.52),
+    ("1", 6, 2.14), ("1", 8, 3.63), ("1", 10, 5.50),
     ("1.25", 10, 1.46), ("1.25", 15, 3.06), ("1.25", 20, 5.23),
     ("1.5", 20, 2.46), ("1.5", 25, 3.75), ("1.5", 30, 5.22),
     ("2", 30, 1.54), ("2", 40, 2.62), ("2", 50, 3.98), ("3", 100, 2.09), ("4", 100, 0.55),
@@ -65,8 +74,8 @@ def test_darcy_weisbach_is_near_the_same_table(size, gpm, feet):
     assert -0.08 < ours / feet - 1 < 0.25
 
 
-# gpm, ft per 100 ft; source: printed chart for 1 in schedule 40 steel, C = 100, 60 degF, computed by
-# h = 1043.94 Q^1.852 / (C^1.852 D^4.8655) (gpm, in)
+# gpm, ft per 100 ft; source: printed chart for 1 in schedule 40 steel, C = 100, 60 degF, worked
+# out by h = 1043.94 Q^1.852 / (C^1.852 D^4.8655) (gpm, in)
 STEEL_C_100 = [(2, 0.59), (4, 2.13), (6, 4.52), (8, 7.69), (10, 11.63), (15, 24.64), (20, 41.99)]
 
 
@@ -79,14 +88,23 @@ def test_hazen_williams_gives_the_printed_chart_for_c_100(gpm, feet):
 
 @pytest.mark.parametrize("gpm", [1, 5, 20, 100])
 def test_hazen_williams_is_the_fire_codes_form(gpm):
-    # NFPA 13: p = 4.52 Q^1.85 / (C^1.85 d^4.87), psi per ft, gpm, in: its rounded constants differ a little
+    # NFPA 13: p = 4.52 Q^1.85 / (C^1.85 d^4.87), psi per ft, gpm, in, from memory; its rounded
+    # constants differ a little
     psi = 4.52 * gpm**1.85 / (120**1.85 * 2.067**4.87)
     ours = friction.hazen_williams(gpm * GPM, 2.067 * INCH, FOOT, 120.0) * 9789 / PSI  # 9789 N/m3
     assert math.isclose(ours, psi, rel_tol=0.02)
 
 
 # nominal in, bore m, f_T; source: Crane TP-410 page A-26, from memory
-TURBULENT = [("0.5", 0.027), ("0.75", 0.025), ("1", 0.023), ("1.25", 0.022), ("1.5", 0.021), ("2", 0.019), ("4", 0.017)]
+TURBULENT = [
+    ("0.5", 0.027),
+    ("0.75", 0.025),
+    ("1", 0.023),
+    ("1.25", 0.022),
+    ("1.5", 0.021),
+    ("2", 0.019),
+    ("4", 0.017),
+]
 
 
 @pytest.mark.parametrize("size, factor", TURBULENT)

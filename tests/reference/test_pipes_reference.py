@@ -1,4 +1,4 @@
-"""Pipe dimensions and ratings against published tables, a library's tables and the standards' formulas."""
+"""Pipe dimensions and ratings against printed tables, a library and the standards' formulas."""
 
 import math
 
@@ -11,14 +11,49 @@ from calc.units import INCH, PSI
 # kind, size, quantity, published value, unit, source.  "printed" tables were read while this
 # was written; a value recalled says so.
 PUBLISHED = [
-    ("pvc40", "1", "inside", 1.049, "in", "ASTM D1785, inside diameter of 1 in schedule 40, from memory"),
+    (
+        "pvc40",
+        "1",
+        "inside",
+        1.049,
+        "in",
+        "ASTM D1785, inside diameter of 1 in schedule 40, from memory",
+    ),
     ("pvc40", "0.5", "inside", 0.622, "in", "ASTM D1785, from memory"),
     ("pvc40", "2", "inside", 2.067, "in", "ASTM D1785, from memory"),
     ("pvc80", "1", "inside", 0.957, "in", "ASTM D1785, from memory"),
-    ("pvc-sdr26", "1", "inside", 1.195, "in", "university irrigation table of PVC class 160, printed"),
-    ("pvc-sdr26", "2", "inside", 2.193, "in", "university irrigation table of PVC class 160, printed"),
-    ("pvc-sdr26", "3", "inside", 3.230, "in", "university irrigation table of PVC class 160, printed"),
-    ("pvc-sdr26", "4", "inside", 4.154, "in", "university irrigation table of PVC class 160, printed"),
+    (
+        "pvc-sdr26",
+        "1",
+        "inside",
+        1.195,
+        "in",
+        "university irrigation table of PVC class 160, printed",
+    ),
+    (
+        "pvc-sdr26",
+        "2",
+        "inside",
+        2.193,
+        "in",
+        "university irrigation table of PVC class 160, printed",
+    ),
+    (
+        "pvc-sdr26",
+        "3",
+        "inside",
+        3.230,
+        "in",
+        "university irrigation table of PVC class 160, printed",
+    ),
+    (
+        "pvc-sdr26",
+        "4",
+        "inside",
+        4.154,
+        "in",
+        "university irrigation table of PVC class 160, printed",
+    ),
     ("pe100-sdr11", "20", "wall", 2.0, "mm", "EN 12201-2 least wall, PE 100 wall table, printed"),
     ("pe100-sdr11", "25", "wall", 2.3, "mm", "EN 12201-2 least wall, PE 100 wall table, printed"),
     ("pe100-sdr11", "32", "wall", 3.0, "mm", "EN 12201-2 least wall, PE 100 wall table, printed"),
