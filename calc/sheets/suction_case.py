@@ -5,6 +5,8 @@ from dataclasses import dataclass, replace
 from calc import friction, pipes, suction, water
 from calc.errors import InputError
 
+SAFE = 0.005  # share: half of the last of three figures, so that advice as printed still holds
+WIDEST, LEAST = 2.0, 0.2  # bore and flow, of those asked, that advice stays within; own choice
 RATED_AT = (0.0, 293.15)  # m, K: sea level and cool water, where dry lifts are stated; by practice
 
 
@@ -81,10 +83,14 @@ class Case:
         return friction.flow_for_loss(spare, bore, self.length, rough, self.viscosity, self.k)
 
     def larger_pipe(self):
-        """The same line with the smallest larger pipe of its kind that fits; None if none does."""
+        """The same line with the smallest larger pipe of its kind that fits; None if none does.
+
+        Pipes of more than twice the bore are not offered.
+        """
         if self.pipe.kind not in pipes.KINDS:
             return None
-        larger = (p for p in pipes.sizes(self.pipe.kind) if p.inside_m > self.pipe.inside_m)
+        bore = self.pipe.inside_m
+        larger = (p for p in pipes.sizes(self.pipe.kind) if bore < p.inside_m <= WIDEST * bore)
         return next((c for p in larger if (c := replace(self, pipe=p)).fits), None)
 
     def priming_seconds(self):
@@ -137,7 +143,7 @@ def read(values, pipe, reader):
 def cures(case, reader):
     """Sentences on what would make the lift fit, each worked out anew."""
     show, found = reader.both, []
-    lower = show(case.lift - case.allowed, "length")
+    lower = show((case.lift - case.allowed) * (1 + SAFE), "length")
     if case.lift > case.limit:
         return f"Set the pump {lower} lower, or use one that stands in the water and pushes."
     larger = case.larger_pipe()
@@ -145,10 +151,12 @@ def cures(case, reader):
         found.append(
             f"With {larger.pipe.label} the pump may stand {show(larger.allowed, 'length')} up."
         )
-    flow = case.largest_flow()
-    if flow > 0:
+    flow = case.largest_flow() * (1 - SAFE)
+    if flow >= LEAST * case.flow:
         found.append(f"This pipe would do at up to {show(flow, 'flow')}.")
-    else:
-        found.append("No pipe cures that: the height alone is too much for this pump.")
-    found.append(f"Or set the pump {lower} lower, or use one that stands in the water and pushes.")
-    return " ".join(found)
+    if not found:
+        return (
+            "A wider pipe is no cure: the height is too much for this pump. "
+            f"Set it {lower} lower, or use one that stands in the water and pushes."
+        )
+    return " ".join((*found, f"Or set the pump {lower} lower."))

@@ -211,3 +211,11 @@ def test_hot_water_high_up_boils():
 
 def test_a_pressure_past_the_next_sheet_is_not_sent_there():
     assert answer(known="60 bar").links == () and len(answer().links) == 1
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_the_guides_story_of_trough_cabin_and_terrace_holds(system):
+    trough = figures(system, climb="15 m")
+    assert trough[LEFT] / trough["Gauge pressure"] == pytest.approx(0.5, abs=0.05)
+    assert answer(system, climb="18 m", wanted="2 bar").verdict.level == "tight"
+    assert figures(system, climb="-4 m")[LEFT] > trough["Gauge pressure"]
