@@ -43,8 +43,8 @@ def supply_pattern(hours, middle=12.5):
 class Balance:
     """A day that repeats: volumes in m3.
 
-    ``swing``: the least tank that evens the day out; ``levels``: level at the start of each hour
-    and at the end, with the lowest at 0; ``surplus``: supply over use (negative: short).
+    ``swing``: the least tank that evens the day out; ``levels``: water in a tank of that size at
+    the start of each hour and at the end; ``surplus``: supply over use (negative: short).
     """
 
     swing: float
@@ -53,29 +53,35 @@ class Balance:
 
 
 def daily_balance(use_m3, shares, supply_m3, supply_shares):
-    """The smallest tank that never runs dry on a day that repeats (mass curve).
+    """The smallest tank that never runs dry on a day that repeats (sequent peak).
 
-    V = max(S - D) - min(S - D), S and D the sums of supply and use from midnight
-    use_m3, supply_m3: m3 a day, 0 or more; shares, supply_shares: 24 shares adding to 1.  The
-    supply is throttled to the use where there is more of it.
-    Returns ``Balance``.  Raises InputError for shares that do not add to 1.
-    Source: W. Rippl, Proc. Inst. Civ. Eng. 71 (1883) 270-278 (mass curve).
+    K_t = max(0, K_t-1 + D_t - S_t), V = max K over a day that repeats
+    K is what is missing from a full tank, D use and S supply of the hour; a full tank takes no
+    more.  use_m3, supply_m3: m3 a day, 0 to 1e6; shares, supply_shares: 24 shares adding to 1.
+    Where the supply is short, the balance is that of the water there is.
+    Returns ``Balance``.  Raises InputError for shares that do not add to 1, RangeError outside.
+    Source: W. Rippl, Proc. Inst. Civ. Eng. 71 (1883) 270-278 (mass curve), with the overflow
+    counted as by H. A. Thomas and R. P. Burden (sequent peak, 1963, from memory).
+
+    >>> half = (1 / 12,) * 12 + (0,) * 12
+    >>> round(daily_balance(1.0, half[::-1], 1.0, half).swing, 12)
+    1.0
     """
     for name, parts in (("use", shares), ("supply", supply_shares)):
         if len(parts) != HOURS or abs(sum(parts) - 1) > 1e-9 or min(parts) < 0:
             raise InputError(f"The hourly shares of {name} must be 24 numbers adding to 1.")
     require("use", use_m3, 0.0, 1e6, "volume")
     require("supply", supply_m3, 0.0, 1e6, "volume")
-    taken = min(use_m3, supply_m3)
-    scale = taken / use_m3 if use_m3 > 0 else 0.0
-    level, levels = 0.0, [0.0]
-    for use, supply in zip(shares, supply_shares, strict=True):
-        level += taken * supply - use_m3 * scale * use
-        levels.append(level)
-    lowest = min(levels)
-    return Balance(
-        max(levels) - lowest, tuple(one - lowest for one in levels), supply_m3 - use_m3
-    )
+    drawn = min(use_m3, supply_m3)
+    hours = [drawn * u - supply_m3 * s for u, s in zip(shares, supply_shares, strict=True)]
+    missing = 0.0
+    for change in hours:  # a first day, to reach the state that repeats
+        missing = max(0.0, missing + change)
+    missed = [missing]
+    for change in hours:
+        missed.append(max(0.0, missed[-1] + change))
+    swing = max(missed)
+    return Balance(swing, tuple(swing - one for one in missed), supply_m3 - use_m3)
 
 
 def tank_volume(swing_m3, use_m3, days, usable):
@@ -97,14 +103,15 @@ def tank_volume(swing_m3, use_m3, days, usable):
 def level_over_days(volume_m3, start_m3, use_m3, shares, supply_m3, supply_shares, dry_days, days):
     """Level of water hour by hour, the supply failing for the first ``dry_days`` days.
 
-    volume_m3, start_m3: m3; dry_days, days: whole days.  Overflow is lost; a dry tank stays dry
-    and what could not be drawn is counted.
+    V_t = min(V, max(0, V_t-1 + S_t - D_t))
+    volume_m3, start_m3: m3; use_m3, supply_m3: m3 a day; dry_days: 0 or more, counted in whole
+    hours; days: whole days.  Overflow is lost; what an empty tank could not give is counted.
     Returns (levels m3, at the start and after each hour; unmet m3).  Source: conservation.
     """
-    level, levels, unmet = min(start_m3, volume_m3), [], 0.0
-    levels.append(level)
+    level, unmet, off = min(start_m3, volume_m3), 0.0, dry_days * HOURS - 1e-9
+    levels = [level]
     for hour in range(int(days) * HOURS):
-        supply = supply_m3 * supply_shares[hour % HOURS] if hour >= dry_days * HOURS else 0.0
+        supply = supply_m3 * supply_shares[hour % HOURS] if hour >= off else 0.0
         level = min(level + supply - use_m3 * shares[hour % HOURS], volume_m3)
         if level < 0:
             unmet -= level
@@ -146,11 +153,11 @@ def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
     require("tank", tank_m3, 1e-5, 100.0, "volume", "Give the tank's whole volume.")
     require("precharge", precharge_pa, 0.0, 20e5, "pressure")
     if not cut_in_pa < cut_out_pa:
-        raise InputError("The cut-out pressure must be above the cut-in pressure.", name="cutout")
+        raise InputError("The pump must stop at a higher pressure than it starts at.", name="cutout")
     if precharge_pa > cut_in_pa:
         raise InputError(
-            "The precharge must not be above the cut-in pressure: the tank would be empty before "
-            "the pump starts. About 2 psi (0.14 bar) below cut-in is usual (common practice).",
+            "The air charge must not be above the pressure at which the pump starts: the tank would "
+            "be empty before it does. About 0.14 bar (2 psi) below is usual (common practice).",
             name="precharge",
         )
     full = tank_m3 * (precharge_pa + air_pa)
