@@ -94,14 +94,39 @@
     });
   }
 
+  /* In the copy that opens from a folder the files are scripts that hold base64. */
+  async function unpackFolder(base, names) {
+    if (!window.SPRINGLINE_FILES) await Promise.all(names.map((name) => script(base + name + ".js")));
+    return window.SPRINGLINE_FILES;
+  }
+
+  /* What worker.js needs to know, its address for a script tag, and how to make a worker. */
+  async function plan() {
+    const { folder, wheel, snapshot, embedded } = await manifest();
+    const base = runtime + folder + "/";
+    const settings = { base, wheel, snapshot, plain: options.plain };
+    if (!embedded) {
+      const source = assets + "worker.js?" + folder;
+      return { settings, source, make: () => new Worker(source, { type: "module" }) };
+    }
+    settings.files = await unpackFolder(base, embedded);
+    return { settings, source: base + "worker.js", make: () => classicWorker() };
+  }
+
+  /* From a disk only a worker made of text already here is allowed, and only a classic one. */
+  async function classicWorker() {
+    const packed = Uint8Array.from(atob(window.SPRINGLINE_FILES["worker.js"]), (c) => c.charCodeAt(0));
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
+    const text = await new Response(stream).text();
+    return new Worker(URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
+  }
+
   async function begin() {
     backend = null;
-    const { folder, wheel, snapshot } = await manifest();
-    const settings = { base: runtime + folder + "/", wheel, snapshot, plain: options.plain };
-    const source = assets + "worker.js?" + folder;
+    const { settings, source, make } = await plan();
     if (options.worker) {
       try {
-        backend = inWorker(new Worker(source, { type: "module" }));
+        backend = inWorker(await make());
         return await inTime(backend.send({ settings }));
       } catch (error) {
         backend?.stop();

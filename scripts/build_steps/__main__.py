@@ -1,11 +1,10 @@
 """Build the site into ``site/``: made beside it, then put in its place in one go."""
 
-import fcntl
 import shutil
 import time
 
 from scripts.build_steps import pages, parts, runtime
-from scripts.build_steps.places import CACHE, ROOT, SITE, WORKSHOP, say
+from scripts.build_steps.places import ROOT, SITE, WORKSHOP, locked, say
 
 
 def build(folder):
@@ -29,10 +28,7 @@ def swap(folder):
 
 def main():
     started = time.monotonic()
-    CACHE.mkdir(exist_ok=True)
-    WORKSHOP.mkdir(exist_ok=True)
-    with (CACHE / "build.lock").open("w") as lock:
-        fcntl.flock(lock, fcntl.LOCK_EX)
+    with locked():
         say("building the site")
         folder = WORKSHOP / "site"
         shutil.rmtree(folder, ignore_errors=True)

@@ -1,5 +1,7 @@
-"""Where the build reads from and writes to."""
+"""Where the build reads from and writes to; who may write now."""
 
+import contextlib
+import fcntl
 import sys
 from pathlib import Path
 
@@ -16,3 +18,13 @@ ASSETS = ROOT / "docs" / "assets"
 def say(sentence):
     """One line of progress."""
     print(f"springline: {sentence}", file=sys.stderr, flush=True)
+
+
+@contextlib.contextmanager
+def locked():
+    """One build at a time: two at once would write into each other's folders."""
+    CACHE.mkdir(exist_ok=True)
+    WORKSHOP.mkdir(exist_ok=True)
+    with (CACHE / "build.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        yield

@@ -1,0 +1,126 @@
+"""The site as one folder that opens by double click: ``dist/springline-<version>.zip``.
+
+A page from a disk may not fetch, so the runtime's files become base64 in classic scripts,
+and pages have names of their own instead of folders.
+"""
+
+import base64
+import gzip
+import json
+import os
+import re
+import shutil
+import zipfile
+
+import calc
+from scripts.build_steps import pages, parts, runtime
+from scripts.build_steps.places import ASSETS, CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
+
+LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
+CONFIG = """\
+INHERIT: {root}/mkdocs.yml
+docs_dir: {root}/docs
+use_directory_urls: false
+theme:
+  custom_dir: {root}/scripts/theme
+hooks:
+  - {root}/scripts/site_hook.py
+plugins:
+  - search
+  - offline
+"""
+HREF = re.compile(r'(<a\b[^>]*?\bhref=")([^":?#]*/)((?:#[^"]*)?")')
+
+
+def name():
+    return f"springline-{calc.__version__}"
+
+
+def config_file():
+    path = CACHE / "mkdocs-offline.yml"
+    path.write_text(CONFIG.format(root=ROOT))
+    return path
+
+
+def embed(folder, manifest):
+    """Replace the runtime's files by scripts that hold them; returns nothing."""
+    where = folder / manifest["folder"]
+    names = sorted(path.name for path in where.iterdir())
+    for one in names:
+        path = where / one
+        write_script(where, one, path.read_bytes())
+        path.unlink()
+    worker = (SCRIPTS / "folder_worker.js").read_text() + (ASSETS / "worker.js").read_text()
+    write_script(where, "worker.js", worker.encode())
+    (where / "worker.js").write_text(worker)
+    told = {**manifest, "embedded": [*names, "worker.js"]}
+    (folder / "manifest.js").write_text(
+        f"window.SPRINGLINE_RUNTIME = {json.dumps(told, indent=1)};\n"
+    )
+
+
+def write_script(folder, called, content):
+    """``called``.js, a classic script that holds the content, gzipped, as base64."""
+    packed = content if called.endswith(".gz") else gzip.compress(content, 9, mtime=0)
+    text = base64.b64encode(packed).decode()
+    script = f'(window.SPRINGLINE_FILES ||= {{}})["{called}"] =\n"{text}";\n'
+    (folder / f"{called}.js").write_text(script)
+
+
+def flatten_links(folder):
+    """Links written for folders ("head/") go to pages ("head.html")."""
+    for path in sorted(folder.rglob("*.html")):
+        text = path.read_text()
+        mended = HREF.sub(lambda found: found[1] + _flat(path.parent, found[2]) + found[3], text)
+        if mended != text:
+            path.write_text(mended)
+
+
+def _flat(start, link):
+    page = link.rstrip("/") + ".html"
+    if (start / page).exists():
+        return page
+    if (start / link / "index.html").exists():
+        return link + "index.html"
+    raise ValueError(f"{link} leads to no page of the folder")
+
+
+def write_zip(folder, target):
+    """Sorted and with one fixed time, so that the same folder gives the same zip."""
+    with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as archive:
+        for path in sorted(p for p in folder.rglob("*") if p.is_file()):
+            entry = zipfile.ZipInfo(f"{folder.name}/{path.relative_to(folder).as_posix()}")
+            entry.compress_type = zipfile.ZIP_DEFLATED
+            entry.external_attr = 0o644 << 16
+            archive.writestr(entry, path.read_bytes())
+
+
+def make():
+    folder = WORKSHOP / name()
+    shutil.rmtree(folder, ignore_errors=True)
+    pages.make(config_file(), folder)
+    parts.write_vendor(folder / "vendor")
+    embed(folder / "runtime", runtime.write(folder / "runtime"))
+    for left in ("sitemap.xml", "sitemap.xml.gz", "404.html"):
+        (folder / left).unlink(missing_ok=True)
+    pages.mend(folder)
+    flatten_links(folder)
+    pages.check(folder)
+    DIST.mkdir(exist_ok=True)
+    target = DIST / f"{name()}.zip"
+    write_zip(folder, target)
+    return target
+
+
+def main():
+    with locked():
+        say("making the folder that opens without a server")
+        target = make()
+    size = os.path.getsize(target)
+    if size > LIMIT:
+        raise SystemExit(f"springline: {target.name} has {size} bytes, more than {LIMIT}")
+    say(f"made {target.relative_to(ROOT)}, {size / 1e6:.1f} MB: unpack it and open index.html")
+
+
+if __name__ == "__main__":
+    main()
