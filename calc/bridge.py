@@ -56,13 +56,12 @@ def _parsed(sheet, state):
 
 
 def _equivalents(sheet, state, outcome):
-    """What each number is in the other system, as a hint beside the field."""
-    other, same = Reader("metric" if state.system == "us" else "us"), {}
+    """What each number is in the reader's usual unit, or in the other system's, as a hint."""
+    other, same = "metric" if state.system == "us" else "us", {}
     for entry, parsed in _parsed(sheet, state):
         kind = QUANTITIES[entry.quantity]
-        target = kind.default(other.system)
-        if parsed.unit == target:
-            target = kind.default(state.system)
+        usual = kind.default(state.system)
+        target = kind.default(other) if parsed.unit == usual else usual
         if parsed.unit != target and entry.key not in outcome.errors:
             same[entry.key] = f"= {number_text(target.from_si(parsed.value))} {target.symbol}"
     return same

@@ -92,7 +92,9 @@
     }
 
     linkText() {
-      return this.box.value.trim() + (this.menu ? Link.plainUnit(this.menu.value) : "");
+      const text = this.box.value.trim();
+      if (Link.splitUnit(text, this.symbols())[1]) return text; // typed with a unit of its own
+      return text + (this.menu ? Link.plainUnit(this.menu.value) : "");
     }
 
     show(errors, notes, same) {
@@ -371,6 +373,7 @@
         this.answer.querySelectorAll(".sl-chart").forEach((figure) => {
           const place = figure.querySelector(".sl-drawing");
           place.replaceChildren(...(drawings.get(figure.dataset.chart) || []));
+          place.classList.add("sl-waiting");
           Drawing.show(place, charts[figure.dataset.chart]);
         });
       }

@@ -44,6 +44,7 @@
     svg.setAttribute("aria-hidden", "true");
     svg.setAttribute("focusable", "false");
     place.replaceChildren(svg);
+    place.classList.remove("sl-waiting");
   }
 
   const waiting = new WeakMap();
@@ -60,6 +61,7 @@
     if (watcher) watcher.unobserve(place);
     draw(place, spec).catch(() => {
       place.textContent = place.getAttribute("aria-label");
+      place.classList.remove("sl-waiting");
     });
   }
 

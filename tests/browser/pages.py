@@ -30,7 +30,14 @@ def verdict(page):
 
 
 def answer_text(page):
-    return page.locator(".sl-answer").inner_text()
+    """All words and figures of the answer; drawings are made later, when in view."""
+    return page.evaluate(
+        """() => {
+            const copy = document.querySelector('section.sl .sl-answer').cloneNode(true);
+            copy.querySelectorAll('.sl-drawing').forEach(one => one.remove());
+            return copy.textContent;
+        }"""
+    )
 
 
 def type_number(page, key, text):

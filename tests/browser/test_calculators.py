@@ -14,12 +14,11 @@ from tests.browser.pages import (
 def _first_number(key):
     """A shown number field of the sheet and another value it takes."""
     hidden = hidden_keys(sheet(key), State())
-    entry = next(
-        e for e in sheet(key).fields
-        if isinstance(e, Number) and e.key not in hidden and not e.optional and not e.group
-    )  # fmt: skip
-    default = float(re.match(r"[\d.]+", entry.metric)[0])
-    return entry, f"{default * 1.25:g}"
+    for entry in sheet(key).fields:
+        number = re.match(r"[\d.]+", entry.metric) if isinstance(entry, Number) else None
+        if number and float(number[0]) > 0 and entry.key not in hidden:
+            return entry, f"{float(number[0]) * 1.25:g}"
+    raise AssertionError(f"{key} has no number field")
 
 
 @pytest.mark.parametrize("key", KEYS)
@@ -94,6 +93,7 @@ def test_typing_keeps_the_focus_and_the_caret(page, address, key):
     open_sheet(page, address, key)
     entry, other = _first_number(key)
     field = box(page, entry.key)
+    field.evaluate("el => el.closest('details')?.setAttribute('open', '')")
     field.click()
     page.keyboard.press("ControlOrMeta+a")
     for letter in other:
