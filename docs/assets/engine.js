@@ -113,12 +113,14 @@
     return { settings, source: base + "worker.js", make: () => classicWorker() };
   }
 
-  /* From a disk only a worker made of text already here is allowed, and only a classic one. */
+  /* On a disk the search puts another kind of Worker in the browser's place.
+     From a disk only a worker made of text already here is allowed, and only a classic one. */
   async function classicWorker() {
     const packed = Uint8Array.from(atob(window.SPRINGLINE_FILES["worker.js"]), (c) => c.charCodeAt(0));
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
     const text = await new Response(stream).text();
-    return new Worker(URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
+    const RealWorker = window.SpringlineWorker || window.Worker;
+    return new RealWorker(URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
   }
 
   async function begin() {

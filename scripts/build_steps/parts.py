@@ -23,6 +23,8 @@ SCRIPT_FILES = (
     "vega-interpreter/build/vega-interpreter.js",
     "iframe-worker/shim/index.js",
 )
+# the shim puts its own kind of Worker in the browser's place; engine.js wants the real one
+KEEP_WORKER = b"window.SpringlineWorker = window.Worker;\n"
 IMPORTED = "import { ascending, isString, DisallowedObjectProperties } from 'vega-util';"
 EXPORTED = "export { expression as expressionInterpreter };"
 
@@ -55,7 +57,7 @@ def write_vendor(folder):
         content = _without_map(read(name))
         (folder / name.rsplit("/", 1)[1]).write_bytes(content)
     (folder / "vega-interpreter.min.js").write_text(classic_interpreter())
-    (folder / "iframe-worker.js").write_bytes(_without_map(read(SCRIPT_FILES[4])))
+    (folder / "iframe-worker.js").write_bytes(KEEP_WORKER + _without_map(read(SCRIPT_FILES[4])))
 
 
 def classic_interpreter():
