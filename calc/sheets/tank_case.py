@@ -1,0 +1,55 @@
+"""The numbers of a storage tank, worked out once for verdict, figures and working."""
+
+from dataclasses import dataclass
+
+from calc import storage, water
+from calc.sheets.tank_sizes import round_up
+from calc.units import DAY
+
+COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
+
+
+@dataclass(frozen=True)
+class Case:
+    """Volumes in m3 (a day's for use and supply), pressures in Pa, heights in m.
+
+    ``short``: less comes in than is used; ``volume``: tank needed; ``asked``: the same rounded
+    up as it is said; ``kept``: the tank in mind, else the one asked for.
+    """
+
+    use: float
+    supply: float
+    shares: tuple
+    steady: tuple
+    balance: storage.Balance
+    short: bool
+    volume: float
+    asked: float
+    kept: float
+    density: float
+    gravity: float
+    height: float
+
+
+def case(values, reader):
+    """The ``Case`` of a reader's values."""
+    use, supply = values.use * DAY, values.gives * values.hours * 3600
+    shares, steady = storage.PATTERNS[values.pattern], storage.supply_pattern(values.hours)
+    balance = storage.daily_balance(use, shares, supply, steady)
+    volume = storage.tank_volume(balance.swing, use, values.bridge / DAY, values.usable)
+    asked = round_up(volume, "volume", reader)
+    density = water.density(COOL)
+    return Case(
+        use=use,
+        supply=supply,
+        shares=shares,
+        steady=steady,
+        balance=balance,
+        short=balance.surplus < -1e-9 * use,
+        volume=volume,
+        asked=asked,
+        kept=values.own if values.own else asked,
+        density=density,
+        gravity=storage.gravity_pressure(values.height, values.lost, density),
+        height=storage.height_for_pressure(values.wanted, values.lost, density),
+    )

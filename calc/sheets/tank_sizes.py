@@ -1,0 +1,50 @@
+"""Sizes of tanks as a reader meets them: rounded up, round, and as spans of time."""
+
+import math
+
+from calc.units import DAY
+
+ROUND = (1.0, 1.5, 2.0, 3.0, 5.0, 7.5)  # round sizes in each decade
+
+
+def round_up(value, quantity, reader, digits=3):
+    """SI value of the number with ``digits`` figures in the reader's unit, not below ``value``.
+
+    What a verdict asks for is given by this, so that typing it back really is enough.
+    """
+    unit = reader.unit(quantity)
+    number = unit.from_si(value)
+    if number <= 0:
+        return value
+    place = 10.0 ** (math.floor(math.log10(number)) - digits + 1)
+    return unit.to_si(round(math.ceil(number / place - 1e-9) * place, 12))
+
+
+def round_sizes(around_m3, reader):
+    """Round tank volumes in the reader's unit, m3, from a fifth to five times a volume."""
+    unit = reader.unit("volume")
+    middle = unit.from_si(around_m3)
+    low = math.floor(math.log10(middle / 5))
+    numbers = [m * 10.0**k for k in range(low, low + 4) for m in ROUND]
+    return tuple(unit.to_si(n) for n in numbers if middle / 5 <= n <= middle * 5)
+
+
+def at_least(number):
+    """``number`` rounded up to a tenth, as text: what must be reached."""
+    return f"{math.ceil(number * 10 - 1e-9) / 10:g}"
+
+
+def span(seconds):
+    """A length of time in words, rounded down: "3 days", "1 day", "5.5 hours"."""
+    hours = math.floor(seconds / 3600 * 10 + 1e-6) / 10
+    if hours < 1:
+        return "less than an hour"
+    if hours < 24:
+        return "1 hour" if hours == 1 else f"{hours:g} hours"
+    days = math.floor(seconds / DAY * 10 + 1e-6) / 10
+    return "1 day" if days == 1 else f"{days:g} days"
+
+
+def typed(value, quantity, reader):
+    """An SI value as text that a field reads back: "18.00 L/min"."""
+    return reader.show(value, quantity, 4).replace("\u00a0", " ").replace("\u202f", "")

@@ -1,0 +1,249 @@
+"""Storage tank sheet: verdicts, cures that cure, limits, and errors at their field."""
+
+import math
+import re
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc import storage
+from calc.sheets.form import State, work
+from calc.sheets.tank import SHEET
+from calc.sheets.tank_sizes import round_sizes, round_up, span
+from calc.units import DAY, Reader, parse
+from tests.sheets.working import check_working
+
+SYSTEMS = ("metric", "us")
+
+
+def outcome(system="metric", **texts):
+    return work(SHEET, State(system, texts))
+
+
+def answer(system="metric", **texts):
+    found = outcome(system, **texts)
+    assert found.errors == {}, found.errors
+    return found.answer
+
+
+def figures(system="metric", **texts):
+    return {f.label: f.value for f in answer(system, **texts).figures}
+
+
+def warned(system="metric", **texts):
+    return " ".join(w.text for w in answer(system, **texts).warnings)
+
+
+def asked(sentence):
+    """The first volume a sentence names, as text to type in."""
+    return re.search(r"[\d\u202f.]+\u00a0(L|gal)", sentence)[0]
+
+
+CASES = [
+    {},
+    {"gives": "2 L/min"},
+    {"gives": "0"},
+    {"pattern": "dawn", "height": "0"},
+    {"own": "3000 L", "bridge": "36 h"},
+    {"hours": "24", "pattern": "even", "bridge": "0"},
+    {"use": "2160 L/day", "usable": "50 %"},
+]
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("texts", CASES)
+def test_every_step_gives_its_result(system, texts):
+    check_working(answer(system, **texts))
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("texts", [{}, {"pattern": "dawn"}, {"bridge": "0"}, {"bridge": "10"}])
+def test_the_tank_it_asks_for_is_enough_and_2_per_cent_less_is_not(system, texts):
+    said = asked(answer(system, **texts).verdict.sentence)
+    assert answer(system, **texts, own=said).verdict.level == "good"
+    less = parse(said, "volume").value * 0.98
+    assert answer(system, **texts, own=f"{less} m³").verdict.level in ("tight", "bad")
+
+
+@given(
+    st.floats(100, 3000),
+    st.floats(1.05, 8.0),
+    st.floats(1.0, 24.0),
+    st.floats(0.0, 10.0),
+    st.sampled_from(sorted(storage.PATTERNS)),
+)
+@settings(max_examples=60, deadline=None)
+def test_the_tank_it_asks_for_never_runs_dry_hour_by_hour(use, more, hours, bridge, pattern):
+    flow = use * more / (hours * 60)
+    texts = {"use": f"{use} L/day", "gives": f"{flow} L/min", "hours": f"{hours}"}
+    texts |= {"bridge": f"{round(bridge)}", "pattern": pattern}
+    volume = figures(**texts)["Tank needed"] * 0.9
+    shares, steady = storage.PATTERNS[pattern], storage.supply_pattern(hours)
+    balance = storage.daily_balance(use / 1000, shares, use * more / 1000, steady)
+    start = volume - (balance.swing - balance.levels[0])
+    _, unmet = storage.level_over_days(
+        volume, start, use / 1000, shares, use * more / 1000, steady, round(bridge), 14
+    )
+    assert unmet < 1e-9
+
+
+def test_a_tank_too_small_for_the_day_is_bad():
+    verdict = answer(own="500 L").verdict
+    assert (verdict.level, verdict.word) == ("bad", "Too small")
+
+
+def test_a_tank_for_the_day_but_not_the_spell_is_tight_and_says_how_long_it_lasts():
+    verdict = answer(own="3000 L").verdict
+    assert verdict.level == "tight"
+    days = float(re.search(r"bridges ([\d.]+) days", verdict.sentence)[1])
+    assert answer(own="3000 L", bridge=f"{days} days").verdict.level == "good"
+    assert answer(own="3000 L", bridge=f"{days + 0.1} days").verdict.level == "tight"
+
+
+SHORT = {"gives": "2 L/min"}
+
+
+def test_where_too_little_comes_in_no_tank_is_named():
+    found = answer(**SHORT)
+    assert found.verdict.level == "bad"
+    assert "Tank needed" not in figures(**SHORT) and not found.tables
+
+
+def test_the_hours_it_asks_for_really_cure_a_small_source():
+    hours = float(re.search(r"run ([\d.]+) hours", answer(**SHORT).verdict.sentence)[1])
+    assert answer(**SHORT, hours=f"{hours}").verdict.level == "good"
+    assert answer(**SHORT, hours=f"{hours - 0.1}").verdict.level == "bad"
+
+
+@pytest.mark.parametrize("gives", ["0", "2 L/min"])
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_flow_it_asks_for_really_cures_a_small_source(system, gives):
+    sentence = answer(system, gives=gives).verdict.sentence
+    flow = re.search(r"source of ([\d.]+\u00a0(L/min|gpm))", sentence)[1]
+    assert answer(system, gives=flow).verdict.level == "good"
+    less = parse(flow, "flow").value * 0.98 * 60000
+    assert answer(system, gives=f"{less} L/min").verdict.level == "bad"
+
+
+def test_hours_are_not_asked_for_where_a_day_is_too_short():
+    sentence = answer(gives="0.2 L/min").verdict.sentence
+    assert "hours a day" not in sentence
+
+
+@pytest.mark.parametrize("pattern", sorted(storage.PATTERNS))
+def test_a_source_that_keeps_up_all_day_needs_no_tank(pattern):
+    found = answer(pattern=pattern, hours="24", bridge="0", gives="60 L/min")
+    assert found.verdict.word == "No tank is needed for the day"
+    assert found.verdict.level == "good" and not found.charts
+
+
+def test_nothing_is_said_of_bridging_where_no_days_are_to_bridge():
+    found = answer(bridge="0")
+    assert "bridges" not in found.verdict.sentence
+    assert "without the source" not in found.charts[0].title
+
+
+def test_one_day_is_said_as_one_day():
+    assert "bridges 1 day." in answer(bridge="1").verdict.sentence
+
+
+def test_each_day_to_bridge_adds_a_days_use_over_the_usable_share():
+    two, three = (figures(bridge=b)["Tank needed"] for b in ("2", "3"))
+    assert math.isclose(three - two, 0.93 / 0.9, rel_tol=1e-9)
+
+
+def test_a_tank_that_never_refills_is_warned_of():
+    assert "never fills again" in warned(use="2160 L/day")
+    assert "never fills again" not in warned(use="2000 L/day")
+
+
+def test_a_slow_refill_is_warned_of():
+    assert re.search(r"takes \d+ fair days", warned(use="2000 L/day"))
+    assert "fair days to fill again" not in warned()
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_height_it_asks_for_really_gives_the_pressure(system):
+    high = re.search(r"stand ([\d.]+\u00a0(m|ft))", warned(system))[1]
+    assert "By height alone" not in warned(system, height=high)
+    less = parse(high, "length").value * 0.98
+    assert "By height alone" in warned(system, height=f"{less} m")
+
+
+def test_a_tank_level_with_the_tap_shows_no_pressure():
+    assert not any("ressure" in label for label in figures(height="0"))
+
+
+def test_more_lost_than_fallen_is_said_not_shown_as_a_negative_pressure():
+    assert figures(height="1 m")["Pressure by height at the tap"] == 0
+    assert "nothing runs" in warned(height="1 m")
+
+
+def test_the_weight_is_that_of_the_tank_in_mind():
+    assert "5000\u00a0kg" in warned(own="5 m³")
+
+
+@pytest.mark.parametrize("bridge", ["0", "1", "3", "36 h", "20", "60"])
+def test_the_chart_has_few_points_and_covers_the_spell(bridge):
+    (chart,) = answer(bridge=bridge).charts
+    (series,) = chart.series
+    assert len(series.xs) == len(series.ys) <= 62
+    days = parse(bridge, "days", "days").value
+    assert series.xs[-1] > days
+    assert min(series.ys) == chart.marks[0][1] >= 0
+
+
+@pytest.mark.parametrize("bridge", ["1", "3", "7"])
+def test_the_chart_of_the_tank_asked_for_just_reaches_empty(bridge):
+    found = answer(bridge=bridge)
+    (series,) = found.charts[0].series
+    assert 0 <= min(series.ys) <= 0.01 * max(series.ys)
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_table_marks_the_smallest_round_size_that_fits(system):
+    (table,) = answer(system).tables
+    (row,) = table.marked
+    needed = figures(system)["Tank needed"]
+    assert table.rows[row][0] >= needed > table.rows[row - 1][0]
+    assert table.dimmed == tuple(range(row))
+
+
+@pytest.mark.parametrize(
+    "key, text",
+    [("use", "0"), ("hours", "25"), ("bridge", "61 days"), ("usable", "20 %"), ("own", "5 psi"),
+     ("height", "-1 m"), ("gives", "-1"), ("pattern", "noon")],
+)  # fmt: skip
+def test_bad_input_is_said_at_its_field(key, text):
+    found = outcome(**{key: text})
+    assert found.answer is None and set(found.errors) == {key}
+
+
+# Sizes and spans --------------------------------------------------------------
+
+
+@given(st.floats(1e-4, 1e5), st.sampled_from(SYSTEMS))
+@settings(max_examples=100, deadline=None)
+def test_a_size_rounded_up_is_enough_even_typed_back(volume, system):
+    reader = Reader(system)
+    up = round_up(volume, "volume", reader)
+    back = parse(reader.show(up, "volume"), "volume").value
+    assert volume * (1 - 1e-9) <= back <= volume * 1.0101
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_round_sizes_are_whole_numbers_of_the_readers_unit(system):
+    unit = Reader(system).unit("volume")
+    for size in round_sizes(4.0, Reader(system)):
+        number = unit.from_si(size)
+        assert math.isclose(number, round(number), rel_tol=1e-9)
+
+
+@pytest.mark.parametrize(
+    "days, words",
+    [(3, "3 days"), (1, "1 day"), (2.19, "2.1 days"), (1 / 24, "1 hour"), (0.25, "6 hours"),
+     (0.02, "less than an hour")],
+)  # fmt: skip
+def test_spans_read_as_people_say_them(days, words):
+    assert span(days * DAY) == words
