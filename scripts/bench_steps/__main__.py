@@ -1,0 +1,16 @@
+"""Print every measure, one a line, as it is taken."""
+
+import itertools
+
+from scripts.bench_steps import friction, keystroke, start
+
+
+def main():
+    for label, ratio in itertools.chain(
+        friction.measures(), start.measures(), keystroke.measures()
+    ):
+        print(f"{label:<72} {ratio:>9.3g}", flush=True)
+
+
+if __name__ == "__main__":
+    main()

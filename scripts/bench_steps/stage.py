@@ -1,0 +1,97 @@
+"""A served copy of the site, with a bare Pyodide page beside it, and a fresh browser."""
+
+import contextlib
+import functools
+import json
+import os
+import re
+import tempfile
+import threading
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+
+from scripts.build_steps.places import SITE
+from scripts.serve_site import HOST, Handler, Server
+from tests.conftest import FLAGS, chromium_path
+
+BARE_PAGE = "bare.html"
+BARE_WORKER = """\
+import {{ loadPyodide }} from "./runtime/{folder}/pyodide.mjs";
+await loadPyodide({{ indexURL: new URL("./runtime/{folder}/", location).href }});
+postMessage("ready");
+"""
+BARE_SCRIPT = """\
+const worker = new Worker("bare-worker.js", { type: "module" });
+worker.onmessage = () => { window.LIVE_AT = performance.now(); };
+"""
+WATCH = """\
+document.addEventListener("DOMContentLoaded", () => {
+  const section = document.querySelector("section.sl");
+  if (!section) return;
+  new MutationObserver(() => {
+    if (section.dataset.state === "live") window.LIVE_AT ||= performance.now();
+  }).observe(section, { attributeFilter: ["data-state"] });
+});
+"""
+LONGEST = 120_000  # ms; after that something is wrong
+
+
+def manifest():
+    text = (SITE / "runtime" / "manifest.js").read_text()
+    return json.loads(re.search(r"\{.*\}", text, re.DOTALL)[0])
+
+
+class _Noting(Handler):
+    """Serves a folder and keeps the paths asked for in the server's ``asked``."""
+
+    def send_head(self):
+        self.server.asked.append(self.path.split("?")[0])
+        return super().send_head()
+
+
+@contextlib.contextmanager
+def served():
+    """(server, address) of the site with the bare page in it."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        for path in SITE.iterdir():
+            (folder / path.name).symlink_to(path)
+        worker = BARE_WORKER.format(folder=manifest()["folder"])
+        (folder / BARE_PAGE).write_text('<!doctype html><script src="bare.js"></script>')
+        (folder / "bare.js").write_text(BARE_SCRIPT)
+        (folder / "bare-worker.js").write_text(worker)
+        with Server((HOST, 0), functools.partial(_Noting, directory=name)) as server:
+            server.asked = []
+            threading.Thread(target=server.serve_forever, daemon=True).start()
+            yield server, f"http://{HOST}:{server.server_port}/"
+            server.shutdown()
+
+
+def flags():
+    """Chromium's switches; as root it will not start with its sandbox."""
+    return [*FLAGS, *(["--no-sandbox"] if os.name == "posix" and os.geteuid() == 0 else [])]
+
+
+@contextlib.contextmanager
+def fresh_browser():
+    """A browser that has stored nothing, but keeps what it is given as a reader's would."""
+    with sync_playwright() as playwright, tempfile.TemporaryDirectory() as profile:
+        context = playwright.chromium.launch_persistent_context(
+            profile, executable_path=chromium_path(), args=flags(), locale="en-GB"
+        )
+        context.add_init_script(WATCH)
+        try:
+            yield context
+        finally:
+            context.close()
+
+
+def until_live(context, address):
+    """Time from opening ``address`` until Python has answered there, ms."""
+    page = context.new_page()
+    page.goto(address, wait_until="commit")
+    page.wait_for_function("window.LIVE_AT > 0", timeout=LONGEST)
+    taken = page.evaluate("window.LIVE_AT")
+    page.close()
+    return taken
