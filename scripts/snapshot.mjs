@@ -1,6 +1,8 @@
 // Start Python as the browser would, import all of calc, write its memory, gzipped.
 // node scripts/snapshot.mjs FOLDER WHEEL SNAPSHOT; fails loudly.
+import nodeCrypto from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
+import { syncBuiltinESMExports } from "node:module";
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { gzipSync, gunzipSync } from "node:zlib";
@@ -27,10 +29,27 @@ process.on("uncaughtException", (error) => {
   process.exit(1);
 });
 
+// The same calculators give the same bytes: no clock and no chance may get into the memory.
+// What Python draws from chance here (hash seed, the generator of "random") guards nothing.
+let drawn = 1;
+const next = () => (drawn = (drawn * 48271) % 2147483647); // a minimal standard generator
+const fill = (array) => {
+  const bytes = new Uint8Array(array.buffer, array.byteOffset, array.byteLength);
+  for (let index = 0; index < bytes.length; index += 1) bytes[index] = next();
+  return array;
+};
+crypto.getRandomValues = fill;
+nodeCrypto.randomFillSync = fill;
+syncBuiltinESMExports();
+Math.random = () => next() / 2147483647;
+Date.now = () => 315532800_000; // ms; 1980-01-01, as in the wheel
+performance.now = () => 0;
+const ENVIRONMENT = { HOME: "/home/pyodide", PYTHONHASHSEED: "0" };
+
 const { loadPyodide } = await import(pathToFileURL(base + "pyodide.mjs"));
 
 async function python(options) {
-  return loadPyodide({ indexURL: base, packageBaseUrl: base, ...options });
+  return loadPyodide({ indexURL: base, packageBaseUrl: base, env: ENVIRONMENT, ...options });
 }
 
 const first = await python({ _makeSnapshot: true });
