@@ -2,7 +2,7 @@
 
 import math
 
-from calc.units import DAY
+from calc.units import DAY, number_text
 
 ROUND = (1.0, 1.5, 2.0, 3.0, 5.0, 7.5)  # round sizes in each decade
 
@@ -48,3 +48,11 @@ def span(seconds):
 def typed(value, quantity, reader):
     """An SI value as text that a field reads back: "18.00 L/min"."""
     return reader.show(value, quantity, 4).replace("\u00a0", " ").replace("\u202f", "")
+
+
+def gap_words(seconds):
+    """How far apart starts lie, in words: "45 s", "12 min", "10.6 hours", "3.2 days"."""
+    for unit, name, least in ((DAY, "days", 2), (3600.0, "hours", 2), (60.0, "min", 2)):
+        if seconds >= least * unit:
+            return f"{number_text(seconds / unit)} {name}"
+    return f"{number_text(seconds)} s"

@@ -1,0 +1,228 @@
+"""Pressure tank sheet: verdicts, cures that cure, speed control, and errors at their field."""
+
+import math
+import re
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc.sheets.form import State, work
+from calc.sheets.pressure_tank import SHEET
+from calc.sheets.tank_sizes import gap_words
+from calc.units import HOUR, LITRE, PSI, parse
+from tests.sheets.working import check_working
+
+SYSTEMS = ("metric", "us")
+WORST = "Starts an hour, at worst"
+LEAKS = "Starts an hour from leaks alone"
+GIVES = "Water the tank gives between starts"
+
+
+def outcome(system="metric", **texts):
+    return work(SHEET, State(system, texts))
+
+
+def answer(system="metric", **texts):
+    found = outcome(system, **texts)
+    assert found.errors == {}, found.errors
+    return found.answer
+
+
+def figures(system="metric", **texts):
+    return {f.label: f.value for f in answer(system, **texts).figures}
+
+
+def warned(system="metric", **texts):
+    return " ".join(w.text for w in answer(system, **texts).warnings)
+
+
+def asked(sentence):
+    return re.search(r"tank of ([\d\u202f.]+\u00a0(L|gal))", sentence)[1]
+
+
+CASES = [
+    {},
+    {"tank": "18 L"},
+    {"draw": "0"},
+    {"draw": "60 L/min"},
+    {"altitude": "3000 m", "precharge": "1 bar"},
+    {"control": "speed"},
+    {"control": "speed", "tank": "2 L", "leak": "3 L/min"},
+    {"control": "speed", "leak": "0"},
+]
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("texts", CASES)
+def test_every_step_gives_its_result(system, texts):
+    check_working(answer(system, **texts))
+
+
+# With a pressure switch -------------------------------------------------------
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_example_is_large_enough(system):
+    assert answer(system).verdict.level == "good"
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("pump", ["12 L/min", "40 L/min", "100 L/min"])
+def test_the_tank_it_asks_for_is_enough_and_2_per_cent_less_is_not(system, pump):
+    said = asked(answer(system, pump=pump, tank="8 L").verdict.sentence)
+    assert answer(system, pump=pump, tank=said).verdict.level == "good"
+    less = parse(said, "volume").value * 0.98
+    assert answer(system, pump=pump, tank=f"{less} m³").verdict.level == "tight"
+
+
+@given(st.floats(5, 400), st.floats(2, 120))
+@settings(max_examples=60, deadline=None)
+def test_the_verdict_follows_the_starts_allowed(tank, pump):
+    texts = {"tank": f"{tank} L", "pump": f"{pump} L/min"}
+    worst, level = figures(**texts)[WORST] * HOUR, answer(**texts).verdict.level
+    assert level == ("good" if worst <= 20 else "tight" if worst <= 30 else "bad")
+
+
+def test_a_verdict_never_says_as_many_starts_as_are_allowed_and_too_many():
+    found = answer(tank="42 L").verdict
+    assert found.level == "tight"
+    said, allowed = re.search(r"([\d.]+) starts an hour, where ([\d.]+)", found.sentence).groups()
+    assert float(said) > float(allowed)
+
+
+def test_twice_the_pump_needs_twice_the_tank():
+    one, two = (figures(pump=p)["Tank needed"] for p in ("15 L/min", "30 L/min"))
+    assert math.isclose(two, 2 * one, rel_tol=1e-9)
+
+
+def test_an_empty_air_charge_is_2_psi_below_the_start():
+    typed = f"{2e5 - 2 * PSI} Pa"
+    assert math.isclose(figures()[GIVES], figures(precharge=typed)[GIVES], rel_tol=1e-9)
+
+
+def test_another_starting_pressure_needs_no_other_air_charge_typed():
+    for start in ("0.1 bar", "1 bar", "3 bar"):
+        assert outcome(cutin=start).errors == {}
+
+
+def test_a_low_air_charge_is_warned_of_and_the_one_named_gives_more():
+    text = warned(precharge="0.5 bar")
+    better = re.search(r"At ([\d.]+\u00a0bar)", text)[1]
+    assert figures(precharge=better)[GIVES] > figures(precharge="0.5 bar")[GIVES]
+    assert "air charge is low" not in warned(precharge=better)
+
+
+def test_more_drawn_than_the_pump_gives_is_said():
+    assert "does not stop" in warned(draw="18 L/min")
+    assert figures(draw="18 L/min")["Starts an hour at your draw"] == 0
+    assert "does not stop" not in warned(draw="17 L/min")
+
+
+def test_a_short_run_is_warned_of():
+    assert "shortest run" in warned(tank="18 L")
+    assert "shortest run" not in warned(tank="100 L")
+
+
+def test_high_pressures_send_the_reader_to_the_labels():
+    assert "Read the labels" in warned(cutout="9 bar")
+    assert "Read the labels" not in warned()
+
+
+def test_thin_air_makes_the_same_tank_give_more():
+    assert figures(altitude="3000 m")[GIVES] > figures()[GIVES]
+
+
+def test_the_chart_peaks_at_half_the_pumps_flow_with_the_worst_figure():
+    found = answer()
+    series = found.charts[0].series[0]
+    top = max(series.ys)
+    assert math.isclose(top, figures()[WORST], rel_tol=1e-9)
+    assert math.isclose(series.xs[series.ys.index(top)], 9 * LITRE / 60, rel_tol=1e-9)
+    assert series.ys[0] == series.ys[-1] == 0
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_table_marks_the_smallest_common_size_that_fits(system):
+    (table,) = answer(system).tables
+    (row,) = table.marked
+    assert table.rows[row][0] >= figures(system)["Tank needed"] > table.rows[row - 1][0]
+
+
+def test_where_no_common_size_fits_the_table_says_so():
+    (table,) = answer(pump="1000 L/min").tables
+    assert not table.marked and "side by side" in table.note
+
+
+# With speed control -----------------------------------------------------------
+
+SPEED = {"control": "speed"}
+
+
+def test_speed_control_needs_only_a_small_tank_where_a_switch_needs_a_large_one():
+    assert answer(**SPEED, tank="8 L").verdict.level == "good"
+    assert answer(tank="8 L").verdict.level == "bad"
+
+
+def test_speed_control_asks_for_no_pump_flow_and_no_draw():
+    hidden = outcome(**SPEED).hidden
+    assert {"pump", "draw", "cutout"} <= hidden and "set" not in hidden
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_tank_asked_for_a_leak_is_enough_and_2_per_cent_less_is_not(system):
+    texts = {**SPEED, "leak": "5 L/min"}
+    found = answer(system, **texts, tank="8 L").verdict
+    assert found.level == "tight"
+    said = asked(found.sentence)
+    assert answer(system, **texts, tank=said).verdict.level == "good"
+    less = parse(said, "volume").value * 0.98
+    assert answer(system, **texts, tank=f"{less} m³").verdict.level == "tight"
+
+
+def test_without_a_leak_nothing_starts_the_pump():
+    found = answer(**SPEED, leak="0")
+    assert found.verdict.level == "good" and not found.charts
+    assert figures(**SPEED, leak="0")[LEAKS] == 0
+    assert {row[2] for row in found.tables[0].rows} == {"never"}
+
+
+def test_the_tank_for_a_cup_gives_a_cup():
+    cup = figures(**SPEED)["Tank that covers a cup of water"]
+    gives = figures(**SPEED, tank=f"{cup} m³")["Water the tank gives before a start"]
+    assert math.isclose(gives, 0.25 * LITRE, rel_tol=1e-9)
+
+
+def test_starts_from_leaks_are_the_leak_over_the_drawdown():
+    found = figures(**SPEED, leak="1 L/min")
+    expected = LITRE / 60 / found["Water the tank gives before a start"]
+    assert math.isclose(found[LEAKS], expected, rel_tol=1e-12)
+
+
+# Input ------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "key, texts",
+    [("cutout", {"cutout": "2 bar"}), ("cutout", {"cutin": "4 bar"}), ("tank", {"tank": "0"}),
+     ("set", {"control": "speed", "set": "1 bar"}), ("precharge", {"precharge": "2.5 bar"}),
+     ("pump", {"pump": "0"}), ("starts", {"starts": "0"}), ("leak", {**SPEED, "leak": "-1"}),
+     ("control", {"control": "valve"}), ("altitude", {"altitude": "9000 m"})],
+)  # fmt: skip
+def test_bad_input_is_said_at_its_field(key, texts):
+    found = outcome(**texts)
+    assert found.answer is None and set(found.errors) == {key}
+
+
+def test_an_air_charge_above_the_start_is_told_the_usual_one_and_it_works():
+    usual = re.search(r"Usual: ([\d.]+\u00a0bar)", outcome(precharge="2.5 bar").errors["precharge"])
+    assert outcome(precharge=usual[1]).errors == {}
+
+
+@pytest.mark.parametrize(
+    "seconds, words",
+    [(45, "45.0 s"), (600, "10.0 min"), (5400, "90.0 min"), (36000, "10.0 hours"),
+     (259200, "3.00 days")],
+)  # fmt: skip
+def test_gaps_between_starts_are_said_in_a_unit_that_suits(seconds, words):
+    assert gap_words(seconds) == words
