@@ -133,7 +133,9 @@ def gravity_pressure(height_m, loss_m, density):
 def height_for_pressure(pressure_pa, loss_m, density):
     """How high a tank's water must stand above an outlet for a pressure there.
 
-    z = p / (rho g) + h_f.  Returns m.  Source: hydrostatics.
+    z = p / (rho g) + h_f
+    pressure_pa: gauge Pa; loss_m: m of friction, 0 or more; density: kg/m3.  Returns m.
+    Source: hydrostatics.
     """
     return pressure_pa / (density * GRAVITY) + loss_m
 
@@ -153,11 +155,11 @@ def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
     require("tank", tank_m3, 1e-5, 100.0, "volume", "Give the tank's whole volume.")
     require("precharge", precharge_pa, 0.0, 20e5, "pressure")
     if not cut_in_pa < cut_out_pa:
-        raise InputError("The pump must stop at a higher pressure than it starts at.", name="cutout")
+        raise InputError("The pump must stop at a higher pressure than it starts.", name="cutout")
     if precharge_pa > cut_in_pa:
         raise InputError(
-            "The air charge must not be above the pressure at which the pump starts: the tank would "
-            "be empty before it does. About 0.14 bar (2 psi) below is usual (common practice).",
+            "The air charge must not be above the pressure at which the pump starts: the tank "
+            "would be empty before it does. Usual: 0.14 bar (2 psi) below (common practice).",
             name="precharge",
         )
     full = tank_m3 * (precharge_pa + air_pa)
@@ -165,7 +167,11 @@ def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
 
 
 def tank_for_drawdown(drawdown_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
-    """Whole volume of an air-charged tank for a drawdown: ``drawdown`` solved for V, m3."""
+    """Whole volume of an air-charged tank for a drawdown: ``drawdown`` solved for V.
+
+    drawdown_m3: m3, above 0; pressures as ``drawdown``.  Returns m3.  Raises as ``drawdown``.
+    Source: Boyle's law.
+    """
     return drawdown_m3 / drawdown(1.0, precharge_pa, cut_in_pa, cut_out_pa, air_pa)
 
 
@@ -179,7 +185,7 @@ def starts_rate(drawdown_m3, pump_m3s, demand_m3s):
     """
     require("drawdown", drawdown_m3, 1e-9, 100.0, "volume")
     require("pump", pump_m3s, 1e-9, 10.0, "flow")
-    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "More than the pump gives: it never stops.")
+    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
     return demand_m3s * (pump_m3s - demand_m3s) / (drawdown_m3 * pump_m3s)
 
 
@@ -193,24 +199,49 @@ def most_starts_rate(drawdown_m3, pump_m3s):
 
 
 def drawdown_for_starts(pump_m3s, rate):
-    """Drawdown that keeps the worst case to ``rate`` starts per second, m3: V_d = Q_p/(4 n)."""
+    """Drawdown that keeps the worst case to a number of starts.
+
+    V_d = Q_p / (4 n)
+    pump_m3s: m3/s; rate: n, 1/s, 1e-9 to 1.  Returns m3.  Raises RangeError outside.
+    Source: ``most_starts_rate`` solved for V_d.
+    """
     require("rate", rate, 1e-9, 1.0, "per_hour")
     return pump_m3s / (4 * rate)
 
 
+def leak_starts_rate(drawdown_m3, leak_m3s):
+    """Starts per second from a leak far below the pump's flow, the pump refilling at once.
+
+    n = Q_l / V_d
+    drawdown_m3: m3, above 0; leak_m3s: m3/s, 0 or more.  Returns 1/s.
+    Raises RangeError outside.  Source: limit of ``starts_rate`` for a small demand.
+
+    >>> round(leak_starts_rate(0.03, 1e-6) * 3600, 9)
+    0.12
+    """
+    require("drawdown", drawdown_m3, 1e-9, 100.0, "volume")
+    require("leak", leak_m3s, 0.0, 10.0, "flow")
+    return leak_m3s / drawdown_m3
+
+
 def run_time(drawdown_m3, pump_m3s, demand_m3s):
-    """Seconds the pump runs in one cycle: t = V_d / (Q_p - Q_d); infinite at full demand."""
-    require("demand", demand_m3s, 0.0, pump_m3s, "flow")
+    """How long the pump runs in one cycle; shortest where nothing is drawn.
+
+    t = V_d / (Q_p - Q_d)
+    drawdown_m3: m3; pump_m3s: m3/s; demand_m3s: 0 to pump_m3s.  Returns s, infinite at full
+    demand.  Raises RangeError outside.  Source: volume balance over one cycle.
+    """
+    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
     spare = pump_m3s - demand_m3s
     return drawdown_m3 / spare if spare > 0 else math.inf
 
 
 def days_to_recover(volume_m3, supply_m3_day, use_m3_day):
-    """Days to fill a volume with what the supply gives over the use.
+    """Time to fill a volume with what the supply gives over the use.
 
-    t = V / (S - D); infinite where there is no surplus.  m3, m3 a day.  Returns s.
+    t = V / (S - D)
+    volume_m3: m3; supply_m3_day, use_m3_day: m3 a day.  Returns s, infinite where nothing is
+    left over.  Source: volume balance.
     """
     surplus = supply_m3_day - use_m3_day
     return volume_m3 / surplus * DAY if surplus > 0 else math.inf
-
-

@@ -227,6 +227,17 @@ def test_the_drawdown_for_a_rate_keeps_the_worst_draw_to_it(pump, rate):
     assert math.isclose(storage.most_starts_rate(volume, pump), rate, rel_tol=1e-9)
 
 
+def test_starts_from_a_leak_are_the_limit_of_small_draws():
+    leak, pump, volume = 1e-9, 3e-4, 0.03
+    exact = storage.starts_rate(volume, pump, leak)
+    assert math.isclose(storage.leak_starts_rate(volume, leak), exact, rel_tol=1e-5)
+
+
+def test_a_leak_below_nothing_is_refused():
+    with pytest.raises(RangeError):
+        storage.leak_starts_rate(0.03, -1e-9)
+
+
 def test_thin_air_makes_a_tank_give_more():
     low = storage.drawdown(0.1, 28 * PSI, 30 * PSI, 50 * PSI, AIR)
     assert storage.drawdown(0.1, 28 * PSI, 30 * PSI, 50 * PSI, 0.7 * AIR) > low

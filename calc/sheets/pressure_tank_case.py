@@ -41,7 +41,8 @@ def case(values, charge, high, air, reader):
     pressures = (charge, values.cutin, high, air)
     gives = storage.drawdown(values.tank, *pressures)
     if values.control == "speed":
-        target, worst, leaks = values.leak / values.starts, None, values.leak / gives
+        target, worst = values.leak / values.starts, None
+        leaks = storage.leak_starts_rate(gives, values.leak)
     else:
         target = storage.drawdown_for_starts(values.pump, values.starts)
         worst, leaks = storage.most_starts_rate(gives, values.pump), None

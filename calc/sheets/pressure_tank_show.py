@@ -207,7 +207,9 @@ def leak_chart(values, found):
     """Starts an hour from leaks against tank size."""
     small, large = COMMON["metric"][0], COMMON["metric"][SMALL - 1]
     sizes = tuple(small + (large - small) * i / 24 for i in range(25))
-    rates = (values.leak / found.drawdown(size, values.cutin) for size in sizes)
+    rates = (
+        storage.leak_starts_rate(found.drawdown(size, values.cutin), values.leak) for size in sizes
+    )
     return Chart(
         "standby",
         "Starts from leaks against tank size",
