@@ -5,12 +5,12 @@ same drawing serves light, dark and paper.
 """
 
 # Our own order: accent first, then ink at falling strength; told apart by dash too.
-COLOURS = ("var(--sl-line-1)", "var(--sl-line-2)", "var(--sl-line-3)", "var(--sl-line-4)")
-DASHES = ([1, 0], [7, 4], [2, 3], [9, 3, 2, 3])
+COLOURS = tuple(f"var(--sl-line-{number})" for number in (1, 2, 3, 4, 5))
+DASHES = ([1, 0], [7, 4], [2, 3], [9, 3, 2, 3], [12, 4])
 _SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json"
 
 
-def spec(chart, reader, width=400, height=240):
+def spec(chart, reader, width=330, height=220):
     """The Vega-Lite specification of a ``calc.answer.Chart``."""
     x_unit, y_unit = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
     axes = {
@@ -20,8 +20,8 @@ def spec(chart, reader, width=400, height=240):
     names = [series.name for series in chart.series]
     layers = [_layer(series, axes, names, x_unit, y_unit) for series in chart.series]
     layers += [_level(y_unit.from_si(y), label, axes) for y, label in chart.levels]
-    for x, y, label in chart.marks:
-        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes)
+    for index, (x, y, label) in enumerate(chart.marks):
+        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes, index)
     return {
         "$schema": _SCHEMA,
         "description": chart.alt,
@@ -44,8 +44,8 @@ _CONFIG = {
         "tickColor": "var(--sl-rule)",
         "gridColor": "var(--sl-rule)",
         "gridOpacity": 0.6,
-        "labelFontSize": 12,
-        "titleFontSize": 12,
+        "labelFontSize": 13,
+        "titleFontSize": 13,
         "titleFontWeight": "normal",
         "tickCount": 5,
     },
@@ -53,13 +53,13 @@ _CONFIG = {
         "orient": "bottom",
         "direction": "vertical",
         "labelColor": "currentColor",
-        "labelFontSize": 12,
-        "labelLimit": 360,
+        "labelFontSize": 13,
+        "labelLimit": 330,
         "symbolStrokeWidth": 2.5,
         "symbolSize": 300,
         "title": None,
     },
-    "text": {"fontSize": 12, "color": "currentColor"},
+    "text": {"fontSize": 13, "color": "currentColor"},
 }
 
 
@@ -81,16 +81,20 @@ def _layer(series, axes, names, x_unit, y_unit):
         "bars": {"type": "bar", "opacity": 0.75},
     }[series.style]
     index = names.index(series.name)
-    colour, dash = COLOURS[index % 4], DASHES[index % 4]
+    colour, dash = COLOURS[index % len(COLOURS)], DASHES[index % len(COLOURS)]
     encoding = dict(axes)
     if series.style == "bars":
         mark = {**mark, "color": colour, "width": max(2, 300 // max(1, len(rows)))}
     elif len(names) > 1:
         scale = {"domain": names}
-        palette = [COLOURS[i % 4] for i in range(len(names))]
-        encoding["color"] = {"field": "series", "type": "nominal", "scale": {**scale, "range": palette}}
+        palette = [COLOURS[i % len(COLOURS)] for i in range(len(names))]
+        encoding["color"] = {
+            "field": "series",
+            "type": "nominal",
+            "scale": {**scale, "range": palette},
+        }
         if mark["type"] == "line":
-            dashes = [DASHES[i % 4] for i in range(len(names))]
+            dashes = [DASHES[i % len(COLOURS)] for i in range(len(names))]
             encoding["strokeDash"] = {
                 "field": "series",
                 "type": "nominal",
@@ -117,11 +121,25 @@ def _level(y, label, axes):
     }
 
 
-def _mark(x, y, label, axes):
+def _mark(x, y, label, axes, index):
+    """A dot and its label; labels go above and below in turn, so that neighbours stay apart."""
     data = {"values": [{"x": _short(x), "y": _short(y), "label": label}]}
     halo = {"stroke": "var(--sl-paper)", "strokeWidth": 2}
-    point = {"type": "point", "filled": True, "size": 110, "color": "var(--sl-line-1)", "opacity": 1, **halo}
-    text = {"type": "text", "align": "left", "dx": 8, "dy": -8, "fontWeight": "bold"}
+    point = {
+        "type": "point",
+        "filled": True,
+        "size": 110,
+        "color": "var(--sl-line-1)",
+        "opacity": 1,
+        **halo,
+    }
+    text = {
+        "type": "text",
+        "align": "left",
+        "dx": 8,
+        "dy": 16 if index % 2 else -8,
+        "fontWeight": "bold",
+    }
     return [
         {"data": data, "mark": point, "encoding": axes},
         {"data": data, "mark": text, "encoding": {**axes, "text": {"field": "label"}}},

@@ -186,9 +186,9 @@ def sizes(values, line):
     for index, pipe in enumerate(pipes.sizes(line.pipe.kind)):
         other = line_of(values, pipe)
         if other.velocity > FASTEST:
-            rows.append((pipe.label, other.velocity, other.speed, None))
+            rows.append((pipe.name, other.velocity, other.speed, None))
         else:
-            rows.append((pipe.label, other.velocity, other.speed, other.peak))
+            rows.append((pipe.name, other.velocity, other.speed, other.peak))
         if pipe.size == line.pipe.size:
             here.append(index)
     columns = (
