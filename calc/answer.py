@@ -114,6 +114,59 @@ class Chart:
 
 
 @dataclass(frozen=True)
+class Stroke:
+    """A line through ``points`` (x, y); ``style``: "solid", "dashed" or "filled" (closed).
+
+    ``role`` names its colour: "ink", "soft", "rule", "one" to "four", "good", "tight", "bad".
+    ``width``: of the line, px.
+    """
+
+    points: tuple
+    role: str = "ink"
+    style: str = "solid"
+    width: float = 1.5
+
+
+@dataclass(frozen=True)
+class Dot:
+    """A round mark of radius ``r`` px; ``hollow``: filled with the paper's colour."""
+
+    x: float
+    y: float
+    r: float = 4.0
+    role: str = "ink"
+    hollow: bool = False
+
+
+@dataclass(frozen=True)
+class Words:
+    """A short text; ``anchor``: which part stands at x: "start", "middle" or "end"."""
+
+    x: float
+    y: float
+    text: str
+    anchor: str = "start"
+    role: str = "ink"
+    bold: bool = False
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A picture of shapes on a sheet ``width`` by ``height`` px, y downwards, already placed.
+
+    Text stands at 13 px; a ``width`` of 340 or less keeps it legible on a phone.  ``alt`` says in
+    words what it shows.
+    """
+
+    key: str
+    title: str
+    alt: str
+    width: float
+    height: float
+    shapes: tuple
+
+
+@dataclass(frozen=True)
 class Warning:
     """Something to know or do. ``level``: "stop" (will not work), "care" or "note"."""
 
@@ -139,3 +192,4 @@ class Answer:
     charts: tuple = ()
     warnings: tuple = ()
     links: tuple = ()
+    drawings: tuple = ()

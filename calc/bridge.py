@@ -7,8 +7,9 @@ fields in the other system of units.
 import json
 
 from calc import charts, render
+from calc.sheets import row_text
 from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Number, State, hidden_keys, work
+from calc.sheets.form import Number, Rows, State, filled_rows, hidden_keys, work
 from calc.errors import InputError
 from calc.units import QUANTITIES, Reader, number_text, parse
 
@@ -76,7 +77,36 @@ def convert(request):
         if parsed.unit != target:
             number = target.from_si(parsed.value)
             texts[entry.key], units[entry.key] = _tidy(number), target.symbol
+    for entry in sheet.fields:
+        if isinstance(entry, Rows):
+            texts[entry.key] = _converted_rows(entry, state, request["to"])
     return {"texts": texts, "units": units, "hidden": sorted(hidden_keys(sheet, state))}
+
+
+def _converted_rows(entry, state, to):
+    """A table's text with every number that can be read in system ``to``."""
+    text = state.texts.get(entry.key, entry.default(state.system))
+    numbers = [isinstance(column, Number) for column in entry.columns]
+    rows = []
+    for row in filled_rows(entry, text, state.system):
+        cells = list(row)
+        for place, column in enumerate(entry.columns):
+            if numbers[place]:
+                cells[place] = _converted_cell(column, cells[place], state.system, to)
+        rows.append(cells)
+    return row_text.encode(rows)
+
+
+def _converted_cell(column, text, system, to):
+    kind = QUANTITIES[column.quantity]
+    target = kind.default(to)
+    try:
+        parsed = parse(text, column.quantity, kind.default(system).symbol)
+    except InputError:
+        return text
+    if parsed.unit == target:
+        return text
+    return f"{_tidy(target.from_si(parsed.value))} {target.symbol}".strip()
 
 
 def _tidy(number):

@@ -1,4 +1,4 @@
-"""Answer -> HTML and plain text; fields -> an HTML form. All escaping happens here.
+"""Answer -> HTML and plain text. All escaping of an answer happens here.
 
 The build prints a page with these functions and the browser calls the same
 ones, so both show the same characters.
@@ -7,120 +7,16 @@ ones, so both show the same characters.
 from html import escape
 from urllib.parse import quote
 
-from calc import formula
-from calc.sheets.form import Choice, Count, Number
-from calc.units import QUANTITIES, Reader, number_text
+from calc import drawing, formula
+from calc.render_form import form, split_default
+from calc.sheets.form import Choice, Rows, State, filled_rows, row_words
+from calc.units import Reader, number_text
+
+__all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
 VERDICT_WORDS = {"good": "Works", "tight": "Only just", "bad": "Does not work"}
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
-
-
-# The form ------------------------------------------------------------------
-
-
-def form(sheet, prefix):
-    """The form's fields with the metric defaults; ``prefix`` makes ids unique on a page."""
-    groups = {}
-    for entry in sheet.fields:
-        groups.setdefault(entry.group, []).append(entry)
-    parts = []
-    for name, entries in groups.items():
-        inside = "".join(_field(entry, prefix) for entry in entries)
-        if not name:
-            parts.append(f'<div class="sl-group">{inside}</div>')
-            continue
-        opened = "" if name in sheet.folded else " open"
-        parts.append(
-            f'<details class="sl-group"{opened}><summary>{escape(name)}</summary>{inside}</details>'
-        )
-    return "".join(parts)
-
-
-def _field(entry, prefix):
-    name = f"{prefix}-{entry.key}"
-    control = _control(entry, name)
-    hint = (
-        f'<span class="sl-help" id="{name}-help">{escape(entry.help)}</span>' if entry.help else ""
-    )
-    same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
-    when = ""
-    if entry.when:
-        key, wanted = entry.when
-        when = f' data-when="{escape(key)}" data-wanted="{escape(" ".join(wanted))}"'
-    return (
-        f'<div class="sl-field" data-key="{escape(entry.key)}"{when}>'
-        f'<label for="{name}">{escape(entry.label)}</label>'
-        f'<div class="sl-control">{control}{same}</div>{hint}'
-        f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
-    )
-
-
-def _control(entry, name):
-    described = (
-        f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
-    )
-    common = f'id="{name}" name="{escape(entry.key)}" {described} autocomplete="off"'
-    if isinstance(entry, Choice):
-        return _choice(entry, common)
-    if isinstance(entry, Count):
-        return (
-            f'<input type="text" inputmode="numeric" {common} value="{entry.start}" '
-            f'data-metric="{entry.start}" data-us="{entry.start}">'
-        )
-    if isinstance(entry, Number):
-        return _number(entry, name, common)
-    return (
-        f'<textarea rows="8" spellcheck="false" {common} data-metric="{escape(entry.default("metric"))}" '
-        f'data-us="{escape(entry.default("us"))}">{escape(entry.default("metric"))}</textarea>'
-    )
-
-
-def _choice(entry, common):
-    start = entry.default("metric")
-    options = "".join(
-        f'<option value="{escape(value)}"{" selected" if value == start else ""}>{escape(label)}</option>'
-        for value, label in entry.options
-    )
-    return (
-        f'<select {common} data-metric="{escape(start)}" '
-        f'data-us="{escape(entry.default("us"))}">{options}</select>'
-    )
-
-
-def _number(entry, name, common):
-    kind = QUANTITIES[entry.quantity]
-    texts = {}
-    for system in ("metric", "us"):
-        unit, texts[system] = split_default(entry, system)
-        if system == "metric":
-            shown = unit
-        texts[f"{system}-unit"] = unit.symbol
-    data = " ".join(f'data-{key}="{escape(value)}"' for key, value in texts.items())
-    box = f'<input type="text" inputmode="text" {common} value="{escape(texts["metric"])}" {data}>'
-    if len(kind.units) == 1:
-        tail = (
-            f'<span class="sl-unit">{escape(kind.units[0].symbol)}</span>'
-            if kind.units[0].symbol
-            else ""
-        )
-        return box + tail
-    options = "".join(
-        f'<option{" selected" if unit is shown else ""} value="{escape(unit.symbol)}">'
-        f"{escape(unit.symbol)}</option>"
-        for unit in kind.units
-    )
-    label = escape(f"Unit of: {entry.label}")
-    return f'{box}<select class="sl-unit" id="{name}-unit" aria-label="{label}">{options}</select>'
-
-
-def split_default(entry, system):
-    """(Unit, number text) of a number field's default text such as "1 1/4 in"."""
-    kind, text = QUANTITIES[entry.quantity], entry.default(system)
-    for unit in sorted(kind.units, key=lambda unit: -len(unit.symbol)):
-        if unit.symbol and text.endswith(unit.symbol):
-            return unit, text[: -len(unit.symbol)].strip()
-    return kind.default(system), text
 
 
 # The answer ----------------------------------------------------------------
@@ -132,7 +28,8 @@ def answer(outcome, base="", flat=False):
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in found.warnings]
     head.append(_links(found.links, base, flat))
-    more = [_chart(chart) for chart in found.charts]
+    more = [_picture(picture) for picture in found.drawings]
+    more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
     more.append(_working(found.steps, reader))
     return (
@@ -186,6 +83,14 @@ def _chart(chart):
         f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
         f"<figcaption>{escape(chart.title)}</figcaption>"
         f'<div class="sl-drawing" role="img" aria-label="{escape(chart.alt)}"></div></figure>'
+    )
+
+
+def _picture(picture):
+    """A drawing that Python made: it stands in the page as it is."""
+    return (
+        f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
+        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}</figure>"
     )
 
 
@@ -294,12 +199,14 @@ def fragment(texts, system="metric"):
     pairs = [("u", "us")] if system == "us" else []
     pairs += list(texts.items())
     return "&".join(
-        f"{key}={quote(link_text(text), safe='/.,-:;')}".replace("%20", "+") for key, text in pairs
+        f"{key}={quote(link_text(text), safe='/.,-:;!')}".replace("%20", "+") for key, text in pairs
     )
 
 
 def link_text(text):
     """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
+    if "," in text or ";" in text:  # rows of a table stand as they are
+        return text
     folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
     number, gap, unit = folded.rpartition(" ")
     return (
@@ -318,7 +225,11 @@ def plain(sheet, outcome, state):
     lines = [sheet.title.upper(), ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}", "", "Given"]
     for entry in sheet.fields:
-        if entry.key not in outcome.hidden:
+        if entry.key in outcome.hidden:
+            continue
+        if isinstance(entry, Rows):
+            lines += _given_rows(entry, state)
+        else:
             lines.append(f"  {entry.label}: {_given(entry, state)}")
     lines += ["", "Figures"]
     for figure in found.figures:
@@ -341,6 +252,19 @@ def _given(entry, state):
     if entry.key in state.texts and symbol and symbol not in text:
         return f"{text} {symbol}"
     return text or "–"
+
+
+def _given_rows(entry, state):
+    text = state.texts.get(entry.key, entry.default(state.system))
+    lines = [f"  {entry.label}"]
+    for index, row in enumerate(filled_rows(entry, text, state.system)):
+        given = (
+            f"{column.label.lower()} {_given(column, State(state.system, {column.key: cell}))}"
+            for column, cell in zip(entry.columns, row, strict=False)
+            if cell and column is not entry.columns[0]
+        )
+        lines.append(f"    {row_words(entry, index, row)}: {'; '.join(given)}")
+    return lines
 
 
 def _plain_step(number, step, reader):

@@ -14,7 +14,7 @@ from mkdocs.utils import get_relative_url
 import calc
 from calc import charts, render
 from calc.sheets import sheet as find_sheet
-from calc.sheets.form import State, work
+from calc.sheets.form import Rows, State, work
 
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
@@ -51,8 +51,9 @@ def calculator(key, base, flat):
         if cautions
         else ""
     )
+    wide = " sl-wide" if any(isinstance(entry, Rows) for entry in sheet.fields) else ""
     return (
-        f'<section class="sl" data-sheet="{key}" data-base="{base}" data-flat="{int(flat)}" '
+        f'<section class="sl{wide}" data-sheet="{key}" data-base="{base}" data-flat="{int(flat)}" '
         f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
         f"{_bar(sheet, key)}"
         f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'

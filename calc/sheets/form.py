@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from calc.answer import Answer
 from calc.errors import InputError, RangeError
+from calc.sheets import row_text
 from calc.units import Reader, number_text, parse
 
 
@@ -90,6 +91,59 @@ class Text:
 
 
 @dataclass(frozen=True)
+class Rows:
+    """A table that the reader edits: its ``columns`` are Number, Count, Choice or short Text.
+
+    A column's own default is that of a new row and of a cell that a link leaves out.
+    metric, us: default rows of cell texts; most: rows at most; row: what one row is called
+    in a sentence ("tap").  Its text in a ``State`` is that of ``row_text``; it reads into a
+    tuple of ``Row``.
+    """
+
+    key: str
+    label: str
+    columns: tuple
+    metric: tuple
+    us: tuple
+    row: str = "row"
+    least: int = 1
+    most: int = 60
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+
+    def default(self, system):
+        return row_text.encode(self.us if system == "us" else self.metric)
+
+    def column(self, key):
+        for candidate in self.columns:
+            if candidate.key == key:
+                return candidate
+        raise KeyError(key)
+
+
+@dataclass(frozen=True)
+class Row:
+    """One row: SI numbers, counts, choices and texts by attribute.
+
+    ``place`` ("taps.2") is the name to give an ``InputError`` about this row, ``cell(key)`` that
+    of one of its cells.
+    """
+
+    place: str
+    numbers: dict
+
+    def cell(self, key):
+        return f"{self.place}.{key}"
+
+    def __getattr__(self, key):
+        try:
+            return self.numbers[key]
+        except KeyError:
+            raise AttributeError(key) from None
+
+
+@dataclass(frozen=True)
 class Sheet:
     """A calculator. ``folded``: names of groups that start closed (rarely changed fields)."""
 
@@ -134,7 +188,11 @@ class Values:
 
 @dataclass(frozen=True)
 class Outcome:
-    """``answer`` is None where ``errors`` (field key -> sentence; "" = the whole sheet) is not empty."""
+    """``answer`` is None where ``errors`` (key -> sentence) is not empty.
+
+    Keys are those of fields, "" for the whole sheet, "taps.2" for the third row of a table and
+    "taps.2.flow" for its cell.
+    """
 
     answer: Answer | None
     errors: dict
@@ -153,7 +211,10 @@ def work(sheet, state):
             numbers[entry.key] = None
             continue
         try:
-            numbers[entry.key] = _read(entry, state, reader, typed, notes)
+            if isinstance(entry, Rows):
+                numbers[entry.key] = _read_rows(entry, state, reader, errors, notes)
+            else:
+                numbers[entry.key] = _read(entry, state, reader, typed, notes)
         except InputError as error:
             errors[entry.key] = error.message
     answer = None
@@ -161,9 +222,8 @@ def work(sheet, state):
         try:
             answer = sheet.solve(Values(numbers, typed), reader)
         except InputError as error:
-            known = {entry.key for entry in sheet.fields} - hidden
-            key = error.name if error.name in known else ""
-            errors[key] = _sentence(error, sheet, key, reader)
+            key = _known(error.name, sheet, hidden, state)
+            errors[key] = _sentence(error, sheet, key, reader, state)
     return Outcome(answer, errors, notes, hidden, reader)
 
 
@@ -203,6 +263,48 @@ def _read(entry, state, reader, typed, notes):
     return min(max(parsed.value, entry.low), entry.high)
 
 
+def filled_rows(entry, text, system):
+    """The rows of a table's text, each filled up with its columns' defaults."""
+    defaults = tuple(column.default(system) for column in entry.columns)
+    return tuple(row + defaults[len(row) :] for row in row_text.decode(text))
+
+
+def _read_rows(entry, state, reader, errors, notes):
+    text = state.texts.get(entry.key, entry.default(state.system))
+    rows = filled_rows(entry, text, state.system)
+    if not entry.least <= len(rows) <= entry.most:
+        counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."
+        raise InputError(f"{counted} Allowed: {entry.least} to {entry.most}.")
+    return tuple(
+        _read_row(entry, index, row, reader, errors, notes) for index, row in enumerate(rows)
+    )
+
+
+def _read_row(entry, index, row, reader, errors, notes):
+    place, numbers, found = f"{entry.key}.{index}", {}, {}
+    if len(row) > len(entry.columns):
+        errors[place] = (
+            f"{row_words(entry, index, row)}: {len(row)} cells are given; "
+            f"there are {len(entry.columns)} columns."
+        )
+        return Row(place, numbers)
+    for column, text in zip(entry.columns, row, strict=True):
+        try:
+            cell = State(reader.system, {column.key: text})
+            numbers[column.key] = _read(column, cell, reader, {}, found)
+        except InputError as error:
+            where = f"{row_words(entry, index, row)}, {column.label.lower()}"
+            errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
+    notes.update({f"{place}.{key}": note for key, note in found.items() if note})
+    return Row(place, numbers)
+
+
+def row_words(entry, index, row):
+    """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
+    named = isinstance(entry.columns[0], Text) and row and row[0]
+    return f"Row {index + 1} ({row[0]})" if named else f"Row {index + 1}"
+
+
 def _read_choice(entry, text):
     if text not in {value for value, _ in entry.options}:
         raise InputError(f"“{text}” is not one of the choices here. Choose one from the list.")
@@ -239,12 +341,40 @@ def allowed(entry, reader):
     return f"Allowed: {low} to {high}."
 
 
-def _sentence(error, sheet, key, reader):
-    if not isinstance(error, RangeError):
-        return error.message
-    show = {bound: reader.show(getattr(error, bound), error.quantity) for bound in ("value", "low", "high")}
-    name = sheet.field(key).label if key else error.name.replace("_", " ")
-    sentence = f"{name}: {show['value']} is out of range; allowed: {show['low']} to {show['high']}."
-    return f"{sentence} {error.remedy}".strip()
+def _known(name, sheet, hidden, state):
+    """The key of the field, row or cell that an error names; "" where there is none."""
+    key, _, rest = (name or "").partition(".")
+    shown = {entry.key: entry for entry in sheet.fields if entry.key not in hidden}
+    if key not in shown:
+        return ""
+    entry = shown[key]
+    if not rest or not isinstance(entry, Rows):
+        return key
+    index, _, column = rest.partition(".")
+    count = len(filled_rows(entry, state.texts.get(key, entry.default(state.system)), state.system))
+    if not index.isdigit() or int(index) >= count:
+        return key
+    return name if column in {"", *(c.key for c in entry.columns)} else f"{key}.{index}"
 
 
+def _sentence(error, sheet, key, reader, state):
+    message, label = error.message, _label(error, sheet, key)
+    if isinstance(error, RangeError):
+        low, high, value = (
+            reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
+        )
+        message = f"{label}: {value} is out of range; allowed: {low} to {high}. {error.remedy}".strip()
+    if "." not in key:
+        return message
+    name, index = key.split(".")[:2]
+    entry = sheet.field(name)
+    rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
+    return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
+
+
+def _label(error, sheet, key):
+    name, _, rest = key.partition(".")
+    if not name:
+        return (error.name or "a number").replace("_", " ")
+    column = rest.partition(".")[2]
+    return sheet.field(name).column(column).label if column else sheet.field(name).label

@@ -7,6 +7,7 @@
   const Link = window.SpringlineLink;
   const Engine = window.SpringlineEngine;
   const Drawing = window.SpringlineDrawing;
+  const RowsField = window.SpringlineRows.RowsField;
 
   function remembered() {
     try {
@@ -63,18 +64,42 @@
       return this.box.value === text && (!this.menu || this.menu.value === unit);
     }
 
-    /* Take a link's text; false where it is not one of the choices. */
+    /* What a field that shows only for some choices compares with. */
+    get value() {
+      return this.box.value;
+    }
+
+    /* What Python is told: the text as typed and the unit its menu stands on. */
+    tell({ texts, units }) {
+      texts[this.key] = this.box.value;
+      if (this.menu) units[this.key] = this.menu.value;
+    }
+
+    /* Python's reply to "convert"; what was typed in that system comes back as it was typed. */
+    convert(system, from, reply) {
+      const before = this.original;
+      if (before && before.system === system) {
+        this.box.value = before.text;
+        if (this.menu) this.menu.value = before.unit;
+      } else if (this.menu) {
+        if (!before) this.keep(from);
+        this.box.value = reply.texts[this.key];
+        this.menu.value = reply.units[this.key];
+      }
+    }
+
+    /* Take a link's text; returns what of it could not be read. */
     take(text, system) {
       if (this.choice) {
-        if (![...this.box.options].some((option) => option.value === text)) return false;
+        if (![...this.box.options].some((option) => option.value === text)) return [text];
         this.box.value = text;
-        return true;
+        return [];
       }
       const [number, unit] = Link.splitUnit(text, this.symbols());
       this.box.value = number;
       if (this.menu) this.menu.value = unit || this.standard(system).unit;
       this.keep(system);
-      return true;
+      return [];
     }
 
     keep(system) {
@@ -82,8 +107,8 @@
     }
 
     /* "40 psi" typed in a field whose menu says bar: the menu follows. */
-    tidy() {
-      if (!this.menu) return;
+    tidy(target) {
+      if (!this.menu || target !== this.box) return;
       const [number, unit] = Link.splitUnit(this.box.value, this.symbols());
       if (unit) {
         this.box.value = number;
@@ -117,7 +142,10 @@
       this.status = section.querySelector(".sl-status");
       this.live = section.querySelector(".sl-live");
       this.said = section.querySelector(".sl-said");
-      this.fields = [...section.querySelectorAll(".sl-field")].map((wrap) => new Field(wrap));
+      this.fields = [...section.querySelectorAll(".sl-field")].map((wrap) =>
+        wrap.classList.contains("sl-rows")
+          ? new RowsField(wrap, () => this.changed(wrap))
+          : new Field(wrap));
       this.examples = { metric: this.answer.innerHTML, us: section.querySelector(".sl-us").innerHTML };
       this.system = "metric";
       this.text = "";
@@ -134,7 +162,7 @@
       this.form.addEventListener("input", (event) => this.typed(event.target));
       this.form.addEventListener("change", (event) => {
         const field = this.fieldOf(event.target);
-        if (field && event.target === field.box) field.tidy();
+        if (field) field.tidy(event.target);
         if (field) this.typed(event.target);
       });
       this.form.addEventListener("submit", (event) => event.preventDefault());
@@ -165,7 +193,8 @@
       const unread = damaged;
       for (const [key, text] of entries) {
         const field = this.fields.find((one) => one.key === key);
-        if (!field || !field.take(text, this.system)) unread.push(key + "=" + text.slice(0, 40));
+        const left = field ? field.take(text, this.system) : [text];
+        unread.push(...left.map((part) => key + "=" + part.slice(0, 40)));
       }
       this.linkProblem = unread.length
         ? "Not understood in this link, and left out: " + unread.join(", ") + "."
@@ -216,7 +245,11 @@
     typed(target) {
       const field = this.fieldOf(target);
       if (!field) return;
-      field.keep(this.system);
+      this.changed(target);
+    }
+
+    changed(target) {
+      this.fieldOf(target).keep(this.system);
       this.linkProblem = "";
       this.showConditions();
       this.saveLink();
@@ -257,7 +290,7 @@
         if (!key) continue;
         const ruler = this.fields.find((one) => one.key === key);
         const wanted = field.wrap.dataset.wanted.split(" ");
-        const out = hidden.has(key) || !wanted.includes(ruler.box.value);
+        const out = hidden.has(key) || !wanted.includes(ruler.value);
         field.wrap.hidden = out;
         if (out) hidden.add(field.key);
       }
@@ -272,10 +305,7 @@
     state() {
       const texts = {};
       const units = {};
-      for (const field of this.fields) {
-        texts[field.key] = field.box.value;
-        if (field.menu) units[field.key] = field.menu.value;
-      }
+      this.fields.forEach((field) => field.tell({ texts, units }));
       return { sheet: this.sheet, system: this.system, texts, units };
     }
 
@@ -302,17 +332,7 @@
         await Engine.start();
         const reply = await Engine.ask(request);
         this.system = system;
-        for (const field of this.fields) {
-          const before = field.original;
-          if (before && before.system === system) {
-            field.box.value = before.text;
-            if (field.menu) field.menu.value = before.unit;
-          } else if (field.menu) {
-            if (!before) field.keep(request.system);
-            field.box.value = reply.texts[field.key];
-            field.menu.value = reply.units[field.key];
-          }
-        }
+        this.fields.forEach((field) => field.convert(system, request.system, reply));
       } catch (error) {
         this.failed(error);
       }

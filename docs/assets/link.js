@@ -3,7 +3,7 @@
 (function () {
   "use strict";
 
-  const LONGEST = 1000; // characters taken from one entry of a link
+  const LONGEST = 8000; // characters taken from one entry of a link: a long table and more
 
   /* A unit without what addresses spell badly: "m³/h" -> "m3/h", "°C" -> "C". */
   function plainUnit(symbol) {
@@ -13,7 +13,8 @@
   function encode(pairs) {
     return pairs
       .map(([key, text]) => key + "=" +
-        encodeURIComponent(text).replace(/%20/g, "+").replace(/%2F/g, "/").replace(/%2C/g, ","))
+        encodeURIComponent(text).replace(/%20/g, "+").replace(/%2F/g, "/").replace(/%2C/g, ",")
+          .replace(/%3B/g, ";"))
       .join("&");
   }
 

@@ -3,7 +3,8 @@
 import random
 
 from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Choice, Count, Number, State, work
+from calc.sheets import row_text
+from calc.sheets.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.units import QUANTITIES, parse
 
 
@@ -37,7 +38,28 @@ def _draw(rng, sheet):
             texts[entry.key] = str(rng.randint(entry.low, min(entry.high, max(3, 2 * entry.start))))
         elif isinstance(entry, Number):
             texts[entry.key], units[entry.key] = _number(rng, entry, system)
+        elif isinstance(entry, Rows):
+            texts[entry.key] = _rows(rng, entry, system)
     return {"op": "work", "sheet": sheet.key, "system": system, "texts": texts, "units": units}
+
+
+def _rows(rng, entry, system):
+    """The default rows with some numbers and counts drawn anew; names and choices stay."""
+    rows = []
+    for row in filled_rows(entry, entry.default(system), system):
+        cells = list(row)
+        for place, column in enumerate(entry.columns):
+            if rng.random() < 0.8:
+                continue
+            if isinstance(column, Number) and cells[place]:
+                around = parse(cells[place], column.quantity).value
+                value = min(max(around * 1.5 ** rng.uniform(-1, 1), column.low), column.high)
+                unit = rng.choice(QUANTITIES[column.quantity].units)
+                cells[place] = f"{unit.from_si(value):.6g} {unit.symbol}"
+            elif isinstance(column, Count):
+                cells[place] = str(rng.randint(column.low, min(column.high, 4)))
+        rows.append(cells)
+    return row_text.encode(rows)
 
 
 def _number(rng, entry, system):

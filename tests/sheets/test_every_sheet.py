@@ -6,7 +6,8 @@ import pytest
 
 from calc import bridge, render
 from calc.sheets import KEYS, sheet
-from calc.sheets.form import Choice, Number, State, work
+from calc.sheets import row_text
+from calc.sheets.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.units import QUANTITIES, parse
 from tests.parity.cases import requests
 from tests.sheets.working import check_working
@@ -72,6 +73,25 @@ def test_bad_numbers_are_said_at_their_own_field(key, text):
             continue
         assert outcome.answer is None
         assert outcome.errors.get(entry.key), (entry.key, outcome.errors)
+
+
+@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("text", BAD)
+def test_bad_cells_are_said_at_their_own_cell(key, text):
+    for entry in (entry for entry in sheet(key).fields if isinstance(entry, Rows)):
+        rows = [list(row) for row in filled_rows(entry, entry.default("metric"), "metric")]
+        for place, column in enumerate(entry.columns):
+            if not isinstance(column, Number | Count) or (not text and _may_be_empty(column)):
+                continue
+            changed = [list(row) for row in rows]
+            changed[0][place] = text
+            outcome = work(sheet(key), State(texts={entry.key: row_text.encode(changed)}))
+            assert outcome.answer is None
+            assert outcome.errors.get(f"{entry.key}.0.{column.key}"), outcome.errors
+
+
+def _may_be_empty(column):
+    return isinstance(column, Number) and column.optional
 
 
 @pytest.mark.parametrize("key", KEYS)
