@@ -63,7 +63,7 @@ def calculator(key, base, flat):
         f"changed. Everything below is a complete example.</p></noscript>"
         f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
         f"{_actions()}{safety}"
-        f'<p class="sl-live" aria-live="polite"></p></section>'
+        f'<p class="sl-address"></p><p class="sl-live" aria-live="polite"></p></section>'
     )
 
 

@@ -171,7 +171,10 @@
       window.addEventListener("hashchange", () => {
         if (Link.holdsNumbers(location.hash) && location.hash !== this.ownHash) this.open();
       });
-      window.addEventListener("beforeprint", () => Drawing.showAll(this.section));
+      window.addEventListener("beforeprint", () => {
+        Drawing.showAll(this.section);
+        this.section.querySelector(".sl-address").textContent = this.address();
+      });
     }
 
     fieldOf(target) {
@@ -265,8 +268,16 @@
       const action = button.dataset.action;
       if (action === "link") this.copy(this.address(), "Link copied.");
       if (action === "text") this.copyText();
-      if (action === "print") window.print();
+      if (action === "print") this.print();
       if (action === "reset") this.reset();
+    }
+
+    /* The sheet alone: numbers, figures and working, without the guide around it. */
+    async print() {
+      await Drawing.showAll(this.section);
+      document.body.classList.add("sl-sheet-only");
+      window.print();
+      document.body.classList.remove("sl-sheet-only");
     }
 
     /* A new entry in the history, so that "back" brings the reader's numbers again. */

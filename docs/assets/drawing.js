@@ -56,25 +56,30 @@
 
   function start(place) {
     const spec = waiting.get(place);
-    if (!spec) return;
+    if (!spec) return Promise.resolve();
     waiting.delete(place);
     if (watcher) watcher.unobserve(place);
-    draw(place, spec).catch(() => {
+    return draw(place, spec).catch(() => {
       place.textContent = place.getAttribute("aria-label");
       place.classList.remove("sl-waiting");
     });
   }
 
-  /* Draw when in view, or now where the browser cannot tell. */
+  const idle = window.requestIdleCallback || ((task) => setTimeout(task, 500));
+
+  /* Draw when in view, or once the reader pauses: a page may be printed at any time. */
   function show(place, spec) {
     waiting.set(place, spec);
-    if (watcher) watcher.observe(place);
-    else start(place);
+    if (!watcher) return start(place);
+    watcher.observe(place);
+    clearTimeout(place.pause);
+    place.pause = setTimeout(() => idle(() => start(place)), 1500);
+    return undefined;
   }
 
-  /* Before printing everything waiting is drawn. */
+  /* All that waits, at once; a promise of when it is drawn. */
   function showAll(container) {
-    container.querySelectorAll(".sl-drawing").forEach(start);
+    return Promise.all([...container.querySelectorAll(".sl-drawing")].map(start));
   }
 
   window.SpringlineDrawing = { show, showAll };
