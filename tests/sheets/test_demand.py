@@ -1,0 +1,207 @@
+"""How much water: the ways of counting, limits, notes, links and errors at their field."""
+
+import math
+
+import pytest
+
+from calc import demand
+from calc.sheets import sheet
+from calc.sheets.demand import SHEET
+from calc.sheets.form import State, work
+from calc.units import DAY, GALLON_US, LITRE, MINUTE
+from tests.sheets.working import check_working
+
+GPM = GALLON_US / MINUTE
+NONE = {"showers_open": "0", "sinks_open": "0", "shower": "0", "sink": "0", "trough": "0"}
+CASES = (
+    {},
+    {"hoses_open": "1", "drip": "5 L/min"},
+    {"busy": "500 %", "toilet": "12", "washer": "6", "hose": "2"},
+    {"people": "0", "goats": "0", "hens": "0", "beds": "0"},
+    NONE,
+    {**NONE, "drip": "8 L/min"},
+)
+
+
+def answer(system="metric", **texts):
+    outcome = work(SHEET, State(system, texts))
+    assert outcome.errors == {}, outcome.errors
+    return outcome.answer
+
+
+def figure(label, system="metric", **texts):
+    return next(f.value for f in answer(system, **texts).figures if f.label == label)
+
+
+def ways(**texts):
+    return {row[0].split(":")[0]: row for row in answer(**texts).tables[0].rows}
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize("texts", CASES)
+def test_every_step_gives_its_result(system, texts):
+    check_working(answer(system, **texts))
+
+
+# The flow --------------------------------------------------------------------
+
+
+def test_the_list_is_the_sum_of_its_taps():
+    found = figure("By your list", "us", showers_open="2", sinks_open="1", hoses_open="1")
+    assert math.isclose(found, (2 * 2 + 2 + 10) * GPM)  # common practice, no source: 2 and 10 gpm
+
+
+def test_two_showers_and_a_hose_are_14_gallons_a_minute():
+    # common practice, no source: shower about 2 gpm, hose about 10
+    found = answer("us", showers_open="2", sinks_open="0", hoses_open="1")
+    assert "14.0\u00a0gpm" in found.verdict.sentence and found.verdict.level == "good"
+
+
+def test_a_short_list_is_overruled_by_chance_and_said_so():
+    found = answer(showers_open="1", sinks_open="0", shower="12", sink="12")
+    assert found.verdict.level == "tight"
+    plan, listed = (figure(x, showers_open="1", sinks_open="0", shower="12", sink="12")
+                    for x in ("Flow to plan for", "By your list"))  # fmt: skip
+    assert plan > 2 * listed
+
+
+def test_planning_for_what_it_says_settles_it():
+    texts = {"shower": "12", "sink": "12", "sinks_open": "0"}
+    needed = figure("By chance", "us", showers_open="1", **texts) / (2 * GPM)
+    assert answer("us", showers_open=str(round(needed)), **texts).verdict.level == "good"
+    assert answer("us", showers_open=str(round(needed) - 1), **texts).verdict.level == "tight"
+
+
+def test_the_flow_by_chance_is_passed_in_1_of_100_moments_of_use_at_most():
+    texts = {"shower": "8", "sink": "10", "hose": "1"}
+    taps = [(8, 2 * GPM, 0.045), (10, 2 * GPM, 0.02), (1, 10 * GPM, 0.05), (1, 2 * GPM, 0.1)]
+    chances = demand.running(demand.flow_chances(taps))
+    found = figure("By chance", "us", **texts)
+    assert demand.exceeded(chances, found) <= 0.01
+    less = max(q for q, _ in chances if q < found * (1 - 1e-6))
+    assert demand.exceeded(chances, less) > 0.01
+
+
+def test_a_busier_hour_needs_no_less():
+    flows = [figure("By chance", busy=f"{b} %", shower="8") for b in (50, 100, 200, 400)]
+    assert flows == sorted(flows) and flows[0] < flows[-1]
+
+
+def test_the_ways_of_counting_stand_in_order_for_a_few_cabins():
+    rows = ways()
+    names = ("By chance", "Fixture units, as plumbing codes count", "Everything open")
+    flows = [rows[name][1] for name in names]
+    assert flows == sorted(flows)
+    assert rows["Everything open"][2] == 0.0
+
+
+def test_drip_lines_that_run_then_are_added_to_every_way():
+    dry, wet = ways(), ways(drip="6 L/min")
+    for name, row in dry.items():
+        assert math.isclose(wet[name][1] - row[1], 6 * LITRE / MINUTE), name
+        assert math.isclose(wet[name][2], row[2], abs_tol=1e-12), name
+
+
+def test_the_time_the_list_happens_by_itself_is_a_share_of_an_hour():
+    # 4 showers at 4.5 %: two or more open in 1.143 % of an hour, by hand: 1 - q^4 - 4 p q^3
+    p, q = 0.045, 0.955
+    found = figure("Your list happens by itself", showers_open="2", sinks_open="0")
+    assert math.isclose(found, 3600 * (1 - q**4 - 4 * p * q**3), rel_tol=1e-9)
+
+
+def test_taps_named_as_open_are_counted_as_there_and_said_so():
+    found = answer(hoses_open="1", hose="0")
+    assert any("counted as there" in w.text for w in found.warnings)
+    assert not any("counted as there" in w.text for w in answer(hoses_open="1", hose="1").warnings)
+
+
+def test_a_hose_is_named_as_what_can_be_saved():
+    text = " ".join(w.text for w in answer("us", hoses_open="1", sinks_open="0").warnings)
+    assert "Without the hose the list is 4.00\u00a0gpm" in text
+
+
+def test_more_than_a_small_diaphragm_pump_gives_is_said():
+    # common practice, no source: small diaphragm pumps give 3 to 5 gpm
+    more = [w.text for w in answer("us", sinks_open="1").warnings if "diaphragm" in w.text]
+    assert more
+    texts = {"sinks_open": "0", "sink": "0", "trough": "0", "shower": "2"}
+    assert not any("diaphragm" in w.text for w in answer("us", **texts).warnings)
+
+
+def test_nothing_open_and_nothing_there_has_no_flow():
+    found = answer(**NONE)
+    assert "no flow" in found.verdict.sentence and found.charts == ()
+    assert {link.sheet for link in found.links} == {"tank"}
+
+
+# The day ---------------------------------------------------------------------
+
+
+def test_the_day_adds_people_animals_and_beds():
+    expected = (6 * 100 + 8 * 8 + 12 * 0.3 + 60 * 4 / 0.9) * LITRE / DAY
+    assert math.isclose(figure("Water a day"), expected)
+
+
+def test_an_empty_place_uses_nothing_and_leads_to_no_tank():
+    found = answer(people="0", goats="0", hens="0", beds="0")
+    assert "0\u00a0L/day" in found.verdict.sentence
+    assert "tank" not in {link.sheet for link in found.links}
+
+
+def test_beds_that_take_most_are_named():
+    assert any("beds take most" in w.text for w in answer(beds="1000 m²").warnings)
+    assert not any("beds take most" in w.text for w in answer().warnings)
+
+
+def test_the_table_of_the_day_adds_up():
+    rows = answer().tables[1].rows
+    assert math.isclose(sum(row[1] for row in rows[:-1]), rows[-1][1])
+    assert math.isclose(sum(row[2] for row in rows[:-1]), 1.0)
+
+
+# The chart, links and errors --------------------------------------------------
+
+
+def test_the_chart_falls_and_holds_at_most_60_points():
+    texts = {"shower": "60", "sink": "60", "hose": "20", "hoseflow": "31 L/min", "toilet": "60"}
+    for found in (answer(), answer(**texts)):
+        series = found.charts[0].series[0]
+        assert len(series.xs) <= 60
+        assert list(series.xs) == sorted(series.xs)
+        assert list(series.ys) == sorted(series.ys, reverse=True)
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_links_carry_the_flow_and_the_day(system):
+    found = answer(system)
+    flow = figure("Flow to plan for", system)
+    for link in found.links:
+        outcome = work(sheet(link.sheet), State(system, dict(link.values)))
+        assert outcome.errors == {}
+    tank = next(link for link in found.links if link.sheet == "tank")
+    value, symbol = tank.values["use"].split(" ")
+    factor = {"L/day": LITRE / DAY, "gal/day": GALLON_US / DAY}[symbol]
+    assert float(value) * factor == pytest.approx(figure("Water a day", system), rel=1e-3)
+    reach = next(link for link in found.links if link.sheet == "reach")
+    value, symbol = reach.values["flow"].split(" ")
+    assert float(value) * {"L/min": LITRE / MINUTE, "gpm": GPM}[symbol] == pytest.approx(
+        flow, rel=1e-3
+    )
+
+
+@pytest.mark.parametrize(
+    "key, text",
+    [
+        ("showers_open", "21"),
+        ("people", "-1"),
+        ("shower", "2.5"),
+        ("depth", "30 mm"),
+        ("reach", "10 %"),
+        ("busy", "0"),
+        ("each", "40 psi"),
+        ("hoseflow", "0"),
+    ],
+)
+def test_bad_inputs_are_said_at_their_field(key, text):
+    outcome = work(SHEET, State(texts={key: text}))
+    assert outcome.answer is None and outcome.errors[key]
