@@ -1,5 +1,8 @@
 """Storage tank: balance over the day, days to bridge, and the pressure a tank up the hill gives."""
 
+import math
+
+from calc import well
 from calc.answer import Answer, Verdict
 from calc.sheets import tank_show
 from calc.sheets.form import Choice, Number, Sheet
@@ -7,6 +10,7 @@ from calc.sheets.tank_case import case
 from calc.sheets.tank_sizes import at_least, round_up, span
 from calc.units import DAY
 
+WELL = "A slow well"
 TANK = "The tank itself"
 HILL = "A tank up the hill"
 
@@ -31,7 +35,7 @@ FIELDS = (
         "1.5 gpm",
         0.0,
         1.0,
-        help="The smaller of the pump's flow and what the well gives back while pumping.",
+        help="A well that yields less: say so below, under “A slow well”.",
     ),
     Number(
         "hours",
@@ -63,6 +67,29 @@ FIELDS = (
         1e4,
         help="Leave empty to be told the size.",
         optional=True,
+    ),
+    Number(
+        "well",
+        "What flows back into the well",
+        "flow",
+        "",
+        "",
+        0.0,
+        1.0,
+        help="Leave empty where it yields as much as the pump takes.",
+        optional=True,
+        group=WELL,
+    ),
+    Number(
+        "stored",
+        "Water standing in the well",
+        "volume",
+        "0 L",
+        "0 gal",
+        0.0,
+        200.0,
+        help="Above the lowest level allowed. It gathers again while the pump rests.",
+        group=WELL,
     ),
     Number(
         "usable",
@@ -158,6 +185,8 @@ def _size(values, found, reader):
 
 def _too_little(values, found, reader):
     show = reader.both
+    if values.well is not None and found.supply < found.pumped * (1 - 1e-9):
+        return _slow_well(values, found, reader)
     flow = show(round_up(found.use / (values.hours * 3600), "flow", reader), "flow")
     if values.gives <= 0:
         return Verdict(
@@ -177,12 +206,33 @@ def _too_little(values, found, reader):
     )
 
 
+def _slow_well(values, found, reader):
+    """Less comes in than is used, and the well is what holds it back."""
+    show = reader.both
+    start = (
+        f"No tank helps: {show(found.use, 'volume')} a day is used and the well lets "
+        f"{show(found.supply, 'volume')} be pumped."
+    )
+    hours = well.hours_for(found.use, values.well, values.gives, values.stored)
+    if math.isfinite(hours):
+        end = f"Pumped for {at_least(hours)} hours a day it would do."
+    else:
+        most = round_up(found.use / DAY, "flow", reader)
+        both = ((values.well, "the well"), (values.gives, "the pump"))
+        weak = " and ".join(name for flow, name in both if flow < found.use / DAY)
+        end = (
+            f"Pumping longer is no cure: {weak} would have to give {show(most, 'flow')}, day and "
+            "night. Use less, or find a second source."
+        )
+    return Verdict("bad", f"{start} {end}", "The well is too slow")
+
+
 SHEET = Sheet(
     "tank",
     "Storage tank",
     FIELDS,
     solve,
-    folded=(TANK, HILL),
+    folded=(WELL, TANK, HILL),
     cautions=(
         "A tank is a confined space: never enter one alone or untested; call trained people.",
         "Water for people: a closed, dark, clean tank approved for it, its vents screened.",

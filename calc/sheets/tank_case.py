@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from calc import storage, water
+from calc import storage, water, well
 from calc.sheets.tank_sizes import round_up
 from calc.units import DAY
 
@@ -13,11 +13,13 @@ COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
 class Case:
     """Volumes in m3 (a day's for use and supply), pressures in Pa, heights in m.
 
-    ``short``: less comes in than is used; ``volume``: tank needed; ``asked``: the same rounded
-    up as it is said; ``kept``: the tank in mind, else the one asked for.
+    ``pumped``: what the pump alone could bring; ``short``: less comes in than is used;
+    ``volume``: tank needed; ``asked``: the same rounded up as it is said; ``kept``: the tank in
+    mind, else the one asked for.
     """
 
     use: float
+    pumped: float
     supply: float
     shares: tuple
     steady: tuple
@@ -33,14 +35,16 @@ class Case:
 
 def case(values, reader):
     """The ``Case`` of a reader's values."""
-    use, supply = values.use * DAY, values.gives * values.hours * 3600
-    shares, steady = storage.PATTERNS[values.pattern], storage.supply_pattern(values.hours)
+    use, pumped = values.use * DAY, values.gives * values.hours * 3600
+    supply, steady = _source(values, pumped)
+    shares = storage.PATTERNS[values.pattern]
     balance = storage.daily_balance(use, shares, supply, steady)
     volume = storage.tank_volume(balance.swing, use, values.bridge / DAY, values.usable)
     asked = round_up(volume, "volume", reader)
     density = water.density(COOL)
     return Case(
         use=use,
+        pumped=pumped,
         supply=supply,
         shares=shares,
         steady=steady,
@@ -53,3 +57,14 @@ def case(values, reader):
         gravity=storage.gravity_pressure(values.height, values.lost, density),
         height=storage.height_for_pressure(values.wanted, values.lost, density),
     )
+
+
+def _source(values, pumped):
+    """Water of a day, m3, and its 24 shares: the pump's, or a slow well's where one is named."""
+    if values.well is None or pumped <= 0:
+        return pumped, storage.supply_pattern(values.hours)
+    given = (values.well, values.gives, values.hours, values.stored)
+    supply = well.daily(*given)
+    if supply <= 0:
+        return 0.0, storage.supply_pattern(values.hours)
+    return supply, tuple(volume / supply for volume in well.hourly(*given))

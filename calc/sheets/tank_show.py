@@ -2,7 +2,7 @@
 
 import math
 
-from calc import storage
+from calc import storage, well
 from calc.answer import Chart, Column, Figure, Link, Series, Step, Table, Value, Warning
 from calc.sheets.tank_sizes import round_sizes, round_up, span, typed
 from calc.units import DAY, GRAVITY, PSI
@@ -40,28 +40,72 @@ def _needed(found):
 
 def steps(values, found):
     """The working: what comes in, the tank, the pressure."""
-    rows = [
-        Step(
-            "What comes in",
-            "S = q * h * 3600",
-            {"q": Value(values.gives, "flow"), "h": Value(values.hours, "number")},
-            Value(found.supply, "volume"),
-            note="3600 s in an hour. The hours are taken about midday, half before and half "
-            "after 12:30.",
-        )
-    ]
+    rows = [_supply_step(values, found)]
     rows += [_hours_step(values, found)] if found.short else _tank_steps(values, found)
     if values.height > 0:
         rows += _pressure_steps(values, found)
     return tuple(rows)
 
 
+def _supply_step(values, found):
+    hours = {"h": Value(values.hours, "number")}
+    about = "The hours are taken about midday, half before and half after 12:30."
+    if values.well is None:
+        return Step(
+            "What comes in",
+            "S = q * h * 3600",
+            {"q": Value(values.gives, "flow"), **hours},
+            Value(found.supply, "volume"),
+            note=f"3600 s in an hour. {about}",
+        )
+    return Step(
+        "What comes in",
+        "S = min(q * h * 3600, q_w * h * 3600 + min(W, q_w * (24 - h) * 3600))",
+        {
+            "q": Value(values.gives, "flow"),
+            "q_w": Value(values.well, "flow"),
+            "W": Value(values.stored, "volume"),
+            **hours,
+        },
+        Value(found.supply, "volume"),
+        note="What the pump takes, or what flows into the well meanwhile and what has gathered in "
+        f"it while the pump rested (W at most), whichever is less. {about}",
+        source="Volume balance of the well over one day",
+    )
+
+
 def _hours_step(values, found):
+    if values.well is not None and found.supply < found.pumped * (1 - 1e-9):
+        return _slow_step(values, found)
     return Step(
         "Flow that would keep up",
         "q_need = V_day / (h * 3600)",
         {"V_day": Value(found.use, "volume"), "h": Value(values.hours, "number")},
         Value(found.use / (values.hours * 3600), "flow"),
+    )
+
+
+def _slow_step(values, found):
+    """Hours that would do, or the most the well lets be pumped in 24."""
+    well_flow, pump = Value(values.well, "flow"), Value(values.gives, "flow")
+    needed = well.hours_for(found.use, values.well, values.gives, values.stored)
+    if math.isinf(needed):
+        return Step(
+            "The most there is, day and night",
+            "S_24 = 86400 * min(q, q_w)",
+            {"q": pump, "q_w": well_flow},
+            Value(DAY * min(values.gives, values.well), "volume"),
+        )
+    return Step(
+        "Hours of pumping that would do",
+        "h_need = max(V_day / q, (V_day - W) / q_w) / 3600",
+        {
+            "V_day": Value(found.use, "volume"),
+            "W": Value(values.stored, "volume"),
+            "q": pump,
+            "q_w": well_flow,
+        },
+        Value(needed, "number"),
     )
 
 
@@ -209,6 +253,11 @@ def warnings(values, found, reader):
         )  # fmt: skip
     if values.height > 0 and found.gravity < values.wanted * (1 - 1e-9):
         rows.append(_low_pressure(found, values, reader))
+    if found.supply < found.pumped * (1 - 1e-9):
+        rows.append(
+            Warning("care", "The pump draws the well down within its hours: it needs dry-run "
+                    "protection, or its flow held to what flows back.")
+        )  # fmt: skip
     return tuple(rows)
 
 

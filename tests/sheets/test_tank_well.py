@@ -1,0 +1,98 @@
+"""Storage tank sheet with a slow well: what it lets be pumped, and cures that cure."""
+
+import math
+import re
+
+import pytest
+
+from calc.sheets.form import State, work
+from calc.sheets.tank import SHEET
+from calc.units import DAY, LITRE
+from tests.sheets.working import check_working
+
+SLOW = {"gives": "12 L/min", "well": "2 L/min"}
+CASES = (
+    SLOW,
+    {**SLOW, "stored": "700 L"},
+    {**SLOW, "well": "0.5 L/min", "stored": "300 L"},
+    {**SLOW, "well": "0", "stored": "900 L"},
+    {"gives": "0.4 L/min", "well": "0.3 L/min"},
+    {"gives": "0", "well": "3 L/min"},
+)
+
+
+def answer(**texts):
+    outcome = work(SHEET, State(texts=texts))
+    assert outcome.errors == {}, outcome.errors
+    return outcome.answer
+
+
+def comes_in(**texts):
+    found = answer(**texts).figures
+    return next(f.value for f in found if f.label == "Comes in on a fair day")
+
+
+@pytest.mark.parametrize("texts", CASES)
+def test_every_step_gives_its_result(texts):
+    check_working(answer(**texts))
+
+
+def test_a_well_faster_than_the_pump_changes_nothing():
+    assert answer(well="60 L/min").verdict == answer().verdict
+
+
+def test_a_slow_well_lets_its_yield_be_pumped_while_the_pump_runs():
+    assert math.isclose(comes_in(**SLOW), 2 * 60 * 6 * LITRE)
+
+
+def test_water_that_stands_in_the_well_adds_itself_once_a_day():
+    assert math.isclose(comes_in(**SLOW, stored="700 L"), (2 * 60 * 6 + 700) * LITRE)
+
+
+def test_no_more_gathers_in_a_well_than_flows_in_while_the_pump_rests():
+    assert math.isclose(comes_in(**SLOW, stored="50000 L"), 2 * 60 * 24 * LITRE)
+
+
+def test_the_hours_it_names_do():
+    short = answer(**SLOW)
+    assert short.verdict.level == "bad"
+    hours = re.search(r"for ([\d.]+) hours", short.verdict.sentence)[1]
+    assert answer(**SLOW, hours=hours).verdict.level == "good"
+    assert answer(**SLOW, hours=f"{float(hours) - 0.2}").verdict.level == "bad"
+
+
+def test_the_yield_it_names_does_when_pumped_day_and_night():
+    texts = {**SLOW, "well": "0.5 L/min"}
+    sentence = answer(**texts).verdict.sentence
+    flow = re.search(r"the well would have to give ([\d.]+)", sentence)[1]
+    assert answer(gives="12 L/min", well=f"{flow} L/min", hours="24").verdict.level == "good"
+
+
+def test_a_pump_too_small_as_well_is_named_beside_the_well():
+    sentence = answer(gives="0.4 L/min", well="0.3 L/min").verdict.sentence
+    assert "the well and the pump would have to give" in sentence
+
+
+def test_a_pump_that_outruns_its_well_is_told_to_be_guarded():
+    assert any("dry-run" in w.text for w in answer(**SLOW, stored="700 L").warnings)
+    assert not any("dry-run" in w.text for w in answer(well="60 L/min").warnings)
+
+
+def test_a_source_that_is_no_well_needs_no_well_fields():
+    assert math.isclose(comes_in(use="100 L/day"), 6 * 60 * 6 * LITRE)
+
+
+def test_the_use_is_met_hour_by_hour_with_a_slow_well():
+    texts = {**SLOW, "stored": "700 L", "bridge": "0"}
+    size = next(f.value for f in answer(**texts).figures if f.label == "Tank needed")
+    levels = answer(**texts, own=f"{size} m³").charts[0].series[0]
+    assert min(levels.ys) >= -1e-12
+    assert max(levels.xs) >= 3 * DAY - 1
+    small = answer(**texts, own=f"{0.98 * size} m³")
+    assert small.verdict.level == "bad"
+
+
+@pytest.mark.parametrize("key, text", [("well", "-1 L/min"), ("stored", "1e9 L"), ("well", "3 m")])
+def test_bad_inputs_are_said_at_their_field(key, text):
+    outcome = work(SHEET, State(texts={key: text}))
+    assert outcome.answer is None and outcome.errors[key]
