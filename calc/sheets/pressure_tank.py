@@ -6,7 +6,7 @@ from calc.errors import InputError
 from calc.sheets import pressure_tank_show as show
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pressure_tank_case import GAP, case
-from calc.sheets.tank_sizes import gap_words
+from calc.sheets.tank_sizes import gap_words, round_up
 from calc.units import HOUR, number_text
 
 MORE = "Air charge, starts and site"
@@ -110,13 +110,15 @@ def _speed_verdict(values, found, reader):
         "valve holds the pressure while it rests (common practice). This tank gives "
         f"{reader.both(found.gives, 'volume')} before a start"
     )
+    least = max(found.asked, round_up(found.cup, "volume", reader))
+    least = f" A tank of {reader.both(least, 'volume')} would do." if least < values.tank else ""
     if values.leak <= 0:
-        return Verdict("good", f"{facts}; with no leak nothing else starts the pump.", "Enough")
+        sentence = f"{facts}; with no leak nothing else starts the pump.{least}"
+        return Verdict("good", sentence, "Enough")
     rate = found.leaks
     if rate <= values.starts * (1 + 1e-9):
-        return Verdict(
-            "good", f"{facts}; leaks alone start the pump every {gap_words(1 / rate)}.", "Enough"
-        )
+        sentence = f"{facts}; leaks alone start the pump every {gap_words(1 / rate)}.{least}"
+        return Verdict("good", sentence, "Enough")
     return Verdict(
         "tight",
         f"{facts}, but leaks alone start it {number_text(rate * HOUR)} times an hour, where "

@@ -5,7 +5,7 @@ import math
 from calc import storage
 from calc.answer import Chart, Column, Figure, Link, Series, Step, Table, Value, Warning
 from calc.sheets.pressure_tank_case import CUP, GAP
-from calc.sheets.tank_sizes import gap_words, typed
+from calc.sheets.tank_sizes import gap_words, round_up, typed
 from calc.units import GALLON_US, LITRE, PSI
 
 COMMON = {  # m3, sizes tanks are sold in; common practice, no source
@@ -34,6 +34,21 @@ def _given(values, found, *names):
         "V_cup": Value(CUP, "volume"),
     }
     return {name: all_of_them[name] for name in names}
+
+
+def _drawdown_steps(values, found):
+    steps = []
+    if values.precharge is None and found.charge > 0:
+        steps.append(
+            Step(
+                "Air charge of the empty tank",
+                "p_0 = p_1 - p_gap",
+                {**_given(values, found, "p_1"), "p_gap": Value(GAP, "pressure")},
+                Value(found.charge, "pressure"),
+                source="2 psi below the start: common practice, no source",
+            )
+        )
+    return (*steps, _drawdown_step(values, found))
 
 
 def _drawdown_step(values, found):
@@ -84,7 +99,7 @@ def switch_figures(values, found):
 def switch_steps(values, found):
     """The working with a pressure switch."""
     return (
-        _drawdown_step(values, found),
+        *_drawdown_steps(values, found),
         Step(
             "Starts at the worst draw, half the pump's flow",
             "n = Q_p / (4 * V_d)",
@@ -167,7 +182,7 @@ def speed_figures(found):
 def speed_steps(values, found):
     """The working with speed control."""
     return (
-        _drawdown_step(values, found),
+        *_drawdown_steps(values, found),
         Step(
             "Starts from leaks",
             "n = Q_l / V_d",
@@ -230,7 +245,7 @@ def warnings(values, found, reader):
     """What to know or do about runs, the air charge and ratings."""
     rows = []
     if values.control == "switch":
-        rows += _switch_warnings(values, found)
+        rows += _switch_warnings(values, found, reader)
     if found.charge < 0.6 * values.cutin and values.cutin > GAP:
         better = reader.both(values.cutin - GAP, "pressure")
         rows.append(
@@ -249,7 +264,7 @@ def warnings(values, found, reader):
     return tuple(rows)
 
 
-def _switch_warnings(values, found):
+def _switch_warnings(values, found, reader):
     if values.draw >= values.pump:
         yield Warning(
             "care",
@@ -257,11 +272,13 @@ def _switch_warnings(values, found):
             "to what the pump can hold.",
         )
     shortest = storage.run_time(found.gives, values.pump, 0.0)
-    if shortest < SHORT_RUN:
+    if shortest < SHORT_RUN * (1 - 1e-9):
+        longer = round_up(values.tank * SHORT_RUN / shortest, "volume", reader)
         yield Warning(
             "care",
-            f"The shortest run is {shortest:.0f} s. Many motors ask for a minute, to cool between "
-            "starts (common practice): see the motor's data sheet.",
+            f"The shortest run is {math.floor(shortest)} s. Many motors ask for a minute, to cool "
+            "between starts (common practice; see the motor's data sheet): a tank of "
+            f"{reader.both(longer, 'volume')} gives that.",
         )
 
 

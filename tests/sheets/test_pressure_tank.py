@@ -124,6 +124,21 @@ def test_a_short_run_is_warned_of():
     assert "shortest run" not in warned(tank="100 L")
 
 
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_tank_named_for_a_minutes_run_gives_it(system):
+    said = asked(warned(system, tank="18 L"))
+    assert "shortest run" not in warned(system, tank=said)
+    less = parse(said, "volume").value * 0.98
+    assert "shortest run" in warned(system, tank=f"{less} m³")
+
+
+def test_the_usual_air_charge_is_part_of_the_working():
+    titles = [step.title for step in answer().steps]
+    assert "Air charge of the empty tank" in titles
+    typed = [step.title for step in answer(precharge="1.5 bar").steps]
+    assert "Air charge of the empty tank" not in typed
+
+
 def test_high_pressures_send_the_reader_to_the_labels():
     assert "Read the labels" in warned(cutout="9 bar")
     assert "Read the labels" not in warned()
@@ -162,6 +177,16 @@ SPEED = {"control": "speed"}
 def test_speed_control_needs_only_a_small_tank_where_a_switch_needs_a_large_one():
     assert answer(**SPEED, tank="8 L").verdict.level == "good"
     assert answer(tank="8 L").verdict.level == "bad"
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_the_small_tank_speed_control_could_do_with_covers_leaks_and_a_cup(system):
+    sentence = answer(system, **SPEED).verdict.sentence
+    said = asked(sentence)
+    found = answer(system, **SPEED, tank=said)
+    assert found.verdict.level == "good"
+    gives = next(f.value for f in found.figures if f.label.startswith("Water the tank gives"))
+    assert gives >= 0.25 * LITRE * (1 - 1e-9)
 
 
 def test_speed_control_asks_for_no_pump_flow_and_no_draw():
