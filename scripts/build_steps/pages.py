@@ -2,12 +2,11 @@
 
 import os
 import re
-import subprocess
 import sys
 from html.parser import HTMLParser
 from pathlib import Path
 
-from scripts.build_steps.places import ROOT
+from scripts.build_steps.places import ROOT, run
 
 SHIM = "https://unpkg.com/iframe-worker/shim"  # written by the theme's offline plugin
 LOADED = {"script": "src", "img": "src", "iframe": "src", "source": "src", "embed": "src",
@@ -25,7 +24,7 @@ def make(config, folder):
     quiet = {**os.environ, "NO_MKDOCS_2_WARNING": "1", "PYTHONDONTWRITEBYTECODE": "1"}
     command = [sys.executable, "-m", "mkdocs", "build", "--quiet", "--clean"]
     command += ["--config-file", str(config), "--site-dir", str(folder)]
-    subprocess.run(command, check=True, cwd=ROOT, env=quiet)
+    run(command, cwd=ROOT, env=quiet)
 
 
 def mend(folder):

@@ -2,6 +2,7 @@
 
 import contextlib
 import fcntl
+import subprocess
 import sys
 from pathlib import Path
 
@@ -13,6 +14,14 @@ PARTS = CACHE / "npm" / "node_modules"
 WORKSHOP = ROOT / "build"
 SCRIPTS = ROOT / "scripts"
 ASSETS = ROOT / "docs" / "assets"
+
+
+def run(command, **options):
+    """Run a program that says for itself what went wrong; then stop in one line."""
+    try:
+        subprocess.run([str(word) for word in command], check=True, **options)
+    except subprocess.CalledProcessError as error:
+        raise SystemExit(f"springline: stopped, because {command[0]} failed: see above") from error
 
 
 def say(sentence):

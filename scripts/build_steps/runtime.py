@@ -6,10 +6,9 @@
 
 import hashlib
 import json
-import subprocess
 
 from scripts.build_steps import parts, wheel
-from scripts.build_steps.places import ASSETS, CACHE, ROOT, SCRIPTS, say
+from scripts.build_steps.places import ASSETS, CACHE, ROOT, SCRIPTS, run, say
 
 SNAPSHOT = "calc.snapshot.gz"
 COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
@@ -53,8 +52,7 @@ def content_name(paths):
 def take_snapshot(folder, packed):
     """Start Python in node, import every calculator, keep its memory."""
     say("taking a snapshot of the started Python")
-    command = ["node", str(SCRIPTS / "snapshot.mjs"), str(folder), packed.name, SNAPSHOT]
-    subprocess.run(command, check=True, timeout=300)
+    run(["node", SCRIPTS / "snapshot.mjs", folder, packed.name, SNAPSHOT], timeout=300)
 
 
 def describe(folder, name, packed):
