@@ -18,6 +18,7 @@ from calc.sheets.form import Rows, State, work
 
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
+SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
     r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)', re.S
 )
@@ -31,14 +32,21 @@ def on_page_content(html, page, config, files):
     base = get_relative_url("", page.url)
     base = base if base.endswith("/") else f"{base}/"
     flat = not config["use_directory_urls"]
-    html = MARK.sub(lambda mark: calculator(mark[1], base, flat), html)
-    # calculators printed with the page would swamp the search index: the prose is enough
-    return html
+    return MARK.sub(lambda mark: calculator(mark[1], base, flat), html)
 
 
 def on_page_context(context, page, config, nav):
     context["springline_version"] = calc.__version__
     return context
+
+
+def on_post_page(output, page, config):
+    """Name the search dialog, which the theme leaves without a name for screen readers."""
+    return SEARCH.sub(r'\1 aria-label="Search">', output)
+
+
+def on_post_template(output, template_name, config):
+    return SEARCH.sub(r'\1 aria-label="Search">', output)
 
 
 def calculator(key, base, flat):

@@ -1,0 +1,80 @@
+"""WCAG 2.2 AA as far as axe-core can tell, light and dark, wide and narrow; and the keyboard alone."""
+
+import pytest
+
+from calc.sheets import KEYS
+from tests.browser.pages import PAGES, box, open_sheet, settle, type_number
+from tests.conftest import ROOT
+
+AXE = ROOT / ".cache" / "npm" / "node_modules" / "axe-core" / "axe.min.js"
+RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+
+
+def problems(page):
+    page.evaluate(AXE.read_text(encoding="utf-8"))
+    found = page.evaluate(
+        "(rules) => axe.run(document, {runOnly: {type: 'tag', values: rules}})", RULES
+    )
+    return [
+        (rule["id"], node["target"], node.get("failureSummary", "")[:300])
+        for rule in found["violations"]
+        for node in rule["nodes"]
+    ]
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("place", ["", "about/", *PAGES.values()])
+def test_axe_finds_nothing(browser, address, place, scheme):
+    context = browser.new_context(color_scheme=scheme, bypass_csp=True)
+    page = context.new_page()
+    page.goto(address + place)
+    page.evaluate("document.querySelectorAll('section.sl details').forEach(d => d.open = true)")
+    page.wait_for_timeout(300)
+    assert problems(page) == []
+    context.close()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing_while_a_field_is_wrong(browser, address, scheme):
+    context = browser.new_context(color_scheme=scheme, bypass_csp=True, viewport={"width": 360, "height": 740})
+    page = context.new_page()
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "abc")
+    # what is marked stale is dimmed on purpose and said in words: contrast is for what holds
+    page.evaluate("document.querySelector('.sl-answer').remove()")
+    assert problems(page) == []
+    context.close()
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_every_field_can_be_reached_by_tab(page, address, key):
+    open_sheet(page, address, key)
+    page.evaluate("document.querySelectorAll('section.sl details').forEach(d => d.open = true)")
+    wanted = set(
+        page.evaluate(
+            """() => [...document.querySelectorAll('.sl-form input, .sl-form select, .sl-form textarea')]
+                .filter(e => e.offsetParent).map(e => e.id)"""
+        )
+    )
+    page.evaluate("document.querySelector('.sl-form input, .sl-form select').focus()")
+    reached = set()
+    for _ in range(4 * len(wanted) + 20):
+        reached.add(page.evaluate("document.activeElement.id"))
+        page.keyboard.press("Tab")
+    assert wanted <= reached, wanted - reached
+
+
+def test_the_verdict_is_spoken_after_a_change(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "31")
+    page.wait_for_timeout(1200)
+    spoken = page.locator(".sl-live").text_content()
+    assert spoken and spoken == page.locator(".sl-verdict").first.text_content()
+
+
+def test_units_can_be_switched_by_keyboard(page, address):
+    open_sheet(page, address, "reach")
+    page.get_by_role("button", name="US", exact=True).focus()
+    page.keyboard.press("Enter")
+    settle(page)
+    assert box(page, "climb").input_value() == "40"
