@@ -105,11 +105,12 @@ FIELDS = (
         "height",
         "Tank's water above the tap",
         "length",
-        "15 m",
-        "50 ft",
+        "",
+        "",
         0.0,
         300.0,
-        help="Height of its water when nearly empty. 0: the tank feeds a pump.",
+        help="Its water when nearly empty. Leave empty where a pump draws from the tank.",
+        optional=True,
         group=HILL,
     ),
     Number(
@@ -144,8 +145,26 @@ def solve(values, reader):
 def _verdict(values, found, reader):
     if found.short:
         return _too_little(values, found, reader)
-    if values.own is None:
-        return _size(values, found, reader)
+    size = _own if values.own else _size
+    return _with_height(size(values, found, reader), values, found, reader)
+
+
+def _with_height(verdict, values, found, reader):
+    """The verdict with what a raised tank gives at the tap by its height alone."""
+    if found.raised <= 0:
+        return verdict
+    gets = reader.both(max(found.gravity, 0.0), "pressure")
+    if found.gravity >= values.wanted * (1 - 1e-9):
+        sentence = f"{verdict.sentence} By its height the tap gets {gets}."
+        return Verdict(verdict.level, sentence, verdict.word)
+    only = f"the tap gets only {gets}" if found.gravity > 0 else "nothing runs at the tap"
+    sentence = f"{verdict.sentence} By its height {only}."
+    if verdict.level == "good":
+        return Verdict("tight", sentence, "Low")
+    return Verdict(verdict.level, sentence, verdict.word)
+
+
+def _own(values, found, reader):
     asked = reader.both(found.asked, "volume")
     bridged = (values.own * values.usable - found.balance.swing) / found.use * DAY
     if bridged < -1e-9 * DAY:

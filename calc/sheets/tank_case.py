@@ -15,7 +15,8 @@ class Case:
 
     ``pumped``: what the pump alone could bring; ``short``: less comes in than is used;
     ``volume``: tank needed; ``asked``: the same rounded up as it is said; ``kept``: the tank in
-    mind, else the one asked for.
+    mind, else the one asked for; ``raised``: its water above the tap, 0 where a pump draws from
+    it; ``gravity``: the pressure that gives; ``height``: what the pressure wanted takes.
     """
 
     use: float
@@ -29,6 +30,7 @@ class Case:
     asked: float
     kept: float
     density: float
+    raised: float
     gravity: float
     height: float
 
@@ -54,7 +56,8 @@ def case(values, reader):
         asked=asked,
         kept=values.own if values.own else asked,
         density=density,
-        gravity=storage.gravity_pressure(values.height, values.lost, density),
+        raised=values.height or 0.0,
+        gravity=storage.gravity_pressure(values.height or 0.0, values.lost, density),
         height=storage.height_for_pressure(values.wanted, values.lost, density),
     )
 

@@ -8,6 +8,8 @@ from calc.sheets.tank_sizes import round_sizes, round_up, span, typed
 from calc.units import DAY, GRAVITY, PSI
 
 DRIP = 20 * PSI  # Pa, what drip lines are content with; common practice, no source
+# name, Pa; common practice, no source
+SUITS = (("Drip lines", DRIP), ("A house, modest", 30 * PSI), ("A house", 40 * PSI))
 DRIP_TEXT = "1.4 bar or 20 psi"
 STRIDES = (1, 2, 3, 4, 6, 8, 12, 24, 48)  # hours between points of the chart
 POINTS = 60  # most points of a chart
@@ -25,7 +27,7 @@ def figures(values, found):
         rows.append(Figure("Short by, each day", -balance.surplus, "volume", main=True))
     else:
         rows.append(Figure("Left over on a fair day", max(balance.surplus, 0.0), "volume"))
-    if values.height > 0:
+    if found.raised > 0:
         note = "" if found.gravity > 0 else "more head is lost than the height gives"
         rows += [
             Figure("Pressure by height at the tap", max(found.gravity, 0.0), "pressure", note=note),
@@ -42,7 +44,7 @@ def steps(values, found):
     """The working: what comes in, the tank, the pressure."""
     rows = [_supply_step(values, found)]
     rows += [_hours_step(values, found)] if found.short else _tank_steps(values, found)
-    if values.height > 0:
+    if found.raised > 0:
         rows += _pressure_steps(values, found)
     return tuple(rows)
 
@@ -143,7 +145,7 @@ def _pressure_steps(values, found):
         Step(
             "Pressure from the tank's height",
             "p = rho * g * (z - h_f)",
-            {**weight, "z": Value(values.height, "length"), "h_f": lost},
+            {**weight, "z": Value(found.raised, "length"), "h_f": lost},
             Value(found.gravity, "pressure"),
         ),
         Step(
@@ -173,7 +175,24 @@ def tables(values, found, reader):
         marked = marked or [index]
     columns = (Column("Tank", "volume", 1), Column("Bridges"), Column("After the days to bridge"))
     title = "Round sizes and what they bridge"
-    return (Table(title, columns, tuple(rows), tuple(marked), tuple(dimmed)),)
+    sizes = Table(title, columns, tuple(rows), tuple(marked), tuple(dimmed))
+    return (sizes, _height_table(values, found)) if found.raised > 0 else (sizes,)
+
+
+def _height_table(values, found):
+    """What height alone gives, beside what is wanted and what a pump would have to add."""
+    rows = [("Your tank, by height alone", found.raised, max(found.gravity, 0.0), None)]
+    for name, pressure in (*SUITS, ("What you want", values.wanted)):
+        height = storage.height_for_pressure(pressure, values.lost, found.density)
+        rows.append((name, height, pressure, max(0.0, pressure - found.gravity)))
+    columns = (
+        Column("For"),
+        Column("Water above the tap", "length"),
+        Column("Pressure at the tap", "pressure"),
+        Column("A pump at your tank must add", "pressure"),
+    )
+    note = "20 psi suits drip lines, 30 to 40 psi a house (common practice)."
+    return Table("By height or by pump", columns, tuple(rows), (0,), (), note)
 
 
 def _refill_time(values, found):
@@ -251,7 +270,7 @@ def warnings(values, found, reader):
             Warning("care", f"Full, it holds {mass} of water. It needs level, firm ground; a stand "
                     "or a roof needs a structural design.")
         )  # fmt: skip
-    if values.height > 0 and found.gravity < values.wanted * (1 - 1e-9):
+    if found.raised > 0 and found.gravity < values.wanted * (1 - 1e-9):
         rows.append(_low_pressure(found, values, reader))
     if found.supply < found.pumped * (1 - 1e-9):
         rows.append(
@@ -283,8 +302,8 @@ def _low_pressure(found, values, reader):
 def links(values, found, reader):
     """Where to go on from a tank."""
     rows = [Link("Count the water a day again", "demand", {})]
-    if values.height > 0:
-        climb = typed(values.lost - values.height, "length", reader).replace("−", "-")
+    if found.raised > 0:
+        climb = typed(values.lost - found.raised, "length", reader).replace("−", "-")
         known, wanted = (typed(p, "pressure", reader) for p in (0.0, values.wanted))
         rows.append(
             Link(
@@ -293,6 +312,6 @@ def links(values, found, reader):
                 {"known": known, "climb": climb, "wanted": wanted},
             )
         )
-    if values.height <= 0 or found.gravity < values.wanted:
+    if found.raised <= 0 or found.gravity < values.wanted:
         rows.append(Link("A pump after the tank: its pressure tank", "pressure_tank", {}))
     return tuple(rows)

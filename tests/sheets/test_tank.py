@@ -45,6 +45,7 @@ CASES = [
     {"gives": "2 L/min"},
     {"gives": "0"},
     {"pattern": "dawn", "height": "0"},
+    {"height": "15 m", "lost": "1.5 m"},
     {"own": "3000 L", "bridge": "36 h"},
     {"hours": "24", "pattern": "even", "bridge": "0"},
     {"use": "2160 L/day", "usable": "50 %"},
@@ -165,10 +166,33 @@ def test_a_slow_refill_is_warned_of():
 
 @pytest.mark.parametrize("system", SYSTEMS)
 def test_the_height_it_asks_for_really_gives_the_pressure(system):
-    high = re.search(r"stand ([\d.]+\u00a0(m|ft))", warned(system))[1]
+    high = re.search(r"stand ([\d.]+\u00a0(m|ft))", warned(system, height="15 m"))[1]
     assert "By height alone" not in warned(system, height=high)
     less = parse(high, "length").value * 0.98
     assert "By height alone" in warned(system, height=f"{less} m")
+
+
+def test_a_tank_too_low_is_no_more_than_tight_and_one_high_enough_is_good():
+    assert answer(height="15 m").verdict.level == "tight"
+    high = answer(height="30 m").verdict
+    assert high.level == "good" and "By its height the tap gets 2." in high.sentence
+
+
+def test_what_a_pump_must_add_is_what_height_does_not_give():
+    rows = answer(height="15 m").tables[1].rows
+    have = rows[0][2]
+    assert all(math.isclose(have + add, pressure) for _, _, pressure, add in rows[2:])
+
+
+def test_the_heights_of_the_table_give_their_pressures():
+    for _, height, pressure, _ in answer(height="15 m").tables[1].rows[1:]:
+        gives = figures(height=f"{height} m")["Pressure by height at the tap"]
+        assert math.isclose(gives, pressure, rel_tol=1e-9)
+
+
+def test_a_tank_that_feeds_a_pump_says_nothing_of_height():
+    assert not any("ressure" in label for label in figures())
+    assert "height" not in answer().verdict.sentence and "height" not in warned()
 
 
 def test_a_tank_level_with_the_tap_shows_no_pressure():
