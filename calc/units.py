@@ -415,6 +415,13 @@ class Reader:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
 
+    def typed(self, value, quantity):
+        """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""
+        text = self.show(value, quantity, 4)
+        for printed, plain in (("\u00a0", " "), ("\u202f", ""), ("−", "-")):
+            text = text.replace(printed, plain)
+        return text
+
     def both(self, value, quantity, digits=3):
         """With the other system in brackets: "2.80 bar (40.6 psi)"."""
         other = Reader("metric" if self.system == "us" else "us")

@@ -219,18 +219,15 @@ def _warnings(values, case, reader):
 def _links(case, reader):
     links = []
     if case.plan > 0:
-        flow = _text(case.plan, "flow", reader)
+        flow = reader.typed(case.plan, "flow")
         links.append(Link("With this flow: will it reach?", "reach", {"flow": flow}))
         links.append(Link("With this flow: what pipe?", "pipe", {"flow": flow}))
         links.append(Link("With this flow: a pressure tank?", "pressure_tank", {"draw": flow}))
     if case.daily > 0:
-        use = _text(case.daily, "daily", reader)
+        use = reader.typed(case.daily, "daily")
         links.append(Link("With this water a day: how big a tank?", "tank", {"use": use}))
     return tuple(links)
 
-
-def _text(value, quantity, reader):
-    return reader.show(value, quantity, 4).replace("\u00a0", " ").replace("\u202f", "")
 
 
 SHEET = Sheet(

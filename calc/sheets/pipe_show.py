@@ -326,12 +326,12 @@ def warnings(run, trial, reader):
 
 def links(run, trial, reader):
     shown = {
-        "flow": _text(run.flow, "flow", reader),
-        "length": _text(run.length, "length", reader),
+        "flow": reader.typed(run.flow, "flow"),
+        "length": reader.typed(run.length, "length"),
         "kind": trial.pipe.kind,
         trial.pipe.kind: trial.pipe.size,
     }
-    climb, start = _text(run.climb, "length", reader), _text(run.start, "pressure", reader)
+    climb, start = reader.typed(run.climb, "length"), reader.typed(run.start, "pressure")
     return (
         Link(
             "Does the water reach, and how high",
@@ -340,9 +340,3 @@ def links(run, trial, reader):
         ),
         Link("Water hammer in this pipe", "surge", {**shown, "pressure": start}),
     )
-
-
-def _text(value, quantity, reader):
-    """As a reader would type it."""
-    shown = reader.show(value, quantity, 4)
-    return shown.replace("\u00a0", " ").replace("\u202f", "").replace("−", "-")

@@ -369,15 +369,10 @@ def _links(state, values, reader):
     if state.gauge > REACH_MOST or abs(state.climb) > REACH_CLIMB:
         return ()
     given = {
-        "pressure": _text(state.gauge, "pressure", reader),
-        "climb": _text(state.climb, "length", reader),
+        "pressure": reader.typed(state.gauge, "pressure"),
+        "climb": reader.typed(state.climb, "length"),
     }
     return (Link("Now with pipe and taps: will it reach?", "reach", given),)
-
-
-def _text(value, quantity, reader):
-    shown = reader.show(value, quantity, 4)
-    return shown.replace("\u00a0", " ").replace("\u202f", "").replace("−", "-")
 
 
 SHEET = Sheet(

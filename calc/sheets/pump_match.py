@@ -314,24 +314,15 @@ def _curve_warnings(case, state, reader):
 
 def _links(values, reader):
     shown = {
-        "flow": _text(values.flow, "flow", reader),
-        "length": _text(values.length, "length", reader),
-        "climb": _text(values.climb, "length", reader),
+        "flow": reader.typed(values.flow, "flow"),
+        "length": reader.typed(values.length, "length"),
+        "climb": reader.typed(values.climb, "length"),
     }
-    lift = {"flow": shown["flow"], "lift": _text(values.lift, "length", reader)}
+    lift = {"flow": shown["flow"], "lift": reader.typed(values.lift, "length")}
     return (
         Link("Every pipe size for this run", "pipe", shown),
         Link("Check the suction lift", "suction", lift),
         Link("Count the flow from showers, hoses and people", "demand", {}),
-    )
-
-
-def _text(value, quantity, reader):
-    return (
-        reader.show(value, quantity, 4)
-        .replace("\u00a0", " ")
-        .replace("\u202f", "")
-        .replace("−", "-")
     )
 
 

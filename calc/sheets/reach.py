@@ -450,22 +450,13 @@ def _warnings(line, values, reader):
 
 def _links(line, values, reader):
     shown = {
-        "flow": _text(values.flow, "flow", reader),
-        "length": _text(values.length, "length", reader),
-        "climb": _text(values.climb, "length", reader),
+        "flow": reader.typed(values.flow, "flow"),
+        "length": reader.typed(values.length, "length"),
+        "climb": reader.typed(values.climb, "length"),
     }
     return (
         Link("Every pipe size for this run", "pipe", shown),
         Link("Count the flow from showers, hoses and people", "demand", {}),
-    )
-
-
-def _text(value, quantity, reader):
-    return (
-        reader.show(value, quantity, 4)
-        .replace("\u00a0", " ")
-        .replace("\u202f", "")
-        .replace("−", "-")
     )
 
 

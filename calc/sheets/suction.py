@@ -129,7 +129,7 @@ def solve(values, reader):
             Link(
                 "Now the pressure side: will it reach?",
                 "reach",
-                {"flow": reader.show(case.flow, "flow", 4).replace("\u00a0", " ")},
+                {"flow": reader.typed(case.flow, "flow")},
             ),
         ),
     )
@@ -147,8 +147,7 @@ def _verdict(case, reader):
     if case.flattens:
         return Verdict(
             "bad",
-            "No: lay-flat hose closes under suction. In a pipe that keeps its shape, "
-            f"{allowed}.",
+            f"No: lay-flat hose closes under suction. In a pipe that keeps its shape, {allowed}.",
         )
     if case.fits:
         return _fits(case, reader, f"{allowed}; {stands}")

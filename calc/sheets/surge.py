@@ -273,19 +273,10 @@ def _warnings(line, limits, reader):
 
 def _links(values, reader):
     shown = {
-        "flow": _text(values.flow, "flow", reader),
-        "length": _text(values.length, "length", reader),
+        "flow": reader.typed(values.flow, "flow"),
+        "length": reader.typed(values.length, "length"),
     }
     return (Link("Every pipe size for this run", "pipe", shown),)
-
-
-def _text(value, quantity, reader):
-    return (
-        reader.show(value, quantity, 4)
-        .replace("\u00a0", " ")
-        .replace("\u202f", "")
-        .replace("−", "-")
-    )
 
 
 SHEET = Sheet(
