@@ -1,0 +1,51 @@
+"""The filled calculators a guide links to: each opens without an error."""
+
+import re
+from pathlib import Path
+from urllib.parse import unquote
+
+import pytest
+
+from calc.sheets import sheet
+from calc.sheets.form import State, work
+
+DOCS = Path(__file__).resolve().parents[2] / "docs"
+BLOCK = re.compile(r"^```calculator\n(\w+)\n```$", re.MULTILINE)
+LINK = re.compile(r"\]\(#([^)\s]*=[^)\s]*)\)")
+
+
+def examples():
+    for guide in sorted(DOCS.glob("*.md")):
+        text = guide.read_text(encoding="utf-8")
+        keys = BLOCK.findall(text)
+        if len(keys) == 1:  # a link within a page is for its one calculator
+            yield from ((guide.name, keys[0], link) for link in LINK.findall(text))
+
+
+EXAMPLES = list(examples())
+OURS = ("demand.md", "storage.md", "pressure-tank.md")
+
+
+def read(fragment):
+    parts = dict(part.split("=", 1) for part in fragment.split("&"))
+    system = parts.pop("u", "metric")
+    return State(system, {key: unquote(text.replace("+", " ")) for key, text in parts.items()})
+
+
+@pytest.mark.parametrize("guide, key, fragment", EXAMPLES)
+def test_an_example_is_read_without_an_error(guide, key, fragment):
+    state = read(fragment)
+    assert set(state.texts) <= {entry.key for entry in sheet(key).fields}, guide
+    assert work(sheet(key), state).errors == {}, guide
+
+
+@pytest.mark.parametrize("guide, key, fragment", [e for e in EXAMPLES if e[0] in OURS])
+def test_an_example_differs_from_the_one_the_guide_opens_on(guide, key, fragment):
+    state = read(fragment)
+    plain = work(sheet(key), State(state.system)).answer
+    assert work(sheet(key), state).answer != plain, guide
+
+
+@pytest.mark.parametrize("guide", OURS)
+def test_these_guides_have_examples(guide):
+    assert sum(name == guide for name, _, _ in EXAMPLES) >= 4
