@@ -12,7 +12,7 @@ from calc.answer import (
     Verdict,
     Warning,
 )
-from calc.sheets.demand_case import OPEN, count
+from calc.sheets.demand_case import count
 from calc.sheets.demand_steps import steps
 from calc.sheets.form import Count, Number, Sheet
 from calc.units import HOUR, LITRE, MINUTE

@@ -6,7 +6,8 @@ import re
 import pytest
 
 from calc.sheets.form import State, work
-from calc.sheets.reach import HOSE, SHEET, SHOWER
+from calc.sheets.reach import SHEET
+from calc.sheets.reach_case import HOSE, SHOWER
 from calc.units import FOOT, PSI
 
 
