@@ -204,12 +204,12 @@ def quantile(chances, share):
     Source: definition of a quantile.
     """
     require("share", share, 1e-6, 1 - 1e-9, "percent")
-    total, flow = 0.0, 0.0
+    total = 0.0
     for flow, chance in chances:
         total += chance
         if total >= share - 1e-12:  # sums of chances carry rounding of that size
-            break
-    return flow
+            return flow
+    return chances[-1][0] if chances else 0.0
 
 
 def exceeded(chances, flow_m3s):
