@@ -23,6 +23,15 @@ SCRIPT_FILES = (
     "vega-interpreter/build/vega-interpreter.js",
     "iframe-worker/shim/index.js",
 )
+LICENCES = tuple(
+    f"{name}/LICENSE"
+    for name in ("vega", "vega-lite", "vega-embed", "vega-interpreter", "iframe-worker")
+)
+# the package holds no text of its licence; its package.json names it
+PYODIDE_LICENCE = (
+    "pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/; it holds CPython:\n"
+    "Python Software Foundation License 2, https://docs.python.org/3/license.html\n"
+)
 # the shim puts its own kind of Worker in the browser's place; engine.js wants the real one
 KEEP_WORKER = b"window.SpringlineWorker = window.Worker;\n"
 IMPORTED = "import { ascending, isString, DisallowedObjectProperties } from 'vega-util';"
@@ -51,12 +60,14 @@ def read(name):
 
 
 def write_vendor(folder):
-    """Put the drawing library and the search shim into ``folder`` as classic scripts."""
+    """Put the drawing library and the search shim into ``folder``, with their licences."""
     folder.mkdir(parents=True, exist_ok=True)
     for name in SCRIPT_FILES[:3]:
         content = _without_map(read(name))
         (folder / name.rsplit("/", 1)[1]).write_bytes(content)
     (folder / "vega-interpreter.min.js").write_text(classic_interpreter())
+    texts = (f"{name.split('/')[0]}\n\n{read(name).decode()}\n" for name in LICENCES)
+    (folder / "LICENCES.txt").write_text("\n".join((PYODIDE_LICENCE, *texts)))
     (folder / "iframe-worker.js").write_bytes(KEEP_WORKER + _without_map(read(SCRIPT_FILES[4])))
 
 
@@ -77,7 +88,7 @@ def _without_map(content):
 
 
 def main():
-    names = sorted((*RUNTIME, *SCRIPT_FILES))
+    names = sorted((*RUNTIME, *SCRIPT_FILES, *LICENCES))
     lines = (f"{digest((PARTS / name).read_bytes())}  {name}\n" for name in names)
     HASHES.write_text("".join(lines))
 
