@@ -34,6 +34,7 @@
     const fresh = document.createElement("div");
     await window.vegaEmbed(fresh, spec, {
       actions: false,
+      defaultStyle: false, // a style element of its own, which the policy forbids
       renderer: "svg",
       ast: true,
       expr: window.vega.expressionInterpreter,

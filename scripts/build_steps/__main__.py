@@ -3,7 +3,7 @@
 import shutil
 import time
 
-from scripts.build_steps import pages, parts, runtime
+from scripts.build_steps import pages, parts, policy, runtime, serviceworker
 from scripts.build_steps.places import ROOT, SITE, WORKSHOP, locked, say
 
 
@@ -12,7 +12,9 @@ def build(folder):
     parts.write_vendor(folder / "vendor")
     manifest = runtime.write(folder / "runtime")
     pages.mend(folder)
+    policy.write(folder)
     pages.check(folder)
+    serviceworker.write(folder)
     return manifest
 
 

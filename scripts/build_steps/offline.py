@@ -13,7 +13,7 @@ import shutil
 import zipfile
 
 import calc
-from scripts.build_steps import pages, parts, runtime
+from scripts.build_steps import pages, parts, policy, runtime
 from scripts.build_steps.places import ASSETS, CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
 
 LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
@@ -25,6 +25,7 @@ theme:
   custom_dir: {root}/scripts/theme
 hooks:
   - {root}/scripts/site_hook.py
+  - {root}/scripts/release_hook.py
 plugins:
   - search
   - offline
@@ -105,6 +106,8 @@ def make():
         (folder / left).unlink(missing_ok=True)
     pages.mend(folder)
     flatten_links(folder)
+    policy.settle_search(folder)
+    policy.write(folder, policy.from_disk)
     pages.check(folder)
     DIST.mkdir(exist_ok=True)
     target = DIST / f"{name()}.zip"

@@ -6,6 +6,7 @@ import sys
 from html.parser import HTMLParser
 from pathlib import Path
 
+from scripts.build_steps import release
 from scripts.build_steps.places import ROOT, run
 
 SHIM = "https://unpkg.com/iframe-worker/shim"  # written by the theme's offline plugin
@@ -22,6 +23,7 @@ STYLE_ADDRESS = re.compile(
 def make(config, folder):
     """Run mkdocs, strictly where the configuration says so."""
     quiet = {**os.environ, "NO_MKDOCS_2_WARNING": "1", "PYTHONDONTWRITEBYTECODE": "1"}
+    quiet.update(release.environment())
     command = [sys.executable, "-m", "mkdocs", "build", "--quiet", "--clean"]
     command += ["--config-file", str(config), "--site-dir", str(folder)]
     run(command, cwd=ROOT, env=quiet)

@@ -10,7 +10,7 @@ import json
 from scripts.build_steps import parts, wheel
 from scripts.build_steps.places import ASSETS, CACHE, ROOT, SCRIPTS, run, say
 
-SNAPSHOT = "calc.snapshot.gz"
+SNAPSHOT = "calc.snapshot.bin"  # gzipped; a host might serve a .gz with an encoding of its own
 COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
 SHAPING = (ASSETS / "worker.js", SCRIPTS / "snapshot.mjs", SCRIPTS / "npm" / "package-lock.json")
 

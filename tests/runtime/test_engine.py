@@ -37,7 +37,7 @@ def test_every_way_of_starting_gives_the_same_answer(browser, address):
 
 
 def test_a_damaged_snapshot_falls_back_to_the_plain_start(page, address):
-    page.route("**/calc.snapshot.gz", lambda route: route.fulfill(body=b"damaged"))
+    page.route("**/calc.snapshot.bin", lambda route: route.fulfill(body=b"damaged"))
     _open(page, address)
     assert _way(page) == "plain"
 
@@ -47,7 +47,7 @@ def test_a_cut_off_snapshot_falls_back_to_the_plain_start(page, address):
         body = route.fetch().body()
         route.fulfill(body=body[: len(body) // 2])
 
-    page.route("**/calc.snapshot.gz", half)
+    page.route("**/calc.snapshot.bin", half)
     _open(page, address)
     assert _way(page) == "plain"
 

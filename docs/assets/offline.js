@@ -1,0 +1,59 @@
+/* Lets a served site be read without a network after one visit: asks the browser to run sw.js.
+   Late on purpose: the page and its calculator come first. Where the browser refuses, or has
+   no room, the site works as before, with a network. */
+(function () {
+  "use strict";
+
+  const root = new URL("..", document.currentScript.src).href;
+  const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
+  const LOOK_AGAIN = 300; // ms
+
+  function say(sentence) {
+    const place = document.querySelector("[data-offline]");
+    if (place) place.textContent = sentence;
+  }
+
+  /* True while Python is on its way and should have line and processor to itself. */
+  function starting(since) {
+    const engine = window.SpringlineEngine;
+    const calculator = document.querySelector("section.sl");
+    return calculator && engine && !engine.ready && performance.now() - since < LONGEST_WAIT;
+  }
+
+  function whenQuiet(task) {
+    const since = performance.now();
+    const idle = window.requestIdleCallback || ((later) => setTimeout(later, LOOK_AGAIN));
+    const look = () => {
+      if (starting(since)) setTimeout(look, LOOK_AGAIN);
+      else idle(task, { timeout: LOOK_AGAIN * 10 });
+    };
+    look();
+  }
+
+  function tellWhenKept(registration) {
+    if (registration.active) say("It is kept on this device for use without a network.");
+    const worker = registration.installing || registration.waiting;
+    worker?.addEventListener("statechange", () => {
+      if (worker.state === "activated") say("It is kept on this device for use without a network.");
+    });
+  }
+
+  async function keep() {
+    try {
+      const workers = navigator.serviceWorker;
+      const before = workers.controller;
+      workers.addEventListener("controllerchange", () => {
+        if (before) say("A newer release is on this device now: reload the page to use it.");
+      });
+      const registration = await workers.register(root + "sw.js", { updateViaCache: "none" });
+      tellWhenKept(registration);
+    } catch (error) {
+      console.info("Springline is not kept for use without a network: " + error.message);
+    }
+  }
+
+  if (!location.protocol.startsWith("http") || !("serviceWorker" in navigator)) return;
+  if (navigator.connection?.saveData) return; // 20 MB more than this page needs
+  if (document.readyState === "complete") whenQuiet(keep);
+  else window.addEventListener("load", () => whenQuiet(keep));
+})();
