@@ -27,7 +27,7 @@ def answer(outcome, base="", flat=False):
     reader, found = outcome.reader, outcome.answer
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in found.warnings]
-    head.append(_links(found.links, base, flat))
+    head.append(_links(found.links, base, flat, reader.system))
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
@@ -176,22 +176,22 @@ def _put_in(step):
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links, base, flat):
+def _links(links, base, flat, system):
     if not links:
         return ""
     items = "".join(
-        f'<li><a href="{escape(_address(link, base, flat))}">{escape(link.text)}</a></li>'
+        f'<li><a href="{escape(_address(link, base, flat, system))}">{escape(link.text)}</a></li>'
         for link in links
     )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 
-def _address(link, base, flat):
+def _address(link, base, flat, system):
     from calc.sheets import sheet  # late: sheets import answer, not render
 
     page = sheet(link.sheet).page
     place = base + (page.rstrip("/") + ".html" if flat else page)
-    return f"{place}#{fragment(link.values)}"
+    return f"{place}#{fragment(link.values, system)}"
 
 
 def fragment(texts, system="metric"):
@@ -264,7 +264,7 @@ def _given_rows(entry, state):
             if cell and column is not entry.columns[0]
         )
         lines.append(f"    {row_words(entry, index, row)}: {'; '.join(given)}")
-    return lines
+    return lines if len(lines) > 1 else [f"  {entry.label}: none"]
 
 
 def _plain_step(number, step, reader):

@@ -5,6 +5,7 @@ from importlib import import_module
 # In the order the guides present them; the key is the file name.
 KEYS = (
     "reach",
+    "keep_up",
     "pressure",
     "suction",
     "pipe",

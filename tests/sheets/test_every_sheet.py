@@ -79,7 +79,8 @@ def test_bad_numbers_are_said_at_their_own_field(key, text):
 @pytest.mark.parametrize("text", BAD)
 def test_bad_cells_are_said_at_their_own_cell(key, text):
     for entry in (entry for entry in sheet(key).fields if isinstance(entry, Rows)):
-        rows = [list(row) for row in filled_rows(entry, entry.default("metric"), "metric")]
+        some = entry.default("metric") or "a"
+        rows = [list(row) for row in filled_rows(entry, some, "metric")]
         for place, column in enumerate(entry.columns):
             if not isinstance(column, Number | Count) or (not text and _may_be_empty(column)):
                 continue
