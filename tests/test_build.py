@@ -28,7 +28,8 @@ def test_the_wheel_installs_and_answers_where_nothing_else_is_installed(tmp_path
     ran = subprocess.run(
         [sys.executable, "-I", "-S", "-c", code, str(target)], capture_output=True, text=True
     )
-    assert ran.stdout.splitlines() == [str(target / "calc" / "__init__.py"), '{"errors"'], ran.stderr
+    wanted = [str(target / "calc" / "__init__.py"), '{"errors"']
+    assert ran.stdout.splitlines() == wanted, ran.stderr
 
 
 def test_the_wheel_holds_every_module_of_calc(tmp_path):
@@ -103,7 +104,7 @@ def test_the_search_shim_becomes_our_own_copy(tmp_path):
 
 
 def test_no_lock_file_names_a_registry():
-    for path in (ROOT / "scripts" / "npm" / "package-lock.json", ROOT / "scripts" / "requirements.txt"):
-        text = path.read_text()
+    for name in ("npm/package-lock.json", "requirements.txt"):
+        text = (ROOT / "scripts" / name).read_text()
         assert '"resolved"' not in text
         assert "--index-url" not in text and "--find-links" not in text

@@ -96,7 +96,9 @@
 
   /* In the copy that opens from a folder the files are scripts that hold base64. */
   async function unpackFolder(base, names) {
-    if (!window.SPRINGLINE_FILES) await Promise.all(names.map((name) => script(base + name + ".js")));
+    if (!window.SPRINGLINE_FILES) {
+      await Promise.all(names.map((name) => script(base + name + ".js")));
+    }
     return window.SPRINGLINE_FILES;
   }
 
@@ -116,7 +118,8 @@
   /* On a disk the search puts another kind of Worker in the browser's place.
      From a disk only a worker made of text already here is allowed, and only a classic one. */
   async function classicWorker() {
-    const packed = Uint8Array.from(atob(window.SPRINGLINE_FILES["worker.js"]), (c) => c.charCodeAt(0));
+    const letters = atob(window.SPRINGLINE_FILES["worker.js"]);
+    const packed = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
     const text = await new Response(stream).text();
     const RealWorker = window.SpringlineWorker || window.Worker;
@@ -161,7 +164,9 @@
   }
 
   function plainWords(error) {
-    if (!navigator.onLine) return "this device is offline and the calculator is not stored here yet";
+    if (location.protocol !== "file:" && !navigator.onLine) {
+      return "this device is offline and the calculator is not stored here yet";
+    }
     return error.message || "the browser gave no reason";
   }
 

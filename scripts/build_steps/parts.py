@@ -76,7 +76,8 @@ def classic_interpreter():
     text = _without_map(read(SCRIPT_FILES[3])).decode()
     if text.count(IMPORTED) != 1 or text.count(EXPORTED) != 1:
         raise ValueError("vega-interpreter imports or exports something new: see parts.py")
-    text = text.replace(IMPORTED, IMPORTED.split(" from ")[0].replace("import", "const") + " = vega;")
+    names = IMPORTED.split(" from ")[0].removeprefix("import")
+    text = text.replace(IMPORTED, f"const{names} = vega;")
     text = text.replace(EXPORTED, "vega.expressionInterpreter = expression;")
     return f'(function (vega) {{\n"use strict";\n{text}}})(globalThis.vega);\n'
 

@@ -63,7 +63,8 @@ def test_it_opens_from_the_disk_and_works_out_numbers(page, folder, options):
     asked = []
     page.on("request", lambda request: asked.append(request.url))
     _open(page, folder, **options)
-    assert page.evaluate("SpringlineEngine.way") == ("plain" if options.get("plain") else "snapshot")
+    way = "plain" if options.get("plain") else "snapshot"
+    assert page.evaluate("SpringlineEngine.way") == way
     assert page.evaluate(ASK)["errors"] == {}
     assert [url for url in asked if not url.startswith(("file:", "blob:", "data:"))] == []
 
