@@ -115,7 +115,7 @@ def neighbours(network):
 def _unjoined(network):
     """Groups of joined parts without any open water among them: one problem a group."""
     near = neighbours(network)
-    wet = _spread([level.name for level in network.levels], near, lambda link, end: True)
+    wet = _spread([level.name for level in network.levels], near, _anyhow)
     outlets = {}
     for outlet in network.outlets:
         outlets.setdefault(outlet.node, outlet.name)
@@ -123,7 +123,7 @@ def _unjoined(network):
     for place in network.places:
         if place.name in done:
             continue
-        group = _spread([place.name], near, lambda link, end: True)
+        group = _spread([place.name], near, _anyhow)
         done |= group
         links = [link for link in network.links if link.start in group]
         yield _dry(group, links, [outlets[name] for name in outlets if name in group])
@@ -132,7 +132,7 @@ def _unjoined(network):
 def _dry(group, links, taps):
     names = ", ".join(f"“{name}”" for name in sorted(group)[:4])
     more = f" and {len(group) - 4} more" if len(group) > 4 else ""
-    row = taps[0] if taps else sorted(group)[0]
+    row = taps[0] if taps else min(group)
     if len(links) >= len(group):
         text = f"The loop through {names}{more} has no source of water. Join it to a well or tank."
         return Problem(row, "loop", text)
@@ -153,6 +153,15 @@ def _spread(starts, near, passes):
     return reached
 
 
+def _anyhow(_link, _here):
+    return True
+
+
+def _around(link):
+    """Passes every other link."""
+    return lambda one, _: one.name != link.name
+
+
 def one_way(link):
     """Whether water passes a link from start to end only (a pump always drives that way)."""
     return link.check or isinstance(link, PumpSet)
@@ -168,7 +177,7 @@ def _unreachable(network):
         outlets.setdefault(outlet.node, outlet.name)
     for link in network.links:
         if one_way(link) and link.end in reached and link.start not in reached:
-            beyond = _spread([link.start], near, lambda one, _: one.name != link.name)
+            beyond = _spread([link.start], near, _around(link))
             taps = [outlets[name] for name in outlets if name in beyond - reached]
             what = f"“{taps[0]}”" if taps else f"“{link.start}”"
             text = (
@@ -176,5 +185,3 @@ def _unreachable(network):
                 f"“{link.start}” to “{link.end}”. Turn it round, or join a source behind it."
             )
             yield Problem(link.name, "backwards", text)
-
-

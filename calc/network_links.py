@@ -13,7 +13,7 @@ from calc.units import GRAVITY
 
 SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
 # pressure behind a shut valve follow from the supply in front (own choice)
-DROOP = 1.0  # m per m3/s, 1 mm at 1 L/s: how far a held head falls with flow, far below any
+DROOP = 0.1  # m per m3/s, 0.1 mm at 1 L/s: how far a held head falls with flow, far below any
 # gauge's reading; makes the flow at a held pressure a number (own choice)
 STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
 CLOSE = 1e-6  # relative miss from which one more step on the power law is exact to 1e-13

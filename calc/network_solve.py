@@ -15,13 +15,14 @@ from calc.network_links import DROOP, SEEP, law_of, set_head
 from calc.network_state import STILL, Solution
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
-SMALL = 1e-6  # m, a step so small is taken whole: its slope is but rounding
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
 FALL = 0.3  # share of its first slope to which the search along a step brings the slope
-SEARCHES = 40
+SEARCHES, INTERPOLATED = 44, 4
 MOST_STEPS = 200
 MOST_ROUNDS = 100
 SINGLY = 12  # rounds after which pressure-holding parts change one at a time
+BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken to be shut
+NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
@@ -69,7 +70,7 @@ class _Holder:
 
     def begin(self, heads, flow):
         """Take part and draw from another solution."""
-        self.draw = max(flow, 0.0)
+        self.draw = max(flow, -BACK)
         if heads[self.j] < self.set_head_m - DROOP * self.draw - 1e-6:
             self.part = "open"
 
@@ -90,7 +91,7 @@ class _Holder:
             low = end_m < self.set_head_m - 1e-9 and start_m > end_m - self.law.most_gain
             return ("part", "held") if low else None
         given, taken = self.given(end_m, change_m), self.taken(start_m)[0]
-        if given < -STILL:
+        if given < -BACK:
             return "part", "shut"
         if taken < self.draw * (1 - 1e-9) - STILL and taken < given * (1 - 1e-9):
             return "part", "open"
@@ -106,7 +107,7 @@ class _Holder:
         if not 0.2 < abs(ratio) < 0.99:
             return given
         self.miss = 0.0
-        return max(given + miss * ratio / (1.0 - ratio), 0.0)
+        return max(given + miss * ratio / (1.0 - ratio), -BACK)
 
 
 class _System:
@@ -255,11 +256,14 @@ def _lowest(system, heads):
     for step in range(1, MOST_STEPS + 1):
         change = system.change(point)
         largest = max(map(abs, change), default=0.0)
-        if largest <= SETTLED and point.norm <= BALANCED * point.through + STILL:
+        balanced = point.norm <= BALANCED * point.through + NO_FLOW
+        if balanced and largest <= SETTLED:
             return heads, point, change, step
         if largest > span:
             change = [one * span / largest for one in change]
-        heads, point = _along(system, heads, point, change)
+        heads, point, share = _along(system, heads, point, change)
+        if balanced and share * min(largest, span) <= SETTLED:  # at a bend, such as a valve shut
+            return heads, point, [0.0] * len(change), step
     worst = max(range(system.count), key=lambda i: abs(point.over[i]))
     raise InputError(
         f"No steady state was found: {abs(point.over[worst]):.3g} m3/s are left over at "
@@ -269,29 +273,37 @@ def _lowest(system, heads):
 
 
 def _along(system, heads, point, change):
-    """(heads, point) so far along a step that the co-content's slope has all but gone.
+    """(heads, point, share): so far along a step that the co-content's slope has all but gone.
 
     The slope rises along the step from below zero.  The whole step is taken where the slope is
-    then still falling or small; else its zero is bracketed (regula falsi, Illinois).
+    then still falling or small; else its zero is bracketed, by interpolation first and then by
+    halving, and where it jumps past zero the near side of the jump is taken.
     """
-    first, small = point.slope_along(change), max(map(abs, change)) < SMALL
-    low, high, at_low, at_high, share = 0.0, None, first, None, 1.0
-    for _ in range(SEARCHES):
+
+    def at(share):
         new = [h + share * c for h, c in zip(heads, change, strict=True)]
         there = system.balance(new)
-        slope = there.slope_along(change)
-        if small or slope <= -FALL * first and (share == 1.0 or slope >= FALL * first):
-            break
+        return new, there, there.slope_along(change)
+
+    first, share = point.slope_along(change), 1.0
+    new, there, slope = at(share)
+    if slope <= -FALL * first:
+        return new, there, share
+    low, high, at_low, at_high = 0.0, 1.0, first, slope
+    near = (heads, point)
+    for search in range(SEARCHES):
+        share = (low + high) / 2
+        if search < INTERPOLATED:
+            share = (low * at_high - high * at_low) / (at_high - at_low)
+            share = min(max(share, 0.9 * low + 0.1 * high), 0.1 * low + 0.9 * high)
+        new, there, slope = at(share)
+        if abs(slope) <= -FALL * first:
+            return new, there, share
         if slope > 0:
-            if high is not None:
-                at_low /= 2
             high, at_high = share, slope
         else:
-            at_high /= 2
-            low, at_low = share, slope
-        share = (low * at_high - high * at_low) / (at_high - at_low)
-        share = min(max(share, low + 0.01 * (high - low)), high - 0.01 * (high - low))
-    return new, there
+            low, at_low, near = share, slope, (new, there)
+    return *near, low
 
 
 def _solution(system, heads, point, change, steps):
