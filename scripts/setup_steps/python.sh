@@ -2,7 +2,7 @@
 
 VENV=.venv
 REQUIREMENTS=scripts/requirements.txt
-OLDEST="3, 12" # numpy and scipy as pinned need it
+OLDEST="3, 11" # the oldest that the pinned packages run on
 
 # Shims and stubs may lie about what they are, so each candidate is run.
 runs() {
@@ -12,9 +12,10 @@ runs() {
 
 python_candidates() {
   [ -n "${PYTHON:-}" ] && printf '%s\n' "$PYTHON"
-  printf '%s\n' python3.13 python3.12 python3.14 python3
+  printf '%s\n' python3.13 python3.12 python3.14
   ls -1 "${PYENV_ROOT:-$HOME/.pyenv}"/versions/*/bin/python 2>/dev/null | sort -r || true
-  ls -1 /opt/homebrew/bin/python3.1[2-9] /usr/local/bin/python3.1[2-9] 2>/dev/null || true
+  ls -1 /opt/homebrew/bin/python3.1[1-9] /usr/local/bin/python3.1[1-9] 2>/dev/null || true
+  printf '%s\n' python3 python3.11
 }
 
 find_python() {
@@ -29,11 +30,11 @@ find_python() {
 python_from_uv() {
   local uv=uv
   if ! command -v uv >/dev/null 2>&1; then
-    say "no Python 3.12 or newer here: trying to bring one with uv"
+    say "no Python 3.11 or newer here: trying to bring one with uv"
     python3 -m venv .cache/uv >&2 && .cache/uv/bin/pip install -q uv >&2 || return 1
     uv=.cache/uv/bin/uv
   fi
-  "$uv" python find '>=3.12' 2>/dev/null && return 0
+  "$uv" python find '>=3.11' 2>/dev/null && return 0
   "$uv" python install 3.13 >&2 && "$uv" python find 3.13
 }
 
@@ -42,7 +43,7 @@ make_environment() {
   wanted=$(fingerprint "$REQUIREMENTS" scripts/setup_steps/python.sh)
   if is_fresh "$VENV/stamp" "$wanted" && runs "$VENV/bin/python"; then return; fi
   if ! runs "$VENV/bin/python"; then
-    python=$(find_python) || stop "found no Python 3.12 or newer. Install one, or name it:" \
+    python=$(find_python) || stop "found no Python 3.11 or newer. Install one, or name it:" \
       "PYTHON=/path/to/python scripts/setup"
     say "making $VENV with $("$python" --version)"
     rm -rf "$VENV"
