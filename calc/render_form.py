@@ -132,17 +132,21 @@ def _rows(entry, name):
     )
     return (
         f'<div class="sl-field sl-rows" data-key="{escape(entry.key)}" data-name="{name}" '
-        f'data-row="{escape(entry.row)}" data-least="{entry.least}" data-most="{entry.most}" '
+        f'data-row="{_one(entry.row)}" data-least="{entry.least}" data-most="{entry.most}" '
         f"{texts}{_when(entry)}>"
         f'<p class="sl-rows-label" id="{name}-label">{escape(entry.label)}</p>{hint}'
         f'<table class="sl-grid" aria-labelledby="{name}-label">'
         f'<thead><tr>{head}<th scope="col"><span class="sl-quiet">Change this row</span></th></tr>'
         f"</thead><tbody>{body}</tbody></table>"
         f"<template>{_row(entry, name, None, ())}</template>"
-        f'<div class="sl-rows-foot"><button type="button" data-rows="add">Add a {escape(entry.row)}'
+        f'<div class="sl-rows-foot"><button type="button" data-rows="add">Add {_one(entry.row)}'
         '</button><span class="sl-undo" role="status"></span></div>'
         f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
     )
+
+
+def _one(word):
+    return escape(f"{'an' if word[0] in 'aeiou' else 'a'} {word}")
 
 
 def _heading(column, name):
@@ -175,11 +179,11 @@ def _row(entry, name, index, row):
     where = f"row {1 if index is None else index + 1}"
     buttons = "".join(
         f'<button type="button" data-rows="{action}" aria-label="{word}: {where}"'
-        f' title="{word}">{sign}</button>'
+        f' data-word="{word}" title="{word}">{sign}</button>'
         for action, word, sign in (
             ("up", "Up", "↑"),
             ("down", "Down", "↓"),
-            ("copy", "Duplicate", "⧉"),
+            ("copy", "Duplicate", "+"),
             ("remove", "Remove", "✕"),
         )
     )

@@ -142,7 +142,7 @@
           cell.querySelector(".sl-note").id = place + "-note";
         });
         row.querySelectorAll("button").forEach((button) => {
-          button.setAttribute("aria-label", button.title + ": row " + (at + 1));
+          button.setAttribute("aria-label", button.dataset.word + ": row " + (at + 1));
           const action = button.dataset.rows;
           button.disabled = (action === "up" && at === 0)
             || (action === "down" && at === rows.length - 1)
@@ -318,7 +318,7 @@
       button.dataset.rows = "undo";
       button.textContent = "Undo";
       const name = this.removed.at(-1).cells[0];
-      this.undoPlace.append("Removed: " + (name || "a " + this.wrap.dataset.row) + ". ", button);
+      this.undoPlace.append("Removed: " + (name || this.wrap.dataset.row) + ". ", button);
     }
   }
 

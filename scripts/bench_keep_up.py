@@ -1,0 +1,63 @@
+"""How long the keep_up sheet takes for ten outlets: solving, curing, rendering. Prints only.
+
+Run as ``python -m scripts.bench_keep_up``.  A keystroke in the browser costs all of it, at
+WebAssembly's pace (measured at about 1.5 times), and should stay below 50 ms.
+"""
+
+import json
+import time
+from dataclasses import replace
+
+from calc import bridge
+from calc.sheets import row_text
+from calc.sheets.form import State, filled_rows, work
+from calc.sheets.keep_up import SHEET
+from calc.sheets.keep_up_rows import TAPS
+
+ROUNDS = 40
+WASM = 1.5  # times the native time for pure Python, from a loop of square roots
+
+
+def ten_outlets():
+    """Texts of Alder Terrace with ten outlets."""
+    rows = [list(row) for row in filled_rows(TAPS, TAPS.default("metric"), "metric")]
+    for name, place in (("Attic sink", "cabin 2"), ("Porch tap", "cabin 1"), ("Urn", "cabin 3")):
+        rows.append([name, place, "sink", "0", "1", "", "", ""])
+    return {"taps": row_text.encode(rows)}
+
+
+def typical(task):
+    """Median time of a task, ms, each round with one tap changed."""
+    times = []
+    for index in range(ROUNDS):
+        texts = ten_outlets()
+        texts["set"] = f"{3.2 + 0.02 * index:.2f} bar"
+        begun = time.perf_counter()
+        task(texts)
+        times.append((time.perf_counter() - begun) * 1e3)
+    return sorted(times)[ROUNDS // 2]
+
+
+def _whole(texts):
+    bridge.handle(json.dumps({"op": "work", "sheet": "keep_up", "texts": texts}))
+
+
+def _read(texts):
+    work(replace(SHEET, solve=lambda values, reader: None), State("metric", texts))
+
+
+def _answer(texts):
+    work(SHEET, State("metric", texts))
+
+
+def main():
+    parts = {"reading rows": _read, "reading and solving": _answer, "with HTML": _whole}
+    measured = {name: typical(task) for name, task in parts.items()}
+    whole = measured["with HTML"]
+    for name, spent in measured.items():
+        print(f"{name:22} {spent:6.1f} ms  {spent / whole:5.0%} of a keystroke")
+    print(f"in the browser, about  {whole * WASM:6.1f} ms  {whole * WASM / 50:5.0%} of 50 ms")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,232 @@
+"""A table of rows in a real browser: add, remove, undo, move, share, switch, misuse."""
+
+import re
+
+import pytest
+
+from tests.browser.pages import answer_text, open_sheet, settle, verdict, wait_live
+
+TAPS = '.sl-field[data-key="taps"]'
+RUNS = '.sl-field[data-key="runs"]'
+
+
+@pytest.fixture
+def site(page, address):
+    open_sheet(page, address, "keep_up")
+    return page
+
+
+def cell(page, row, column, table=TAPS):
+    """A control by the name a screen reader says."""
+    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
+
+
+def button(page, name, table=TAPS):
+    return page.locator(table).get_by_role("button", name=name, exact=True)
+
+
+def names(page, table=TAPS):
+    boxes = page.locator(f"{table} tbody tr td:first-child input")
+    return boxes.evaluate_all("boxes => boxes.map(box => box.value)")
+
+
+def fill(page, row, column, text, table=TAPS):
+    cell(page, row, column, table).fill(text)
+    settle(page)
+
+
+def rows_of(page, table=TAPS):
+    return page.locator(f"{table} tbody tr")
+
+
+def test_a_tap_opened_changes_figures_and_picture(site):
+    before, picture = answer_text(site), site.locator(".sl-picture svg").inner_html()
+    fill(site, 3, "Open then", "1")
+    assert answer_text(site) != before
+    assert site.locator(".sl-picture svg").inner_html() != picture
+
+
+def test_a_row_is_added_with_the_focus_in_it_and_works_when_filled(site):
+    count = rows_of(site).count()
+    button(site, "Add an outlet").click()
+    assert rows_of(site).count() == count + 1
+    assert cell(site, count + 1, "Outlet").evaluate("el => el === document.activeElement")
+    settle(site)
+    assert "Give the outlet a name" in rows_of(site).last.inner_text()
+    fill(site, count + 1, "Outlet", "Attic sink")
+    fill(site, count + 1, "At", "cabin 2")
+    assert site.locator(".sl-stale").count() == 0
+    assert "Attic sink" in answer_text(site)
+
+
+def test_a_removed_row_comes_back_where_it_was_as_it_was_typed(site):
+    fill(site, 2, "Open then", "2")
+    fill(site, 2, "Flow of one", "40 L/min")
+    fill(site, 2, "at pressure", "3")
+    before = names(site)
+    button(site, "Remove: row 2").click()
+    button(site, "Remove: row 4").click()
+    assert len(names(site)) == len(before) - 2
+    fill(site, 1, "Open then", "1")
+    button(site, "Undo").click()
+    button(site, "Undo").click()
+    settle(site)
+    assert names(site) == before
+    assert cell(site, 2, "Open then").input_value() == "2"
+    assert cell(site, 2, "Flow of one").input_value() == "40"
+    assert button(site, "Undo").count() == 0
+
+
+def test_the_only_row_left_cannot_be_removed(site):
+    while rows_of(site).count() > 1:
+        button(site, "Remove: row 1").click()
+    assert button(site, "Remove: row 1").is_disabled()
+
+
+def test_rows_move_by_keyboard_with_the_focus(site):
+    before = names(site)
+    button(site, "Down: row 1").focus()
+    site.keyboard.press("Enter")
+    site.keyboard.press("Enter")
+    assert names(site) == [*before[1:3], before[0], *before[3:]]
+    held = site.evaluate("document.activeElement.getAttribute('aria-label')")
+    assert held == "Down: row 3"
+    button(site, "Up: row 2").press("Enter")
+    held = site.evaluate("document.activeElement.getAttribute('aria-label')")
+    assert held == "Down: row 1"  # at the top the way up ends: the focus stays in the row
+
+
+def test_a_row_is_duplicated_below_itself(site):
+    before = names(site)
+    button(site, "Duplicate: row 2").click()
+    assert names(site) == [*before[:2], before[1], *before[2:]]
+    assert cell(site, 3, "Open then").input_value() == "1"
+
+
+def test_an_error_stands_in_its_cell(site):
+    fill(site, 2, "Length", "far", RUNS)
+    spot = site.locator(f'{RUNS} tbody tr:nth-child(2) td[data-column="long"]')
+    assert "“far” is not a number" in spot.locator(".sl-error").inner_text()
+    assert cell(site, 2, "Length", RUNS).get_attribute("aria-invalid") == "true"
+    assert site.locator(".sl-answer.sl-stale").count() == 1
+    described = cell(site, 2, "Length", RUNS).get_attribute("aria-describedby")
+    assert spot.locator(".sl-error").get_attribute("id") in described
+
+
+def test_a_tap_joined_to_nothing_is_named_beside_it(site):
+    fill(site, 1, "At", "barn")
+    spot = site.locator(f'{TAPS} tbody tr:nth-child(1) td[data-column="at"] .sl-error')
+    assert "“barn” is no place here" in spot.inner_text()
+
+
+def test_typing_keeps_the_focus_in_a_cell(site):
+    field = cell(site, 1, "Length", RUNS)
+    field.click()
+    site.keyboard.press("ControlOrMeta+a")
+    for letter in "75.5":
+        site.keyboard.type(letter)
+        settle(site)
+    assert field.input_value() == "75.5"
+    assert field.evaluate("el => el === document.activeElement")
+
+
+def test_a_link_brings_the_rows_back_in_a_fresh_browser(browser, address):
+    first = browser.new_context(locale="en-GB")
+    page = first.new_page()
+    open_sheet(page, address, "keep_up")
+    fill(page, 1, "Outlet", "Bath, tub; & all!")
+    fill(page, 4, "Open then", "1")
+    page.locator(RUNS).get_by_label("Unit of: Length, all rows").select_option("ft")
+    fill(page, 1, "Length", "12,5", RUNS)
+    page.wait_for_function("() => location.hash.includes('runs=')")
+    page.wait_for_timeout(400)
+    shared, text = page.url, answer_text(page)
+    first.close()
+    second = browser.new_context(locale="en-US")
+    page = second.new_page()
+    page.goto(shared)
+    wait_live(page)
+    settle(page)
+    assert answer_text(page) == text
+    assert cell(page, 1, "Outlet").input_value() == "Bath, tub; & all!"
+    assert cell(page, 1, "Length", RUNS).input_value() == "12,5"
+    assert page.locator(".sl-wrong").count() == 0
+    second.close()
+
+
+def test_a_link_stays_readable(site):
+    fill(site, 1, "Open then", "1")
+    site.wait_for_function("() => location.hash.includes('taps=')")
+    entry = re.search(r"taps=([^&]*)", site.url)[1]
+    assert entry.startswith(
+        "Wash-house+shower,wash-house,shower,2;Wash-house+hose,wash-house,hose;"
+    )
+    assert "runs=" not in site.url
+
+
+def test_damaged_rows_of_a_link_are_said_and_the_others_kept(page, address):
+    taps = "taps=Sink,cabin+1,sink,0,1;Odd,cabin+1,volcano;Hose,wash-house,hose,0,1;a,b,c,d,e,f,g,h,i,j"
+    open_sheet(page, address, "keep_up", f"#{taps}")
+    settle(page)
+    assert names(page) == ["Sink", "Hose"]
+    said = page.locator(".sl-status").first.inner_text()
+    assert "volcano" in said and "a, b, c" in said
+
+
+def test_units_of_rows_switch_and_come_back_as_typed(site):
+    fill(site, 1, "Length", "61.7", RUNS)
+    metric = answer_text(site)
+    site.get_by_role("button", name="US", exact=True).click()
+    settle(site)
+    assert cell(site, 1, "Length", RUNS).input_value() == "202.4"
+    assert site.locator(RUNS).get_by_label("Unit of: Length, all rows").input_value() == "ft"
+    site.get_by_role("button", name="Metric", exact=True).click()
+    settle(site)
+    assert cell(site, 1, "Length", RUNS).input_value() == "61.7"
+    assert answer_text(site) == metric
+
+
+def test_the_link_to_the_cure_opens_a_site_that_keeps_up(site):
+    assert "Does not keep up" in verdict(site)
+    site.get_by_role("link", name=re.compile("See it mended")).click()
+    settle(site)
+    assert "Does not keep up" not in verdict(site)
+
+
+def test_back_to_the_example_brings_the_rows_back(site):
+    before = names(site)
+    button(site, "Remove: row 1").click()
+    settle(site)
+    site.get_by_role("button", name="Back to the example").click()
+    settle(site)
+    assert names(site) == before
+
+
+def test_on_a_phone_each_row_is_a_card_worked_by_touch(browser, address):
+    context = browser.new_context(
+        viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True, locale="en-GB"
+    )
+    page = context.new_page()
+    open_sheet(page, address, "keep_up")
+    before = names(page)
+    button(page, "Down: row 1").tap()
+    button(page, "Remove: row 3").tap()
+    button(page, "Undo").tap()
+    settle(page)
+    assert names(page) == [before[1], before[0], *before[2:]]
+    assert page.evaluate("document.documentElement.scrollWidth") <= 360
+    small = page.locator(f"{TAPS} button").evaluate_all(
+        "all => all.filter(b => b.getBoundingClientRect().width < 24"
+        " || b.getBoundingClientRect().height < 24).length"
+    )
+    assert small == 0  # WCAG 2.2 AA, target size (minimum): 24 CSS px
+    context.close()
+
+
+def test_words_of_the_picture_are_legible_on_a_phone(browser, address):
+    context = browser.new_context(viewport={"width": 360, "height": 740})
+    page = context.new_page()
+    page.goto(f"{address}keep-up/")
+    wide = page.locator(".sl-picture svg").first.evaluate("el => el.getBoundingClientRect().width")
+    assert 13 * wide / 340 >= 11  # px
+    context.close()
