@@ -119,7 +119,6 @@ class _Trial:
         self.place = self.network.outlets_by_name[outlet].node
         self.way = way_to(solution, self.place)
         self.harms = {(one.row, one.kind) for one in findings(solution) if one.kind in BLOCKS}
-        self.thirsty = any(kind in ("suction", "boils") for _, kind in self.harms)
 
     def of(self, *kinds):
         """Links on the way of these kinds."""
@@ -366,15 +365,9 @@ def _suctions(trial):
     for run in trial.of("suction"):
         if not isinstance(run, Run):
             continue
-        heights = trial.network.heights
-        least = max(abs(heights[run.end] - heights[run.start]), SHORTEST)
-        if least < run.length_m:
-            shorter = replace(run, length_m=least)
-            after = trial.solved(trial.network.with_link(shorter))
-            changes = (Change(run.name, "length", run.length_m, least, "length"),)
-            text = f"Bring the pump nearer to the water: “{run.name}” as short as the lift."
-            cost = trial.costs.run(run.pipe, run.length_m - least)
-            yield trial.judge("suction", run.name, text, changes, cost, after)
+        nearer = _nearer(trial, run)
+        if nearer is not None:
+            yield nearer
         wider = _wider(run)
         if wider is not None:
             after = trial.solved(trial.network.with_link(wider))
@@ -382,3 +375,24 @@ def _suctions(trial):
             text = f"Lay “{run.name}” in {wider.pipe.label}."
             cost = trial.costs.run(wider.pipe, run.length_m)
             yield trial.judge("suction", run.name, text, changes, cost, after)
+
+
+def _nearer(trial, run):
+    """The pump nearer to the water: suction as short as the lift, delivery longer by as much."""
+    network, heights = trial.network, trial.network.heights
+    least = max(abs(heights[run.end] - heights[run.start]), SHORTEST)
+    delivery = next((one for one in trial.of("pipe") if isinstance(one, Run)), None)
+    if least >= run.length_m or delivery is None:
+        return None
+    moved = run.length_m - least
+    longer = replace(delivery, length_m=delivery.length_m + moved)
+    changed = network.with_link(replace(run, length_m=least)).with_link(longer)
+    changes = (
+        Change(run.name, "length", run.length_m, least, "length"),
+        Change(delivery.name, "length", delivery.length_m, longer.length_m, "length"),
+    )
+    text = (
+        f"Bring the pump nearer to the water, at its own height: “{run.name}” as short as the lift."
+    )
+    cost = trial.costs.run(delivery.pipe, moved)
+    return trial.judge("suction", run.name, text, changes, cost, trial.solved(changed))

@@ -23,6 +23,7 @@ MOST_ROUNDS = 100
 SINGLY = 12  # rounds after which pressure-holding parts change one at a time
 BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken to be shut
 NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
+TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
@@ -323,7 +324,7 @@ def _solution(system, heads, point, change, steps):
     for (outlet, i, _), (draw, slope) in zip(system.outlets, point.draws, strict=True):
         draws[outlet.name] = draw + slope * change[i]
         over[i] += draws[outlet.name]
-    imbalance = max(map(abs, over[: system.count]), default=0.0) / max(point.through, STILL)
+    imbalance = max(map(abs, over[: system.count]), default=0.0) / max(point.through, TRICKLE)
     heads = (h + c for h, c in zip(heads, change, strict=True))
     named = dict(zip(system.names, heads, strict=True))
     return Solution(network, named, flows, draws, steps, imbalance)

@@ -46,7 +46,8 @@ class PumpState:
 class Solution:
     """A solved network: heads (m) by place and level, flows (m3/s) by link, draws by outlet.
 
-    imbalance: largest share of the whole flow that is lost or won at any place; steps: Newton's.
+    imbalance: largest share of the whole flow (of 0.06 L/min where less flows) that is lost or
+    won at any place; steps: Newton's.
     """
 
     network: Network
