@@ -107,7 +107,7 @@ FIELDS = (
 
 
 def solve(values, reader):
-    rows = _rows(values)
+    rows = rows_of(values)
     case = rows.case()
     changes = tried(rows, case, reader)
     tables = [outlets(case), pipes_table(case)]
@@ -128,7 +128,8 @@ def solve(values, reader):
 # Inputs ---------------------------------------------------------------------------------------
 
 
-def _rows(values):
+def rows_of(values):
+    """The inputs of a case, whichever way the site was described."""
     supply = Supply(
         _pump(values),
         values.set if values.drive == "held" else None,

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from calc import friction, network_solve, suction
+from calc import friction, network_findings, network_solve
 from calc.errors import InputError
 from calc.network import Device, Level, Network, Place, PumpSet, Reducer, Run
 from calc.outlets import Outlet
@@ -283,27 +283,10 @@ class Case:
         return way_to(self.after, self.main.node) if self.main else ()
 
     @cached_property
-    def npsh(self):
-        """NPSH at the pump's inlet after, m; from the suction pipe's loss."""
-        supply = self.site.supply
-        place = suction.place(supply.altitude, supply.temperature)
-        return suction.npsh_available(place, supply.lift, max(0.0, self.after.loss(SUCTION)))
-
-    @cached_property
-    def npsh_required(self):
-        """m; None where the pump's table does not tell or the pump stands."""
-        state = self.after.pump(PUMP_PART)
-        if not state.speed:
-            return None
-        try:
-            return self.site.supply.pump.npsh_required_at(state.flow_m3s, state.speed)
-        except InputError:
-            return None
-
-    @property
     def starved(self):
-        """Whether the pump would cavitate: less NPSH than it needs."""
-        return self.npsh_required is not None and self.npsh < self.npsh_required
+        """Whether the pump would cavitate: less NPSH than it needs, or water boiling before it."""
+        found = network_findings.suction(self.after)
+        return any(finding.row in (PUMP_PART, INLET) for finding in found)
 
 
 def way_to(solution, node):

@@ -147,32 +147,43 @@ def _most_set(case):
 
 
 def _wider(rows, case, _reader):
-    """One run a size, two or three up; then the next run with it: least plastic first."""
+    """One run a size, two or three up; then the next run with it: least plastic first.
+
+    The widest of all is tried before the others: if it does not cure, none of them can.
+    """
     lossy = [link for link in case.way if link.name in case.site.run_rows]
     lossy.sort(key=lambda link: -case.after.loss(link.name))
-    chosen = lossy[:MOST_RUNS]
-    options = []
+    chosen, options = lossy[:MOST_RUNS], []
     for count in range(1, len(chosen) + 1):
         for up in range(1, MOST_SIZES + 1):
             sizes = {link.name: _larger(link.pipe, up) for link in chosen[:count]}
-            if all(sizes.values()):
-                options.append((_plastic(chosen, sizes), sizes))
-    options.sort(key=lambda option: option[0])
-    for _, sizes in options:
-        changed = {
-            _run_index(case, name): {"pipe": f"{pipe.kind}/{pipe.size}"}
-            for name, pipe in sizes.items()
-        }
-        words = " and ".join(f"{pipe.label} from {name}" for name, pipe in sizes.items())
-        new = rows.with_runs(changed)
-        yield Change(f"lay {words.replace(' – ', ' to ')}", new, new.case(case))
+            options.append({name: pipe for name, pipe in sizes.items() if pipe is not None})
+    options = [sizes for sizes in options if sizes]
+    if not options:
+        return
+    widest = _with_pipes(rows, case, options[-1])
+    if not widest.cures:
+        yield widest
+        return
+    for sizes in sorted(options, key=lambda sizes: _plastic(chosen, sizes)):
+        yield _with_pipes(rows, case, sizes)
+
+
+def _with_pipes(rows, case, sizes):
+    """The ``Change`` to other pipes by run."""
+    changed = {
+        _run_index(case, name): {"pipe": f"{pipe.kind}/{pipe.size}"} for name, pipe in sizes.items()
+    }
+    words = " and ".join(f"{pipe.label} from {name}" for name, pipe in sizes.items())
+    new = rows.with_runs(changed)
+    return Change(f"lay {words.replace(' – ', ' to ')}", new, new.case(case))
 
 
 def _larger(pipe, up):
-    """The pipe so many sizes up in its kind; None where there is none."""
+    """The pipe so many sizes up in its kind, or the largest; None where it is that already."""
     sizes = pipes.sizes(pipe.kind)
-    index = next(i for i, one in enumerate(sizes) if one.size == pipe.size) + up
-    return sizes[index] if index < len(sizes) else None
+    index = next(i for i, one in enumerate(sizes) if one.size == pipe.size)
+    return sizes[min(index + up, len(sizes) - 1)] if index < len(sizes) - 1 else None
 
 
 def _plastic(links, sizes):

@@ -1,11 +1,15 @@
 """Links from the keep_up sheet: with the cure made, from a blank site, to other sheets."""
 
+from functools import lru_cache
+
 from calc.answer import Link
 from calc.pumps_demo import PUMPS
 from calc.sheets import row_text
 from calc.sheets.form import Number, filled_rows
 from calc.sheets.keep_up_rows import RUNS, TANKS, TAPS
-from calc.units import QUANTITIES, number_text, parse
+from calc.units import QUANTITIES, Reader, number_text, parse
+
+_TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 
 
 def links(sheet, values, rows, case, changes, reader):
@@ -45,30 +49,32 @@ def _texts(sheet, values, rows, reader):
     found = {k: v for k, v in found.items() if v != sheet.field(k).default(reader.system)}
     for field, table in ((RUNS, rows.runs), (TAPS, rows.taps), (TANKS, rows.tanks)):
         text = _table_text(field, table, reader)
-        if text != _standard_text(field, reader):
+        if text != _standard(field.key, reader.system)[0]:
             found[field.key] = text
     return found or {"ask": "rows"}
 
 
 def _table_text(field, table, reader):
+    usual = _standard(field.key, reader.system)[1]
     cells = ([_cell(c, row.numbers[c.key], reader) for c in field.columns] for row in table)
-    return row_text.encode(_trimmed(field, row, reader) for row in cells)
+    return row_text.encode(_trimmed(row, usual) for row in cells)
 
 
-def _standard_text(field, reader):
-    """The default rows written the same way."""
-    rows = filled_rows(field, field.default(reader.system), reader.system)
-    return row_text.encode(
-        _trimmed(
-            field, [_as_cell(c, t, reader) for c, t in zip(field.columns, row, strict=True)], reader
-        )
+@lru_cache
+def _standard(key, system):
+    """(default rows as a link writes them, each column's default) of a table."""
+    field, reader = _TABLES[key], Reader(system)
+    usual = [_as_cell(c, c.default(system), reader) for c in field.columns]
+    rows = filled_rows(field, field.default(system), system)
+    cells = (
+        [_as_cell(c, text, reader) for c, text in zip(field.columns, row, strict=True)]
         for row in rows
     )
+    return row_text.encode(_trimmed(row, usual) for row in cells), usual
 
 
-def _trimmed(field, cells, reader):
+def _trimmed(cells, usual):
     """Without what is only its column's default at the end."""
-    usual = [_as_cell(c, c.default(reader.system), reader) for c in field.columns]
     while len(cells) > 1 and cells[-1] == usual[len(cells) - 1]:
         cells = cells[:-1]
     return cells

@@ -1,11 +1,13 @@
 """Will it keep up: before and after, who suffers, what cures it, what is wrong with a row."""
 
+from dataclasses import replace
+
 import pytest
 
-from calc import drawing, friction
+from calc import cures, cures_try, drawing, friction
 from calc.answer import Words
 from calc.network import Level, Network, Place, Run
-from calc.sheets import row_text, sheet
+from calc.sheets import keep_up, row_text, sheet
 from calc.sheets.form import Reader, State, work
 from calc.sheets.keep_up_drawing import distances
 from calc.sheets.keep_up_rows import RUNS, pipe_of
@@ -179,7 +181,7 @@ def test_a_diaphragm_pump_is_named_when_a_hose_opens():
 def test_a_starved_inlet_is_said():
     answer = _answer(lift="8.9 m")
     assert answer.verdict.level == "bad" and "cavitate" in answer.verdict.sentence
-    assert any("suction is the bottleneck" in warning.text for warning in answer.warnings)
+    assert any("lacks suction head" in w.text for w in answer.warnings)
 
 
 def test_a_tank_up_the_hill_gives_when_much_is_open():
@@ -209,7 +211,7 @@ def test_a_reducer_holds_its_pressure():
 def test_a_pipe_beyond_its_rating_is_said():
     runs = (("pump", "house", "30 m", "-90 m", "pe-sidr15/1"),)
     texts = " ".join(w.text for w in _answer(runs, (SHOWER,)).warnings)
-    assert "its pipe is rated" in texts
+    assert "than its pipe is rated for" in texts
 
 
 def test_steady_draw_takes_its_flow():
@@ -300,3 +302,40 @@ def test_places_are_drawn_at_their_distance_along_the_shortest_way():
     places = (Place("a", 0.0), Place("b", 0.0))
     found = distances(Network(places, (Level("the water", 0.0),), links, ()))
     assert found == {"the water": 0.0, "a": 6.0, "b": 36.0}
+
+
+# Against the slower search of calc.cures, which was written apart ------------------------------
+
+
+def _solved(system):
+    seen = {}
+
+    def spy(values, reader):
+        seen["case"] = keep_up.rows_of(values).case()
+        return keep_up.solve(values, reader)
+
+    answer = work(replace(SHEET, solve=spy), State(system)).answer
+    return seen["case"], answer
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_the_bottleneck_is_the_part_whose_ease_helps_most(system):
+    case, answer = _solved(system)
+    found = cures.bottleneck(case.after, case.main.name)
+    assert found.row.replace(" – ", " to ") in answer.verdict.sentence
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_the_cheapest_cures_are_those_of_the_full_search(system):
+    case, answer = _solved(system)
+    table = _table(answer, "What would mend it")
+    ours = [row[0].split()[0] for i, row in enumerate(table.rows) if i in table.marked]
+    theirs = [c.kind for c in cures_try.cures(case.after, case.main.name) if c.cured]
+    assert ours == ["set", "lay"] and theirs[:2] == ["set", "widen"]
+
+
+def test_a_set_pressure_told_to_cure_is_the_least_step_that_does():
+    case, answer = _solved("metric")
+    told = float(answer.verdict.sentence.split("set the pump at ")[1].split("\u00a0")[0])
+    full = next(c for c in cures_try.cures(case.after, case.main.name) if c.kind == "set")
+    assert told * 1e5 == pytest.approx(full.changes[0].after, abs=0.1e5)  # one step of either
