@@ -9,6 +9,7 @@ line says otherwise.
 import math
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.errors import InputError
 
@@ -63,6 +64,7 @@ class Quantity:
         return self.unit(self.us if system == "us" else self.metric)
 
 
+@lru_cache(maxsize=2048)  # a table of rows asks for the same few units again and again
 def _fold(symbol):
     folded = symbol.replace("·", "").replace("³", "3").replace("²", "2")
     folded = re.sub(r"[\s.]+", "", folded)
