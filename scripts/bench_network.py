@@ -67,7 +67,7 @@ def main():
     for kind, loops in (("branching", False), ("looped", True)):
         first = before = None
         for size in SIZES:
-            seconds, solution = best_of(5 if size < 1000 else 3, supply(size, loops))
+            seconds, solution = best_of(3000 // size, supply(size, loops))
             first, before = first or seconds, before or seconds
             print(
                 f"{kind:9} {size:5} outlets: {seconds / before:6.2f} times the size before, "

@@ -379,6 +379,32 @@ def test_a_device_loses_its_rated_head_at_its_rated_flow():
     assert DeviceLaw(Device("d", "a", "b", 10 * LPM, 2.0)).flow(2.0)[0] == 10 * LPM
 
 
+@given(st.floats(0.01, 50.0), st.sampled_from((1, -1)))
+@settings(max_examples=60, deadline=None)
+def test_the_slope_of_a_device_is_that_of_finite_differences(head, sign):
+    law, step = DeviceLaw(Device("d", "a", "b", 10 * LPM, 2.0)), 1e-5 * head
+    rise = law.flow(sign * head + step)[0] - law.flow(sign * head - step)[0]
+    assert math.isclose(law.flow(sign * head)[1], rise / (2 * step), rel_tol=1e-6)
+
+
+@given(st.floats(0.05, 0.95), st.sampled_from(sorted(pumps_demo.PUMPS)))
+@settings(max_examples=60, deadline=None)
+def test_the_slope_of_a_pump_is_that_of_finite_differences(share, key):
+    pump = pumps_demo.PUMPS[key]
+    flow, step = share * pump.largest_flow, 1e-6
+    law = PumpLaw(PumpSet("p", "a", "b", pump))
+    head = -law._curve(flow)[0]
+    low, high = law.flow(head - step)[0], law.flow(head + step)[0]
+    points = [point.flow for point in pump.points]
+    assume(not any(low <= one <= high for one in points))  # the curve bends there
+    assume(low > points[0])
+    assert math.isclose(law.flow(head)[1], (high - low) / (2 * step), rel_tol=1e-4)
+
+
+def test_newtons_steps_are_few():
+    assert solve(bench_network.supply(100, loops=True)).steps <= 25
+
+
 @given(st.integers(0, 10**6))
 @settings(max_examples=50, deadline=None)
 def test_elimination_solves_the_equations(seed):
