@@ -7,6 +7,10 @@
   const root = new URL("..", document.currentScript.src).href;
   const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
   const LOOK_AGAIN = 300; // ms
+  const KEPT = "It is kept on this device for use without a network.";
+  const NEWER = "A newer release is on this device now: reload the page to use it.";
+
+  let newer = false; // said once, it stays true until the page is reloaded
 
   function say(sentence) {
     const place = document.querySelector("[data-offline]");
@@ -31,28 +35,34 @@
   }
 
   function tellWhenKept(registration) {
-    if (registration.active) say("It is kept on this device for use without a network.");
-    const worker = registration.installing || registration.waiting;
-    worker?.addEventListener("statechange", () => {
-      if (worker.state === "activated") say("It is kept on this device for use without a network.");
+    const first = registration.active ? null : registration.installing || registration.waiting;
+    if (!first) return say(KEPT);
+    first.addEventListener("statechange", () => {
+      if (first.state === "activated") say(KEPT);
+    });
+  }
+
+  /* At once, since the browser looks for a newer release by itself when a page opens. */
+  function watch(workers) {
+    if (!workers.controller) return;
+    workers.addEventListener("controllerchange", () => {
+      newer = true;
+      say(NEWER);
     });
   }
 
   async function keep() {
     try {
-      const workers = navigator.serviceWorker;
-      const before = workers.controller;
-      workers.addEventListener("controllerchange", () => {
-        if (before) say("A newer release is on this device now: reload the page to use it.");
-      });
-      const registration = await workers.register(root + "sw.js", { updateViaCache: "none" });
-      tellWhenKept(registration);
+      const script = root + "sw.js";
+      const registration = await navigator.serviceWorker.register(script, { updateViaCache: "none" });
+      if (!newer) tellWhenKept(registration);
     } catch (error) {
       console.info("Springline is not kept for use without a network: " + error.message);
     }
   }
 
   if (!location.protocol.startsWith("http") || !("serviceWorker" in navigator)) return;
+  watch(navigator.serviceWorker);
   if (navigator.connection?.saveData) return; // 20 MB more than this page needs
   if (document.readyState === "complete") whenQuiet(keep);
   else window.addEventListener("load", () => whenQuiet(keep));

@@ -17,7 +17,9 @@ HEADER_FILE = "content-security-policy.txt"
 
 SHIM = "vendor/iframe-worker.js"
 FRAME = "vendor/search-frame.js"
-WRITTEN = re.compile(r"<script>postMessage=\$\{(\w)\};importScripts=\$\{(\w)\};.*?<\\/script>", re.S)
+WRITTEN = re.compile(
+    r"<script>postMessage=\$\{(\w)\};importScripts=\$\{(\w)\};.*?<\\/script>", re.S
+)
 
 
 def digest(text):
@@ -27,7 +29,9 @@ def digest(text):
 
 def inline(text):
     """(hashes of scripts, hashes of styles) that stand in a page; blocks of data do not run."""
-    scripts = {digest(s) for about, s in INLINE_SCRIPT.findall(text) if not DATA_BLOCK.search(about)}
+    scripts = {
+        digest(s) for about, s in INLINE_SCRIPT.findall(text) if not DATA_BLOCK.search(about)
+    }
     return scripts, {digest(style) for style in INLINE_STYLE.findall(text)}
 
 
@@ -99,7 +103,9 @@ def settle_search(folder):
     functions = [re.search(rf"function {name}\(.*?\)\{{", text)[0] for name in (post, load)]
     bodies = [_function(text, start) for start in functions]
     address = f'new URL("{FRAME.rsplit("/", 1)[1]}",here)'
-    text = WRITTEN.sub(lambda _: f"<script src=${{{address}}}><\\\\/script>".replace("\\\\", "\\"), text)
+    text = WRITTEN.sub(
+        lambda _: f"<script src=${{{address}}}><\\\\/script>".replace("\\\\", "\\"), text
+    )
     shim.write_text(text.replace("(()=>{", "(()=>{const here=document.currentScript.src;", 1))
     (folder / FRAME).write_text(f"postMessage={bodies[0]};\nimportScripts={bodies[1]};\n")
 

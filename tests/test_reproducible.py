@@ -1,0 +1,77 @@
+"""The same commit gives the same bytes: the whole site, built twice from nothing, elsewhere."""
+
+import hashlib
+import os
+import shutil
+import subprocess
+import sys
+
+import pytest
+
+from scripts.build_steps import release
+from scripts.build_steps.places import PARTS, ROOT
+
+LEFT_BEHIND = (".git", ".venv", ".cache", "site", "dist", "build", "__pycache__", ".hypothesis")
+
+
+def _copy(target):
+    """The sources as they are now, with the parts from npm but nothing made earlier."""
+    shutil.copytree(ROOT, target, ignore=shutil.ignore_patterns(*LEFT_BEHIND))
+    (target / ".cache" / "npm").mkdir(parents=True)
+    (target / ".cache" / "npm" / "node_modules").symlink_to(PARTS.resolve())
+    return target
+
+
+def _build(where, seed):
+    """{name: sha256} of the site built in ``where``."""
+    settings = {
+        "PYTHONPATH": str(where),
+        "PYTHONHASHSEED": seed,
+        "SOURCE_DATE_EPOCH": str(release.commit_time()),
+        "TZ": {"1": "Pacific/Auckland"}.get(seed, "UTC"),
+    }
+    # node may lie beside this Python and nowhere else
+    path = os.pathsep.join((os.environ["PATH"], os.path.dirname(sys.executable)))
+    subprocess.run(
+        [sys.executable, "-m", "scripts.build_steps"],
+        check=True, cwd=where, env={**os.environ, **settings, "PATH": path}, timeout=600,
+    )  # fmt: skip
+    return {
+        path.relative_to(where / "site").as_posix(): hashlib.sha256(path.read_bytes()).hexdigest()
+        for path in (where / "site").rglob("*")
+        if path.is_file()
+    }
+
+
+@pytest.fixture(scope="module")
+def two_builds(tmp_path_factory):
+    where = tmp_path_factory.mktemp("builds")
+    return [
+        _build(_copy(where / name), seed) for name, seed in (("one", "1"), ("longer name ü", "2"))
+    ]
+
+
+def test_two_builds_hold_the_same_files(two_builds):
+    first, second = two_builds
+    assert first.keys() == second.keys()
+
+
+def test_two_builds_hold_the_same_bytes_the_memory_snapshot_too(two_builds):
+    first, second = two_builds
+    assert [name for name in first if first[name] != second.get(name)] == []
+    assert any(name.endswith("calc.snapshot.bin") for name in first)
+
+
+def test_the_release_is_dated_by_its_commit_not_by_the_clock(monkeypatch):
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1700000000")
+    assert release.day() == "2023-11-14"
+    monkeypatch.delenv("SOURCE_DATE_EPOCH")
+    assert release.epoch() == release.commit_time()
+
+
+def test_without_a_clone_the_release_has_no_date(monkeypatch, tmp_path):
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    monkeypatch.setattr(release, "ROOT", tmp_path)
+    monkeypatch.setenv("GIT_CEILING_DIRECTORIES", str(tmp_path.parent))
+    assert release.day() == ""
+    assert " of " not in release.name()
