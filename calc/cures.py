@@ -89,8 +89,10 @@ def sufferers(network, opening):
 def way_to(solution, place):
     """Names of the links along which most of the water comes to a place, source first.
 
-    solution: ``Solution``; place: name.  At each place the link that brings the most is taken;
-    where nothing flows, the one from the highest head that may pass water this way.
+    At each place the link that brings the most is taken; where nothing flows, the one from the
+    highest head that may pass water this way.
+    solution: ``Solution``; place: name.  Returns a tuple of names, () at a level.
+    Raises nothing.  Source: definition.
     """
     network, found, seen = solution.network, [], {place}
     incoming = {}
@@ -110,7 +112,12 @@ def way_to(solution, place):
 
 
 def kind_on(network, way, name):
-    """What a link on a way is: "pipe", "suction" (before the first pump), "device"..."""
+    """What a link on a way is to the outlet at its end.
+
+    network: ``Network``; way: as ``way_to``; name: of a link on it.  Returns "pump", "suction"
+    (anything before the first pump), "pipe", "device" or "reducer".  Raises KeyError for an
+    unknown name.  Source: definition.
+    """
     link = network.link(name)
     if isinstance(link, PumpSet):
         return "pump"
@@ -135,7 +142,11 @@ class _Strong:
 
 
 def eased(link):
-    """The same link without its loss or limit: a wide pipe, a clean device, a strong pump."""
+    """The same link without its loss or limit: a wide pipe, a clean device, a strong pump.
+
+    link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns one of the same kind and name;
+    a pump keeps its heads and its set pressure.  Raises nothing.  Source: definition.
+    """
     if isinstance(link, Run):
         bore = min(1.0, WIDE * link.pipe.inside_m)
         return replace(link, pipe=pipes.own_pipe(bore, link.pipe.roughness_m), k=0.0)
