@@ -177,7 +177,7 @@ SHEET = Sheet(
     "Will it keep up?",
     FIELDS,
     solve,
-    folded=(SOURCE,),
+    folded=(LINES, SOURCE),
     cautions=(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",
         "Know what is buried before you dig; a trench can fall in.",
