@@ -44,7 +44,8 @@ syncBuiltinESMExports();
 Math.random = () => next() / 2147483647;
 Date.now = () => 315532800_000; // ms; 1980-01-01, as in the wheel
 performance.now = () => 0;
-process.env.TZ = "UTC"; // the machine's zone gets into the memory too
+process.env.TZ = "UTC"; // no zone and no path of this machine either
+process.argv[1] = "/snapshot.mjs";
 const ENVIRONMENT = { HOME: "/home/pyodide", LANG: "en_US.UTF-8", PYTHONHASHSEED: "0" };
 
 const { loadPyodide } = await import(pathToFileURL(base + "pyodide.mjs"));

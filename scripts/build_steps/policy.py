@@ -9,16 +9,18 @@ import base64
 import hashlib
 import re
 
-INLINE_SCRIPT = re.compile(r"<script\b(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.S | re.I)
-INLINE_STYLE = re.compile(r"<style\b[^>]*>(.*?)</style>", re.S | re.I)
-DATA_BLOCK = re.compile(r"""\btype=["']?application/(?:ld\+)?json""", re.I)
-CHARSET = re.compile(r'<meta charset="utf-8">', re.I)
+INLINE_SCRIPT = re.compile(
+    r"<script\b(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.DOTALL | re.IGNORECASE
+)
+INLINE_STYLE = re.compile(r"<style\b[^>]*>(.*?)</style>", re.DOTALL | re.IGNORECASE)
+DATA_BLOCK = re.compile(r"""\btype=["']?application/(?:ld\+)?json""", re.IGNORECASE)
+CHARSET = re.compile(r'<meta charset="utf-8">', re.IGNORECASE)
 HEADER_FILE = "content-security-policy.txt"
 
 SHIM = "vendor/iframe-worker.js"
 FRAME = "vendor/search-frame.js"
 WRITTEN = re.compile(
-    r"<script>postMessage=\$\{(\w)\};importScripts=\$\{(\w)\};.*?<\\/script>", re.S
+    r"<script>postMessage=\$\{(\w)\};importScripts=\$\{(\w)\};.*?<\\/script>", re.DOTALL
 )
 
 
