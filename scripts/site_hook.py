@@ -24,7 +24,17 @@ DRAWING = re.compile(
 )
 
 
+# the zip is made after the pages, so Markdown must not look for it
+DOWNLOAD = (
+    '<p><a class="md-button" href="../download/springline.zip" download>'
+    "Download the folder (about 14 MB)</a></p>"
+)
+COPY = "You are reading that folder now."
+
+
 def on_page_markdown(markdown, page, config, files):
+    told = DOWNLOAD if config["use_directory_urls"] else COPY
+    markdown = markdown.replace("{{ download }}", told)
     return FENCE.sub(r'<div class="sl-place" data-sheet="\1"></div>', markdown)
 
 

@@ -3,7 +3,7 @@
 import shutil
 import time
 
-from scripts.build_steps import pages, parts, policy, runtime, serviceworker
+from scripts.build_steps import offline, pages, parts, policy, runtime, serviceworker
 from scripts.build_steps.places import ROOT, SITE, WORKSHOP, locked, say
 
 
@@ -14,8 +14,15 @@ def build(folder):
     pages.mend(folder)
     policy.write(folder)
     pages.check(folder)
+    offer_copy(folder / "download")
     serviceworker.write(folder)
     return manifest
+
+
+def offer_copy(folder):
+    """The site as one zip for use without a network, to be downloaded from the site itself."""
+    folder.mkdir()
+    shutil.copyfile(offline.make(), folder / "springline.zip")
 
 
 def swap(folder):

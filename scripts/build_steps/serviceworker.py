@@ -12,9 +12,10 @@ from scripts.build_steps.places import SCRIPTS
 
 NAME = "sw.js"
 SOURCE = SCRIPTS / "service_worker.js"
-# for developers, search engines, other languages or hosts: no page of ours asks for them
+# for developers, search engines, other languages or hosts: no page of ours asks for them; the
+# zip holds the same again
 LEFT_OUT = re.compile(
-    r"\.map$|^sitemap\.xml|^assets/javascripts/lunr/|^content-security-policy\.txt$|^sw\.js$"
+    r"\.map$|^sitemap\.xml|^assets/javascripts/lunr/|^content-security-policy\.txt$|^sw\.js$|^download/"
 )
 
 
