@@ -13,7 +13,12 @@ RUNS = '.sl-field[data-key="runs"]'
 @pytest.fixture
 def site(page, address):
     open_sheet(page, address, "keep_up")
+    unfold(page)
     return page
+
+
+def unfold(page):
+    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
 
 
 def cell(page, row, column, table=TAPS):
@@ -134,6 +139,7 @@ def test_a_link_brings_the_rows_back_in_a_fresh_browser(browser, address):
     first = browser.new_context(locale="en-GB")
     page = first.new_page()
     open_sheet(page, address, "keep_up")
+    unfold(page)
     fill(page, 1, "Outlet", "Bath, tub; & all!")
     fill(page, 4, "Open then", "1")
     page.locator(RUNS).get_by_label("Unit of: Length, all rows").select_option("ft")
@@ -220,6 +226,25 @@ def test_on_a_phone_each_row_is_a_card_worked_by_touch(browser, address):
         " || b.getBoundingClientRect().height < 24).length"
     )
     assert small == 0  # WCAG 2.2 AA, target size (minimum): 24 CSS px
+    context.close()
+
+
+def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
+    context = browser.new_context(viewport={"width": 360, "height": 740}, locale="en-GB")
+    page = context.new_page()
+    open_sheet(page, address, "keep_up")
+    cell(page, 1, "Open then").focus()
+    for _ in range(30):
+        page.keyboard.press("Tab")
+        hidden = page.evaluate(
+            """() => {
+                const field = document.activeElement.getBoundingClientRect();
+                const verdict = document.querySelector('.sl-answer .sl-verdict');
+                const over = verdict.getBoundingClientRect();
+                return field.top < over.bottom && field.bottom > over.top;
+            }"""
+        )
+        assert not hidden
     context.close()
 
 
