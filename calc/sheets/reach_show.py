@@ -126,7 +126,7 @@ def taps(line, values, wanted):
         Column("Open together"),
         Column("Flow", "flow"),
         Column("Left at the top", "pressure"),
-        Column(""),
+        Column("Result"),
     )
     note = "A shower at 7.5 L/min (2 gpm), a hose at 38 L/min (10 gpm): common practice."
     return Table(

@@ -256,7 +256,7 @@ def sizes(case):
             Column("Speed", "speed"),
             Column("Lost", "head"),
             Column("Highest lift", "length"),
-            Column(""),
+            Column("Result"),
         ),
         rows,
         marked=tuple(i for i, other in enumerate(tried) if other.pipe == case.pipe),
