@@ -12,10 +12,13 @@ FRAGMENT = "#climb=13m"  # a reader's own number, so that the page starts Python
 ROUNDS = 3
 
 
-def cold_and_warm(address):
-    """(ms at the first visit of a fresh browser, ms at the second)."""
+def visits(server, address):
+    """(ms at the first visit of a fresh browser, ms at the second, bytes sent at the first)."""
+    server.asked.clear()
     with fresh_browser() as context:
-        return until_live(context, address), until_live(context, address)
+        first = until_live(context, address)
+        sent_first = weight(list(server.asked))
+        return first, until_live(context, address), sent_first
 
 
 def sent(path):
@@ -32,18 +35,14 @@ def weight(asked):
 
 def measures():
     """(label, ratio) pairs; the two starts take turns, so a busy machine slows both alike."""
-    times, weights = [], []
+    ratios = []
     with served() as (server, address):
         for _ in range(ROUNDS):
-            server.asked.clear()
-            ours = cold_and_warm(address + sheet(KEY).page + FRAGMENT)
-            ours_weight = weight(server.asked)
-            server.asked.clear()
-            bare = cold_and_warm(address + BARE_PAGE)
-            weights.append((ours_weight, weight(server.asked)))
-            times.append([one / other for one, other in zip(ours, bare, strict=True)])
-    for word, ratios in zip(("first", "second"), zip(*times, strict=True), strict=True):
-        yield f"{word} visit: first live answer / Pyodide alone, time", statistics.median(ratios)
-    ours_weight, bare_weight = weights[-1]
-    yield "first visit: bytes sent (gzip) / those of Pyodide alone", ours_weight / bare_weight
-    yield "first visit: bytes sent (gzip), MB", ours_weight / 1e6
+            ours = visits(server, address + sheet(KEY).page + FRAGMENT)
+            bare = visits(server, address + BARE_PAGE)
+            ratios.append([one / other for one, other in zip(ours, bare, strict=True)])
+    first, second, sent_first = (statistics.median(column) for column in zip(*ratios, strict=True))
+    yield "first visit: first live answer / Pyodide alone, time", first
+    yield "second visit: first live answer / Pyodide alone, time", second
+    yield "first visit: bytes sent (gzip) up to there / those of Pyodide alone", sent_first
+    yield "first visit: bytes sent (gzip) up to there, MB", ours[2] / 1e6
