@@ -363,7 +363,8 @@ def _sentence(error, sheet, key, reader, state):
         low, high, value = (
             reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
         )
-        message = f"{label}: {value} is out of range; allowed: {low} to {high}. {error.remedy}".strip()
+        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
+        message = f"{message} {error.remedy}".strip()
     if "." not in key:
         return message
     name, index = key.split(".")[:2]
