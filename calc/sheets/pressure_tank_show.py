@@ -5,7 +5,7 @@ import math
 from calc import storage
 from calc.answer import Chart, Column, Figure, Link, Series, Step, Table, Value, Warning
 from calc.sheets.pressure_tank_case import CUP, GAP
-from calc.sheets.tank_sizes import gap_words, round_up, typed
+from calc.sheets.tank_sizes import gap_words, round_up
 from calc.units import GALLON_US, LITRE, PSI
 
 COMMON = {  # m3, sizes tanks are sold in; common practice, no source
@@ -284,9 +284,9 @@ def _switch_warnings(values, found, reader):
 
 def links(values, reader):
     """Where to go on from a pressure tank."""
-    asked = {"pressure": typed(values.cutin, "pressure", reader)}
+    asked = {"pressure": reader.typed(values.cutin, "pressure")}
     if values.draw:
-        asked["flow"] = typed(values.draw, "flow", reader)
+        asked["flow"] = reader.typed(values.draw, "flow")
     return (
         Link("At the starting pressure: will it reach?", "reach", asked),
         Link("Water for days without the pump: a storage tank", "tank", {}),

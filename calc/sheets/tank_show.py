@@ -4,7 +4,7 @@ import math
 
 from calc import storage, well
 from calc.answer import Chart, Column, Figure, Link, Series, Step, Table, Value, Warning
-from calc.sheets.tank_sizes import round_sizes, round_up, span, typed
+from calc.sheets.tank_sizes import round_sizes, round_up, span
 from calc.units import DAY, GRAVITY, PSI
 
 DRIP = 20 * PSI  # Pa, what drip lines are content with; common practice, no source
@@ -303,8 +303,8 @@ def links(values, found, reader):
     """Where to go on from a tank."""
     rows = [Link("Count the water a day again", "demand", {})]
     if found.raised > 0:
-        climb = typed(values.lost - found.raised, "length", reader).replace("−", "-")
-        known, wanted = (typed(p, "pressure", reader) for p in (0.0, values.wanted))
+        climb = reader.typed(values.lost - found.raised, "length")
+        known, wanted = (reader.typed(p, "pressure") for p in (0.0, values.wanted))
         rows.append(
             Link(
                 "The pressure this height gives",

@@ -45,11 +45,6 @@ def span(seconds):
     return "1 day" if days == 1 else f"{days:g} days"
 
 
-def typed(value, quantity, reader):
-    """An SI value as text that a field reads back: "18.00 L/min"."""
-    return reader.show(value, quantity, 4).replace("\u00a0", " ").replace("\u202f", "")
-
-
 def gap_words(seconds):
     """How far apart starts lie, in words: "45 s", "12 min", "10.6 hours", "3.2 days"."""
     for unit, name, least in ((DAY, "days", 2), (3600.0, "hours", 2), (60.0, "min", 2)):
