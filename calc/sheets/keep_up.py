@@ -92,6 +92,15 @@ FIELDS = (
         group=SOURCE,
     ),
     Number("suctionlong", "Suction pipe", "length", "7 m", "23 ft", 0.1, 200.0, group=SOURCE),
+    Count(
+        "pumps",
+        "Pumps like it side by side",
+        1,
+        1,
+        3,
+        help="Each behind its own check valve.",
+        group=SOURCE,
+    ),
     Choice(
         "suctionpipe", "Its size", PIPES, "pe100-sdr11/40", "pvc40/1.25", group=SOURCE,
         help="A foot valve and a bend are counted with it.",
@@ -138,6 +147,7 @@ def rows_of(values):
         pipe_of(values.suctionpipe),
         values.water,
         values.altitude,
+        values.pumps,
     )
     if values.ask == "few":
         return Rows(supply, *_few(values), ())

@@ -37,6 +37,7 @@ class Supply:
     suction_pipe: object
     temperature: float
     altitude: float
+    beside: int = 1  # pumps of this kind side by side, each behind its check valve
 
 
 def fold(name):
@@ -116,7 +117,10 @@ class Site:
         self.where |= {SUCTION: "suctionlong", PUMP_PART: "pump", WATER: "lift", INLET: "lift"}
         self._heights[INLET] = 0.0
         yield Run(SUCTION, WATER, INLET, supply.suction_pipe, supply.suction_length, k)
-        yield PumpSet(PUMP_PART, INLET, PUMP, supply.pump, supply.set_pa)
+        for number in range(1, supply.beside + 1):
+            name = PUMP_PART if number == 1 else f"{PUMP_PART} {number}"
+            self.where[name] = "pumps" if number > 1 else "pump"
+            yield PumpSet(name, INLET, PUMP, supply.pump, supply.set_pa)
 
     def _runs(self, rows):
         taken = set()

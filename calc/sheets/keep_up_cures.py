@@ -1,8 +1,9 @@
 """What would mend a short outlet: each change made in the rows and solved again.
 
 A change is tried in the order of its usual cost, own order: look after the filter, turn the
-set pressure up, a second filter beside the first, wider pipe (by the plastic it takes), another
-pump.  Nothing is said to cure that the solved network does not show.
+set pressure up, a second filter beside the first, wider pipe (by the plastic it takes), a second
+pump, another pump, a cistern up the hill; for a pump short of suction, a wider suction pipe or a
+pump nearer to the water.  Nothing is said to cure that the solved network does not show.
 """
 
 import itertools
@@ -13,12 +14,17 @@ from calc import pipes
 from calc.errors import InputError
 from calc.network import Run
 from calc.pumps_demo import PUMPS
-from calc.sheets.keep_up_case import FILTERS, PUMP_PART, SUCTION, Case, Site
+from calc.sheets.form import Row
+from calc.sheets.keep_up_case import FILTERS, PUMP, PUMP_PART, SUCTION, Case, Site, fold
 from calc.units import PSI
 
 MOST_RUNS = 3  # runs of pipe changed at once, own choice: more is a new supply
 MOST_SIZES = 3  # sizes up on one run, own choice
 STEP = {"metric": 0.1e5, "us": 1.0 * PSI}  # Pa, to which a set pressure is rounded up
+MOST_PUMPS = 2  # side by side as a cure, own choice
+FILL = 1.0  # m, by which the pump must reach over a cistern to fill it, own choice
+CISTERN, CISTERN_WAY = "hill cistern", 50.0  # name; m of pipe to it, own choice: the hill is yours
+SHORTEST = 1.0  # m, shortest suction pipe thought of, own choice
 MARGIN = 1.05  # share of a shortfall added to a set pressure at a time
 
 
@@ -54,11 +60,19 @@ class Change:
 
     @property
     def cures(self):
-        return not self.case.after.short
+        return not self.case.after.short and not self.case.starved
 
     def pressure(self, name):
         """Running pressure of an outlet with the change, Pa."""
         return self.case.after.outlet(name).pressure_pa
+
+
+class SuctionChange(Change):
+    """A change to the suction: it cures where the pump has suction head enough with it."""
+
+    @property
+    def cures(self):
+        return not self.case.starved
 
 
 def tried(rows, case, reader):
@@ -66,10 +80,14 @@ def tried(rows, case, reader):
 
     Where no digging is needed for that, the wider pipe that would do it too comes after.
     """
-    found = []
-    if not case.short:
+    if case.starved:
+        makers = (_suction,)  # until that is mended, what an outlet gets is not what is shown
+    elif case.short:
+        makers = (_clean, _set_higher, _second_filter, _wider, _second_pump, _larger_pump, _cistern)
+    else:
         return ()
-    for make in (_clean, _set_higher, _second_filter, _wider, _larger_pump):
+    found = []
+    for make in makers:
         for change in make(rows, case, reader):
             found.append(change)
             if change.cures:
@@ -127,7 +145,7 @@ def _set_higher(rows, case, reader):
             new,
             new.case(change.case if change else case),
         )
-        if change.cures or not change.case.after.pump(PUMP_PART).held:
+        if not change.case.after.short or not change.case.after.pump(PUMP_PART).held:
             break
         missing = change.case.after.short[0].short_pa
     if change is not None:
@@ -193,6 +211,84 @@ def _plastic(links, sizes):
     )
 
 
+def _suction(rows, case, reader):
+    """A wider suction pipe; then the pump as near to the water as the lift allows."""
+    supply = rows.supply
+    for up in range(1, MOST_SIZES + 1):
+        pipe = _larger(supply.suction_pipe, up)
+        if pipe is not None:
+            new = replace(rows, supply=replace(supply, suction_pipe=pipe))
+            yield SuctionChange(f"lay the suction pipe in {pipe.label}", new, new.case(case))
+    least = max(abs(supply.lift), SHORTEST)
+    if supply.suction_length > least:
+        moved = supply.suction_length - least
+        first = {
+            i: {"long": row.long + moved}
+            for i, row in enumerate(rows.runs)
+            if fold(row.numbers["from"]) == fold(PUMP)
+        }
+        new = replace(rows.with_runs(first), supply=replace(supply, suction_length=least))
+        text = (
+            f"bring the pump {reader.both(moved, 'length')} nearer to the water, at its own height"
+        )
+        yield SuctionChange(text, new, new.case(case))
+
+
+def _second_pump(rows, case, reader):
+    """One more pump of the same kind beside it, set as high as it then takes."""
+    supply = rows.supply
+    if supply.beside >= MOST_PUMPS:
+        return
+    new = replace(rows, supply=replace(supply, beside=supply.beside + 1))
+    yield _and_higher("set one more pump like it beside it", new, new.case(case), reader)
+
+
+def _and_higher(text, rows, case, reader):
+    """A ``Change``, with the set pressure raised too where some outlet is still short."""
+    change = Change(text, rows, case)
+    if case.after.short:
+        for higher in _set_higher(rows, case, reader):
+            change = Change(f"{text} and {higher.text}", higher.rows, higher.case)
+    return change
+
+
+def _cistern(rows, case, reader):
+    """A cistern joined to the worst outlet's place, as low as serves and the pump can still fill."""
+    tap, weight = case.main, case.weight
+    supply, height = rows.supply, case.after.network.heights[tap.node]
+    ceiling = supply.pump.shut_off_head - supply.lift - FILL
+    if supply.set_pa is not None:
+        ceiling = min(ceiling, supply.set_pa / weight - FILL)
+    line = next((one for one in reversed(case.way) if one.name in case.site.run_rows), None)
+    if line is None or any(fold(row.name) == fold(CISTERN) for row in rows.tanks):
+        return
+    level, change = height + MARGIN * tap.after.wanted_pa / weight + FILL, None
+    for _ in range(4):
+        if level > ceiling:
+            break
+        new = _with_cistern(rows, tap.node, line, level)
+        change = Change(
+            f"stand a cistern where its water is {reader.both(level, 'length')} above the pump, "
+            f"joined to {tap.node} by {reader.both(CISTERN_WAY, 'length')} of pipe",
+            new,
+            new.case(case),
+        )
+        if not change.case.after.short:
+            break
+        level += MARGIN * change.case.after.short[0].short_pa / weight
+    if change is not None:
+        yield change
+
+
+def _with_cistern(rows, node, line, level):
+    """The rows with a cistern and the run to it, in the pipe of ``line``."""
+    tank = Row(f"tanks.{len(rows.tanks) + 1}", {"name": CISTERN, "up": level})
+    run = {"from": node, "to": CISTERN, "long": CISTERN_WAY, "up": level, "bends": 2}
+    run |= {"pipe": f"{line.pipe.kind}/{line.pipe.size}", "extra": "none"}
+    added = Row(f"runs.{len(rows.runs) + 1}", run)
+    return replace(rows, tanks=(*rows.tanks, tank), runs=(*rows.runs, added))
+
+
 def _larger_pump(rows, case, reader):
     """The invented pumps with more head, set as high as it then takes."""
     supply = rows.supply
@@ -201,11 +297,7 @@ def _larger_pump(rows, case, reader):
             continue
         new = replace(rows, supply=replace(supply, pump=pump))
         try:
-            change = Change(f"use the {pump.name[0].lower()}{pump.name[1:]}", new, new.case(case))
-            if change.case.after.short:
-                for higher in _set_higher(new, change.case, reader):
-                    text = f"{change.text} and {higher.text}"
-                    change = Change(text, higher.rows, higher.case)
-            yield change
+            text = f"use the {pump.name[0].lower()}{pump.name[1:]}"
+            yield _and_higher(text, new, new.case(case), reader)
         except InputError:
             continue

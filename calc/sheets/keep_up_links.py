@@ -38,14 +38,12 @@ def _texts(sheet, values, rows, reader):
         found["set"] = _number(rows.supply.set_pa, "pressure", reader)
     if pump == "own":
         found |= {"table": values.table, "works": values.works}
-    for key, quantity in (
-        ("lift", "length"),
-        ("suctionlong", "length"),
-        ("water", "temperature"),
-        ("altitude", "length"),
-    ):
+    for key, quantity in (("lift", "length"), ("water", "temperature"), ("altitude", "length")):
         found[key] = _number(values.numbers[key], quantity, reader)
-    found["suctionpipe"] = values.suctionpipe
+    supply = rows.supply
+    found["suctionlong"] = _number(supply.suction_length, "length", reader)
+    found["suctionpipe"] = f"{supply.suction_pipe.kind}/{supply.suction_pipe.size}"
+    found["pumps"] = str(supply.beside)
     found = {k: v for k, v in found.items() if v != sheet.field(k).default(reader.system)}
     for field, table in ((RUNS, rows.runs), (TAPS, rows.taps), (TANKS, rows.tanks)):
         text = _table_text(field, table, reader)

@@ -16,7 +16,7 @@ def verdict(case, changes, reader):
         told += " The pump runs past the end of its table, where its curve is a guess."
     if case.starved:
         tail = "But the suction is the bottleneck: the pump would cavitate and give less than that."
-        return Verdict("bad", f"{told} {tail}", "Does not keep up")
+        return Verdict("bad", f"{told} {tail} {_suction_cure(changes)}", "Does not keep up")
     if not case.short:
         tight = bool(case.tight)
         tail = "it is only just enough" if tight else "every open outlet gets enough"
@@ -28,6 +28,13 @@ def verdict(case, changes, reader):
         f"{told} It wants {wanted}. {_cause(case, reader)} {_cure(case, changes, reader)}",
         "Does not keep up",
     )
+
+
+def _suction_cure(changes):
+    best = next((change for change in changes if change.cures), None)
+    if best is not None:
+        return f"Cheapest cure: {best.text}."
+    return "Set the pump lower or nearer to the water, or use less at once."
 
 
 def _told(case, tap, reader):
