@@ -2,12 +2,16 @@
 
 import itertools
 
-from scripts.bench_steps import friction, keystroke, start
+from scripts.bench_steps import elsewhere, friction, keystroke, memory, start
 
 
 def main():
     for label, ratio in itertools.chain(
-        friction.measures(), start.measures(), keystroke.measures()
+        friction.measures(),
+        start.measures(),
+        elsewhere.measures(),
+        keystroke.measures(),
+        memory.measures(),
     ):
         print(f"{label:<72} {ratio:>9.3g}", flush=True)
 

@@ -16,14 +16,23 @@ from scripts.build_steps.places import SITE
 from scripts.serve_site import HOST, Handler, Server
 from tests.conftest import FLAGS, chromium_path
 
-BARE_PAGE = "bare.html"
+BARE_PAGE = "bare.html"  # Pyodide alone
+IMPORT_PAGE = "bare-import.html"  # Pyodide, then calc unpacked and every sheet imported
 BARE_WORKER = """\
 import {{ loadPyodide }} from "./runtime/{folder}/pyodide.mjs";
-await loadPyodide({{ indexURL: new URL("./runtime/{folder}/", location).href }});
+const base = new URL("./runtime/{folder}/", location).href;
+const python = await loadPyodide({{ indexURL: base }});
+{then}
 postMessage("ready");
 """
+IMPORT = """\
+const wheel = await (await fetch(base + "{wheel}")).arrayBuffer();
+python.unpackArchive(wheel, "wheel");
+python.runPython("import importlib, calc.bridge, calc.sheets\\n"
+  + "for key in calc.sheets.KEYS: calc.sheets.sheet(key)");
+"""
 BARE_SCRIPT = """\
-const worker = new Worker("bare-worker.js", { type: "module" });
+const worker = new Worker("WORKER", { type: "module" });
 worker.onmessage = () => { window.LIVE_AT = performance.now(); };
 """
 WATCH = """\
@@ -67,10 +76,13 @@ def served():
         folder = Path(name)
         for path in SITE.iterdir():
             (folder / path.name).symlink_to(path)
-        worker = BARE_WORKER.format(folder=manifest()["folder"])
-        (folder / BARE_PAGE).write_text('<!doctype html><script src="bare.js"></script>')
-        (folder / "bare.js").write_text(BARE_SCRIPT)
-        (folder / "bare-worker.js").write_text(worker)
+        runtime = manifest()
+        for page, then in ((BARE_PAGE, ""), (IMPORT_PAGE, IMPORT.format(wheel=runtime["wheel"]))):
+            stem = page.removesuffix(".html")
+            worker = BARE_WORKER.format(folder=runtime["folder"], then=then)
+            (folder / page).write_text(f'<!doctype html><script src="{stem}.js"></script>')
+            (folder / f"{stem}.js").write_text(BARE_SCRIPT.replace("WORKER", f"{stem}-worker.js"))
+            (folder / f"{stem}-worker.js").write_text(worker)
         with _Stage((HOST, 0), functools.partial(_Noting, directory=name)) as server:
             server.asked = []
             threading.Thread(target=server.serve_forever, daemon=True).start()

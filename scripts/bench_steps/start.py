@@ -4,7 +4,7 @@ import gzip
 import statistics
 
 from calc.sheets import sheet
-from scripts.bench_steps.stage import BARE_PAGE, fresh_browser, served, until_live
+from scripts.bench_steps.stage import BARE_PAGE, IMPORT_PAGE, fresh_browser, served, until_live
 from scripts.build_steps.places import SITE
 
 KEY = "reach"  # the calculator asked for most
@@ -34,15 +34,21 @@ def weight(asked):
 
 
 def measures():
-    """(label, ratio) pairs; the two starts take turns, so a busy machine slows both alike."""
-    ratios = []
+    """(label, ratio) pairs; the starts take turns, so a busy machine slows all alike."""
+    bare, imported, sizes = [], [], []
     with served() as (server, address):
         for _ in range(ROUNDS):
             ours = visits(server, address + sheet(KEY).page + FRAGMENT)
-            bare = visits(server, address + BARE_PAGE)
-            ratios.append([one / other for one, other in zip(ours, bare, strict=True)])
-    first, second, sent_first = (statistics.median(column) for column in zip(*ratios, strict=True))
-    yield "first visit: first live answer / Pyodide alone, time", first
-    yield "second visit: first live answer / Pyodide alone, time", second
-    yield "first visit: bytes sent (gzip) up to there / those of Pyodide alone", sent_first
-    yield "first visit: bytes sent (gzip) up to there, MB", ours[2] / 1e6
+            alone = visits(server, address + BARE_PAGE)
+            whole = visits(server, address + IMPORT_PAGE)
+            bare.append([one / other for one, other in zip(ours, alone, strict=True)])
+            imported.append([one / other for one, other in zip(ours, whole, strict=True)])
+            sizes.append(ours[2] / 1e6)
+    first, second, sent_first = (statistics.median(column) for column in zip(*bare, strict=True))
+    yield "http cold: first live answer / Pyodide alone, time", first
+    yield "http warm: first live answer / Pyodide alone, time", second
+    first, second, _ = (statistics.median(column) for column in zip(*imported, strict=True))
+    yield "http cold: first live answer / Pyodide and calc imported, time", first
+    yield "http warm: first live answer / Pyodide and calc imported, time", second
+    yield "http cold: bytes sent (gzip) / those of Pyodide alone", sent_first
+    yield "http cold: bytes sent (gzip), MB", statistics.median(sizes)
