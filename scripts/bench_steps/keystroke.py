@@ -3,9 +3,11 @@
 import json
 import statistics
 import time
+from urllib.parse import quote
 
 from calc import bridge
 from calc.sheets import KEYS, sheet
+from scripts.bench_keep_up import ten_outlets
 from scripts.bench_steps.stage import LONGEST, fresh_browser, served
 
 FRAME = 1000 / 60  # ms; a screen that draws 60 times a second
@@ -64,3 +66,8 @@ def measures():
             yield f"{key}: keystroke to new figures / one frame of 60 Hz", typed / FRAME
             ratio = over_native(page, {"op": "work", "sheet": key})
             yield f"{key}: one answer, browser / CPython, time", ratio
+        page.goto(f"{address}{sheet('keep_up').page}#taps={quote(ten_outlets()['taps'])}")
+        page.wait_for_selector('section.sl[data-state="live"]', timeout=LONGEST)
+        page.wait_for_timeout(1000)  # the first answers warm the interpreter's caches
+        typed = statistics.median(page.evaluate(TYPE, STROKES))
+        yield "keep_up with ten outlets: change to new figures and drawing / 50 ms", typed / 50
