@@ -12,6 +12,8 @@ from calc.units import LITRE, METRE_OF_WATER, MINUTE
 
 WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
 PUMP = "pump"  # where the runs begin
+STILL = 1e-9  # m3/s, below which nothing flows: what is left is the solver's last bits
+EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
 LPM = LITRE / MINUTE  # m3/s
 # A 1 in cartridge housing, clean and due for a change: common practice, no source
 FILTERS = {
@@ -294,12 +296,16 @@ class Case:
 
 
 def way_to(solution, node):
-    """Links by which most of a place's water comes to it, source first."""
+    """Links by which most of a place's water comes to it, source first.
+
+    Where nothing flows, the way the rows run; of equal parts side by side, the first.
+    """
     arriving = {}
     for link in solution.network.links:
         flow = solution.flows[link.name]
+        flow = 0.0 if abs(flow) < STILL else flow
         end, start = (link.end, link.start) if flow >= 0 else (link.start, link.end)
-        if abs(flow) > arriving.get(end, (0.0,))[0]:
+        if end not in arriving or abs(flow) > EQUAL * arriving[end][0]:
             arriving[end] = (abs(flow), link, start)
     way, seen = [], set()
     while node in arriving and node not in seen:
