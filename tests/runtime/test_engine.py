@@ -98,7 +98,10 @@ def test_a_bad_question_is_refused_and_the_next_one_answered(page, address, requ
 def test_a_start_that_failed_is_said_and_can_be_tried_again(page, address):
     page.route("**/runtime/**", lambda route: route.abort())
     page.goto(address + PAGE)
-    page.wait_for_function("document.querySelector('.sl-status').innerText.includes('could not')")
+    # a function: text of another kind is evaluated anew at each look, which the page's policy bars
+    page.wait_for_function(
+        "() => document.querySelector('.sl-status').innerText.includes('could not')"
+    )
     assert "The worked example stands" in page.locator(".sl-status").first.inner_text()
     page.unroute("**/runtime/**")
     page.evaluate("SpringlineEngine.start()")
