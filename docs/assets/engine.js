@@ -4,7 +4,6 @@
   "use strict";
 
   const here = document.currentScript.src;
-  const assets = new URL(".", here).href;
   const runtime = new URL("../runtime/", here).href;
   const LONGEST_START = 120_000; // ms; after that something is wrong
 
@@ -26,6 +25,7 @@
     });
   }
 
+  /* Pages load it before this script; it is asked for again where that failed. */
   async function manifest() {
     if (!window.SPRINGLINE_RUNTIME) await script(runtime + "manifest.js");
     return window.SPRINGLINE_RUNTIME;
@@ -104,15 +104,13 @@
 
   /* What worker.js needs to know, its address for a script tag, and how to make a worker. */
   async function plan() {
-    const { folder, wheel, snapshot, embedded } = await manifest();
+    const { folder, wheel, snapshot, memory, embedded } = await manifest();
     const base = runtime + folder + "/";
-    const settings = { base, wheel, snapshot, plain: options.plain };
-    if (!embedded) {
-      const source = assets + "worker.js?" + folder;
-      return { settings, source, make: () => new Worker(source, { type: "module" }) };
-    }
+    const source = base + "worker.js";
+    const settings = { base, wheel, snapshot, memory, plain: options.plain };
+    if (!embedded) return { settings, source, make: () => new Worker(source, { type: "module" }) };
     settings.files = await unpackFolder(base, embedded);
-    return { settings, source: base + "worker.js", make: () => classicWorker() };
+    return { settings, source, make: () => classicWorker() };
   }
 
   /* On a disk the search puts another kind of Worker in the browser's place.

@@ -14,7 +14,7 @@ import zipfile
 
 import calc
 from scripts.build_steps import pages, parts, policy, runtime
-from scripts.build_steps.places import ASSETS, CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
+from scripts.build_steps.places import CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
 
 LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
 CONFIG = """\
@@ -46,15 +46,15 @@ def config_file():
 def embed(folder, manifest):
     """Replace the runtime's files by scripts that hold them; returns nothing."""
     where = folder / manifest["folder"]
-    names = sorted(path.name for path in where.iterdir())
+    names = sorted(path.name for path in where.iterdir() if path.name != runtime.WORKER)
     for one in names:
         path = where / one
         write_script(where, one, path.read_bytes())
         path.unlink()
-    worker = (SCRIPTS / "folder_worker.js").read_text() + (ASSETS / "worker.js").read_text()
-    write_script(where, "worker.js", worker.encode())
-    (where / "worker.js").write_text(worker)
-    told = {**manifest, "embedded": [*names, "worker.js"]}
+    worker = (SCRIPTS / "folder_worker.js").read_text() + (where / runtime.WORKER).read_text()
+    write_script(where, runtime.WORKER, worker.encode())
+    (where / runtime.WORKER).write_text(worker)
+    told = {**manifest, "embedded": [*names, runtime.WORKER]}
     (folder / "manifest.js").write_text(
         f"window.SPRINGLINE_RUNTIME = {json.dumps(told, indent=1)};\n"
     )

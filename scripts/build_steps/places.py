@@ -13,7 +13,6 @@ CACHE = ROOT / ".cache"
 PARTS = CACHE / "npm" / "node_modules"
 WORKSHOP = ROOT / "build"
 SCRIPTS = ROOT / "scripts"
-ASSETS = ROOT / "docs" / "assets"
 
 
 def run(command, **options):

@@ -4,15 +4,17 @@
 ``site/runtime/`` may be cached for ever.
 """
 
+import gzip
 import hashlib
 import json
 
 from scripts.build_steps import parts, wheel
-from scripts.build_steps.places import ASSETS, CACHE, ROOT, SCRIPTS, run, say
+from scripts.build_steps.places import CACHE, ROOT, SCRIPTS, run, say
 
 SNAPSHOT = "calc.snapshot.bin"  # gzipped; a host might serve a .gz with an encoding of its own
 COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
-SHAPING = (ASSETS / "worker.js", SCRIPTS / "snapshot.mjs", SCRIPTS / "npm" / "package-lock.json")
+WORKER = "worker.js"
+SHAPING = (SCRIPTS / "snapshot.mjs", SCRIPTS / "npm" / "package-lock.json")
 
 
 def lock():
@@ -29,6 +31,7 @@ def write(folder):
         old.unlink()
     for name in COPIED:
         (made / name.rsplit("/", 1)[1]).write_bytes(parts.read(name))
+    (made / WORKER).write_bytes((SCRIPTS / WORKER).read_bytes())
     packed = wheel.write(ROOT, made)
     (made / "pyodide-lock.json").write_text(json.dumps(lock()))
     name = content_name([*sorted(made.iterdir()), *SHAPING])
@@ -60,7 +63,9 @@ def describe(folder, name, packed):
         path.name: {"bytes": path.stat().st_size, "sha256": parts.digest(path.read_bytes())}
         for path in sorted(folder.iterdir())
     }
-    return {"folder": name, "wheel": packed, "snapshot": SNAPSHOT, "files": files}
+    memory = len(gzip.decompress((folder / SNAPSHOT).read_bytes()))
+    told = {"folder": name, "wheel": packed, "snapshot": SNAPSHOT, "memory": memory}
+    return {**told, "files": files}
 
 
 def _replace(made, kept):
