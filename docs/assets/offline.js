@@ -7,6 +7,7 @@
   const root = new URL("..", document.currentScript.src).href;
   const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
   const LOOK_AGAIN = 300; // ms
+  const SETTLED = 2_000; // ms after the start; the first figures and keystrokes come first
   const KEPT = "It is kept on this device for use without a network.";
   const NEWER = "A newer release is on this device now: reload the page to use it.";
 
@@ -29,7 +30,7 @@
     const idle = window.requestIdleCallback || ((later) => setTimeout(later, LOOK_AGAIN));
     const look = () => {
       if (starting(since)) setTimeout(look, LOOK_AGAIN);
-      else idle(task, { timeout: LOOK_AGAIN * 10 });
+      else setTimeout(() => idle(task, { timeout: LOOK_AGAIN * 10 }), SETTLED);
     };
     look();
   }
