@@ -54,7 +54,7 @@
       wheel,
       snapshot,
       module: (name) => module(files, name),
-      read: async (name) => (await reply(files, name)).arrayBuffer(),
+      read: (name) => reply(files, name),
     };
   };
 })();

@@ -10,8 +10,7 @@
   /* The snapshot holds Python's memory with every calculator imported already. */
   async function unpack(source) {
     const packed = await source.read(source.snapshot);
-    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-    return new Response(stream).arrayBuffer();
+    return new Response(packed.body.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
   }
 
   /* Unpacking takes as long as much of the start: another core may do it meanwhile. */
@@ -59,7 +58,7 @@
   }
 
   async function fromWheel(source) {
-    const wheel = source.read(source.wheel);
+    const wheel = source.read(source.wheel).then((reply) => reply.arrayBuffer());
     wheel.catch(() => {}); // said below, where it is waited for
     const python = await load(source, {});
     python.unpackArchive(await wheel, "wheel");
@@ -77,7 +76,7 @@
       async read(name) {
         const reply = await fetch(base + name);
         if (!reply.ok) throw new Error(name + " could not be loaded (" + reply.status + ")");
-        return reply.arrayBuffer();
+        return reply;
       },
     };
     return source;

@@ -82,6 +82,30 @@ def test_where_the_worker_dies_at_once_python_runs_in_the_page(page, address):
     assert page.evaluate(ASK)["errors"] == {}
 
 
+@pytest.mark.parametrize(
+    "second", ["undefined", "class { constructor() { throw new Error('refused'); } }"]
+)
+def test_where_no_second_worker_can_be_had_the_first_unpacks_the_snapshot(page, address, second):
+    def without(route):
+        body = f"globalThis.Worker = {second};\n" + route.fetch().text()
+        route.fulfill(body=body, content_type="text/javascript")
+
+    page.route("**/worker.js*", without)
+    _open(page, address)
+    assert _way(page) == "snapshot"
+
+
+def test_a_link_with_numbers_starts_python_without_waiting_for_the_rest_of_the_page(page, address):
+    page.route("**/calculator.js", lambda route: route.abort())
+    page.goto(address + PAGE + "#climb=13m")
+    page.wait_for_function("() => SpringlineEngine.ready")
+    page.goto("about:blank")
+    page.goto(address + PAGE)
+    page.wait_for_load_state("networkidle")
+    names = page.evaluate("performance.getEntriesByType('resource').map((one) => one.name)")
+    assert not [name for name in names if name.endswith("worker.js")]
+
+
 def test_start_can_be_called_twice(page, address):
     _open(page, address)
     assert page.evaluate("SpringlineEngine.start() === SpringlineEngine.start()")
