@@ -18,6 +18,8 @@ EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
 WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
 STRONG = 100.0  # times its flow that a pump gives when it is taken to be without limit
 HELPS = 1.0  # Pa of gain that is more than rounding
+EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
+LEVEL = 1e-6  # m; heads closer than this are one head
 
 
 @dataclass(frozen=True)
@@ -89,8 +91,8 @@ def sufferers(network, opening):
 def way_to(solution, place):
     """Names of the links along which most of the water comes to a place, source first.
 
-    At each place the link that brings the most is taken; where nothing flows, the one from the
-    highest head that may pass water this way.
+    At each place the link that brings the most is taken; of equal ones, and where nothing flows,
+    the one from the highest head that may pass water this way; of equal ones again, the first.
     solution: ``Solution``; place: name.  Returns a tuple of names, () at a level.
     Raises nothing.  Source: definition.
     """
@@ -99,14 +101,18 @@ def way_to(solution, place):
     for link in network.links:
         flow = solution.flows[link.name]
         ends = (link.end, link.start) if flow >= -STILL else (link.start, link.end)
-        incoming.setdefault(ends[0], []).append((abs(flow), ends[1], link.name))
+        brought = abs(flow) if abs(flow) > STILL else 0.0
+        incoming.setdefault(ends[0], []).append((brought, ends[1], link.name))
         if abs(flow) <= STILL and not (link.check or isinstance(link, PumpSet)):
             incoming.setdefault(ends[1], []).append((0.0, ends[0], link.name))
     while True:
         choice = [one for one in incoming.get(place, ()) if one[1] not in seen]
         if not choice:
             return tuple(reversed(found))
-        flow, place, name = max(choice, key=lambda one: (one[0], solution.heads[one[1]]))
+        most = max(brought for brought, _, _ in choice)
+        choice = [one for one in choice if one[0] * EQUAL >= most]
+        highest = max(solution.heads[start] for _, start, _ in choice)
+        _, place, name = next(one for one in choice if solution.heads[one[1]] >= highest - LEVEL)
         found.append(name)
         seen.add(place)
 

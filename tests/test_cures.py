@@ -74,6 +74,16 @@ def test_the_way_to_an_outlet_leads_from_the_water():
     assert way_to(solve(supply()), "house") == ("suction", "pump", "main", "filter", "branch")
 
 
+@pytest.mark.parametrize("more", ["first", "second"])
+def test_of_equal_pipes_side_by_side_the_first_is_the_way_whatever_the_last_bits(more):
+    pipe = pipes.pipe("pe100-sdr11", "40")
+    links = tuple(Run(name, "well", "house", pipe, 50.0) for name in ("first", "second"))
+    draw = (Outlet("draw", "house", FixedFlow(10 * LPM)),)
+    solution = solve(Network((Place("house", 0.0),), (Level("well", 20.0),), links, draw))
+    flows = {**solution.flows, more: solution.flows[more] * (1 + 1e-12)}
+    assert way_to(replace(solution, flows=flows), "house") == ("first",)
+
+
 def test_no_part_gains_more_when_eased_than_with_all_eased():
     solution = solve(supply(main="25", filter_loss=6.0))
     found = bottleneck(solution, "shower")
