@@ -7,6 +7,7 @@ from calc.errors import InputError
 from calc.pump import DisplacementPump, Pump
 from calc.pump_text import read_points
 from calc.pumps_demo import PUMPS, TABLE
+from calc.sheets.common import water_temperature
 from calc.sheets.form import Choice, Count, Number, Row, Sheet, Text
 from calc.sheets.keep_up_case import Supply
 from calc.sheets.keep_up_cures import Rows, tried
@@ -105,9 +106,7 @@ FIELDS = (
         "suctionpipe", "Its size", PIPES, "pe100-sdr11/40", "pvc40/1.25", group=SOURCE,
         help="A foot valve and a bend are counted with it.",
     ),
-    Number(
-        "water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 333.15, group=SOURCE
-    ),
+    water_temperature(333.15, SOURCE),
     Number(
         "altitude", "Height above sea level", "length", "640 m", "2100 ft", -400.0, 4500.0,
         group=SOURCE,

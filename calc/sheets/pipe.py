@@ -4,6 +4,7 @@ from calc import friction, pipes
 from calc.answer import Answer, Verdict
 from calc.errors import InputError
 from calc.sheets import pipe_case, pipe_show
+from calc.sheets.common import water_temperature
 from calc.sheets.form import Count, Number, Sheet
 from calc.sheets.pipe_choice import kind_field
 
@@ -62,9 +63,7 @@ FIELDS = (
         Count(f.key, f.name, COUNTS.get(f.key, 0), 0, 200, group=FITTINGS)
         for f in friction.FITTINGS
     ),
-    Number(
-        "water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 373.15, group=LIMITS
-    ),
+    water_temperature(373.15, LIMITS),
     Number(
         "hottest",
         "Hottest the pipe gets",

@@ -18,6 +18,7 @@ from calc.answer import (
     Warning,
 )
 from calc.errors import InputError
+from calc.sheets.common import water_temperature
 from calc.sheets.form import Choice, Number, Sheet
 from calc.units import GRAVITY, METRE_OF_WATER, PSI, QUANTITIES, number_text
 
@@ -59,16 +60,7 @@ FIELDS = (
         help="Height above the place of that pressure. Lower: a minus sign.",
     ),
     Number("wanted", "Pressure wanted at the outlet", "pressure", "1.4 bar", "20 psi", 0.0, 100e5),
-    Number(
-        "water",
-        "Water temperature",
-        "temperature",
-        "15 °C",
-        "59 °F",
-        273.15,
-        373.15,
-        group="Water and altitude",
-    ),
+    water_temperature(373.15, "Water and altitude"),
     Number(
         "altitude",
         "Altitude of the site",

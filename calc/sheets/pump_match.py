@@ -7,6 +7,7 @@ from calc.pump import DisplacementPump, Pump
 from calc.pump_laws import GRADES, PREFERRED, least_flow, restart_head
 from calc.pump_text import read_points
 from calc.pumps_demo import PUMPS, TABLE
+from calc.sheets.common import climb, pipe_length, water_temperature
 from calc.sheets.form import Choice, Number, Sheet, Text
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.pump_match_case import Case, Site
@@ -54,17 +55,8 @@ FIELDS = (
         0.05,
         help="A shower or sink takes about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
     ),
-    Number(
-        "climb",
-        "Climb from pump to tap",
-        "length",
-        "8 m",
-        "25 ft",
-        -200.0,
-        300.0,
-        help="Height, not distance. Below the pump: a minus sign.",
-    ),
-    Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3),
+    climb("8 m", "25 ft", 300.0),
+    pipe_length(),
     *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1.25")),
     Number(
         "wanted",
@@ -98,9 +90,7 @@ FIELDS = (
         help="At the full flow; the sheet on suction lift works it out.",
         group=SUCTION,
     ),
-    Number(
-        "water", "Water temperature", "temperature", "15 °C", "59 °F", 273.15, 333.15, group=SUCTION
-    ),
+    water_temperature(333.15, SUCTION),
     Number(
         "altitude",
         "Height above sea level",

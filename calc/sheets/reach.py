@@ -4,11 +4,11 @@ from dataclasses import replace
 
 from calc import pipes
 from calc.answer import Answer, Link, Verdict, Warning
+from calc.sheets.common import climb, pipe_length, water_temperature
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.reach_case import FASTEST, TIGHT, USES, Line
 from calc.sheets.reach_show import chart, figures, steps, taps
-
 
 FIELDS = (
     Number(
@@ -21,17 +21,8 @@ FIELDS = (
         20e5,
         help="Its set point, read at the pump while water runs.",
     ),
-    Number(
-        "climb",
-        "Climb from pump to tap",
-        "length",
-        "12 m",
-        "40 ft",
-        -200.0,
-        200.0,
-        help="Height, not distance. Below the pump: a minus sign.",
-    ),
-    Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3),
+    climb("12 m", "40 ft", 200.0),
+    pipe_length(),
     Number(
         "flow",
         "Flow with everything open",
@@ -82,16 +73,7 @@ FIELDS = (
         help="10 % is usual for a long buried run; for every fitting see pipe sizing.",
         group="Pump, bends and water",
     ),
-    Number(
-        "water",
-        "Water temperature",
-        "temperature",
-        "15 °C",
-        "59 °F",
-        273.15,
-        333.15,
-        group="Pump, bends and water",
-    ),
+    water_temperature(333.15, "Pump, bends and water"),
 )
 
 

@@ -3,6 +3,7 @@
 from calc import suction
 from calc.answer import Answer, Link, Verdict
 from calc.sheets import suction_case, suction_show
+from calc.sheets.common import water_temperature
 from calc.sheets.form import Choice, Count, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 
@@ -79,16 +80,7 @@ FIELDS = (
         5000.0,
         group=FITTINGS,
     ),
-    Number(
-        "water",
-        "Water temperature",
-        "temperature",
-        "15 °C",
-        "59 °F",
-        273.15,
-        353.15,
-        group=FITTINGS,
-    ),
+    water_temperature(353.15, FITTINGS),
     Count("foot", "Foot valves with strainer", 1, 0, 3, group=FITTINGS),
     Count("elbow90", "90° elbows", 2, 0, 20, group=FITTINGS),
     Number(

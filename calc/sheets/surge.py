@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from calc import pipes, surge
 from calc.answer import Answer, Link, Verdict, Warning
+from calc.sheets.common import water_temperature
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.surge_case import HELD, Limits, line_of
@@ -74,16 +75,7 @@ FIELDS = (
         help="Changes the wave's speed by a few percent.",
         group="Pipe wall, water and height",
     ),
-    Number(
-        "water",
-        "Water temperature",
-        "temperature",
-        "15 °C",
-        "59 °F",
-        273.15,
-        333.15,
-        group="Pipe wall, water and height",
-    ),
+    water_temperature(333.15, "Pipe wall, water and height"),
     Number(
         "altitude",
         "Height above sea level",

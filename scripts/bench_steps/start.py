@@ -9,7 +9,7 @@ from scripts.build_steps.places import SITE
 
 KEY = "reach"  # the calculator asked for most
 FRAGMENT = "#climb=13m"  # a reader's own number, so that the page starts Python at once
-ROUNDS = 3
+ROUNDS = 5
 
 
 def visits(server, address):

@@ -1,0 +1,36 @@
+"""Fields that several sheets ask for in the same words and with the same limits."""
+
+from calc.sheets.form import Number
+
+
+def water_temperature(hottest, group=""):
+    """Of the water in the pipe. hottest: K, the highest at which the sheet's formulas hold."""
+    return Number(
+        "water",
+        "Water temperature",
+        "temperature",
+        "15 °C",
+        "59 °F",
+        273.15,
+        hottest,
+        group=group,
+    )
+
+
+def climb(metric, us, most):
+    """From the pump to the tap. metric, us: as typed in the example; most: m."""
+    return Number(
+        "climb",
+        "Climb from pump to tap",
+        "length",
+        metric,
+        us,
+        -200.0,
+        most,
+        help="Height, not distance. Below the pump: a minus sign.",
+    )
+
+
+def pipe_length():
+    """Of the pipe from the pump to the tap."""
+    return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)
