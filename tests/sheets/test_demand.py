@@ -1,6 +1,7 @@
 """How much water: the ways of counting, limits, notes, links and errors at their field."""
 
 import math
+from functools import partial
 
 import pytest
 
@@ -9,7 +10,10 @@ from calc.sheets import sheet
 from calc.sheets.demand import SHEET
 from calc.sheets.form import State, work
 from calc.units import DAY, GALLON_US, LITRE, MINUTE
+from tests.sheets import asking
 from tests.sheets.working import check_working
+
+answer = partial(asking.answer, SHEET)
 
 GPM = GALLON_US / MINUTE
 NONE = {"showers_open": "0", "sinks_open": "0", "shower": "0", "sink": "0", "trough": "0"}
@@ -21,12 +25,6 @@ CASES = (
     NONE,
     {**NONE, "drip": "8 L/min"},
 )
-
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}, outcome.errors
-    return outcome.answer
 
 
 def figure(label, system="metric", **texts):

@@ -2,6 +2,7 @@
 
 import math
 import re
+from functools import partial
 
 import fluids
 import pytest
@@ -12,16 +13,14 @@ from calc import friction, pipes, water
 from calc.sheets.form import State, work
 from calc.sheets.pipe import SHEET
 from calc.units import FOOT, GRAVITY, PSI
+from tests.sheets import asking
+from tests.sheets.asking import figure
 from tests.sheets.working import check_working
+
+answer = partial(asking.answer, SHEET)
 
 SIZES, FORMULAS = 0, 1  # of the answer's tables
 INSIDE, SPEED, LOST, LEFT, RATED, REMARK = 1, 2, 3, 4, 5, 6  # columns of the first
-
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}, outcome.errors
-    return outcome.answer
 
 
 def rows(found):
@@ -30,10 +29,6 @@ def rows(found):
 
 def first_that_fits(found):
     return next((i for i, row in enumerate(rows(found)) if row[REMARK] == "fits"), None)
-
-
-def figure(found, label):
-    return next(f.value for f in found.figures if f.label == label)
 
 
 @pytest.mark.parametrize("system", ["metric", "us"])

@@ -1,6 +1,7 @@
 """Pressure and head: against the trade's rules, conventional columns and closed forms."""
 
 import math
+from functools import partial
 
 import pytest
 from hypothesis import given, settings
@@ -9,21 +10,15 @@ from hypothesis import strategies as st
 from calc.sheets.form import State, work
 from calc.sheets.pressure import SHEET
 from calc.units import FOOT, PSI
+from tests.sheets import asking
 from tests.sheets.working import check_working
+
+answer = partial(asking.answer, SHEET)
+figures = partial(asking.figures, SHEET)
 
 HEAD = "Head: height of standing water it holds"
 LEFT = "Left at the outlet, nothing running"
 HIGHEST = "Highest outlet that keeps the pressure wanted"
-
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}, outcome.errors
-    return outcome.answer
-
-
-def figures(system="metric", **texts):
-    return {figure.label: figure.value for figure in answer(system, **texts).figures}
 
 
 def sentence(system="metric", **texts):

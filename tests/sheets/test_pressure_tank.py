@@ -2,39 +2,27 @@
 
 import math
 import re
+from functools import partial
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.sheets.form import State, work
 from calc.sheets.pressure_tank import SHEET
 from calc.sheets.tank_sizes import gap_words
 from calc.units import HOUR, LITRE, PSI, parse
+from tests.sheets import asking
 from tests.sheets.working import check_working
+
+outcome = partial(asking.outcome, SHEET)
+answer = partial(asking.answer, SHEET)
+figures = partial(asking.figures, SHEET)
+warned = partial(asking.warned, SHEET)
 
 SYSTEMS = ("metric", "us")
 WORST = "Starts an hour, at worst"
 LEAKS = "Starts an hour from leaks alone"
 GIVES = "Water the tank gives between starts"
-
-
-def outcome(system="metric", **texts):
-    return work(SHEET, State(system, texts))
-
-
-def answer(system="metric", **texts):
-    found = outcome(system, **texts)
-    assert found.errors == {}, found.errors
-    return found.answer
-
-
-def figures(system="metric", **texts):
-    return {f.label: f.value for f in answer(system, **texts).figures}
-
-
-def warned(system="metric", **texts):
-    return " ".join(w.text for w in answer(system, **texts).warnings)
 
 
 def asked(sentence):

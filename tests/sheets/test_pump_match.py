@@ -1,6 +1,7 @@
 """The pump-and-pipe sheet: its example, its failures with cures, its pasted table, its errors."""
 
 import time
+from functools import partial
 
 import pytest
 
@@ -8,17 +9,11 @@ from calc import pipes
 from calc.pumps_demo import PUMPS
 from calc.sheets.form import State, work
 from calc.sheets.pump_match import SHEET
+from tests.sheets import asking
+from tests.sheets.asking import figure
 from tests.sheets.working import check_working
 
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}
-    return outcome.answer
-
-
-def figure(found, label):
-    return next(f.value for f in found.figures if f.label == label)
+answer = partial(asking.answer, SHEET)
 
 
 TAP, SPEED = "Pressure at the tap, everything open", "Speed of the pump"

@@ -2,6 +2,7 @@
 
 import math
 import re
+from functools import partial
 
 import pytest
 
@@ -9,16 +10,10 @@ from calc.sheets.form import State, work
 from calc.sheets.reach import SHEET
 from calc.sheets.reach_case import HOSE, SHOWER
 from calc.units import FOOT, PSI
+from tests.sheets import asking
+from tests.sheets.asking import figure
 
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}, outcome.errors
-    return outcome.answer
-
-
-def figure(found, label):
-    return next(f.value for f in found.figures if f.label == label)
+answer = partial(asking.answer, SHEET)
 
 
 RUNNING, STANDING = "Pressure at the top, running", "Standing, all taps shut"
@@ -68,9 +63,9 @@ def test_the_flow_it_says_arrives_is_the_most_that_does():
     found = answer(flow="90 L/min", most="95 L/min", length="400 m")
     assert "At most" in found.verdict.sentence
     number = float(found.verdict.sentence.split("At most ")[1].split("\u00a0")[0])
-    assert figure(answer(flow=f"{number} L/min", most="95 L/min", length="400 m"), RUNNING) == pytest.approx(
-        0.0, abs=2e3
-    )
+    assert figure(
+        answer(flow=f"{number} L/min", most="95 L/min", length="400 m"), RUNNING
+    ) == pytest.approx(0.0, abs=2e3)
 
 
 def test_a_pipe_under_more_than_its_rating_is_stopped():
@@ -88,6 +83,8 @@ def test_the_usual_taps_are_the_trades():
     assert math.isclose(HOSE / SHOWER, 5.0)
 
 
-@pytest.mark.parametrize("worse", [{"climb": "13 m"}, {"length": "200 m"}, {"flow": "17 L/min"}, {"extra": "50"}])
+@pytest.mark.parametrize(
+    "worse", [{"climb": "13 m"}, {"length": "200 m"}, {"flow": "17 L/min"}, {"extra": "50"}]
+)
 def test_each_burden_lowers_what_is_left(worse):
     assert figure(answer(**worse), RUNNING) < figure(answer(), RUNNING)

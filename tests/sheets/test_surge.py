@@ -1,25 +1,21 @@
 """The water-hammer sheet: its example, its limits, its cures, its errors."""
 
+from functools import partial
+
 import pytest
 
 from calc.sheets.form import State, work
 from calc.sheets.surge import SHEET
 from calc.sheets.surge_case import MATERIALS_WITHOUT_WALL, material_of
 from calc.units import parse
+from tests.sheets import asking
+from tests.sheets.asking import figure
 from tests.sheets.working import check_working
+
+answer = partial(asking.answer, SHEET)
 
 # A pressure the plain pipe stands and the snapping valve does not.
 FILTER = {"weakest": "6 bar"}
-
-
-def answer(system="metric", **texts):
-    outcome = work(SHEET, State(system, texts))
-    assert outcome.errors == {}
-    return outcome.answer
-
-
-def figure(found, label):
-    return next(f.value for f in found.figures if f.label == label)
 
 
 @pytest.mark.parametrize("system", ["metric", "us"])

@@ -2,37 +2,25 @@
 
 import math
 import re
+from functools import partial
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc import storage
-from calc.sheets.form import State, work
 from calc.sheets.tank import SHEET
 from calc.sheets.tank_sizes import round_sizes, round_up, span
 from calc.units import DAY, Reader, parse
+from tests.sheets import asking
 from tests.sheets.working import check_working
 
+outcome = partial(asking.outcome, SHEET)
+answer = partial(asking.answer, SHEET)
+figures = partial(asking.figures, SHEET)
+warned = partial(asking.warned, SHEET)
+
 SYSTEMS = ("metric", "us")
-
-
-def outcome(system="metric", **texts):
-    return work(SHEET, State(system, texts))
-
-
-def answer(system="metric", **texts):
-    found = outcome(system, **texts)
-    assert found.errors == {}, found.errors
-    return found.answer
-
-
-def figures(system="metric", **texts):
-    return {f.label: f.value for f in answer(system, **texts).figures}
-
-
-def warned(system="metric", **texts):
-    return " ".join(w.text for w in answer(system, **texts).warnings)
 
 
 def asked(sentence):

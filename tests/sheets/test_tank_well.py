@@ -2,13 +2,17 @@
 
 import math
 import re
+from functools import partial
 
 import pytest
 
 from calc.sheets.form import State, work
 from calc.sheets.tank import SHEET
 from calc.units import DAY, LITRE
+from tests.sheets import asking
 from tests.sheets.working import check_working
+
+answer = partial(asking.answer, SHEET)
 
 SLOW = {"gives": "12 L/min", "well": "2 L/min"}
 CASES = (
@@ -19,12 +23,6 @@ CASES = (
     {"gives": "0.4 L/min", "well": "0.3 L/min"},
     {"gives": "0", "well": "3 L/min"},
 )
-
-
-def answer(**texts):
-    outcome = work(SHEET, State(texts=texts))
-    assert outcome.errors == {}, outcome.errors
-    return outcome.answer
 
 
 def comes_in(**texts):

@@ -1,0 +1,29 @@
+"""A sheet asked as a reader asks it: by typed texts, in one of the two systems of units."""
+
+from calc.sheets.form import State, work
+
+
+def outcome(sheet, system="metric", **texts):
+    return work(sheet, State(system, texts))
+
+
+def answer(sheet, system="metric", **texts):
+    """The answer where every text can be read and worked with."""
+    found = outcome(sheet, system, **texts)
+    assert found.errors == {}, found.errors
+    return found.answer
+
+
+def figures(sheet, system="metric", **texts):
+    """{label: value in SI}."""
+    return {f.label: f.value for f in answer(sheet, system, **texts).figures}
+
+
+def warned(sheet, system="metric", **texts):
+    """All warnings as one text."""
+    return " ".join(w.text for w in answer(sheet, system, **texts).warnings)
+
+
+def figure(found, label):
+    """The value of one figure of an answer, in SI."""
+    return next(f.value for f in found.figures if f.label == label)
