@@ -4,7 +4,7 @@ import statistics
 from pathlib import Path
 
 from calc.sheets import sheet
-from scripts.bench_steps.stage import BARE_PAGE, IMPORT_PAGE, LONGEST, PAUSE, fresh_browser, served
+from scripts.bench_steps.stage import BARE_PAGE, IMPORT_PAGE, fresh_browser, live_page, served
 from scripts.bench_steps.start import FRAGMENT, KEY, ROUNDS
 
 PROC = Path("/proc")
@@ -28,12 +28,7 @@ def live(address):
     """Memory once Python has answered at ``address``, bytes."""
     before = proportional()
     with fresh_browser() as context:
-        page = context.new_page()
-        page.goto(address, wait_until="commit")
-        for _ in range(LONGEST // PAUSE):
-            if page.evaluate("window.LIVE_AT"):
-                break
-            page.wait_for_timeout(PAUSE)
+        page, _ = live_page(context, address)
         page.wait_for_timeout(1000)  # what starting left behind is given back
         return proportional() - before
 

@@ -109,15 +109,21 @@ def fresh_browser():
             context.close()
 
 
-def until_live(context, address):
-    """Time from opening ``address`` until Python has answered there, ms."""
+def live_page(context, address):
+    """(page, ms): ``address`` opened, and the time until Python had answered there."""
     page = context.new_page()
     page.goto(address, wait_until="commit")
     # looked at from here: the page's policy lets nobody evaluate text in it to wait
     for _ in range(LONGEST // PAUSE):
         taken = page.evaluate("window.LIVE_AT")
         if taken:
-            page.close()
-            return taken
+            return page, taken
         page.wait_for_timeout(PAUSE)
     raise TimeoutError(f"no answer at {address} within {LONGEST / 1000:g} s")
+
+
+def until_live(context, address):
+    """Time from opening ``address`` until Python has answered there, ms."""
+    page, taken = live_page(context, address)
+    page.close()
+    return taken
