@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from calc import friction, network_findings, network_solve
+from calc.cures import EQUAL
 from calc.errors import InputError
 from calc.network import Device, Level, Network, Place, PumpSet, Reducer, Run
 from calc.outlets import Outlet
@@ -13,7 +14,6 @@ from calc.units import LITRE, METRE_OF_WATER, MINUTE
 WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
 PUMP = "pump"  # where the runs begin
 STILL = 1e-9  # m3/s, below which nothing flows: what is left is the solver's last bits
-EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
 LPM = LITRE / MINUTE  # m3/s
 # A 1 in cartridge housing, clean and due for a change: common practice, no source
 FILTERS = {
