@@ -38,7 +38,7 @@
     }
   }
 
-  self.SpringlineFolder = function ({ files, wheel, snapshot }) {
+  self.SpringlineFolder = function ({ files, ...settings }) {
     // Pyodide refuses a classic worker, and knows it by importScripts; a module worker
     // cannot be started from a folder
     if (self.importScripts) self.importScripts = undefined;
@@ -50,9 +50,8 @@
         : outside(address, options);
     };
     return {
+      ...settings,
       base: BASE,
-      wheel,
-      snapshot,
       module: (name) => module(files, name),
       read: (name) => reply(files, name),
     };

@@ -27,7 +27,7 @@ DRAWING = re.compile(
 # the zip is made after the pages, so Markdown must not look for it
 DOWNLOAD = (
     '<p><a class="md-button" href="../download/springline.zip" download>'
-    "Download the folder (about 14 MB)</a></p>"
+    "Download the folder (about 13 MB)</a></p>"
 )
 COPY = "You are reading that folder now."
 

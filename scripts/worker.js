@@ -8,51 +8,77 @@
   const inWorker = typeof WorkerGlobalScope !== "undefined" && self instanceof WorkerGlobalScope;
 
   /* The snapshot holds Python's memory with every calculator imported already. */
-  async function unpack(source) {
-    const packed = await source.read(source.snapshot);
-    return new Response(packed.body.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+  async function unpack({ read, snapshot, memory }) {
+    const packed = await read(snapshot);
+    const reader = packed.body.pipeThrough(new DecompressionStream("gzip")).getReader();
+    const content = new Uint8Array(memory.packed);
+    let filled = 0;
+    for (let part = await reader.read(); !part.done; part = await reader.read()) {
+      content.set(part.value, filled);
+      filled += part.value.length;
+    }
+    if (filled !== content.length) throw new Error("the snapshot is too short");
+    return content;
+  }
+
+  /* Null in the page, in a folder, and where the browser allows a worker no other. */
+  function secondWorker(base) {
+    if (!inWorker || self.SpringlineFolder) return null;
+    try {
+      return new Worker(base + "worker.js", { type: "module" });
+    } catch {
+      return null;
+    }
   }
 
   /* Unpacking takes as long as much of the start: another core may do it meanwhile. */
-  async function unpackBeside(settings) {
-    const helper = new Worker(settings.base + "worker.js", { type: "module" });
+  async function unpackBeside(source) {
+    const helper = secondWorker(source.base);
+    if (!helper) return unpack(source);
     return new Promise((resolve, reject) => {
       helper.onmessage = ({ data }) => (data.reply ? resolve(data.reply) : reject(Error(data.error)));
       helper.onerror = (event) => {
         event.preventDefault();
-        reject(Error(event.message || "no second worker"));
+        resolve(unpack(source));
       };
-      helper.postMessage({ id: 1, unpack: settings });
+      helper.postMessage({ id: 1, unpack: source.settings });
     }).finally(() => helper.terminate());
   }
 
-  async function load(source, options, filled) {
-    const [{ loadPyodide }, { default: createPyodideModule }] = await Promise.all([
+  /* ``create`` may see to the settings of Pyodide's WebAssembly before, and to its memory after. */
+  async function load(source, options, create = (make, settings) => make(settings)) {
+    const [{ loadPyodide }, { default: make }] = await Promise.all([
       source.module("pyodide.mjs"),
       source.module("pyodide.asm.mjs"),
     ]);
     return loadPyodide({
       indexURL: source.base,
       packageBaseUrl: source.base,
-      createPyodideModule: async (settings) => {
-        const made = await createPyodideModule(settings);
-        await filled?.();
-        return made;
-      },
+      createPyodideModule: (settings) => create(make, settings),
       ...options,
     });
   }
 
+  /* Pyodide would wait for the whole memory before it compiles anything. It is given room for the
+     snapshot's head, which it reads last; the pieces that differ from what the compiled code lays
+     down by itself are put in their places once it has compiled. */
   async function fromSnapshot(source) {
     if (typeof DecompressionStream === "undefined") throw new Error("no DecompressionStream");
-    const memory = source.unpack();
-    memory.catch(() => {}); // said below, where it is waited for
-    // Pyodide would wait for the memory before it compiles anything: it gets the room at once
-    const room = new Uint8Array(source.memory);
-    const python = await load(source, { _loadSnapshot: room }, async () => {
-      const content = new Uint8Array(await memory);
-      if (content.length !== room.length) throw new Error("the snapshot has another length");
-      room.set(content);
+    const unpacked = unpackBeside(source);
+    unpacked.catch(() => {}); // said below, where it is waited for
+    const { bytes, head, pieces } = source.memory;
+    const room = new Uint8Array(head);
+    const python = await load(source, { _loadSnapshot: room }, async (make, settings) => {
+      settings.INITIAL_MEMORY = bytes;
+      const made = await make(settings);
+      const content = await unpacked;
+      room.set(content.subarray(0, head));
+      let at = head;
+      for (const [place, length] of pieces) {
+        made.HEAPU8.set(content.subarray(at, at + length), place);
+        at += length;
+      }
+      return made;
     });
     return python.pyimport("calc.bridge").handle;
   }
@@ -65,13 +91,13 @@
     return python.pyimport("calc.bridge").handle;
   }
 
-  /* Files over http, below ``base``. */
-  function served(settings) {
+  /* Where the files come from: over http, or from text that the page of a folder holds. */
+  function from(settings) {
+    if (self.SpringlineFolder) return self.SpringlineFolder(settings);
     const { base } = settings;
-    const beside = inWorker && typeof Worker !== "undefined";
-    const source = {
+    return {
       ...settings,
-      unpack: () => (beside ? unpackBeside(settings).catch(() => unpack(source)) : unpack(source)),
+      settings,
       module: (name) => import(base + name),
       async read(name) {
         const reply = await fetch(base + name);
@@ -79,20 +105,12 @@
         return reply;
       },
     };
-    return source;
-  }
-
-  /* Files held as text by the page, below ``base`` too. */
-  function embedded(settings) {
-    const source = { ...self.SpringlineFolder(settings), memory: settings.memory };
-    source.unpack = () => unpack(source);
-    return source;
   }
 
   /* {handle, way}: ``way`` says how Python was started. */
   async function start(settings) {
-    const source = self.SpringlineFolder ? embedded(settings) : served(settings);
-    if (!settings.plain) {
+    const source = from(settings);
+    if (!source.plain) {
       try {
         return { handle: await fromSnapshot(source), way: "snapshot" };
       } catch (error) {
@@ -116,8 +134,8 @@
     const { id, settings, request, unpack: wanted } = data;
     try {
       if (wanted) {
-        const reply = await unpack(served(wanted));
-        self.postMessage({ id, reply }, [reply]);
+        const reply = await unpack(from(wanted));
+        self.postMessage({ id, reply }, [reply.buffer]);
       } else if (settings) {
         runtime = await start(settings);
         self.postMessage({ id, reply: runtime.way });

@@ -1,4 +1,4 @@
-/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready.
+/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .settled(ms).
    Python runs in a worker; where no worker can be had it runs in the page itself. */
 (function () {
   "use strict";
@@ -9,11 +9,12 @@
 
   // a test may set these before the page loads
   const options = { plain: false, worker: true, ...window.SPRINGLINE_OPTIONS };
-  const Engine = { ready: false, way: null, start, ask };
+  const Engine = { ready: false, way: null, start, ask, settled };
   window.SpringlineEngine = Engine;
 
   let starting = null; // the promise of start()
   let backend = null; // {send(message) -> Promise, stop()}
+  const queue = []; // of those who wait in settled()
 
   function script(source) {
     return new Promise((resolve, reject) => {
@@ -152,6 +153,7 @@
       (way) => {
         Engine.way = way;
         Engine.ready = true;
+        for (const go of queue.splice(0)) go();
       },
       (error) => {
         lost();
@@ -159,6 +161,16 @@
       },
     );
     return starting;
+  }
+
+  /* Work that would take line and processor from the start waits here: until Python is live, or
+     for so many ms, as it may never start. */
+  function settled(longest) {
+    if (Engine.ready) return Promise.resolve();
+    return new Promise((resolve) => {
+      queue.push(resolve);
+      setTimeout(resolve, longest);
+    });
   }
 
   function plainWords(error) {

@@ -6,7 +6,7 @@
 
   const root = new URL("..", document.currentScript.src).href;
   const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
-  const LOOK_AGAIN = 300; // ms
+  const LONGEST_IDLE = 3_000; // ms
   const SETTLED = 2_000; // ms after the start; the first figures and keystrokes come first
   const KEPT = "It is kept on this device for use without a network.";
   const NEWER = "A newer release is on this device now: reload the page to use it.";
@@ -18,21 +18,10 @@
     if (place) place.textContent = sentence;
   }
 
-  /* True while Python is on its way and should have line and processor to itself. */
-  function starting(since) {
-    const engine = window.SpringlineEngine;
-    const calculator = document.querySelector("section.sl");
-    return calculator && engine && !engine.ready && performance.now() - since < LONGEST_WAIT;
-  }
-
-  function whenQuiet(task) {
-    const since = performance.now();
-    const idle = window.requestIdleCallback || ((later) => setTimeout(later, LOOK_AGAIN));
-    const look = () => {
-      if (starting(since)) setTimeout(look, LOOK_AGAIN);
-      else setTimeout(() => idle(task, { timeout: LOOK_AGAIN * 10 }), SETTLED);
-    };
-    look();
+  async function whenQuiet(task) {
+    const idle = window.requestIdleCallback || ((later) => setTimeout(later, 0));
+    if (document.querySelector("section.sl")) await window.SpringlineEngine?.settled(LONGEST_WAIT);
+    setTimeout(() => idle(task, { timeout: LONGEST_IDLE }), SETTLED);
   }
 
   function tellWhenKept(registration) {

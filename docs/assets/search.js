@@ -6,22 +6,12 @@
 
   const SEARCH = /\/workers\/search\.[^/]*\.js$/;
   const LONGEST_WAIT = 5_000; // ms; by then Python's files are still on their way
-  const LOOK_AGAIN = 100; // ms
+  const AFTER_THE_START = 100; // ms; the first figures come before
 
   const form = document.forms.namedItem("search");
   const asked = new URLSearchParams(location.search).has("q"); // a link that searches
   const needless = asked || !form || !document.querySelector("section.sl");
   if (needless || !window.Worker || !location.protocol.startsWith("http")) return;
-
-  function whenLive(task) {
-    const since = performance.now();
-    const look = () => {
-      const live = window.SpringlineEngine.ready;
-      if (live || performance.now() - since > LONGEST_WAIT) setTimeout(task, LOOK_AGAIN);
-      else setTimeout(look, LOOK_AGAIN);
-    };
-    look();
-  }
 
   window.Worker = class extends window.Worker {
     #held = null;
@@ -31,7 +21,8 @@
       if (!SEARCH.test(String(source))) return;
       this.#held = [];
       form.addEventListener("focusin", () => this.#release());
-      whenLive(() => this.#release());
+      window.SpringlineEngine.settled(LONGEST_WAIT).then(() =>
+        setTimeout(() => this.#release(), AFTER_THE_START));
     }
 
     postMessage(...message) {

@@ -1,4 +1,4 @@
-"""A served copy of the site, with a bare Pyodide page beside it, and a fresh browser."""
+"""The site, with Pyodide as it is published and bare pages of it beside, and a fresh browser."""
 
 import contextlib
 import functools
@@ -12,15 +12,17 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
+from scripts.build_steps import runtime
 from scripts.build_steps.places import SITE
 from scripts.serve_site import HOST, Handler, Server
 from tests.conftest import FLAGS, chromium_path
 
 BARE_PAGE = "bare.html"  # Pyodide alone
 IMPORT_PAGE = "bare-import.html"  # Pyodide, then calc unpacked and every sheet imported
+BARE = "bare-pyodide"  # the folder of its files
 BARE_WORKER = """\
-import {{ loadPyodide }} from "./runtime/{folder}/pyodide.mjs";
-const base = new URL("./runtime/{folder}/", location).href;
+import {{ loadPyodide }} from "./{folder}/pyodide.mjs";
+const base = new URL("./{folder}/", location).href;
 const python = await loadPyodide({{ indexURL: base }});
 {then}
 postMessage("ready");
@@ -69,22 +71,32 @@ class _Stage(Server):
             super().handle_error(request, client_address)
 
 
+def write_bare(folder):
+    """Put Pyodide and pages that start it into ``folder``."""
+    told = manifest()
+    made = folder / BARE
+    made.mkdir()
+    for name, content in runtime.published().items():
+        (made / name).write_bytes(content)
+    (made / "pyodide-lock.json").write_text(json.dumps(runtime.lock()))
+    (made / told["wheel"]).symlink_to(SITE / "runtime" / told["folder"] / told["wheel"])
+    for page, then in ((BARE_PAGE, ""), (IMPORT_PAGE, IMPORT.format(wheel=told["wheel"]))):
+        stem = page.removesuffix(".html")
+        (folder / page).write_text(f'<!doctype html><script src="{stem}.js"></script>')
+        (folder / f"{stem}.js").write_text(BARE_SCRIPT.replace("WORKER", f"{stem}-worker.js"))
+        (folder / f"{stem}-worker.js").write_text(BARE_WORKER.format(folder=BARE, then=then))
+
+
 @contextlib.contextmanager
 def served():
-    """(server, address) of the site with the bare page in it."""
+    """(server, address) of the site with the bare pages in it; ``server.folder`` is on disk."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         for path in SITE.iterdir():
             (folder / path.name).symlink_to(path)
-        runtime = manifest()
-        for page, then in ((BARE_PAGE, ""), (IMPORT_PAGE, IMPORT.format(wheel=runtime["wheel"]))):
-            stem = page.removesuffix(".html")
-            worker = BARE_WORKER.format(folder=runtime["folder"], then=then)
-            (folder / page).write_text(f'<!doctype html><script src="{stem}.js"></script>')
-            (folder / f"{stem}.js").write_text(BARE_SCRIPT.replace("WORKER", f"{stem}-worker.js"))
-            (folder / f"{stem}-worker.js").write_text(worker)
+        write_bare(folder)
         with _Stage((HOST, 0), functools.partial(_Noting, directory=name)) as server:
-            server.asked = []
+            server.asked, server.folder = [], folder
             threading.Thread(target=server.serve_forever, daemon=True).start()
             yield server, f"http://{HOST}:{server.server_port}/"
             server.shutdown()

@@ -5,7 +5,6 @@ import statistics
 
 from calc.sheets import sheet
 from scripts.bench_steps.stage import BARE_PAGE, IMPORT_PAGE, fresh_browser, served, until_live
-from scripts.build_steps.places import SITE
 
 KEY = "reach"  # the calculator asked for most
 FRAGMENT = "#climb=13m"  # a reader's own number, so that the page starts Python at once
@@ -17,20 +16,21 @@ def visits(server, address):
     server.asked.clear()
     with fresh_browser() as context:
         first = until_live(context, address)
-        sent_first = weight(list(server.asked))
+        sent_first = weight(server.folder, list(server.asked))
         return first, until_live(context, address), sent_first
 
 
 def sent(path):
-    """Bytes of a served file as a server that compresses would send them."""
-    content = (SITE / path).read_bytes()
+    """Bytes of a file as a server that compresses would send them."""
+    content = path.read_bytes()
     return min(len(content), len(gzip.compress(content, 9)))
 
 
-def weight(asked):
-    """Bytes of all files of the site among the paths asked for, each once."""
+def weight(folder, asked):
+    """Bytes of all files of ``folder`` among the paths asked for, each once."""
     names = {f"{path}index.html" if path.endswith("/") else path for path in asked}
-    return sum(sent(name) for name in (n.strip("/") for n in names) if (SITE / name).is_file())
+    paths = (folder / name.strip("/") for name in names)
+    return sum(sent(path) for path in paths if path.is_file())
 
 
 def measures():

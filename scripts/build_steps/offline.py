@@ -6,7 +6,6 @@ and pages have names of their own instead of folders.
 
 import base64
 import gzip
-import json
 import os
 import re
 import shutil
@@ -54,10 +53,7 @@ def embed(folder, manifest):
     worker = (SCRIPTS / "folder_worker.js").read_text() + (where / runtime.WORKER).read_text()
     write_script(where, runtime.WORKER, worker.encode())
     (where / runtime.WORKER).write_text(worker)
-    told = {**manifest, "embedded": [*names, runtime.WORKER]}
-    (folder / "manifest.js").write_text(
-        f"window.SPRINGLINE_RUNTIME = {json.dumps(told, indent=1)};\n"
-    )
+    runtime.tell(folder, {**manifest, "embedded": [*names, runtime.WORKER]})
 
 
 def write_script(folder, called, content):

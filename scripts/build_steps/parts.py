@@ -29,8 +29,9 @@ LICENCES = tuple(
 )
 # the package holds no text of its licence; its package.json names it
 PYODIDE_LICENCE = (
-    "pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/; it holds CPython:\n"
-    "Python Software Foundation License 2, https://docs.python.org/3/license.html\n"
+    "pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/; changed for this site\n"
+    "as scripts/build_steps/lean.py in its source says. It holds CPython: Python Software\n"
+    "Foundation License 2, https://docs.python.org/3/license.html\n"
 )
 # the shim puts its own kind of Worker in the browser's place; engine.js wants the real one
 KEEP_WORKER = b"window.SpringlineWorker = window.Worker;\n"

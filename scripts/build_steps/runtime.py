@@ -4,14 +4,14 @@
 ``site/runtime/`` may be cached for ever.
 """
 
-import gzip
 import hashlib
 import json
 
-from scripts.build_steps import parts, wheel
+from scripts.build_steps import lean, parts, wheel
 from scripts.build_steps.places import CACHE, ROOT, SCRIPTS, run, say
 
 SNAPSHOT = "calc.snapshot.bin"  # gzipped; a host might serve a .gz with an encoding of its own
+MEMORY = "memory.json"  # where the pieces of the snapshot lie; goes into the manifest
 COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
 WORKER = "worker.js"
 SHAPING = (SCRIPTS / "snapshot.mjs", SCRIPTS / "npm" / "package-lock.json")
@@ -29,8 +29,8 @@ def write(folder):
     made.mkdir(parents=True, exist_ok=True)
     for old in made.iterdir():
         old.unlink()
-    for name in COPIED:
-        (made / name.rsplit("/", 1)[1]).write_bytes(at_once(name, parts.read(name)))
+    for name, content in lean.lean(published()).items():
+        (made / name).write_bytes(content)
     (made / WORKER).write_bytes((SCRIPTS / WORKER).read_bytes())
     packed = wheel.write(ROOT, made)
     (made / "pyodide-lock.json").write_text(json.dumps(lock()))
@@ -41,23 +41,13 @@ def write(folder):
         _replace(made, kept)
     manifest = describe(kept, name, packed.name)
     _publish(kept, folder, manifest)
+    tell(folder, manifest)
     return manifest
 
 
-def at_once(name, content):
-    """The content, but Pyodide's one great function in brackets, which change nothing it does.
-
-    A browser takes brackets as the sign that a function is called at once and compiles it when it
-    reads it; without them it reads 1.2 MB twice. Raises ``ValueError`` where it is written
-    otherwise, so that a new Pyodide is looked at.
-    """
-    if name != "pyodide/pyodide.asm.mjs":
-        return content
-    first, last = b"async function _createPyodideModule(", b"}export default _createPyodideModule;"
-    if not content.startswith(first) or content.count(last) != 1:
-        raise ValueError(f"{name} is not written as expected")
-    content = content.replace(first, b"const _createPyodideModule=(async function(", 1)
-    return content.replace(last, b"});export default _createPyodideModule;")
+def published():
+    """{name: bytes} of Pyodide as it is published, without its list of packages."""
+    return {name.rsplit("/", 1)[1]: parts.read(name) for name in COPIED}
 
 
 def content_name(paths):
@@ -71,15 +61,15 @@ def content_name(paths):
 def take_snapshot(folder, packed):
     """Start Python in node, import every calculator, keep its memory."""
     say("taking a snapshot of the started Python")
-    run(["node", SCRIPTS / "snapshot.mjs", folder, packed.name, SNAPSHOT], timeout=300)
+    run(["node", SCRIPTS / "snapshot.mjs", folder, packed.name, SNAPSHOT, MEMORY], timeout=300)
 
 
 def describe(folder, name, packed):
     files = {
         path.name: {"bytes": path.stat().st_size, "sha256": parts.digest(path.read_bytes())}
-        for path in sorted(folder.iterdir())
+        for path in _shipped(folder)
     }
-    memory = len(gzip.decompress((folder / SNAPSHOT).read_bytes()))
+    memory = json.loads((folder / MEMORY).read_text())
     told = {"folder": name, "wheel": packed, "snapshot": SNAPSHOT, "memory": memory}
     return {**told, "files": files}
 
@@ -93,10 +83,18 @@ def _replace(made, kept):
     made.rename(kept)
 
 
+def _shipped(folder):
+    return sorted(path for path in folder.iterdir() if path.name != MEMORY)
+
+
 def _publish(kept, folder, manifest):
     target = folder / manifest["folder"]
     target.mkdir(parents=True)
-    for path in kept.iterdir():
+    for path in _shipped(kept):
         (target / path.name).write_bytes(path.read_bytes())
-    text = json.dumps(manifest, indent=1)
+
+
+def tell(folder, manifest):
+    """Write the file that the pages read first."""
+    text = json.dumps(manifest)
     (folder / "manifest.js").write_text(f"window.SPRINGLINE_RUNTIME = {text};\n")

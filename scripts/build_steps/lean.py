@@ -1,0 +1,108 @@
+"""Pyodide's files without what only compiled packages, loaded later, would need.
+
+For such packages Pyodide exports every name of its WebAssembly, 8 500 of them, and takes each in
+hand at every start. The calculators are pure Python and load none. Each step raises ``ValueError``
+where a file is not written as expected, so that a new Pyodide is looked at; a name left out by
+mistake stops the build too, for the snapshot is taken with the same files.
+"""
+
+import re
+
+LOADER, JAVASCRIPT, WASM = "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"
+EXPORTS_TAKEN = re.compile(
+    r"var ([\w,]+);function assignWasmExports\(wasmExports\)\{([^{}]*)\}", re.ASCII
+)
+WORD = re.compile(r"\w+", re.ASCII)
+# 4 bytes to wait at while a keyboard is silent. Shared memory is not given to pages like ours, and
+# asking has the browser read the whole file again to say where the question stands. With memory
+# of its own the waiting fails, as Pyodide foresees, and there is no keyboard to wait for.
+SHARED = "new Int32Array(new WebAssembly.Memory({shared:!0,initial:1,maximum:1}).buffer)"
+OWN = "new Int32Array(1)"
+# A browser takes brackets as the sign that a function is called at once and compiles it when it
+# reads it; without them it reads it twice.
+LATER = "async function _createPyodideModule(", "}export default _createPyodideModule;"
+AT_ONCE = "const _createPyodideModule=(async function(", "});export default _createPyodideModule;"
+EXPORT_SECTION = 7  # WebAssembly Core Specification 2.0, section 5.5.2
+
+
+def lean(files):
+    """``files`` ({name: bytes} of Pyodide's distribution) with its two great files made smaller."""
+    script, names = javascript(files[JAVASCRIPT].decode(), files[LOADER].decode())
+    return {**files, JAVASCRIPT: script.encode(), WASM: wasm(files[WASM], names)}
+
+
+def javascript(text, loader):
+    """(``text`` without exports neither it nor ``loader`` uses, the names they may still use)."""
+    found = EXPORTS_TAKEN.findall(text)
+    if len(found) != 1:
+        raise ValueError(f"{JAVASCRIPT} takes its exports in another way")
+    declared, taken = (text.split(mark) for text, mark in zip(found[0], ",;", strict=True))
+    words = set(WORD.findall(EXPORTS_TAKEN.sub("", text) + loader))
+    kept = [line for line in taken if targets(line) & words]
+    dropped = set().union(*map(targets, taken)) - set().union(*map(targets, kept))
+    variables = ",".join(name for name in declared if name not in dropped)
+    assigned = f"var {variables};function assignWasmExports(wasmExports){{{';'.join(kept)}}}"
+    text = EXPORTS_TAKEN.sub(lambda _: assigned, text)
+    for old, new in ((SHARED, OWN), *zip(LATER, AT_ONCE, strict=True)):
+        if text.count(old) != 1:
+            raise ValueError(f"{JAVASCRIPT} is not written as expected: {old}")
+        text = text.replace(old, new)
+    return text, set(WORD.findall(text))
+
+
+def targets(line):
+    """What ``a=Module["a"]=wasmExports["b"]`` gives a value to: {"a"}."""
+    left, mark, _ = line.partition("=wasmExports[")
+    if not mark:
+        raise ValueError(f"{JAVASCRIPT} takes an export in another way: {line}")
+    return set(WORD.findall(left)) - {"Module"}
+
+
+def wasm(content, names):
+    """The WebAssembly module ``content`` with only those exports that are among ``names``."""
+    made = content[:8]  # magic number and version
+    at = len(made)
+    while at < len(content):
+        length, start = number(content, at + 1)
+        end = start + length
+        if content[at] == EXPORT_SECTION:
+            section = exports(content[start:end], names)
+            made += bytes([EXPORT_SECTION]) + encoded(len(section)) + section
+        else:
+            made += content[at:end]
+        at = end
+    return made
+
+
+def exports(section, names):
+    """The export section with only ``names``: each entry is name, kind and index."""
+    count, at = number(section, 0)
+    kept = []
+    for _ in range(count):
+        length, start = number(section, at)
+        name = section[start : start + length].decode()
+        _, end = number(section, start + length + 1)
+        if name in names:
+            kept.append(section[at:end])
+        at = end
+    return encoded(len(kept)) + b"".join(kept)
+
+
+def number(content, at):
+    """(unsigned LEB128 number at ``at``, where it ends); Core Specification 2.0, section 5.2.2."""
+    value = shift = 0
+    while True:
+        byte = content[at]
+        value |= (byte & 0x7F) << shift
+        at, shift = at + 1, shift + 7
+        if byte < 0x80:
+            return value, at
+
+
+def encoded(value):
+    """``value`` as unsigned LEB128."""
+    made = b""
+    while value >= 0x80:
+        made += bytes([value & 0x7F | 0x80])
+        value >>= 7
+    return made + bytes([value])
