@@ -74,6 +74,7 @@ def calculator(key, base, flat):
         f'<section class="sl{wide}" data-sheet="{key}" data-base="{base}" data-flat="{int(flat)}" '
         f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
         f"{_bar(sheet, key)}"
+        f'<div class="sl-paper"><div class="sl-scan"></div><p class="sl-address"></p></div>'
         f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
         f"{render.form(sheet, key)}</form>"
         f'<p class="sl-status" role="status">A worked example, printed with the page.</p>'
@@ -81,7 +82,7 @@ def calculator(key, base, flat):
         f"changed. Everything below is a complete example.</p></noscript>"
         f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
         f"{_actions()}{safety}"
-        f'<p class="sl-address"></p><p class="sl-live" aria-live="polite"></p></section>'
+        f'<p class="sl-live" aria-live="polite"></p></section>'
     )
 
 

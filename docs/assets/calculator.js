@@ -7,6 +7,7 @@
   const Link = window.SpringlineLink;
   const Engine = window.SpringlineEngine;
   const Drawing = window.SpringlineDrawing;
+  const Scan = window.SpringlineScan;
   const RowsField = window.SpringlineRows.RowsField;
 
   function remembered() {
@@ -173,7 +174,9 @@
       });
       window.addEventListener("beforeprint", () => {
         Drawing.showAll(this.section);
-        this.section.querySelector(".sl-address").textContent = this.address();
+        const address = this.address();
+        this.section.querySelector(".sl-address").textContent = address;
+        Scan.show(this.section.querySelector(".sl-scan"), address);
       });
     }
 
@@ -274,7 +277,7 @@
 
     /* The sheet alone: numbers, figures and working, without the guide around it. */
     async print() {
-      await Drawing.showAll(this.section);
+      await Promise.all([Drawing.showAll(this.section), Scan.load()]);
       document.body.classList.add("sl-sheet-only");
       window.print();
       document.body.classList.remove("sl-sheet-only");

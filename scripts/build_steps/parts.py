@@ -16,13 +16,14 @@ RUNTIME = (
     "pyodide/python_stdlib.zip",
     "pyodide/pyodide-lock.json",
 )
-SCRIPT_FILES = (
+AS_PUBLISHED = (
     "vega/build/vega.min.js",
     "vega-lite/build/vega-lite.min.js",
     "vega-embed/build/vega-embed.min.js",
-    "vega-interpreter/build/vega-interpreter.js",
-    "iframe-worker/shim/index.js",
+    "qrcode-generator/dist/qrcode.js",
 )
+INTERPRETER = "vega-interpreter/build/vega-interpreter.js"
+SHIM = "iframe-worker/shim/index.js"
 LICENCES = tuple(
     f"{name}/LICENSE"
     for name in ("vega", "vega-lite", "vega-embed", "vega-interpreter", "iframe-worker")
@@ -32,6 +33,11 @@ PYODIDE_LICENCE = (
     "pyodide: Mozilla Public License 2.0, https://www.mozilla.org/MPL/2.0/; changed for this site\n"
     "as scripts/build_steps/lean.py in its source says. It holds CPython: Python Software\n"
     "Foundation License 2, https://docs.python.org/3/license.html\n"
+)
+# nor does this one; the file names it
+QRCODE_LICENCE = (
+    "qrcode-generator: MIT License, https://opensource.org/license/mit;\n"
+    "Copyright (c) 2009 Kazuhiko Arase\n"
 )
 # the shim puts its own kind of Worker in the browser's place; engine.js wants the real one
 KEEP_WORKER = b"window.SpringlineWorker = window.Worker;\n"
@@ -61,20 +67,20 @@ def read(name):
 
 
 def write_vendor(folder):
-    """Put the drawing library and the search shim into ``folder``, with their licences."""
+    """Put the libraries for drawing, codes and search into ``folder``, with their licences."""
     folder.mkdir(parents=True, exist_ok=True)
-    for name in SCRIPT_FILES[:3]:
+    for name in AS_PUBLISHED:
         content = _without_map(read(name))
         (folder / name.rsplit("/", 1)[1]).write_bytes(content)
     (folder / "vega-interpreter.min.js").write_text(classic_interpreter())
     texts = (f"{name.split('/')[0]}\n\n{read(name).decode()}\n" for name in LICENCES)
-    (folder / "LICENCES.txt").write_text("\n".join((PYODIDE_LICENCE, *texts)))
-    (folder / "iframe-worker.js").write_bytes(KEEP_WORKER + _without_map(read(SCRIPT_FILES[4])))
+    (folder / "LICENCES.txt").write_text("\n".join((PYODIDE_LICENCE, QRCODE_LICENCE, *texts)))
+    (folder / "iframe-worker.js").write_bytes(KEEP_WORKER + _without_map(read(SHIM)))
 
 
 def classic_interpreter():
     """The expression interpreter as a classic script: a module cannot load over file://."""
-    text = _without_map(read(SCRIPT_FILES[3])).decode()
+    text = _without_map(read(INTERPRETER)).decode()
     if text.count(IMPORTED) != 1 or text.count(EXPORTED) != 1:
         raise ValueError("vega-interpreter imports or exports something new: see parts.py")
     names = IMPORTED.split(" from ")[0].removeprefix("import")
@@ -90,7 +96,7 @@ def _without_map(content):
 
 
 def main():
-    names = sorted((*RUNTIME, *SCRIPT_FILES, *LICENCES))
+    names = sorted((*RUNTIME, *AS_PUBLISHED, INTERPRETER, SHIM, *LICENCES))
     lines = (f"{digest((PARTS / name).read_bytes())}  {name}\n" for name in names)
     HASHES.write_text("".join(lines))
 

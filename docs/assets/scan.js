@@ -1,0 +1,80 @@
+/* The address of a printed sheet as a QR code (ISO/IEC 18004), so that a phone at the site opens
+   the same numbers. The library is loaded once the calculator is live, or for "Print". */
+(function () {
+  "use strict";
+
+  const LIBRARY = new URL("../vendor/qrcode.js", document.currentScript.src).href;
+  const CORRECTION = "M"; // up to 15 % of a smudged or folded code can be made good
+  const MOST = 117; // squares a side; a larger code would be too fine to read from paper
+  const SQUARE = 0.45; // mm
+  const MARGIN = 4; // squares left white all around, as the standard wants
+  const LONGEST_WAIT = 15_000; // ms; Python may not start at all
+  const SVG = "http://www.w3.org/2000/svg";
+
+  let loading = null;
+
+  function load() {
+    loading = loading || new Promise((resolve) => {
+      const tag = document.createElement("script");
+      tag.src = LIBRARY;
+      tag.onload = resolve;
+      tag.onerror = () => {
+        loading = null;
+        resolve(); // the address stands in words
+      };
+      document.head.append(tag);
+    });
+    return loading;
+  }
+
+  function element(name, attributes) {
+    const made = document.createElementNS(SVG, name);
+    for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+    return made;
+  }
+
+  function encode(text) {
+    const code = window.qrcode(0, CORRECTION); // 0: as few squares as will do
+    code.addData(text, "Byte");
+    code.make();
+    return code;
+  }
+
+  function drawing(code) {
+    const side = code.getModuleCount();
+    const squares = [];
+    for (let row = 0; row < side; row += 1) {
+      for (let column = 0; column < side; column += 1) {
+        if (code.isDark(row, column)) squares.push(`M${column} ${row}h1v1h-1z`);
+      }
+    }
+    const whole = side + 2 * MARGIN;
+    const svg = element("svg", {
+      viewBox: `${-MARGIN} ${-MARGIN} ${whole} ${whole}`,
+      width: `${whole * SQUARE}mm`,
+      height: `${whole * SQUARE}mm`,
+      role: "img",
+      "aria-label": "QR code of this sheet's address",
+      "shape-rendering": "crispEdges",
+    });
+    svg.append(element("path", { d: squares.join(""), fill: "#000" }));
+    return svg;
+  }
+
+  /* Nothing is drawn for an address that only this computer knows, or one too long for paper. */
+  function show(place, address) {
+    place.replaceChildren();
+    if (!window.qrcode || !/^https?:/.test(address)) return;
+    try {
+      const code = encode(address);
+      if (code.getModuleCount() <= MOST) place.append(drawing(code));
+    } catch (error) {
+      console.info("Springline prints no code: " + (error.message || error));
+    }
+  }
+
+  if (document.querySelector("section.sl")) {
+    window.SpringlineEngine.settled(LONGEST_WAIT).then(() => setTimeout(load, 1000));
+  }
+  window.SpringlineScan = { load, show };
+})();
