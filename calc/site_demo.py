@@ -73,6 +73,6 @@ def alder_terrace():
         outlets=OUTLETS,
         hills=(HillRow("Knoll", "Cabin 3", 32.0, 60.0, PE, "32"),),
         temperature_k=285.15,
-        altitude_m=640.0,
+        altitude_m=300.0,
         note=NOTE,
     )

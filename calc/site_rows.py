@@ -247,4 +247,7 @@ def _written(value, unit):
         text = f"{number:.{digits}g}"
         if unit.to_si(float(text)) == value:
             break
+    plain = f"{float(text):.15g}"  # 60, where fewer digits are written 6e+01
+    if float(plain) == float(text):
+        text = min(plain, text, key=len)
     return f"{text} {unit.symbol}".strip()

@@ -85,6 +85,14 @@ def test_a_number_saved_reads_back_to_the_last_bits(value, quantity):
     assert math.isclose(back, value, rel_tol=1e-15)
 
 
+@pytest.mark.parametrize(
+    ("value", "quantity", "text"),
+    [(60.0, "length", "60 m"), (640.0, "length", "640 m"), (2.5e5, "pressure", "2.5 bar")],
+)
+def test_a_round_number_is_saved_as_a_person_would_write_it(value, quantity, text):
+    assert save_value(value, quantity) == text
+
+
 def test_saving_twice_changes_nothing():
     once = sites.save(sites.read(rows()))
     assert sites.save(sites.read(once)) == once

@@ -17,6 +17,21 @@ def water_temperature(hottest, group=""):
     )
 
 
+def altitude(highest, metric="0 m", us="0 ft", group="", help=""):
+    """Of the site. highest: m, to which the sheet is meant; metric, us: as typed in the example."""
+    return Number(
+        "altitude",
+        "Height above sea level",
+        "length",
+        metric,
+        us,
+        -400.0,
+        highest,
+        help=help,
+        group=group,
+    )
+
+
 def climb(metric, us, most):
     """From the pump to the tap. metric, us: as typed in the example; most: m."""
     return Number(

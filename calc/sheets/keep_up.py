@@ -4,11 +4,8 @@ from dataclasses import replace
 
 from calc.answer import Answer
 from calc.errors import InputError
-from calc.pump import DisplacementPump, Pump
-from calc.pump_text import read_points
-from calc.pumps_demo import PUMPS, TABLE
-from calc.sheets.common import water_temperature
-from calc.sheets.form import Choice, Count, Number, Row, Sheet, Text
+from calc.sheets.common import altitude, water_temperature
+from calc.sheets.form import Choice, Count, Number, Row, Sheet
 from calc.sheets.keep_up_case import Supply
 from calc.sheets.keep_up_cures import Rows, tried
 from calc.sheets.keep_up_drawing import draw
@@ -17,6 +14,7 @@ from calc.sheets.keep_up_rows import PIPES, RUNS, TANKS, TAPS, pipe_of
 from calc.sheets.keep_up_show import changes_table, chart, figures, outlets, pipes_table, steps
 from calc.sheets.keep_up_verdict import verdict
 from calc.sheets.keep_up_warnings import warnings
+from calc.sheets.pump_choice import chosen_pump, own_pump_fields, pump_menu
 
 SOURCE, LINES = "Source and water", "Runs of pipe and tanks"
 ROWS, FEW = ("ask", ("rows",)), ("ask", ("few",))
@@ -29,14 +27,7 @@ FIELDS = (
         "rows",
         help="A few questions make a simple site: one pipe to a house. You can go on from there.",
     ),
-    Choice(
-        "pump",
-        "Pump",
-        tuple((key, pump.name) for key, pump in PUMPS.items())
-        + (("own", "My own pump, pasted below"),),
-        "middle",
-        help="The invented pumps are examples, no maker sells them.",
-    ),
+    pump_menu("middle"),
     Choice(
         "drive",
         "Its control",
@@ -53,23 +44,7 @@ FIELDS = (
         16e5,
         when=("drive", ("held",)),
     ),
-    Text(
-        "table",
-        "The pump’s table",
-        TABLE,
-        help="Three rows or more. The heading names each column and its unit.",
-        when=("pump", ("own",)),
-    ),
-    Choice(
-        "works",
-        "How it works",
-        (
-            ("centrifugal", "Centrifugal (impeller)"),
-            ("diaphragm", "Diaphragm or other displacement pump"),
-        ),
-        "centrifugal",
-        when=("pump", ("own",)),
-    ),
+    *own_pump_fields(),
     Number("away", "Length of pipe to the house", "length", "140 m", "450 ft", 0.1, 20e3, when=FEW),
     Number(
         "climb", "Climb from pump to house", "length", "8 m", "25 ft", -300.0, 400.0, when=FEW
@@ -107,10 +82,7 @@ FIELDS = (
         help="A foot valve and a bend are counted with it.",
     ),
     water_temperature(333.15, SOURCE),
-    Number(
-        "altitude", "Height above sea level", "length", "640 m", "2100 ft", -400.0, 4500.0,
-        group=SOURCE,
-    ),
+    altitude(4500.0, "300 m", "1000 ft", SOURCE),
 )  # fmt: skip
 
 
@@ -139,7 +111,7 @@ def solve(values, reader):
 def rows_of(values):
     """The inputs of a case, whichever way the site was described."""
     supply = Supply(
-        _pump(values),
+        chosen_pump(values),
         values.set if values.drive == "held" else None,
         values.lift,
         values.suctionlong,
@@ -151,16 +123,6 @@ def rows_of(values):
     if values.ask == "few":
         return Rows(supply, *_few(values), ())
     return Rows(supply, values.runs, values.taps, values.tanks)
-
-
-def _pump(values):
-    if values.pump != "own":
-        return PUMPS[values.pump]
-    kind = DisplacementPump if values.works == "diaphragm" else Pump
-    try:
-        return kind("Your pump", read_points(values.table))
-    except InputError as error:
-        raise InputError(error.message, name="table") from error
 
 
 def _few(values):

@@ -18,7 +18,7 @@ from calc.answer import (
     Warning,
 )
 from calc.errors import InputError
-from calc.sheets.common import water_temperature
+from calc.sheets.common import altitude, water_temperature
 from calc.sheets.form import Choice, Number, Sheet
 from calc.units import GRAVITY, METRE_OF_WATER, PSI, QUANTITIES, number_text
 
@@ -61,16 +61,10 @@ FIELDS = (
     ),
     Number("wanted", "Pressure wanted at the outlet", "pressure", "1.4 bar", "20 psi", 0.0, 100e5),
     water_temperature(373.15, "Water and altitude"),
-    Number(
-        "altitude",
-        "Altitude of the site",
-        "length",
-        "0 m",
-        "0 ft",
-        -400.0,
+    altitude(
         5000.0,
-        help="Sets the air pressure, for absolute pressures.",
         group="Water and altitude",
+        help="Sets the air pressure, for absolute pressures.",
     ),
 )
 

@@ -4,6 +4,7 @@ from calc import water
 from calc.answer import Answer, Verdict
 from calc.errors import InputError
 from calc.sheets import pressure_tank_show as show
+from calc.sheets.common import altitude
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pressure_tank_case import GAP, case
 from calc.sheets.tank_sizes import gap_words, round_up
@@ -37,7 +38,7 @@ FIELDS = (
            300 / HOUR, help="From the motor's data sheet.", group=MORE),
     Number("leak", "Leaks and drips", "flow", "0.05 L/min", "0.013 gpm", 0.0, 0.01,
            help="A dripping tap loses about this.", when=("control", ("speed",)), group=MORE),
-    Number("altitude", "Altitude of the site", "length", "0 m", "0 ft", -400.0, 5000.0, group=MORE),
+    altitude(5000.0, group=MORE),
 )  # fmt: skip
 
 

@@ -2,14 +2,12 @@
 
 from calc import pipes
 from calc.answer import Answer, Link, Warning
-from calc.errors import InputError
-from calc.pump import DisplacementPump, Pump
+from calc.pump import DisplacementPump
 from calc.pump_laws import GRADES, PREFERRED, least_flow, restart_head
-from calc.pump_text import read_points
-from calc.pumps_demo import PUMPS, TABLE
-from calc.sheets.common import climb, pipe_length, water_temperature
-from calc.sheets.form import Choice, Number, Sheet, Text
+from calc.sheets.common import altitude, climb, pipe_length, water_temperature
+from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
+from calc.sheets.pump_choice import chosen_pump, own_pump_fields, pump_menu
 from calc.sheets.pump_match_case import Case, Site
 from calc.sheets.pump_match_show import chart, figures, steps, table
 from calc.sheets.pump_match_verdict import verdict
@@ -17,34 +15,8 @@ from calc.sheets.pump_match_verdict import verdict
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 
 FIELDS = (
-    Choice(
-        "pump",
-        "Pump",
-        tuple((key, pump.name) for key, pump in PUMPS.items())
-        + (("own", "My own pump, pasted below"),),
-        "small",
-        start_us="small",
-        help="The invented pumps are examples, no maker sells them.",
-    ),
-    Text(
-        "table",
-        "The pump's table",
-        TABLE,
-        help="Three rows or more. The heading names each column and its unit; power, efficiency "
-        "and NPSH may be left out.",
-        when=("pump", ("own",)),
-    ),
-    Choice(
-        "works",
-        "How it works",
-        (
-            ("centrifugal", "Centrifugal (impeller)"),
-            ("diaphragm", "Diaphragm or other displacement pump"),
-        ),
-        "centrifugal",
-        help="It decides how the curve changes with speed.",
-        when=("pump", ("own",)),
-    ),
+    pump_menu("small"),
+    *own_pump_fields(),
     Number(
         "flow",
         "Flow with everything open",
@@ -55,15 +27,15 @@ FIELDS = (
         0.05,
         help="A shower or sink takes about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
     ),
-    climb("8 m", "25 ft", 300.0),
+    climb("12 m", "40 ft", 300.0),
     pipe_length(),
     *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1.25")),
     Number(
         "wanted",
         "Pressure wanted at the tap",
         "pressure",
-        "1.5 bar",
-        "22 psi",
+        "1 bar",
+        "15 psi",
         0.0,
         20e5,
         help="Drip lines like 1.4 bar (20 psi), a house 2 to 2.8 bar (30 to 40 psi).",
@@ -72,8 +44,8 @@ FIELDS = (
         "lift",
         "Lift from the water to the pump",
         "length",
-        "3 m",
-        "10 ft",
+        "4 m",
+        "13 ft",
         -50.0,
         9.0,
         help="From the water's lowest level. Water above the pump: a minus sign.",
@@ -91,16 +63,7 @@ FIELDS = (
         group=SUCTION,
     ),
     water_temperature(333.15, SUCTION),
-    Number(
-        "altitude",
-        "Height above sea level",
-        "length",
-        "300 m",
-        "1000 ft",
-        -400.0,
-        4500.0,
-        group=SUCTION,
-    ),
+    altitude(4500.0, "300 m", "1000 ft", SUCTION),
     Number(
         "extra",
         "Added length for bends and valves",
@@ -155,7 +118,7 @@ FIELDS = (
 
 
 def solve(values, reader):
-    case = Case(_pump(values), chosen_pipe(values), _site(values), values.set)
+    case = Case(chosen_pump(values), chosen_pipe(values), _site(values), values.set)
     # ISO 9906 is a standard for rotodynamic pumps.
     grade = None if isinstance(case.pump, DisplacementPump) else GRADES.get(values.grade)
     return Answer(
@@ -167,16 +130,6 @@ def solve(values, reader):
         warnings=_warnings(case, reader),
         links=_links(values, reader),
     )
-
-
-def _pump(values):
-    if values.pump != "own":
-        return PUMPS[values.pump]
-    kind = DisplacementPump if values.works == "diaphragm" else Pump
-    try:
-        return kind("Your pump", read_points(values.table))
-    except InputError as error:
-        raise InputError(error.message, name="table") from error
 
 
 def _site(values):

@@ -3,7 +3,7 @@
 from calc import suction
 from calc.answer import Answer, Link, Verdict
 from calc.sheets import suction_case, suction_show
-from calc.sheets.common import water_temperature
+from calc.sheets.common import altitude, water_temperature
 from calc.sheets.form import Choice, Count, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 
@@ -24,8 +24,8 @@ FIELDS = (
         "length",
         "Length of suction pipe",
         "length",
-        "8 m",
-        "26 ft",
+        "7 m",
+        "23 ft",
         0.1,
         500.0,
         help="From the foot valve to the pump, along the pipe.",
@@ -70,16 +70,7 @@ FIELDS = (
         help="How high it draws water with the pipe empty; also called self-priming lift.",
         when=("figure", ("lift",)),
     ),
-    Number(
-        "altitude",
-        "Altitude of the site",
-        "length",
-        "300 m",
-        "1000 ft",
-        -400.0,
-        5000.0,
-        group=FITTINGS,
-    ),
+    altitude(5000.0, "300 m", "1000 ft", FITTINGS),
     water_temperature(353.15, FITTINGS),
     Count("foot", "Foot valves with strainer", 1, 0, 3, group=FITTINGS),
     Count("elbow90", "90° elbows", 2, 0, 20, group=FITTINGS),

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from calc import pipes, surge
 from calc.answer import Answer, Link, Verdict, Warning
-from calc.sheets.common import water_temperature
+from calc.sheets.common import altitude, water_temperature
 from calc.sheets.form import Choice, Number, Sheet
 from calc.sheets.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.surge_case import HELD, Limits, line_of
@@ -76,16 +76,10 @@ FIELDS = (
         group="Pipe wall, water and height",
     ),
     water_temperature(333.15, "Pipe wall, water and height"),
-    Number(
-        "altitude",
-        "Height above sea level",
-        "length",
-        "0 m",
-        "0 ft",
-        -400.0,
+    altitude(
         4500.0,
-        help="Thinner air lets the water column part sooner.",
         group="Pipe wall, water and height",
+        help="Thinner air lets the water column part sooner.",
     ),
 )
 
