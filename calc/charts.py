@@ -4,6 +4,8 @@ Colours are CSS: ``currentColor`` for ink and ``var(--sl-...)`` for lines, so th
 same drawing serves light, dark and paper.
 """
 
+from calc.chart_labels import EDGE, Plot, scale
+
 # Our own order: accent first, then ink at falling strength; told apart by dash too.
 COLOURS = tuple(f"var(--sl-line-{number})" for number in (1, 2, 3, 4, 5))
 DASHES = ([1, 0], [7, 4], [2, 3], [9, 3, 2, 3], [12, 4])
@@ -19,9 +21,11 @@ def spec(chart, reader, width=330, height=220):
     }
     names = [series.name for series in chart.series]
     layers = [_layer(series, axes, names, x_unit, y_unit) for series in chart.series]
-    layers += [_level(y_unit.from_si(y), label, axes) for y, label in chart.levels]
-    for index, (x, y, label) in enumerate(chart.marks):
-        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes, index)
+    beside, along = _plot(chart, x_unit, y_unit, width, height).labels()
+    for (y, label), place in zip(chart.levels, along, strict=True):
+        layers.append(_level(y_unit.from_si(y), label, axes, place))
+    for (x, y, label), place in zip(chart.marks, beside, strict=True):
+        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes, place)
     return {
         "$schema": _SCHEMA,
         "description": chart.alt,
@@ -61,6 +65,34 @@ _CONFIG = {
     },
     "text": {"fontSize": 13, "color": "currentColor"},
 }
+
+
+def _plot(chart, x_unit, y_unit, width, height):
+    """What the labels must keep clear of, in pixels."""
+
+    def across_of(x):
+        return _short(x_unit.from_si(x))
+
+    def up_of(y):
+        return _short(y_unit.from_si(y))
+
+    lines = [([*map(across_of, s.xs)], [*map(up_of, s.ys)]) for s in chart.series]
+    dots = [(across_of(x), up_of(y), label) for x, y, label in chart.marks]
+    rules = [(up_of(y), label) for y, label in chart.levels]
+    across = scale([x for xs, _ in lines for x in xs] + [x for x, _, _ in dots], width)
+    ys = [y for _, ys in lines for y in ys] + [y for _, y, _ in dots] + [y for y, _ in rules]
+    up = scale(ys, height)
+
+    def down(y):
+        return height - up.at(y)
+
+    return Plot(
+        width,
+        height,
+        tuple(([across.at(x) for x in xs], [down(y) for y in ys]) for xs, ys in lines),
+        tuple((across.at(x), down(y), label) for x, y, label in dots),
+        tuple((down(y), label) for y, label in rules),
+    )
 
 
 def _axis(channel, label, symbol):
@@ -107,22 +139,33 @@ def _layer(series, axes, names, x_unit, y_unit):
     return {"data": {"values": rows}, "mark": mark, "encoding": encoding}
 
 
-def _level(y, label, axes):
+def _level(y, label, axes, place):
+    """A rule and its label, at the end and the height that ``place`` names."""
+    to_left, down = place
     row = {"y": _short(y), "label": label}
     rule = {"mark": {"type": "rule", "strokeDash": [4, 4], "color": "currentColor", "opacity": 0.7}}
-    text = {"mark": {"type": "text", "align": "right", "dy": -7, "x": "width"}}
+    end = {"align": "left", "x": EDGE} if to_left else {"align": "right", "x": "width"}
+    text = {"type": "text", "dy": down, **end}
     encoding = {"y": axes["y"]}
+    words = {**encoding, "text": {"field": "label"}}
     return {
         "data": {"values": [row]},
         "layer": [
             {**rule, "encoding": encoding},
-            {**text, "encoding": {**encoding, "text": {"field": "label"}}},
+            *({"mark": mark, "encoding": words} for mark in _on_paper(text)),
         ],
     }
 
 
-def _mark(x, y, label, axes, index):
-    """A dot and its label; labels go above and below in turn, so that neighbours stay apart."""
+def _on_paper(text):
+    """A text mark over a rim of the paper's colour, so that lines do not run through it."""
+    rim = {"stroke": "var(--sl-paper)", "strokeWidth": 3, "strokeJoin": "round"}
+    return {**text, **rim}, text
+
+
+def _mark(x, y, label, axes, place):
+    """A dot and its label, as far right and down of it as ``place`` says, in pixels."""
+    right, down = place
     data = {"values": [{"x": _short(x), "y": _short(y), "label": label}]}
     halo = {"stroke": "var(--sl-paper)", "strokeWidth": 2}
     point = {
@@ -135,14 +178,17 @@ def _mark(x, y, label, axes, index):
     }
     text = {
         "type": "text",
-        "align": "left",
-        "dx": 8,
-        "dy": 16 if index % 2 else -8,
+        "align": "left" if right > 0 else "right",
+        "dx": right,
+        "dy": down,
         "fontWeight": "bold",
     }
     return [
         {"data": data, "mark": point, "encoding": axes},
-        {"data": data, "mark": text, "encoding": {**axes, "text": {"field": "label"}}},
+        *(
+            {"data": data, "mark": mark, "encoding": {**axes, "text": {"field": "label"}}}
+            for mark in _on_paper(text)
+        ),
     ]
 
 
