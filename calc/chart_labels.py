@@ -35,7 +35,7 @@ class Scale:
 
 def scale(values, pixels):
     """From zero, or below, to the greatest, rounded outwards as d3-scale's "nice" does."""
-    low, high = min(0.0, *values), max(0.0, *values)
+    low, high = min([0.0, *values]), max([0.0, *values])
     if low == high:
         high = low + 1.0
     before = None

@@ -6,11 +6,12 @@ import re
 import pytest
 import vl_convert
 
-from calc import charts
+from calc import bridge, charts
 from calc.chart_labels import ALONG, BESIDE, DOT, Box, Plot, label_box, scale
 from calc.sheets import KEYS, sheet
 from calc.sheets.form import State, work
 from calc.units import Reader
+from tests.parity.cases import requests
 
 WIDTH, HEIGHT = 330, 220
 DOT_DRAWN = re.compile(
@@ -63,6 +64,13 @@ def test_no_word_covers_another_or_a_dot(chart, system):
         assert not any(one.meets(dot) for number, dot in enumerate(dots) if number != index)
 
 
+@pytest.mark.parametrize("key", KEYS)
+def test_whatever_is_entered_is_drawn(key):
+    for request in requests(key, 100):
+        reply = json.loads(bridge.handle(json.dumps(request)))
+        assert reply["errors"] or reply["charts"] is not None
+
+
 def _only(dots=(), rules=(), lines=()):
     return Plot(WIDTH, HEIGHT, tuple(lines), tuple(dots), tuple(rules)).labels()
 
@@ -95,6 +103,7 @@ def test_a_rule_has_its_word_where_no_line_runs():
         ([3.0], 0.0, 3.0),
         ([-7.3, 12.0], -8.0, 12.0),
         ([0.0], 0.0, 1.0),
+        ([], 0.0, 1.0),
     ],
 )
 def test_scales_begin_at_zero_or_below_and_are_rounded_outwards(values, low, high):

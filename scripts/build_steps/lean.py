@@ -1,9 +1,9 @@
 """Pyodide's files without what only compiled packages, loaded later, would need.
 
 For such packages Pyodide exports every name of its WebAssembly, 8 500 of them, and takes each in
-hand at every start. The calculators are pure Python and load none. Each step raises ``ValueError``
-where a file is not written as expected, so that a new Pyodide is looked at; a name left out by
-mistake stops the build too, for the snapshot is taken with the same files.
+hand at every start. The calculators are pure Python and load none. A name stays where either
+script holds it as a word, in whatever way it is used there. Each step raises ``ValueError`` where a
+file is not written as expected, so that a new Pyodide is looked at.
 """
 
 import re
@@ -36,7 +36,7 @@ def javascript(text, loader):
     found = EXPORTS_TAKEN.findall(text)
     if len(found) != 1:
         raise ValueError(f"{JAVASCRIPT} takes its exports in another way")
-    declared, taken = (text.split(mark) for text, mark in zip(found[0], ",;", strict=True))
+    declared, taken = found[0][0].split(","), found[0][1].split(";")
     words = set(WORD.findall(EXPORTS_TAKEN.sub("", text) + loader))
     kept = [line for line in taken if targets(line) & words]
     dropped = set().union(*map(targets, taken)) - set().union(*map(targets, kept))

@@ -211,7 +211,7 @@ def ready(watched, address):
     open_sheet(watched, address, "reach")
     type_number(watched, "climb", "19")
     watched.locator(".sl-chart").first.scroll_into_view_if_needed()
-    watched.wait_for_function("() => window.vegaEmbed")
+    watched.wait_for_function("() => window.vegaEmbed && window.qrcode")
     watched.wait_for_timeout(300)
     watched.scripts = watched.evaluate(SCRIPTS)
     yield watched
