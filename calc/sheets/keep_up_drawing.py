@@ -155,7 +155,7 @@ def _legend(case, numbers, top):
     x = 4.0
     for name, number in numbers.items():
         text = f"{number} {name}"
-        wide = LETTER * len(text) + 14
+        wide = LETTER * len(text) + 22
         if x > 4.0 and x + wide > WIDTH:
             x, y = 4.0, y + LINE
         shapes.append(Words(x, y, text, role="bad" if name in short else "ink"))

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from tests.browser.pages import answer_text, open_sheet, settle, verdict, wait_live
+from tests.browser.pages import PAGES, answer_text, open_sheet, settle, verdict, wait_live
 
 TAPS = '.sl-field[data-key="taps"]'
 RUNS = '.sl-field[data-key="runs"]'
@@ -256,3 +256,14 @@ def test_words_of_the_picture_are_legible_on_a_phone(browser, address):
     wide = page.locator(".sl-picture svg").first.evaluate("el => el.getBoundingClientRect().width")
     assert 13 * wide / 340 >= 11  # px
     context.close()
+
+
+def test_a_table_of_rows_is_never_wider_than_its_place(page, address):
+    page.goto(address + PAGES["keep_up"])
+    unfold(page)
+    for width in (*range(320, 1320, 40), 1600):
+        page.set_viewport_size({"width": width, "height": 800})
+        for table in page.locator(".sl-rows:visible table").all():
+            room, needed = table.evaluate("one => [one.parentElement.clientWidth, one.scrollWidth]")
+            assert needed <= room, width
+        assert page.evaluate("document.documentElement.scrollWidth") <= width
