@@ -93,13 +93,15 @@ def test_search_works_from_the_disk(page, folder):
     assert said == []
 
 
-def test_it_works_in_firefox_from_the_disk(folder):
+@pytest.mark.parametrize("way", ["disk", "http"])
+def test_it_works_in_firefox(folder, address, way):
     firefox = shutil.which("firefox-esr") or shutil.which("firefox")
     if not firefox:
         pytest.skip("no Firefox on this machine")
+    page = (folder / "pressure.html").as_uri() if way == "disk" else address + "pressure/"
     script = ROOT / "tests" / "runtime" / "firefox.mjs"
     ran = subprocess.run(
-        ["node", script, PARTS, firefox, (folder / "pressure.html").as_uri()],
+        ["node", script, PARTS, firefox, page],
         capture_output=True, text=True, timeout=180, env={**os.environ, "HOME": str(folder.parent)},
     )  # fmt: skip
     assert ran.returncode == 0, ran.stderr[-2000:]
