@@ -11,12 +11,8 @@ from dataclasses import dataclass
 LETTER, LINE = 7.4, 15.0  # px; width of a bold letter of 13 px on the average, height of its line
 DOT = 7.0  # px; a dot and its rim, from the middle
 BESIDE = ((8, -8), (8, 16), (-8, -8), (-8, 16))  # px right and down of a dot, the best first
-ALONG = (
-    (0, -8),
-    (1, -8),
-    (0, 10),
-    (1, 10),
-)  # at the right end (0) or left end (1) of a rule; px down
+# at the right end (0) or the left end (1) of a rule; px down of it
+ALONG = ((0, -8), (1, -8), (0, 10), (1, 10))
 EDGE = 4  # px between the left end of a rule and its words
 TICKS = 10  # about so many steps divide a scale that is rounded outwards
 
@@ -70,11 +66,26 @@ class Box:
         )
 
 
-def label_box(x, y, text, to_left):
+def _label_box(x, y, text, to_left):
     """Of ``text`` that ends (``to_left``) or begins at x, its middle at y."""
     long = LETTER * len(text)
     left = x - long if to_left else x
     return Box(left, y - LINE / 2, left + long, y + LINE / 2)
+
+
+def beside(x, y, text):
+    """{place: the box of a dot's label there} for ``BESIDE``."""
+    return {
+        (right, down): _label_box(x + right, y + down, text, right < 0) for right, down in BESIDE
+    }
+
+
+def along(y, text, width):
+    """{place: the box of a rule's label there} for ``ALONG``."""
+    return {
+        (left, down): _label_box(EDGE if left else width, y + down, text, not left)
+        for left, down in ALONG
+    }
 
 
 @dataclass(frozen=True)
@@ -89,29 +100,18 @@ class Plot:
 
     def labels(self):
         """(places of the dots' labels as in ``BESIDE``, of the rules' as in ``ALONG``)."""
-        taken = []
         dots = [Box(x - DOT, y - DOT, x + DOT, y + DOT) for x, y, _ in self.dots]
-        beside, along = [], []
-        for index, (x, y, label) in enumerate(self.dots):
-            others = [*taken, *dots[:index], *dots[index + 1 :]]
-            beside.append(self._best(BESIDE, others, taken, self._beside(x, y, label)))
-        for y, label in self.rules:
-            along.append(self._best(ALONG, [*taken, *dots], taken, self._along(y, label)))
-        return beside, along
-
-    def _beside(self, x, y, label):
-        return lambda place: label_box(x + place[0], y + place[1], label, place[0] < 0)
-
-    def _along(self, y, label):
-        return lambda place: label_box(
-            EDGE if place[0] else self.width, y + place[1], label, not place[0]
-        )
-
-    def _best(self, places, others, taken, box_at):
-        """The first of the best places; its box is added to ``taken``."""
-        best = min(places, key=lambda place: self._hidden(box_at(place), others))
-        taken.append(box_at(best))
-        return best
+        wanted = [
+            (beside(*dot), [*dots[:index], *dots[index + 1 :]])
+            for index, dot in enumerate(self.dots)
+        ]
+        wanted += [(along(y, label, self.width), dots) for y, label in self.rules]
+        places, taken = [], []
+        for boxes, others in wanted:
+            place = min(boxes, key=lambda one: self._hidden(boxes[one], [*taken, *others]))
+            places.append(place)
+            taken.append(boxes[place])
+        return places[: len(dots)], places[len(dots) :]
 
     def _hidden(self, box, others):
         """How much of a label would be lost: over the edge or on others counts most."""
@@ -141,3 +141,22 @@ def _height(xs, ys, x):
         return ys[after - 1]
     share = (x - xs[after - 1]) / (xs[after] - xs[after - 1])
     return ys[after - 1] + share * (ys[after] - ys[after - 1])
+
+
+def plot(chart, width, height):
+    """The ``Plot`` of a ``calc.answer.Chart`` whose numbers are those of its axes."""
+    lines = [(series.xs, series.ys) for series in chart.series]
+    xs = [x for line, _ in lines for x in line] + [x for x, _, _ in chart.marks]
+    ys = [y for _, line in lines for y in line] + [y for _, y, _ in chart.marks]
+    across, up = scale(xs, width), scale(ys + [y for y, _ in chart.levels], height)
+
+    def down(y):
+        return height - up.at(y)
+
+    return Plot(
+        width,
+        height,
+        tuple(([across.at(x) for x in xs], [down(y) for y in ys]) for xs, ys in lines),
+        tuple((across.at(x), down(y), label) for x, y, label in chart.marks),
+        tuple((down(y), label) for y, label in chart.levels),
+    )

@@ -4,7 +4,9 @@ Colours are CSS: ``currentColor`` for ink and ``var(--sl-...)`` for lines, so th
 same drawing serves light, dark and paper.
 """
 
-from calc.chart_labels import EDGE, Plot, scale
+from dataclasses import replace
+
+from calc.chart_labels import EDGE, plot
 
 # Our own order: accent first, then ink at falling strength; told apart by dash too.
 COLOURS = tuple(f"var(--sl-line-{number})" for number in (1, 2, 3, 4, 5))
@@ -19,13 +21,14 @@ def spec(chart, reader, width=330, height=220):
         "x": _axis("x", chart.x_label, x_unit.symbol),
         "y": _axis("y", chart.y_label, y_unit.symbol),
     }
+    chart = drawn(chart, reader)
     names = [series.name for series in chart.series]
-    layers = [_layer(series, axes, names, x_unit, y_unit) for series in chart.series]
-    beside, along = _plot(chart, x_unit, y_unit, width, height).labels()
+    layers = [_layer(series, axes, names) for series in chart.series]
+    beside, along = plot(chart, width, height).labels()
     for (y, label), place in zip(chart.levels, along, strict=True):
-        layers.append(_level(y_unit.from_si(y), label, axes, place))
+        layers.append(_level(y, label, axes, place))
     for (x, y, label), place in zip(chart.marks, beside, strict=True):
-        layers += _mark(x_unit.from_si(x), y_unit.from_si(y), label, axes, place)
+        layers += _mark(x, y, label, axes, place)
     return {
         "$schema": _SCHEMA,
         "description": chart.alt,
@@ -67,31 +70,25 @@ _CONFIG = {
 }
 
 
-def _plot(chart, x_unit, y_unit, width, height):
-    """What the labels must keep clear of, in pixels."""
+def drawn(chart, reader):
+    """The chart in the reader's units, each number as it is written into the drawing."""
+    across, up = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
 
-    def across_of(x):
-        return _short(x_unit.from_si(x))
+    def x_of(x):
+        return _short(across.from_si(x))
 
-    def up_of(y):
-        return _short(y_unit.from_si(y))
+    def y_of(y):
+        return _short(up.from_si(y))
 
-    lines = [([*map(across_of, s.xs)], [*map(up_of, s.ys)]) for s in chart.series]
-    dots = [(across_of(x), up_of(y), label) for x, y, label in chart.marks]
-    rules = [(up_of(y), label) for y, label in chart.levels]
-    across = scale([x for xs, _ in lines for x in xs] + [x for x, _, _ in dots], width)
-    ys = [y for _, ys in lines for y in ys] + [y for _, y, _ in dots] + [y for y, _ in rules]
-    up = scale(ys, height)
-
-    def down(y):
-        return height - up.at(y)
-
-    return Plot(
-        width,
-        height,
-        tuple(([across.at(x) for x in xs], [down(y) for y in ys]) for xs, ys in lines),
-        tuple((across.at(x), down(y), label) for x, y, label in dots),
-        tuple((down(y), label) for y, label in rules),
+    series = (
+        replace(one, xs=tuple(map(x_of, one.xs)), ys=tuple(map(y_of, one.ys)))
+        for one in chart.series
+    )
+    return replace(
+        chart,
+        series=tuple(series),
+        marks=tuple((x_of(x), y_of(y), label) for x, y, label in chart.marks),
+        levels=tuple((y_of(y), label) for y, label in chart.levels),
     )
 
 
@@ -100,10 +97,9 @@ def _axis(channel, label, symbol):
     return {"field": channel, "type": "quantitative", "title": title, "scale": {"nice": True}}
 
 
-def _layer(series, axes, names, x_unit, y_unit):
+def _layer(series, axes, names):
     rows = [
-        {"x": _short(x_unit.from_si(x)), "y": _short(y_unit.from_si(y)), "series": series.name}
-        for x, y in zip(series.xs, series.ys, strict=True)
+        {"x": x, "y": y, "series": series.name} for x, y in zip(series.xs, series.ys, strict=True)
     ]
     mark = {
         "line": {"type": "line", "strokeWidth": 2.5},
@@ -142,7 +138,7 @@ def _layer(series, axes, names, x_unit, y_unit):
 def _level(y, label, axes, place):
     """A rule and its label, at the end and the height that ``place`` names."""
     to_left, down = place
-    row = {"y": _short(y), "label": label}
+    row = {"y": y, "label": label}
     rule = {"mark": {"type": "rule", "strokeDash": [4, 4], "color": "currentColor", "opacity": 0.7}}
     end = {"align": "left", "x": EDGE} if to_left else {"align": "right", "x": "width"}
     text = {"type": "text", "dy": down, **end}
@@ -166,7 +162,7 @@ def _on_paper(text):
 def _mark(x, y, label, axes, place):
     """A dot and its label, as far right and down of it as ``place`` says, in pixels."""
     right, down = place
-    data = {"values": [{"x": _short(x), "y": _short(y), "label": label}]}
+    data = {"values": [{"x": x, "y": y, "label": label}]}
     halo = {"stroke": "var(--sl-paper)", "strokeWidth": 2}
     point = {
         "type": "point",

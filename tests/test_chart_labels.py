@@ -7,7 +7,7 @@ import pytest
 import vl_convert
 
 from calc import bridge, charts
-from calc.chart_labels import ALONG, BESIDE, DOT, Box, Plot, label_box, scale
+from calc.chart_labels import ALONG, BESIDE, DOT, Box, Plot, along, beside, plot, scale
 from calc.sheets import KEYS, sheet
 from calc.sheets.form import State, work
 from calc.units import Reader
@@ -30,9 +30,7 @@ CHARTS = list(_charts())
 
 
 def _plot(chart, system):
-    reader = Reader(system)
-    units = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
-    return charts._plot(chart, *units, WIDTH, HEIGHT)
+    return plot(charts.drawn(chart, Reader(system)), WIDTH, HEIGHT)
 
 
 @pytest.mark.parametrize(("chart", "system"), CHARTS)
@@ -48,17 +46,13 @@ def test_dots_are_where_vega_lite_draws_them(chart, system):
 
 @pytest.mark.parametrize(("chart", "system"), CHARTS)
 def test_no_word_covers_another_or_a_dot(chart, system):
-    plot = _plot(chart, system)
-    beside, along = plot.labels()
-    words = [
-        label_box(x + right, y + down, text, right < 0)
-        for (x, y, text), (right, down) in zip(plot.dots, beside, strict=True)
-    ]
+    found = _plot(chart, system)
+    of_dots, of_rules = found.labels()
+    words = [beside(*dot)[place] for dot, place in zip(found.dots, of_dots, strict=True)]
     words += [
-        label_box(4 if left else WIDTH, y + down, text, not left)
-        for (y, text), (left, down) in zip(plot.rules, along, strict=True)
+        along(y, text, WIDTH)[place] for (y, text), place in zip(found.rules, of_rules, strict=True)
     ]
-    dots = [Box(x - DOT, y - DOT, x + DOT, y + DOT) for x, y, _ in plot.dots]
+    dots = [Box(x - DOT, y - DOT, x + DOT, y + DOT) for x, y, _ in found.dots]
     for index, one in enumerate(words):
         assert not any(one.meets(other) for other in words[index + 1 :])
         assert not any(one.meets(dot) for number, dot in enumerate(dots) if number != index)

@@ -17,7 +17,6 @@ def pump_menu(start):
         "Pump",
         menu + (("own", "My own pump, pasted below"),),
         start,
-        start_us=start,
         help="The invented pumps are examples, no maker sells them.",
     )
 

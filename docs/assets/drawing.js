@@ -4,20 +4,11 @@
 
   const root = new URL("..", document.currentScript.src).href;
   const LIBRARIES = ["vega.min.js", "vega-lite.min.js", "vega-interpreter.min.js", "vega-embed.min.js"];
+  const Engine = window.SpringlineEngine;
   let loading = null;
 
-  function script(source) {
-    return new Promise((resolve, reject) => {
-      const tag = document.createElement("script");
-      tag.src = source;
-      tag.onload = resolve;
-      tag.onerror = () => reject(new Error("could not load " + source));
-      document.head.append(tag);
-    });
-  }
-
   async function loadAll() {
-    for (const name of LIBRARIES) await script(root + "vendor/" + name);
+    for (const name of LIBRARIES) await Engine.script(root + "vendor/" + name);
   }
 
   function libraries() {

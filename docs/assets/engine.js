@@ -1,15 +1,17 @@
 /* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .settled(ms).
-   Python runs in a worker; where no worker can be had it runs in the page itself. */
+   Python runs in a worker; where no worker can be had it runs in the page itself.
+   .script(address) adds a script to the page, for whoever needs one late. */
 (function () {
   "use strict";
 
   const here = document.currentScript.src;
   const runtime = new URL("../runtime/", here).href;
   const LONGEST_START = 120_000; // ms; after that something is wrong
+  const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
 
   // a test may set these before the page loads
   const options = { plain: false, worker: true, ...window.SPRINGLINE_OPTIONS };
-  const Engine = { ready: false, way: null, start, ask, settled };
+  const Engine = { ready: false, way: null, start, ask, settled, script };
   window.SpringlineEngine = Engine;
 
   let starting = null; // the promise of start()
@@ -164,8 +166,8 @@
   }
 
   /* Work that would take line and processor from the start waits here: until Python is live, or
-     for so many ms, as it may never start. */
-  function settled(longest) {
+     for so many ms. */
+  function settled(longest = LONGEST_WAIT) {
     if (Engine.ready) return Promise.resolve();
     return new Promise((resolve) => {
       queue.push(resolve);

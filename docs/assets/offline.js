@@ -5,7 +5,6 @@
   "use strict";
 
   const root = new URL("..", document.currentScript.src).href;
-  const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
   const LONGEST_IDLE = 3_000; // ms
   const SETTLED = 2_000; // ms after the start; the first figures and keystrokes come first
   const KEPT = "It is kept on this device for use without a network.";
@@ -20,7 +19,7 @@
 
   async function whenQuiet(task) {
     const idle = window.requestIdleCallback || ((later) => setTimeout(later, 0));
-    if (document.querySelector("section.sl")) await window.SpringlineEngine?.settled(LONGEST_WAIT);
+    if (document.querySelector("section.sl")) await window.SpringlineEngine?.settled();
     setTimeout(() => idle(task, { timeout: LONGEST_IDLE }), SETTLED);
   }
 

@@ -8,21 +8,16 @@
   const MOST = 117; // squares a side; a larger code would be too fine to read from paper
   const SQUARE = 0.45; // mm
   const MARGIN = 4; // squares left white all around, as the standard wants
-  const LONGEST_WAIT = 15_000; // ms; Python may not start at all
+  const AFTER_THE_START = 1000; // ms
   const SVG = "http://www.w3.org/2000/svg";
+  const Engine = window.SpringlineEngine;
 
   let loading = null;
 
+  /* Where it cannot be had, the address stands in words. */
   function load() {
-    loading = loading || new Promise((resolve) => {
-      const tag = document.createElement("script");
-      tag.src = LIBRARY;
-      tag.onload = resolve;
-      tag.onerror = () => {
-        loading = null;
-        resolve(); // the address stands in words
-      };
-      document.head.append(tag);
+    loading = loading || Engine.script(LIBRARY).catch(() => {
+      loading = null;
     });
     return loading;
   }
@@ -74,7 +69,7 @@
   }
 
   if (document.querySelector("section.sl")) {
-    window.SpringlineEngine.settled(LONGEST_WAIT).then(() => setTimeout(load, 1000));
+    Engine.settled().then(() => setTimeout(load, AFTER_THE_START));
   }
   window.SpringlineScan = { load, show };
 })();
