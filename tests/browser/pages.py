@@ -49,10 +49,20 @@ def type_number(page, key, text):
 
 
 def settle(page):
-    """Wait until what is shown belongs to what is typed."""
+    """Wait until what is shown belongs to what is typed.
+
+    A change of units is one question and its figures another, and what is typed while a question
+    is out is asked once that is answered: three in a row. Questions are answered in their order,
+    so of three of ours, each asked after the one before, the last is answered after those.
+    The 400 ms are for the link, which is written a little later.
+    """
     page.wait_for_function(
-        """() => new Promise(done => SpringlineEngine.ask(
-            {op: 'convert', sheet: document.querySelector('section.sl').dataset.sheet, to: 'us'})
-            .then(() => setTimeout(() => done(true), 400)))""",
+        """async () => {
+            const { sheet } = document.querySelector('section.sl').dataset;
+            for (let turn = 0; turn < 3; turn += 1) {
+                await SpringlineEngine.ask({ op: 'convert', sheet, to: 'us' });
+            }
+            return new Promise((done) => setTimeout(() => done(true), 400));
+        }""",
         timeout=START,
     )
