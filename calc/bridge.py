@@ -6,11 +6,10 @@ fields in the other system of units.
 
 import json
 
-from calc import charts, render
-from calc.sheets import row_text
-from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Number, Rows, State, filled_rows, hidden_keys, work
 from calc.errors import InputError
+from calc.page import charts, render, row_text
+from calc.page.form import Number, Rows, State, filled_rows, hidden_keys, work
+from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES, Reader, number_text, parse
 
 

@@ -10,10 +10,11 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from calc import pipes, pumps_demo  # noqa: E402
-from calc.network import Level, Network, Place, PumpSet, Run  # noqa: E402
-from calc.network_solve import solve  # noqa: E402
-from calc.outlets import CompensatingDripper, LimitedShower, Orifice, Outlet  # noqa: E402
+from calc.network.outlets import CompensatingDripper, LimitedShower, Orifice, Outlet  # noqa: E402
+from calc.network.parts import Level, Network, Place, PumpSet, Run  # noqa: E402
+from calc.network.solve import solve  # noqa: E402
+from calc.pipe import pipes  # noqa: E402
+from calc.pump import invented as pumps_demo  # noqa: E402
 from calc.units import LITRE, MINUTE  # noqa: E402
 
 SIZES = (10, 100, 1000)

@@ -12,9 +12,9 @@ import vl_convert
 from mkdocs.utils import get_relative_url
 
 import calc
-from calc import charts, render
+from calc.page import charts, render
+from calc.page.form import Rows, State, work
 from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Rows, State, work
 
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')

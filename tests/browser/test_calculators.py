@@ -4,10 +4,18 @@ import re
 
 import pytest
 
+from calc.page.form import Number, State, hidden_keys
 from calc.sheets import KEYS, sheet
-from calc.sheets.form import Number, State, hidden_keys
 from tests.browser.pages import (
-    PAGES, answer_text, box, menu, open_sheet, settle, type_number, verdict, wait_live,
+    PAGES,
+    answer_text,
+    box,
+    menu,
+    open_sheet,
+    settle,
+    type_number,
+    verdict,
+    wait_live,
 )  # fmt: skip
 
 

@@ -2,9 +2,9 @@
 
 import random
 
+from calc.page import row_text
+from calc.page.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.sheets import sheet as find_sheet
-from calc.sheets import row_text
-from calc.sheets.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.units import QUANTITIES, parse
 
 

@@ -1,6 +1,6 @@
 """A sheet asked as a reader asks it: by typed texts, in one of the two systems of units."""
 
-from calc.sheets.form import State, work
+from calc.page.form import State, work
 
 
 def outcome(sheet, system="metric", **texts):

@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.sheets.form import State, work
-from calc.sheets.pressure import SHEET
+from calc.page.form import State, work
+from calc.sheets.pressure.sheet import SHEET
 from calc.units import FOOT, PSI
 from tests.sheets import asking
 from tests.sheets.working import check_working

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.sheets.pressure_tank import SHEET
-from calc.sheets.tank_sizes import gap_words
+from calc.sheets.parts.tank_sizes import gap_words
+from calc.sheets.pressure_tank.sheet import SHEET
 from calc.units import HOUR, LITRE, PSI, parse
 from tests.sheets import asking
 from tests.sheets.working import check_working

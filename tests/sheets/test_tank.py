@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc import storage
-from calc.sheets.tank import SHEET
-from calc.sheets.tank_sizes import round_sizes, round_up, span
+from calc.sheets.parts.tank_sizes import round_sizes, round_up, span
+from calc.sheets.tank.sheet import SHEET
 from calc.units import DAY, Reader, parse
 from tests.sheets import asking
 from tests.sheets.working import check_working

@@ -6,8 +6,8 @@ from functools import partial
 
 import pytest
 
-from calc.sheets.form import State, work
-from calc.sheets.tank import SHEET
+from calc.page.form import State, work
+from calc.sheets.tank.sheet import SHEET
 from calc.units import DAY, LITRE
 from tests.sheets import asking
 from tests.sheets.working import check_working

@@ -1,0 +1,279 @@
+"""Answer -> HTML and plain text. All escaping of an answer happens here.
+
+The build prints a page with these functions and the browser calls the same
+ones, so both show the same characters.
+"""
+
+from html import escape
+from urllib.parse import quote
+
+from calc.page import drawing, formula
+from calc.page.form import Choice, Rows, State, filled_rows, row_words
+from calc.page.render_form import form, split_default
+from calc.units import Reader, number_text
+
+__all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
+
+NUMERIC = ' class="sl-number"'
+VERDICT_WORDS = {"good": "Works", "tight": "Only just", "bad": "Does not work"}
+WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
+
+
+# The answer ----------------------------------------------------------------
+
+
+def answer(outcome, base="", flat=False):
+    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
+    reader, found = outcome.reader, outcome.answer
+    head = [_figures(found.figures, reader)]
+    head += [_warning(warning) for warning in found.warnings]
+    head.append(_links(found.links, base, flat, reader.system))
+    more = [_picture(picture) for picture in found.drawings]
+    more += [_chart(chart) for chart in found.charts]
+    more += [_table(table, reader) for table in found.tables]
+    more.append(_working(found.steps, reader))
+    return (
+        f"{_verdict(found.verdict)}"
+        f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
+    )
+
+
+def _word(verdict):
+    return verdict.word or VERDICT_WORDS[verdict.level]
+
+
+def _verdict(verdict):
+    word = escape(_word(verdict))
+    return (
+        f'<p class="sl-verdict sl-{verdict.level}"><strong class="sl-word">{word}</strong> '
+        f"{escape(verdict.sentence)}</p>"
+    )
+
+
+def _figures(figures, reader):
+    if not figures:
+        return ""
+    cells = "".join(_figure(figure, reader) for figure in figures)
+    return f'<dl class="sl-figures">{cells}</dl>'
+
+
+def _figure(figure, reader):
+    shown = reader.show(figure.value, figure.quantity, figure.digits)
+    other = _other(reader).show(figure.value, figure.quantity, figure.digits)
+    second = f'<span class="sl-second">{escape(other)}</span>' if other != shown else ""
+    note = f'<span class="sl-figure-note">{escape(figure.note)}</span>' if figure.note else ""
+    main = ' class="sl-main"' if figure.main else ""
+    return (
+        f"<div{main}><dt>{escape(figure.label)}</dt>"
+        f'<dd><span class="sl-first">{escape(shown)}</span>{second}{note}</dd></div>'
+    )
+
+
+def _other(reader):
+    return Reader("metric" if reader.system == "us" else "us")
+
+
+def _warning(warning):
+    word = WARNING_WORDS[warning.level]
+    return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
+
+
+def _chart(chart):
+    return (
+        f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
+        f"<figcaption>{escape(chart.title)}</figcaption>"
+        f'<div class="sl-drawing" role="img" aria-label="{escape(chart.alt)}"></div></figure>'
+    )
+
+
+def _picture(picture):
+    """A drawing that Python made: it stands in the page as it is."""
+    return (
+        f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
+        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}</figure>"
+    )
+
+
+def _cell(value, column, reader):
+    if value is None:
+        return "–"
+    if column.quantity is None or isinstance(value, str):
+        return str(value)
+    return reader.number(value, column.quantity, column.digits)
+
+
+def _heading(column, reader):
+    symbol = reader.unit(column.quantity).symbol if column.quantity else ""
+    return f"{column.label} ({symbol})" if symbol else column.label
+
+
+def _table(table, reader):
+    head = "".join(
+        f'<th scope="col"{NUMERIC if c.quantity else ""}>{escape(_heading(c, reader))}</th>'
+        for c in table.columns
+    )
+    rows = "".join(_row(index, row, table, reader) for index, row in enumerate(table.rows))
+    note = f'<p class="sl-table-note">{escape(table.note)}</p>' if table.note else ""
+    return (
+        f'<div class="sl-table" tabindex="0" role="region" aria-label="{escape(table.title)}">'
+        f"<table><caption>{escape(table.title)}</caption>"
+        f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>{note}"
+    )
+
+
+def _row(index, row, table, reader):
+    kinds = [
+        name
+        for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
+        if index in picked
+    ]
+    cells = []
+    for place, (value, column) in enumerate(zip(row, table.columns, strict=True)):
+        tag = 'th scope="row"' if place == 0 else "td"
+        numeric = column.quantity is not None and not isinstance(value, str)
+        css = NUMERIC if numeric else ""
+        cells.append(f"<{tag}{css}>{escape(_cell(value, column, reader))}</{tag.split()[0]}>")
+    css = f' class="{" ".join(kinds)}"' if kinds else ""
+    return f"<tr{css}>{''.join(cells)}</tr>"
+
+
+def _working(steps, reader):
+    if not steps:
+        return ""
+    items = "".join(_step(step, reader) for step in steps)
+    return (
+        '<details class="sl-working" open><summary>The working, step by step</summary>'
+        '<p class="sl-fine">Formulas take SI base units: m, m³/s, Pa, kg/m³, s, K.</p>'
+        f"<ol>{items}</ol></details>"
+    )
+
+
+def _step(step, reader):
+    parts = [f'<p class="sl-step-title">{escape(step.title)}</p>']
+    if step.formula:
+        parts.append(formula.mathml(step.formula))
+        givens = ", ".join(
+            f"{escape(formula.text(f'{name} = 0')[:-4])} = {escape(reader.both(v.value, v.quantity, v.digits))}"
+            for name, v in step.given.items()
+        )
+        parts.append(f'<p class="sl-given">with {givens}</p>' if givens else "")
+        put_in = escape(_put_in(step))
+        parts.append(f'<p class="sl-put-in">= {put_in}</p>')
+    if step.result is not None:
+        value = step.result
+        parts.append(
+            f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>'
+        )
+    if step.note:
+        parts.append(f'<p class="sl-step-note">{escape(step.note)}</p>')
+    if step.source:
+        parts.append(f'<p class="sl-source">Source: {escape(step.source)}</p>')
+    return f"<li>{''.join(parts)}</li>"
+
+
+def _put_in(step):
+    numbers = {name: number_text(v.value, max(4, v.digits)) for name, v in step.given.items()}
+    return formula.put_in(step.formula, numbers)
+
+
+def _links(links, base, flat, system):
+    if not links:
+        return ""
+    items = "".join(
+        f'<li><a href="{escape(_address(link, base, flat, system))}">{escape(link.text)}</a></li>'
+        for link in links
+    )
+    return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
+
+
+def _address(link, base, flat, system):
+    from calc.sheets import sheet
+
+    page = sheet(link.sheet).page
+    place = base + (page.rstrip("/") + ".html" if flat else page)
+    return f"{place}#{fragment(link.values, system)}"
+
+
+def fragment(texts, system="metric"):
+    """The part of a link after "#": "u=us&climb=50ft"; units without superscripts or spaces."""
+    pairs = [("u", "us")] if system == "us" else []
+    pairs += list(texts.items())
+    return "&".join(
+        f"{key}={quote(link_text(text), safe='/.,-:;!')}".replace("%20", "+") for key, text in pairs
+    )
+
+
+def link_text(text):
+    """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
+    if "," in text or ";" in text:  # rows of a table stand as they are
+        return text
+    folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
+    number, gap, unit = folded.rpartition(" ")
+    return (
+        number + unit
+        if gap and unit and not unit[0].isdigit() and number[-1:].isdigit()
+        else folded
+    )
+
+
+# Plain text ------------------------------------------------------------------
+
+
+def plain(sheet, outcome, state):
+    """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
+    reader, found = outcome.reader, outcome.answer
+    lines = [sheet.title.upper(), ""]
+    lines += [f"{_word(found.verdict)}: {found.verdict.sentence}", "", "Given"]
+    for entry in sheet.fields:
+        if entry.key in outcome.hidden:
+            continue
+        if isinstance(entry, Rows):
+            lines += _given_rows(entry, state)
+        else:
+            lines.append(f"  {entry.label}: {_given(entry, state)}")
+    lines += ["", "Figures"]
+    for figure in found.figures:
+        lines.append(
+            f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}"
+        )
+    if found.warnings:
+        lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in found.warnings)]
+    lines += ["", "Working (SI base units)"]
+    for number, step in enumerate(found.steps, 1):
+        lines += _plain_step(number, step, reader)
+    return "\n".join(lines).replace("\u00a0", " ") + "\n"
+
+
+def _given(entry, state):
+    text = state.texts.get(entry.key, entry.default(state.system)).strip()
+    if isinstance(entry, Choice):
+        return dict(entry.options).get(text, text)
+    symbol = state.units.get(entry.key, "")
+    if entry.key in state.texts and symbol and symbol not in text:
+        return f"{text} {symbol}"
+    return text or "–"
+
+
+def _given_rows(entry, state):
+    text = state.texts.get(entry.key, entry.default(state.system))
+    lines = [f"  {entry.label}"]
+    for index, row in enumerate(filled_rows(entry, text, state.system)):
+        given = (
+            f"{column.label.lower()} {_given(column, State(state.system, {column.key: cell}))}"
+            for column, cell in zip(entry.columns, row, strict=False)
+            if cell and column is not entry.columns[0]
+        )
+        lines.append(f"    {row_words(entry, index, row)}: {'; '.join(given)}")
+    return lines if len(lines) > 1 else [f"  {entry.label}: none"]
+
+
+def _plain_step(number, step, reader):
+    lines = [f"  {number}. {step.title}"]
+    if step.formula:
+        lines += [f"     {formula.text(step.formula)}", f"     = {_put_in(step)}"]
+    if step.result is not None:
+        value = step.result
+        lines.append(f"     = {reader.both(value.value, value.quantity, value.digits)}")
+    if step.note:
+        lines.append(f"     {step.note}")
+    return lines
