@@ -316,7 +316,9 @@ def _read_count(entry, text):
     try:
         number = float(text.strip())
     except ValueError:
-        given = f"“{text.strip()}” is not a whole number" if text.strip() else "Nothing is entered here"
+        given = (
+            f"“{text.strip()}” is not a whole number" if text.strip() else "Nothing is entered here"
+        )
         raise InputError(f"{given}. {span}") from None
     if not math.isfinite(number) or number != int(number) or not entry.low <= number <= entry.high:
         raise InputError(f"“{text.strip()}” is not allowed here. {span}")

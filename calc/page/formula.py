@@ -91,7 +91,10 @@ def _ml(node):
         case ast.BinOp(op=ast.Add() | ast.Sub() as op, left=left, right=right):
             sign = "+" if isinstance(op, ast.Add) else "−"
             strength = _SUM if sign == "+" else _PRODUCT
-            return f"<mrow>{_ml_in(left, _SUM)}<mo>{sign}</mo>{_ml_in(right, strength)}</mrow>", _SUM
+            return (
+                f"<mrow>{_ml_in(left, _SUM)}<mo>{sign}</mo>{_ml_in(right, strength)}</mrow>",
+                _SUM,
+            )
         case ast.BinOp(op=ast.Pow(), left=base, right=power):
             return f"<msup>{_ml_in(base, _ATOM, wrap=True)}{_ml_in(power, _SUM)}</msup>", _POWER
         case ast.BinOp(op=ast.Mult() | ast.Div()):
@@ -116,7 +119,9 @@ def _ml_product(node):
     printed, previous_number = [], False
     for top, below in _factors(node):
         if below:
-            under = "".join(_ml_in(d, _PRODUCT) for d in below) if len(below) > 1 else _ml(below[0])[0]
+            under = (
+                "".join(_ml_in(d, _PRODUCT) for d in below) if len(below) > 1 else _ml(below[0])[0]
+            )
             part = f"<mfrac><mrow>{_ml(top)[0]}</mrow><mrow>{under}</mrow></mfrac>"
         else:
             part = _ml_in(top, _PRODUCT)

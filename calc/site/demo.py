@@ -55,9 +55,7 @@ OUTLETS = (
         most=4.0 * BAR, count=300, open=False,
     ),
 )  # fmt: skip
-NOTE = (
-    "An invented site; its pump is invented too. Levels are above the floor of the pump house."
-)
+NOTE = "An invented site; its pump is invented too. Levels are above the floor of the pump house."
 
 
 def alder_terrace():
@@ -70,9 +68,7 @@ def alder_terrace():
             WaterRow("Cistern", "cistern", 24.0),
         ),
         runs=RUNS,
-        devices=(
-            DeviceRow("Filter", "Terrace head", "Terrace filter", "filter", 20 * L, 2.0),
-        ),
+        devices=(DeviceRow("Filter", "Terrace head", "Terrace filter", "filter", 20 * L, 2.0),),
         reducers=(
             ReducerRow("Reducer", "Terrace filter", "Herb terraces", 1.4 * BAR, 20 * L, 3.0),
         ),

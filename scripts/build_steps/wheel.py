@@ -27,13 +27,17 @@ def sources(root):
 
 def metadata():
     """The four files of the wheel's .dist-info, RECORD left out."""
-    yield "METADATA", (
-        f"Metadata-Version: 2.1\nName: calc\nVersion: {calc.__version__}\n"
-        f"Summary: {calc.__doc__.strip().splitlines()[0]}\n"
-        "License: MIT\nRequires-Python: >=3.11\n"
-    ).encode()
-    yield "WHEEL", (
-        b"Wheel-Version: 1.0\nGenerator: springline\nRoot-Is-Purelib: true\nTag: py3-none-any\n"
+    yield (
+        "METADATA",
+        (
+            f"Metadata-Version: 2.1\nName: calc\nVersion: {calc.__version__}\n"
+            f"Summary: {calc.__doc__.strip().splitlines()[0]}\n"
+            "License: MIT\nRequires-Python: >=3.11\n"
+        ).encode(),
+    )
+    yield (
+        "WHEEL",
+        (b"Wheel-Version: 1.0\nGenerator: springline\nRoot-Is-Purelib: true\nTag: py3-none-any\n"),
     )
     yield "top_level.txt", b"calc\n"
 

@@ -56,8 +56,26 @@ def _answer():
     return Answer(
         Verdict("bad", EVIL),
         (Figure(EVIL, 2.8e5, "pressure", note=EVIL, main=True),),
-        (Step(EVIL, "p = rho * g * z", {"rho": Value(1000.0, "density")}, Value(1.0, "pressure"), EVIL, EVIL),),
-        (Table(EVIL, (Column(EVIL), Column("Flow", "flow")), ((EVIL, 1e-3), (EVIL, None)), (0,), (1,), EVIL),),
+        (
+            Step(
+                EVIL,
+                "p = rho * g * z",
+                {"rho": Value(1000.0, "density")},
+                Value(1.0, "pressure"),
+                EVIL,
+                EVIL,
+            ),
+        ),
+        (
+            Table(
+                EVIL,
+                (Column(EVIL), Column("Flow", "flow")),
+                ((EVIL, 1e-3), (EVIL, None)),
+                (0,),
+                (1,),
+                EVIL,
+            ),
+        ),
         (Chart(EVIL, EVIL, EVIL, "x", "flow", "y", "pressure", (Series("s", (0.0,), (1.0,)),)),),
         (Warning("stop", EVIL),),
         (Link(EVIL, "demand", {"people": EVIL}),),
@@ -112,7 +130,9 @@ def test_link_texts_are_short_and_plain(text, link):
 
 
 def test_a_fragment_reads_like_what_was_typed():
-    assert render.fragment({"climb": "50 ft", "flow": "10 gpm"}, "us") == "u=us&climb=50ft&flow=10gpm"
+    assert (
+        render.fragment({"climb": "50 ft", "flow": "10 gpm"}, "us") == "u=us&climb=50ft&flow=10gpm"
+    )
 
 
 def test_chart_specifications_are_in_the_readers_units():

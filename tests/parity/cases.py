@@ -76,5 +76,3 @@ def _number(rng, entry, system):
     value = min(max(value, entry.low), entry.high)
     text = f"{unit.from_si(value):.6g}"
     return text, unit.symbol
-
-

@@ -219,7 +219,6 @@ def _links(case, reader):
     return tuple(links)
 
 
-
 SHEET = Sheet(
     "demand",
     "How much water",

@@ -374,4 +374,3 @@ def _cares(case, values, reader):
     if case.temperature > WARM:
         vapour = reader.both(case.site.vapour_pa / case.site.weight, "head")
         yield Warning("care", f"Water so warm boils easily: its vapour takes {vapour} of the lift.")
-
