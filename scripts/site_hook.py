@@ -13,7 +13,8 @@ from mkdocs.utils import get_relative_url
 
 import calc
 from calc.page import charts, render
-from calc.page.form import Rows, State, work
+from calc.page.fields import Rows
+from calc.page.form import State, work
 from calc.sheets import sheet as find_sheet
 
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)

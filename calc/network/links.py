@@ -37,7 +37,9 @@ class RunLaw:
         area = math.pi / 4 * pipe.inside_m**2
         per_re = viscosity / pipe.inside_m * area
         self._turn = friction.LAMINAR_LIMIT * per_re
-        self._full = 4000.0 * per_re  # where ``loss_and_slope`` leaves its straight bridge
+        self._full = (
+            friction.TURBULENT_FROM * per_re
+        )  # where ``loss_and_slope`` leaves its straight bridge
         self._bends = run.k / (2 * GRAVITY * area**2)
         straight = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, 0.0)
         low = friction.loss_and_slope(self._turn, *straight)[0]

@@ -7,6 +7,8 @@ are printed by ``calc.page.render``.
 
 from dataclasses import dataclass, field
 
+from calc.page import findings as judged
+
 
 @dataclass(frozen=True)
 class Value:
@@ -15,15 +17,6 @@ class Value:
     value: float
     quantity: str
     digits: int = 3
-
-
-@dataclass(frozen=True)
-class Verdict:
-    """The answer in one sentence. ``level``: "good", "tight" or "bad"; ``word``: own first word."""
-
-    level: str
-    sentence: str
-    word: str = ""
 
 
 @dataclass(frozen=True)
@@ -184,12 +177,42 @@ class Link:
 
 
 @dataclass(frozen=True)
+class Verdict:
+    """Of a sheet that does not return findings yet; goes with the last of them."""
+
+    level: str
+    sentence: str
+    word: str = ""
+
+
+@dataclass(frozen=True)
 class Answer:
-    verdict: Verdict
+    """What a sheet returns.
+
+    told: the facts in one sentence, which is the verdict's where nothing is wrong; findings:
+    ``Finding``s, of which the worst decides the verdict; fixes: ``Fix``es, the likely best first;
+    sizing: a size was asked, not whether something works; cautions: sentences that belong to
+    these numbers but never count.
+    """
+
+    told: str = ""
+    findings: tuple = ()
+    fixes: tuple = ()
+    sizing: bool = False
     figures: tuple = ()
     steps: tuple = ()
     tables: tuple = ()
     charts: tuple = ()
-    warnings: tuple = ()
     links: tuple = ()
     drawings: tuple = ()
+    cautions: tuple = ()
+    # until every sheet returns findings
+    given_verdict: Verdict | None = None
+    warnings: tuple = ()
+
+    @property
+    def verdict(self):
+        """The ``Verdict`` that follows from the findings."""
+        if self.given_verdict is not None:
+            return self.given_verdict
+        return judged.verdict(self.findings, self.told, self.sizing)

@@ -6,120 +6,13 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 """
 
 import math
-from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from calc.errors import InputError, RangeError
 from calc.page import row_text
 from calc.page.answer import Answer
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
 from calc.units import Reader, number_text, parse
-
-
-@dataclass(frozen=True)
-class Number:
-    """A number with a unit.
-
-    metric, us: the default as typed text ("18 m", "60 ft"); low, high: SI.
-    optional: empty is allowed and gives None.  when: (key, (choice, ...)), the
-    field counts and shows only while that choice field has one of those values.
-    """
-
-    key: str
-    label: str
-    quantity: str
-    metric: str
-    us: str
-    low: float
-    high: float
-    help: str = ""
-    optional: bool = False
-    when: tuple | None = None
-    group: str = ""
-
-    def default(self, system):
-        return self.us if system == "us" else self.metric
-
-
-@dataclass(frozen=True)
-class Count:
-    """A whole number from low to high."""
-
-    key: str
-    label: str
-    start: int
-    low: int
-    high: int
-    help: str = ""
-    when: tuple | None = None
-    group: str = ""
-
-    def default(self, _system):
-        return str(self.start)
-
-
-@dataclass(frozen=True)
-class Choice:
-    """One of ``options``: (value, label) pairs; values are short link-safe words."""
-
-    key: str
-    label: str
-    options: tuple
-    start: str
-    start_us: str | None = None
-    help: str = ""
-    when: tuple | None = None
-    group: str = ""
-
-    def default(self, system):
-        return self.start_us if system == "us" and self.start_us else self.start
-
-
-@dataclass(frozen=True)
-class Text:
-    """A block of text, such as a table pasted in; read as it stands into ``Values``."""
-
-    key: str
-    label: str
-    start: str
-    longest: int = 4000  # characters; a page of figures, not a book
-    help: str = ""
-    when: tuple | None = None
-    group: str = ""
-
-    def default(self, _system):
-        return self.start
-
-
-@dataclass(frozen=True)
-class Rows:
-    """A table that the reader edits: its ``columns`` are Number, Count, Choice or short Text.
-
-    A column's own default is that of a new row and of a cell that a link leaves out.
-    metric, us: default rows of cell texts; most: rows at most; row: what one row is called
-    in a sentence ("tap").  Its text in a ``State`` is that of ``row_text``; it reads into a
-    tuple of ``Row``.
-    """
-
-    key: str
-    label: str
-    columns: tuple
-    metric: tuple
-    us: tuple
-    row: str = "row"
-    least: int = 1
-    most: int = 60
-    help: str = ""
-    when: tuple | None = None
-    group: str = ""
-
-    def default(self, system):
-        return row_text.encode(self.us if system == "us" else self.metric)
-
-    def column(self, key):
-        for candidate in self.columns:
-            if candidate.key == key:
-                return candidate
-        raise KeyError(key)
 
 
 @dataclass(frozen=True)
@@ -144,32 +37,48 @@ class Row:
 
 
 @dataclass(frozen=True)
-class Sheet:
-    """A calculator. ``folded``: names of groups that start closed (rarely changed fields)."""
-
-    key: str
-    title: str
-    fields: tuple
-    solve: Callable
-    folded: tuple = ()
-    cautions: tuple = ()
-    sources: tuple = ()
-    page: str = ""  # address of its guide below the site's root, e.g. "head/"
-
-    def field(self, key):
-        for candidate in self.fields:
-            if candidate.key == key:
-                return candidate
-        raise KeyError(key)
-
-
-@dataclass(frozen=True)
 class State:
-    """What the reader typed: texts by field key (missing: the default)."""
+    """What the reader typed: texts by field key (missing: the default).
+
+    units: field key -> unit symbol from its menu; standing: field key -> ``STANDINGS`` for a
+    text that its reader did not type; without an entry, a text that is the default's is the
+    example's, any other is given.
+    """
 
     system: str = "metric"
     texts: dict = field(default_factory=dict)
-    units: dict = field(default_factory=dict)  # field key -> unit symbol from its menu
+    units: dict = field(default_factory=dict)
+    standing: dict = field(default_factory=dict)
+
+    def text(self, entry):
+        """The text of a field, its default where nothing is typed."""
+        return self.texts.get(entry.key, entry.default(self.system))
+
+    def standing_of(self, entry):
+        """Where the text of a field comes from: one of ``STANDINGS``."""
+        if self.text(entry).strip() == UNKNOWN:
+            return "unknown"
+        if entry.key in self.standing:
+            return self.standing[entry.key]
+        same = self.text(entry) == entry.default(self.system)
+        return "example" if same and self._usual_unit(entry) else "given"
+
+    def _usual_unit(self, entry):
+        usual = isinstance(entry, Number) and Reader(self.system).unit(entry.quantity).symbol
+        return not usual or self.units.get(entry.key, usual) == usual
+
+
+@dataclass(frozen=True)
+class Assumed:
+    """A value the answer used that its reader did not give: shown as text, with the reason.
+
+    ``shown`` is "" where nothing was assumed and the check that needs it was not made.
+    """
+
+    key: str
+    label: str
+    shown: str
+    reason: str
 
 
 @dataclass(frozen=True)
@@ -199,6 +108,8 @@ class Outcome:
     notes: dict
     hidden: frozenset
     reader: Reader
+    assumed: tuple = ()
+    example: bool = False  # nothing was given: the whole answer is the example's
 
 
 def work(sheet, state):
@@ -222,9 +133,56 @@ def work(sheet, state):
         try:
             answer = sheet.solve(Values(numbers, typed), reader)
         except InputError as error:
-            key = _known(error.name, sheet, hidden, state)
+            name = sheet.arguments.get(error.name, error.name)
+            key = _known(name, sheet, hidden, state)
             errors[key] = _sentence(error, sheet, key, reader, state)
-    return Outcome(answer, errors, notes, hidden, reader)
+    shown = [entry for entry in sheet.fields if entry.key not in hidden]
+    example = all(state.standing_of(entry) == "example" for entry in shown)
+    return Outcome(
+        answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
+    )
+
+
+EXAMPLE = "from the example"  # reason of what nobody gave
+STANDINGS = {
+    "given": "",
+    "assumed": "assumed by whoever made the link",
+    "unknown": "not known",
+    "example": EXAMPLE,
+}
+
+
+def assumed(entries, state):
+    """``Assumed`` of every field shown whose value its reader did not give, in their order."""
+    found = []
+    for entry in entries:
+        standing = state.standing_of(entry)
+        if standing == "given" or isinstance(entry, Rows | Text):
+            continue
+        text, reason = state.text(entry), STANDINGS[standing]
+        if standing == "unknown":
+            text = entry.unknown.text(state.system) if entry.unknown else ""
+            reason = (entry.unknown.reason if entry.unknown else "") or reason
+        elif not text.strip():
+            continue
+        found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
+    return tuple(found)
+
+
+def written(entry, text, state):
+    """A field's text as a person reads it: a choice by its label, a number with its unit."""
+    text = text.strip()
+    if isinstance(entry, Choice):
+        return dict(entry.options).get(text, text)
+    if not isinstance(entry, Number) or not text:
+        return text
+    symbol = state.units.get(entry.key) or Reader(state.system).unit(entry.quantity).symbol
+    try:
+        parsed = parse(text, entry.quantity, symbol)
+    except InputError:
+        return text
+    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
+    return f"{text} {parsed.unit.symbol}".strip() if bare else text
 
 
 def hidden_keys(sheet, state):
@@ -241,7 +199,12 @@ def hidden_keys(sheet, state):
 
 
 def _read(entry, state, reader, typed, notes):
-    text = state.texts.get(entry.key, entry.default(state.system))
+    text = state.text(entry)
+    if text.strip() == UNKNOWN and not isinstance(entry, Text):
+        text = _unknown(entry, state.system)
+        if text == "":
+            return None
+        state = State(state.system, {entry.key: text})
     if isinstance(entry, Choice):
         return _read_choice(entry, text)
     if isinstance(entry, Count):
@@ -263,6 +226,13 @@ def _read(entry, state, reader, typed, notes):
     return min(max(parsed.value, entry.low), entry.high)
 
 
+def _unknown(entry, system):
+    """The text to work with where the reader does not know; "" for none."""
+    if entry.unknown is None:
+        raise InputError("This one must be known: without it nothing can be worked out.")
+    return entry.unknown.text(system)
+
+
 def filled_rows(entry, text, system):
     """The rows of a table's text, each filled up with its columns' defaults."""
     defaults = tuple(column.default(system) for column in entry.columns)
@@ -270,7 +240,7 @@ def filled_rows(entry, text, system):
 
 
 def _read_rows(entry, state, reader, errors, notes):
-    text = state.texts.get(entry.key, entry.default(state.system))
+    text = state.text(entry)
     rows = filled_rows(entry, text, state.system)
     if not entry.least <= len(rows) <= entry.most:
         counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."

@@ -7,15 +7,15 @@ ones, so both show the same characters.
 from html import escape
 from urllib.parse import quote
 
-from calc.page import drawing, formula
-from calc.page.form import Choice, Rows, State, filled_rows, row_words
+from calc.page import drawing, findings, formula
+from calc.page.fields import UNKNOWN, Rows
+from calc.page.form import State, filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
 __all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
-VERDICT_WORDS = {"good": "Works", "tight": "Only just", "bad": "Does not work"}
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 
 
@@ -26,20 +26,54 @@ def answer(outcome, base="", flat=False):
     """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
     reader, found = outcome.reader, outcome.answer
     head = [_figures(found.figures, reader)]
-    head += [_warning(warning) for warning in found.warnings]
+    head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
+    head += [_caution(caution) for caution in found.cautions]
     head.append(_links(found.links, base, flat, reader.system))
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
     more.append(_working(found.steps, reader))
     return (
-        f"{_verdict(found.verdict)}"
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, base, flat, reader.system)}"
+        f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
 
 
 def _word(verdict):
-    return verdict.word or VERDICT_WORDS[verdict.level]
+    return verdict.word or findings.WORDS[verdict.level]
+
+
+def beside(found):
+    """The findings to say beside the verdict, worst first: all but the one that is its sentence."""
+    sentence = found.verdict.sentence
+    return [one for one in findings.ranked(found.findings) if one.text != sentence]
+
+
+def _fixes(fixes, base, flat, system):
+    lines = []
+    for fix in fixes:
+        words = escape(fix.text)
+        if fix.link is not None:
+            words = f'{words} <a href="{_address(fix.link, base, flat, system)}">{escape(fix.link.text)}</a>'
+        lines.append(f'<p class="sl-fix">{words}</p>')
+    return "".join(lines)
+
+
+def _assumed(outcome):
+    """What the answer used that its reader did not give, each leading to its field."""
+    if not outcome.assumed:
+        return ""
+    parts = ", ".join(
+        f'<a href="#" data-sl-change="{escape(one.key)}">{escape(one.label)}</a> '
+        f"{escape(one.shown or 'not known')} ({escape(one.reason)})"
+        for one in outcome.assumed
+    )
+    return f'<p class="sl-assumed"><strong>Assumed, not from you:</strong> {parts}.</p>'
+
+
+def _caution(caution):
+    return f'<p class="sl-warning sl-note"><strong>Caution:</strong> {escape(caution)}</p>'
 
 
 def _verdict(verdict):
@@ -223,7 +257,9 @@ def plain(sheet, outcome, state):
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
     reader, found = outcome.reader, outcome.answer
     lines = [sheet.title.upper(), ""]
-    lines += [f"{_word(found.verdict)}: {found.verdict.sentence}", "", "Given"]
+    lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
+    lines += [fix.text for fix in found.fixes]
+    lines += ["", "Given"]
     for entry in sheet.fields:
         if entry.key in outcome.hidden:
             continue
@@ -236,8 +272,13 @@ def plain(sheet, outcome, state):
         lines.append(
             f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}"
         )
-    if found.warnings:
-        lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in found.warnings)]
+    if outcome.assumed:
+        parts = (f"{a.label} {a.shown or 'not known'} ({a.reason})" for a in outcome.assumed)
+        lines += ["", f"Assumed, not from you: {'; '.join(parts)}."]
+    said = (*found.warnings, *beside(found))
+    if said:
+        lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in said)]
+    lines += ["", *(f"Caution: {c}" for c in (*found.cautions, *sheet.cautions))]
     lines += ["", "Working (SI base units)"]
     for number, step in enumerate(found.steps, 1):
         lines += _plain_step(number, step, reader)
@@ -245,17 +286,12 @@ def plain(sheet, outcome, state):
 
 
 def _given(entry, state):
-    text = state.texts.get(entry.key, entry.default(state.system)).strip()
-    if isinstance(entry, Choice):
-        return dict(entry.options).get(text, text)
-    symbol = state.units.get(entry.key, "")
-    if entry.key in state.texts and symbol and symbol not in text:
-        return f"{text} {symbol}"
-    return text or "–"
+    text = state.text(entry).strip()
+    return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
 
 
 def _given_rows(entry, state):
-    text = state.texts.get(entry.key, entry.default(state.system))
+    text = state.text(entry)
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
         given = (

@@ -6,7 +6,7 @@ that is printed with it.
 
 from html import escape
 
-from calc.page.form import Choice, Count, Number, Rows, Text
+from calc.page.fields import Choice, Count, Number, Rows, Text
 from calc.units import QUANTITIES
 
 

@@ -10,6 +10,7 @@ from calc.units import GRAVITY
 LAMINAR_LIMIT = (
     2040.0  # Re: Avila et al., Science 333 (2011) 192-196, onset of sustained turbulence
 )
+TURBULENT_FROM = 4000.0  # Re, where the bridge of ``design_factor`` meets Colebrook (our choice)
 _STEEL_ROUGHNESS = 4.6e-5  # m, clean commercial steel: Moody, Trans. ASME 66 (1944) 671
 _LN10 = math.log(10.0)
 
@@ -130,6 +131,21 @@ def friction_factor(re, relative_roughness):
     return 1.0 / (x * x)
 
 
+def design_factor(re, relative_roughness):
+    """Darcy friction factor in use for pipes and networks: never falling loss, no jump.
+
+    ``friction_factor`` below Re 2040 and from Re 4000; between them f Re^2 (proportional to the
+    loss) is a straight line from the laminar to the turbulent end, since no steady law exists.
+    re: -, above 0 to 1e10; relative_roughness: eps/D, 0 to 0.1.  Returns -.
+    Raises RangeError outside.  Source: ``friction_factor``; of the bridge: our choice.
+
+    >>> round(design_factor(3000.0, 1e-4), 4)
+    0.0422
+    """
+    require("Reynolds number", re, 1e-12, 1e10, "number")
+    return _f_re2(re, relative_roughness)[0] / re**2
+
+
 def darcy_weisbach(factor, length_m, bore_m, velocity_ms):
     """Head lost to friction in a straight pipe.
 
@@ -141,7 +157,7 @@ def darcy_weisbach(factor, length_m, bore_m, velocity_ms):
 
 
 def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
-    """Head lost to friction at a flow, Darcy-Weisbach with ``friction_factor``.
+    """Head lost to friction at a flow, Darcy-Weisbach with ``design_factor``.
 
     h_f = f(Re, eps/D) L/D v^2/(2 g)
     flow_m3s: m3/s, 0 or more; bore_m, length_m, roughness_m: m; kinematic_m2s: m2/s.
@@ -151,7 +167,7 @@ def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
     if flow_m3s == 0:
         return 0.0
     speed = velocity(flow_m3s, bore_m)
-    factor = friction_factor(reynolds(speed, bore_m, kinematic_m2s), roughness_m / bore_m)
+    factor = design_factor(reynolds(speed, bore_m, kinematic_m2s), roughness_m / bore_m)
     return darcy_weisbach(factor, length_m, bore_m, speed)
 
 
@@ -208,8 +224,7 @@ def total_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k):
 def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
     """The flow that a head drives through a pipe with fittings.
 
-    Solves total_loss(Q) = h for Q by bracketing.  In the gap between laminar and turbulent
-    loss the answer is the largest laminar flow.
+    Solves total_loss(Q) = h for Q by bracketing.
     head_m: m, 0 or more; length_m: m, above 0; others as ``total_loss``.  Returns m3/s.
     Raises RangeError outside.  Source: inverse of ``total_loss``.
     """
@@ -223,23 +238,18 @@ def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
 
     area = math.pi / 4 * bore_m**2
     fast = area * math.sqrt(2 * GRAVITY * head_m / (0.005 * length_m / bore_m + k)) * 2
-    turn = LAMINAR_LIMIT * kinematic_m2s / bore_m * area  # where laminar flow ends
-    if short(turn) > 0 and short(turn * (1 - 1e-12)) <= 0:
-        return turn * (1 - 1e-12)
-    low, high = (0.0, turn * (1 - 1e-12)) if short(turn) > 0 else (turn, max(fast, 2 * turn))
-    return solve.root(short, low, high, 1e-12 * high)
+    slow = LAMINAR_LIMIT * kinematic_m2s / bore_m * area  # where laminar flow ends
+    high = max(fast, 2 * slow)
+    return solve.root(short, 0.0, high, 1e-12 * high)
 
 
 def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
     """Head loss and its slope dh/dQ, for a network solver: continuous and rising throughout.
 
-    Equal to ``total_loss`` outside Re 2040 to 4000; between them the friction factor is carried
-    by a straight line in f Re^2 (which is proportional to the loss) from the laminar to the
-    turbulent end, so that loss always rises with flow: below ``total_loss`` there, or at most
-    1 % above it.  Odd in the flow.
+    Equal to ``total_loss`` (``design_factor`` bridges Re 2040 to 4000).  Odd in the flow.
     flow_m3s: m3/s, either sign; others as ``total_loss``.  Returns (m, s/m2).
     Raises RangeError as ``friction_factor`` does.
-    Source: ``total_loss``; of the bridge: own choice, where no steady law exists.
+    Source: ``total_loss``; ``design_factor``.
     """
     flow = abs(flow_m3s)
     area = math.pi / 4 * bore_m**2
@@ -253,14 +263,11 @@ def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0
     return math.copysign(head, flow_m3s) if flow_m3s else 0.0, rise
 
 
-_TURBULENT = 4000.0  # Re, where the bridge of ``loss_and_slope`` meets Colebrook
-
-
 def _f_re2(re, relative):
     """f Re^2 and its slope by Re, bridged between laminar and turbulent."""
     if re <= LAMINAR_LIMIT:
         return 64.0 * re, 64.0
-    if re >= _TURBULENT:
+    if re >= TURBULENT_FROM:
         f = friction_factor(re, relative)
         x = 1.0 / math.sqrt(f)
         inside = relative / 3.7 + 2.51 * x / re
@@ -268,6 +275,6 @@ def _f_re2(re, relative):
         share = 2.0 / (_LN10 * inside)
         dx = share * 2.51 * x / re**2 / (1.0 + share * 2.51 / re)
         return f * re * re, 2 * f * re - 2 * f / x * dx * re * re
-    low, high = 64.0 * LAMINAR_LIMIT, friction_factor(_TURBULENT, relative) * _TURBULENT**2
-    slope = (high - low) / (_TURBULENT - LAMINAR_LIMIT)
+    low, high = 64.0 * LAMINAR_LIMIT, friction_factor(TURBULENT_FROM, relative) * TURBULENT_FROM**2
+    slope = (high - low) / (TURBULENT_FROM - LAMINAR_LIMIT)
     return low + slope * (re - LAMINAR_LIMIT), slope

@@ -4,7 +4,8 @@ import re
 
 import pytest
 
-from calc.page.form import Number, State, hidden_keys
+from calc.page.fields import Number
+from calc.page.form import State, hidden_keys
 from calc.sheets import KEYS, sheet
 from tests.browser.pages import (
     PAGES,

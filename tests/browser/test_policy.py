@@ -6,7 +6,8 @@ import urllib.parse
 
 import pytest
 
-from calc.page.form import Number, State, hidden_keys
+from calc.page.fields import Number
+from calc.page.form import State, hidden_keys
 from calc.sheets import KEYS, sheet
 from scripts.build_steps import policy
 from tests.browser.pages import PAGES, box, open_sheet, settle, type_number

@@ -3,8 +3,9 @@
 import pytest
 
 from calc.errors import InputError, RangeError
-from calc.page.answer import Answer, Verdict
-from calc.page.form import Choice, Count, Number, Sheet, State, work
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.form import State, work
 
 
 def _sheet(solve=None):
@@ -19,7 +20,7 @@ def _sheet(solve=None):
 
 
 def _answer(values, reader):
-    return Answer(Verdict("good", f"{reader.show(values.climb, 'length')} {values.taps}"))
+    return Answer(told=f"{reader.show(values.climb, 'length')} {values.taps}")
 
 
 def test_defaults_solve_in_both_systems():

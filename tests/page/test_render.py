@@ -17,11 +17,11 @@ from calc.page.answer import (
     Step,
     Table,
     Value,
-    Verdict,
-    Warning,
 )
 from calc.page.charts import spec
-from calc.page.form import Choice, Count, Number, Outcome, Sheet, State
+from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.findings import Finding, Fix
+from calc.page.form import Assumed, Outcome, State
 from calc.units import Reader
 
 EVIL = '<img src=x onerror="alert(1)">&\'"'
@@ -54,7 +54,10 @@ def parsed(html):
 
 def _answer():
     return Answer(
-        Verdict("bad", EVIL),
+        EVIL,
+        (Finding("stop", "evil", EVIL), Finding("care", "evil", EVIL + "!", at=EVIL)),
+        (Fix(EVIL, Link(EVIL, "demand", {"people": EVIL})),),
+        False,
         (Figure(EVIL, 2.8e5, "pressure", note=EVIL, main=True),),
         (
             Step(
@@ -77,8 +80,9 @@ def _answer():
             ),
         ),
         (Chart(EVIL, EVIL, EVIL, "x", "flow", "y", "pressure", (Series("s", (0.0,), (1.0,)),)),),
-        (Warning("stop", EVIL),),
         (Link(EVIL, "demand", {"people": EVIL}),),
+        (),
+        (EVIL,),
     )
 
 
@@ -92,7 +96,8 @@ def _sheet():
 
 
 def test_nothing_in_an_answer_becomes_markup():
-    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader()))
+    assumed = (Assumed(EVIL, EVIL, EVIL, EVIL),)
+    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader(), assumed))
     tags = parsed(html)
     assert "img" not in {tag for tag, _ in tags}
     assert not any(name.startswith("on") for _, attrs in tags for name in attrs)

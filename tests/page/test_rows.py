@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 from calc import bridge
 from calc.errors import InputError, RangeError
 from calc.page import render, row_text
-from calc.page.answer import Answer, Verdict
-from calc.page.form import Choice, Count, Number, Outcome, Rows, Sheet, State, Text, work
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
+from calc.page.form import Outcome, State, work
 from calc.units import Reader
 from tests.page.test_render import EVIL, parsed
 
@@ -35,7 +36,7 @@ RUNS = Rows(
 def _sheet(solve=None):
     def told(values, _reader):
         text = "; ".join(f"{r.name} {r.long:.4f} {r.want} {r.kind} {r.open}" for r in values.runs)
-        return Answer(Verdict("good", text))
+        return Answer(told=text)
 
     return Sheet("trial", "Trial", (RUNS,), solve or told)
 

@@ -3,7 +3,8 @@
 import random
 
 from calc.page import row_text
-from calc.page.form import Choice, Count, Number, Rows, State, filled_rows, work
+from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.form import State, filled_rows, work
 from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES, parse
 

@@ -1,5 +1,6 @@
 """Friction: limits, directions, inverses and what is refused."""
 
+import itertools
 import math
 
 import pytest
@@ -76,13 +77,16 @@ def test_flow_for_loss_undoes_total_loss(flow, bore, length, rough, k):
     assert back == pytest.approx(flow, rel=1e-8)
 
 
-def test_in_the_gap_at_2040_the_largest_laminar_flow_is_given():
+def test_loss_rises_without_a_jump_from_laminar_to_turbulent():
     bore, length = 0.02, 10.0
-    turn = 2040 * NU / bore * math.pi / 4 * bore**2
-    below = friction.pipe_loss(turn * 0.999999, bore, length, 0.0, NU)
-    above = friction.pipe_loss(turn * 1.000001, bore, length, 0.0, NU)
-    found = friction.flow_for_loss((below + above) / 2, bore, length, 0.0, NU)
-    assert found == pytest.approx(turn, rel=1e-9)
+    per_re = NU / bore * math.pi / 4 * bore**2
+    flows = [re * per_re for re in range(1900, 4200, 5)]
+    losses = [friction.pipe_loss(flow, bore, length, 0.0, NU) for flow in flows]
+    assert all(0 < b - a < 0.01 * b for a, b in itertools.pairwise(losses))
+    assert all(
+        friction.flow_for_loss(loss, bore, length, 0.0, NU) == pytest.approx(flow, rel=1e-9)
+        for flow, loss in zip(flows, losses, strict=True)
+    )
 
 
 def test_no_head_drives_no_flow():

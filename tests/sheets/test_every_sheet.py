@@ -6,7 +6,8 @@ import pytest
 
 from calc import bridge
 from calc.page import render, row_text
-from calc.page.form import Choice, Count, Number, Rows, State, filled_rows, work
+from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.form import State, filled_rows, work
 from calc.sheets import KEYS, sheet
 from calc.units import QUANTITIES, parse
 from tests.parity.cases import requests

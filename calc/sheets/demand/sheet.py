@@ -2,7 +2,7 @@
 
 from calc import demand
 from calc.page.answer import Answer, Chart, Column, Figure, Link, Series, Table, Verdict, Warning
-from calc.page.form import Count, Number, Sheet
+from calc.page.fields import Count, Number, Sheet
 from calc.sheets.demand.case import count
 from calc.sheets.demand.steps import steps
 from calc.units import HOUR, LITRE, MINUTE
@@ -47,7 +47,7 @@ FIELDS = (
 def solve(values, reader):
     case = count(values)
     return Answer(
-        verdict=_verdict(case, reader),
+        given_verdict=_verdict(case, reader),
         figures=_figures(case),
         steps=steps(values, case),
         tables=(_methods(case), _day_table(case), _service_table(values)),

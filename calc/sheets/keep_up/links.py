@@ -4,7 +4,8 @@ from functools import lru_cache
 
 from calc.page import row_text
 from calc.page.answer import Link
-from calc.page.form import Number, filled_rows
+from calc.page.fields import Number
+from calc.page.form import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.units import QUANTITIES, Reader, number_text, parse

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from calc.errors import InputError
 from calc.network.outlets import CompensatingDripper, FixedFlow, LimitedShower, Orifice
-from calc.page.form import Choice, Count, Number, Rows, Text
+from calc.page.fields import Choice, Count, Number, Rows, Text
 from calc.pipe import pipes
 from calc.units import GALLON_US, MINUTE, PSI
 

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from calc.errors import InputError
 from calc.page.answer import Answer
-from calc.page.form import Choice, Count, Number, Row, Sheet
+from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.form import Row
 from calc.sheets.keep_up.case import Supply
 from calc.sheets.keep_up.cures import Rows, tried
 from calc.sheets.keep_up.drawing import draw
@@ -94,7 +95,7 @@ def solve(values, reader):
     if changes:
         tables.insert(1, changes_table(case, changes))
     return Answer(
-        verdict=verdict(case, changes, reader),
+        given_verdict=verdict(case, changes, reader),
         figures=figures(case),
         steps=steps(case),
         tables=tuple(tables),

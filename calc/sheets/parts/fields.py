@@ -1,6 +1,6 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
-from calc.page.form import Number
+from calc.page.fields import Number
 
 
 def water_temperature(hottest, group=""):

@@ -1,6 +1,6 @@
 """The menus that choose a real pipe: its kind, then a size of that kind."""
 
-from calc.page.form import Choice, Number
+from calc.page.fields import Choice, Number
 from calc.pipe import pipes
 from calc.pipe import tables as pipe_tables
 from calc.units import INCH

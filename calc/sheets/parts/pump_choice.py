@@ -1,7 +1,7 @@
 """The menu that chooses a pump, an invented one or the reader's own by its table."""
 
 from calc.errors import InputError
-from calc.page.form import Choice, Text
+from calc.page.fields import Choice, Text
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.invented import PUMPS, TABLE
 from calc.pump.pasted import read_points

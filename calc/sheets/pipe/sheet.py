@@ -2,7 +2,7 @@
 
 from calc.errors import InputError
 from calc.page.answer import Answer, Verdict
-from calc.page.form import Count, Number, Sheet
+from calc.page.fields import Count, Number, Sheet
 from calc.pipe import friction, pipes
 from calc.sheets.parts.fields import water_temperature
 from calc.sheets.parts.pipe_choice import kind_field
@@ -109,7 +109,7 @@ def solve(values, reader):
     chosen = pipe_case.smallest(tries)
     shown = chosen or pipe_case.modest(run, tries)
     return Answer(
-        verdict=_fitting(run, tries, chosen, reader)
+        given_verdict=_fitting(run, tries, chosen, reader)
         if chosen
         else _none_fits(run, tries, values.kind, reader),
         figures=pipe_show.figures(run, shown),

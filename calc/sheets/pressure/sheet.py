@@ -18,7 +18,7 @@ from calc.page.answer import (
     Verdict,
     Warning,
 )
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.sheets.parts.fields import altitude, water_temperature
 from calc.units import GRAVITY, METRE_OF_WATER, PSI, QUANTITIES, number_text
 
@@ -72,7 +72,7 @@ FIELDS = (
 def solve(values, reader):
     state = _read(values, reader)
     return Answer(
-        verdict=_verdict(state, values, reader),
+        given_verdict=_verdict(state, values, reader),
         figures=_figures(state, values),
         steps=_steps(state, values),
         tables=(_every_unit(state), _profile(state, values, reader)),

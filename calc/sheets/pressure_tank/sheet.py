@@ -3,7 +3,7 @@
 from calc import water
 from calc.errors import InputError
 from calc.page.answer import Answer, Verdict
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.sheets.parts.fields import altitude
 from calc.sheets.parts.tank_sizes import gap_words, round_up
 from calc.sheets.pressure_tank import show
@@ -66,7 +66,7 @@ def solve(values, reader):
 
 def _with_switch(values, found, reader):
     return Answer(
-        verdict=_switch_verdict(values, found, reader),
+        given_verdict=_switch_verdict(values, found, reader),
         figures=show.switch_figures(values, found),
         steps=show.switch_steps(values, found),
         tables=(show.size_table(values, found, reader),),
@@ -95,7 +95,7 @@ def _switch_verdict(values, found, reader):
 
 def _with_speed_control(values, found, reader):
     return Answer(
-        verdict=_speed_verdict(values, found, reader),
+        given_verdict=_speed_verdict(values, found, reader),
         figures=show.speed_figures(found),
         steps=show.speed_steps(values, found),
         tables=(show.leak_table(values, found, reader),),

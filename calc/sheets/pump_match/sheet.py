@@ -1,7 +1,7 @@
 """Pump and pipe together: where they meet, at what speed, with what power."""
 
 from calc.page.answer import Answer, Link, Warning
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
 from calc.pump.laws import GRADES, PREFERRED, least_flow, restart_head
@@ -122,7 +122,7 @@ def solve(values, reader):
     # ISO 9906 is a standard for rotodynamic pumps.
     grade = None if isinstance(case.pump, DisplacementPump) else GRADES.get(values.grade)
     return Answer(
-        verdict=verdict(case, grade, reader),
+        given_verdict=verdict(case, grade, reader),
         figures=figures(case),
         steps=steps(case, values),
         tables=(table(case),),

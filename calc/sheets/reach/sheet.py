@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from calc.page.answer import Answer, Link, Verdict, Warning
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.pipe import pipes
 from calc.sheets.parts.fields import climb, pipe_length, water_temperature
 from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
@@ -89,7 +89,7 @@ def solve(values, reader):
     left = line.left(values.flow)
     cures = _cures(line, values, wanted, reader) if left < wanted else ()
     return Answer(
-        verdict=_verdict(line, values, wanted, cures, reader),
+        given_verdict=_verdict(line, values, wanted, cures, reader),
         figures=figures(line, values),
         steps=steps(line, values),
         tables=(taps(line, values, wanted),),

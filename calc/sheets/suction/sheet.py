@@ -2,7 +2,7 @@
 
 from calc import suction
 from calc.page.answer import Answer, Link, Verdict
-from calc.page.form import Choice, Count, Number, Sheet
+from calc.page.fields import Choice, Count, Number, Sheet
 from calc.sheets.parts.fields import altitude, water_temperature
 from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.suction import case as suction_case
@@ -103,7 +103,7 @@ FIELDS = (
 def solve(values, reader):
     case = suction_case.read(values, chosen_pipe(values), reader)
     return Answer(
-        verdict=_verdict(case, reader),
+        given_verdict=_verdict(case, reader),
         figures=suction_show.figures(case),
         steps=suction_show.steps(case, values),
         tables=(suction_show.sizes(case),),

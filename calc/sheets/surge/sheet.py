@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from calc import surge
 from calc.page.answer import Answer, Link, Verdict, Warning
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.pipe import pipes
 from calc.sheets.parts.fields import altitude, water_temperature
 from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
@@ -89,7 +89,7 @@ def solve(values, reader):
     line = line_of(values, chosen_pipe(values))
     limits = _limits(values, line)
     return Answer(
-        verdict=_verdict(line, limits, reader),
+        given_verdict=_verdict(line, limits, reader),
         figures=figures(line, limits),
         steps=steps(line),
         tables=sizes(values, line),

@@ -4,7 +4,7 @@ import math
 
 from calc import well
 from calc.page.answer import Answer, Verdict
-from calc.page.form import Choice, Number, Sheet
+from calc.page.fields import Choice, Number, Sheet
 from calc.sheets.parts.tank_sizes import at_least, round_up, span
 from calc.sheets.tank import show as tank_show
 from calc.sheets.tank.case import case
@@ -132,7 +132,7 @@ FIELDS = (
 def solve(values, reader):
     found = case(values, reader)
     return Answer(
-        verdict=_verdict(values, found, reader),
+        given_verdict=_verdict(values, found, reader),
         figures=tank_show.figures(values, found),
         steps=tank_show.steps(values, found),
         tables=() if found.short else tank_show.tables(values, found, reader),
