@@ -13,8 +13,10 @@ from calc.units import GRAVITY
 
 SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
 # pressure behind a shut valve follow from the supply in front (own choice)
-DROOP = 0.1  # m per m3/s, 0.1 mm at 1 L/s: how far a held head falls with flow, far below any
-# gauge's reading; makes the flow at a held pressure a number (own choice)
+DROOP = 0.1  # m per m3/s, how far a held head gives way within a round of the solver, so that the
+# flow at it is a number; carried back in the next round, none is left in the end (own choice)
+TILT = 1e-3  # m per m3/s, fall of a pump's curve where it is flat: 0.1 mm at 0.1 L/s (own choice)
+FLAT = 1e-12  # share of the top head below which a curve counts as flat; rounding
 STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
 CLOSE = 1e-6  # relative miss from which one more step on the power law is exact to 1e-13
 MOST_STEPS = 60
@@ -120,20 +122,40 @@ class DeviceLaw:
 
 
 class PumpLaw:
-    """A pump's curve turned round; it never passes water backwards."""
+    """A pump's curve turned round; it never passes water backwards.
 
-    __slots__ = ("_end", "_last", "_last_head", "_pump", "_speed", "_top")
+    A flat start (a diaphragm pump at its switch) is tilted, so that each head has one flow; from
+    its end on the curve is the pump's own.
+    """
+
+    __slots__ = ("_end", "_flat", "_last", "_last_head", "_pump", "_speed", "_top")
 
     def __init__(self, part):
         self._pump, self._speed = part.pump, part.speed
         self._end = part.pump.most_flow(part.speed)
+        self._flat = 0.0
+        self._flat = self._flat_until()
         self._top = self._curve(0.0)[0]
         self._last_head = self._curve(self._end)[0]
         self._last = self._end / 2
 
     def _curve(self, flow):
         head, slope = self._pump.head_and_slope(flow, self._speed)
-        return head - DROOP * flow, slope - DROOP
+        if flow < self._flat:
+            return head + TILT * (self._flat - flow), -TILT
+        return head, min(slope, -TILT)
+
+    def _flat_until(self):
+        """Flow up to which the curve keeps its top head, m3/s."""
+        top, slope = self._pump.head_and_slope(0.0, self._speed)
+        if slope < -TILT:
+            return 0.0
+        low, high = 0.0, self._end
+        for _ in range(MOST_STEPS):
+            middle = (low + high) / 2
+            level = self._pump.head_and_slope(middle, self._speed)[0] >= top * (1 - FLAT)
+            low, high = (middle, high) if level else (low, middle)
+        return low
 
     def flow(self, head):
         gain = -head

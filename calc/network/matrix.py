@@ -7,7 +7,13 @@ matrices here are symmetric and positive definite, so no pivoting is needed.
 
 from dataclasses import dataclass
 
-from calc.errors import InputError
+
+class SingularError(ArithmeticError):
+    """The equations have no single answer. ``node``: the unknown at which that shows."""
+
+    def __init__(self, node):
+        super().__init__(f"no single answer at unknown {node}")
+        self.node = node
 
 
 @dataclass(frozen=True)
@@ -108,14 +114,14 @@ def solve(plan, diagonal, upper, right):
 
     sum_j a_ij x_j = b_i
     plan: ``Elimination``; diagonal: a_ii; upper: a_ij by slot (i, j); right: b.
-    Returns the list x.  Raises InputError where a pivot is not above zero.
+    Returns the list x.  Raises SingularError where a pivot is not above zero.
     Source: Gaussian elimination of a symmetric positive matrix.
     """
     later, slots, fills = plan.later, plan.slots, plan.fills
     for node in plan.order:
         pivot = diagonal[node]
         if not pivot > 0.0:
-            raise InputError("The equations of this network have no single answer.")
+            raise SingularError(node)
         spots, load = slots[node], right[node]
         for other, spot in zip(later[node], spots, strict=True):
             share = upper[spot] / pivot

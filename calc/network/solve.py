@@ -4,7 +4,9 @@ With what the pressure-holding parts do given, each flow is a rising function of
 heads and each draw one of a head: the imbalances are the slopes of a convex function (Maxwell's
 co-content), and Newton's steps with a search along each step come down to its one lowest point
 from anywhere.  Around that, every pressure-holding part (a pump's speed control, a reducer) is
-"held", "open" or "shut", and what it draws is brought into line with what it gives.
+"held", "open" or "shut", and what it draws is brought into line with what it gives.  A held head
+gives way a little with flow inside a round; the next round begins from what was given, so that
+in the end the pressure held is the set pressure itself.
 """
 
 import math
@@ -47,33 +49,36 @@ def solve(network, start=None):
         heads = system.heads_from(start.heads)
         for holder in system.holders:
             holder.begin(heads, start.flows.get(holder.name, 0.0))
+        system.share()
     steps = 0
     for turn in range(MOST_ROUNDS):
         heads, point, change, used = _lowest(system, heads)
         steps += used
         if not system.adjust(heads, change, turn >= SINGLY):
             return _solution(system, heads, point, change, steps)
-    raise InputError(
-        "No steady state was found: the set pressures of "
-        + ", ".join(f"“{holder.name}”" for holder in system.holders)
-        + " do not come to rest against each other. Set them further apart."
-    )
+    raise unsolved(system.holders[0].name if system.holders else system.names[0])
+
+
+def unsolved(name):
+    """The ``InputError`` to raise where no answer is found; ``name``: part or place it is near."""
+    text = f"This supply could not be worked out near “{name}”. Check heights and pipes there."
+    return InputError(text, name=name)
 
 
 class _Holder:
     """A pressure-holding link while a solution is sought: which part of its law it is on."""
 
-    __slots__ = ("draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
+    __slots__ = ("base", "draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
 
     def __init__(self, link, law, i, j, slot, set_head_m):
         self.name, self.law, self.i, self.j, self.slot = link.name, law, i, j, slot
         self.set_head_m, self.part, self.draw = set_head_m, "held", 0.0
-        self.miss = 0.0
+        self.miss = self.base = 0.0
 
     def begin(self, heads, flow):
         """Take part and draw from another solution."""
         self.draw = max(flow, -BACK)
-        if heads[self.j] < self.set_head_m - DROOP * self.draw - 1e-6:
+        if heads[self.j] < self.set_head_m - 1e-6:
             self.part = "open"
 
     def taken(self, start_m):
@@ -82,8 +87,11 @@ class _Holder:
         return (self.draw, 0.0) if free >= self.draw else (free, slope)
 
     def given(self, end_m, change_m=0.0):
-        """m3/s given at the end while held; the change apart, for it is too small to add."""
-        return (self.set_head_m - end_m) / DROOP - change_m / DROOP
+        """m3/s given at the end while held; the change apart, for it is too small to add.
+
+        ``base`` is what is given at the set head itself.
+        """
+        return self.base + (self.set_head_m - end_m) / DROOP - change_m / DROOP
 
     def adjust(self, start_m, end_m, change_m):
         """("part" or "draw", new value) of what is not yet in line, or None."""
@@ -201,7 +209,19 @@ class _System:
             changed = True
             if new[1] == "held":
                 holder.draw = max(holder.law.flow(heads[i] - holder.set_head_m)[0], 0.0)
+        self.share()
         return changed
+
+    def share(self):
+        """What parts that hold one place at one head draw, shared equally: their ``base``."""
+        groups = {}
+        for holder in self.holders:
+            if holder.part == "held":
+                groups.setdefault((holder.j, holder.set_head_m), []).append(holder)
+        for group in groups.values():
+            base = sum(holder.draw for holder in group) / len(group)
+            for holder in group:
+                holder.base = base
 
     def straight_line(self):
         """Heads to begin with: every law replaced by a straight line of the right size."""
@@ -225,7 +245,10 @@ class _System:
     def change(self, point):
         """Newton's step, m: slopes * x = -imbalances; 0 at levels."""
         right = [-one for one in point.over]
-        found = network_matrix.solve(self.plan, point.diagonal[:], point.upper[:], right)
+        try:
+            found = network_matrix.solve(self.plan, point.diagonal[:], point.upper[:], right)
+        except network_matrix.SingularError as error:
+            raise unsolved(self.names[error.node]) from error
         found[self.count :] = [0.0] * len(self.known)
         return found
 
@@ -267,11 +290,7 @@ def _lowest(system, heads):
         if balanced and share * min(largest, span) <= SETTLED:  # at a bend, such as a valve shut
             return heads, point, [0.0] * len(change), step
     worst = max(range(system.count), key=lambda i: abs(point.over[i]))
-    raise InputError(
-        f"No steady state was found: {abs(point.over[worst]):.3g} m3/s are left over at "
-        f"“{system.names[worst]}”. Check the rows around it.",
-        name=system.names[worst],
-    )
+    raise unsolved(system.names[worst])
 
 
 def _along(system, heads, point, change):

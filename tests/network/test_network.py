@@ -24,7 +24,7 @@ from scripts import made_supplies
 LPM = 1e-3 / 60
 BAR = 1e5
 PUMP = pumps_demo.PUMPS["middle"]
-HELD = 1e-3  # m, more than the droop of a held pressure at the flows here
+HELD = 1e-9  # m, what heads settle to
 
 
 def pe(size):
@@ -143,7 +143,7 @@ def test_a_pump_at_full_speed_runs_at_its_duty_point():
 
 def test_speed_control_holds_the_set_pressure():
     solution = solve(pumped(taps=[Outlet("t", "house", Orifice(20 * LPM, BAR))]))
-    assert abs(solution.heads["out"] - 3 * BAR / solution.network.weight) < HELD
+    assert solution.pressure("out") == pytest.approx(3 * BAR, rel=1e-10)
     assert solution.pump("pump").held
     assert 0.5 < solution.pump("pump").speed < 1.0
 
@@ -168,7 +168,7 @@ def reducer_net(set_pa, level=30.0):
 
 
 def test_a_reducer_holds_its_set_pressure():
-    assert solve(reducer_net(1.4 * BAR)).pressure("bed") == pytest.approx(1.4 * BAR, rel=1e-5)
+    assert solve(reducer_net(1.4 * BAR)).pressure("bed") == pytest.approx(1.4 * BAR, rel=1e-10)
 
 
 def test_a_reducer_with_too_little_before_it_stands_wide_open():
@@ -185,8 +185,8 @@ def test_two_reducers_one_behind_the_other_each_hold_their_own():
     taps = [Outlet("t", "c", Orifice(15 * LPM, BAR)), Outlet("u", "a", Orifice(10 * LPM, BAR))]
     places = [("a", 0.0), ("b", 0.0), ("c", 0.0)]
     solution = solve(network(places, [Level("tank", 50.0)], links, taps))
-    assert solution.pressure("a") == pytest.approx(3 * BAR, rel=1e-5)
-    assert solution.pressure("c") == pytest.approx(1 * BAR, rel=1e-5)
+    assert solution.pressure("a") == pytest.approx(3 * BAR, rel=1e-10)
+    assert solution.pressure("c") == pytest.approx(1 * BAR, rel=1e-10)
 
 
 def test_a_check_valve_lets_nothing_back():
@@ -376,7 +376,8 @@ def test_the_law_of_a_pump_turns_its_curve_round(share, key):
     gain = pump.head_at(0.0) * share if share < 1 else pump.head_at(0.0) * 0.999
     flow, _ = law.flow(-gain)
     if gain > pump.least_head:
-        assert pump.head_at(flow) == pytest.approx(gain, abs=1e-3)
+        # 1e-3 m per m3/s of tilt where a diaphragm pump's curve is flat
+        assert pump.head_at(flow) == pytest.approx(gain, abs=1e-6)
 
 
 def test_a_device_loses_its_rated_head_at_its_rated_flow():
