@@ -163,7 +163,8 @@ class CompensatingDripper:
 class Outlet:
     """So many equal outlets at a node, open or shut.
 
-    wanted_pa: the running pressure its user is content with (None: that of its full duty).
+    wanted_pa: the running pressure at which it works (None: that of its full duty); rated_pa:
+    at which it is comfortable (None: the same).
     """
 
     name: str
@@ -172,6 +173,7 @@ class Outlet:
     count: int = 1
     open: bool = True
     wanted_pa: float | None = None
+    rated_pa: float | None = None
 
     def __post_init__(self):
         remedy = f"“{self.name}” needs a whole number of outlets, one or more."
@@ -181,6 +183,11 @@ class Outlet:
     def content_pa(self):
         """Running pressure wanted, Pa."""
         return self.law.least_pa if self.wanted_pa is None else self.wanted_pa
+
+    @property
+    def best_pa(self):
+        """Running pressure at which it is comfortable, Pa: never below that wanted."""
+        return max(self.content_pa, self.rated_pa or 0.0)
 
     @property
     def full_m3s(self):

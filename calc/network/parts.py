@@ -111,7 +111,8 @@ class PumpSet:
 class Network:
     """A whole supply. links: ``Run``, ``Device``, ``Reducer`` and ``PumpSet``, in any order.
 
-    temperature_k: of the water, K; altitude_m: of the site above the sea, m.
+    temperature_k: of the water, K; altitude_m: of the site above the sea, m; hottest_k: most the
+    pipes get, K (None: the water's).
     """
 
     places: tuple
@@ -120,9 +121,15 @@ class Network:
     outlets: tuple
     temperature_k: float = 288.15
     altitude_m: float = 0.0
+    hottest_k: float | None = None
 
     def __post_init__(self):
         require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
+
+    @property
+    def hottest_or_water_k(self):
+        """Temperature that ratings are for, K: never below the water's."""
+        return max(self.hottest_k or self.temperature_k, self.temperature_k)
 
     @cached_property
     def weight(self):

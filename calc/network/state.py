@@ -7,6 +7,7 @@ from calc.errors import InputError
 from calc.network.parts import Network
 
 STILL = 1e-12  # m3/s, less than a drop in half a day: no flow
+SEEPING = 1e-9  # m3/s, a drop a minute: what may pass a shut valve in the equations, no flow to see
 
 
 @dataclass(frozen=True)

@@ -1,17 +1,16 @@
 """Who suffers when a tap opens, and which part holds an outlet back: found by solving again.
 
 ``bottleneck`` makes each part on the way to the outlet lossless in turn and solves the whole
-supply each time; the part whose ease helps the most is the bottleneck.  ``cures_try`` goes on
-to what can be done about it.
+supply each time; the part whose ease helps the most is the bottleneck.
 """
 
 from dataclasses import dataclass, replace
 
 from calc.errors import InputError
-from calc.network.findings import suction
+from calc.network.findings import broken, suction
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.network.solve import solve
-from calc.network.state import STILL, OutletState
+from calc.network.state import SEEPING, STILL, OutletState
 from calc.pipe import pipes
 
 EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
@@ -76,7 +75,9 @@ def sufferers(network, opening):
     """
     unknown = [name for name in opening if name not in network.outlets_by_name]
     if unknown:
-        raise InputError(f"“{unknown[0]}” is no outlet here. Choose one that is.", name=unknown[0])
+        raise InputError(
+            f"“{unknown[0]}” is not an outlet of this supply. Choose one that is.", name=unknown[0]
+        )
     already = [outlet.name for outlet in network.outlets if outlet.open]
     before = solve(network)
     after = solve(network.with_open({*already, *opening}), before)
@@ -100,10 +101,10 @@ def way_to(solution, place):
     incoming = {}
     for link in network.links:
         flow = solution.flows[link.name]
-        ends = (link.end, link.start) if flow >= -STILL else (link.start, link.end)
-        brought = abs(flow) if abs(flow) > STILL else 0.0
+        ends = (link.end, link.start) if flow >= -SEEPING else (link.start, link.end)
+        brought = abs(flow) if abs(flow) > SEEPING else 0.0
         incoming.setdefault(ends[0], []).append((brought, ends[1], link.name))
-        if abs(flow) <= STILL and not (link.check or isinstance(link, PumpSet)):
+        if abs(flow) <= SEEPING and not (link.check or isinstance(link, PumpSet)):
             incoming.setdefault(ends[1], []).append((0.0, ends[0], link.name))
     while True:
         choice = [one for one in incoming.get(place, ()) if one[1] not in seen]
@@ -179,9 +180,10 @@ def bottleneck(solution, outlet):
     for name in way:
         free = free.with_link(eased(network.link(name)))
     height = max(0.0, state.wanted_pa - solve(free, solution).pressure(place))
-    thirsty = {finding.row for finding in suction(solution)} & _on_way(network, way)
+    starved = {one.row for one in (*suction(solution), *broken(solution)) if one.level == "stop"}
+    starved &= _on_way(network, way)
     suctions = [one for one in ranked if one.kind == "suction"]
-    if thirsty and suctions:
+    if starved and suctions:
         worst = max(suctions, key=lambda one: one.loss_m)
         return Bottleneck(worst.row, "suction", worst.gain_pa, False, height, tuple(ranked))
     best = ranked[0] if ranked else Eased(place, "height", 0.0, 0.0)
@@ -195,7 +197,9 @@ def bottleneck(solution, outlet):
 def open_state(solution, outlet):
     """``OutletState`` of an open outlet.  Raises InputError where it is unknown or shut."""
     if outlet not in solution.network.outlets_by_name:
-        raise InputError(f"“{outlet}” is no outlet here. Choose one that is.", name=outlet)
+        raise InputError(
+            f"“{outlet}” is not an outlet of this supply. Choose one that is.", name=outlet
+        )
     state = solution.outlet(outlet)
     if not state.open:
         raise InputError(f"“{outlet}” is shut. Open it to see what it lacks.", name=outlet)

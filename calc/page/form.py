@@ -133,9 +133,10 @@ def work(sheet, state):
         try:
             answer = sheet.solve(Values(numbers, typed), reader)
         except InputError as error:
-            name = sheet.arguments.get(error.name, error.name)
-            key = _known(name, sheet, hidden, state)
-            errors[key] = _sentence(error, sheet, key, reader, state)
+            for one in getattr(error, "errors", (error,)):
+                name = sheet.arguments.get(one.name, one.name)
+                key = _known(name, sheet, hidden, state)
+                errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
