@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc import practice, water
-from calc.errors import InputError, RangeError
+from calc.errors import InputError
 from calc.network.parts import Network, PumpSet, Run
 from calc.network.solve import solve
 from calc.network.state import SEEPING, STILL, Solution
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 STRONGER = 0.05  # m by which a head must be the stronger to speak of two sources that fight
 TAKEN = 1e-9  # m3/s into a level that is worth a word: 4 mL an hour
-NOTHING = 100.0  # Pa (1 cm of water) below the air's pressure: nothing to speak of; our choice
+HAIR = 1.0  # Pa, below which a pressure counts as zero; our choice
 LEVELS = ("stop", "care", "note")  # worst first
 SLACK = 1 + 1e-9  # a limit typed in another unit is still kept
 
@@ -163,10 +163,10 @@ def suction(solution: Solution) -> Iterator[Trouble]:
 
 
 def broken(solution: Solution) -> Iterator[Trouble]:
-    """Places with running water where it boils ("below-vacuum") or is under suction.
+    """Places with running water where its column parts ("below-vacuum") or is under suction.
 
-    "negative-pressure" leaves out pumps' inlets, which are meant to be.
-    Raises RangeError as ``npsh_available``.
+    A pump's inlet is bad only where the water boils; "negative-pressure" leaves inlets out, which are meant to be.
+    Raises RangeError for an altitude or temperature out of range.
     """
     network = solution.network
     running, inlets = set(), set()
@@ -175,15 +175,16 @@ def broken(solution: Solution) -> Iterator[Trouble]:
             running |= {link.start, link.end}
         if isinstance(link, PumpSet):
             inlets.add(link.start)
+    boiling = water.vapour_pressure(network.temperature_k)
+    boiling -= water.air_pressure(network.altitude_m)
     for place in network.places:
         pressure = solution.pressure(place.name)
         if place.name not in running:
             continue
-        if npsh_available(solution, place.name) < 0:
-            least = water.vapour_pressure(network.temperature_k)
-            least -= water.air_pressure(network.altitude_m)
+        least = boiling if place.name in inlets else max(boiling, practice.DEEPEST_VACUUM)
+        if pressure < least:
             yield Trouble(place.name, "below-vacuum", "stop", pressure, least, "pressure")
-        elif pressure < -NOTHING and place.name not in inlets:
+        elif pressure < -HAIR and place.name not in inlets:
             yield Trouble(place.name, "negative-pressure", "care", pressure, 0.0, "pressure")
 
 
@@ -225,7 +226,7 @@ def _pumps(solution):
             most = link.pump.most_flow(link.speed)
             yield Trouble(link.name, "past-curve", "care", state.flow_m3s, most, "flow")
         elif drawn and state.flow_m3s <= SEEPING:
-            yield Trouble(link.name, "idle", "care")
+            yield Trouble(link.name, "idle", "note")
 
 
 def speeds(solution: Solution) -> Iterator[Trouble]:
@@ -254,14 +255,16 @@ def ratings(network: Network) -> Iterator[Trouble]:
         if not isinstance(link, Run):
             continue
         most, worst = (max(one[link.start], one[link.end]) for one in (held, failed))
-        if link.pipe.rating_pa is None:
-            yield Trouble(link.name, "no-rating", "note", most, None, "pressure")
+        heat, limit = network.heat_k, pipes.hottest_k(link.pipe)
+        if pipes.too_hot(link.pipe, heat, network.temperature_k):
+            yield Trouble(link.name, "too-hot", "stop", heat, limit, "temperature")
+        if limit is None:
+            if most > 0:
+                yield Trouble(link.name, "no-rating", "care", most, None, "pressure")
             continue
-        try:
-            rated = pipes.rating_at(link.pipe, network.hottest_or_water_k)
-        except RangeError as error:
-            yield Trouble(link.name, "too-hot", "stop", error.value, error.high, "temperature")
+        if heat > limit + 1e-9:
             continue
+        rated = pipes.rating_at(link.pipe, heat)
         if most > rated * SLACK:
             yield Trouble(link.name, "over-rating", "stop", most, rated, "pressure")
         elif worst > rated * SLACK:

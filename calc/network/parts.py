@@ -127,8 +127,8 @@ class Network:
         require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
 
     @property
-    def hottest_or_water_k(self):
-        """Temperature that ratings are for, K: never below the water's."""
+    def heat_k(self):
+        """The hottest the pipes get, K: never less than their water."""
         return max(self.hottest_k or self.temperature_k, self.temperature_k)
 
     @cached_property

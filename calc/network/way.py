@@ -1,7 +1,7 @@
 """Who suffers when a tap opens, and which part holds an outlet back: found by solving again.
 
-``bottleneck`` makes each part on the way to the outlet lossless in turn and solves the whole
-supply each time; the part whose ease helps the most is the bottleneck.
+``bottleneck`` makes each likely part on the way to the outlet lossless in turn and solves the
+whole supply each time; the part whose ease helps the most is the bottleneck.
 """
 
 from dataclasses import dataclass, replace
@@ -11,12 +11,14 @@ from calc.network.findings import broken, suction
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.network.solve import solve
 from calc.network.state import SEEPING, STILL, OutletState
+from calc.network.static import highest_pressures
 from calc.pipe import pipes
 
 EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
 WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
 STRONG = 100.0  # times its flow that a pump gives when it is taken to be without limit
 HELPS = 1.0  # Pa of gain that is more than rounding
+LIKELY = 0.5  # of the largest loss on the way, below which a part is no bottleneck; our choice
 EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
 LEVEL = 1e-6  # m; heads closer than this are one head
 
@@ -54,8 +56,8 @@ class Bottleneck:
 
     row, kind: the part and what it is: "pipe", "suction", "device", "reducer", "pump" or
     "height"; gain_pa: what easing it alone gives the outlet, Pa; enough: whether that cures it;
-    height_pa: what is still short with every part on the way lossless, Pa; ranked: all parts on
-    the way, the one that helps most first.
+    height_pa: what is still short with every part on the way lossless, Pa; ranked: the likely
+    parts on the way, the one that helps most first.
     """
 
     row: str
@@ -118,6 +120,16 @@ def way_to(solution, place):
         seen.add(place)
 
 
+def largest_loss(solution, way):
+    """Name of the link on a way that loses the most head, pumps apart; "" where nothing is lost.
+
+    solution: ``Solution``; way: names of links.  Raises KeyError for an unknown name.
+    """
+    lossy = [one for one in way if not isinstance(solution.network.link(one), PumpSet)]
+    worst = max(lossy, key=solution.loss, default="")
+    return worst if worst and solution.loss(worst) > 0 else ""
+
+
 def kind_on(network, way, name):
     """What a link on a way is to the outlet at its end.
 
@@ -175,11 +187,10 @@ def bottleneck(solution, outlet):
     state = open_state(solution, outlet)
     network, place = solution.network, solution.network.outlets_by_name[outlet].node
     way = way_to(solution, place)
-    ranked = sorted((_ease(solution, way, name, place) for name in way), key=lambda e: -e.gain_pa)
-    free = network
-    for name in way:
-        free = free.with_link(eased(network.link(name)))
-    height = max(0.0, state.wanted_pa - solve(free, solution).pressure(place))
+    likely = [name for name in way if _likely(solution, way, name)]
+    ranked = [_ease(solution, way, name, place) for name in likely]
+    ranked.sort(key=lambda one: -one.gain_pa)
+    height = max(0.0, state.wanted_pa - _lossless(solution, way, place))
     starved = {one.row for one in (*suction(solution), *broken(solution)) if one.level == "stop"}
     starved &= _on_way(network, way)
     suctions = [one for one in ranked if one.kind == "suction"]
@@ -192,6 +203,31 @@ def bottleneck(solution, outlet):
         return Bottleneck(row, "height", best.gain_pa, False, height, tuple(ranked))
     enough = best.gain_pa >= state.short_pa
     return Bottleneck(best.row, best.kind, best.gain_pa, enough, height, tuple(ranked))
+
+
+def _likely(solution, way, name):
+    """Whether a part may be the one: the pump past what its control holds, or a large loss.
+
+    A part before the pump counts only while the pump is.
+    """
+    link = solution.network.link(name)
+    if isinstance(link, PumpSet):
+        return solution.flows[name] > SEEPING and not solution.pump(name).held
+    most = solution.loss(largest_loss(solution, way) or name)
+    starved = any(one.row in _on_way(solution.network, way) for one in suction(solution))
+    if kind_on(solution.network, way, name) == "suction" and starved:
+        return True
+    return solution.loss(name) >= LIKELY * most
+
+
+def _lossless(solution, way, place):
+    """Pressure at a place with every part on the way lossless, Pa: that of still water."""
+    eased_all = solution.network
+    for name in way:
+        link = eased_all.link(name)
+        if isinstance(link, Reducer):
+            eased_all = eased_all.with_link(eased(link))
+    return highest_pressures(eased_all)[place]
 
 
 def open_state(solution, outlet):
