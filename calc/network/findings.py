@@ -165,7 +165,8 @@ def suction(solution: Solution) -> Iterator[Trouble]:
 def broken(solution: Solution) -> Iterator[Trouble]:
     """Places with running water where its column parts ("below-vacuum") or is under suction.
 
-    A pump's inlet is bad only where the water boils; "negative-pressure" leaves inlets out, which are meant to be.
+    A pump's inlet is bad only where the water boils; "negative-pressure" leaves
+    inlets out, which are meant to be.
     Raises RangeError for an altitude or temperature out of range.
     """
     network = solution.network

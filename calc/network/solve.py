@@ -28,6 +28,7 @@ BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken 
 NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
 TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
+EPSILON = 2.0**-52  # share of a number that its last bit is
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
 
@@ -270,6 +271,12 @@ class _Point:
         if slot >= 0:
             self.upper[slot] -= slope
 
+    def rounding(self, heads):
+        """m3/s of imbalance that the last bits of the heads make, where slopes are steep."""
+        return EPSILON * math.fsum(
+            slope * abs(head) for slope, head in zip(self.diagonal, heads, strict=True)
+        )
+
     def slope_along(self, change):
         """Slope of the co-content along a change of heads, m4/s."""
         return math.fsum(map(float.__mul__, self.over, change))
@@ -281,7 +288,7 @@ def _lowest(system, heads):
     for step in range(1, MOST_STEPS + 1):
         change = system.change(point)
         largest = max(map(abs, change), default=0.0)
-        balanced = point.norm <= BALANCED * point.through + NO_FLOW
+        balanced = point.norm <= BALANCED * point.through + NO_FLOW + point.rounding(heads)
         if balanced and largest <= SETTLED:
             return heads, point, change, step
         if largest > span:
