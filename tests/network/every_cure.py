@@ -20,7 +20,14 @@ SHORTEST = 1.0  # m, shortest suction line thought of
 TRIED = 3  # runs with the greatest loss that are candidates for a wider pipe at each step
 MOST_WIDENINGS = 24
 BLOCKS = (
-    "over-rating", "npsh", "npsh-margin", "below-vacuum", "fight", "too-hot", "over", "no-water"
+    "over-rating",
+    "npsh",
+    "npsh-margin",
+    "below-vacuum",
+    "fight",
+    "too-hot",
+    "over",
+    "no-water",
 )  # harm, by kind of trouble
 
 
@@ -143,7 +150,9 @@ class _Trial:
         ]  # fmt: skip
         cured = self.gets(solution) and not harm
         if not cured:
-            why = (f"{harm[0].kind} at {harm[0].row}" if harm else why) or f"“{self.outlet}” still gets too little."
+            why = (
+                f"{harm[0].kind} at {harm[0].row}" if harm else why
+            ) or f"“{self.outlet}” still gets too little."
         after = solution.outlet(self.outlet)
         return Cure(
             kind,
@@ -162,7 +171,12 @@ class _Trial:
         """Old harm that has to go for the outlet to be served: suction on its own way."""
         links = [self.network.link(name) for name in self.way]
         ends = {end for link in links for end in (link.start, link.end)} | set(self.way)
-        return finding.kind in ("npsh", "npsh-margin", "below-vacuum", "no-water") and finding.row in ends | {self.outlet}
+        return finding.kind in (
+            "npsh",
+            "npsh-margin",
+            "below-vacuum",
+            "no-water",
+        ) and finding.row in ends | {self.outlet}
 
 
 def _least(count, serves):

@@ -138,7 +138,13 @@ def test_a_cure_is_what_solving_the_changed_supply_gives(cure):
     assert again.pressure("house") == pytest.approx(cure.after.pressure_pa, abs=1.0)
     assert cure.changes
     served = again.outlet("shower").short_pa == 0
-    harm = {one.kind for one in troubles(again)} & {"over-rating", "npsh", "below-vacuum", "fight", "no-water"}
+    harm = {one.kind for one in troubles(again)} & {
+        "over-rating",
+        "npsh",
+        "below-vacuum",
+        "fight",
+        "no-water",
+    }
     assert cure.cured == (served and not harm)
     assert bool(cure.why) == (not cure.cured)
 

@@ -58,9 +58,7 @@ def line(supply: Supply) -> Line:
         sections.append(section_of(row, row.height_m - height, 1.0, row.end))
         height = row.height_m
     source = supply.source
-    return Line(
-        tuple(sections), source.set_pa, source.temperature_k, hottest_k=source.hottest_k
-    )
+    return Line(tuple(sections), source.set_pa, source.temperature_k, hottest_k=source.hottest_k)
 
 
 def solved(supply: Supply) -> Solution:
@@ -75,9 +73,7 @@ def differences(solution: Solution, one: Line) -> list[str]:
     for point in one.points(flow)[1:]:
         if abs(solution.pressure(point.name) - point.pressure_pa) > CLOSE * scale:
             found.append(f"pressure at {point.name}")
-    runs = [
-        one for one in solution.network.links if isinstance(one, Run) and one.name != SUCTION
-    ]
+    runs = [one for one in solution.network.links if isinstance(one, Run) and one.name != SUCTION]
     for section, run in zip(one.sections, runs, strict=True):
         speed = friction.velocity(solution.flows[run.name], run.pipe.inside_m)
         if not math.isclose(speed, one.speed_in(section, flow), rel_tol=CLOSE):

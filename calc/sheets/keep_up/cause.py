@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc import practice
-from calc.network.parts import PumpSet, Reducer, Run
+from calc.network.parts import Reducer, Run
 from calc.network.static import highest_pressures
 from calc.network.way import Bottleneck, bottleneck
 from calc.site.supply import PUMP, SUCTION, WATER
@@ -41,9 +40,6 @@ def cause_of(case: Case) -> Cause:
     tap, solution = case.main, case.after
     missing = (case.supply.source.set_pa or 0.0) - solution.pressure(PUMP)
     weak = case.pumped and case.supply.source.set_pa is not None and missing > 1e3
-    if not weak and _modest(case):
-        static = highest_pressures(solution.network)[tap.node]
-        return Cause("height", tap.node, static)
     found = bottleneck(solution, tap.name)
     if found.kind == "pump":
         found = _other_part(found, tap, missing if weak else 0.0, solution)
@@ -65,9 +61,9 @@ def _other_part(found: Bottleneck, tap: Tap, missing_pa: float, solution: Soluti
 
 
 def _still(case: Case) -> Cause | None:
-    """The cause where not even still water leaves enough; None where it does."""
+    """The cause where still water leaves too little, or only just enough; None where it is sure."""
     tap, network = case.main, case.after.network
-    needed, node = tap.after.wanted_pa, tap.node
+    needed, node = tap.sure_pa, tap.node
     if not case.pumped and case.feeds not in ("", WATER):
         level = network.heights[case.feeds] - network.heights[node]
         left = case.weight * level
@@ -84,15 +80,6 @@ def _still(case: Case) -> Cause | None:
             if link.set_pa - over < needed:
                 return Cause("valve", link.name, link.set_pa)
     return Cause("set", node, held)
-
-
-def _modest(case: Case) -> bool:
-    """Whether pipes and devices on the way take little beside climb and needed pressure."""
-    tap, solution = case.main, case.after
-    lost = sum(abs(solution.loss(one.name)) for one in case.way if not isinstance(one, PumpSet))
-    source = case.feeds or WATER
-    climb = solution.network.heights[tap.node] - solution.network.heights[source]
-    return lost <= practice.MODEST_LOSS * (max(climb, 0.0) + tap.after.wanted_pa / case.weight)
 
 
 def words(cause: Cause, case: Case, reader: Reader) -> str:
