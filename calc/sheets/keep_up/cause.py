@@ -86,11 +86,11 @@ def words(cause: Cause, case: Case, reader: Reader) -> str:
     """The cause as the end of a sentence."""
     value = reader.show(max(cause.value, 0.0), "pressure")
     if cause.kind == "pipe":
-        return f"the largest loss is {value}, from {between(cause.row)}"
+        return f"{value} is lost from {between(cause.row)}"
     if cause.kind == "suction":
         return "the suction pipe is the bottleneck"
     if cause.kind == "device":
-        return f"{cause.row} takes {value}"
+        return f"{value} is lost in {cause.row}"
     if cause.kind in ("reducer", "valve"):
         return f"{cause.row} is set too low"
     if cause.kind == "pump":

@@ -219,5 +219,5 @@ def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
 
 SUCTION_MAKERS = (wider_suction, nearer, lower)
 SETTING = (set_lower,)
-RATING = (cooler, set_lower, tougher, relief)
+RATING = (cooler, set_lower, relief, tougher)
 OUTLET = (reduced, set_lower)

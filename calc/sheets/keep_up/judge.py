@@ -158,24 +158,24 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
     got, needed = reader.show(max(one.value, 0.0), "pressure"), reader.show(one.limit, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
-    others = also_open(case, tap)
+    told = f"{also_open(case, tap)}pressure at {tap.name} is {got}"
+    told = told[0].upper() + told[1:]
     if one.level == "care":
-        return f"Pressure at {tap.name} is {got}{others}, little more than the {needed} needed."
+        return f"{told}, little more than the {needed} needed."
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
     cause = cause_words(case.cause, case, reader)
-    does = "drops to" if others and tap.drop > 1.0 else "is"
-    return f"Pressure at {tap.name} {does} {got}{others}; {needed} is needed: {cause}."
+    return f"{told}; {needed} is needed: {cause}."
 
 
 def also_open(case: Case, tap: Tap) -> str:
-    """ " with Wash-house hose also open": up to two of the others that open."""
+    """ "with Wash-house hose open, ": up to two of the others that open."""
     others = [other.name for other in case.opened if other.name != tap.name]
     if not others:
         return ""
     if len(others) > 2:
-        return f" with {others[0]} and {len(others) - 1} more also open"
-    return f" with {' and '.join(others)} also open"
+        return f"with {others[0]} and {len(others) - 1} more open, "
+    return f"with {' and '.join(others)} open, "
 
 
 def _fight(case, one, value, _limit):
@@ -202,7 +202,7 @@ def _no_water(case, one, _value, _limit):
     tap = next(tap for tap in case.taps if tap.name == one.row)
     others = also_open(case, tap)
     if tap is not case.main or others:
-        return f"no water reaches {one.row}{others}."
+        return f"{others}no water reaches {one.row}."
     kind = case.cause.kind
     why = {"lift": "the pump is too weak for this height", "set": "the set pressure is too low"}
     return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
@@ -291,7 +291,7 @@ def told(case: Case, reader: Reader) -> str:
         return f"Nothing is open: static pressure at the pump is {static}."
     after = reader.show(max(0.0, tap.after.pressure_pa), "pressure")
     flow = reader.show(tap.after.flow_m3s, "flow")
-    others = also_open(case, tap).strip()
+    others = also_open(case, tap)
     if not others:
         return f"Every open outlet gets enough: the least, {tap.name}, {after} and {flow}."
     if tap.before.open and tap.drop > 1.0:
@@ -299,7 +299,7 @@ def told(case: Case, reader: Reader) -> str:
         told = f"pressure at {tap.name} drops from {before} to {after}, which is enough"
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
-    return f"{others[0].upper()}{others[1:]}, {told}."
+    return f"{others[0].upper()}{others[1:]}{told}."
 
 
 def cautions(case: Case) -> tuple[str, ...]:
