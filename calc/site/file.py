@@ -176,14 +176,12 @@ class _Reading:
 def _as_fact(value: object) -> Fact:
     if isinstance(value, str):
         return Fact(value)
-    text, reason = (value.get(key) for key in ("text", "assumed")) if isinstance(value, dict) else (
-        None, None)  # fmt: skip
-    if (
-        not isinstance(text, str)
-        or not isinstance(reason, str)
-        or set(value) != {"text", "assumed"}
-    ):
+    parts = value if isinstance(value, dict) else {}
+    text, reason = parts.get("text"), parts.get("assumed")
+    if set(parts) != {"text", "assumed"} or not isinstance(text, str):
         raise InputError("write text such as “12 m”, or an object of “text” and “assumed” (why).")
+    if not isinstance(reason, str):
+        raise InputError("“assumed” must say why, as text.")
     if len(reason) > NAME * 2:
         raise InputError(f"a reason has up to {NAME * 2} characters.")
     return Fact(text, ASSUMED, reason)

@@ -119,7 +119,8 @@ _BATTERIES = Table("batteries", "y", "battery", (
 _CONTROLLERS = Table("controllers", "x", "controller", (
     _name("Controller"),
     choice("kind", "k", "Kind",
-           (("charge", "Charge controller"), ("pump", "Pump controller"), ("inverter", "Inverter"))),
+           (("charge", "Charge controller"), ("pump", "Pump controller"),
+            ("inverter", "Inverter"))),
     quantity("voltage", "v", "Highest voltage", "voltage", 1.0, 2000.0),
     quantity("current", "c", "Highest current", "current", 0.1, 1000.0),
     quantity("power", "w", "Highest power", "power", 1.0, 1e6),
