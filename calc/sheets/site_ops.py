@@ -119,15 +119,20 @@ def _fill(request: Data) -> Data:
         "standing": {field: fact.standing for field, fact in facts.items()},
         "reasons": {field: fact.reason for field, fact in facts.items() if fact.reason},
         "cells": {place: fact.reason for place, fact in cells},
-        "one_to_one": sorted(_one_to_one(key) & set(facts)),
+        "one_to_one": _one_to_one(asked, key, facts),
         "ways": [{"value": value, "label": label} for value, label in views.choices(site, key)],
         "way": chosen,
         "line": _line(asked, system),
     }
 
 
-def _one_to_one(key: str) -> set[str]:
-    return {one.field for one in views.VIEWS[key].fields if one.take is not None}
+def _one_to_one(asked: views.Asked, key: str, facts: Data) -> list[str]:
+    """Fields that go back into the site for this way, of those filled."""
+    return [
+        one.field
+        for one in views.VIEWS[key].fields
+        if one.field in facts and one.puts_back(asked)
+    ]
 
 
 def _line(asked: views.Asked, system: str) -> str:

@@ -7,9 +7,8 @@ from calc.site.rows import Row
 from calc.site.site import Site
 
 NAME = "Alder Terrace"
-NOTE = "An invented place; its pump is invented too. Heights are above the ground at the well."
+NOTE = "An invented place; its pump is invented too."
 _FACTS = {
-    "place.name": "Alder Terrace",
     "place.altitude": "300 m",
     "water.kind": "well",
     "water.level": "-4 m",
@@ -27,7 +26,7 @@ _FACTS = {
     "pump.cut_in": "2 bar",
     "pump.cut_out": "3.5 bar",
     "pump.starts": "20 per hour",
-    "pressure_tank.volume": "100 L",
+    "pressure_tank.volume": "200 L",
     "store.days": "3 days",
     "store.usable": "90 %",
     "store.inflow": "6 L/min",

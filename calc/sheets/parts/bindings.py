@@ -51,6 +51,11 @@ class Asked:
         raise InputError("No outlet is asked for.", name="way")
 
 
+def always(_asked: Asked) -> bool:
+    """Of a field that may be put back whatever the way is."""
+    return True
+
+
 Give = Callable[[Asked], Fact]
 Take = Callable[[Asked, Fact], Site]
 
@@ -60,7 +65,8 @@ class Binding:
     """field: its key; give: its fact from the site; take: the site with another fact there, or
     None where it is not put back; path: of a scalar fact it is one to one with, for readers;
     pipe: the fact is "kind/size", and ``field`` the menu of kinds beside those of sizes; spare:
-    left as it is where nothing is known, since it only counts where something else is."""
+    left as it is where nothing is known, since it only counts where something else is; only:
+    whether it is one to one for this way."""
 
     field: str
     give: Give
@@ -68,6 +74,14 @@ class Binding:
     path: str = ""
     pipe: bool = False
     spare: bool = False
+    only: Callable[[Asked], bool] = always
+
+    def puts_back(self, asked: Asked) -> bool:
+        """Whether what is typed here goes back into the site.  Raises nothing."""
+        try:
+            return self.take is not None and self.only(asked)
+        except InputError:
+            return False
 
     def fact(self, asked: Asked) -> Fact:
         """What the site says; unknown where that cannot be worked out.  Raises nothing."""
@@ -193,14 +207,16 @@ def _start(asked: Asked) -> Fact:
 
 
 def _take_start(asked: Asked, fact: Fact) -> Site:
-    if _start(asked) != asked.site.best("pump.set"):
-        return asked.site  # worked out: typing over it is a what-if
     return asked.site.put("pump.set", fact)
+
+
+def _is_set(asked: Asked) -> bool:
+    return _start(asked) == asked.site.best("pump.set")
 
 
 def start(field: str) -> Binding:
     """Pressure at the start of the line: the set pressure where the pump holds it."""
-    return Binding(field, _start, _take_start, "pump.set")
+    return Binding(field, _start, _take_start, "pump.set", only=_is_set)
 
 
 # The outlet and the way to it -----------------------------------------------------------------
@@ -255,7 +271,11 @@ def _take_climb(asked: Asked, fact: Fact) -> Site:
 
 def climb(field: str = "climb") -> Binding:
     """From the start of the line to the point: one to one with the point's height."""
-    return Binding(field, _climb, _take_climb)
+    return Binding(field, _climb, _take_climb, only=lambda asked: bool(_height_rows(asked)))
+
+
+def _single(asked: Asked) -> bool:
+    return asked.way.single
 
 
 def _length(asked: Asked) -> Fact:
@@ -266,14 +286,12 @@ def _length(asked: Asked) -> Fact:
 
 
 def _take_length(asked: Asked, fact: Fact) -> Site:
-    if not asked.way.single:
-        return asked.site
     return asked.site.put_cell("sections", asked.way.rows[0], "length", fact)
 
 
 def length() -> Binding:
     """Of the whole way; one to one where it has one section."""
-    return Binding("length", _length, _take_length)
+    return Binding("length", _length, _take_length, only=_single)
 
 
 def suction_pipe() -> Binding:
@@ -290,14 +308,12 @@ def _pipe(asked: Asked) -> Fact:
 
 
 def _take_pipe(asked: Asked, fact: Fact) -> Site:
-    if not asked.way.single:
-        return asked.site
     return asked.site.put_cell("sections", asked.way.rows[0], "pipe", fact)
 
 
 def way_pipe() -> Binding:
     """The menus of the way's pipe: one to one where it has one section, else the narrowest."""
-    return Binding("kind", _pipe, _take_pipe, pipe=True)
+    return Binding("kind", _pipe, _take_pipe, pipe=True, only=_single)
 
 
 def last_pipe() -> Binding:
@@ -333,15 +349,13 @@ def animals(kind: str) -> Binding:
 
     def take(asked: Asked, fact: Fact) -> Site:
         rows, found = asked.site.rows("animals"), _animals(asked, kind)
-        if len(found) > 1:
-            return asked.site
         if found:
             return asked.site.put_cell("animals", found[0], "count", fact)
         if not fact.known or fact.text == "0":
             return asked.site
         return asked.site.put_rows("animals", (*rows, {"kind": Fact(kind), "count": fact}))
 
-    return Binding(kind, give, take)
+    return Binding(kind, give, take, only=lambda asked: len(_animals(asked, kind)) <= 1)
 
 
 def beds() -> Binding:
@@ -357,12 +371,10 @@ def beds() -> Binding:
 
     def take(asked: Asked, fact: Fact) -> Site:
         rows = asked.site.rows("beds")
-        if len(rows) > 1:
-            return asked.site
         if rows:
             return asked.site.put_cell("beds", 0, "area", fact)
         if not fact.known or BY_TABLE["beds"].column("area").read(fact.text) == 0:
             return asked.site
         return asked.site.put_rows("beds", ({"name": Fact("beds"), "area": fact},))
 
-    return Binding("beds", give, take)
+    return Binding("beds", give, take, only=lambda asked: len(asked.site.rows("beds")) <= 1)

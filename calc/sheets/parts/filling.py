@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from calc.errors import InputError
@@ -187,14 +187,14 @@ def _back_one(put: PutBack, asked: Asked, one: Binding, entry: Field, state: Sta
 def _changed(put: PutBack, asked: Asked, one: Binding, entry: Field, fact: Fact,
              before: str) -> PutBack:  # fmt: skip
     said = f"{entry.label}: {_words(entry, before)} becomes {_words(entry, fact.text)}."
-    if one.take is None:
+    if not one.puts_back(asked):
         return _if(put, f"{entry.label} is worked out from the site; it stays a what-if here.")
     try:
         site = one.take(replace(asked, site=put.site), fact)
     except InputError as error:
         return _if(put, f"{entry.label} was not put back: {error.message}")
     if site == put.site:
-        return _if(put, f"{entry.label} is worked out from the site; it stays a what-if here.")
+        return put
     return replace(put, site=site, changes=(*put.changes, said))
 
 
@@ -289,7 +289,7 @@ def _paired(was: list, now: list, entry: Rows) -> list[tuple[int | None, list[st
     left = set(range(len(was)))
     found: list[int | None] = [None] * len(now)
 
-    def match(rule) -> None:
+    def match(rule: Callable[[int, int, list[str]], bool]) -> None:
         for at, row in enumerate(now):
             if found[at] is None:
                 same = next((i for i in sorted(left) if rule(i, at, row)), None)

@@ -24,6 +24,10 @@ class TableBinding:
     give: Callable[[Asked], tuple[Cells, ...]]
     take: Callable[[Asked, tuple[tuple[int | None, Cells], ...]], Site] | None = None
 
+    def puts_back(self, _asked: Asked) -> bool:
+        """Whether what is typed here goes back into the site."""
+        return self.take is not None
+
     def rows(self, asked: Asked) -> tuple[Cells, ...]:
         """The rows from the site; none where they cannot be worked out.  Raises nothing."""
         try:
@@ -32,8 +36,12 @@ class TableBinding:
             return ()
 
 
+def _every(_site: Site, _row: Row) -> bool:
+    return True
+
+
 def _one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
-                only: Callable[[Site, Row], bool] = lambda site, row: True) -> TableBinding:  # fmt: skip
+                only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
     """A sheet's table whose columns are those of a site's.
 
     columns: the sheet's -> the site's; heights: the column of heights, which a sheet counts from

@@ -11,7 +11,6 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from calc.errors import InputError
-from calc.network import solve as network_solve
 from calc.network.parts import Network
 from calc.network.state import Solution
 from calc.network.way import way_to
