@@ -129,9 +129,7 @@ def _fill(request: Data) -> Data:
 def _one_to_one(asked: views.Asked, key: str, facts: Data) -> list[str]:
     """Fields that go back into the site for this way, of those filled."""
     return [
-        one.field
-        for one in views.VIEWS[key].fields
-        if one.field in facts and one.puts_back(asked)
+        one.field for one in views.VIEWS[key].fields if one.field in facts and one.puts_back(asked)
     ]
 
 

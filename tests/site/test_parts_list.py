@@ -95,5 +95,3 @@ def test_a_pump_that_is_not_listed_is_refused():
 def test_text_that_is_no_list_is_said_to_be_none():
     assert "not JSON" in parts_list.read("{").errors[0]
     assert "are allowed" in parts_list.read(" " * 500_001).errors[0]
-
-
