@@ -66,7 +66,7 @@ def _fitting(key: str) -> Binding:
     return words(key, give)
 
 
-def _npsh(asked: Asked) -> b.Fact:
+def _npsh(asked: Asked) -> Fact:
     """NPSH required: given, or by the pump's curve at the flow of one pump."""
     given = asked.site.best("pump.npsh")
     if given.known:
@@ -102,8 +102,25 @@ def _pump_flow(asked: Asked) -> float:
     return ways.most_flow(asked.site, (low + high) / 2)
 
 
-def _whole_flow(asked: Asked) -> float:
-    return asked.solved.flow
+def _whole_flow(asked: Asked) -> float | None:
+    """All that is open, m3/s; None where nothing is."""
+    flow = asked.solved.flow
+    return flow if flow > ways.LEAST else None
+
+
+def _drawn(asked: Asked) -> float:
+    return max(0.0, asked.solved.flow)
+
+
+def _take_npsh(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put("pump.npsh", fact)
+
+
+def _npsh_asked(asked: Asked) -> bool:
+    """Whether NPSH is a fact of its own, and not read off the pump's curve."""
+    if asked.site.get("pump.npsh").known:
+        return True
+    return ways.pump_of(asked.site).npsh_required_at(0.0) is None
 
 
 def _open(field: str, kind: str) -> Binding:
@@ -145,7 +162,8 @@ VIEWS = {
         )),
         View("suction", (
             b.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
-            b.suction_pipe(), words("figure", _figure_known), Binding("npsh", _npsh),
+            b.suction_pipe(), words("figure", _figure_known),
+            Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
             known("foot", "suction.foot_valves"), known("elbow90", "suction.bends"),
             known("strainer", "suction.strainer"),
@@ -168,7 +186,7 @@ VIEWS = {
             b.menu("control", "pump.control", {"fixed": "switch"}, {}),
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
-            known("tank", "pressure_tank.volume"), figure("draw", "flow", _whole_flow),
+            known("tank", "pressure_tank.volume"), figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
             known("leak", "use.leak"), _ALTITUDE,
         ), outlet=False),

@@ -100,8 +100,8 @@ def workable(seed):
         to = f"point {number}"
         cells = {
             "from": Fact(dice.choice(points)), "to": Fact(to), "length": metres(5, 90),
-            "height": metres(base - 3, base + 12), "pipe": Fact(f"pe100-sdr11/{dice.choice(SIZES)}"),
-            "fitting": Fact(dice.choice(EXTRAS)),
+            "height": metres(base - 3, base + 12),
+            "pipe": Fact(f"pe100-sdr11/{dice.choice(SIZES)}"), "fitting": Fact(dice.choice(EXTRAS)),
         }  # fmt: skip
         if dice.random() < 0.7:
             cells["bends"] = Fact(str(dice.randint(0, 6)))

@@ -206,7 +206,8 @@ def _words(entry: Field, text: str) -> str:
     if not text:
         return "not known"
     if isinstance(entry, Text):
-        return f"a table of {len(text.splitlines())} lines"
+        lines = len(text.splitlines())
+        return f"“{text}”" if lines == 1 else f"a table of {lines} lines"
     if "/" in text and isinstance(entry, Choice):
         try:
             return pipes.pipe(*text.split("/", 1)).label
@@ -285,7 +286,8 @@ def _back_table(put: PutBack, asked: Asked, one: TableBinding, entry: Rows,
 
 
 def _paired(was: list, now: list, entry: Rows) -> list[tuple[int | None, list[str]]]:
-    """Each row with the one it was: the same in all, else of the same name, else in its place."""
+    """Each row with the one it was: the same in all, else of the same name, else in its place
+    with one of its first two cells as it was."""
     left = set(range(len(was)))
     found: list[int | None] = [None] * len(now)
 
@@ -300,7 +302,7 @@ def _paired(was: list, now: list, entry: Rows) -> list[tuple[int | None, list[st
     match(lambda i, at, row: was[i] == row)
     match(lambda i, at, row: _named(was[i], entry) == _named(row, entry))
     if len(was) == len(now):
-        match(lambda i, at, row: i == at)
+        match(lambda i, at, row: i == at and any(map(str.__eq__, was[i][:2], row[:2])))
     return list(zip(found, now, strict=True))
 
 
