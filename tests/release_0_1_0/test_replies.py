@@ -8,6 +8,7 @@ import pytest
 from tests.release_0_1_0 import allowed, changes, store
 from tests.release_0_1_0.frozen import Frozen, load
 from tests.release_0_1_0.held import broken, reply
+from tests.release_0_1_0.requests import EACH, requests
 
 SHEETS = tuple(load()["sheets"])
 
@@ -92,6 +93,7 @@ def test_every_choice_was_asked_while_it_showed(key):
 
 
 @pytest.mark.parametrize("key", SHEETS)
-def test_two_hundred_requests_in_each_system(key):
-    systems = [line["request"]["system"] for line in store.read("replies", key)]
-    assert systems == ["metric"] * 200 + ["us"] * 200
+def test_the_stored_requests_are_those_that_are_drawn(key):
+    stored = [line["request"] for line in store.read("replies", key)]
+    assert stored == requests(key)
+    assert [one["system"] for one in stored] == ["metric"] * EACH + ["us"] * EACH

@@ -8,7 +8,8 @@ WORDS = (
 )  # fmt: skip
 COUNTS = ("", "0", "-1", "2.5", "2.0", " 3 ", "1e1", "two", "999999", "nan", "3 m", "1,0", "٣")
 TABLES = (
-    "Flow L/min; Head m; Power W; NPSH m\n0; 38.0; 230; 1.6\n20; 35.5; 355; 1.9\n40; 27.5; 450; 2.7\n58; 13.0; 480; 4.3\n",
+    "Flow L/min; Head m; Power W; NPSH m\n0; 38.0; 230; 1.6\n20; 35.5; 355; 1.9\n"
+    "40; 27.5; 450; 2.7\n58; 13.0; 480; 4.3\n",
     "Flow gpm, Head ft\n0, 120\n5, 112\n10, 90\n14, 55",
     "Q m3/h\t0\t1.2\t2.4\t3.6\nH m\t46\t44\t37\t24",
     "Flow (L/h) Head (m) Efficiency (%)\n0 60 0\n1000 57 38\n2000 49 52\n3000 33 47",
