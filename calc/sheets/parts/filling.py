@@ -11,7 +11,7 @@ from calc.page.fields import UNKNOWN as ASKED
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
 from calc.page.form import State, filled_rows, hidden_keys
 from calc.pipe import pipes
-from calc.sheets.parts.bindings import Asked, Binding
+from calc.sheets.parts.bindings import CALCULATED, Asked, Binding
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, UNKNOWN, Fact
 from calc.site.site import Site
@@ -48,7 +48,8 @@ def fill(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
             continue
         entry = fields[one.field]
         if isinstance(one, TableBinding):
-            found[one.field] = _table(one.rows(asked), entry, asked.site, system, digits)
+            table = _table(one.rows(asked), entry, asked.site, system, digits)
+            found[one.field] = table if one.take else replace(table, reason=CALCULATED)
         elif one.pipe:
             found |= _pipe(one.fact(asked), fields)
         else:
