@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from calc.errors import InputError
 from calc.page import row_text
 from calc.page.form import State, work
 from calc.pipe.line import Line
@@ -171,6 +172,13 @@ def test_a_pump_of_its_own_height_counts_climb_and_lift_from_there():
     assert number(site, "reach", "climb") == pytest.approx(10.0)
     runs = row_text.decode(views.fill(site, "keep_up")["runs"].text)
     assert parse(runs[0][3], "length").value == pytest.approx(3.0)
+
+
+def test_a_supply_that_cannot_be_solved_is_said_without_the_solvers_words():
+    ring = alder_terrace().put_cell("sections", 0, "from", Fact("wash-house"))
+    with pytest.raises(InputError, match="could not be worked out near row 1 of the outlets"):
+        ways.way_to_outlet(ring, "Wash-house shower")
+    assert not views.fill(ring, "reach")["flow"].known
 
 
 def test_a_pump_known_by_name_only_leaves_the_menu_alone():

@@ -204,7 +204,7 @@ class Solved:
 
     @cached_property
     def still(self) -> Solution:
-        return self.made.solve(self.moving.network.with_open(()))
+        return _solved(self.made, self.moving.network.with_open(()))
 
     @property
     def flow(self) -> float:
@@ -224,7 +224,19 @@ def solved(site: Site, moment: str = NOW, asked: str = "") -> Solved:
     network = made.network(moment)
     if asked:
         network = _with(network, asked)
-    return Solved(site, made, made.solve(network))
+    return Solved(site, made, _solved(made, network))
+
+
+def _solved(made: keep_up.Site, network: Network) -> Solution:
+    """Solved; the solver's own message is for its tests, not for a reader."""
+    try:
+        return made.solve(network)
+    except InputError as error:
+        table, _, row = (error.name or "").partition(".")
+        index = row.partition(".")[0]
+        near = f" near row {int(index) + 1} of the {table}" if index.isdigit() else ""
+        text = f"This supply could not be worked out{near}. Check heights and pipes there."
+        raise InputError(text, name=error.name) from error
 
 
 def _with(network: Network, asked: str) -> Network:
