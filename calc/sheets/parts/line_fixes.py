@@ -68,9 +68,11 @@ def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[
 
 
 def rights(change: Change, before: tuple[Finding, ...], key: str, reader: Reader) -> bool:
-    """Whether after a change nothing of ``key`` is left and nothing else has become wrong."""
-    after = line_findings(change.line, change.need, reader)
-    bad = {one.key for one in after if one.level != "note"}
+    """Whether a change leaves nothing of ``key``, no harm that stops, and nothing newly wrong."""
+    after = [one for one in line_findings(change.line, change.need, reader) if one.level != "note"]
+    if any(one.level == "stop" and one.rank == "harm" for one in after):
+        return False
+    bad = {one.key for one in after}
     return key not in bad and bad <= {one.key for one in before if one.level != "note"}
 
 
@@ -218,8 +220,11 @@ def _less_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     if needed is None or needed >= line.most_start:
         return
     lower = replace(line.with_start(needed), highest_pa=None)
-    shown = reader.show(needed, "pressure")
-    yield Change("pressure", f"A pressure of {shown} at the start is enough.", lower, need)
+    left = reader.show(lower.left(need.flow_m3s), "pressure")
+    said = f"With {reader.show(needed, 'pressure')} at the start you still get {left}."
+    if needed == 0:
+        said = f"The drop alone is enough, without a pump: you get {left}."
+    yield Change("pressure", said, lower, need)
 
 
 def _reduced(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
@@ -259,8 +264,10 @@ def _at_outlet(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
 
 def _gentler(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     """Against low pressure at a crest: wider pipe, or more pressure."""
-    yield from _wider(line, need, reader)
-    yield from _more_pressure(line, need, reader)
+    for change in (*_wider(line, need, reader), *_more_pressure(line, need, reader)):
+        least = reader.show(change.line.crest(need.flow_m3s), "pressure")
+        said = change.text.partition(" leaves ")[0].partition(" you get ")[0]
+        yield replace(change, text=f"{said}: the highest point then has {least}.")
 
 
 def _slower(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
