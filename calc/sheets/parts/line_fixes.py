@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
     Linked = Callable[["Change"], Link | None]
 
+MOST_START = 20e5  # Pa, more is no repair of a house's supply; our choice
 LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
 MOST_FIXES = 3  # more is a list, not advice; our choice
 HOSES = frozenset({"hose", "layflat"})  # not for a line that stays under pressure
@@ -155,13 +156,15 @@ def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
 
 
 def pressure_for(line: Line, need: Need, reader: Reader) -> float | None:
-    """The start pressure that is enough, rounded up in the reader's unit, Pa; None for none."""
+    """The start pressure that is enough, rounded up in the reader's unit, Pa; None for none
+    that a house could have."""
     try:
         needed = line.start_for(max(need.sure_pa, need.works_pa + 1.0), need.flow_m3s)
     except InputError:  # a reducing valve on the way holds less
         return None
     over_crest = line.start_pa - min(line.crest(0.0), line.crest(need.flow_m3s))
-    return round_up(max(needed, over_crest, 0.0), "pressure", reader)
+    found = round_up(max(needed, over_crest, 0.0), "pressure", reader)
+    return found if found <= MOST_START else None
 
 
 def _highest(line: Line, start_pa: float) -> float | None:

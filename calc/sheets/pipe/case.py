@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 # a plain line: bends, a valve at each end, a check valve
 COUNTS = {"elbow90": 6, "ball": 2, "spring": 1}
 HOSES = frozenset({"hose", "layflat"})
+METALS = ("copper", "steel")
 HOT, WEAK, SHORT, DRY, FAST, VACUUM = (
     "too hot for this pipe",
     "rating too low",
@@ -132,9 +133,15 @@ def others(kind: str) -> list[str]:
 
 
 def most_alike(kind: str, found: list[Trial]) -> Trial:
-    """The narrowest of some trials: metric for a metric kind, inch for inch, if there are any."""
+    """The narrowest of some trials: metric for a metric kind, inch for inch, plastic before metal,
+    where there are any."""
     inch = _by_the_inch(pipes.sizes(kind)[0])
-    return min(found, key=lambda t: (_by_the_inch(t.pipe) != inch, t.pipe.inside_m))
+
+    def order(trial: Trial) -> tuple[bool, bool, float]:
+        pipe = trial.pipe
+        return _by_the_inch(pipe) != inch, pipe.kind.startswith(METALS), pipe.inside_m
+
+    return min(found, key=order)
 
 
 def _by_the_inch(pipe: pipes.Pipe) -> bool:

@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError
 from calc.page.answer import Link
-from calc.page.findings import Finding, Fix, ranked
+from calc.page.findings import RANKS, Finding, Fix, ranked
 from calc.pipe import friction
 from calc.sheets.parts.line_fixes import line_fixes, pressure_for, round_down
-from calc.sheets.parts.line_judge import kind_name, line_findings
+from calc.sheets.parts.line_judge import kind_name, line_findings, too_hot
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.link_text import exact
 from calc.sheets.pipe import case as sizing
@@ -36,7 +36,7 @@ def findings(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, reader:
     if chosen is not None:
         found = line_findings(chosen.line, case.need, reader)
         named = (_named(one, chosen, case, reader) for one in found)
-        return (*named, *_height(case, tries, chosen, reader))
+        return (*_height(case, tries, chosen, reader), *named)
     none = _none_fits(case, tries, reader)
     shown = sizing.nearest(case, tries)
     others = line_findings(shown.line, case.need, reader)
@@ -65,8 +65,8 @@ def _height(case: Case, tries: tuple[Trial, ...], chosen: Trial, reader: Reader)
         return []
     static, need = (reader.show(p, "pressure") for p in (case.line.static, case.need.works_pa))
     said = (
-        f"The height is the bottleneck: of {static} with no flow you need {need}, so only "
-        f"{chosen.pipe.name} pipe, far too wide for this flow, is enough."
+        f"The height is the bottleneck: you need {need} of {static} static pressure, so only "
+        f"{chosen.pipe.name} pipe, far too wide, is enough."
     )
     return [Finding("care", "height", said)]
 
@@ -128,26 +128,37 @@ def fixes(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, found: tup
     worst = next((one for one in ranked(found) if one.level != "note"), None)
     if worst is None:
         return ()
-    spared = {one.key for one in found if one.rank == "harm" and one.level == "care"} - {worst.key}
     if case.counted or (chosen is not None and worst.key != "height"):
         line = case.line if case.counted or chosen is None else chosen.line
         fixed = line_fixes(
             line, case.need, reader, lambda change: _linked(case, values, change, reader)
         )
-        return (*_throughout(case, tries, spared, reader), *fixed)[:MOST_FIXES]
-    trying = Trying(case, values, reader, frozenset(spared))
-    fixed = (
-        *_cooler(trying),
-        *(_other_kind(trying) if chosen is None else ()),
-        *_more_pressure(trying, sizing.modest(case, tries)),
-        *_less_flow(trying, tries),
-    )
-    return fixed[:MOST_FIXES] or (Fix("No single change we tried is enough."),)
+        harm = _spared(found, worst, ("harm",))
+        return (*_throughout(case, tries, harm, reader), *fixed)[:MOST_FIXES]
+    for ranks in (("harm",), RANKS):  # where nothing is enough, one that leaves it borderline
+        trying = Trying(case, values, reader, _spared(found, worst, ranks))
+        fixed = (
+            *_cooler(trying),
+            *(_other_kind(trying) if chosen is None else ()),
+            *_more_pressure(trying, sizing.modest(case, tries)),
+            *_less_flow(trying, tries),
+        )
+        if fixed:
+            return fixed[:MOST_FIXES]
+    return (Fix("No single change we tried is enough."),)
 
 
-def _throughout(case: Case, tries: tuple[Trial, ...], spared: set, reader: Reader) -> list[Fix]:
+def _spared(found: tuple, worst: Finding, ranks: tuple[str, ...]) -> frozenset[str]:
+    """Keys of what is to be taken care of whatever is done about the worst."""
+    care = {one.key for one in found if one.level == "care" and one.rank in ranks}
+    return frozenset(care - {worst.key})
+
+
+def _throughout(
+    case: Case, tries: tuple[Trial, ...], spared: frozenset[str], reader: Reader
+) -> list[Fix]:
     """For a line given section by section: the one size that works for all of it."""
-    works = (t for t in tries if case.counted and _works(case, t, frozenset(spared), reader))
+    works = (t for t in tries if case.counted and _works(case, t, spared, reader))
     return [
         Fix(f"One size throughout: {t.pipe.label} leaves {reader.show(t.left, 'pressure')}.")
         for t in works
@@ -204,7 +215,7 @@ def _other_kind(trying: Trying) -> list[Fix]:
         return []
     other = sizing.most_alike(case.kind, found)
     left = trying.reader.show(other.left, "pressure")
-    return [Fix(f"{other.pipe.label} works: it leaves {left}.", trying.link(kind=other.pipe.kind))]
+    return [Fix(f"Use {other.pipe.label}: it leaves {left}.", trying.link(kind=other.pipe.kind))]
 
 
 def _more_pressure(trying: Trying, trial: Trial) -> list[Fix]:
@@ -303,7 +314,7 @@ def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 
 def links(case: Case, shown: Trial, values: Values, reader: Reader) -> tuple[Link, ...]:
     """Where to go on, with every number the other sheet asks for too."""
-    if values.water > HOTTEST:
+    if values.water > HOTTEST or too_hot(shown.line, shown.pipe):
         return ()
     pipe = {"kind": shown.pipe.kind, shown.pipe.kind: shown.pipe.size}
     every = shared(case, values, reader) | pipe

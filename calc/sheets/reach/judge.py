@@ -9,7 +9,7 @@ from calc.page.answer import Link
 from calc.page.findings import Finding, Fix, ranked, unchecked
 from calc.pipe import pipes
 from calc.sheets.parts.line_fixes import line_fixes, round_down
-from calc.sheets.parts.line_judge import line_findings
+from calc.sheets.parts.line_judge import line_findings, too_hot
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.link_text import exact
 
@@ -108,7 +108,7 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     }
     if values.use == "own":
         texts["wanted"] = exact(values.wanted, "pressure", reader)
-    if values.kind == "own":
+    if values.kind == "own" and not case.counted:
         texts |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
     return texts
 
@@ -120,12 +120,12 @@ def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
         "length": exact(values.length, "length", reader),
         "climb": exact(values.climb, "length", reader),
         "water": exact(values.water, "temperature", reader),
-        "kind": values.kind,
     }
+    if case.counted:
+        return texts | {"line": as_text(case.line.sections, reader)}
+    texts["kind"] = values.kind
     if values.kind in pipes.KINDS:
         texts[values.kind] = values.numbers[values.kind]
-    if case.counted:
-        texts["line"] = as_text(case.line.sections, reader)
     return texts
 
 
@@ -145,14 +145,15 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
         }
         if values.hottest is not None:
             texts["hottest"] = exact(values.hottest, "temperature", reader)
-        if values.kind in pipes.KINDS:
+        if values.kind in pipes.KINDS and not case.counted:
             texts["kind"] = values.kind
         found.append(Link("Every pipe size for this line", "pipe", texts))
-    if values.flow >= LEAST_FLOW:
+    fit = not any(too_hot(case.line, one.pipe) for one in case.line.sections)
+    if values.flow >= LEAST_FLOW and fit:
         texts = every | wanted | {"extra": exact(values.extra, "percent", reader)}
         if values.pressure >= LEAST_SET:
             texts["set"] = pressure
-        if values.kind == "own":
+        if values.kind == "own" and not case.counted:
             texts |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
         found.append(Link("Which pump suits this pipe", "pump_match", texts))
     return (*found, Link("Count the flow from showers, hoses and people", "demand", {}))
