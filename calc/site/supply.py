@@ -22,13 +22,12 @@ from calc.network.outlets import (
 )
 from calc.network.parts import Device, Level, Network, Place, PumpSet, Reducer, Run
 from calc.network.state import Solution
-from calc.network.static import highest_pressures
-from calc.network.way import way_to
 from calc.pipe import fittings, friction, pipes
-from calc.pipe.line import Line, Section
+from calc.pipe.line import Section
 from calc.pump.curve import Pump
+from calc.site.rows import PUMP
+from calc.site.rows import fold as folded
 
-PUMP = "pump"  # where the sections begin
 WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
 BEND = friction.BY_KEY["elbow90"]
 SAME_HEIGHT = 0.05  # m, two heights given for one point may differ by; our choice
@@ -107,7 +106,7 @@ class Supply:
 
 def fold(name: str) -> str:
     """A name as it is compared: whatever its spaces, capitals and characters with no print."""
-    return " ".join(plain(name).casefold().split())
+    return folded(plain(name))
 
 
 def plain(name: str) -> str:
@@ -196,35 +195,12 @@ class Built:
                 for one in getattr(error, "errors", (error,))
             ) from error
 
-    def line_to(self, solution: Solution, point: str) -> Line | None:
-        """The one ``Line`` from the pump to a point, each section with its share of the flow.
-
-        None where nothing flows there, or its water does not come from the pump along sections.
-        solution: of ``before`` or ``after``.  Raises KeyError for an unknown point.
-        """
-        way = [solution.network.link(name) for name in way_to(solution, point)]
-        heads = [at for at, link in enumerate(way) if isinstance(link, PumpSet)]
-        if not heads or any(solution.flows[link.name] <= 0 for link in way):
-            return None
-        rows = [link for link in way[heads[-1] + 1 :] if link.name in self.section_rows]
-        if not rows:
-            return None
-        network, flow = solution.network, solution.flows[rows[-1].name]
-        heights, found = network.heights, []
-        for link in rows:
-            row = self.supply.sections[self.section_rows[link.name]]
-            rise = heights[link.end] - heights[link.start]
-            found.append(section_of(row, rise, solution.flows[link.name] / flow, link.name))
-        highest, source = highest_pressures(network)[PUMP], self.supply.source
-        return Line(
-            tuple(found), solution.pressure(PUMP), source.temperature_k, highest, source.hottest_k
-        )
-
 
 def section_of(row: SectionRow, rise_m: float, share: float, name: str) -> Section:
     """The ``Section`` of a row. rise_m: far end above near end, m; share: of the line's flow."""
     part = fittings.BY_KEY[row.part]
-    counted = ((BEND, row.bends),) + (((part.fitting, 1),) if part.fitting else ())
+    counted = ((BEND, row.bends),) if row.bends else ()
+    counted += ((part.fitting, 1),) if part.fitting is not None else ()
     return Section(row.pipe, row.length_m, rise_m, counted, share, part.device, part.reducer, name)
 
 

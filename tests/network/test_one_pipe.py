@@ -105,18 +105,6 @@ def test_network_and_line_agree_on_pressure_speed_and_rating(block):
             assert differences(solution, line(supply)) == [], seed
 
 
-def test_the_line_led_out_of_the_network_is_the_same_line():
-    for seed in SITES[:60]:
-        supply = site(seed)
-        if not running(supply):
-            continue
-        built, solution = supply.built(), solved(supply)
-        ours, own = built.line_to(solution, supply.sections[-1].end), line(supply)
-        flow = solution.draws["draw"]
-        assert ours.left(flow) == pytest.approx(own.left(flow), rel=CLOSE, abs=CLOSE * 1e5), seed
-        assert [s.over for s in ours.stresses()] == [s.over for s in own.stresses()]
-
-
 @pytest.mark.parametrize("extra", [0.5])
 def test_a_line_with_a_k_of_its_own_is_found_out(extra):
     more = replace(friction.BY_KEY["exit"], k=extra)

@@ -278,6 +278,16 @@ def test_i_dont_know_the_bends_or_the_flow_means_what_is_usual():
     assert [f.value for f in asked.figures] == [f.value for f in usual.figures]
 
 
+def test_a_cell_not_known_is_told_of_with_what_was_taken_for_it():
+    rows = {
+        "runs": (("pump", "house", "60 m", "5 m", "pe100-sdr11/32", "?"),),
+        "taps": (("Shower", "house", "shower", "1", "1", "?"),),
+    }
+    texts = {key: row_text.encode(value) for key, value in rows.items()}
+    told = {one.key: one.shown for one in work(SHEET, State(texts=texts)).assumed}
+    assert told["runs.0.bends"] == "2" and told["taps.0.flow"] == ""
+
+
 def test_an_unknown_altitude_is_taken_on_the_careful_side():
     known = answer(house(), lift="4.4 m", altitude="300 m")
     unknown = answer(house(), lift="4.4 m", altitude=UNKNOWN)

@@ -104,22 +104,3 @@ def test_parts_that_no_water_reaches_are_each_said():
 def test_a_name_cannot_turn_a_sentence_round():
     assert plain("bar\u202e 2.27") == "bar 2.27"
     assert "outlets.0.name" in faults(outlets=(OutletRow("\u200b", "house", "shower", 0, 1),))
-
-
-def test_the_line_led_out_carries_each_sections_share_of_the_flow():
-    rows = (
-        SectionRow(PUMP, "fork", 40.0, 3.0, PIPE),
-        SectionRow("fork", "house", 20.0, 5.0, PIPE),
-        SectionRow("fork", "barn", 20.0, 1.0, PIPE),
-    )
-    built = supply(rows, (SHOWER, OutletRow("Hose", "barn", "hose", 0, 1))).built()
-    after = built.solve(built.after)
-    line = built.line_to(after, "house")
-    flow = after.draws["Shower"]
-    assert line.sections[0].share * flow == pytest.approx(sum(after.draws.values()), rel=1e-9)
-    assert line.left(flow) == pytest.approx(after.outlet("Shower").pressure_pa, rel=1e-9)
-
-
-def test_no_line_is_led_out_where_nothing_flows():
-    built = supply().built()
-    assert built.line_to(built.solve(built.after.with_open(())), "house") is None
