@@ -136,6 +136,15 @@ def test_the_link_to_a_fix_opens_on_what_was_tried(texts):
     assert shown == pytest.approx(best.pressure("Showers"), rel=1e-8)
 
 
+def test_a_reducing_valve_set_too_low_is_set_higher():
+    runs = (("pump", "house", "30 m", "8 m", "pe100-sdr11/40", "2", "r15"),)
+    taps = (("Beds", "house", "drip", "0", "1"),)  # 1.5 bar where 20 psi (1.38 bar) works
+    _, case, answer = rows(taps, runs)
+    assert answer.verdict.word == "Borderline" and case.cause.kind == "valve"
+    assert answer.fixes[0].text.startswith("Set the pressure-reducing valve from pump to house to 2")
+    assert opened(answer.fixes[0]).verdict.word == "Works"
+
+
 def test_several_faults_are_put_right_together():
     _, _, answer = rows(MANY, pump="small", set="2.5 bar", lift="5.5 m", altitude="1500 m")
     assert {one.key for one in answer.findings if one.level != "note"} >= {"short", "lift-practice"}

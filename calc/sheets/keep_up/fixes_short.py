@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.errors import InputError
-from calc.network.parts import Run
+from calc.network.parts import Reducer, Run
 from calc.pipe import fittings
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
@@ -104,6 +104,19 @@ def _raised(case: Case, reader: Reader) -> Case | None:
         if short <= 0 or not found.held:
             return found
     return found
+
+
+def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
+    """A higher setting of the pressure-reducing valves on the way to the main outlet."""
+    for link in case.way:
+        at = section_of(case, link.name) if isinstance(link, Reducer) else None
+        if at is None:
+            continue
+        for part in fittings.PARTS:
+            if part.reducer is not None and part.reducer[0] > link.set_pa:
+                held = reader.show(part.reducer[0], "pressure")
+                new = with_sections(case.supply, {at[0]: {"part": part.key}})
+                yield Option(f"Set {link.name} to {held}", new)
 
 
 # Wider pipe -------------------------------------------------------------------------------------
@@ -294,5 +307,5 @@ def _with_open(supply: Supply, tap: Tap, count: int) -> Supply:
     return replace(supply, outlets=outlets)
 
 
-CHEAP = (clean, set_higher, second_filter)
+CHEAP = (clean, valve_higher, set_higher, second_filter)
 MAKERS = (*CHEAP, wider, second_pump, larger_pump, cistern, fewer)
