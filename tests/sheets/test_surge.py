@@ -3,6 +3,7 @@
 import re
 import time
 from functools import partial
+from pathlib import Path
 
 import pytest
 
@@ -236,6 +237,22 @@ def test_a_stiffer_pipe_knocks_harder_at_the_same_speed():
 def test_every_pipe_kind_has_a_material():
     kinds = {value for value, _ in SHEET.field("kind").options}
     assert {kind for kind in kinds if material_of(kind) is None} <= MATERIALS_WITHOUT_WALL
+
+
+def test_the_guides_wave_speeds_are_those_of_the_pipes_it_offers():
+    guide = (Path(__file__).resolve().parents[2] / "docs/water-hammer.md").read_text("utf-8")
+    said = [int(number) for number in re.search(r": (\d+) to (\d+) m/s", guide).groups()]
+    metal = int(re.search(r"(\d+) m/s \(\d+ ft/s\) or more in\s+metal", guide)[1])
+    speeds = {"plastic": [], "metal": []}
+    for kind in pipes.KINDS:
+        if pipes.sizes(kind)[0].outside_m == pipes.sizes(kind)[0].inside_m:
+            continue
+        group = "metal" if material_of(kind).key in ("copper", "steel") else "plastic"
+        for water, held in ((5, "laid"), (25, "joints")):
+            rows = answer(kind=kind, water=f"{water} °C", held=held).tables[1].rows
+            speeds[group] += [row[2] for row in rows]
+    assert said == pytest.approx([min(speeds["plastic"]), max(speeds["plastic"])], abs=6)
+    assert metal <= min(speeds["metal"]) < metal + 60
 
 
 # Low pressure -----------------------------------------------------------------------------------
