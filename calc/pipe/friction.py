@@ -46,7 +46,7 @@ FITTINGS = (
     _crane("teebranch", "Tee, into the branch", 60),
     _crane("gate", "Gate valve, open", 8),
     _crane("ball", "Ball valve, open", 3),
-    _crane("globe", "Globe valve or stop tap, open", 340),
+    _crane("globe", "Globe valve", 340),
     _crane("swing", "Check valve, swing", 100),
     # a 1 in in-line spring check valve passes about 15 gpm at 1 psi: K = 890 d^4 / Cv^2 = 4.8
     Fitting("spring", "Check valve, spring", 5.0, "common practice, no source"),

@@ -55,6 +55,17 @@ def _size_label(pipe):
     return f"{pipe.name} – inside {bore * 1e3:.1f} mm ({bore / INCH:.3f} in)"
 
 
+def pipe_options() -> tuple[tuple[str, str], ...]:
+    """Every size of every kind as one menu: ("pe100-sdr11/32", "32 mm PE 100 SDR 11")."""
+    return tuple((f"{p.kind}/{p.size}", p.label) for kind in pipes.KINDS for p in pipes.sizes(kind))
+
+
+def pipe_of(value: str) -> pipes.Pipe:
+    """The ``Pipe`` of a value of ``pipe_options``."""
+    kind, _, size = value.partition("/")
+    return pipes.pipe(kind, size)
+
+
 def chosen_pipe(values):
     """The ``Pipe`` the menus of ``pipe_fields`` stand on."""
     if values.kind == "own":
