@@ -153,7 +153,7 @@ def test_joukowsky_gives_the_handbook_rules(velocity, speed, density, rise, sour
 
 
 def every_phase(speed, length, velocity, closing, pressure, chains=12, density=1000.0):
-    """Highest rise, Allievi's chains followed from the first phase to the last, nothing left out."""
+    """Highest rise, Allievi's chains followed from the first phase to the last."""
     number, period = density * speed * velocity / (2 * pressure), 2 * length / speed
     starts = [period * (k + 1) / chains for k in range(chains)]
     starts.append(closing - period * math.floor(closing / period))

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc import demand
+from calc import demand, practice
 from calc.page.answer import Answer
 from calc.page.fields import Count, Number, Sheet, Unknown
 from calc.sheets.demand import judge, show
 from calc.sheets.demand.case import count
+from calc.sheets.parts.fields import usual
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -22,10 +23,8 @@ NONE = Unknown("0", "0", "none counted")
 OPEN = Unknown("0", "0", "only those named as open are counted")
 
 
-def _usual(metric: str, us: str) -> Unknown:
-    return Unknown(metric, us, "common practice")
-
-
+HOT_DRY = "a hot dry day: FAO-56 table 2, from memory"
+COMMON = "common practice"
 FIELDS = (
     Count("showers_open", "Showers open together", 2, 0, 20),
     Count("sinks_open", "Sinks open together", 1, 0, 20),
@@ -41,24 +40,24 @@ FIELDS = (
            unknown=NONE),
     Number("depth", "Water the plants use a day", "rain", "4 mm", "0.16 in", 0.0, 0.02,
            help="Summer day 3 to 6 mm; hot and dry 6 to 9 mm (0.35 in)", group=ANIMALS,
-           unknown=Unknown("9 mm", "0.35 in", "a hot dry day: FAO-56 table 2, from memory")),
+           unknown=usual(practice.HOT_DRY_DEPTH[1], "rain", HOT_DRY)),
     Number("each", "Water a person uses a day", "daily", "100 L/day", "26 gal/day", 0.0, 1e-5,
            help="Bare need 20 L, saving home 50 to 100 L, town flat 200 L", group=HABITS,
-           unknown=Unknown("100 L/day", "26 gal/day", "taps in the house: WHO, from memory")),
+           unknown=usual(practice.DAILY_PERSON, "daily", "taps in the house: WHO, from memory")),
     Number("showerflow", "Flow of a shower", "flow", "7.5 L/min", "2 gpm", 1e-5, 1e-3,
            help="Heads are rated at 80 psi: 2 gpm is about 1.2 at 30 psi", group=HABITS,
-           unknown=_usual("7.5 L/min", "2 gpm")),
+           unknown=usual(practice.SHOWER_FLOW, "flow", COMMON)),
     Number("sinkflow", "Flow of a sink", "flow", "7.5 L/min", "2 gpm", 1e-5, 1e-3, group=HABITS,
-           unknown=_usual("7.5 L/min", "2 gpm")),
+           unknown=usual(practice.SHOWER_FLOW, "flow", COMMON)),
     Number("hoseflow", "Flow of a hose", "flow", "38 L/min", "10 gpm", 1e-5, 3e-3,
            help="About 10 gpm (common practice)", group=HABITS,
-           unknown=_usual("38 L/min", "10 gpm")),
+           unknown=usual(practice.HOSE_FLOW, "flow", COMMON)),
     Number("busy", "Peak-hour use", "percent", "100 %", "100 %", 0.1, 5.0,
            help="An ordinary home is 100 %; guests who rise at once are more", group=HABITS,
-           unknown=_usual("100 %", "100 %")),
+           unknown=Unknown("100 %", "100 %", COMMON)),
     Number("reach", "Drip water reaching the roots", "percent", "90 %", "90 %",
            0.3, 1.0, help="About 90 % for drip (common practice)", group=HABITS,
-           unknown=_usual("90 %", "90 %")),
+           unknown=Unknown("90 %", "90 %", COMMON)),
     Count("nursing", "Cows with a calf", 0, 0, 2000, group=ANIMALS, unknown=NONE),
     Count("dairy", "Dairy cows in milk", 0, 0, 2000, group=ANIMALS, unknown=NONE),
 )  # fmt: skip

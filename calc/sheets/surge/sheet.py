@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.parts.fields import altitude, water_temperature
+from calc.sheets.parts.fields import altitude, usual, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.surge import judge, show
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, case_of
@@ -25,18 +26,20 @@ FIELDS = (
     *pipe_fields(start=("pe100-sdr11", "25"), start_us=("pvc40", "1")),
     Number("closing", "Closing time of the valve", "time", "0.1 s", "0.1 s", 0.0, LONGEST_CLOSING,
            help="Solenoid or snapping float: 0.1 s; ball valve by hand: 0.3 s",
-           unknown=Unknown("0.1 s", "0.1 s", "a fast valve, to be careful; common practice")),
+           unknown=usual(practice.SNAP_CLOSING, "time",
+                         "a fast valve, to be careful; common practice")),
     Number("pressure", "Static pressure at the valve", "pressure", "3.5 bar", "50 psi", 1e3, 40e5,
            help="With no water flowing"),
     Number("weakest", "Lowest-rated part (optional)", "pressure", "10 bar", "150 psi", 1e4, 100e5,
            help="A filter housing, a tank; empty: the pipe alone", optional=True,
-           unknown=Unknown("6.9 bar", "100 psi",
-                           "usual for a filter housing or small tank; common practice")),
+           unknown=usual(practice.PART_RATING, "pressure",
+                         "usual for a filter housing or small tank; common practice")),
     Choice("held", "How the pipe is held", tuple((key, hold.label) for key, hold in HELD.items()),
            "buried", help="It changes the speed of the wave by a few percent", group=WALL,
            unknown=Unknown("laid", "laid", "gives the highest knock; our choice")),
     replace(water_temperature(333.15, WALL), help="Colder pipe is stiffer and knocks harder",
-            unknown=Unknown("10 °C", "50 °F", "usual for well water; common practice")),
+            unknown=usual(practice.WELL_WATER, "temperature",
+                          "usual for well water; common practice")),
     replace(altitude(4500.0, group=WALL, help="In thinner air the water column separates sooner"),
             unknown=Unknown("1000 m", "3300 ft", "higher than most places; our choice")),
     Number("rating", "Pressure rating of the pipe", "pressure", "", "", 1e4, 100e5,
