@@ -120,7 +120,8 @@ NOTHING_TO_INSTALL = "install_pinned() { echo installed; }; make_environment"
 
 def test_an_environment_that_was_never_finished_is_made_anew(clone):
     (clone / ".venv" / "bin").mkdir(parents=True)
-    (clone / ".venv" / "bin" / "python").symlink_to(sys.executable)  # runs, but has no pip of its own
+    # it runs, but has no pip of its own
+    (clone / ".venv" / "bin" / "python").symlink_to(sys.executable)
     for wanted in ("installed\n", ""):  # and then it is let be
         assert _shell(clone, NOTHING_TO_INSTALL, PYTHON=sys.executable)[:2] == (0, wanted)
     pip = [clone / ".venv" / "bin" / "python", "-m", "pip", "--version"]

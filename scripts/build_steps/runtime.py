@@ -65,7 +65,9 @@ def node_version():
     try:
         asked = subprocess.run(["node", "--version"], capture_output=True, text=True, check=True)
     except (OSError, subprocess.CalledProcessError) as error:
-        raise SystemExit("springline: stopped, because node does not run: run scripts/setup") from error
+        raise SystemExit(
+            "springline: stopped, because node does not run: run scripts/setup"
+        ) from error
     return asked.stdout.strip()
 
 

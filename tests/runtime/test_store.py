@@ -118,7 +118,11 @@ def test_taking_the_site_down_leaves_nothing_of_it_in_the_browser(context, host)
     text = (ROOT / "docs" / "hosting.md").read_text()
     (snippet,) = re.findall(r"```js\n(.*?)```", text, re.DOTALL)
     page = _kept(context, host)
-    others = ["another site", f"springline {host.address}inside/ 1", f"springline-tabs {host.address}in/"]
+    others = [
+        "another site",
+        f"springline {host.address}inside/ 1",
+        f"springline-tabs {host.address}in/",
+    ]
     page.evaluate("(names) => Promise.all(names.map((name) => caches.open(name)))", others)
     host.overrides["sw.js"] = snippet.encode()
     page.reload()
