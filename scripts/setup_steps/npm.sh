@@ -28,7 +28,7 @@ make_npm_parts() {
   rm -rf "$PARTS"
   mkdir -p "$PARTS"
   cp scripts/npm/package.json scripts/npm/package-lock.json "$PARTS/"
-  (cd "$PARTS" && npm ci --ignore-scripts --no-audit --no-fund --loglevel=error </dev/null >&2) ||
+  (cd "$PARTS" && npm ci --ignore-scripts --no-audit --no-fund --no-update-notifier --loglevel=error </dev/null >&2) ||
     stop "npm could not install the lock in scripts/npm: see above"
   printf '%s' "$wanted" >"$PARTS/stamp"
 }
