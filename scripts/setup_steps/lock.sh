@@ -17,8 +17,9 @@ hold_lock() {
   mkdir -p .cache
   exec 9>"$LOCK"
   python=$VENV/bin/python
-  "$python" -c 'import fcntl' 2>/dev/null || python=$(first_python 'import fcntl') || python=false
-  if ! "$python" -c "$TAKE_LOCK" </dev/null; then
+  "$python" -I -S -c 'import fcntl' 2>/dev/null || python=$(first_python 'import fcntl') || python=false
+  # -I -S: whatever another set-up is just now putting into .venv is not looked at
+  if ! "$python" -I -S -c "$TAKE_LOCK" </dev/null; then
     say "this folder cannot be locked: let no two set-ups run at once"
   fi
 }
