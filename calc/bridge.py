@@ -6,11 +6,11 @@ fields in the other system of units.
 
 import json
 
-from calc import charts, render
-from calc.sheets import row_text
-from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Number, Rows, State, filled_rows, hidden_keys, work
 from calc.errors import InputError
+from calc.page import charts, render, row_text
+from calc.page.fields import Number, Rows
+from calc.page.form import State, filled_rows, hidden_keys, work
+from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES, Reader, number_text, parse
 
 
@@ -23,7 +23,10 @@ def handle(request_text):
 
 def _state(request):
     return State(
-        request.get("system", "metric"), request.get("texts", {}), request.get("units", {})
+        request.get("system", "metric"),
+        request.get("texts", {}),
+        request.get("units", {}),
+        request.get("standing", {}),
     )
 
 

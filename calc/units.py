@@ -184,9 +184,7 @@ def _quantities():
             "lb/ft³",
         ),
         Quantity("viscosity", "viscosity", (_u("mPa·s", 1e-3, "cP"),), "mPa·s", "mPa·s"),
-        Quantity(
-            "kinematic", "kinematic viscosity", (_u("mm²/s", 1e-6, "cSt"),), "mm²/s", "mm²/s"
-        ),
+        Quantity("kinematic", "kinematic viscosity", (_u("mm²/s", 1e-6, "cSt"),), "mm²/s", "mm²/s"),
         Quantity(
             "time",
             "time",
@@ -199,7 +197,9 @@ def _quantities():
             "s",
             "s",
         ),
-        Quantity("days", "time", (_u("days", DAY, "d", "day"), _u("h", HOUR, "hours")), "days", "days"),
+        Quantity(
+            "days", "time", (_u("days", DAY, "d", "day"), _u("h", HOUR, "hours")), "days", "days"
+        ),
         Quantity(
             "minutes",
             "time",
@@ -214,8 +214,12 @@ def _quantities():
             "W",
             "W",
         ),
-        Quantity("energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"),
-        Quantity("per_hour", "rate", (_u("per hour", 1 / HOUR, "/h", "1/h"),), "per hour", "per hour"),
+        Quantity(
+            "energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"
+        ),
+        Quantity(
+            "per_hour", "rate", (_u("per hour", 1 / HOUR, "/h", "1/h"),), "per hour", "per hour"
+        ),
         Quantity("percent", "share", (_u("%", 0.01, "percent"),), "%", "%"),
         Quantity("number", "number", (_u("", 1.0),), "", ""),
         Quantity("angle", "angle", (_u("°", math.pi / 180, "deg"),), "°", "°"),
@@ -361,7 +365,9 @@ def _typed_unit(symbol, kind, text):
         return unit
     elsewhere = [q.name for q in QUANTITIES.values() if symbol and q.unit(symbol)]
     if elsewhere:
-        raise InputError(f"“{symbol}” is a unit of {elsewhere[0]}, not of {kind.name}. {_units_of(kind)}")
+        raise InputError(
+            f"“{symbol}” is a unit of {elsewhere[0]}, not of {kind.name}. {_units_of(kind)}"
+        )
     raise InputError(f"“{text.strip()}”: “{symbol}” is not a unit known here. {_units_of(kind)}")
 
 
@@ -387,7 +393,9 @@ def number_text(value, digits=3):
         return "0"
     if not 1e-300 < abs(value) < 1e300:
         return f"{value:.{digits - 1}e}"
-    exponent = int(f"{value * (1 + 1e-11):.{digits - 1}e}".partition("e")[2])  # after rounding: 99.95 -> 100
+    exponent = int(
+        f"{value * (1 + 1e-11):.{digits - 1}e}".partition("e")[2]
+    )  # after rounding: 99.95 -> 100
     decimals = max(0, digits - 1 - exponent)
     if decimals > 9 or exponent > 14:
         return f"{value:.{digits - 1}e}"

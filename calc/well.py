@@ -64,10 +64,7 @@ def hourly(yield_m3s, pump_m3s, hours, stored_m3, middle=12.5):
     start = middle - hours / 2
     return tuple(
         HOUR
-        * (
-            pump_m3s * overlap(start, fast, hour)
-            + slow * overlap(start + fast, hours - fast, hour)
-        )
+        * (pump_m3s * overlap(start, fast, hour) + slow * overlap(start + fast, hours - fast, hour))
         for hour in range(HOURS)
     )
 

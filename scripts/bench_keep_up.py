@@ -9,10 +9,10 @@ import time
 from dataclasses import replace
 
 from calc import bridge
-from calc.sheets import row_text
-from calc.sheets.form import State, filled_rows, work
-from calc.sheets.keep_up import SHEET
-from calc.sheets.keep_up_rows import TAPS
+from calc.page import row_text
+from calc.page.form import State, filled_rows, work
+from calc.sheets.keep_up.rows import TAPS
+from calc.sheets.keep_up.sheet import SHEET
 
 ROUNDS = 40
 WASM = 1.5  # times the native time for pure Python, from a loop of square roots

@@ -12,15 +12,17 @@ import vl_convert
 from mkdocs.utils import get_relative_url
 
 import calc
-from calc import charts, render
+from calc.page import charts, render
+from calc.page.fields import Rows
+from calc.page.form import State, work
 from calc.sheets import sheet as find_sheet
-from calc.sheets.form import Rows, State, work
 
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
-    r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)', re.S
+    r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)',
+    re.S,
 )
 
 
@@ -78,7 +80,7 @@ def calculator(key, base, flat):
         f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
         f"{render.form(sheet, key)}</form>"
         f'<p class="sl-status" role="status">A worked example, printed with the page.</p>'
-        f"<noscript><p class=\"sl-status\">Scripts are off, so the numbers can be read but not "
+        f'<noscript><p class="sl-status">Scripts are off, so the numbers can be read but not '
         f"changed. Everything below is a complete example.</p></noscript>"
         f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
         f"{_actions()}{safety}"

@@ -50,7 +50,9 @@ def _names(content):
 def test_the_webassembly_keeps_all_but_most_of_its_exports(published, made):
     before, after = (_sections(files[lean.WASM]) for files in (published, made))
     assert [kind for kind, _ in after] == [kind for kind, _ in before]
-    differing = {kind for (kind, one), (_, other) in zip(before, after, strict=True) if one != other}
+    differing = {
+        kind for (kind, one), (_, other) in zip(before, after, strict=True) if one != other
+    }
     assert differing == {lean.EXPORT_SECTION}
     names = _names(made[lean.WASM])
     assert 0 < len(names) < len(_names(published[lean.WASM])) / 10

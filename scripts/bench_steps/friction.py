@@ -6,7 +6,7 @@ import time
 
 from fluids.friction import friction_factor as theirs
 
-from calc.friction import friction_factor as ours
+from calc.pipe.friction import friction_factor as ours
 
 REYNOLDS = [10 ** (n / 25) for n in range(201)]  # -, 1 to 1e8
 ROUGHNESS = [0.0, *(10 ** (n / 5) for n in range(-35, -6)), 0.05]  # eps/D, -; 1e-7 to 0.05

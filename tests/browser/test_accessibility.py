@@ -36,7 +36,9 @@ def test_axe_finds_nothing(browser, address, place, scheme):
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_axe_finds_nothing_while_a_field_is_wrong(browser, address, scheme):
-    context = browser.new_context(color_scheme=scheme, bypass_csp=True, viewport={"width": 360, "height": 740})
+    context = browser.new_context(
+        color_scheme=scheme, bypass_csp=True, viewport={"width": 360, "height": 740}
+    )
     page = context.new_page()
     open_sheet(page, address, "reach")
     type_number(page, "climb", "abc")

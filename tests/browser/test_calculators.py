@@ -4,10 +4,19 @@ import re
 
 import pytest
 
+from calc.page.fields import Number
+from calc.page.form import State, hidden_keys
 from calc.sheets import KEYS, sheet
-from calc.sheets.form import Number, State, hidden_keys
 from tests.browser.pages import (
-    PAGES, answer_text, box, menu, open_sheet, settle, type_number, verdict, wait_live,
+    PAGES,
+    answer_text,
+    box,
+    menu,
+    open_sheet,
+    settle,
+    type_number,
+    verdict,
+    wait_live,
 )  # fmt: skip
 
 
@@ -100,7 +109,9 @@ def test_typing_keeps_the_focus_and_the_caret(page, address, key):
         page.keyboard.type(letter)
         settle(page)
     assert field.input_value() == other
-    assert field.evaluate("el => el === document.activeElement && el.selectionStart === el.value.length")
+    assert field.evaluate(
+        "el => el === document.activeElement && el.selectionStart === el.value.length"
+    )
 
 
 @pytest.mark.parametrize("key", KEYS)
@@ -125,13 +136,18 @@ def test_no_request_leaves_the_origin(page, address):
         type_number(page, entry.key, other)
     page.goto(address)
     page.goto(f"{address}about/")
-    elsewhere = [u for u in asked if not u.startswith((address, "blob:" + address, "data:", "blob:null"))]
+    elsewhere = [
+        u for u in asked if not u.startswith((address, "blob:" + address, "data:", "blob:null"))
+    ]
     assert asked and elsewhere == []
 
 
 def test_no_page_complains_in_the_console(page, address):
     said = []
-    page.on("console", lambda message: message.type in ("error", "warning") and said.append(message.text))
+    page.on(
+        "console",
+        lambda message: message.type in ("error", "warning") and said.append(message.text),
+    )
     page.on("pageerror", lambda error: said.append(str(error)))
     for key in KEYS:
         open_sheet(page, address, key)
@@ -206,7 +222,9 @@ def test_back_to_the_example_can_be_undone(page, address):
 
 
 def test_the_index_answers_will_it_reach_the_cabin_on_a_phone(browser, address):
-    context = browser.new_context(viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True)
+    context = browser.new_context(
+        viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True
+    )
     page = context.new_page()
     page.goto(address)
     page.get_by_role("link", name=re.compile("Will the water reach the cabin")).tap()

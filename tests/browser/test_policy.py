@@ -6,8 +6,9 @@ import urllib.parse
 
 import pytest
 
+from calc.page.fields import Number
+from calc.page.form import State, hidden_keys
 from calc.sheets import KEYS, sheet
-from calc.sheets.form import Number, State, hidden_keys
 from scripts.build_steps import policy
 from tests.browser.pages import PAGES, box, open_sheet, settle, type_number
 

@@ -2,9 +2,10 @@
 
 import random
 
+from calc.page import row_text
+from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.form import State, filled_rows, work
 from calc.sheets import sheet as find_sheet
-from calc.sheets import row_text
-from calc.sheets.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.units import QUANTITIES, parse
 
 
@@ -76,5 +77,3 @@ def _number(rng, entry, system):
     value = min(max(value, entry.low), entry.high)
     text = f"{unit.from_si(value):.6g}"
     return text, unit.symbol
-
-

@@ -7,7 +7,8 @@ import pytest
 from fluids import fittings
 from fluids.friction import Clamond, Colebrook, friction_factor, ft_Crane
 
-from calc import friction, pipes, water
+from calc import water
+from calc.pipe import friction, pipes
 from calc.units import FOOT, GALLON_US, INCH, MINUTE, PSI
 
 GPM = GALLON_US / MINUTE

@@ -9,10 +9,11 @@ from fluids.friction import Clamond
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import root
 
-from calc import pipes, pumps_demo
-from calc.network import Device, Level, Network, Place, PumpSet, Run
-from calc.network_solve import solve
-from calc.outlets import CompensatingDripper, FixedFlow, LimitedShower, Orifice, Outlet
+from calc.network.outlets import CompensatingDripper, FixedFlow, LimitedShower, Orifice, Outlet
+from calc.network.parts import Device, Level, Network, Place, PumpSet, Run
+from calc.network.solve import solve
+from calc.pipe import pipes
+from calc.pump import invented as pumps_demo
 from calc.units import FOOT, GALLON_US, LITRE, MINUTE, PSI
 
 LPM, GPM = LITRE / MINUTE, GALLON_US / MINUTE

@@ -5,7 +5,8 @@ import math
 import pytest
 from fluids import piping
 
-from calc import pipe_tables, pipes
+from calc.pipe import pipes
+from calc.pipe import tables as pipe_tables
 from calc.units import INCH, PSI
 
 # kind, size, quantity, published value, unit, source.  "printed" tables were read while this

@@ -5,7 +5,8 @@ import pytest
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
 
-from calc.pump_laws import (
+from calc.pump.invented import LPM, PUMPS
+from calc.pump.laws import (
     GRADES,
     affinity_flow,
     affinity_head,
@@ -15,8 +16,7 @@ from calc.pump_laws import (
     temperature_rise,
     water_power,
 )
-from calc.pump_sets import Parallel, duty
-from calc.pumps_demo import LPM, PUMPS
+from calc.pump.sets import Parallel, duty
 from calc.units import FOOT, GALLON_US, HORSEPOWER, MINUTE
 
 GPM = GALLON_US / MINUTE  # m3/s

@@ -45,7 +45,9 @@ def fahrenheit(degrees):
 # source's own figures add up, source.  The sources print air and vapour head to 0.1 ft or take
 # 33.9 to 34 ft for sea level: 0.25 ft (0.8 % of the air's push) covers that.
 TRADE = "Know and Understand Centrifugal Pumps (Bachus, Custodio 2003, from memory), chapter 2"
-OPERATORS = "water operators' handbook, section 10.2.12, example 10.11 (read without its title page)"
+OPERATORS = (
+    "water operators' handbook, section 10.2.12, example 10.11 (read without its title page)"
+)
 PRINTED = [
     (0, 70, -6.0, 4.0, 33.9 + 6.0 - 0.839 - 2.0 - 2.0, TRADE),
     (7000, 50, 8.0, 3.0, 26.2 - 8.0 - 0.411 - 1.0 - 2.0, TRADE),

@@ -47,9 +47,7 @@ MOLAR_MASS = 18.015268  # g/mol, IAPWS-95
 
 
 @pytest.mark.parametrize("t, pressure, moles, speed, viscosity", PERRY)
-def test_density_matches_the_handbook_within_a_ten_thousandth(
-    t, pressure, moles, speed, viscosity
-):
+def test_density_matches_the_handbook_within_a_ten_thousandth(t, pressure, moles, speed, viscosity):
     # saturated in the table, 0.1 MPa here: up to 45 ppm lighter under less pressure
     assert math.isclose(water.density(t), moles * MOLAR_MASS, rel_tol=1e-4)
 
@@ -175,6 +173,4 @@ def test_air_pressure_matches_the_icao_atmosphere_of_the_ambiance_package(altitu
 
 def test_a_metre_of_water_at_four_degrees_is_the_conventional_one():
     # NIST SP 811 B.8: conventional metre of water 9806.65 Pa; water at 4 degC is 27 ppm lighter
-    assert math.isclose(
-        water.pressure_from_head(1.0, water.density(277.13)), 9806.65, rel_tol=5e-5
-    )
+    assert math.isclose(water.pressure_from_head(1.0, water.density(277.13)), 9806.65, rel_tol=5e-5)

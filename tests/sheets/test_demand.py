@@ -6,9 +6,9 @@ from functools import partial
 import pytest
 
 from calc import demand
+from calc.page.form import State, work
 from calc.sheets import sheet
-from calc.sheets.demand import SHEET
-from calc.sheets.form import State, work
+from calc.sheets.demand.sheet import SHEET
 from calc.units import DAY, GALLON_US, LITRE, MINUTE
 from tests.sheets import asking
 from tests.sheets.working import check_working

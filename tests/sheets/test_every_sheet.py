@@ -4,10 +4,11 @@ import json
 
 import pytest
 
-from calc import bridge, render
+from calc import bridge
+from calc.page import render, row_text
+from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.form import State, filled_rows, work
 from calc.sheets import KEYS, sheet
-from calc.sheets import row_text
-from calc.sheets.form import Choice, Count, Number, Rows, State, filled_rows, work
 from calc.units import QUANTITIES, parse
 from tests.parity.cases import requests
 from tests.sheets.working import check_working

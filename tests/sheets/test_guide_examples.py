@@ -6,8 +6,8 @@ from urllib.parse import unquote
 
 import pytest
 
+from calc.page.form import State, work
 from calc.sheets import sheet
-from calc.sheets.form import State, work
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
 BLOCK = re.compile(r"^```calculator\n(\w+)\n```$", re.MULTILINE)

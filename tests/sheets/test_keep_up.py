@@ -4,14 +4,18 @@ from dataclasses import replace
 
 import pytest
 
-from calc import cures, cures_try, drawing, friction
-from calc.answer import Words
-from calc.network import Level, Network, Place, Run
-from calc.sheets import keep_up, row_text, sheet
-from calc.sheets.form import Reader, State, work
-from calc.sheets.keep_up_drawing import distances
-from calc.sheets.keep_up_rows import RUNS, pipe_of
+from calc.network import way as cures
+from calc.network.parts import Level, Network, Place, Run
+from calc.page import drawing, row_text
+from calc.page.answer import Words
+from calc.page.form import Reader, State, work
+from calc.pipe import friction
+from calc.sheets import sheet
+from calc.sheets.keep_up import sheet as keep_up
+from calc.sheets.keep_up.drawing import distances
+from calc.sheets.keep_up.rows import RUNS, pipe_of
 from calc.units import GALLON_US, MINUTE, PSI
+from tests.network import every_cure as cures_try
 from tests.sheets.working import check_working
 
 SHEET = sheet("keep_up")

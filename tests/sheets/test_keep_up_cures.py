@@ -2,11 +2,12 @@
 
 import pytest
 
-from calc import cures_try
-from calc.sheets import row_text, sheet
-from calc.sheets.form import Reader, State, work
-from calc.sheets.keep_up import rows_of
-from calc.sheets.keep_up_cures import CISTERN, _cistern, _second_pump, _suction, tried
+from calc.page import row_text
+from calc.page.form import Reader, State, work
+from calc.sheets import sheet
+from calc.sheets.keep_up.cures import CISTERN, _cistern, _second_pump, _suction, tried
+from calc.sheets.keep_up.sheet import rows_of
+from tests.network import every_cure as cures_try
 
 SHEET = sheet("keep_up")
 READER = Reader()

@@ -9,9 +9,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc import friction, pipes, water
-from calc.sheets.form import State, work
-from calc.sheets.pipe import SHEET
+from calc import water
+from calc.page.form import State, work
+from calc.pipe import friction, pipes
+from calc.sheets.pipe.sheet import SHEET
 from calc.units import FOOT, GRAVITY, PSI
 from tests.sheets import asking
 from tests.sheets.asking import figure

@@ -5,10 +5,10 @@ from functools import partial
 
 import pytest
 
-from calc import pipes
-from calc.pumps_demo import PUMPS
-from calc.sheets.form import State, work
-from calc.sheets.pump_match import SHEET
+from calc.page.form import State, work
+from calc.pipe import pipes
+from calc.pump.invented import PUMPS
+from calc.sheets.pump_match.sheet import SHEET
 from tests.sheets import asking
 from tests.sheets.asking import figure
 from tests.sheets.working import check_working

@@ -6,9 +6,9 @@ from functools import partial
 
 import pytest
 
-from calc.sheets.form import State, work
-from calc.sheets.reach import SHEET
-from calc.sheets.reach_case import HOSE, SHOWER
+from calc.page.form import State, work
+from calc.sheets.reach.case import HOSE, SHOWER
+from calc.sheets.reach.sheet import SHEET
 from calc.units import FOOT, PSI
 from tests.sheets import asking
 from tests.sheets.asking import figure

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc import pipes
-from calc.sheets.form import State, work
-from calc.sheets.suction import SHEET
+from calc.page.form import State, work
+from calc.pipe import pipes
+from calc.sheets.suction.sheet import SHEET
 from calc.units import FOOT, parse
 from tests.sheets.working import check_working
 

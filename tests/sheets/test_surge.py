@@ -4,9 +4,9 @@ from functools import partial
 
 import pytest
 
-from calc.sheets.form import State, work
-from calc.sheets.surge import SHEET
-from calc.sheets.surge_case import MATERIALS_WITHOUT_WALL, material_of
+from calc.page.form import State, work
+from calc.sheets.surge.case import MATERIALS_WITHOUT_WALL, material_of
+from calc.sheets.surge.sheet import SHEET
 from calc.units import parse
 from tests.sheets import asking
 from tests.sheets.asking import figure

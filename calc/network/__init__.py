@@ -1,0 +1,1 @@
+"""A whole supply solved: points, pipes, pumps, outlets."""

@@ -1,0 +1,204 @@
+"""What a link passes at a difference of head between its ends: flow and its slope.
+
+Each law answers ``flow(head_m) -> (Q, dQ/dh)`` in m3/s and m2/s, h being the start's head less
+the end's.  Flow never falls as h rises: that is what makes a network have one answer.  Laws are
+made anew for each solution and remember their last flow, only to find the next one sooner.
+"""
+
+import math
+
+from calc.network.parts import Device, PumpSet, Reducer, Run
+from calc.pipe import friction
+from calc.units import GRAVITY
+
+SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
+# pressure behind a shut valve follow from the supply in front (own choice)
+DROOP = 0.1  # m per m3/s, 0.1 mm at 1 L/s: how far a held head falls with flow, far below any
+# gauge's reading; makes the flow at a held pressure a number (own choice)
+STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
+CLOSE = 1e-6  # relative miss from which one more step on the power law is exact to 1e-13
+MOST_STEPS = 60
+
+
+class RunLaw:
+    """Inverse of ``friction.loss_and_slope`` with fittings: flow from head, either way."""
+
+    __slots__ = (
+        "_args", "_bends", "_check", "_last", "_linear", "_rise", "_turn", "_turn_head",
+        "_full", "_full_head",
+    )  # fmt: skip
+
+    most_gain = start_gain = 0.0
+
+    def __init__(self, run, viscosity):
+        pipe = run.pipe
+        self._args = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, run.k)
+        self._check = run.check
+        area = math.pi / 4 * pipe.inside_m**2
+        per_re = viscosity / pipe.inside_m * area
+        self._turn = friction.LAMINAR_LIMIT * per_re
+        self._full = (
+            friction.TURBULENT_FROM * per_re
+        )  # where ``loss_and_slope`` leaves its straight bridge
+        self._bends = run.k / (2 * GRAVITY * area**2)
+        straight = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, 0.0)
+        low = friction.loss_and_slope(self._turn, *straight)[0]
+        high = friction.loss_and_slope(self._full, *straight)[0]
+        self._linear = low / self._turn
+        self._rise = (high - low) / (self._full - self._turn)
+        self._turn_head = low + self._bends * self._turn**2
+        self._full_head = high + self._bends * self._full**2
+        self._last = 2 * self._full
+
+    def flow(self, head):
+        if head < 0.0:
+            if self._check:
+                return SEEP * head, SEEP
+            flow, slope = self._positive(-head)
+            return -flow, slope
+        return self._positive(head)
+
+    def _positive(self, head):
+        if head <= self._turn_head:
+            return _straight_and_square(head, self._linear, self._bends)
+        if head >= self._full_head:
+            return self._turbulent(head)
+        # h - h_turn = rise (q - turn) + bends (q^2 - turn^2), in x = q - turn
+        linear = self._rise + 2 * self._bends * self._turn
+        extra, slope = _straight_and_square(head - self._turn_head, linear, self._bends)
+        return self._turn + extra, slope
+
+    def _turbulent(self, head):
+        """Steps on the local power law h ~ Q^m: two or three suffice anywhere."""
+        flow = self._last
+        for _ in range(MOST_STEPS):
+            loss, slope = friction.loss_and_slope(flow, *self._args)
+            power = flow * slope / loss
+            miss = head / loss
+            flow = max(flow * miss ** (1.0 / power), self._full)
+            if abs(miss - 1.0) < CLOSE:
+                break
+        self._last = flow
+        return flow, flow / (power * head)
+
+    def start_slope(self):
+        """Flow per metre at 0.5 m/s, to begin with, m2/s."""
+        bore = self._args[0]
+        flow = 0.5 * math.pi / 4 * bore**2
+        return flow / friction.loss_and_slope(flow, *self._args)[0]
+
+
+def _straight_and_square(head, linear, square):
+    """Flow and dQ/dh of h = linear Q + square Q^2, for h of 0 or more."""
+    root = math.sqrt(linear * linear + 4.0 * square * head)
+    return 2.0 * head / (linear + root), 1.0 / root
+
+
+class DeviceLaw:
+    """h = h_r (Q / Q_r)^2, a straight line below a thousandth of the rated flow."""
+
+    __slots__ = ("_check", "_flow", "_least", "_loss")
+
+    most_gain = start_gain = 0.0
+
+    def __init__(self, device):
+        self._flow, self._loss, self._check = device.flow_m3s, device.loss_m, device.check
+        self._least = STRAIGHT**2 * self._loss
+
+    def flow(self, head):
+        if head < 0.0 and self._check:
+            return SEEP * head, SEEP
+        size = abs(head)
+        if size < self._least:
+            slope = STRAIGHT * self._flow / self._least
+            return slope * head, slope
+        flow = self._flow * math.sqrt(size / self._loss)
+        return math.copysign(flow, head), flow / (2.0 * size)
+
+    def start_slope(self):
+        return self._flow / self._loss
+
+
+class PumpLaw:
+    """A pump's curve turned round; it never passes water backwards."""
+
+    __slots__ = ("_end", "_last", "_last_head", "_pump", "_speed", "_top")
+
+    def __init__(self, part):
+        self._pump, self._speed = part.pump, part.speed
+        self._end = part.pump.most_flow(part.speed)
+        self._top = self._curve(0.0)[0]
+        self._last_head = self._curve(self._end)[0]
+        self._last = self._end / 2
+
+    def _curve(self, flow):
+        head, slope = self._pump.head_and_slope(flow, self._speed)
+        return head - DROOP * flow, slope - DROOP
+
+    def flow(self, head):
+        gain = -head
+        if gain >= self._top:
+            return SEEP * (self._top - gain), SEEP
+        if gain <= self._last_head:
+            slope = self._curve(self._end * (1 + 1e-9))[1]
+            return self._end + (gain - self._last_head) / slope, -1.0 / slope
+        flow = self._found(gain)
+        return flow, -1.0 / self._curve(flow)[1]
+
+    def _found(self, gain):
+        """Newton's steps, halving the bracket where one would leave it."""
+        low, high, flow = 0.0, self._end, min(max(self._last, 0.0), self._end)
+        for _ in range(MOST_STEPS):
+            head, slope = self._curve(flow)
+            miss = head - gain
+            if miss > 0:
+                low = flow
+            else:
+                high = flow
+            new = flow - miss / slope
+            if abs(new - flow) <= 1e-14 * self._end:
+                flow = min(max(new, 0.0), self._end)
+                break
+            flow = new if low < new < high else (low + high) / 2
+        self._last = flow
+        return flow
+
+    def start_slope(self):
+        return self._end / self._top
+
+    @property
+    def most_gain(self):
+        """The most head it can add, m."""
+        return self._top
+
+    @property
+    def start_gain(self):
+        """Head it adds, to begin with, m."""
+        return self._curve(self._end / 2)[0]
+
+
+def law_of(link, network):
+    """The law of a link, wide open: without what its set pressure holds back.
+
+    link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns its law.
+    Raises TypeError for anything else.  Source: the classes above.
+    """
+    if isinstance(link, Run):
+        return RunLaw(link, network.viscosity)
+    if isinstance(link, (Device, Reducer)):
+        return DeviceLaw(link)
+    if isinstance(link, PumpSet):
+        return PumpLaw(link)
+    raise TypeError(f"{link!r} is not a part of a supply.")
+
+
+def set_head(link, network):
+    """Head that a pump's control or a reducer holds at its end, m; None where none is set.
+
+    H_set = z_end + p_set / (rho g)
+    link: any link; network: ``Network``.  Returns m.  Raises KeyError for an unknown end.
+    Source: hydrostatics.
+    """
+    if getattr(link, "set_pa", None) is None:
+        return None
+    return network.heights[link.end] + link.set_pa / network.weight

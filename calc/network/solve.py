@@ -1,0 +1,331 @@
+"""Solve a supply: the heads at which as much water leaves every place as comes to it.
+
+With what the pressure-holding parts do given, each flow is a rising function of a difference of
+heads and each draw one of a head: the imbalances are the slopes of a convex function (Maxwell's
+co-content), and Newton's steps with a search along each step come down to its one lowest point
+from anywhere.  Around that, every pressure-holding part (a pump's speed control, a reducer) is
+"held", "open" or "shut", and what it draws is brought into line with what it gives.
+"""
+
+import math
+
+from calc.errors import InputError
+from calc.network import check as network_check
+from calc.network import matrix as network_matrix
+from calc.network.links import DROOP, SEEP, law_of, set_head
+from calc.network.state import STILL, Solution
+
+SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
+BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
+FALL = 0.3  # share of its first slope to which the search along a step brings the slope
+SEARCHES, INTERPOLATED = 44, 4
+MOST_STEPS = 200
+MOST_ROUNDS = 100
+SINGLY = 12  # rounds after which pressure-holding parts change one at a time
+BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken to be shut
+NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
+TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
+AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
+STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
+
+
+def solve(network, start=None):
+    """Solve a network.
+
+    sum of flows in - sum of flows out - draw = 0 at every place
+    network: ``Network``; start: a ``Solution`` of a like network to begin from, or None.
+    Returns ``Solution``; its flows balance to 1e-9 of the whole flow.
+    Raises InputError, naming the row, for parts that cannot be solved.
+    Source: continuity and energy; convexity: M. Collins et al., Management Science 24 (1978)
+    747-760 (content and co-content models), from memory.
+    """
+    network_check.require_sound(network)
+    system = _System(network)
+    if start is None:
+        heads = system.straight_line()
+    else:
+        heads = system.heads_from(start.heads)
+        for holder in system.holders:
+            holder.begin(heads, start.flows.get(holder.name, 0.0))
+    steps = 0
+    for turn in range(MOST_ROUNDS):
+        heads, point, change, used = _lowest(system, heads)
+        steps += used
+        if not system.adjust(heads, change, turn >= SINGLY):
+            return _solution(system, heads, point, change, steps)
+    raise InputError(
+        "No steady state was found: the set pressures of "
+        + ", ".join(f"“{holder.name}”" for holder in system.holders)
+        + " do not come to rest against each other. Set them further apart."
+    )
+
+
+class _Holder:
+    """A pressure-holding link while a solution is sought: which part of its law it is on."""
+
+    __slots__ = ("draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
+
+    def __init__(self, link, law, i, j, slot, set_head_m):
+        self.name, self.law, self.i, self.j, self.slot = link.name, law, i, j, slot
+        self.set_head_m, self.part, self.draw = set_head_m, "held", 0.0
+        self.miss = 0.0
+
+    def begin(self, heads, flow):
+        """Take part and draw from another solution."""
+        self.draw = max(flow, -BACK)
+        if heads[self.j] < self.set_head_m - DROOP * self.draw - 1e-6:
+            self.part = "open"
+
+    def taken(self, start_m):
+        """(m3/s, m2/s) drawn from the start while held: what it gives, or less if it cannot."""
+        free, slope = self.law.flow(start_m - self.set_head_m)
+        return (self.draw, 0.0) if free >= self.draw else (free, slope)
+
+    def given(self, end_m, change_m=0.0):
+        """m3/s given at the end while held; the change apart, for it is too small to add."""
+        return (self.set_head_m - end_m) / DROOP - change_m / DROOP
+
+    def adjust(self, start_m, end_m, change_m):
+        """("part" or "draw", new value) of what is not yet in line, or None."""
+        if self.part == "open":
+            return ("part", "held") if end_m > self.set_head_m + 1e-9 else None
+        if self.part == "shut":
+            low = end_m < self.set_head_m - 1e-9 and start_m > end_m - self.law.most_gain
+            return ("part", "held") if low else None
+        given, taken = self.given(end_m, change_m), self.taken(start_m)[0]
+        if given < -BACK:
+            return "part", "shut"
+        if taken < self.draw * (1 - 1e-9) - STILL and taken < given * (1 - 1e-9):
+            return "part", "open"
+        if abs(given - self.draw) > AGREED * abs(given) + 1e-3 * STILL:
+            return "draw", self.foreseen(given)
+        return None
+
+    def foreseen(self, given):
+        """What it will give in the end: the misses shrink by one ratio (Aitken's step)."""
+        miss, before = given - self.draw, self.miss
+        self.miss = miss
+        ratio = miss / before if before else 0.0
+        if not 0.2 < abs(ratio) < 0.99:
+            return given
+        self.miss = 0.0
+        return max(given + miss * ratio / (1.0 - ratio), -BACK)
+
+
+class _System:
+    """A network with its places numbered: unknown heads first, levels after."""
+
+    def __init__(self, network):
+        self.network, self.count = network, len(network.places)
+        self.names = [node.name for node in network.places + network.levels]
+        index = {name: i for i, name in enumerate(self.names)}
+        self.known = [level.level_m for level in network.levels]
+        pairs = [(index[link.start], index[link.end]) for link in network.links]
+        inner = [pair for pair in pairs if max(pair) < self.count]
+        self.plan = network_matrix.eliminate(self.count, inner)
+        self.links, self.holders = [], []
+        for link, (i, j) in zip(network.links, pairs, strict=True):
+            self._add(link, i, j)
+        self.outlets = [
+            (outlet, index[outlet.node], network.heights[outlet.node])
+            for outlet in network.outlets
+            if outlet.open
+        ]
+
+    def _add(self, link, i, j):
+        slot_of, law = self.plan.slot_of, law_of(link, self.network)
+        slot = slot_of.get((i, j), slot_of.get((j, i), -1))
+        held = set_head(link, self.network)
+        if held is None:
+            self.links.append((link.name, law, i, j, slot))
+        else:
+            self.holders.append(_Holder(link, law, i, j, slot, held))
+
+    @property
+    def span(self):
+        """More than any two heads can differ by, m: the longest step taken at once."""
+        spots = list(self.network.heights.values())
+        laws = [law for _, law, *_ in self.links] + [holder.law for holder in self.holders]
+        return max(spots) - min(spots) + sum(law.most_gain for law in laws) + 1.0
+
+    def heads_from(self, heads):
+        """Heads of places as in another solution; its own height where that has none."""
+        return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
+
+    def balance(self, heads):
+        """Imbalances (outflow less inflow) and their slopes at these heads."""
+        point = _Point(len(heads), self.plan.size)
+        flows = point.flows
+        for name, law, i, j, slot in self.links:
+            flow, slope = law.flow(heads[i] - heads[j])
+            flows.append((name, i, j, flow, slope))
+            point.link(i, j, slot, flow, slope)
+        for holder in self.holders:
+            self._hold(point, heads, holder)
+        weight, over, diagonal = self.network.weight, point.over, point.diagonal
+        for outlet, i, height in self.outlets:
+            flow, slope = outlet.flow_and_slope(weight * (heads[i] - height))
+            slope *= weight
+            point.draws.append((flow, slope))
+            over[i] += flow
+            diagonal[i] += slope
+        point.norm = math.fsum(map(abs, over[: self.count]))
+        known = math.fsum(map(abs, over[self.count :]))
+        point.through = math.fsum(flow for flow, _ in point.draws) + known
+        return point
+
+    @staticmethod
+    def _hold(point, heads, holder):
+        i, j = holder.i, holder.j
+        if holder.part == "held":
+            given, (taken, slope) = holder.given(heads[j]), holder.taken(heads[i])
+            point.over[i] += taken
+            point.diagonal[i] += slope
+            point.over[j] -= given
+            point.diagonal[j] += 1.0 / DROOP
+            return
+        head = heads[i] - heads[j]
+        flow, slope = holder.law.flow(head) if holder.part == "open" else (SEEP * head, SEEP)
+        point.flows.append((holder.name, i, j, flow, slope))
+        point.link(i, j, holder.slot, flow, slope)
+
+    def adjust(self, heads, change, singly):
+        """Bring the pressure-holding parts into line; whether any was out of line."""
+        changed = False
+        for holder in self.holders:
+            i, j = holder.i, holder.j
+            new = holder.adjust(heads[i] + change[i], heads[j], change[j])
+            if new is None or (changed and singly and new[0] == "part"):
+                continue
+            setattr(holder, *new)
+            changed = True
+            if new[1] == "held":
+                holder.draw = max(holder.law.flow(heads[i] - holder.set_head_m)[0], 0.0)
+        return changed
+
+    def straight_line(self):
+        """Heads to begin with: every law replaced by a straight line of the right size."""
+        point = _Point(len(self.names), self.plan.size)
+        heads = [0.0] * self.count + self.known
+        for _, law, i, j, slot in self.links:
+            slope = law.start_slope()
+            flow = slope * (heads[i] - heads[j] + law.start_gain)
+            point.link(i, j, slot, flow, slope)
+        for holder in self.holders:
+            slope = holder.law.start_slope()
+            point.diagonal[holder.j] += slope
+            point.over[holder.j] -= slope * holder.set_head_m
+        for outlet, i, height in self.outlets:
+            slope = outlet.full_m3s / max(outlet.content_pa, 1e3) * self.network.weight
+            point.diagonal[i] += slope
+            point.over[i] -= slope * height
+        point.diagonal = [one + STANDPIPE for one in point.diagonal]
+        return self.change(point)[: self.count] + self.known
+
+    def change(self, point):
+        """Newton's step, m: slopes * x = -imbalances; 0 at levels."""
+        right = [-one for one in point.over]
+        found = network_matrix.solve(self.plan, point.diagonal[:], point.upper[:], right)
+        found[self.count :] = [0.0] * len(self.known)
+        return found
+
+
+class _Point:
+    """Imbalances and slopes at one set of heads; norm: sum of imbalances, through: whole flow."""
+
+    __slots__ = ("diagonal", "draws", "flows", "norm", "over", "through", "upper")
+
+    def __init__(self, count, size):
+        self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
+        self.flows, self.draws = [], []
+
+    def link(self, i, j, slot, flow, slope):
+        self.over[i] += flow
+        self.over[j] -= flow
+        self.diagonal[i] += slope
+        self.diagonal[j] += slope
+        if slot >= 0:
+            self.upper[slot] -= slope
+
+    def slope_along(self, change):
+        """Slope of the co-content along a change of heads, m4/s."""
+        return math.fsum(map(float.__mul__, self.over, change))
+
+
+def _lowest(system, heads):
+    """Newton's steps to the lowest co-content: (heads, point, the last change, steps)."""
+    point, span = system.balance(heads), system.span
+    for step in range(1, MOST_STEPS + 1):
+        change = system.change(point)
+        largest = max(map(abs, change), default=0.0)
+        balanced = point.norm <= BALANCED * point.through + NO_FLOW
+        if balanced and largest <= SETTLED:
+            return heads, point, change, step
+        if largest > span:
+            change = [one * span / largest for one in change]
+        heads, point, share = _along(system, heads, point, change)
+        if balanced and share * min(largest, span) <= SETTLED:  # at a bend, such as a valve shut
+            return heads, point, [0.0] * len(change), step
+    worst = max(range(system.count), key=lambda i: abs(point.over[i]))
+    raise InputError(
+        f"No steady state was found: {abs(point.over[worst]):.3g} m3/s are left over at "
+        f"“{system.names[worst]}”. Check the rows around it.",
+        name=system.names[worst],
+    )
+
+
+def _along(system, heads, point, change):
+    """(heads, point, share): so far along a step that the co-content's slope has all but gone.
+
+    The slope rises along the step from below zero.  The whole step is taken where the slope is
+    then still falling or small; else its zero is bracketed, by interpolation first and then by
+    halving, and where it jumps past zero the near side of the jump is taken.
+    """
+
+    def at(share):
+        new = [h + share * c for h, c in zip(heads, change, strict=True)]
+        there = system.balance(new)
+        return new, there, there.slope_along(change)
+
+    first, share = point.slope_along(change), 1.0
+    new, there, slope = at(share)
+    if slope <= -FALL * first:
+        return new, there, share
+    low, high, at_low, at_high = 0.0, 1.0, first, slope
+    near = (heads, point)
+    for search in range(SEARCHES):
+        share = (low + high) / 2
+        if search < INTERPOLATED:
+            share = (low * at_high - high * at_low) / (at_high - at_low)
+            share = min(max(share, 0.9 * low + 0.1 * high), 0.1 * low + 0.9 * high)
+        new, there, slope = at(share)
+        if abs(slope) <= -FALL * first:
+            return new, there, share
+        if slope > 0:
+            high, at_high = share, slope
+        else:
+            low, at_low, near = share, slope, (new, there)
+    return *near, low
+
+
+def _solution(system, heads, point, change, steps):
+    """The last change goes into heads and flows: so the flows balance to rounding."""
+    network = system.network
+    over, flows = [0.0] * len(heads), {}
+    for name, i, j, flow, slope in point.flows:
+        flows[name] = flow + slope * (change[i] - change[j])
+        over[i] += flows[name]
+        over[j] -= flows[name]
+    for holder in system.holders:
+        if holder.part == "held":
+            flows[holder.name] = holder.given(heads[holder.j], change[holder.j])
+            over[holder.i] += flows[holder.name]
+            over[holder.j] -= flows[holder.name]
+    draws = {outlet.name: 0.0 for outlet in network.outlets}
+    for (outlet, i, _), (draw, slope) in zip(system.outlets, point.draws, strict=True):
+        draws[outlet.name] = draw + slope * change[i]
+        over[i] += draws[outlet.name]
+    imbalance = max(map(abs, over[: system.count]), default=0.0) / max(point.through, TRICKLE)
+    heads = (h + c for h, c in zip(heads, change, strict=True))
+    named = dict(zip(system.names, heads, strict=True))
+    return Solution(network, named, flows, draws, steps, imbalance)

@@ -1,0 +1,215 @@
+"""Who suffers when a tap opens, and which part holds an outlet back: found by solving again.
+
+``bottleneck`` makes each part on the way to the outlet lossless in turn and solves the whole
+supply each time; the part whose ease helps the most is the bottleneck.  ``cures_try`` goes on
+to what can be done about it.
+"""
+
+from dataclasses import dataclass, replace
+
+from calc.errors import InputError
+from calc.network.findings import suction
+from calc.network.parts import Device, PumpSet, Reducer, Run
+from calc.network.solve import solve
+from calc.network.state import STILL, OutletState
+from calc.pipe import pipes
+
+EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
+WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
+STRONG = 100.0  # times its flow that a pump gives when it is taken to be without limit
+HELPS = 1.0  # Pa of gain that is more than rounding
+EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
+LEVEL = 1e-6  # m; heads closer than this are one head
+
+
+@dataclass(frozen=True)
+class Sufferer:
+    """An outlet before and after others open. lost_pa, lost_m3s: what it loses, Pa and m3/s."""
+
+    name: str
+    before: OutletState
+    after: OutletState
+
+    @property
+    def lost_pa(self):
+        return self.before.pressure_pa - self.after.pressure_pa
+
+    @property
+    def lost_m3s(self):
+        return self.before.flow_m3s - self.after.flow_m3s
+
+
+@dataclass(frozen=True)
+class Eased:
+    """What easing one part would give. loss_m: what it loses now, m; gain_pa: at the outlet."""
+
+    row: str
+    kind: str
+    loss_m: float
+    gain_pa: float
+
+
+@dataclass(frozen=True)
+class Bottleneck:
+    """What holds an outlet back.
+
+    row, kind: the part and what it is: "pipe", "suction", "device", "reducer", "pump" or
+    "height"; gain_pa: what easing it alone gives the outlet, Pa; enough: whether that cures it;
+    height_pa: what is still short with every part on the way lossless, Pa; ranked: all parts on
+    the way, the one that helps most first.
+    """
+
+    row: str
+    kind: str
+    gain_pa: float
+    enough: bool
+    height_pa: float
+    ranked: tuple
+
+
+def sufferers(network, opening):
+    """Who loses what when more outlets open, the one that loses the largest share first.
+
+    network: ``Network`` as it stands before; opening: names of outlets to open.  Returns a tuple
+    of ``Sufferer``, of the outlets open before.  Raises InputError for an unknown name and as
+    ``solve`` does.
+    """
+    unknown = [name for name in opening if name not in network.outlets_by_name]
+    if unknown:
+        raise InputError(f"“{unknown[0]}” is no outlet here. Choose one that is.", name=unknown[0])
+    already = [outlet.name for outlet in network.outlets if outlet.open]
+    before = solve(network)
+    after = solve(network.with_open({*already, *opening}), before)
+    found = [Sufferer(name, before.outlet(name), after.outlet(name)) for name in already]
+
+    def share(one):
+        return one.lost_m3s / one.before.flow_m3s if one.before.flow_m3s > STILL else 0.0
+
+    return tuple(sorted(found, key=lambda one: (-share(one), -one.lost_pa)))
+
+
+def way_to(solution, place):
+    """Names of the links along which most of the water comes to a place, source first.
+
+    At each place the link that brings the most is taken; of equal ones, and where nothing flows,
+    the one from the highest head that may pass water this way; of equal ones again, the first.
+    solution: ``Solution``; place: name.  Returns a tuple of names, () at a level.
+    Raises nothing.  Source: definition.
+    """
+    network, found, seen = solution.network, [], {place}
+    incoming = {}
+    for link in network.links:
+        flow = solution.flows[link.name]
+        ends = (link.end, link.start) if flow >= -STILL else (link.start, link.end)
+        brought = abs(flow) if abs(flow) > STILL else 0.0
+        incoming.setdefault(ends[0], []).append((brought, ends[1], link.name))
+        if abs(flow) <= STILL and not (link.check or isinstance(link, PumpSet)):
+            incoming.setdefault(ends[1], []).append((0.0, ends[0], link.name))
+    while True:
+        choice = [one for one in incoming.get(place, ()) if one[1] not in seen]
+        if not choice:
+            return tuple(reversed(found))
+        most = max(brought for brought, _, _ in choice)
+        choice = [one for one in choice if one[0] * EQUAL >= most]
+        highest = max(solution.heads[start] for _, start, _ in choice)
+        _, place, name = next(one for one in choice if solution.heads[one[1]] >= highest - LEVEL)
+        found.append(name)
+        seen.add(place)
+
+
+def kind_on(network, way, name):
+    """What a link on a way is to the outlet at its end.
+
+    network: ``Network``; way: as ``way_to``; name: of a link on it.  Returns "pump", "suction"
+    (anything before the first pump), "pipe", "device" or "reducer".  Raises KeyError for an
+    unknown name.  Source: definition.
+    """
+    link = network.link(name)
+    if isinstance(link, PumpSet):
+        return "pump"
+    first = next((i for i, one in enumerate(way) if isinstance(network.link(one), PumpSet)), -1)
+    if way.index(name) < first:
+        return "suction"
+    return {Run: "pipe", Device: "device", Reducer: "reducer"}[type(link)]
+
+
+@dataclass(frozen=True)
+class _Strong:
+    """A pump of the same heads at a hundred times the flow."""
+
+    pump: object
+
+    def head_and_slope(self, flow, speed=1.0):
+        head, slope = self.pump.head_and_slope(flow / STRONG, speed)
+        return head, slope / STRONG
+
+    def most_flow(self, speed=1.0):
+        return STRONG * self.pump.most_flow(speed)
+
+
+def eased(link):
+    """The same link without its loss or limit: a wide pipe, a clean device, a strong pump.
+
+    link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns one of the same kind and name;
+    a pump keeps its heads and its set pressure.  Raises nothing.  Source: definition.
+    """
+    if isinstance(link, Run):
+        bore = min(1.0, WIDE * link.pipe.inside_m)
+        return replace(link, pipe=pipes.own_pipe(bore, link.pipe.roughness_m), k=0.0)
+    if isinstance(link, Device):
+        return replace(link, loss_m=EASY * link.loss_m)
+    if isinstance(link, Reducer):
+        return replace(link, set_pa=1e8, loss_m=EASY * link.loss_m)
+    return replace(link, pump=_Strong(link.pump))
+
+
+def bottleneck(solution, outlet):
+    """Which part on the way to an outlet holds it back the most.
+
+    solution: ``Solution``; outlet: name of an open outlet.  Returns ``Bottleneck``.
+    A pump that lacks suction head names the suction line whatever the rest gives; where even
+    with every part lossless the outlet is short, the height is named.
+    Raises InputError for an unknown or shut outlet.
+    """
+    state = open_state(solution, outlet)
+    network, place = solution.network, solution.network.outlets_by_name[outlet].node
+    way = way_to(solution, place)
+    ranked = sorted((_ease(solution, way, name, place) for name in way), key=lambda e: -e.gain_pa)
+    free = network
+    for name in way:
+        free = free.with_link(eased(network.link(name)))
+    height = max(0.0, state.wanted_pa - solve(free, solution).pressure(place))
+    thirsty = {finding.row for finding in suction(solution)} & _on_way(network, way)
+    suctions = [one for one in ranked if one.kind == "suction"]
+    if thirsty and suctions:
+        worst = max(suctions, key=lambda one: one.loss_m)
+        return Bottleneck(worst.row, "suction", worst.gain_pa, False, height, tuple(ranked))
+    best = ranked[0] if ranked else Eased(place, "height", 0.0, 0.0)
+    if height > HELPS:
+        row = next((name for name in way if kind_on(network, way, name) == "pump"), place)
+        return Bottleneck(row, "height", best.gain_pa, False, height, tuple(ranked))
+    enough = best.gain_pa >= state.short_pa
+    return Bottleneck(best.row, best.kind, best.gain_pa, enough, height, tuple(ranked))
+
+
+def open_state(solution, outlet):
+    """``OutletState`` of an open outlet.  Raises InputError where it is unknown or shut."""
+    if outlet not in solution.network.outlets_by_name:
+        raise InputError(f"“{outlet}” is no outlet here. Choose one that is.", name=outlet)
+    state = solution.outlet(outlet)
+    if not state.open:
+        raise InputError(f"“{outlet}” is shut. Open it to see what it lacks.", name=outlet)
+    return state
+
+
+def _ease(solution, way, name, place):
+    network = solution.network
+    after = solve(network.with_link(eased(network.link(name))), solution)
+    gain = after.pressure(place) - solution.pressure(place)
+    return Eased(name, kind_on(network, way, name), solution.loss(name), gain)
+
+
+def _on_way(network, way):
+    """Names of the links on a way and of their ends."""
+    links = [network.link(name) for name in way]
+    return set(way) | {end for link in links for end in (link.start, link.end)}

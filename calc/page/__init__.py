@@ -1,0 +1,1 @@
+"""What a sheet is and how it is shown; knows no sheet."""

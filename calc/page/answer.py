@@ -1,0 +1,218 @@
+"""What a sheet returns: plain frozen data in SI, no HTML.
+
+Sentences inside an answer are already in the reader's units (a sheet writes
+them with ``Reader.show``/``both``); bare numbers are SI with their quantity and
+are printed by ``calc.page.render``.
+"""
+
+from dataclasses import dataclass, field
+
+from calc.page import findings as judged
+
+
+@dataclass(frozen=True)
+class Value:
+    """An SI ``value`` of ``quantity`` (key of ``units.QUANTITIES``)."""
+
+    value: float
+    quantity: str
+    digits: int = 3
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A key figure: shown in the reader's unit with the other system beside it."""
+
+    label: str
+    value: float
+    quantity: str
+    digits: int = 3
+    note: str = ""
+    main: bool = False
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step of the working: formula, numbers in, number out.
+
+    formula: an assignment in Python syntax over SI base units, e.g.
+    ``"h_f = f * L / D * v**2 / (2 * g)"`` (``calc.page.formula`` prints it as MathML
+    and as text; a test evaluates it with ``given`` and compares ``result``).
+    Names: Greek by name (rho, eps, nu, Delta_h), subscript after ``_``; allowed
+    calls: sqrt, log10, log, exp, min, max, abs, sin, cos, pi.
+    An empty formula makes a step in words only (``note``).
+    given: name -> ``Value``; result: ``Value``.
+    """
+
+    title: str
+    formula: str = ""
+    given: dict = field(default_factory=dict)
+    result: Value | None = None
+    note: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Column:
+    """A table column; ``quantity`` None for text cells."""
+
+    label: str
+    quantity: str | None = None
+    digits: int = 3
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows of cells: SI numbers under a quantity column, else text; None prints a dash.
+
+    ``marked``: indexes of rows to emphasise; ``dimmed``: rows that are out.
+    """
+
+    title: str
+    columns: tuple
+    rows: tuple
+    marked: tuple = ()
+    dimmed: tuple = ()
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Series:
+    """One line, its points in SI. ``style``: "line", "dashed", "points", "area" or "bars"."""
+
+    name: str
+    xs: tuple
+    ys: tuple
+    style: str = "line"
+
+
+@dataclass(frozen=True)
+class Chart:
+    """A chart of one x against one y quantity; ``alt`` says in a sentence what it shows.
+
+    ``key`` is unique within the sheet.  ``marks``: (x, y, label) points to call out.
+    ``levels``: (y, label) horizontal rules.
+    """
+
+    key: str
+    title: str
+    alt: str
+    x_label: str
+    x_quantity: str
+    y_label: str
+    y_quantity: str
+    series: tuple
+    marks: tuple = ()
+    levels: tuple = ()
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """A line through ``points`` (x, y); ``style``: "solid", "dashed" or "filled" (closed).
+
+    ``role`` names its colour: "ink", "soft", "rule", "one" to "four", "good", "tight", "bad".
+    ``width``: of the line, px.
+    """
+
+    points: tuple
+    role: str = "ink"
+    style: str = "solid"
+    width: float = 1.5
+
+
+@dataclass(frozen=True)
+class Dot:
+    """A round mark of radius ``r`` px; ``hollow``: filled with the paper's colour."""
+
+    x: float
+    y: float
+    r: float = 4.0
+    role: str = "ink"
+    hollow: bool = False
+
+
+@dataclass(frozen=True)
+class Words:
+    """A short text; ``anchor``: which part stands at x: "start", "middle" or "end"."""
+
+    x: float
+    y: float
+    text: str
+    anchor: str = "start"
+    role: str = "ink"
+    bold: bool = False
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A picture of shapes on a sheet ``width`` by ``height`` px, y downwards, already placed.
+
+    Text stands at 13 px; a ``width`` of 340 or less keeps it legible on a phone.  ``alt`` says in
+    words what it shows.
+    """
+
+    key: str
+    title: str
+    alt: str
+    width: float
+    height: float
+    shapes: tuple
+
+
+@dataclass(frozen=True)
+class Warning:
+    """Something to know or do. ``level``: "stop" (will not work), "care" or "note"."""
+
+    level: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Link:
+    """Go on with another sheet: ``sheet`` key and its field texts ("flow": "18 L/min")."""
+
+    text: str
+    sheet: str
+    values: dict
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """Of a sheet that does not return findings yet; goes with the last of them."""
+
+    level: str
+    sentence: str
+    word: str = ""
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What a sheet returns.
+
+    told: the facts in one sentence, which is the verdict's where nothing is wrong; findings:
+    ``Finding``s, of which the worst decides the verdict; fixes: ``Fix``es, the likely best first;
+    sizing: a size was asked, not whether something works; cautions: sentences that belong to
+    these numbers but never count.
+    """
+
+    told: str = ""
+    findings: tuple = ()
+    fixes: tuple = ()
+    sizing: bool = False
+    figures: tuple = ()
+    steps: tuple = ()
+    tables: tuple = ()
+    charts: tuple = ()
+    links: tuple = ()
+    drawings: tuple = ()
+    cautions: tuple = ()
+    # until every sheet returns findings
+    given_verdict: Verdict | None = None
+    warnings: tuple = ()
+
+    @property
+    def verdict(self):
+        """The ``Verdict`` that follows from the findings."""
+        if self.given_verdict is not None:
+            return self.given_verdict
+        return judged.verdict(self.findings, self.told, self.sizing)

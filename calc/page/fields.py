@@ -1,0 +1,160 @@
+"""The kinds of field a sheet may have, and the sheet itself: what a form is made of."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+from calc.page import row_text
+
+UNKNOWN = "?"  # what stands in a field whose reader does not know
+
+
+@dataclass(frozen=True)
+class Unknown:
+    """What follows where the reader answers "I don't know".
+
+    metric, us: the text worked with instead (empty: none, and the check that needs it is "not
+    checked"); reason: why that, in a few words ("usual for a shower").
+    """
+
+    metric: str = ""
+    us: str = ""
+    reason: str = ""
+
+    def text(self, system):
+        return self.us if system == "us" else self.metric
+
+
+@dataclass(frozen=True)
+class Number:
+    """A number with a unit.
+
+    metric, us: the default as typed text ("18 m", "60 ft"); low, high: SI.
+    optional: empty is allowed and gives None.  when: (key, (choice, ...)), the
+    field counts and shows only while that choice field has one of those values.  unknown: what
+    follows from "I don't know" (None: it must be answered).
+    """
+
+    key: str
+    label: str
+    quantity: str
+    metric: str
+    us: str
+    low: float
+    high: float
+    help: str = ""
+    optional: bool = False
+    when: tuple | None = None
+    group: str = ""
+    unknown: Unknown | None = None
+
+    def default(self, system):
+        return self.us if system == "us" else self.metric
+
+
+@dataclass(frozen=True)
+class Count:
+    """A whole number from low to high."""
+
+    key: str
+    label: str
+    start: int
+    low: int
+    high: int
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+    unknown: Unknown | None = None
+
+    def default(self, _system):
+        return str(self.start)
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One of ``options``: (value, label) pairs; values are short link-safe words."""
+
+    key: str
+    label: str
+    options: tuple
+    start: str
+    start_us: str | None = None
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+    unknown: Unknown | None = None
+
+    def default(self, system):
+        return self.start_us if system == "us" and self.start_us else self.start
+
+
+@dataclass(frozen=True)
+class Text:
+    """A block of text, such as a table pasted in; read as it stands into ``Values``."""
+
+    key: str
+    label: str
+    start: str
+    longest: int = 4000  # characters; a page of figures, not a book
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+
+    def default(self, _system):
+        return self.start
+
+
+@dataclass(frozen=True)
+class Rows:
+    """A table that the reader edits: its ``columns`` are Number, Count, Choice or short Text.
+
+    A column's own default is that of a new row and of a cell that a link leaves out.
+    metric, us: default rows of cell texts; most: rows at most; row: what one row is called
+    in a sentence ("tap").  Its text in a ``State`` is that of ``row_text``; it reads into a
+    tuple of ``Row``.
+    """
+
+    key: str
+    label: str
+    columns: tuple
+    metric: tuple
+    us: tuple
+    row: str = "row"
+    least: int = 1
+    most: int = 60
+    help: str = ""
+    when: tuple | None = None
+    group: str = ""
+
+    def default(self, system):
+        return row_text.encode(self.us if system == "us" else self.metric)
+
+    def column(self, key):
+        for candidate in self.columns:
+            if candidate.key == key:
+                return candidate
+        raise KeyError(key)
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """A calculator.
+
+    folded: names of groups that start closed (rarely changed fields); arguments: name of a
+    physics function's argument -> key of the field it came from, for what it refuses.
+    """
+
+    key: str
+    title: str
+    fields: tuple
+    solve: Callable
+    folded: tuple = ()
+    cautions: tuple = ()
+    sources: tuple = ()
+    arguments: dict = field(default_factory=dict)
+    page: str = ""  # address of its guide below the site's root, e.g. "head/"
+
+    def field(self, key):
+        for candidate in self.fields:
+            if candidate.key == key:
+                return candidate
+        raise KeyError(key)

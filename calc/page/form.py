@@ -1,0 +1,353 @@
+"""Fields of a sheet, and the one place where what a reader typed becomes numbers.
+
+A sheet is a ``Sheet``: a key, a title, fields and ``solve(values, reader) ->
+Answer``.  ``work(sheet, state)`` reads every field, catches every
+``InputError``, and returns an ``Outcome``.
+"""
+
+import math
+from dataclasses import dataclass, field
+
+from calc.errors import InputError, RangeError
+from calc.page import row_text
+from calc.page.answer import Answer
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
+from calc.units import Reader, number_text, parse
+
+
+@dataclass(frozen=True)
+class Row:
+    """One row: SI numbers, counts, choices and texts by attribute.
+
+    ``place`` ("taps.2") is the name to give an ``InputError`` about this row, ``cell(key)`` that
+    of one of its cells.
+    """
+
+    place: str
+    numbers: dict
+
+    def cell(self, key):
+        return f"{self.place}.{key}"
+
+    def __getattr__(self, key):
+        try:
+            return self.numbers[key]
+        except KeyError:
+            raise AttributeError(key) from None
+
+
+@dataclass(frozen=True)
+class State:
+    """What the reader typed: texts by field key (missing: the default).
+
+    units: field key -> unit symbol from its menu; standing: field key -> ``STANDINGS`` for a
+    text that its reader did not type; without an entry, a text that is the default's is the
+    example's, any other is given.
+    """
+
+    system: str = "metric"
+    texts: dict = field(default_factory=dict)
+    units: dict = field(default_factory=dict)
+    standing: dict = field(default_factory=dict)
+
+    def text(self, entry):
+        """The text of a field, its default where nothing is typed."""
+        return self.texts.get(entry.key, entry.default(self.system))
+
+    def standing_of(self, entry):
+        """Where the text of a field comes from: one of ``STANDINGS``."""
+        if self.text(entry).strip() == UNKNOWN:
+            return "unknown"
+        if entry.key in self.standing:
+            return self.standing[entry.key]
+        same = self.text(entry) == entry.default(self.system)
+        return "example" if same and self._usual_unit(entry) else "given"
+
+    def _usual_unit(self, entry):
+        usual = isinstance(entry, Number) and Reader(self.system).unit(entry.quantity).symbol
+        return not usual or self.units.get(entry.key, usual) == usual
+
+
+@dataclass(frozen=True)
+class Assumed:
+    """A value the answer used that its reader did not give: shown as text, with the reason.
+
+    ``shown`` is "" where nothing was assumed and the check that needs it was not made.
+    """
+
+    key: str
+    label: str
+    shown: str
+    reason: str
+
+
+@dataclass(frozen=True)
+class Values:
+    """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
+
+    numbers: dict
+    typed: dict
+
+    def __getattr__(self, key):
+        try:
+            return self.numbers[key]
+        except KeyError:
+            raise AttributeError(key) from None
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """``answer`` is None where ``errors`` (key -> sentence) is not empty.
+
+    Keys are those of fields, "" for the whole sheet, "taps.2" for the third row of a table and
+    "taps.2.flow" for its cell.
+    """
+
+    answer: Answer | None
+    errors: dict
+    notes: dict
+    hidden: frozenset
+    reader: Reader
+    assumed: tuple = ()
+    example: bool = False  # nothing was given: the whole answer is the example's
+
+
+def work(sheet, state):
+    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
+    reader = Reader(state.system)
+    numbers, typed, errors, notes = {}, {}, {}, {}
+    hidden = hidden_keys(sheet, state)
+    for entry in sheet.fields:
+        if entry.key in hidden:
+            numbers[entry.key] = None
+            continue
+        try:
+            if isinstance(entry, Rows):
+                numbers[entry.key] = _read_rows(entry, state, reader, errors, notes)
+            else:
+                numbers[entry.key] = _read(entry, state, reader, typed, notes)
+        except InputError as error:
+            errors[entry.key] = error.message
+    answer = None
+    if not errors:
+        try:
+            answer = sheet.solve(Values(numbers, typed), reader)
+        except InputError as error:
+            name = sheet.arguments.get(error.name, error.name)
+            key = _known(name, sheet, hidden, state)
+            errors[key] = _sentence(error, sheet, key, reader, state)
+    shown = [entry for entry in sheet.fields if entry.key not in hidden]
+    example = all(state.standing_of(entry) == "example" for entry in shown)
+    return Outcome(
+        answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
+    )
+
+
+EXAMPLE = "from the example"  # reason of what nobody gave
+STANDINGS = {
+    "given": "",
+    "assumed": "assumed by whoever made the link",
+    "unknown": "not known",
+    "example": EXAMPLE,
+}
+
+
+def assumed(entries, state):
+    """``Assumed`` of every field shown whose value its reader did not give, in their order."""
+    found = []
+    for entry in entries:
+        standing = state.standing_of(entry)
+        if standing == "given" or isinstance(entry, Rows | Text):
+            continue
+        text, reason = state.text(entry), STANDINGS[standing]
+        if standing == "unknown":
+            text = entry.unknown.text(state.system) if entry.unknown else ""
+            reason = (entry.unknown.reason if entry.unknown else "") or reason
+        elif not text.strip():
+            continue
+        found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
+    return tuple(found)
+
+
+def written(entry, text, state):
+    """A field's text as a person reads it: a choice by its label, a number with its unit."""
+    text = text.strip()
+    if isinstance(entry, Choice):
+        return dict(entry.options).get(text, text)
+    if not isinstance(entry, Number) or not text:
+        return text
+    symbol = state.units.get(entry.key) or Reader(state.system).unit(entry.quantity).symbol
+    try:
+        parsed = parse(text, entry.quantity, symbol)
+    except InputError:
+        return text
+    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
+    return f"{text} {parsed.unit.symbol}".strip() if bare else text
+
+
+def hidden_keys(sheet, state):
+    """Keys of the fields whose ``when`` does not hold in ``state``."""
+    hidden = set()
+    for entry in sheet.fields:
+        if entry.when is None:
+            continue
+        key, wanted = entry.when
+        chosen = state.texts.get(key, sheet.field(key).default(state.system))
+        if key in hidden or chosen not in wanted:
+            hidden.add(entry.key)
+    return frozenset(hidden)
+
+
+def _read(entry, state, reader, typed, notes):
+    text = state.text(entry)
+    if text.strip() == UNKNOWN and not isinstance(entry, Text):
+        text = _unknown(entry, state.system)
+        if text == "":
+            return None
+        state = State(state.system, {entry.key: text})
+    if isinstance(entry, Choice):
+        return _read_choice(entry, text)
+    if isinstance(entry, Count):
+        return _read_count(entry, text)
+    if isinstance(entry, Text):
+        return _read_text(entry, text)
+    if entry.optional and not text.strip():
+        return None
+    symbol = state.units.get(entry.key) or reader.unit(entry.quantity).symbol
+    try:
+        parsed = parse(text, entry.quantity, symbol)
+    except InputError as error:
+        raise InputError(f"{error.message} {allowed(entry, reader)}") from error
+    slack = 1e-9 * max(abs(entry.low), abs(entry.high))  # a bound typed in another unit is in
+    if not entry.low - slack <= parsed.value <= entry.high + slack:
+        raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
+    typed[entry.key] = parsed
+    notes[entry.key] = parsed.note
+    return min(max(parsed.value, entry.low), entry.high)
+
+
+def _unknown(entry, system):
+    """The text to work with where the reader does not know; "" for none."""
+    if entry.unknown is None:
+        raise InputError("This one must be known: without it nothing can be worked out.")
+    return entry.unknown.text(system)
+
+
+def filled_rows(entry, text, system):
+    """The rows of a table's text, each filled up with its columns' defaults."""
+    defaults = tuple(column.default(system) for column in entry.columns)
+    return tuple(row + defaults[len(row) :] for row in row_text.decode(text))
+
+
+def _read_rows(entry, state, reader, errors, notes):
+    text = state.text(entry)
+    rows = filled_rows(entry, text, state.system)
+    if not entry.least <= len(rows) <= entry.most:
+        counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."
+        raise InputError(f"{counted} Allowed: {entry.least} to {entry.most}.")
+    return tuple(
+        _read_row(entry, index, row, reader, errors, notes) for index, row in enumerate(rows)
+    )
+
+
+def _read_row(entry, index, row, reader, errors, notes):
+    place, numbers, found = f"{entry.key}.{index}", {}, {}
+    if len(row) > len(entry.columns):
+        errors[place] = (
+            f"{row_words(entry, index, row)}: {len(row)} cells are given; "
+            f"there are {len(entry.columns)} columns."
+        )
+        return Row(place, numbers)
+    for column, text in zip(entry.columns, row, strict=True):
+        try:
+            cell = State(reader.system, {column.key: text})
+            numbers[column.key] = _read(column, cell, reader, {}, found)
+        except InputError as error:
+            where = f"{row_words(entry, index, row)}, {column.label.lower()}"
+            errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
+    notes.update({f"{place}.{key}": note for key, note in found.items() if note})
+    return Row(place, numbers)
+
+
+def row_words(entry, index, row):
+    """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
+    named = isinstance(entry.columns[0], Text) and row and row[0]
+    return f"Row {index + 1} ({row[0]})" if named else f"Row {index + 1}"
+
+
+def _read_choice(entry, text):
+    if text not in {value for value, _ in entry.options}:
+        raise InputError(f"“{text}” is not one of the choices here. Choose one from the list.")
+    return text
+
+
+def _read_count(entry, text):
+    span = f"Enter a whole number from {entry.low} to {entry.high}."
+    try:
+        number = float(text.strip())
+    except ValueError:
+        given = (
+            f"“{text.strip()}” is not a whole number" if text.strip() else "Nothing is entered here"
+        )
+        raise InputError(f"{given}. {span}") from None
+    if not math.isfinite(number) or number != int(number) or not entry.low <= number <= entry.high:
+        raise InputError(f"“{text.strip()}” is not allowed here. {span}")
+    return int(number)
+
+
+def _read_text(entry, text):
+    if len(text) > entry.longest:
+        raise InputError(
+            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. Leave some lines out."
+        )
+    return text
+
+
+def _given(parsed):
+    return f"{number_text(parsed.number, 4)} {parsed.unit.symbol}".strip()
+
+
+def allowed(entry, reader):
+    """The sentence that says which span a number field takes, in the reader's units."""
+    low, high = (reader.show(v, entry.quantity) for v in (entry.low, entry.high))
+    return f"Allowed: {low} to {high}."
+
+
+def _known(name, sheet, hidden, state):
+    """The key of the field, row or cell that an error names; "" where there is none."""
+    key, _, rest = (name or "").partition(".")
+    shown = {entry.key: entry for entry in sheet.fields if entry.key not in hidden}
+    if key not in shown:
+        return ""
+    entry = shown[key]
+    if not rest or not isinstance(entry, Rows):
+        return key
+    index, _, column = rest.partition(".")
+    count = len(filled_rows(entry, state.texts.get(key, entry.default(state.system)), state.system))
+    if not index.isdigit() or int(index) >= count:
+        return key
+    return name if column in {"", *(c.key for c in entry.columns)} else f"{key}.{index}"
+
+
+def _sentence(error, sheet, key, reader, state):
+    message, label = error.message, _label(error, sheet, key)
+    if isinstance(error, RangeError):
+        low, high, value = (
+            reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
+        )
+        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
+        message = f"{message} {error.remedy}".strip()
+    if "." not in key:
+        return message
+    name, index = key.split(".")[:2]
+    entry = sheet.field(name)
+    rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
+    return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
+
+
+def _label(error, sheet, key):
+    name, _, rest = key.partition(".")
+    if not name:
+        return (error.name or "a number").replace("_", " ")
+    column = rest.partition(".")[2]
+    return sheet.field(name).column(column).label if column else sheet.field(name).label

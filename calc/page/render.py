@@ -1,0 +1,315 @@
+"""Answer -> HTML and plain text. All escaping of an answer happens here.
+
+The build prints a page with these functions and the browser calls the same
+ones, so both show the same characters.
+"""
+
+from html import escape
+from urllib.parse import quote
+
+from calc.page import drawing, findings, formula
+from calc.page.fields import UNKNOWN, Rows
+from calc.page.form import State, filled_rows, row_words, written
+from calc.page.render_form import form, split_default
+from calc.units import Reader, number_text
+
+__all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
+
+NUMERIC = ' class="sl-number"'
+WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
+
+
+# The answer ----------------------------------------------------------------
+
+
+def answer(outcome, base="", flat=False):
+    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
+    reader, found = outcome.reader, outcome.answer
+    head = [_figures(found.figures, reader)]
+    head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
+    head += [_caution(caution) for caution in found.cautions]
+    head.append(_links(found.links, base, flat, reader.system))
+    more = [_picture(picture) for picture in found.drawings]
+    more += [_chart(chart) for chart in found.charts]
+    more += [_table(table, reader) for table in found.tables]
+    more.append(_working(found.steps, reader))
+    return (
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, base, flat, reader.system)}"
+        f"{_assumed(outcome)}"
+        f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
+    )
+
+
+def _word(verdict):
+    return verdict.word or findings.WORDS[verdict.level]
+
+
+def beside(found):
+    """The findings to say beside the verdict, worst first: all but the one that is its sentence."""
+    sentence = found.verdict.sentence
+    return [one for one in findings.ranked(found.findings) if one.text != sentence]
+
+
+def _fixes(fixes, base, flat, system):
+    lines = []
+    for fix in fixes:
+        words = escape(fix.text)
+        if fix.link is not None:
+            words = f'{words} <a href="{_address(fix.link, base, flat, system)}">{escape(fix.link.text)}</a>'
+        lines.append(f'<p class="sl-fix">{words}</p>')
+    return "".join(lines)
+
+
+def _assumed(outcome):
+    """What the answer used that its reader did not give, each leading to its field."""
+    if not outcome.assumed:
+        return ""
+    parts = ", ".join(
+        f'<a href="#" data-sl-change="{escape(one.key)}">{escape(one.label)}</a> '
+        f"{escape(one.shown or 'not known')} ({escape(one.reason)})"
+        for one in outcome.assumed
+    )
+    return f'<p class="sl-assumed"><strong>Assumed, not from you:</strong> {parts}.</p>'
+
+
+def _caution(caution):
+    return f'<p class="sl-warning sl-note"><strong>Caution:</strong> {escape(caution)}</p>'
+
+
+def _verdict(verdict):
+    word = escape(_word(verdict))
+    return (
+        f'<p class="sl-verdict sl-{verdict.level}"><strong class="sl-word">{word}</strong> '
+        f"{escape(verdict.sentence)}</p>"
+    )
+
+
+def _figures(figures, reader):
+    if not figures:
+        return ""
+    cells = "".join(_figure(figure, reader) for figure in figures)
+    return f'<dl class="sl-figures">{cells}</dl>'
+
+
+def _figure(figure, reader):
+    shown = reader.show(figure.value, figure.quantity, figure.digits)
+    other = _other(reader).show(figure.value, figure.quantity, figure.digits)
+    second = f'<span class="sl-second">{escape(other)}</span>' if other != shown else ""
+    note = f'<span class="sl-figure-note">{escape(figure.note)}</span>' if figure.note else ""
+    main = ' class="sl-main"' if figure.main else ""
+    return (
+        f"<div{main}><dt>{escape(figure.label)}</dt>"
+        f'<dd><span class="sl-first">{escape(shown)}</span>{second}{note}</dd></div>'
+    )
+
+
+def _other(reader):
+    return Reader("metric" if reader.system == "us" else "us")
+
+
+def _warning(warning):
+    word = WARNING_WORDS[warning.level]
+    return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
+
+
+def _chart(chart):
+    return (
+        f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
+        f"<figcaption>{escape(chart.title)}</figcaption>"
+        f'<div class="sl-drawing" role="img" aria-label="{escape(chart.alt)}"></div></figure>'
+    )
+
+
+def _picture(picture):
+    """A drawing that Python made: it stands in the page as it is."""
+    return (
+        f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
+        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}</figure>"
+    )
+
+
+def _cell(value, column, reader):
+    if value is None:
+        return "–"
+    if column.quantity is None or isinstance(value, str):
+        return str(value)
+    return reader.number(value, column.quantity, column.digits)
+
+
+def _heading(column, reader):
+    symbol = reader.unit(column.quantity).symbol if column.quantity else ""
+    return f"{column.label} ({symbol})" if symbol else column.label
+
+
+def _table(table, reader):
+    head = "".join(
+        f'<th scope="col"{NUMERIC if c.quantity else ""}>{escape(_heading(c, reader))}</th>'
+        for c in table.columns
+    )
+    rows = "".join(_row(index, row, table, reader) for index, row in enumerate(table.rows))
+    note = f'<p class="sl-table-note">{escape(table.note)}</p>' if table.note else ""
+    return (
+        f'<div class="sl-table" tabindex="0" role="region" aria-label="{escape(table.title)}">'
+        f"<table><caption>{escape(table.title)}</caption>"
+        f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>{note}"
+    )
+
+
+def _row(index, row, table, reader):
+    kinds = [
+        name
+        for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
+        if index in picked
+    ]
+    cells = []
+    for place, (value, column) in enumerate(zip(row, table.columns, strict=True)):
+        tag = 'th scope="row"' if place == 0 else "td"
+        numeric = column.quantity is not None and not isinstance(value, str)
+        css = NUMERIC if numeric else ""
+        cells.append(f"<{tag}{css}>{escape(_cell(value, column, reader))}</{tag.split()[0]}>")
+    css = f' class="{" ".join(kinds)}"' if kinds else ""
+    return f"<tr{css}>{''.join(cells)}</tr>"
+
+
+def _working(steps, reader):
+    if not steps:
+        return ""
+    items = "".join(_step(step, reader) for step in steps)
+    return (
+        '<details class="sl-working" open><summary>The working, step by step</summary>'
+        '<p class="sl-fine">Formulas take SI base units: m, m³/s, Pa, kg/m³, s, K.</p>'
+        f"<ol>{items}</ol></details>"
+    )
+
+
+def _step(step, reader):
+    parts = [f'<p class="sl-step-title">{escape(step.title)}</p>']
+    if step.formula:
+        parts.append(formula.mathml(step.formula))
+        givens = ", ".join(
+            f"{escape(formula.text(f'{name} = 0')[:-4])} = {escape(reader.both(v.value, v.quantity, v.digits))}"
+            for name, v in step.given.items()
+        )
+        parts.append(f'<p class="sl-given">with {givens}</p>' if givens else "")
+        put_in = escape(_put_in(step))
+        parts.append(f'<p class="sl-put-in">= {put_in}</p>')
+    if step.result is not None:
+        value = step.result
+        parts.append(
+            f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>'
+        )
+    if step.note:
+        parts.append(f'<p class="sl-step-note">{escape(step.note)}</p>')
+    if step.source:
+        parts.append(f'<p class="sl-source">Source: {escape(step.source)}</p>')
+    return f"<li>{''.join(parts)}</li>"
+
+
+def _put_in(step):
+    numbers = {name: number_text(v.value, max(4, v.digits)) for name, v in step.given.items()}
+    return formula.put_in(step.formula, numbers)
+
+
+def _links(links, base, flat, system):
+    if not links:
+        return ""
+    items = "".join(
+        f'<li><a href="{escape(_address(link, base, flat, system))}">{escape(link.text)}</a></li>'
+        for link in links
+    )
+    return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
+
+
+def _address(link, base, flat, system):
+    from calc.sheets import sheet
+
+    page = sheet(link.sheet).page
+    place = base + (page.rstrip("/") + ".html" if flat else page)
+    return f"{place}#{fragment(link.values, system)}"
+
+
+def fragment(texts, system="metric"):
+    """The part of a link after "#": "u=us&climb=50ft"; units without superscripts or spaces."""
+    pairs = [("u", "us")] if system == "us" else []
+    pairs += list(texts.items())
+    return "&".join(
+        f"{key}={quote(link_text(text), safe='/.,-:;!')}".replace("%20", "+") for key, text in pairs
+    )
+
+
+def link_text(text):
+    """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
+    if "," in text or ";" in text:  # rows of a table stand as they are
+        return text
+    folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
+    number, gap, unit = folded.rpartition(" ")
+    return (
+        number + unit
+        if gap and unit and not unit[0].isdigit() and number[-1:].isdigit()
+        else folded
+    )
+
+
+# Plain text ------------------------------------------------------------------
+
+
+def plain(sheet, outcome, state):
+    """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
+    reader, found = outcome.reader, outcome.answer
+    lines = [sheet.title.upper(), ""]
+    lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
+    lines += [fix.text for fix in found.fixes]
+    lines += ["", "Given"]
+    for entry in sheet.fields:
+        if entry.key in outcome.hidden:
+            continue
+        if isinstance(entry, Rows):
+            lines += _given_rows(entry, state)
+        else:
+            lines.append(f"  {entry.label}: {_given(entry, state)}")
+    lines += ["", "Figures"]
+    for figure in found.figures:
+        lines.append(
+            f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}"
+        )
+    if outcome.assumed:
+        parts = (f"{a.label} {a.shown or 'not known'} ({a.reason})" for a in outcome.assumed)
+        lines += ["", f"Assumed, not from you: {'; '.join(parts)}."]
+    said = (*found.warnings, *beside(found))
+    if said:
+        lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in said)]
+    lines += ["", *(f"Caution: {c}" for c in (*found.cautions, *sheet.cautions))]
+    lines += ["", "Working (SI base units)"]
+    for number, step in enumerate(found.steps, 1):
+        lines += _plain_step(number, step, reader)
+    return "\n".join(lines).replace("\u00a0", " ") + "\n"
+
+
+def _given(entry, state):
+    text = state.text(entry).strip()
+    return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
+
+
+def _given_rows(entry, state):
+    text = state.text(entry)
+    lines = [f"  {entry.label}"]
+    for index, row in enumerate(filled_rows(entry, text, state.system)):
+        given = (
+            f"{column.label.lower()} {_given(column, State(state.system, {column.key: cell}))}"
+            for column, cell in zip(entry.columns, row, strict=False)
+            if cell and column is not entry.columns[0]
+        )
+        lines.append(f"    {row_words(entry, index, row)}: {'; '.join(given)}")
+    return lines if len(lines) > 1 else [f"  {entry.label}: none"]
+
+
+def _plain_step(number, step, reader):
+    lines = [f"  {number}. {step.title}"]
+    if step.formula:
+        lines += [f"     {formula.text(step.formula)}", f"     = {_put_in(step)}"]
+    if step.result is not None:
+        value = step.result
+        lines.append(f"     = {reader.both(value.value, value.quantity, value.digits)}")
+    if step.note:
+        lines.append(f"     {step.note}")
+    return lines

@@ -1,0 +1,233 @@
+"""Fields -> an HTML form. All escaping of a form happens here.
+
+A table of rows is printed as it stands; ``rows.js`` makes it editable from the template
+that is printed with it.
+"""
+
+from html import escape
+
+from calc.page.fields import Choice, Count, Number, Rows, Text
+from calc.units import QUANTITIES
+
+
+def form(sheet, prefix):
+    """The form's fields with the metric defaults; ``prefix`` makes ids unique on a page."""
+    groups = {}
+    for entry in sheet.fields:
+        groups.setdefault(entry.group, []).append(entry)
+    parts = []
+    for name, entries in groups.items():
+        inside = "".join(_field(entry, prefix) for entry in entries)
+        if not name:
+            parts.append(f'<div class="sl-group">{inside}</div>')
+            continue
+        opened = "" if name in sheet.folded else " open"
+        parts.append(
+            f'<details class="sl-group"{opened}><summary>{escape(name)}</summary>{inside}</details>'
+        )
+    return "".join(parts)
+
+
+def _field(entry, prefix):
+    name = f"{prefix}-{entry.key}"
+    if isinstance(entry, Rows):
+        return _rows(entry, name)
+    control = _control(entry, name)
+    hint = (
+        f'<span class="sl-help" id="{name}-help">{escape(entry.help)}</span>' if entry.help else ""
+    )
+    same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
+    return (
+        f'<div class="sl-field" data-key="{escape(entry.key)}"{_when(entry)}>'
+        f'<label for="{name}">{escape(entry.label)}</label>'
+        f'<div class="sl-control">{control}{same}</div>{hint}'
+        f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
+    )
+
+
+def _when(entry):
+    if not entry.when:
+        return ""
+    key, wanted = entry.when
+    return f' data-when="{escape(key)}" data-wanted="{escape(" ".join(wanted))}"'
+
+
+def _control(entry, name):
+    described = (
+        f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
+    )
+    common = f'id="{name}" name="{escape(entry.key)}" {described} autocomplete="off"'
+    if isinstance(entry, Choice):
+        return _choice(entry, common)
+    if isinstance(entry, Count):
+        return (
+            f'<input type="text" inputmode="numeric" {common} value="{entry.start}" '
+            f'data-metric="{entry.start}" data-us="{entry.start}">'
+        )
+    if isinstance(entry, Number):
+        return _number(entry, name, common)
+    return (
+        f'<textarea rows="8" spellcheck="false" {common} data-metric="{escape(entry.default("metric"))}" '
+        f'data-us="{escape(entry.default("us"))}">{escape(entry.default("metric"))}</textarea>'
+    )
+
+
+def _choice(entry, common):
+    start = entry.default("metric")
+    options = "".join(
+        f'<option value="{escape(value)}"{" selected" if value == start else ""}>{escape(label)}</option>'
+        for value, label in entry.options
+    )
+    return (
+        f'<select {common} data-metric="{escape(start)}" '
+        f'data-us="{escape(entry.default("us"))}">{options}</select>'
+    )
+
+
+def _number(entry, name, common):
+    kind = QUANTITIES[entry.quantity]
+    texts = {}
+    for system in ("metric", "us"):
+        unit, texts[system] = split_default(entry, system)
+        if system == "metric":
+            shown = unit
+        texts[f"{system}-unit"] = unit.symbol
+    data = " ".join(f'data-{key}="{escape(value)}"' for key, value in texts.items())
+    box = f'<input type="text" inputmode="text" {common} value="{escape(texts["metric"])}" {data}>'
+    if len(kind.units) == 1:
+        tail = (
+            f'<span class="sl-unit">{escape(kind.units[0].symbol)}</span>'
+            if kind.units[0].symbol
+            else ""
+        )
+        return box + tail
+    options = "".join(
+        f'<option{" selected" if unit is shown else ""} value="{escape(unit.symbol)}">'
+        f"{escape(unit.symbol)}</option>"
+        for unit in kind.units
+    )
+    label = escape(f"Unit of: {entry.label}")
+    return f'{box}<select class="sl-unit" id="{name}-unit" aria-label="{label}">{options}</select>'
+
+
+def split_default(entry, system):
+    """(Unit, number text) of a number field's default text such as "1 1/4 in"."""
+    kind, text = QUANTITIES[entry.quantity], entry.default(system)
+    for unit in sorted(kind.units, key=lambda unit: -len(unit.symbol)):
+        if unit.symbol and text.endswith(unit.symbol):
+            return unit, text[: -len(unit.symbol)].strip()
+    return kind.default(system), text
+
+
+# A table of rows ---------------------------------------------------------------------------
+
+
+def _rows(entry, name):
+    rows = entry.metric
+    body = "".join(_row(entry, name, index, row) for index, row in enumerate(rows))
+    head = "".join(f'<th scope="col">{_heading(column, name)}</th>' for column in entry.columns)
+    hint = f'<p class="sl-help" id="{name}-help">{escape(entry.help)}</p>' if entry.help else ""
+    texts = " ".join(
+        f'data-{system}="{escape(entry.default(system))}"' for system in ("metric", "us")
+    )
+    return (
+        f'<div class="sl-field sl-rows" data-key="{escape(entry.key)}" data-name="{name}" '
+        f'data-row="{_one(entry.row)}" data-least="{entry.least}" data-most="{entry.most}" '
+        f"{texts}{_when(entry)}>"
+        f'<p class="sl-rows-label" id="{name}-label">{escape(entry.label)}</p>{hint}'
+        f'<table class="sl-grid" aria-labelledby="{name}-label">'
+        f'<thead><tr>{head}<th scope="col"><span class="sl-quiet">Change this row</span></th></tr>'
+        f"</thead><tbody>{body}</tbody></table>"
+        f"<template>{_row(entry, name, None, ())}</template>"
+        f'<div class="sl-rows-foot"><button type="button" data-rows="add">Add {_one(entry.row)}'
+        '</button><span class="sl-undo" role="status"></span></div>'
+        f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
+    )
+
+
+def _one(word):
+    return escape(f"{'an' if word[0] in 'aeiou' else 'a'} {word}")
+
+
+def _heading(column, name):
+    label = escape(column.label)
+    help_ = f'<span class="sl-help">{escape(column.help)}</span>' if column.help else ""
+    if not isinstance(column, Number) or not QUANTITIES[column.quantity].units[0].symbol:
+        return f"{label}{help_}"
+    units = QUANTITIES[column.quantity].units
+    usual = QUANTITIES[column.quantity].default("metric")
+    if len(units) == 1:
+        return f'{label} <span class="sl-unit">{escape(usual.symbol)}</span>{help_}'
+    options = "".join(
+        f"<option{' selected' if unit is usual else ''}>{escape(unit.symbol)}</option>"
+        for unit in units
+    )
+    return (
+        f'{label} <select class="sl-unit" data-column="{escape(column.key)}" '
+        f'data-us="{escape(QUANTITIES[column.quantity].us)}" data-metric="{escape(usual.symbol)}" '
+        f'id="{name}-{escape(column.key)}-unit" '
+        f'aria-label="{escape(f"Unit of: {column.label}, all rows")}">{options}</select>{help_}'
+    )
+
+
+def _row(entry, name, index, row):
+    """A row of controls; ``index`` None: the template, which holds every choice."""
+    texts = tuple(row) + tuple(c.default("metric") for c in entry.columns[len(row) :])
+    inside = "".join(
+        _cell(column, name, index, text) for column, text in zip(entry.columns, texts, strict=True)
+    )
+    where = f"row {1 if index is None else index + 1}"
+    buttons = "".join(
+        f'<button type="button" data-rows="{action}" aria-label="{word}: {where}"'
+        f' data-word="{word}" title="{word}">{sign}</button>'
+        for action, word, sign in (
+            ("up", "Up", "↑"),
+            ("down", "Down", "↓"),
+            ("copy", "Duplicate", "+"),
+            ("remove", "Remove", "✕"),
+        )
+    )
+    return (
+        f'<tr>{inside}<td class="sl-row-change"><span class="sl-row-buttons">{buttons}</span>'
+        '<p class="sl-error"></p></td></tr>'
+    )
+
+
+def _cell(column, name, index, text):
+    number = 0 if index is None else index
+    place = f"{name}-{number}-{escape(column.key)}"
+    label = escape(f"{column.label}, row {number + 1}")
+    common = (
+        f'id="{place}" aria-label="{label}" aria-describedby="{place}-error {place}-note" '
+        'autocomplete="off"'
+    )
+    data = "".join(f' data-{s}="{escape(column.default(s))}"' for s in ("metric", "us"))
+    if isinstance(column, Choice):
+        picked = [o for o in column.options if index is None or o[0] == text]
+        options = "".join(
+            f'<option value="{escape(value)}"{" selected" if value == text else ""}>'
+            f"{escape(words)}</option>"
+            for value, words in picked
+        )
+        control = f"<select {common}{data}>{options}</select>"
+    else:
+        mode = "numeric" if isinstance(column, Count) else "text"
+        longest = f' maxlength="{column.longest}"' if isinstance(column, Text) else ""
+        kind = "sl-words" if isinstance(column, Text) else "sl-figure"
+        shown = "" if index is None else _bare(column, text)
+        control = (
+            f'<input type="text" inputmode="{mode}" class="{kind}" {common}{data}{longest} '
+            f'value="{escape(shown)}">'
+        )
+    return (
+        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}">{control}'
+        f'<p class="sl-note" id="{place}-note"></p><p class="sl-error" id="{place}-error"></p></td>'
+    )
+
+
+def _bare(column, text):
+    """A number's text without the unit that stands in the column's heading."""
+    if not isinstance(column, Number):
+        return text
+    symbol = QUANTITIES[column.quantity].default("metric").symbol
+    return text[: -len(symbol)].strip() if symbol and text.endswith(symbol) else text

@@ -1,0 +1,1 @@
+"""Pipes: what they are made of, what flows in them costs."""

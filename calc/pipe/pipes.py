@@ -1,0 +1,126 @@
+"""Real pipe: nominal size, outside and inside diameter, rating and its loss with heat.
+
+The bore is the outside diameter less twice the wall the standard names: the minimum wall
+for plastics and the nominal wall for metals, so that friction is for the widest bore a
+new plastic pipe may have and a typical metal one; hoses are by bore.
+"""
+
+import itertools
+from dataclasses import dataclass
+from functools import cache
+
+from calc.errors import InputError, require
+from calc.pipe.tables import TABLES
+from calc.units import INCH
+
+
+@dataclass(frozen=True)
+class Pipe:
+    """One size of one kind. Lengths in m, rating in Pa (None: none stated) at ``rating_at_k`` K."""
+
+    kind: str
+    kind_label: str
+    size: str
+    name: str  # of the size: "1 1/4 in"
+    label: str
+    outside_m: float
+    inside_m: float
+    rating_pa: float | None
+    rating_at_k: float
+    roughness_m: float
+    hazen_williams_c: float
+    source: str
+
+
+KINDS = {table.key: table.label for table in TABLES}
+_TABLE = {table.key: table for table in TABLES}
+
+
+@cache
+def sizes(kind):
+    """Every size of a kind, smallest bore first.
+
+    kind: a key of ``KINDS``.  Returns a tuple of ``Pipe``.  Raises InputError if unknown.
+    """
+    if kind not in _TABLE:
+        raise InputError(f"“{kind}” is not a kind of pipe known here.", name="kind")
+    table = _TABLE[kind]
+    return tuple(sorted((_pipe(table, row) for row in table.rows), key=lambda p: p.inside_m))
+
+
+def _pipe(table, row):
+    size, name, outside, wall, rating = row
+    return Pipe(
+        table.key,
+        table.label,
+        size,
+        name,
+        f"{name} {table.short}",
+        outside,
+        outside - 2 * wall,
+        rating,
+        table.rating_at_k,
+        table.roughness_m,
+        table.hazen_williams_c,
+        table.source,
+    )
+
+
+def pipe(kind, size):
+    """One size. Raises InputError, naming the kind's menu, if there is none."""
+    for candidate in sizes(kind):
+        if candidate.size == size:
+            return candidate
+    raise InputError(f"“{size}” is not a size of {KINDS[kind]}.", name=kind)
+
+
+def own_pipe(bore_m, roughness_m):
+    """A pipe by its measured bore and roughness (m); no rating is known.
+
+    bore_m: 1 mm to 1 m; roughness_m: 0 to 5 % of the bore.  Raises RangeError outside.
+    """
+    require("bore", bore_m, 1e-3, 1.0, "diameter", "Measure the inside diameter.")
+    require("roughness", roughness_m, 0.0, 0.05 * bore_m, "roughness")
+    label = f"{bore_m * 1e3:.4g} mm bore ({bore_m / INCH:.3g} in)"
+    return Pipe(
+        "own", "Measured bore", "own", label, label, bore_m, bore_m, None, 293.15, roughness_m,
+        140.0, "bore and roughness as given",
+    )  # fmt: skip
+
+
+def rating_at(pipe, temperature_k):
+    """Pressure rating at a water temperature, by the standard's reduction with heat.
+
+    Straight lines between the table's points; below the first point the first factor.
+    pipe: ``Pipe`` with a rating; temperature_k: K, 273.15 up to the last point of the table.
+    Returns Pa.  Raises RangeError above it: the kind may not carry water so hot.
+    """
+    if pipe.rating_pa is None:
+        raise InputError("No rating is known for this pipe.", name="kind")
+    points = _TABLE[pipe.kind].derating
+    remedy = f"{pipe.kind_label} may not carry water hotter than that."
+    require("water", temperature_k, 273.15, points[-1][0], "temperature", remedy)
+    return pipe.rating_pa * _between(points, temperature_k)
+
+
+def _between(points, x):
+    if x <= points[0][0]:
+        return points[0][1]
+    for (x0, y0), (x1, y1) in itertools.pairwise(points):
+        if x <= x1:
+            return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
+    return points[-1][1]
+
+
+def hoop_rating(design_stress_pa, outside_m, wall_m):
+    """Pressure that brings a wall to its design stress.
+
+    p = 2 S t / (D - t)
+    design_stress_pa: Pa; outside_m, wall_m: m.  Returns Pa.
+    Source: ISO 161-1 and ASTM D1785 appendix X1 (the same relation).
+
+    >>> from calc.units import PSI
+    >>> round(hoop_rating(2000 * PSI, 1.315 * INCH, 0.133 * INCH) / PSI)
+    450
+    """
+    return 2 * design_stress_pa * wall_m / (outside_m - wall_m)

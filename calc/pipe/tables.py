@@ -1,0 +1,408 @@
+"""The standards' tables behind ``calc.pipe.pipes``: outside diameters, walls, ratings, heat.
+
+The numbers were recalled, then checked in ``tests/reference`` against a library's tables, printed
+tables and the rating formula of each standard; what is only recalled says "from memory".
+"""
+
+from dataclasses import dataclass
+
+from calc.units import INCH, PSI
+
+_F = 5 / 9  # K per degF
+
+
+def _fahrenheit(degrees):
+    return 273.15 + (degrees - 32) * _F
+
+
+@dataclass(frozen=True)
+class PipeTable:
+    """A kind: rows of (size key, name, outside m, wall m, rating Pa or None)."""
+
+    key: str
+    label: str
+    short: str
+    rows: tuple
+    rating_at_k: float
+    derating: tuple
+    roughness_m: float
+    hazen_williams_c: float
+    source: str
+
+
+PLASTIC = 1.5e-6  # m, drawn or extruded, as drawn tubing: Moody, Trans. ASME 66 (1944) 671
+COPPER = 1.5e-6  # m, drawn tubing: Moody (1944)
+GALVANISED = 0.15e-3  # m, galvanised iron: Moody (1944)
+RUBBER = 0.03e-3  # m, smooth rubber or lined hose: handbook range 0.006-0.07 mm, from memory
+_NAMES = {
+    "0.375": "3/8 in", "0.5": "1/2 in", "0.625": "5/8 in", "0.75": "3/4 in", "1": "1 in",
+    "1.25": "1 1/4 in", "1.5": "1 1/2 in", "2": "2 in", "2.5": "2 1/2 in", "3": "3 in",
+    "4": "4 in",
+}  # fmt: skip
+# outside diameters of iron-pipe sizes, in: ASME B36.10M
+_IPS = {
+    "0.5": 0.840, "0.75": 1.050, "1": 1.315, "1.25": 1.660, "1.5": 1.900, "2": 2.375,
+    "2.5": 2.875, "3": 3.500, "4": 4.500,
+}  # fmt: skip
+# schedule 40 and 80 walls, in: ASTM D1785 table 2 (the same as ASME B36.10M)
+_SCH40 = {
+    "0.5": 0.109, "0.75": 0.113, "1": 0.133, "1.25": 0.140, "1.5": 0.145, "2": 0.154,
+    "2.5": 0.203, "3": 0.216, "4": 0.237,
+}  # fmt: skip
+_SCH80 = {
+    "0.5": 0.147, "0.75": 0.154, "1": 0.179, "1.25": 0.191, "1.5": 0.200, "2": 0.218,
+    "2.5": 0.276, "3": 0.300, "4": 0.337,
+}  # fmt: skip
+# least walls of SDR series, in: ASTM D2241 table 2 (outside / SDR, at least 0.060 in)
+_SDR21 = {
+    "0.75": 0.060, "1": 0.063, "1.25": 0.079, "1.5": 0.090, "2": 0.113, "2.5": 0.137, "3": 0.167,
+    "4": 0.214,
+}  # fmt: skip
+_SDR26 = {
+    "1": 0.060, "1.25": 0.064, "1.5": 0.073, "2": 0.091, "2.5": 0.110, "3": 0.135, "4": 0.173,
+}  # fmt: skip
+# pressure ratings of PVC 1120 at 73 degF, psi: ASTM D1785 table X1.1
+_SCH40_PSI = {
+    "0.5": 600, "0.75": 480, "1": 450, "1.25": 370, "1.5": 330, "2": 280, "2.5": 300, "3": 260,
+    "4": 220,
+}  # fmt: skip
+_SCH80_PSI = {
+    "0.5": 850, "0.75": 690, "1": 630, "1.25": 520, "1.5": 470, "2": 400, "2.5": 420, "3": 370,
+    "4": 320,
+}  # fmt: skip
+# PVC 1120 service factors, 73 to 140 degF: the trade's common table as in AWWA M23, from memory.
+# Printed tables give 0.50 or 0.51 at 110 degF and 0.30 or 0.31 at 130 degF: the lower is used.
+_PVC_HEAT = tuple(
+    (_fahrenheit(f), k)
+    for f, k in (
+        (73, 1.0),
+        (80, 0.88),
+        (90, 0.75),
+        (100, 0.62),
+        (110, 0.50),
+        (120, 0.40),
+        (130, 0.30),
+        (140, 0.22),
+    )
+)
+# PE factors: ISO 13761:1996 (20, 30, 40 degC)
+_PE_HEAT = ((293.15, 1.0), (303.15, 0.87), (313.15, 0.74))
+# inch PE is rated at 73 degF (23 degC); warmer, the same factors: a little on the safe side
+_PE_INCH_HEAT = ((_fahrenheit(73), 1.0), *_PE_HEAT[1:])
+# PEX ratings 160 psi at 73 degF, 100 at 180, 80 at 200: ASTM F876
+_PEX_HEAT = ((_fahrenheit(73), 1.0), (_fahrenheit(180), 100 / 160), (_fahrenheit(200), 80 / 160))
+# class 150 malleable threaded fittings: 300 psi up to 150 degF, 265 at 200 (ASME B16.3)
+_CLASS_150_HEAT = ((_fahrenheit(150), 1.0), (_fahrenheit(200), 265 / 300))
+_EN_THREAD_HEAT = ((293.15, 1.0), (373.15, 1.0))  # 25 bar from -20 to 120 degC (EN 10242)
+# annealed copper's allowable stress: 6000 psi at 100 degF, 5100 at 150, 4800 at 200 (ASME B31)
+_COPPER_STRESS = 6000 * PSI  # Pa, at 100 degF
+_COPPER_HEAT = (
+    (_fahrenheit(100), 1.0),
+    (_fahrenheit(150), 5100 / 6000),
+    (_fahrenheit(200), 4800 / 6000),
+)
+
+
+def _inch_rows(outside, wall, rating):
+    return tuple(
+        (
+            s,
+            _NAMES[s],
+            outside[s] * INCH,
+            wall[s] * INCH,
+            None if rating is None else rating[s] * PSI,
+        )
+        for s in wall
+    )
+
+
+def _copper_bar(outside, wall):
+    """Rated pressure (bar) of annealed tube whose wall is 10 % under: 2 S t / (D - 0.8 t)."""
+    least = 0.9 * wall
+    return 2 * _COPPER_STRESS * least / (outside - 0.8 * least) / 1e5
+
+
+def _metric_rows(walls, bar):
+    return tuple((str(d), f"{d} mm", d * 1e-3, wall * 1e-3, bar * 1e5) for d, wall in walls.items())
+
+
+def _bore_rows(bores, bar):
+    """Rows by bore: (key, name, bore m); outside is the bore, wall nothing."""
+    return tuple((key, name, bore, 0.0, bar * 1e5) for key, name, bore in bores)
+
+
+def _sidr_rows(ratio, psi):
+    """Insert-fit PE by controlled inside diameter: ASTM D2239, IDs of iron-pipe sizes."""
+    inside = {"0.5": 0.622, "0.75": 0.824, "1": 1.049, "1.25": 1.380, "1.5": 1.610, "2": 2.067}
+    walls = {s: max(d / ratio, 0.060) for s, d in inside.items()}
+    outside = {s: inside[s] + 2 * walls[s] for s in inside}
+    return _inch_rows(outside, walls, {s: psi for s in inside})
+
+
+# copper water tube: outside = nominal + 1/8 in; walls of ASTM B88 table 1
+_CU_OD = {"0.5": 0.625, "0.75": 0.875, "1": 1.125, "1.25": 1.375, "1.5": 1.625, "2": 2.125}
+_CU_L = {"0.5": 0.040, "0.75": 0.045, "1": 0.050, "1.25": 0.055, "1.5": 0.060, "2": 0.070}
+_CU_K = {"0.5": 0.049, "0.75": 0.065, "1": 0.065, "1.25": 0.065, "1.5": 0.072, "2": 0.083}
+_CU_M = {"0.5": 0.028, "0.75": 0.032, "1": 0.035, "1.25": 0.042, "1.5": 0.049, "2": 0.058}
+# rated internal pressure of annealed tube at 100 degF, psi: Copper Tube Handbook table 3
+_CU_L_PSI = {"0.5": 722, "0.75": 582, "1": 494, "1.25": 439, "1.5": 408, "2": 364}
+_CU_K_PSI = {"0.5": 891, "0.75": 852, "1": 655, "1.25": 532, "1.5": 494, "2": 435}
+_CU_M_PSI = {"0.5": 494, "0.75": 407, "1": 337, "1.25": 338, "1.5": 331, "2": 299}
+# PEX SDR 9: outside as copper tube; walls of ASTM F876 table 3
+_PEX_WALL = {
+    "0.375": 0.070,
+    "0.5": 0.070,
+    "0.75": 0.097,
+    "1": 0.125,
+    "1.25": 0.153,
+    "1.5": 0.181,
+    "2": 0.236,
+}
+_PEX_OD = {"0.375": 0.500, **_CU_OD}
+
+TABLES = (
+    PipeTable(
+        "pe100-sdr11",
+        "PE 100 SDR 11 (metric, PN 16)",
+        "PE 100 SDR 11",
+        _metric_rows(
+            {20: 2.0, 25: 2.3, 32: 3.0, 40: 3.7, 50: 4.6, 63: 5.8, 75: 6.8, 90: 8.2, 110: 10.0}, 16
+        ),
+        293.15,
+        _PE_HEAT,
+        PLASTIC,
+        150.0,
+        "EN 12201-2 table 2 (minimum wall), ISO 13761 for heat, from memory",
+    ),
+    PipeTable(
+        "pe100-sdr17",
+        "PE 100 SDR 17 (metric, PN 10)",
+        "PE 100 SDR 17",
+        _metric_rows({32: 2.0, 40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 6.6}, 10),
+        293.15,
+        _PE_HEAT,
+        PLASTIC,
+        150.0,
+        "EN 12201-2 table 2 (minimum wall), ISO 13761 for heat, from memory",
+    ),
+    PipeTable(
+        "pe-sidr15",
+        "PE 3408/3608 SIDR 15 (inch, 100 psi)",
+        "PE SIDR 15",
+        _sidr_rows(15, 100),
+        _fahrenheit(73),
+        _PE_INCH_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2239 (controlled inside diameter), from memory",
+    ),
+    PipeTable(
+        "pe-sidr7",
+        "PE 3408/3608 SIDR 7 (inch, 200 psi)",
+        "PE SIDR 7",
+        _sidr_rows(7, 200),
+        _fahrenheit(73),
+        _PE_INCH_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2239 (controlled inside diameter), from memory",
+    ),
+    PipeTable(
+        "pvc40",
+        "PVC schedule 40",
+        "PVC schedule 40",
+        _inch_rows(_IPS, _SCH40, _SCH40_PSI),
+        _fahrenheit(73),
+        _PVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pvc80",
+        "PVC schedule 80",
+        "PVC schedule 80",
+        _inch_rows(_IPS, _SCH80, _SCH80_PSI),
+        _fahrenheit(73),
+        _PVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pvc-sdr21",
+        "PVC SDR 21 (200 psi)",
+        "PVC SDR 21",
+        _inch_rows(_IPS, _SDR21, dict.fromkeys(_SDR21, 200)),
+        _fahrenheit(73),
+        _PVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2241 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pvc-sdr26",
+        "PVC SDR 26 (160 psi)",
+        "PVC SDR 26",
+        _inch_rows(_IPS, _SDR26, dict.fromkeys(_SDR26, 160)),
+        _fahrenheit(73),
+        _PVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2241 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pex-in",
+        "PEX SDR 9 (inch)",
+        "PEX SDR 9",
+        _inch_rows(_PEX_OD, _PEX_WALL, {s: 160 for s in _PEX_WALL}),
+        _fahrenheit(73),
+        _PEX_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM F876 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pex-mm",
+        "PEX series 3.2 (metric)",
+        "PEX S 3.2",
+        _metric_rows({16: 2.2, 20: 2.8, 25: 3.5, 32: 4.4, 40: 5.5, 50: 6.9, 63: 8.6}, 10),
+        293.15,
+        ((293.15, 1.0), (343.15, 1.0)),
+        PLASTIC,
+        150.0,
+        "EN ISO 15875-2 series S 3.2, class 2 at 10 bar and 70 °C, from memory",
+    ),
+    PipeTable(
+        "copper-l",
+        "Copper type L",
+        "copper type L",
+        _inch_rows(_CU_OD, _CU_L, _CU_L_PSI),
+        _fahrenheit(100),
+        _COPPER_HEAT,
+        COPPER,
+        140.0,
+        "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+    ),
+    PipeTable(
+        "copper-k",
+        "Copper type K",
+        "copper type K",
+        _inch_rows(_CU_OD, _CU_K, _CU_K_PSI),
+        _fahrenheit(100),
+        _COPPER_HEAT,
+        COPPER,
+        140.0,
+        "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+    ),
+    PipeTable(
+        "copper-m",
+        "Copper type M",
+        "copper type M",
+        _inch_rows(_CU_OD, _CU_M, _CU_M_PSI),
+        _fahrenheit(100),
+        _COPPER_HEAT,
+        COPPER,
+        140.0,
+        "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+    ),
+    PipeTable(
+        "copper-en",
+        "Copper (metric)",
+        "copper",
+        tuple(
+            (f"{d}x{w}".replace(".", "p"), f"{d} × {w} mm", d * 1e-3, w * 1e-3, bar * 1e5)
+            for d, w, bar in (
+                (d, w, _copper_bar(d, w))
+                for d, w in (
+                    (15, 1.0),
+                    (18, 1.0),
+                    (22, 1.0),
+                    (28, 1.0),
+                    (35, 1.2),
+                    (42, 1.2),
+                    (54, 1.5),
+                )
+            )
+        ),
+        _fahrenheit(100),
+        _COPPER_HEAT,
+        COPPER,
+        140.0,
+        "EN 1057 (nominal wall), from memory; rated as annealed tube, wall 10 % under (ASME B31)",
+    ),
+    PipeTable(
+        "steel",
+        "Galvanised steel schedule 40",
+        "galvanised steel",
+        _inch_rows(_IPS, _SCH40, dict.fromkeys(_SCH40, 300)),
+        _fahrenheit(150),
+        _CLASS_150_HEAT,
+        GALVANISED,
+        120.0,
+        "ASME B36.10M walls; rated by its class 150 malleable fittings (ASME B16.3), from memory",
+    ),
+    PipeTable(
+        "steel-en",
+        "Galvanised steel, medium (metric)",
+        "galvanised steel",
+        tuple(
+            (k, n, od * 1e-3, w * 1e-3, 25e5)
+            for k, n, od, w in (
+                ("15", "DN 15", 21.3, 2.6),
+                ("20", "DN 20", 26.9, 2.6),
+                ("25", "DN 25", 33.7, 3.2),
+                ("32", "DN 32", 42.4, 3.2),
+                ("40", "DN 40", 48.3, 3.2),
+                ("50", "DN 50", 60.3, 3.6),
+                ("65", "DN 65", 76.1, 3.6),
+                ("80", "DN 80", 88.9, 4.0),
+                ("100", "DN 100", 114.3, 4.5),
+            )
+        ),
+        293.15,
+        _EN_THREAD_HEAT,
+        GALVANISED,
+        120.0,
+        "EN 10255 medium series; rated by threaded fittings (EN 10242, 25 bar), from memory",
+    ),
+    PipeTable(
+        "layflat",
+        "Lay-flat hose",
+        "lay-flat",
+        _bore_rows(
+            (
+                ("25", "25 mm (1 in)", 25e-3),
+                ("32", "32 mm (1 1/4 in)", 32e-3),
+                ("38", "38 mm (1 1/2 in)", 38e-3),
+                ("51", "51 mm (2 in)", 51e-3),
+                ("76", "76 mm (3 in)", 76e-3),
+            ),
+            4,
+        ),
+        293.15,
+        ((293.15, 1.0), (323.15, 0.5)),
+        RUBBER,
+        140.0,
+        "common bores and a light-duty rating of 4 bar: common practice, no source",
+    ),
+    PipeTable(
+        "hose",
+        "Garden hose",
+        "garden hose",
+        _bore_rows(
+            (
+                ("0.5", "13 mm (1/2 in)", 0.5 * INCH),
+                ("0.625", "16 mm (5/8 in)", 0.625 * INCH),
+                ("0.75", "19 mm (3/4 in)", 0.75 * INCH),
+                ("1", "25 mm (1 in)", INCH),
+            ),
+            6,
+        ),
+        293.15,
+        ((293.15, 1.0), (323.15, 0.5)),
+        RUBBER,
+        140.0,
+        "nominal bores and a common rating of 6 bar: common practice, no source",
+    ),
+)

@@ -1,0 +1,149 @@
+"""Every rule of the trade and every usual value, once: unit, and where it comes from.
+
+Each line says its source, "common practice, no source", "our choice", or a standard with
+"from memory" where the number was recalled and not read.  A figure that is only a law's own
+constant stands beside the law.
+"""
+
+from dataclasses import dataclass
+
+from calc.units import FOOT, GALLON_US, LITRE, MINUTE, PSI
+
+GPM = GALLON_US / MINUTE  # m3/s
+LPM = LITRE / MINUTE  # m3/s
+
+# Flow and pressure at outlets ---------------------------------------------------------------
+
+SHOWER_FLOW = 2 * GPM  # m3/s, a shower or sink; common practice, no source
+HOSE_FLOW = 10 * GPM  # m3/s, a garden hose; common practice, no source
+SHOWER_WORKS = 15 * PSI  # Pa, running, least a shower is pleasant at; common practice, no source
+SHOWER_COMFORTABLE = 30 * PSI  # Pa, running, at which it is rated; common practice, no source
+DRIP_PRESSURE = 20 * PSI  # Pa, suits drip lines; common practice, no source
+HOUSE_PRESSURE = (30 * PSI, 40 * PSI)  # Pa, suits a house; common practice, no source
+TROUGH_WORKS = 5 * PSI  # Pa, fills through an open float valve; common practice, no source
+BORDERLINE = 1.1  # of the pressure that works: up to it an answer is Borderline; our choice
+HIGHEST_AT_OUTLET = 80 * PSI  # Pa, static, at an outlet: IPC 604.8 and UPC 608.2, from memory
+DRIP_HOLDS_TO = 50 * PSI  # Pa, to which drippers keep their flow; common practice, no source
+
+
+@dataclass(frozen=True)
+class OutletKind:
+    """A kind of outlet. flow: m3/s at ``rated`` Pa; works: least running pressure, Pa.
+
+    An outlet's own rated pressure scales ``works`` in the same proportion; at ``rated`` it is
+    comfortable.  None: the reader must give it.  lasting: it may stay open for hours.
+    """
+
+    key: str
+    name: str
+    flow: float | None
+    rated: float | None
+    works: float | None
+    lasting: bool = False
+
+    def levels(self, rated=None):
+        """(works, comfortable) in Pa for an outlet rated at ``rated`` Pa (None: the usual)."""
+        if self.rated is None or self.works is None:
+            return rated, rated
+        share = 1.0 if rated is None else rated / self.rated
+        return self.works * share, self.rated * share
+
+
+# Flows, rated and least pressures of outlets: common practice, no source.
+OUTLETS = (
+    OutletKind("shower", "Shower", SHOWER_FLOW, SHOWER_COMFORTABLE, SHOWER_WORKS),
+    OutletKind("saver", "Shower with a flow limiter", SHOWER_FLOW, 20 * PSI, 20 * PSI),
+    OutletKind("sink", "Sink or basin", SHOWER_FLOW, 30 * PSI, 10 * PSI),
+    OutletKind("hose", "Hose", HOSE_FLOW, 40 * PSI, 10 * PSI, lasting=True),
+    OutletKind("float", "Float valve", 6 * GPM, 30 * PSI, TROUGH_WORKS, lasting=True),
+    OutletKind("drip", "Drip zone", 3 * GPM, DRIP_PRESSURE, DRIP_PRESSURE, lasting=True),
+    OutletKind("steady", "Steady draw", None, None, None, lasting=True),
+    OutletKind("opening", "Nozzle or opening", None, None, None, lasting=True),
+    OutletKind("toilet", "Toilet cistern", 3 * GPM, 30 * PSI, 10 * PSI),
+    OutletKind("washer", "Washing machine", 3 * GPM, 30 * PSI, 15 * PSI),
+    OutletKind("sprinkler", "Sprinkler", 3 * GPM, 40 * PSI, 30 * PSI, lasting=True),
+)
+OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
+
+
+def enough(pressure_pa, works_pa, comfortable_pa):
+    """Level of a running pressure: "stop", "care", "note", or "" where it is comfortable.
+
+    Below ``works_pa`` it does not work; up to a tenth above it is borderline; below
+    ``comfortable_pa`` is worth a note.  All in Pa, gauge.  Raises nothing.  Source: our choice.
+
+    >>> [enough(p * 6894.757, 15 * 6894.757, 30 * 6894.757) for p in (14, 16, 20, 30)]
+    ['stop', 'care', 'note', '']
+    """
+    slack = 1e-9 * works_pa  # a pressure typed in another unit is still met
+    if pressure_pa < works_pa - slack:
+        return "stop"
+    if pressure_pa <= BORDERLINE * works_pa - slack:
+        return "care"
+    return "note" if pressure_pa < comfortable_pa - slack else ""
+
+
+# Pipes --------------------------------------------------------------------------------------
+
+SPEED_NOTE = 1.5  # m/s, above which water is heard and surges matter; common practice, no source
+SPEED_CARE = 2.4  # m/s, too fast for small pipes for long; our choice
+EXTRA_LENGTH = 0.10  # of the length, for fittings nobody counted; common practice, no source
+MOST_SIZES_UP = 3  # sizes a fix may go up, so that it stays a repair; our choice
+MODEST_LOSS = 0.2  # of climb and needed pressure that friction may take; our choice
+HOT_FROM = 313.15  # K, above which water counts as hot; our choice
+# K, hot distribution pipe is rated 100 psi at 180 F: IPC 605.4 and UPC 604, from memory
+HOT_RATED_AT = 355.37
+SUN_HEATS_TO = 333.15  # K, black pipe lying in the sun; common practice, no source
+
+
+def speed_level(speed_ms):
+    """Level of a water speed (m/s): "care", "note" or "".  Source: our choice.
+
+    >>> [speed_level(v) for v in (1.0, 1.5, 2.4)]
+    ['', 'note', 'care']
+    """
+    slack = 1e-9
+    if speed_ms >= SPEED_CARE - slack:
+        return "care"
+    return "note" if speed_ms >= SPEED_NOTE - slack else ""
+
+
+# Devices in a pipe --------------------------------------------------------------------------
+
+FILTER_FLOW = 40 * LPM  # m3/s, at which the losses below hold; common practice, no source
+FILTER_CLEAN = 0.15e5  # Pa, a 1 in cartridge housing, clean; common practice, no source
+FILTER_DIRTY = 0.7e5  # Pa, the same due for a change; common practice, no source
+REDUCER_FLOW = 30 * LPM  # m3/s, at which the loss below holds; common practice, no source
+REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common practice, no source
+
+# Suction ------------------------------------------------------------------------------------
+
+SUCTION_LIFT = (
+    15 * FOOT
+)  # m, keep suction lift to about 15 ft at sea level; common practice, no source
+SEA_LEVEL_AIR = 101325.0  # Pa, air pressure the lift above is meant for: ISO 2533
+NPSH_MARGIN = 0.6  # m (2 ft), NPSH to spare; common practice after ANSI/HI 9.6.1, from memory
+HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice
+
+
+def suction_lift(air_pa):
+    """Suction lift to keep to where the air pressure is ``air_pa`` (Pa), m.
+
+    z = 15 ft p_air / 101.325 kPa
+    Raises nothing.  Source: common practice at sea level, scaled by air pressure (our choice).
+
+    >>> round(suction_lift(70100.0), 1)
+    3.2
+    """
+    return SUCTION_LIFT * air_pa / SEA_LEVEL_AIR
+
+
+# Pumps and pressure tanks -------------------------------------------------------------------
+
+RESTART_SHARE = 0.95  # restart over set pressure of a speed control; common practice, no source
+LEAST_FLOW_SHARE = 0.10  # of the best flow, small pumps; common practice, no source
+PREFERRED_FLOW = (0.70, 1.20)  # of the best flow: ANSI/HI 9.6.3, preferred region, from memory
+PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no source
+STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
+SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
+TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source

@@ -1,0 +1,1 @@
+"""Pumps: their curves, laws, sets and tables."""

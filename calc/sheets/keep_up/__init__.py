@@ -1,0 +1,1 @@
+"""What happens at one outlet when another opens."""

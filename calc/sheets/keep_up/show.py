@@ -1,0 +1,364 @@
+"""Figures, working, tables and chart of the keep_up sheet."""
+
+from calc.network.parts import Device, PumpSet, Reducer, Run
+from calc.network.state import STILL
+from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.pipe import friction
+from calc.sheets.keep_up.case import PUMP_PART, SUCTION
+from calc.sheets.keep_up.rows import BY_KEY
+from calc.units import GRAVITY
+
+CHART_POINTS = 25
+MOST_STEPS = 12  # runs whose working is shown in full, own choice
+SEEPING = 1e-9  # m3/s, a drop a minute: less is shown as none
+G = Value(GRAVITY, "number", 6)
+
+
+def figures(case):
+    """The worst off outlet before and after, and the pump."""
+    tap, pump = case.main, case.after.pump(PUMP_PART)
+    total = sum(case.after.draws.values())
+    found = [Figure("Flow of everything open", total, "flow")]
+    found.append(Figure("Pressure at the pump", case.after.pressure("pump"), "pressure"))
+    if pump.speed is not None:
+        found.append(Figure("Speed of the pump", pump.speed, "percent", 2, note="of full"))
+    if tap is None:
+        return tuple(found)
+    first = [Figure(f"{tap.name}, after", _least(tap.after), "pressure", main=True, note=_was(tap))]
+    if tap.before.open:
+        first.append(Figure(f"{tap.name}, before", _least(tap.before), "pressure"))
+    first.append(Figure(f"{tap.name}, flow after", tap.after.flow_m3s, "flow", main=True))
+    return (*first, *found)
+
+
+def _least(state):
+    return max(0.0, state.pressure_pa)
+
+
+def _was(tap):
+    return f"open: {tap.row.now} before, {tap.row.then} after"
+
+
+# Tables ---------------------------------------------------------------------------------------
+
+
+def outlets(case):
+    """Every outlet before and after."""
+    rows = []
+    for tap in case.taps:
+        rows.append(
+            (
+                tap.name,
+                f"{tap.row.now} → {tap.row.then}",
+                tap.before.flow_m3s if tap.before.open else None,
+                _least(tap.before),
+                tap.after.flow_m3s if tap.after.open else None,
+                _least(tap.after),
+                tap.after.wanted_pa,
+                _said(tap),
+            )
+        )
+    columns = (
+        Column("Outlet"),
+        Column("Open"),
+        Column("Flow before", "flow"),
+        Column("Pressure before", "pressure"),
+        Column("Flow after", "flow"),
+        Column("Pressure after", "pressure"),
+        Column("Wanted", "pressure"),
+        Column("After"),
+    )
+    short = {tap.name for tap in case.short}
+    return Table(
+        "Every outlet before and after",
+        columns,
+        tuple(rows),
+        marked=tuple(i for i, tap in enumerate(case.taps) if tap.name in short),
+        dimmed=tuple(i for i, tap in enumerate(case.taps) if not tap.row.then),
+        note="Pressures are at the place while the water runs; the flow is that of all open there.",
+    )
+
+
+def _said(tap):
+    if not tap.after.open:
+        return "shut"
+    return "too little" if tap.after.short_pa > 0 else "enough"
+
+
+def pipes_table(case):
+    """Every pipe, filter and reducer before and after."""
+    rows, taken = [], None
+    for link in case.after.network.links:
+        if isinstance(link, PumpSet):
+            continue
+        before, flow = (_seen(one.flows[link.name]) for one in (case.before, case.after))
+        speed = bore = None
+        if isinstance(link, Run):
+            bore = link.pipe.label
+            speed = friction.velocity(abs(flow), link.pipe.inside_m)
+        name = link.name[0].upper() + link.name[1:] if link.name == SUCTION else link.name
+        loss = abs(case.after.loss(link.name)) * case.weight
+        rows.append((name, bore, before, flow, speed, loss))
+    if case.main is not None:
+        names = [link.name for link in case.after.network.links if not isinstance(link, PumpSet)]
+        taken = bottleneck(case)
+        taken = names.index(taken.name) if taken is not None and taken.name in names else None
+    columns = (
+        Column("Run"),
+        Column("Pipe"),
+        Column("Flow before", "flow"),
+        Column("Flow after", "flow"),
+        Column("Velocity after", "speed"),
+        Column("Lost after", "pressure"),
+    )
+    return Table(
+        "Every pipe",
+        columns,
+        tuple(rows),
+        marked=() if taken is None else (taken,),
+        note="A minus sign: the water runs the other way. Marked: what takes most on the way to "
+        "the outlet that is worst off.",
+    )
+
+
+def _seen(flow):
+    """No flow where it is only what the solver lets seep past a shut valve."""
+    return flow if abs(flow) > SEEPING else 0.0
+
+
+def bottleneck(case):
+    """The link that takes most pressure on the way to the worst off outlet; None: nothing flows."""
+    lossy = [link for link in case.way if not isinstance(link, PumpSet)]
+    if not lossy:
+        return None
+    worst = max(lossy, key=lambda link: case.after.loss(link.name))
+    return worst if case.after.loss(worst.name) > 0 else None
+
+
+def changes_table(case, changes):
+    """What was tried, in the order of its usual cost."""
+    tap = case.main
+    rows = [("as it is", _least(tap.after), "falls short")]
+    for change in changes:
+        others = change.case.after.short
+        said = "cures it" if not others else f"{others[0].name} still short"
+        rows.append((change.text, max(0.0, change.pressure(tap.name)), said))
+    columns = (Column("Change"), Column(f"{tap.name} then", "pressure"), Column("Result"))
+    cured = tuple(i for i, change in enumerate(changes, 1) if change.cures)
+    return Table(
+        "What would mend it",
+        columns,
+        tuple(rows),
+        marked=cured,
+        note="Each change alone, the whole supply solved again with it, in the order of usual "
+        "cost (own order): first what needs no digging.",
+    )
+
+
+# Chart ----------------------------------------------------------------------------------------
+
+
+def chart(case, reader):
+    """The pump's curve as pressure at its outlet, and where it runs before and after."""
+    pump, supply = case.site.supply.pump, case.site.supply
+    weight, suction_flow = case.weight, case.after.flows[SUCTION]
+    square = case.after.loss(SUCTION) / suction_flow**2 if suction_flow > STILL else 0.0
+    flows = tuple(pump.largest_flow * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
+    most = tuple(weight * (pump.head_at(q) - supply.lift - square * q * q) for q in flows)
+    marks = []
+    for solution, word in ((case.before, "before"), (case.after, "after")):
+        marks.append((solution.flows[PUMP_PART], solution.pressure("pump"), word))
+    if abs(marks[0][0] - marks[1][0]) < 0.04 * flows[-1]:
+        marks = [(*marks[1][:2], "before and after")]
+    levels = ()
+    if supply.set_pa is not None:
+        levels = ((supply.set_pa, "set pressure"),)
+    at = [f"{reader.show(q, 'flow')} at {reader.show(p, 'pressure')}" for q, p, _ in marks]
+    return Chart(
+        "pump",
+        "Where the pump runs",
+        f"Pressure at the pump at full speed against flow. It runs at {' and then '.join(at)}.",
+        "Flow",
+        "flow",
+        "Pressure at the pump",
+        "pressure",
+        (Series("Full speed", flows, most),),
+        marks=tuple(marks),
+        levels=levels,
+    )
+
+
+# Working --------------------------------------------------------------------------------------
+
+
+def steps(case):
+    """From the water to the worst off outlet, after: every loss, the pressure, the flow."""
+    total = sum(case.after.draws.values())
+    listed = [n for n in case.after.draws.values() if n > STILL][:20]
+    found = [_continuity(listed, total)] if len(listed) > 1 else []
+    if case.main is None:
+        note = "Nothing is open, so nothing flows and nothing is lost on the way."
+        return (*found, Step("No flow", note=note), _standing(case))
+    shown = [link for link in case.way if case.after.flows[link.name] > STILL][:MOST_STEPS]
+    for link in shown:
+        found += _of_link(case, link)
+    found += [_pressure(case), *_outlet(case)]
+    note = (
+        "The flows of all outlets and pipes hang on each other: they are found together, so that "
+        "at every place as much water comes as goes. The steps above show one way through the "
+        "result."
+    )
+    found.append(Step("All at once", note=note, source="Newton’s method on the heads"))
+    return tuple(found)
+
+
+def _continuity(flows, total):
+    names = [f"Q_{i}" for i in range(1, len(flows) + 1)]
+    given = {name: Value(flow, "flow", 4) for name, flow in zip(names, flows, strict=True)}
+    formula = f"Q = {' + '.join(names)}"
+    return Step("What runs out of all open outlets", formula, given, Value(total, "flow", 4))
+
+
+def _standing(case):
+    head = case.after.heads["pump"]
+    return Step(
+        "Pressure at the pump",
+        "p = w * (H - z)",
+        {"w": Value(case.weight, "number", 6), "H": Value(head, "head"), "z": Value(0.0, "head")},
+        Value(case.after.pressure("pump"), "pressure"),
+        note="w is the weight of water, Pa per metre; H is the head above the pump.",
+    )
+
+
+def _of_link(case, link):
+    flow, loss = case.after.flows[link.name], case.after.loss(link.name)
+    if isinstance(link, Run):
+        return _of_run(case, link, flow, loss)
+    if isinstance(link, PumpSet):
+        return [_of_pump(case, link, flow)]
+    if isinstance(link, Device):
+        given = {
+            "h_r": Value(link.loss_m, "head", 4),
+            "Q": Value(flow, "flow", 6),
+            "Q_r": Value(link.flow_m3s, "flow"),
+        }
+        return [
+            Step(
+                f"Lost in {link.name}",
+                "h = h_r * (Q / Q_r)**2",
+                given,
+                Value(link.loss_m * (flow / link.flow_m3s) ** 2, "head"),
+                source="loss of a cartridge filter: common practice, no source",
+            )
+        ]
+    if isinstance(link, Reducer):
+        note = "It holds its set pressure at its outlet as long as more than that comes to it."
+        return [Step(f"Lost in {link.name}", note=note, result=Value(loss, "head"))]
+    raise TypeError(f"{link!r} has no working.")
+
+
+def _of_run(case, link, flow, loss):
+    bore, name = link.pipe.inside_m, link.name
+    speed = friction.velocity(flow, bore)
+    reynolds = friction.reynolds(speed, bore, case.after.network.viscosity)
+    kinetic = speed**2 / (2 * GRAVITY)
+    # the solver's own factor: Colebrook's, or the straight bridge between 2000 and 4000
+    factor = (loss - link.k * kinetic) / (link.length_m / bore * kinetic)
+    number = Value(reynolds, "number", 4)
+    return [
+        Step(
+            f"Velocity in {name}",
+            "v = Q / (pi / 4 * D**2)",
+            {"Q": Value(flow, "flow", 4), "D": Value(bore, "diameter", 4)},
+            Value(speed, "speed"),
+            note=link.pipe.label,
+        ),
+        Step(
+            f"Lost in {name}",
+            "h = (f * L / D + K) * v**2 / (2 * g)",
+            {
+                "f": Value(factor, "number", 4),
+                "L": Value(link.length_m, "length"),
+                "D": Value(bore, "diameter", 4),
+                "K": Value(link.k, "number"),
+                "v": Value(speed, "speed"),
+                "g": G,
+            },
+            Value(loss, "head"),
+            note=f"Friction factor for a Reynolds number of {_whole(number.value)}.",
+            source="Darcy-Weisbach with Colebrook (1939)",
+        ),
+    ]
+
+
+def _whole(number):
+    return f"{float(f'{number:.3g}'):.0f}"
+
+
+def _of_pump(case, link, flow):
+    gain = -case.after.loss(link.name)
+    state = case.after.pump(link.name)
+    if state.held:
+        note = "Its control turns it just fast enough to hold the set pressure."
+    else:
+        note = "It runs at full speed: the head follows from its curve at this flow."
+    head_in, head_out = case.after.heads[link.start], case.after.heads[link.end]
+    given = {"H_out": Value(head_out, "head", 4), "H_in": Value(head_in, "head", 4)}
+    text = "h_p = H_out - H_in"
+    return Step("Head the pump adds at this flow", text, given, Value(gain, "head"), note)
+
+
+def _pressure(case):
+    """The tap's pressure: what the pump adds less everything lost and the climb."""
+    solution, tap = case.after, case.main
+    source = case.way[0].start if case.way else tap.node
+    if case.way and solution.flows[case.way[0].name] < 0:
+        source = case.way[0].end
+    lost = sum(abs(solution.loss(n.name)) for n in case.way if not isinstance(n, PumpSet))
+    gained = sum(-solution.loss(n.name) for n in case.way if isinstance(n, PumpSet))
+    head, height = solution.heads[source], solution.network.heights[tap.node]
+    return Step(
+        f"Pressure at {tap.name}",
+        "p = w * (H_0 + h_p - h_lost - z)",
+        {
+            "w": Value(case.weight, "number", 6),
+            "H_0": Value(head, "head"),
+            "h_p": Value(gained, "head", 4),
+            "h_lost": Value(lost, "head", 4),
+            "z": Value(height, "length"),
+        },
+        Value(tap.after.pressure_pa, "pressure"),
+        note="w: weight of water, Pa per metre; H_0: level of the water drawn from and z: height "
+        "of the outlet, both above the pump; h_lost: all losses on the way together.",
+    )
+
+
+def _outlet(case):
+    tap = case.main
+    outlet = case.after.network.outlets_by_name[tap.name]
+    law, pressure = outlet.law, tap.after.pressure_pa
+    kind, flow = BY_KEY[tap.row.kind].name.lower(), tap.after.flow_m3s
+    if not 1e-4 * law.pressure_pa < pressure:
+        return []
+    if pressure >= law.least_pa and tap.row.kind in ("saver", "drip", "steady"):
+        full = outlet.count * law.flow_and_slope(pressure)[0]
+        given = {"n": Value(outlet.count, "number"), "Q_1": Value(full / outlet.count, "flow")}
+        note = f"A {kind} holds its flow from {law.least_pa / 1e5:.2f} bar up."
+        return [Step(f"Flow of {tap.name}", "Q = n * Q_1", given, Value(flow, "flow"), note)]
+    rated = getattr(law, "limit_m3s", law.flow_m3s)
+    given = {
+        "n": Value(outlet.count, "number"),
+        "Q_r": Value(rated, "flow"),
+        "p": Value(pressure, "pressure"),
+        "p_r": Value(law.least_pa, "pressure"),
+    }
+    return [
+        Step(
+            f"Flow of {tap.name}",
+            "Q = n * Q_r * sqrt(p / p_r)",
+            given,
+            Value(flow, "flow"),
+            note="n of them are open; one gives Q_r at p_r.",
+            source="Torricelli’s law",
+        )
+    ]

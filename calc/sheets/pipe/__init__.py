@@ -1,0 +1,1 @@
+"""What size of pipe."""

@@ -1,0 +1,1 @@
+"""Pressure in every unit."""

@@ -1,0 +1,107 @@
+"""Air-charged pressure tank: drawdown, starts an hour, and what speed control does instead."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Number, Sheet, Unknown
+from calc.sheets.parts.fields import altitude
+from calc.sheets.pressure_tank import judge, show
+from calc.sheets.pressure_tank.case import Case, case
+from calc.units import HOUR
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.units import Reader
+
+MORE = "Pre-charge, starts and site"
+
+FIELDS = (
+    Choice(
+        "control",
+        "How the pump is controlled",
+        (("switch", "Pressure switch: on and off"), ("speed", "Speed control: holds the pressure")),
+        "switch",
+    ),
+    Number("cutin", "Cut-in pressure", "pressure", "2 bar", "30 psi", 0.1e5, 15e5),
+    Number("cutout", "Cut-out pressure", "pressure", "3.5 bar", "50 psi", 0.1e5, 20e5,
+           when=("control", ("switch",))),
+    Number("set", "Set pressure", "pressure", "3.5 bar", "50 psi", 0.1e5, 20e5,
+           help="It rests at this pressure and starts again at cut-in",
+           when=("control", ("speed",))),
+    Number("pump", "Flow of the pump", "flow", "18 L/min", "5 gpm", 1e-7, 0.05,
+           when=("control", ("switch",))),
+    Choice("has", "Pressure tank", (("tank", "There is one"), ("none", "There is none")), "tank"),
+    Number("tank", "Tank volume", "volume", "100 L", "26 gal", 1e-4, judge.LARGEST,
+           help="The size on its label, not its drawdown", when=("has", ("tank",))),
+    Number("draw", "Flow drawn steadily", "flow", "7.5 L/min", "2 gpm", 0.0, 0.05,
+           when=("control", ("switch",))),
+    Number("precharge", "Pre-charge (optional)", "pressure", "", "", 0.0, 15e5,
+           help="If blank: 0.14 bar (2 psi) below cut-in",
+           optional=True, group=MORE),
+    Number("starts", "Starts per hour allowed", "per_hour", "20 per hour", "20 per hour", 1 / HOUR,
+           300 / HOUR, help="From the motor's data sheet", group=MORE,
+           unknown=Unknown("20 per hour", "20 per hour", "usual for a small motor")),
+    Number("leak", "Leaks and drips", "flow", "0.05 L/min", "0.013 gpm", 0.0, 0.01,
+           help="A dripping tap loses about this", when=("control", ("speed",)), group=MORE,
+           unknown=Unknown("0.05 L/min", "0.013 gpm", "usual for a dripping tap")),
+    altitude(5000.0, group=MORE),
+    Number("smallest", "Smallest steady draw (optional)", "flow", "", "", 0.0, 0.05,
+           help="Such as one drip zone", optional=True, when=("control", ("speed",)), group=MORE),
+    Number("least", "Least flow of the pump (optional)", "flow", "", "", 1e-7, 0.05,
+           help="Below it a speed control stops and starts", optional=True,
+           when=("control", ("speed",)), group=MORE),
+)  # fmt: skip
+
+
+def solve(values: Values, reader: Reader) -> Answer:
+    """The answer to a form.  Raises InputError for what cannot be worked with."""
+    found = case(values, reader)
+    parts = _with_speed_control if found.speed else _with_switch
+    return Answer(
+        told=judge.told(values, found, reader),
+        findings=tuple(judge.findings(values, found, reader)),
+        fixes=tuple(judge.fixes(values, found, reader)),
+        cautions=judge.cautions(found, reader),
+        links=judge.links(values, reader),
+        **parts(values, found, reader),
+    )
+
+
+def _with_switch(values: Values, found: Case, reader: Reader) -> dict[str, Any]:
+    return {
+        "figures": show.switch_figures(values, found),
+        "steps": show.switch_steps(values, found),
+        "tables": (show.size_table(values, found, reader),),
+        "charts": (show.switch_chart(values, found),) if found.gives else (),
+    }
+
+
+def _with_speed_control(values: Values, found: Case, reader: Reader) -> dict[str, Any]:
+    return {
+        "figures": show.speed_figures(found),
+        "steps": show.speed_steps(values, found),
+        "tables": (show.leak_table(values, found, reader),),
+        "charts": (show.leak_chart(values, found),) if values.leak > 0 else (),
+    }
+
+
+SHEET = Sheet(
+    "pressure_tank",
+    "Pressure tank",
+    FIELDS,
+    solve,
+    folded=(MORE,),
+    cautions=(
+        "A pressure tank stores energy: shut off the pump and drain it before you loosen anything.",
+        "Fit a relief valve set no higher than the weakest rating; never charge past the label.",
+        "Pressure vessels and their inspection are under local law. A licensed person must do the "
+        "wiring, to local codes.",
+    ),
+    sources=(
+        "Boyle's law with absolute pressures; air pressure by altitude: ISO 2533:1975.",
+        "Pre-charge 2 psi below cut-in, a minute's run: common practice, no source.",
+    ),
+    page="pressure-tank/",
+)

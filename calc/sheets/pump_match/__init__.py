@@ -1,0 +1,1 @@
+"""Which pump suits this pipe."""

@@ -1,0 +1,1 @@
+"""How deep a pump can draw from."""

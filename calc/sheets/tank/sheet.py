@@ -1,0 +1,172 @@
+"""Storage tank: balance over the day, days to bridge, and the pressure a tank up the hill gives."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Number, Sheet, Unknown
+from calc.sheets.tank import judge, show
+from calc.sheets.tank.case import case
+from calc.units import DAY
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.units import Reader
+
+WELL = "A slow well"
+TANK = "The tank itself"
+HILL = "A tank up the hill"
+
+FIELDS = (
+    Number("use", "Water used a day", "daily", "930 L/day", "245 gal/day", 1e-9, 1e-2),
+    Choice(
+        "pattern",
+        "When it is used",
+        (
+            ("home", "Home: morning and evening"),
+            ("dawn", "Drip lines at dawn"),
+            ("day", "Through the day: stock, work"),
+            ("even", "Evenly, day and night"),
+        ),
+        "home",
+    ),
+    Number(
+        "gives",
+        "Flow of pump or source",
+        "flow",
+        "6 L/min",
+        "1.5 gpm",
+        0.0,
+        1.0,
+        help="A well that yields less: say so below, under “A slow well”.",
+    ),
+    Number(
+        "hours",
+        "Hours it runs a day",
+        "number",
+        "6",
+        "6",
+        0.5,
+        24.0,
+        help="With the sun: about 5 to 7 hours of full power on a fair day (common practice).",
+        unknown=Unknown("6", "6", "usual hours of full sun"),
+    ),
+    Number(
+        "bridge",
+        "Days without supply",
+        "days",
+        "3 days",
+        "3 days",
+        0.0,
+        60 * DAY,
+        help="Cloudy days, or days until a repair.",
+        unknown=Unknown("3 days", "3 days", "usual with solar pumping"),
+    ),
+    Number(
+        "own",
+        "Tank size (optional)",
+        "volume",
+        "",
+        "",
+        0.01,
+        1e4,
+        help="Leave empty to be told the size.",
+        optional=True,
+    ),
+    Number(
+        "well",
+        "Well yield",
+        "flow",
+        "",
+        "",
+        0.0,
+        1.0,
+        help="Leave empty where it yields as much as the pump takes.",
+        optional=True,
+        group=WELL,
+    ),
+    Number(
+        "stored",
+        "Water standing in the well",
+        "volume",
+        "0 L",
+        "0 gal",
+        0.0,
+        200.0,
+        help="Above the lowest level allowed. It gathers again while the pump rests.",
+        group=WELL,
+    ),
+    Number(
+        "usable",
+        "Share of the tank that can be used",
+        "percent",
+        "90 %",
+        "90 %",
+        0.3,
+        1.0,
+        group=TANK,
+        unknown=Unknown("90 %", "90 %", "usual for a tank with its outlet near the floor"),
+    ),
+    Number(
+        "height",
+        "Tank’s water above the outlet",
+        "length",
+        "",
+        "",
+        0.0,
+        300.0,
+        help="Its water when nearly empty. Leave empty where a pump draws from the tank.",
+        optional=True,
+        group=HILL,
+    ),
+    Number("lost", "Friction loss on the way", "head", "1.5 m", "5 ft", 0.0, 300.0, group=HILL),
+    Number(
+        "wanted",
+        "Needed pressure at the outlet",
+        "pressure",
+        "2.1 bar",
+        "30 psi",
+        0.0,
+        10e5,
+        group=HILL,
+    ),
+)
+
+
+def solve(values: Values, reader: Reader) -> Answer:
+    """The answer to a form.  Raises InputError for what cannot be worked with."""
+    found = case(values, reader)
+    return Answer(
+        told=judge.told(values, found, reader),
+        findings=tuple(judge.findings(values, found, reader)),
+        fixes=tuple(judge.fixes(values, found, reader)),
+        sizing=not values.own,
+        figures=show.figures(values, found),
+        steps=show.steps(values, found),
+        tables=() if found.short else show.tables(values, found, reader),
+        charts=show.charts(values, found, reader),
+        cautions=judge.cautions(values, found, reader),
+        links=judge.links(values, found, reader),
+    )
+
+
+SHEET = Sheet(
+    "tank",
+    "Storage tank",
+    FIELDS,
+    solve,
+    folded=(WELL, TANK, HILL),
+    cautions=(
+        "A tank is a confined space: do not enter; call trained people.",
+        "Water for people: a closed, dark, clean tank approved for it, its vents screened.",
+        "Keep children out: lock hatches and lids. An open cistern drowns.",
+        "A full tank is heavy; stands, roofs and slopes need a structural design and permits.",
+    ),
+    sources=(
+        "Mass curve: W. Rippl, Proceedings of the Institution of Civil Engineers 71 (1883).",
+        "With the overflow counted: H. A. Thomas and R. P. Burden (1963), from memory.",
+        "Patterns of use over the day and hours of sun: common practice, no source.",
+    ),
+    page="storage/",
+)

@@ -1,0 +1,93 @@
+"""Alder Terrace, the invented site every page's example is read from. Once, in metric."""
+
+from __future__ import annotations
+
+from calc.site.facts import Fact
+from calc.site.rows import Row
+from calc.site.site import Site
+
+NAME = "Alder Terrace"
+NOTE = "An invented place; its pump is invented too."
+_FACTS = {
+    "place.altitude": "300 m",
+    "water.kind": "well",
+    "water.level": "-4 m",
+    "water.temperature": "15 °C",
+    "suction.length": "7 m",
+    "suction.pipe": "pe100-sdr11/40",
+    "suction.foot_valves": "1",
+    "suction.bends": "1",
+    "pump.present": "yes",
+    "pump.height": "0 m",
+    "pump.placement": "out",
+    "pump.id": "middle",
+    "pump.control": "speed",
+    "pump.set": "3.5 bar",
+    "pump.cut_in": "2 bar",
+    "pump.cut_out": "3.5 bar",
+    "pump.starts": "20 per hour",
+    "pressure_tank.volume": "200 L",
+    "store.days": "3 days",
+    "store.usable": "90 %",
+    "store.inflow": "6 L/min",
+    "store.hours": "6",
+    "use.people": "6",
+    "use.each": "100 L/day",
+    "use.pattern": "home",
+    "use.showers": "4",
+    "use.sinks": "5",
+    "use.toilets": "0",
+    "use.washers": "0",
+    "use.hoses": "1",
+    "use.troughs": "1",
+    "use.depth": "4 mm",
+    "use.drip_share": "90 %",
+    "pipes.hottest": "20 °C",
+    "pipes.weakest": "10 bar",
+    "pipes.held": "buried",
+}
+_SECTIONS = (
+    ("pump", "lower fork", "60 m", "5 m", "40"),
+    ("lower fork", "upper fork", "70 m", "11.5 m", "32"),
+    ("upper fork", "wash-house", "25 m", "12 m", "25"),
+    ("upper fork", "cabin 2", "35 m", "12 m", "25"),
+    ("upper fork", "cabin 3", "80 m", "18 m", "25"),
+    ("lower fork", "cabin 1", "20 m", "6 m", "25"),
+    ("lower fork", "goat trough", "50 m", "3 m", "20"),
+    ("lower fork", "herb terraces", "40 m", "9 m", "25"),
+)
+_OUTLETS = (
+    ("Wash-house shower", "wash-house", "shower", "2", "2"),
+    ("Wash-house hose", "wash-house", "hose", "0", "1"),
+    ("Cabin 1 sink", "cabin 1", "sink", "0", "0"),
+    ("Cabin 2 sink", "cabin 2", "sink", "0", "0"),
+    ("Cabin 3 shower", "cabin 3", "shower", "1", "1"),
+    ("Goat trough", "goat trough", "float", "1", "1"),
+    ("Herb terraces", "herb terraces", "drip", "0", "0"),
+)
+
+
+def _section(start: str, to: str, length: str, height: str, size: str) -> Row:
+    return _row(
+        **{"from": start}, to=to, length=length, height=height, pipe=f"pe100-sdr11/{size}",
+        bends="2", fitting="r15" if to == "herb terraces" else "none",
+    )  # fmt: skip
+
+
+def _outlet(name: str, at: str, kind: str, before: str, after: str) -> Row:
+    return _row(name=name, at=at, kind=kind, before=before, after=after)
+
+
+def _row(**texts: str) -> Row:
+    return {key: Fact(text) for key, text in texts.items()}
+
+
+def alder_terrace() -> Site:
+    """The invented site.  Raises nothing.  Source: invented."""
+    site = Site(NAME, "metric", {path: Fact(text) for path, text in _FACTS.items()}, {}, NOTE)
+    site = site.put_rows("sections", tuple(_section(*row) for row in _SECTIONS))
+    site = site.put_rows("outlets", tuple(_outlet(*row) for row in _OUTLETS))
+    # In the shed; no pipe section leads from it, so it feeds nothing by its height.
+    site = site.put_rows("tanks", (_row(name="cistern", level="2 m", volume="3000 L"),))
+    site = site.put_rows("animals", (_row(kind="goats", count="8"), _row(kind="hens", count="12")))
+    return site.put_rows("beds", (_row(name="herb terraces", area="60 m²"),))

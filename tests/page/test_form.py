@@ -1,0 +1,95 @@
+"""What a reader types becomes numbers or sentences, never an exception."""
+
+import pytest
+
+from calc.errors import InputError, RangeError
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.form import State, work
+
+
+def _sheet(solve=None):
+    fields = (
+        Number("climb", "Climb", "length", "18 m", "60 ft", -50.0, 500.0),
+        Number("spare", "Spare", "pressure", "", "", 0.0, 1e6, optional=True),
+        Count("taps", "Taps open", 2, 0, 20),
+        Choice("kind", "Kind", (("a", "First"), ("b", "Second")), "a", "b"),
+        Number("only_b", "Only b", "flow", "9 L/min", "2 gpm", 0.0, 1.0, when=("kind", ("b",))),
+    )
+    return Sheet("trial", "Trial", fields, solve or (lambda v, r: _answer(v, r)))
+
+
+def _answer(values, reader):
+    return Answer(told=f"{reader.show(values.climb, 'length')} {values.taps}")
+
+
+def test_defaults_solve_in_both_systems():
+    assert work(_sheet(), State()).answer.verdict.sentence == "18.0\u00a0m 2"
+    assert work(_sheet(), State("us")).answer.verdict.sentence == "60.0\u00a0ft 2"
+
+
+@pytest.mark.parametrize(
+    "key, text, words",
+    [
+        ("climb", "", "Nothing is entered here"),
+        ("climb", "high", "not a number"),
+        ("climb", "40 psi", "unit of pressure"),
+        ("climb", "-60", "−60.00 m is out of range. Allowed: −50.0\u00a0m to 500\u00a0m."),
+        ("climb", "1e300", "too large"),
+        ("climb", "NaN", "not a number"),
+        ("taps", "2.5", "whole number from 0 to 20"),
+        ("taps", "", "whole number from 0 to 20"),
+        ("taps", "-1", "whole number from 0 to 20"),
+        ("taps", "1e999", "whole number from 0 to 20"),
+        ("kind", "z", "not one of the choices"),
+    ],
+)
+def test_bad_input_is_said_at_its_field(key, text, words):
+    outcome = work(_sheet(), State(texts={key: text}))
+    assert outcome.answer is None
+    assert list(outcome.errors) == [key]
+    assert words in outcome.errors[key]
+
+
+def test_errors_say_what_is_allowed_in_the_readers_units():
+    assert "1640\u00a0ft" in work(_sheet(), State("us", {"climb": "9999"})).errors["climb"]
+
+
+def test_a_bound_typed_in_the_other_unit_is_inside():
+    assert work(_sheet(), State(texts={"climb": "1640.4199475065616 ft"})).answer
+
+
+def test_every_bad_field_is_said_at_once():
+    errors = work(_sheet(), State(texts={"climb": "x", "taps": "x"})).errors
+    assert set(errors) == {"climb", "taps"}
+
+
+def test_a_hidden_field_cannot_be_wrong():
+    state = State(texts={"kind": "a", "only_b": "nonsense"})
+    outcome = work(_sheet(), state)
+    assert outcome.answer and "only_b" in outcome.hidden
+
+
+def test_a_shown_conditional_field_is_read():
+    assert "only_b" in work(_sheet(), State(texts={"kind": "b", "only_b": "x"})).errors
+
+
+def test_an_optional_field_may_be_empty():
+    assert work(_sheet(), State(texts={"spare": ""})).answer
+
+
+def test_a_range_error_from_physics_is_said_in_the_readers_units():
+    def solve(values, reader):
+        raise RangeError("climb", 30.0, 0.0, 20.0, "length", "Use a lower outlet.")
+
+    errors = work(_sheet(solve), State("us")).errors
+    assert errors["climb"] == (
+        "Climb: 98.4\u00a0ft is out of range; allowed: 0\u00a0ft to 65.6\u00a0ft. Use a lower outlet."
+    )
+
+
+def test_an_error_of_no_field_is_said_for_the_sheet():
+    def solve(values, reader):
+        raise InputError("Nothing is open.", name="outlets")
+
+    assert work(_sheet(solve), State()).errors == {"": "Nothing is open."}

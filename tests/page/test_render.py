@@ -1,0 +1,155 @@
+"""HTML: everything escaped, well formed, the same from page and browser."""
+
+import json
+from html.parser import HTMLParser
+
+import pytest
+
+from calc import bridge
+from calc.page import render
+from calc.page.answer import (
+    Answer,
+    Chart,
+    Column,
+    Figure,
+    Link,
+    Series,
+    Step,
+    Table,
+    Value,
+)
+from calc.page.charts import spec
+from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.findings import Finding, Fix
+from calc.page.form import Assumed, Outcome, State
+from calc.units import Reader
+
+EVIL = '<img src=x onerror="alert(1)">&\'"'
+VOID = {"input", "br", "img"}
+
+
+class Balance(HTMLParser):
+    """Collects tags and fails on one closed out of order."""
+
+    def __init__(self):
+        super().__init__()
+        self.open, self.seen = [], []
+
+    def handle_starttag(self, tag, attrs):
+        self.seen.append((tag, dict(attrs)))
+        if tag not in VOID:
+            self.open.append(tag)
+
+    def handle_endtag(self, tag):
+        assert self.open.pop() == tag
+
+
+def parsed(html):
+    parser = Balance()
+    parser.feed(html)
+    parser.close()
+    assert parser.open == []
+    return parser.seen
+
+
+def _answer():
+    return Answer(
+        EVIL,
+        (Finding("stop", "evil", EVIL), Finding("care", "evil", EVIL + "!", at=EVIL)),
+        (Fix(EVIL, Link(EVIL, "demand", {"people": EVIL})),),
+        False,
+        (Figure(EVIL, 2.8e5, "pressure", note=EVIL, main=True),),
+        (
+            Step(
+                EVIL,
+                "p = rho * g * z",
+                {"rho": Value(1000.0, "density")},
+                Value(1.0, "pressure"),
+                EVIL,
+                EVIL,
+            ),
+        ),
+        (
+            Table(
+                EVIL,
+                (Column(EVIL), Column("Flow", "flow")),
+                ((EVIL, 1e-3), (EVIL, None)),
+                (0,),
+                (1,),
+                EVIL,
+            ),
+        ),
+        (Chart(EVIL, EVIL, EVIL, "x", "flow", "y", "pressure", (Series("s", (0.0,), (1.0,)),)),),
+        (Link(EVIL, "demand", {"people": EVIL}),),
+        (),
+        (EVIL,),
+    )
+
+
+def _sheet():
+    fields = (
+        Number("n", EVIL, "pressure", "3 bar", "45 psi", 0.0, 1e6, EVIL),
+        Count("c", EVIL, 1, 0, 9, EVIL, group=EVIL),
+        Choice("k", EVIL, (("a", EVIL),), "a", None, EVIL),
+    )
+    return Sheet("t", EVIL, fields, None)
+
+
+def test_nothing_in_an_answer_becomes_markup():
+    assumed = (Assumed(EVIL, EVIL, EVIL, EVIL),)
+    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader(), assumed))
+    tags = parsed(html)
+    assert "img" not in {tag for tag, _ in tags}
+    assert not any(name.startswith("on") for _, attrs in tags for name in attrs)
+
+
+def test_nothing_in_a_form_becomes_markup():
+    assert "img" not in {tag for tag, _ in parsed(render.form(_sheet(), "t"))}
+
+
+def test_every_control_has_a_label():
+    tags = parsed(render.form(_sheet(), "t"))
+    labelled = {attrs["for"] for tag, attrs in tags if tag == "label"}
+    controls = [attrs for tag, attrs in tags if tag in ("input", "select", "textarea")]
+    assert all(attrs["id"] in labelled or "aria-label" in attrs for attrs in controls)
+
+
+def test_figures_show_both_systems():
+    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader("us")))
+    assert "40.6\u00a0psi" in html and "2.80\u00a0bar" in html
+
+
+@pytest.mark.parametrize(
+    "text, link",
+    [
+        ("18 m", "18m"),
+        ("1.5 m³/h", "1.5m3/h"),
+        ("15 °C", "15C"),
+        ("1 1/4 in", "1 1/4in"),
+        ("pe100", "pe100"),
+        ("10 gpm", "10gpm"),
+    ],
+)
+def test_link_texts_are_short_and_plain(text, link):
+    assert render.link_text(text) == link
+
+
+def test_a_fragment_reads_like_what_was_typed():
+    assert (
+        render.fragment({"climb": "50 ft", "flow": "10 gpm"}, "us") == "u=us&climb=50ft&flow=10gpm"
+    )
+
+
+def test_chart_specifications_are_in_the_readers_units():
+    drawn = spec(_answer().charts[0], Reader("us"))
+    assert drawn["layer"][0]["encoding"]["x"]["title"] == "x (gpm)"
+    json.dumps(drawn)
+
+
+def test_an_unknown_sheet_is_an_error_not_an_answer():
+    with pytest.raises(KeyError):
+        bridge.handle('{"op": "work", "sheet": "../secret"}')
+
+
+def test_state_defaults_are_metric():
+    assert State().system == "metric"
