@@ -6,7 +6,7 @@ from calc.page.answer import Verdict
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.pump.sets import Parallel, weakest_head
-from calc.suction import LEAST_MARGIN
+from calc.practice import NPSH_MARGIN as LEAST_MARGIN
 
 WEAK = 0.7  # of the wanted pressure: below it people complain; common practice, no source
 
