@@ -12,6 +12,7 @@ from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
 from calc.pipe import fittings, friction
 from calc.pipe.line import Section
+from calc.sheets.parts.link_text import exact
 from calc.sheets.parts.pipe_choice import pipe_of, pipe_options
 from calc.units import Reader
 
@@ -64,7 +65,7 @@ def _section(row: Row, name: str) -> Section:
 
 
 def as_rows(several: Iterable[Section], reader: Reader | None = None) -> tuple[tuple, ...]:
-    """The cell texts of ``line_field`` that read back as these sections, to 12 figures.
+    """The cell texts of ``line_field`` that read back as these sections, to 10 figures.
 
     reader: whose units the lengths are written in (None: metric).
     Raises InputError for a section that the table has no words for: a measured bore, or fittings
@@ -81,10 +82,9 @@ def as_text(several: Iterable[Section], reader: Reader | None = None) -> str:
 def _cells(section: Section, reader: Reader) -> tuple[str, ...]:
     if section.pipe.kind == "own":
         raise InputError("A pipe by its measured bore has no place in a table.", name="sections")
-    unit = reader.unit("length")
-    long, up = (f"{unit.from_si(v):.12g} {unit.symbol}" for v in (section.length_m, section.rise_m))
+    long, up = (exact(v, "length", reader) for v in (section.length_m, section.rise_m))
     bends, extra = _bends_and_part(section)
-    share = f"{100 * section.share:.12g} %"
+    share = exact(section.share, "percent", reader)
     return long, up, f"{section.pipe.kind}/{section.pipe.size}", f"{bends:g}", extra, share
 
 
