@@ -144,11 +144,15 @@ def suction_lift(air_pa):
     return SUCTION_LIFT * air_pa / SEA_LEVEL_AIR
 
 
+SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
+
 # Pumps and pressure tanks -------------------------------------------------------------------
 
 RESTART_SHARE = 0.95  # restart over set pressure of a speed control; common practice, no source
 LEAST_FLOW_SHARE = 0.10  # of the best flow, small pumps; common practice, no source
 PREFERRED_FLOW = (0.70, 1.20)  # of the best flow: ANSI/HI 9.6.3, preferred region, from memory
+MOTOR_EFFICIENCY = 0.60  # a small motor nobody measured, on the low side; our choice
+CONTROL_EFFICIENCY = 0.90  # a controller nobody measured, on the low side; our choice
 PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no source
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source

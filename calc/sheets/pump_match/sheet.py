@@ -4,7 +4,8 @@ from calc.page.answer import Answer, Link, Warning
 from calc.page.fields import Choice, Number, Sheet
 from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
-from calc.pump.laws import GRADES, PREFERRED, least_flow, restart_head
+from calc.practice import PREFERRED_FLOW as PREFERRED
+from calc.pump.laws import GRADES, least_flow, restart_head
 from calc.sheets.parts.fields import altitude, climb, pipe_length, water_temperature
 from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
 from calc.sheets.parts.pump_choice import chosen_pump, own_pump_fields, pump_menu
