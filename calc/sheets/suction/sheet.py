@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 FITTINGS = "Bends, foot valve and water"
-WELL_WATER = Unknown("15 °C", "59 °F", "usual for a well; common practice")
 STRAINER = Unknown(
     f"{practice.STRAINER_LOSS:g} m", "1.64 ft", "allowed for a strainer nobody measured"
 )
@@ -90,7 +89,7 @@ FIELDS = (
         altitude(FURTHEST_UP, "300 m", "1000 ft", FITTINGS),
         unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
     ),
-    replace(water_temperature(353.15, FITTINGS), unknown=WELL_WATER),
+    water_temperature(353.15, FITTINGS),
     Count(
         "foot",
         "Foot valves with strainer",
