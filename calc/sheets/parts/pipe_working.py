@@ -1,10 +1,11 @@
-"""The working of one filled pipe at a flow: speed, Reynolds number, factor, losses."""
+"""The working of one filled line at a flow: speed, factor, losses, pressure at the outlet."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.page.answer import Step, Value
+from calc import water
+from calc.page.answer import Column, Step, Table, Value
 from calc.pipe import friction
 from calc.units import GRAVITY
 
@@ -89,3 +90,109 @@ def _factor_words(factor: float, re: float, roughness_m: float) -> str:
 def _fitting_words(section: Section) -> str:
     parts = (f"{count:g} × {fitting.name}" for fitting, count in section.fittings if count)
     return f"Counted: {', '.join(parts)}."
+
+
+def line_steps(line: Line, flow_m3s: float) -> tuple[Step, ...]:
+    """Steps from flow to the pressure at the outlet: of the section that loses most, then all."""
+    section = line.sections[line.worst(flow_m3s)]
+    found = [*loss_steps(line, section, flow_m3s)]
+    if line.single is None:
+        losses = {
+            f"h_{at}": Value(line.loss_in(one, flow_m3s), "head")
+            for at, one in enumerate(line.sections, 1)
+        }
+        found.append(
+            Step(
+                "Loss of all pipe sections",
+                "h = " + " + ".join(losses),
+                losses,
+                Value(line.loss(flow_m3s), "head"),
+                note="Each is worked out as the one above, which loses the most.",
+            )
+        )
+    return (*found, outlet_step(line, flow_m3s))
+
+
+def outlet_step(line: Line, flow_m3s: float) -> Step:
+    """From the pressure at the start to that at the outlet."""
+    title, left = "Pressure at the outlet", Value(line.left(flow_m3s), "pressure")
+    if line.reduced:
+        note = (
+            "From section to section: pressure less climb and loss; a pressure-reducing valve then "
+            "holds its setting, or less where it is wide open. The table shows each point."
+        )
+        return Step(title, note=note)
+    single = line.single
+    parts = {"h_f": Value(line.loss(flow_m3s), "head")}
+    if single is not None:
+        parts = {"h_f": Value(line.straight_loss_in(single, flow_m3s), "head")}
+        if single.k:
+            parts["h_m"] = Value(line.local_loss_in(single, flow_m3s), "head")
+        if single.device is not None:
+            parts["h_d"] = Value(line.device_loss_in(single, flow_m3s), "head")
+    return Step(
+        title,
+        f"p_end = p - rho * g * (z + {' + '.join(parts)})",
+        {
+            "p": Value(line.start_pa, "pressure"),
+            "rho": Value(water.density(line.temperature_k), "density", 4),
+            "g": Value(GRAVITY, "number", 6),
+            "z": Value(line.rise_m, "length"),
+            **parts,
+        },
+        left,
+    )
+
+
+def rating_step(line: Line) -> Step:
+    """The highest pressure in the pipe, at the lowest point of the section nearest its rating."""
+    stress = max(line.stresses(), key=lambda s: (s.over, s.pressure_pa / (s.rating_pa or 1e9)))
+    depth = (line.most_start - stress.pressure_pa) / line.weight
+    if stress.rating_pa is None:
+        rated = "cannot be compared: no rating is known for this pipe at this temperature"
+    else:
+        rated = "is above the rating" if stress.over else "is within the rating"
+    note = f"This {rated}. Water hammer comes on top."
+    title = "Highest pressure in the pipe, with no flow"
+    if line.reduced:
+        return Step(title, note=note, source=stress.section.pipe.source)
+    return Step(
+        title,
+        "p_high = p_most + rho * g * d",
+        {
+            "p_most": Value(line.most_start, "pressure"),
+            "rho": Value(water.density(line.temperature_k), "density", 4),
+            "g": Value(GRAVITY, "number", 6),
+            "d": Value(-depth + 0.0, "length"),
+        },
+        Value(stress.pressure_pa, "pressure"),
+        note=f"d: how far its lowest point is below the start. {note}",
+        source=stress.section.pipe.source,
+    )
+
+
+def sections_table(line: Line, flow_m3s: float) -> Table:
+    """Every section of a line: speed, loss, and the pressure at its far end."""
+    points = line.points(flow_m3s)[1:]
+    still = line.points(0.0)[1:]
+    rows = tuple(
+        (
+            f"{at}: {one.pipe.label}",
+            one.length_m,
+            line.speed_in(one, flow_m3s),
+            line.loss_in(one, flow_m3s),
+            end.pressure_pa,
+            rest.pressure_pa,
+        )
+        for at, (one, end, rest) in enumerate(zip(line.sections, points, still, strict=True), 1)
+    )
+    columns = (
+        Column("Pipe section"),
+        Column("Length", "length"),
+        Column("Water speed", "speed"),
+        Column("Friction loss", "head"),
+        Column("Running pressure at its end", "pressure"),
+        Column("Static pressure at its end", "pressure"),
+    )
+    note = "The loss counts bends, filters and valves; what a reducing valve takes is not in it."
+    return Table("Every pipe section", columns, rows, (line.worst(flow_m3s),), note=note)
