@@ -18,7 +18,7 @@ def _state(rng, sheet):
     system = rng.choice(["metric", "us"])
     texts = {}
     for entry in sheet.fields:
-        if rng.random() < 0.55:
+        if rng.random() < 0.7:
             continue
         if isinstance(entry, Rows):
             rows = rng.choice([0, 0, 1, 3])
@@ -33,7 +33,8 @@ def _text(rng, entry, system):
     if isinstance(entry, Choice):
         return rng.choice(entry.options)[0]
     if isinstance(entry, Count):
-        return rng.choice([str(entry.low), str(rng.randint(entry.low, entry.high)), UNKNOWN])
+        known = [str(entry.low), str(rng.randint(entry.low, entry.high))]
+        return rng.choice(known if entry.unknown is None else [*known, UNKNOWN])
     if isinstance(entry, Number):
         return _number(rng, entry, system)
     return "a name"
@@ -41,13 +42,13 @@ def _text(rng, entry, system):
 
 def _number(rng, entry, system):
     kind = rng.random()
-    if kind < 0.06:
+    if kind < 0.04:
         return ""
-    if kind < 0.14:
+    if kind < 0.08 or (entry.unknown is not None and kind < 0.20):
         return UNKNOWN
     unit = rng.choice(QUANTITIES[entry.quantity].units)
     low, high = entry.low, entry.high
-    if kind < 0.26:
+    if kind < 0.28:
         value = rng.choice([low, high, 0.0])
     elif kind < 0.40 or not entry.default(system):
         value = rng.uniform(low, high)

@@ -370,6 +370,11 @@ def test_no_foot_valve_is_care_for_a_pump_that_must_be_filled():
     assert found("no-foot-valve", foot="0", figure="lift") == "note"
 
 
+def test_a_foot_valve_is_offered_where_its_own_loss_allows():
+    (fix,) = fixes(foot="0")
+    assert "foot valve" in fix.text and word(**fix.link.values) == "Works"
+
+
 @pytest.mark.parametrize("flow, level", [("40 L/min", ""), ("60 L/min", "note"),
                                          ("80 L/min", "care")])  # fmt: skip
 def test_the_water_speed_is_a_note_from_1_5_and_care_from_2_4(flow, level):

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 SAFE = 0.005  # share: half of the last of three figures, so that a figure as printed is enough
 SLACK = 1e-9  # share, or m: a limit typed in another unit is still met
+MOST_SET = 20e5  # Pa, to which a tank at the pump is worked out
 FURTHEST_UP = 4500.0  # m above sea level, to which the sheet is meant
 
 
@@ -106,6 +107,11 @@ class Case:
     counted: bool = False
 
     @property
+    def band(self) -> Grade | None:
+        """The grade of the pump's tolerance: ISO 9906 is a standard for rotodynamic pumps."""
+        return None if self.displaces else self.grade
+
+    @property
     def flow(self) -> float:
         return self.need.flow_m3s
 
@@ -175,9 +181,9 @@ class Case:
     @property
     def advised(self) -> float:
         """Pressure to set at the pump, a little over the least, Pa."""
-        if self.least_set is None:
-            highest = max(self.line.start_for(0.0, self.flow), 0.0)
-            return highest + self.need.sure_pa
+        if self.least_set is None:  # a valve on the way is at fault, whatever the start has
+            rise = self.line.rise_m + self.line.loss(self.flow)
+            return max(0.0, self.need.sure_pa + self.weight * rise)
         return self.least_set * (1 + SAFE)
 
     @property
@@ -194,11 +200,17 @@ class Case:
         return self.weight * (self.pump.shut_off_head - self.intake.lift)
 
     @property
+    def holds(self) -> bool:
+        """Whether the pump reaches its set pressure with everything closed."""
+        return self.held_head(0.0) <= self.pump.shut_off_head * (1 + SLACK)
+
+    @property
     def runs_on(self) -> bool:
-        """Whether the set pressure is never reached, not even with everything closed."""
-        if self.state(0.0).stands:
-            return False
-        return self.held_head(0.0) > self.pump.shut_off_head * (1 + SLACK)
+        """Whether a set pressure that was given is never reached, so that nothing stops the pump.
+
+        One worked out is only ever advised where the pump reaches it.
+        """
+        return self.given_set is not None and not self.holds
 
     # At a flow ------------------------------------------------------------------------------
 
@@ -275,7 +287,7 @@ class Case:
 
     def drawdown(self) -> float | None:
         """Water the small tank gives between set pressure and restart, m3; None without one."""
-        if self.steady.tank is None or self.set_pressure <= 0:
+        if self.steady.tank is None or not 0 < self.set_pressure <= MOST_SET:
             return None
         charge = max(0.0, self.restart - practice.PRECHARGE_GAP)
         air = self.intake.place.air_pa
@@ -334,16 +346,13 @@ def case_of(values: Values) -> Case:
         lowest_m=values.lowest,
         highest_m=values.highest,
     )
-    pump = chosen_pump(values)
-    # ISO 9906 is a standard for rotodynamic pumps.
-    grade = None if isinstance(pump, DisplacementPump) else GRADES.get(values.grade)
     return Case(
-        pump,
+        chosen_pump(values),
         line,
         Need(values.flow, values.wanted, values.wanted),
         Intake(values.lift, values.suction, values.flow, values.water, values.altitude),
         given_set=values.set,
-        grade=grade,
+        grade=GRADES.get(values.grade),
         guard=values.guard or "both",
         motor=values.motor,
         controller=values.controller,

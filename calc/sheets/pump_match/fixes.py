@@ -34,6 +34,8 @@ WEAK = frozenset({"short", "no-water", "pump-most", "runs-on", "grade", "past-cu
 SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 RUNS_LEVEL = 3.0  # m of suction pipe beyond the lift, where nothing is known; our choice
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
+LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
+LEAST_TANK = 1e-4  # m3, the least tank that the form takes
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
 
 
@@ -54,12 +56,10 @@ class Fixer:
 
     def works(self, case: Case) -> bool:
         """Whether a changed case has nothing of the finding left and nothing newly wrong."""
-        after = [one for one in findings(case, self.reader) if one.level != "note"]
-        if any(one.level == "stop" and one.rank == "harm" for one in after):
-            return False
-        bad = {one.key for one in after}
+        bad = {one.key for one in findings(case, self.reader) if one.level != "note"}
         before = {one.key for one in self.found if one.level != "note"}
-        return self.key not in bad and not bad & WEAK and bad <= before
+        alike = next((group for group in (WEAK, SUCTION) if self.key in group), {self.key})
+        return not bad & alike and bad <= before
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
@@ -85,20 +85,26 @@ class Fixer:
         for way in ways:
             if len(kept) < MOST_FIXES and (way != self._look_for or not kept):
                 kept += way()
+        worst = next((one for one in ranked(self.found) if one.level != "note"), None)
+        if not kept and worst is not None and worst.rank != "unchecked":
+            kept.append(Fix("No single change we tried is enough."))
         return tuple(kept[:MOST_FIXES])
 
     # Too little -----------------------------------------------------------------------------
 
     def _set(self) -> Iterator[Fix]:
-        case, show = replace(self.case, given_set=None), self.reader.show
-        if self.case.given_set is None or not self.works(case):
+        case, show = self.case, self.reader.show
+        if case.given_set is None:
             return
-        pressure = show(case.advised, "pressure")
+        case = replace(case, given_set=max(case.advised, LEAST_SET))
+        if not self.works(case):
+            return
+        pressure = show(case.set_pressure, "pressure")
         left = show(case.running.left, "pressure")
         cause = "The set pressure is the bottleneck: set" if self.key != "runs-on" else "Set"
         yield Fix(
             f"{cause} {pressure} at the pump. That leaves {left} at the outlet.",
-            self.link(set=self.reader.typed(case.advised, "pressure")),
+            self.link(set=exact(case.set_pressure, "pressure", self.reader)),
         )
 
     def _height_allows(self) -> bool:
@@ -200,7 +206,7 @@ class Fixer:
     def _suction(self) -> Iterator[Fix]:
         intake = self.case.intake
         loss = (intake.loss_m - self._missing()) * (1 - SAFE)
-        if self.key == "lift-practice" or not 0 < loss < intake.loss_m:
+        if not LEAST_OF_LOSS * intake.loss_m < loss < intake.loss_m:
             return
         if self.works(replace(self.case, intake=replace(intake, loss_m=loss))):
             shown = self.reader.show(loss, "head")
@@ -235,9 +241,10 @@ class Fixer:
     def _tank(self) -> Iterator[Fix]:
         if self.case.steady.draw is None or self.case.least is None:
             return
-        tank = round_up(tank_for(self.case) * (1 + SAFE), "volume", self.reader)
+        tank = max(tank_for(self.case) * (1 + SAFE), LEAST_TANK)
+        tank = round_up(tank, "volume", self.reader)
         steady = replace(self.case.steady, tank=tank)
-        if 0 < tank <= 10.0 and self.works(replace(self.case, steady=steady)):
+        if tank <= 10.0 and self.works(replace(self.case, steady=steady)):
             yield Fix(
                 f"Fit a pressure tank of {self.reader.show(tank, 'volume')} or more at the pump.",
                 self.link(tank=self.reader.typed(tank, "volume")),
@@ -255,11 +262,13 @@ class Fixer:
 
         def linked(change: Change) -> Link | None:
             tried[change.text] = case = self._changed(change)
-            changed = {"flow": self.reader.typed(case.flow, "flow")}
+            changed = {}
+            if case.flow != self.case.flow:
+                changed["flow"] = exact(case.flow, "flow", self.reader)
             if case.intake.flow != self.case.intake.flow:
-                changed["suction"] = self.reader.typed(case.intake.loss_m, "head")
+                changed["suction"] = exact(case.intake.loss_m, "head", self.reader)
             if case.given_set is not None:
-                changed["set"] = self.reader.typed(case.given_set, "pressure")
+                changed["set"] = exact(case.given_set, "pressure", self.reader)
             if change.line.heat_k != line.heat_k:
                 changed["hottest"] = ""
             return self._with_line(case, **changed)
@@ -274,6 +283,8 @@ class Fixer:
         case, line = self.case, change.line
         flow = change.need.flow_m3s
         bare = replace(line, start_pa=0.0, highest_pa=None)
+        if case.running is None:  # tried with everything closed
+            return replace(case, line=bare)
         held = case.running is not None and case.running.held and case.set_pressure >= LEAST_SET
         given = case.set_pressure if held else case.given_set  # the one the change was tried at
         if change.way == "pressure":
@@ -293,12 +304,18 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
             "A displacement pump must never face a closed valve without a pressure switch or "
             "bypass and a relief valve."
         )
-    elif case.set_pressure > 0 and not case.state(0.0).stands:
+    elif case.set_pressure > 0 and case.holds:
         found.append(
             "With everything closed the pump stops and a check valve holds the pressure; a "
             f"control commonly starts it again near {reader.show(case.restart, 'pressure')}."
         )
-    if case.shut_off_pa > 0:
+    if case.least is not None and case.steady.draw is None:
+        found.append(
+            f"Below about {reader.show(case.least, 'flow')} the pump cannot run on: a smaller "
+            "steady draw, such as one drip zone, starts and stops it again and again. Enter your "
+            "smallest to see how often."
+        )
+    if case.shut_off_pa > 0 and not case.displaces:
         most = reader.show(max(s.pressure_pa for s in case.failed.stresses()), "pressure")
         found.append(
             f"If the control fails, the pipe carries up to {most}: fit a relief valve where that "
@@ -310,16 +327,17 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
 def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
     """Where to go on, with every number that the other sheet asks for too."""
     line = _line_texts(case, values, reader)
-    asked = {"flow": reader.typed(case.flow, "flow"), "wanted": _typed(case.need.works_pa, reader)}
+    asked = {"flow": exact(case.flow, "flow", reader), "wanted": _typed(case.need.works_pa, reader)}
     set_at = {"pressure": _typed(max(case.set_pressure, 0.0), reader)}
     crest = exact(values.highest, "length", reader)
     found = []
-    if case.set_pressure <= 20e5:
+    fits = case.set_pressure <= 20e5 and abs(values.climb) <= 200.0
+    if fits:
         most = case.pump.largest_flow if case.duty is None else case.duty.flow
         given = {"use": "own", "most": reader.typed(max(most, 1e-7), "flow"), "highest": crest}
         given |= {"extra": exact(values.extra, "percent", reader)}
         found.append(Link("What this leaves at the outlet", "reach", line | asked | set_at | given))
-    if case.set_pressure <= 20e5 and values.length >= 0.5 and values.kind in pipes.KINDS:
+    if fits and values.length >= 0.5 and values.kind in pipes.KINDS:
         sizes = {key: text for key, text in line.items() if key not in pipes.KINDS}
         texts_ = sizes | asked | set_at | {"crest": crest}
         found.append(Link("Every pipe size for this line", "pipe", texts_))
@@ -328,7 +346,7 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
 
 
 def _typed(pressure: float, reader: Reader) -> str:
-    return reader.typed(pressure, "pressure")
+    return exact(pressure, "pressure", reader)
 
 
 def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
@@ -351,11 +369,11 @@ def _suction_texts(case: Case, reader: Reader) -> dict[str, str]:
     """Lift, flow and place; a pipe long enough for the lift, and what the pump needs."""
     intake, state = case.intake, case.running
     found = {
-        "flow": reader.typed(case.flow, "flow"),
-        "lift": reader.typed(intake.lift, "length"),
-        "length": reader.typed(max(intake.lift, 0.0) + RUNS_LEVEL, "length"),
-        "water": reader.typed(intake.temperature, "temperature"),
-        "altitude": "?" if intake.altitude is None else reader.typed(intake.altitude, "length"),
+        "flow": exact(case.flow, "flow", reader),
+        "lift": exact(intake.lift, "length", reader),
+        "length": exact(max(intake.lift, 0.0) + RUNS_LEVEL, "length", reader),
+        "water": exact(intake.temperature, "temperature", reader),
+        "altitude": exact(intake.altitude, "length", reader) or "?",
     }
     needs = None if state is None or state.stands else case.npsh_required(state.flow, state.speed)
     found["npsh"] = "?" if needs is None or needs > 20.0 else reader.typed(needs, "head")

@@ -83,11 +83,12 @@ def _failed(case: Case, reader: Reader) -> Iterator[Finding]:
         return
     worst = max(over, key=lambda s: s.pressure_pa / s.rating_pa)
     most, rated = (reader.show(p, "pressure") for p in (worst.pressure_pa, worst.rating_pa))
+    more = " or more" if case.displaces else ""
     yield Finding(
         "care",
         "shut-off-over-rating",
-        f"If the control fails, {the(worst.section).lower()} carries {most} against a closed "
-        f"valve and is rated {rated}: fit a relief valve.",
+        f"If the control fails, {the(worst.section).lower()} carries {most}{more} against a "
+        f"closed valve and is rated {rated}: fit a relief valve.",
         "harm",
         worst.section.name,
     )
@@ -130,16 +131,7 @@ def _displacement(case: Case, reader: Reader) -> Iterator[Finding]:
 def _small_draw(case: Case, reader: Reader) -> Iterator[Finding]:
     """Below its least flow the control stops and starts the pump again and again."""
     least, draw = case.least, case.steady.draw
-    if case.displaces and case.steady.least is None:
-        return
-    if draw is None:
-        if least is not None:
-            yield Finding(
-                "note",
-                "least-flow",
-                f"Below about {reader.show(least, 'flow')} the pump cannot run on: give the "
-                "smallest steady draw to see how often it starts.",
-            )
+    if draw is None or not case.holds or (case.displaces and case.steady.least is None):
         return
     asked = reader.show(draw, "flow")
     if least is None:
@@ -157,8 +149,9 @@ def _starts(case: Case, asked: str, least: str, reader: Reader) -> Finding:
     rate = starts_an_hour(case)
     allowed = practice.STARTS_AN_HOUR
     if rate is None:
-        needed = reader.show(tank_for(case) * (1 + SAFE), "volume")
-        text = f"{below}: it starts again and again without a pressure tank of {needed} or more."
+        tank = tank_for(case) * (1 + SAFE)
+        without = f" without a pressure tank of {reader.show(tank, 'volume')} or more"
+        text = f"{below}: it starts again and again{without if tank else ''}."
         return Finding("care", "least-flow", text)
     number = f"{rate:.0f}" if rate >= 10 else f"{rate:.1f}"
     level = "care" if rate > allowed * (1 + SLACK) else "note"
@@ -279,12 +272,12 @@ def _curve(case: Case, state: State, reader: Reader) -> Iterator[Finding]:
 
 
 def _grade(case: Case, reader: Reader) -> Iterator[Finding]:
-    if case.grade is None or case.available is None or case.available < case.needed:
+    if case.band is None or case.available is None or case.available < case.needed:
         return
-    weakest = weakest_head(case.pump, min(case.flow, case.pump.largest_flow), case.grade)
+    weakest = weakest_head(case.pump, min(case.flow, case.pump.largest_flow), case.band)
     if weakest < case.needed:
         missing = reader.show(case.needed - weakest, "head")
-        text = f"A pump at the low end of grade {case.grade.key} would be {missing} of head short."
+        text = f"A pump at the low end of grade {case.band.key} would be {missing} of head short."
         yield Finding("care", "grade", text)
 
 

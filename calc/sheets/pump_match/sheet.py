@@ -89,6 +89,7 @@ def _loss_fields() -> tuple:
             help="If blank, one is worked out",
             optional=True,
             group=LOSSES,
+            unknown=Unknown(reason="worked out"),
         ),
         Choice(
             "grade",
@@ -146,6 +147,7 @@ def _small_fields() -> tuple:
             help="The least that runs for long, such as one drip zone",
             optional=True,
             group=SMALL,
+            unknown=Unknown(reason="as if blank"),
         ),
         Number(
             "least",
@@ -158,6 +160,7 @@ def _small_fields() -> tuple:
             help="From its data sheet; if blank, a tenth of its best flow",
             optional=True,
             group=SMALL,
+            unknown=Unknown(reason="as if blank"),
         ),
         Number(
             "tank",
@@ -170,6 +173,7 @@ def _small_fields() -> tuple:
             help="Its whole volume, with a pre-charge just below restart",
             optional=True,
             group=SMALL,
+            unknown=Unknown(reason="as if blank"),
         ),
         Choice(
             "guard",

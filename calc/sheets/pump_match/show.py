@@ -41,7 +41,8 @@ def figures(case: Case) -> tuple[Figure, ...]:
         note = "end of the pump's table" if case.duty.past_end else "at full speed"
         label = "Maximum flow at needed pressure"
         found.append(Figure(label, case.duty.flow, "flow", note=note, main=not case.covers))
-    if case.set_pressure > 0 and (state is None or not state.stands):
+    advised = case.given_set is not None or (state is not None and state.held)
+    if case.set_pressure > 0 and advised and not (state is not None and state.stands):
         note = "" if case.given_set is not None else "worked out"
         label = "Set pressure at the pump"
         found.append(Figure(label, case.set_pressure, "pressure", note=note, main=True))
@@ -68,7 +69,8 @@ def _rest(case: Case, state: State | None) -> list[Figure]:
     if case.shut_off_pa > 0:
         most = max(stress.pressure_pa for stress in case.failed.stresses())
         note = "on the pipe, against a closed valve"
-        found.append(Figure("Pressure if the control fails", most, "pressure", note=note))
+        label = "Pressure where the switch acts" if case.displaces else "Pressure if control fails"
+        found.append(Figure(label, most, "pressure", note=note))
     return found
 
 
@@ -138,9 +140,9 @@ def chart(case: Case) -> Chart:
 
 
 def _band(case: Case, flows: tuple[float, ...]) -> list[Series]:
-    if case.grade is None:
+    if case.band is None:
         return []
-    name, pump, grade = f"Grade {case.grade.key}", case.pump, case.grade
+    name, pump, grade = f"Grade {case.band.key}", case.pump, case.band
     weakest = tuple(weakest_head(pump, flow, grade) for flow in flows)
     strongest = tuple(strongest_head(pump, flow, grade) for flow in flows)
     return [

@@ -136,6 +136,13 @@ class Case:
         section = replace(self.section, device=(self.flow, loss))
         return replace(self, line=replace(self.line, sections=(section,)))
 
+    def with_foot_valve(self) -> Case:
+        """With one foot valve in place of the bare end."""
+        entrance, foot = (friction.BY_KEY[key] for key in ("entrance", "foot"))
+        kept = tuple(pair for pair in self.section.fittings if pair[0] != entrance)
+        section = replace(self.section, fittings=((foot, 1), *kept))
+        return replace(self, line=replace(self.line, sections=(section,)), foot=1)
+
     def at_altitude(self, altitude: float) -> Case:
         """At another height above sea level (m)."""
         place = suction.place(altitude, self.line.temperature_k)

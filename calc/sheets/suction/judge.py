@@ -229,18 +229,19 @@ def left_over(case: Case, reader: Reader) -> set[str]:
 
 def fixes(case: Case, fields: tuple, values: Values, reader: Reader) -> tuple[Fix, ...]:
     """What puts it right, each worked out anew; the likely best first."""
-    if not left_over(case, reader):
-        return ()
 
     def fix(text: str, **changed: str) -> Fix:
         link = Link("Try this fix", "suction", texts(fields, values, reader, **changed))
         return Fix(text, link)
 
+    foot = tuple(_foot_valve(case, reader, fix))
+    if not left_over(case, reader):
+        return foot
     found = [*_pipe(case, reader, fix), *_strainer(case, reader, fix), *_less(case, reader, fix)]
     found += _lower(case, reader, fix)
     if case.lift >= case.limit - case.margin:
         found.append(Fix("Or use a submersible pump, which has no suction lift."))
-    return tuple(found or _no_fix(case, reader))
+    return (*(found or _no_fix(case, reader)), *foot)
 
 
 def _no_fix(case: Case, reader: Reader) -> Iterator[Fix]:
@@ -252,6 +253,14 @@ def _no_fix(case: Case, reader: Reader) -> Iterator[Fix]:
         )
     else:
         yield Fix("Use a pump with a lower NPSH required, or a submersible pump.")
+
+
+def _foot_valve(case: Case, reader: Reader, fix: Callable[..., Fix]) -> Iterator[Fix]:
+    """A foot valve where the pump needs one; its own loss must leave nothing newly wrong."""
+    if not any(one.key == "no-foot-valve" and one.level == "care" for one in _notes(case, reader)):
+        return
+    if left_over(case.with_foot_valve(), reader) <= left_over(case, reader):
+        yield fix("Fit a foot valve with a strainer at the foot of the suction pipe.", foot="1")
 
 
 def _candidates(case: Case, reader: Reader) -> Iterator[Pipe]:
