@@ -320,7 +320,9 @@ def test_links_open_without_an_error_and_carry_the_numbers(system, at):
             target = sheet(link.sheet)
             assert work(target, State(system, dict(link.values))).errors == {}, (link, texts)
             if link.sheet == "pipe":
-                assert {"flow", "length", "climb", "pressure", "wanted", "water"} <= set(link.values)
+                assert {"flow", "length", "climb", "pressure", "wanted", "water"} <= set(
+                    link.values
+                )
 
 
 # Pipe sections -------------------------------------------------------------------------------

@@ -11,6 +11,7 @@ from calc.units import GRAVITY
 
 if TYPE_CHECKING:
     from calc.pipe.line import Line, Section
+    from calc.pipe.pipes import Pipe
 
 
 def loss_steps(line: Line, section: Section, flow_m3s: float) -> tuple[Step, ...]:
@@ -39,8 +40,7 @@ def loss_steps(line: Line, section: Section, flow_m3s: float) -> tuple[Step, ...
             {"v": v, "D": bore, "nu": Value(line.viscosity, "kinematic", 4)},
             Value(re, "number"),
         ),
-        Step(f"Friction factor{of}", note=_factor_words(factor, re, pipe.roughness_m),
-             source="Colebrook 1939"),
+        _factor_step(f"Friction factor{of}", factor, re, pipe),
         Step(
             f"Friction loss in the pipe{of}",
             "h_f = f * L / D * v**2 / (2 * g)",
@@ -75,16 +75,33 @@ def loss_steps(line: Line, section: Section, flow_m3s: float) -> tuple[Step, ...
     return tuple(found)
 
 
-def _factor_words(factor: float, re: float, roughness_m: float) -> str:
-    rough = f"for a roughness of {roughness_m * 1e3:.4g} mm"
+def _factor_step(title: str, factor: float, re: float, pipe: Pipe) -> Step:
+    """By formula where one law holds, in words on the bridge between the two."""
+    found = Value(factor, "number", 4)
     if re < friction.LAMINAR_LIMIT:
-        return f"f = 64/Re = {factor:.4f}: the flow is laminar."
+        note = "The flow is laminar: roughness does not count."
+        return Step(title, "f = 64 / Re", {"Re": Value(re, "number")}, found, note,
+                    "Hagen-Poiseuille")  # fmt: skip
     if re < friction.TURBULENT_FROM:
-        return (
+        note = (
             f"f = {factor:.4f}, between laminar and turbulent flow, on a straight line in f Re² "
-            f"from 64/Re to the Colebrook equation {rough} (our choice)."
+            "from 64/Re to the Colebrook equation for a roughness of "
+            f"{pipe.roughness_m * 1e3:.4g} mm (our choice)."
         )
-    return f"f = {factor:.4f}, from the Colebrook equation {rough}."
+        return Step(title, note=note, source="Colebrook 1939")
+    return Step(
+        title,
+        "f = 1 / (2 * log10(eps / (3.7 * D) + 2.51 / (Re * sqrt(f))))**2",
+        {
+            "eps": Value(pipe.roughness_m, "roughness"),
+            "D": Value(pipe.inside_m, "diameter", 4),
+            "Re": Value(re, "number", 4),
+            "f": found,
+        },
+        found,
+        "f is on both sides: found by trial.",
+        "Colebrook 1939",
+    )
 
 
 def _fitting_words(section: Section) -> str:
