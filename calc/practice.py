@@ -127,6 +127,7 @@ SUCTION_LIFT = (
 SEA_LEVEL_AIR = 101325.0  # Pa, air pressure the lift above is meant for: ISO 2533
 NPSH_MARGIN = 0.6  # m (2 ft), NPSH to spare; common practice after ANSI/HI 9.6.1, from memory
 HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice
+SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
 STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
 LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice
 WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
@@ -143,8 +144,6 @@ def suction_lift(air_pa):
     """
     return SUCTION_LIFT * air_pa / SEA_LEVEL_AIR
 
-
-SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
 
 # Pumps and pressure tanks -------------------------------------------------------------------
 
