@@ -1,4 +1,4 @@
-"""Suction lift: how far down a pump can draw, and how far it stands from boiling its water.
+"""Suction lift: how far down a pump can draw, and how far it is from boiling its water.
 
 A pump does not pull: the air outside pushes.  What that push leaves above the water's
 vapour pressure, after the lift and the friction, is the net positive suction head (NPSH)
@@ -21,7 +21,7 @@ MOST_DRY_LIFT = 10.33  # m, what the air at sea level can carry: 101325 Pa over 
 
 @dataclass(frozen=True)
 class Place:
-    """Where the pump stands: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
+    """Where the pump is: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
 
     air_pa: float
     vapour_pa: float

@@ -305,6 +305,7 @@ class Case:
     # Altitude -------------------------------------------------------------------------------
 
     def at_altitude(self, altitude: float) -> Case:
+        """At another height above sea level, m."""
         return replace(self, intake=replace(self.intake, altitude=altitude))
 
     def holds_to(self) -> float:

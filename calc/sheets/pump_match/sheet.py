@@ -40,152 +40,149 @@ GRADES_OFFERED = (
 )
 
 
-def _suction_fields() -> tuple:
-    return (
-        Number(
-            "lift",
-            "Suction lift",
-            "length",
-            "4 m",
-            "13 ft",
-            -50.0,
-            9.0,
-            help="Lowest water level up to the pump; water above it: a minus",
-            group=SUCTION,
+_SUCTION_FIELDS = (
+    Number(
+        "lift",
+        "Suction lift",
+        "length",
+        "4 m",
+        "13 ft",
+        -50.0,
+        9.0,
+        help="Lowest water level up to the pump; water above it: a minus",
+        group=SUCTION,
+    ),
+    Number(
+        "suction",
+        "Friction loss in suction pipe",
+        "head",
+        "0.5 m",
+        "2 ft",
+        0.0,
+        9.0,
+        help="At the full flow; the page on suction lift works it out",
+        group=SUCTION,
+        unknown=Unknown(
+            f"{practice.SUCTION_LOSS:g} m", "3.28 ft", "allowed where nobody worked it out"
         ),
-        Number(
-            "suction",
-            "Friction loss in suction pipe",
-            "head",
-            "0.5 m",
-            "2 ft",
-            0.0,
-            9.0,
-            help="At the full flow; the page on suction lift works it out",
-            group=SUCTION,
-            unknown=Unknown(
-                f"{practice.SUCTION_LOSS:g} m", "3.28 ft", "allowed where nobody worked it out"
-            ),
-        ),
-        water_temperature(333.15, SUCTION),
-        replace(
-            altitude(FURTHEST_UP, "300 m", "1000 ft", SUCTION),
-            unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
-        ),
-    )
+    ),
+    water_temperature(333.15, SUCTION),
+    replace(
+        altitude(FURTHEST_UP, "300 m", "1000 ft", SUCTION),
+        unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
+    ),
+)
 
 
-def _loss_fields() -> tuple:
-    return (
-        extra_length(LOSSES),
-        Number(
-            "set",
-            "Set pressure at the pump",
-            "pressure",
-            "",
-            "",
-            1e3,
-            20e5,
-            help="If blank, one is worked out",
-            optional=True,
-            group=LOSSES,
-            unknown=Unknown(reason="worked out"),
+_LOSS_FIELDS = (
+    extra_length(LOSSES),
+    Number(
+        "set",
+        "Set pressure at the pump",
+        "pressure",
+        "",
+        "",
+        1e3,
+        20e5,
+        help="If blank, one is worked out",
+        optional=True,
+        group=LOSSES,
+        unknown=Unknown(reason="worked out"),
+    ),
+    Choice(
+        "grade",
+        "Tolerance of the pump's curve",
+        GRADES_OFFERED,
+        "3B",
+        help="How far a delivered pump may fall short of its table",
+        group=LOSSES,
+        unknown=Unknown("3B", "3B", "usual for small pumps"),
+    ),
+    Number(
+        "motor",
+        "Motor efficiency",
+        "percent",
+        "75 %",
+        "75 %",
+        0.2,
+        1.0,
+        help="Used where the table gives efficiency but no power drawn",
+        group=LOSSES,
+        unknown=Unknown(
+            f"{100 * practice.MOTOR_EFFICIENCY:g} %",
+            f"{100 * practice.MOTOR_EFFICIENCY:g} %",
+            LOW,
         ),
-        Choice(
-            "grade",
-            "Tolerance of the pump's curve",
-            GRADES_OFFERED,
-            "3B",
-            help="How far a delivered pump may fall short of its table",
-            group=LOSSES,
-            unknown=Unknown("3B", "3B", "usual for small pumps"),
+    ),
+    Number(
+        "controller",
+        "Controller efficiency",
+        "percent",
+        "95 %",
+        "95 %",
+        0.2,
+        1.0,
+        group=LOSSES,
+        unknown=Unknown(
+            f"{100 * practice.CONTROL_EFFICIENCY:g} %",
+            f"{100 * practice.CONTROL_EFFICIENCY:g} %",
+            LOW,
         ),
-        Number(
-            "motor",
-            "Motor efficiency",
-            "percent",
-            "75 %",
-            "75 %",
-            0.2,
-            1.0,
-            help="Used where the table gives efficiency but no power drawn",
-            group=LOSSES,
-            unknown=Unknown(
-                f"{100 * practice.MOTOR_EFFICIENCY:g} %",
-                f"{100 * practice.MOTOR_EFFICIENCY:g} %",
-                LOW,
-            ),
-        ),
-        Number(
-            "controller",
-            "Controller efficiency",
-            "percent",
-            "95 %",
-            "95 %",
-            0.2,
-            1.0,
-            group=LOSSES,
-            unknown=Unknown(
-                f"{100 * practice.CONTROL_EFFICIENCY:g} %",
-                f"{100 * practice.CONTROL_EFFICIENCY:g} %",
-                LOW,
-            ),
-        ),
-    )
+    ),
+)
 
 
-def _small_fields() -> tuple:
-    return (
-        Number(
-            "draw",
-            "Smallest steady draw (optional)",
-            "flow",
-            "",
-            "",
-            1e-8,
-            0.05,
-            help="The least that runs for long, such as one drip zone",
-            optional=True,
-            group=SMALL,
-            unknown=Unknown(reason="as if blank"),
-        ),
-        Number(
-            "least",
-            "Least flow of the pump (optional)",
-            "flow",
-            "",
-            "",
-            1e-8,
-            0.05,
-            help="From its data sheet; if blank, a tenth of its best flow",
-            optional=True,
-            group=SMALL,
-            unknown=Unknown(reason="as if blank"),
-        ),
-        Number(
-            "tank",
-            "Pressure tank at the pump (optional)",
-            "volume",
-            "",
-            "",
-            1e-4,
-            10.0,
-            help="Its whole volume, with a pre-charge just below restart",
-            optional=True,
-            group=SMALL,
-            unknown=Unknown(reason="as if blank"),
-        ),
-        Choice(
-            "guard",
-            "What guards a diaphragm pump",
-            GUARDS,
-            "both",
-            help="A displacement pump must never face a closed valve alone",
-            when=("pump", ("diaphragm", "own")),
-            group=SMALL,
-            unknown=Unknown("none", "none", "taken as neither, the careful side"),
-        ),
-    )
+_SMALL_FIELDS = (
+    Number(
+        "draw",
+        "Smallest steady draw (optional)",
+        "flow",
+        "",
+        "",
+        1e-8,
+        0.05,
+        help="The least that runs for long, such as one drip zone",
+        optional=True,
+        group=SMALL,
+        unknown=Unknown(reason="as if blank"),
+    ),
+    Number(
+        "least",
+        "Least pump flow (optional)",
+        "flow",
+        "",
+        "",
+        1e-8,
+        0.05,
+        help="From its data sheet; if blank, a tenth of its best flow",
+        optional=True,
+        group=SMALL,
+        unknown=Unknown(reason="as if blank"),
+    ),
+    Number(
+        "tank",
+        "Pressure tank (optional)",
+        "volume",
+        "",
+        "",
+        1e-4,
+        10.0,
+        help="Its whole volume, with a pre-charge just below restart",
+        optional=True,
+        group=SMALL,
+        unknown=Unknown(reason="as if blank"),
+    ),
+    Choice(
+        "guard",
+        "What guards a diaphragm pump",
+        GUARDS,
+        "both",
+        help="A displacement pump must never face a closed valve alone",
+        when=("pump", ("diaphragm", "own")),
+        group=SMALL,
+        unknown=Unknown("none", "none", "taken as neither, the careful side"),
+    ),
+)
 
 
 FIELDS = (
@@ -215,13 +212,13 @@ FIELDS = (
         help="A shower works from 1 bar (15 psi) and is comfortable from 2 bar (30 psi); drip "
         "lines need 1.4 bar (20 psi).",
     ),
-    *_suction_fields(),
-    *_loss_fields(),
+    *_SUCTION_FIELDS,
+    *_LOSS_FIELDS,
     hottest_pipe(group=WAY),
     lowest_point(WAY),
     highest_point("highest", WAY),
     line_field(WAY),
-    *_small_fields(),
+    *_SMALL_FIELDS,
 )
 
 

@@ -78,6 +78,7 @@ def _rest(case: Case, state: State | None) -> list[Figure]:
 
 
 def tables(case: Case) -> tuple[Table, ...]:
+    """Zero, half and full demand; every section where the line was given by sections."""
     several = ()
     if case.counted:
         state = case.running or case.state(0.0)

@@ -122,6 +122,7 @@ class Case:
     # The same with one thing changed --------------------------------------------------------
 
     def with_pipe(self, pipe: Pipe) -> Case:
+        """In another pipe."""
         return replace(self, line=self.line.with_pipe(pipe))
 
     def with_flow(self, flow: float) -> Case:
@@ -129,10 +130,12 @@ class Case:
         return replace(self, flow=flow)
 
     def with_lift(self, lift: float) -> Case:
+        """With the pump at another height above the water, m."""
         section = replace(self.section, rise_m=lift)
         return replace(self, line=replace(self.line, sections=(section,)))
 
     def with_strainer(self, loss: float) -> Case:
+        """With a strainer that loses another head at this flow, m."""
         section = replace(self.section, device=(self.flow, loss))
         return replace(self, line=replace(self.line, sections=(section,)))
 

@@ -136,6 +136,7 @@ FIELDS = (
 
 
 def solve(values: Values, reader: Reader) -> Answer:
+    """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = read(values, reader)
     return Answer(
         told=judge.told(case, reader),
