@@ -102,6 +102,7 @@ class Line:
 
     @property
     def length_m(self) -> float:
+        """Length of all sections, m."""
         return sum(section.length_m for section in self.sections)
 
     @property

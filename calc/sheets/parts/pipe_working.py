@@ -19,43 +19,15 @@ def loss_steps(line: Line, section: Section, flow_m3s: float) -> tuple[Step, ...
     flow = flow_m3s * section.share
     if flow <= 0:
         return ()
-    pipe, speed = section.pipe, line.speed_in(section, flow_m3s)
-    bore, v = Value(pipe.inside_m, "diameter"), Value(speed, "speed")
-    gravity = Value(GRAVITY, "number", 6)
-    re = friction.reynolds(speed, pipe.inside_m, line.viscosity)
-    factor = friction.design_factor(re, pipe.roughness_m / pipe.inside_m)
     of = f" in {section.name}" if section.name else ""
-    found = [
-        Step(
-            f"Water speed{of}",
-            "v = Q / (pi / 4 * D**2)",
-            {"Q": Value(flow, "flow"), "D": bore},
-            v,
-            note=f"{pipe.label}: its real inside diameter.",
-            source=pipe.source,
-        ),
-        Step(
-            f"Reynolds number{of}",
-            "Re = v * D / nu",
-            {"v": v, "D": bore, "nu": Value(line.viscosity, "kinematic", 4)},
-            Value(re, "number"),
-        ),
-        _factor_step(f"Friction factor{of}", factor, re, pipe),
-        Step(
-            f"Friction loss in the pipe{of}",
-            "h_f = f * L / D * v**2 / (2 * g)",
-            {"f": Value(factor, "number", 4), "L": Value(section.length_m, "length"), "D": bore,
-             "v": v, "g": gravity},
-            Value(line.straight_loss_in(section, flow_m3s), "head"),
-            source="Darcy-Weisbach",
-        ),
-    ]  # fmt: skip
+    found = [*_pipe_steps(line, section, flow_m3s, of)]
+    v = Value(line.speed_in(section, flow_m3s), "speed")
     if section.k:
         found.append(
             Step(
                 f"Loss in fittings{of}",
                 "h_m = K * v**2 / (2 * g)",
-                {"K": Value(section.k, "number"), "v": v, "g": gravity},
+                {"K": Value(section.k, "number"), "v": v, "g": Value(GRAVITY, "number", 6)},
                 Value(line.local_loss_in(section, flow_m3s), "head"),
                 note=_fitting_words(section),
                 source="Crane TP-410, from memory",
@@ -73,6 +45,39 @@ def loss_steps(line: Line, section: Section, flow_m3s: float) -> tuple[Step, ...
             )
         )
     return tuple(found)
+
+
+def _pipe_steps(line: Line, section: Section, flow_m3s: float, of: str) -> tuple[Step, ...]:
+    """Speed, Reynolds number, factor and loss of the straight pipe."""
+    pipe, speed = section.pipe, line.speed_in(section, flow_m3s)
+    bore, v = Value(pipe.inside_m, "diameter"), Value(speed, "speed")
+    re = friction.reynolds(speed, pipe.inside_m, line.viscosity)
+    factor = friction.design_factor(max(re, 1e-9), pipe.roughness_m / pipe.inside_m)
+    length, gravity = Value(section.length_m, "length"), Value(GRAVITY, "number", 6)
+    return (
+        Step(
+            f"Water speed{of}",
+            "v = Q / (pi / 4 * D**2)",
+            {"Q": Value(flow_m3s * section.share, "flow"), "D": bore},
+            v,
+            note=f"{pipe.label}: its real inside diameter.",
+            source=pipe.source,
+        ),
+        Step(
+            f"Reynolds number{of}",
+            "Re = v * D / nu",
+            {"v": v, "D": bore, "nu": Value(line.viscosity, "kinematic", 4)},
+            Value(re, "number"),
+        ),
+        _factor_step(f"Friction factor{of}", factor, re, pipe),
+        Step(
+            f"Friction loss in the pipe{of}",
+            "h_f = f * L / D * v**2 / (2 * g)",
+            {"f": Value(factor, "number", 4), "L": length, "D": bore, "v": v, "g": gravity},
+            Value(line.straight_loss_in(section, flow_m3s), "head"),
+            source="Darcy-Weisbach",
+        ),
+    )
 
 
 def _factor_step(title: str, factor: float, re: float, pipe: Pipe) -> Step:

@@ -63,6 +63,7 @@ class Trial:
 
     @property
     def fits(self) -> bool:
+        """Whether nothing speaks against it."""
         return not self.reasons
 
 

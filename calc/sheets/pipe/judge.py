@@ -179,9 +179,11 @@ class Trying:
         return next((t for t in sizing.trials(case) if self.works(case, t)), None)
 
     def works(self, case: Case, trial: Trial) -> bool:
+        """Whether a size works, what is spared apart."""
         return _works(case, trial, self.spared, self.reader)
 
     def link(self, **changed: str) -> Link:
+        """The sheet with these texts changed."""
         return Link(TRY, "pipe", given(self.case, self.values, self.reader) | changed)
 
 

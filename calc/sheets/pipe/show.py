@@ -51,6 +51,7 @@ def figures(case: Case, line: Line, chosen: Trial | None, shown: Trial) -> tuple
 
 
 def steps(case: Case, line: Line, shown: Trial) -> tuple[Step, ...]:
+    """The working, from the flow to the pressure at the outlet and the rating."""
     found = (*line_steps(line, case.need.flow_m3s), rating_step(line))
     return found if case.counted else (*found, _hazen_williams_step(case, shown))
 
@@ -84,6 +85,7 @@ def _hazen_williams_step(case: Case, shown: Trial) -> Step:
 
 
 def tables(case: Case, tries: tuple[Trial, ...], chosen: Trial | None) -> tuple[Table, ...]:
+    """Every size tried, and the two formulas or the sections."""
     every = _every_size(case, tries, chosen)
     if case.counted:
         return every, sections_table(case.line, case.need.flow_m3s)
@@ -141,6 +143,7 @@ def _two_formulas(case: Case, tries: tuple[Trial, ...]) -> Table:
 
 
 def chart(case: Case, tries: tuple[Trial, ...], shown: Trial) -> Chart:
+    """Pressure at the outlet against the flow, for the size shown and its neighbours."""
     at, flow = tries.index(shown), case.need.flow_m3s
     near = tries[max(0, at - 1) : at + 2]
     lines = [(t.pipe.label, t.line) for t in (shown, *(t for t in near if t is not shown))]

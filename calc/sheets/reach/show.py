@@ -21,6 +21,7 @@ LEVEL_WORDS = {"stop": "too weak", "care": "borderline", "note": "works", "": "c
 
 
 def figures(case: Case) -> tuple[Figure, ...]:
+    """The key figures, what runs first."""
     line, flow = case.line, case.need.flow_m3s
     left, rise = line.left(flow), line.weight * line.rise_m
     stress = max(one.pressure_pa for one in line.stresses())
@@ -41,6 +42,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
 
 
 def steps(case: Case, values: Values) -> tuple[Step, ...]:
+    """The working, from the pressure at the start to that at the outlet."""
     line = case.line
     found = [
         Step(
@@ -70,6 +72,7 @@ def steps(case: Case, values: Values) -> tuple[Step, ...]:
 
 
 def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
+    """What may be open together, and the sections where they were given."""
     several = (sections_table(case.line, case.need.flow_m3s),) if case.counted else ()
     return (_outlets(case, reader), *several)
 
