@@ -1,9 +1,15 @@
 """What is wrong with the parts of a supply before anything is solved, row by row."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError, InputErrors
 from calc.network.parts import Device, PumpSet, Reducer, Run
+
+if TYPE_CHECKING:
+    from calc.network.parts import Link, Network
 
 
 @dataclass(frozen=True)
@@ -15,7 +21,7 @@ class Problem:
     text: str
 
 
-def problems(network):
+def problems(network: Network) -> tuple[Problem, ...]:
     """Every problem of a network's parts, in the order of its rows.
 
     network: ``Network``.  Returns a tuple of ``Problem``: names used twice, unknown places,
@@ -30,7 +36,7 @@ def problems(network):
     return tuple(found)
 
 
-def require_sound(network):
+def require_sound(network: Network) -> None:
     """Raise ``InputErrors`` with every one of ``problems``, if there are any."""
     found = problems(network)
     if found:
@@ -103,7 +109,7 @@ def _wrong(link):
     return ""
 
 
-def neighbours(network):
+def neighbours(network: Network) -> dict[str, list[tuple[Link, str]]]:
     """Every (link, other end) by place, whichever way the link points."""
     found = {name: [] for name in network.heights}
     for link in network.links:
@@ -162,7 +168,7 @@ def _around(link):
     return lambda one, _: one.name != link.name
 
 
-def one_way(link):
+def one_way(link: Link) -> bool:
     """Whether water passes a link from start to end only (a pump always drives that way)."""
     return link.check or isinstance(link, PumpSet)
 

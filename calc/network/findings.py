@@ -121,26 +121,19 @@ def npsh_available(solution: Solution, place: str) -> float:
 
 
 def npsh_required(solution: Solution, link: PumpSet) -> float | None:
-    """What a pump needs at its inlet at its flow, m: its table's, else its row's, else None.
+    """What a pump needs at its inlet at its flow and speed, m: its table's, else its row's.
 
-    The larger of the table's figure at this flow and that scaled to the pump's speed: slowed
-    pumps need more than the square of their speed says.  Raises nothing.
-    Source: affinity laws, taken on the safe side (our choice).
+    Raises nothing.  Source: ``Pump.npsh_required_at``; past its figures the last one is used.
     """
     state = solution.pump(link.name)
     if state.flow_m3s <= STILL:
         return None
-    found = [_npsh_at(link.pump, state.flow_m3s, one) for one in (state.speed, link.speed) if one]
-    given = [needed for needed in found if needed is not None]
-    return max(given) if given else link.npsh_m
-
-
-def _npsh_at(pump, flow_m3s, speed):
     try:
-        return pump.npsh_required_at(flow_m3s, speed)
+        needed = link.pump.npsh_required_at(state.flow_m3s, state.speed or link.speed)
     except InputError:  # past the figures given: the last one is the least it needs
-        given = [point.npsh for point in pump.points if point.npsh is not None]
-        return given[-1] if given else None
+        given = [point.npsh for point in link.pump.points if point.npsh is not None]
+        needed = given[-1] if given else None
+    return link.npsh_m if needed is None else needed
 
 
 def suction(solution: Solution) -> Iterator[Trouble]:

@@ -5,11 +5,17 @@ the end's.  Flow never falls as h rises: that is what makes a network have one a
 made anew for each solution and remember their last flow, only to find the next one sooner.
 """
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
 
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.pipe import friction
 from calc.units import GRAVITY
+
+if TYPE_CHECKING:
+    from calc.network.parts import Link, Network
 
 SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
 # pressure behind a shut valve follow from the supply in front (own choice)
@@ -52,7 +58,7 @@ class RunLaw:
         self._full_head = high + self._bends * self._full**2
         self._last = 2 * self._full
 
-    def flow(self, head):
+    def flow(self, head: float) -> tuple[float, float]:
         if head < 0.0:
             if self._check:
                 return SEEP * head, SEEP
@@ -83,7 +89,7 @@ class RunLaw:
         self._last = flow
         return flow, flow / (power * head)
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         """Flow per metre at 0.5 m/s, to begin with, m2/s."""
         bore = self._args[0]
         flow = 0.5 * math.pi / 4 * bore**2
@@ -107,7 +113,7 @@ class DeviceLaw:
         self._flow, self._loss, self._check = device.flow_m3s, device.loss_m, device.check
         self._least = STRAIGHT**2 * self._loss
 
-    def flow(self, head):
+    def flow(self, head: float) -> tuple[float, float]:
         if head < 0.0 and self._check:
             return SEEP * head, SEEP
         size = abs(head)
@@ -117,7 +123,7 @@ class DeviceLaw:
         flow = self._flow * math.sqrt(size / self._loss)
         return math.copysign(flow, head), flow / (2.0 * size)
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         return self._flow / self._loss
 
 
@@ -157,7 +163,7 @@ class PumpLaw:
             low, high = (middle, high) if level else (low, middle)
         return low
 
-    def flow(self, head):
+    def flow(self, head: float) -> tuple[float, float]:
         gain = -head
         if gain >= self._top:
             return SEEP * (self._top - gain), SEEP
@@ -185,21 +191,21 @@ class PumpLaw:
         self._last = flow
         return flow
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         return self._end / self._top
 
     @property
-    def most_gain(self):
+    def most_gain(self) -> float:
         """The most head it can add, m."""
         return self._top
 
     @property
-    def start_gain(self):
+    def start_gain(self) -> float:
         """Head it adds, to begin with, m."""
         return self._curve(self._end / 2)[0]
 
 
-def law_of(link, network):
+def law_of(link: Link, network: Network) -> RunLaw | DeviceLaw | PumpLaw:
     """The law of a link, wide open: without what its set pressure holds back.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns its law.
@@ -214,7 +220,7 @@ def law_of(link, network):
     raise TypeError(f"{link!r} is not a part of a supply.")
 
 
-def set_head(link, network):
+def set_head(link: Link, network: Network) -> float | None:
     """Head that a pump's control or a reducer holds at its end, m; None where none is set.
 
     H_set = z_end + p_set / (rho g)

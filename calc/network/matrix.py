@@ -5,7 +5,13 @@ work is in step with the number of nodes; in a looped network only the loops fil
 matrices here are symmetric and positive definite, so no pivoting is needed.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 
 class SingularError(ArithmeticError):
@@ -34,7 +40,7 @@ class Elimination:
     size: int
 
 
-def eliminate(count, pairs):
+def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
     """Order and places for ``count`` unknowns joined by ``pairs``, least degree first.
 
     count: unknowns 0..count-1; pairs: (i, j) of unknowns that touch, either way round.
@@ -109,7 +115,9 @@ def _places(order, later, place):
     return Elimination(order, later, tuple(slots), tuple(fills), slot_of, len(slot_of))
 
 
-def solve(plan, diagonal, upper, right):
+def solve(
+    plan: Elimination, diagonal: list[float], upper: list[float], right: list[float]
+) -> list[float]:
     """Solve the symmetric equations; the lists given are used up.
 
     sum_j a_ij x_j = b_i

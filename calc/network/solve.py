@@ -9,13 +9,19 @@ gives way a little with flow inside a round; the next round begins from what was
 in the end the pressure held is the set pressure itself.
 """
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.network import check as network_check
 from calc.network import matrix as network_matrix
 from calc.network.links import DROOP, SEEP, law_of, set_head
 from calc.network.state import STILL, Solution
+
+if TYPE_CHECKING:
+    from calc.network.parts import Network
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
@@ -32,7 +38,7 @@ EPSILON = 2.0**-52  # share of a number that its last bit is
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
 
-def solve(network, start=None):
+def solve(network: Network, start: Solution | None = None) -> Solution:
     """Solve a network.
 
     sum of flows in - sum of flows out - draw = 0 at every place
@@ -60,7 +66,7 @@ def solve(network, start=None):
     raise unsolved(system.holders[0].name if system.holders else system.names[0])
 
 
-def unsolved(name):
+def unsolved(name: str) -> InputError:
     """The ``InputError`` to raise where no answer is found; ``name``: part or place it is near."""
     text = f"This supply could not be worked out near “{name}”. Check heights and pipes there."
     return InputError(text, name=name)
@@ -76,25 +82,25 @@ class _Holder:
         self.set_head_m, self.part, self.draw = set_head_m, "held", 0.0
         self.miss = self.base = 0.0
 
-    def begin(self, heads, flow):
+    def begin(self, heads: list[float], flow: float) -> None:
         """Take part and draw from another solution."""
         self.draw = max(flow, -BACK)
         if heads[self.j] < self.set_head_m - 1e-6:
             self.part = "open"
 
-    def taken(self, start_m):
+    def taken(self, start_m: float) -> tuple[float, float]:
         """(m3/s, m2/s) drawn from the start while held: what it gives, or less if it cannot."""
         free, slope = self.law.flow(start_m - self.set_head_m)
         return (self.draw, 0.0) if free >= self.draw else (free, slope)
 
-    def given(self, end_m, change_m=0.0):
+    def given(self, end_m: float, change_m: float = 0.0) -> float:
         """m3/s given at the end while held; the change apart, for it is too small to add.
 
         ``base`` is what is given at the set head itself.
         """
         return self.base + (self.set_head_m - end_m) / DROOP - change_m / DROOP
 
-    def adjust(self, start_m, end_m, change_m):
+    def adjust(self, start_m: float, end_m: float, change_m: float) -> tuple[str, object] | None:
         """("part" or "draw", new value) of what is not yet in line, or None."""
         if self.part == "open":
             return ("part", "held") if end_m > self.set_head_m + 1e-9 else None
@@ -110,7 +116,7 @@ class _Holder:
             return "draw", self.foreseen(given)
         return None
 
-    def foreseen(self, given):
+    def foreseen(self, given: float) -> float:
         """What it will give in the end: the misses shrink by one ratio (Aitken's step)."""
         miss, before = given - self.draw, self.miss
         self.miss = miss
@@ -151,17 +157,17 @@ class _System:
             self.holders.append(_Holder(link, law, i, j, slot, held))
 
     @property
-    def span(self):
+    def span(self) -> float:
         """More than any two heads can differ by, m: the longest step taken at once."""
         spots = list(self.network.heights.values())
         laws = [law for _, law, *_ in self.links] + [holder.law for holder in self.holders]
         return max(spots) - min(spots) + sum(law.most_gain for law in laws) + 1.0
 
-    def heads_from(self, heads):
+    def heads_from(self, heads: dict[str, float]) -> list[float]:
         """Heads of places as in another solution; its own height where that has none."""
         return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
 
-    def balance(self, heads):
+    def balance(self, heads: list[float]) -> _Point:
         """Imbalances (outflow less inflow) and their slopes at these heads."""
         point = _Point(len(heads), self.plan.size)
         flows = point.flows
@@ -198,7 +204,7 @@ class _System:
         point.flows.append((holder.name, i, j, flow, slope))
         point.link(i, j, holder.slot, flow, slope)
 
-    def adjust(self, heads, change, singly):
+    def adjust(self, heads: list[float], change: list[float], singly: bool) -> bool:
         """Bring the pressure-holding parts into line; whether any was out of line."""
         changed = False
         for holder in self.holders:
@@ -213,7 +219,7 @@ class _System:
         self.share()
         return changed
 
-    def share(self):
+    def share(self) -> None:
         """What parts that hold one place at one head draw, shared equally: their ``base``."""
         groups = {}
         for holder in self.holders:
@@ -224,7 +230,7 @@ class _System:
             for holder in group:
                 holder.base = base
 
-    def straight_line(self):
+    def straight_line(self) -> list[float]:
         """Heads to begin with: every law replaced by a straight line of the right size."""
         point = _Point(len(self.names), self.plan.size)
         heads = [0.0] * self.count + self.known
@@ -243,7 +249,7 @@ class _System:
         point.diagonal = [one + STANDPIPE for one in point.diagonal]
         return self.change(point)[: self.count] + self.known
 
-    def change(self, point):
+    def change(self, point: _Point) -> list[float]:
         """Newton's step, m: slopes * x = -imbalances; 0 at levels."""
         right = [-one for one in point.over]
         try:
@@ -263,7 +269,7 @@ class _Point:
         self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
         self.flows, self.draws = [], []
 
-    def link(self, i, j, slot, flow, slope):
+    def link(self, i: int, j: int, slot: int, flow: float, slope: float) -> None:
         self.over[i] += flow
         self.over[j] -= flow
         self.diagonal[i] += slope
@@ -271,13 +277,13 @@ class _Point:
         if slot >= 0:
             self.upper[slot] -= slope
 
-    def rounding(self, heads):
+    def rounding(self, heads: list[float]) -> float:
         """m3/s of imbalance that the last bits of the heads make, where slopes are steep."""
         return EPSILON * math.fsum(
             slope * abs(head) for slope, head in zip(self.diagonal, heads, strict=True)
         )
 
-    def slope_along(self, change):
+    def slope_along(self, change: list[float]) -> float:
         """Slope of the co-content along a change of heads, m4/s."""
         return math.fsum(map(float.__mul__, self.over, change))
 
@@ -308,7 +314,7 @@ def _along(system, heads, point, change):
     halving, and where it jumps past zero the near side of the jump is taken.
     """
 
-    def at(share):
+    def at(share: float) -> tuple[list[float], _Point, float]:
         new = [h + share * c for h, c in zip(heads, change, strict=True)]
         there = system.balance(new)
         return new, there, there.slope_along(change)

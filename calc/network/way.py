@@ -4,7 +4,10 @@
 whole supply each time; the part whose ease helps the most is the bottleneck.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.network.findings import broken, suction
@@ -13,6 +16,12 @@ from calc.network.solve import solve
 from calc.network.state import SEEPING, STILL, OutletState
 from calc.network.static import highest_pressures
 from calc.pipe import pipes
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from calc.network.parts import Link, Network
+    from calc.network.state import Solution
 
 EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
 WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
@@ -32,11 +41,11 @@ class Sufferer:
     after: OutletState
 
     @property
-    def lost_pa(self):
+    def lost_pa(self) -> float:
         return self.before.pressure_pa - self.after.pressure_pa
 
     @property
-    def lost_m3s(self):
+    def lost_m3s(self) -> float:
         return self.before.flow_m3s - self.after.flow_m3s
 
 
@@ -68,7 +77,7 @@ class Bottleneck:
     ranked: tuple
 
 
-def sufferers(network, opening):
+def sufferers(network: Network, opening: Iterable[str]) -> tuple[Sufferer, ...]:
     """Who loses what when more outlets open, the one that loses the largest share first.
 
     network: ``Network`` as it stands before; opening: names of outlets to open.  Returns a tuple
@@ -85,13 +94,13 @@ def sufferers(network, opening):
     after = solve(network.with_open({*already, *opening}), before)
     found = [Sufferer(name, before.outlet(name), after.outlet(name)) for name in already]
 
-    def share(one):
+    def share(one: Sufferer) -> float:
         return one.lost_m3s / one.before.flow_m3s if one.before.flow_m3s > STILL else 0.0
 
     return tuple(sorted(found, key=lambda one: (-share(one), -one.lost_pa)))
 
 
-def way_to(solution, place):
+def way_to(solution: Solution, place: str) -> tuple[str, ...]:
     """Names of the links along which most of the water comes to a place, source first.
 
     At each place the link that brings the most is taken; of equal ones, and where nothing flows,
@@ -120,7 +129,7 @@ def way_to(solution, place):
         seen.add(place)
 
 
-def largest_loss(solution, way):
+def largest_loss(solution: Solution, way: Sequence[str]) -> str:
     """Name of the link on a way that loses the most head, pumps apart; "" where nothing is lost.
 
     solution: ``Solution``; way: names of links.  Raises KeyError for an unknown name.
@@ -130,7 +139,7 @@ def largest_loss(solution, way):
     return worst if worst and solution.loss(worst) > 0 else ""
 
 
-def kind_on(network, way, name):
+def kind_on(network: Network, way: Sequence[str], name: str) -> str:
     """What a link on a way is to the outlet at its end.
 
     network: ``Network``; way: as ``way_to``; name: of a link on it.  Returns "pump", "suction"
@@ -152,15 +161,15 @@ class _Strong:
 
     pump: object
 
-    def head_and_slope(self, flow, speed=1.0):
+    def head_and_slope(self, flow: float, speed: float = 1.0) -> tuple[float, float]:
         head, slope = self.pump.head_and_slope(flow / STRONG, speed)
         return head, slope / STRONG
 
-    def most_flow(self, speed=1.0):
+    def most_flow(self, speed: float = 1.0) -> float:
         return STRONG * self.pump.most_flow(speed)
 
 
-def eased(link):
+def eased(link: Link) -> Link:
     """The same link without its loss or limit: a wide pipe, a clean device, a strong pump.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns one of the same kind and name;
@@ -176,7 +185,7 @@ def eased(link):
     return replace(link, pump=_Strong(link.pump))
 
 
-def bottleneck(solution, outlet):
+def bottleneck(solution: Solution, outlet: str) -> Bottleneck:
     """Which part on the way to an outlet holds it back the most.
 
     solution: ``Solution``; outlet: name of an open outlet.  Returns ``Bottleneck``.
@@ -230,7 +239,7 @@ def _lossless(solution, way, place):
     return highest_pressures(eased_all)[place]
 
 
-def open_state(solution, outlet):
+def open_state(solution: Solution, outlet: str) -> OutletState:
     """``OutletState`` of an open outlet.  Raises InputError where it is unknown or shut."""
     if outlet not in solution.network.outlets_by_name:
         raise InputError(

@@ -221,7 +221,7 @@ class _Builder:
         self.reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
         self.section_rows, self.outlet_rows = {}, {}
 
-    def built(self):
+    def built(self) -> Built:
         supply = self.supply
         self._tanks(supply.tanks)
         self._ends(supply.sections)

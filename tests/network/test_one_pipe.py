@@ -11,13 +11,14 @@ import pytest
 from fluids.friction import Colebrook
 from scipy.optimize import brentq
 
-from calc.network.findings import ratings
+from calc import suction
+from calc.network.findings import npsh_available, ratings
 from calc.network.parts import Run
 from calc.network.state import Solution
 from calc.pipe import friction, pipes
-from calc.pipe.line import Line
+from calc.pipe.line import Line, Section
 from calc.pump.invented import PUMPS
-from calc.site.supply import PUMP, SUCTION, OutletRow, SectionRow, Source, Supply, section_of
+from calc.site.supply import INLET, PUMP, SUCTION, OutletRow, SectionRow, Source, Supply, section_of
 from calc.water import density, kinematic_viscosity
 
 SITES = range(500)
@@ -170,3 +171,21 @@ def test_every_tenth_agrees_with_fluids(seed):
     assert solution.draws["draw"] == pytest.approx(flow, rel=1e-7)
     # 1e-7: the two Colebrook solvers and fittings' f_T agree to about 1e-9 of the loss
     assert solution.outlet("draw").pressure_pa == pytest.approx(left(flow), rel=1e-6, abs=1.0)
+
+
+# The suction side ---------------------------------------------------------------------------------
+
+
+def test_npsh_at_the_pump_is_that_of_a_suction_line_with_its_foot_valve_and_bend():
+    for seed in SITES[:60]:
+        supply = site(seed)
+        solution, source = solved(supply), supply.source
+        flow = solution.flows["the pump"]
+        if flow <= 1e-6:
+            continue
+        counted = tuple((friction.BY_KEY[key], 1) for key in ("foot", "elbow90"))
+        pipe = Section(source.suction_pipe, source.suction_length_m, source.lift_m, counted)
+        drawn = Line((pipe,), 0.0, source.temperature_k)
+        place = suction.place(source.altitude_m, source.temperature_k)
+        wanted = suction.npsh_available(place, source.lift_m, drawn.loss(flow))
+        assert npsh_available(solution, INLET) == pytest.approx(wanted, rel=CLOSE, abs=1e-8)

@@ -141,7 +141,9 @@ def test_a_reducing_valve_set_too_low_is_set_higher():
     taps = (("Beds", "house", "drip", "0", "1"),)  # 1.5 bar where 20 psi (1.38 bar) works
     _, case, answer = rows(taps, runs)
     assert answer.verdict.word == "Borderline" and case.cause.kind == "valve"
-    assert answer.fixes[0].text.startswith("Set the pressure-reducing valve from pump to house to 2")
+    assert answer.fixes[0].text.startswith(
+        "Set the pressure-reducing valve from pump to house to 2"
+    )
     assert opened(answer.fixes[0]).verdict.word == "Works"
 
 

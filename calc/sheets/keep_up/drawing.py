@@ -4,11 +4,19 @@ Across: metres of pipe from the source; up: metres above the pump.  The line of 
 (hydraulic grade line) is above each point by the pressure there as a height of water.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from calc.network.parts import Run
 from calc.page.answer import Dot, Drawing, Stroke, Words
 from calc.site.supply import INLET, PUMP, WATER
+
+if TYPE_CHECKING:
+    from calc.network.parts import Network
+    from calc.sheets.keep_up.case import Case
+    from calc.units import Reader
 
 WIDTH, PLOT = 340.0, 230.0  # px: as wide as a phone's text, and as high as the plot inside it
 LEFT, RIGHT, TOP = 46.0, 14.0, 14.0  # px around the plot
@@ -26,14 +34,14 @@ class _Scale:
     low: float
     high: float
 
-    def x(self, metres):
+    def x(self, metres: float) -> float:
         return LEFT + metres / self.far * (WIDTH - LEFT - RIGHT)
 
-    def y(self, height):
+    def y(self, height: float) -> float:
         return TOP + (self.high - height) / (self.high - self.low) * PLOT
 
 
-def draw(case, reader):
+def draw(case: Case, reader: Reader) -> Drawing:
     """The ``Drawing`` of a case."""
     before, after = case.before, case.after
     along = distances(after.network)
@@ -59,7 +67,7 @@ def draw(case, reader):
     )
 
 
-def distances(network):
+def distances(network: Network) -> dict[str, float]:
     """Metres of pipe from the water's source to every place and tank, by the shortest way.
 
     The pump itself and devices take no length.

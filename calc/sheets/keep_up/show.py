@@ -1,5 +1,9 @@
 """Figures, working, tables and chart of the keep_up sheet."""
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from calc import practice
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.network.state import SEEPING, STILL
@@ -10,12 +14,19 @@ from calc.sheets.keep_up.cause import between
 from calc.site.supply import PUMP, PUMP_PART, SUCTION
 from calc.units import GRAVITY
 
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from calc.sheets.keep_up.case import Case
+    from calc.sheets.keep_up.fixes import Change
+    from calc.units import Reader
+
 CHART_POINTS = 25
 MOST_STEPS = 12  # runs whose working is shown in full, our choice
 G = Value(GRAVITY, "number", 6)
 
 
-def figures(case):
+def figures(case: Case) -> tuple[Figure, ...]:
     """The worst off outlet before and after, and the pump."""
     tap, pump = case.main, case.after.pump(PUMP_PART)
     total = sum(case.after.draws.values())
@@ -43,7 +54,7 @@ def _was(tap):
 # Tables ---------------------------------------------------------------------------------------
 
 
-def outlets(case):
+def outlets(case: Case) -> Table:
     """Every outlet before and after."""
     rows = []
     for tap in case.taps:
@@ -86,7 +97,7 @@ def _said(tap):
     return {"stop": "too little", "care": "only just enough"}.get(tap.level, "enough")
 
 
-def pipes_table(case):
+def pipes_table(case: Case) -> Table:
     """Every pipe, filter and reducer before and after."""
     rows, taken = [], None
     for link in case.after.network.links:
@@ -129,7 +140,7 @@ def _seen(flow):
     return flow if abs(flow) > SEEPING else 0.0
 
 
-def changes_table(case, changes):
+def changes_table(case: Case, changes: Sequence[Change]) -> Table:
     """What was tried, in the order of its usual cost."""
     tap = case.main
     rows = [("as it is", _least(tap.after), "")]
@@ -153,7 +164,7 @@ def changes_table(case, changes):
 # Chart ----------------------------------------------------------------------------------------
 
 
-def chart(case, reader):
+def chart(case: Case, reader: Reader) -> Chart:
     """The pump's curve as pressure at its outlet, and where it runs before and after."""
     source = case.supply.source
     pump = source.pump
@@ -187,7 +198,7 @@ def chart(case, reader):
 # Working --------------------------------------------------------------------------------------
 
 
-def steps(case):
+def steps(case: Case) -> tuple[Step, ...]:
     """From the water to the weakest outlet, after: every loss, the pressure, the flow."""
     total = sum(case.after.draws.values())
     listed = [n for n in case.after.draws.values() if n > STILL][:20]
