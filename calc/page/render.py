@@ -5,7 +5,6 @@ ones, so both show the same characters.
 """
 
 from html import escape
-from urllib.parse import quote
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
@@ -13,7 +12,7 @@ from calc.page.form import State, filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
-__all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
+__all__ = ["answer", "form", "fragment", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
@@ -55,7 +54,8 @@ def _fixes(fixes, base, flat, system):
     for fix in fixes:
         words = escape(fix.text)
         if fix.link is not None:
-            words = f'{words} <a href="{_address(fix.link, base, flat, system)}">{escape(fix.link.text)}</a>'
+            href = escape(_address(fix.link, base, flat, system))
+            words = f'{words} <a href="{href}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
 
@@ -223,31 +223,16 @@ def _links(links, base, flat, system):
 def _address(link, base, flat, system):
     from calc.sheets import sheet
 
-    page = sheet(link.sheet).page
-    place = base + (page.rstrip("/") + ".html" if flat else page)
-    return f"{place}#{fragment(link.values, system)}"
+    target = sheet(link.sheet)
+    place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
+    return f"{place}#{fragment(target, link.values, system)}"
 
 
-def fragment(texts, system="metric"):
-    """The part of a link after "#": "u=us&climb=50ft"; units without superscripts or spaces."""
-    pairs = [("u", "us")] if system == "us" else []
-    pairs += list(texts.items())
-    return "&".join(
-        f"{key}={quote(link_text(text), safe='/.,-:;!')}".replace("%20", "+") for key, text in pairs
-    )
+def fragment(sheet, texts, system="metric"):
+    """The part of a link after "#" that opens ``sheet`` with ``texts`` as given by its reader."""
+    from calc.site import link
 
-
-def link_text(text):
-    """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
-    if "," in text or ";" in text:  # rows of a table stand as they are
-        return text
-    folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
-    number, gap, unit = folded.rpartition(" ")
-    return (
-        number + unit
-        if gap and unit and not unit[0].isdigit() and number[-1:].isdigit()
-        else folded
-    )
+    return link.write(sheet, State(system, dict(texts), {}, dict.fromkeys(texts, "given")))
 
 
 # Plain text ------------------------------------------------------------------
@@ -295,7 +280,7 @@ def _given_rows(entry, state):
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
         given = (
-            f"{column.label.lower()} {_given(column, State(state.system, {column.key: cell}))}"
+            f"{column.label.lower()} {_given(column, state.cell(entry, column, cell))}"
             for column, cell in zip(entry.columns, row, strict=False)
             if cell and column is not entry.columns[0]
         )
