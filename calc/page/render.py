@@ -24,16 +24,20 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 def answer(outcome, base="", flat=False):
     """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
     reader, found = outcome.reader, outcome.answer
+
+    def address(link):
+        return escape(_address(link, base, flat, reader.system, outcome.example))
+
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
     head += [_caution(caution) for caution in found.cautions]
-    head.append(_links(found.links, base, flat, reader.system))
+    head.append(_links(found.links, address))
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
     more.append(_working(found.steps, reader))
     return (
-        f"{_verdict(found.verdict)}{_fixes(found.fixes, base, flat, reader.system)}"
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}"
         f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
@@ -49,13 +53,12 @@ def beside(found):
     return [one for one in findings.ranked(found.findings) if one.text != sentence]
 
 
-def _fixes(fixes, base, flat, system):
+def _fixes(fixes, address):
     lines = []
     for fix in fixes:
         words = escape(fix.text)
         if fix.link is not None:
-            href = escape(_address(fix.link, base, flat, system))
-            words = f'{words} <a href="{href}">{escape(fix.link.text)}</a>'
+            words = f'{words} <a href="{address(fix.link)}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
 
@@ -210,29 +213,33 @@ def _put_in(step):
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links, base, flat, system):
+def _links(links, address):
     if not links:
         return ""
     items = "".join(
-        f'<li><a href="{escape(_address(link, base, flat, system))}">{escape(link.text)}</a></li>'
+        f'<li><a href="{address(link)}">{escape(link.text)}</a></li>'
         for link in links
     )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 
-def _address(link, base, flat, system):
+def _address(link, base, flat, system, example):
     from calc.sheets import sheet
 
     target = sheet(link.sheet)
     place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
-    return f"{place}#{fragment(target, link.values, system)}"
+    return f"{place}#{fragment(target, link.values, system, example)}"
 
 
-def fragment(sheet, texts, system="metric"):
-    """The part of a link after "#" that opens ``sheet`` with ``texts`` as given by its reader."""
+def fragment(sheet, texts, system="metric", example=False):
+    """The part of a link after "#" that opens ``sheet`` with ``texts``.
+
+    They are given by the reader, or where ``example`` the example's, as the answer they are from.
+    """
     from calc.site import link
 
-    return link.write(sheet, State(system, dict(texts), {}, dict.fromkeys(texts, "given")))
+    standing = dict.fromkeys(texts, "example" if example else "given")
+    return link.write(sheet, State(system, dict(texts), {}, standing))
 
 
 # Plain text ------------------------------------------------------------------
