@@ -87,7 +87,7 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
 
 
 def split(text: str, quantity: str) -> tuple[str, Unit | None]:
-    """(``text`` without the unit at its end, that unit); (text, None) where it has none of the menu.
+    """(``text`` without the unit at its end, that unit); (text, None): it has none of the menu.
 
     The number itself need not be readable: "1,250ft" is parted too.
 
@@ -158,7 +158,8 @@ def _ask_which(text, kind, drawn):
     found = _RANGE.fullmatch(text)
     if found and "/" not in (found[1] + found[2]):
         raise InputError(
-            f"“{_shown(text)}” gives two numbers. Enter the one to work with: {found[1]} or {found[2]}."
+            f"“{_shown(text)}” gives two numbers. "
+            f"Enter the one to work with: {found[1]} or {found[2]}."
         )
 
 

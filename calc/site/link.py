@@ -117,7 +117,7 @@ def read(fragment: str, sheet: Sheet) -> Reading:
 
 
 def _whole(pairs):
-    """(pairs between version and check characters, those after); None where the link is not whole."""
+    """(pairs between version and check characters, those after); None: the link is not whole."""
     lower = [key.lower() for key, _ in pairs]
     if not pairs or lower[0] != "v" or pairs[0][1].strip() != str(VERSION) or "c" not in lower:
         return None
@@ -293,7 +293,7 @@ class _New(_Link):
 
 
 class _Old(_Link):
-    """A link of release 0.1.0; what it spelled in a way that 0.1.0 refused is read where it can be."""
+    """A link of release 0.1.0; what 0.1.0 refused for its spelling is read where it can be."""
 
     version = 0
     older = True

@@ -47,7 +47,7 @@ def number(entry: Number, text: str, default: str, system: str) -> tuple[str, st
 
 
 def damaged(entry: Number, text: str) -> tuple[str, str] | None:
-    """(the text as it was typed, as it stands) where a menu's unit may have been added to another."""
+    """(the text as typed, as it stands) where a menu's unit may have been added to another."""
     kind, menu = QUANTITIES[entry.quantity], symbols(entry)
     found = _TAIL.fullmatch(text.strip())
     if not found or not menu:
