@@ -243,12 +243,14 @@ class _Link:
             said.append(f"Not understood in this link, and left out: {names}.")
         if self.asks:
             said.append(_asking(list(self.asks.values())))
-        marks = {k: v for k, v in self.standing.items()}
+        marks = dict(self.standing)
         for key, text in self.texts.items():
             if text.strip() == UNKNOWN and marks[key] != "asked":
                 marks[key] = "unknown"
+        # or the example would be there as if it were this link's
+        nothing = bool(self.left) and not self.given and not self.asks
         return Reading(
-            self.system, self.texts, self.units, marks, tuple(said), False, self.older,
+            self.system, self.texts, self.units, marks, tuple(said), nothing, self.older,
             tuple(self.asks.items()),
         )  # fmt: skip
 
