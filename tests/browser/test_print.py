@@ -12,7 +12,7 @@ from tests.browser.pages import PAGES, open_sheet, type_number, wait_live
 
 SQUARE = re.compile(r"M(\d+) (\d+)h1v1h-1z")
 READY = "() => Boolean(window.qrcode)"
-LONG_TABLE = ";".join(f"Tap+{n}+far+up+the+hill,cabin+{n}+by+the+goat+trough" for n in range(30))
+LONG_TABLE = ";".join(f"Tap+{n}+far+up+the+hill,wash-house,sink,0,0" for n in range(45))
 
 
 def _printed(page):
