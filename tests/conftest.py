@@ -3,35 +3,16 @@
 import functools
 import http.server
 import os
-import shutil
 import sys
 import threading
 from pathlib import Path
 
 import pytest
 
+from scripts.browser import FLAGS, chromium_path
+
 ROOT = Path(__file__).resolve().parent.parent
 SITE = ROOT / "site"
-CHROMIUM = (
-    "/usr/bin/chromium",
-    "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-    "/Applications/Chromium.app/Contents/MacOS/Chromium",
-)
-FLAGS = (
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-)
-
-
-def chromium_path():
-    """The browser to drive; None lets Playwright use one of its own."""
-    named = os.environ.get("CHROMIUM")
-    names = (shutil.which(n) for n in ("chromium", "chromium-browser", "google-chrome"))
-    return next((p for p in (named, *CHROMIUM, *names) if p and Path(p).exists()), None)
 
 
 class _Quiet(http.server.SimpleHTTPRequestHandler):

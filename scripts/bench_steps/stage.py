@@ -12,10 +12,10 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
+from scripts.browser import FLAGS, chromium_path
 from scripts.build_steps import runtime
 from scripts.build_steps.places import SITE
 from scripts.serve_site import HOST, Handler, Server
-from tests.conftest import FLAGS, chromium_path
 
 BARE_PAGE = "bare.html"  # Pyodide alone
 IMPORT_PAGE = "bare-import.html"  # Pyodide, then calc unpacked and every sheet imported

@@ -19,7 +19,7 @@ from calc.network.solve import solve
 from calc.pipe import friction, pipes
 from calc.pump import invented as pumps_demo
 from calc.pump import sets as pump_sets
-from scripts import bench_network
+from scripts import made_supplies
 
 LPM = 1e-3 / 60
 BAR = 1e5
@@ -406,7 +406,7 @@ def test_the_slope_of_a_pump_is_that_of_finite_differences(share, key):
 
 
 def test_newtons_steps_are_few():
-    assert solve(bench_network.supply(100, loops=True)).steps <= 25
+    assert solve(made_supplies.supply(100, loops=True)).steps <= 25
 
 
 @given(st.integers(0, 10**6))
@@ -442,7 +442,7 @@ def test_a_tree_fills_in_nothing(count):
 
 
 def test_a_thousand_outlets_are_solved_within_a_second_of_processor_time():
-    net = bench_network.supply(1000, loops=True)
+    net = made_supplies.supply(1000, loops=True)
     start = time.process_time()
     solution = solve(net)
     assert time.process_time() - start < 1.0

@@ -20,8 +20,15 @@ def figures(sheet, system="metric", **texts):
 
 
 def warned(sheet, system="metric", **texts):
-    """All warnings as one text."""
-    return " ".join(w.text for w in answer(sheet, system, **texts).warnings)
+    """All that is said beside the verdict as one text: findings, fixes, cautions."""
+    found = answer(sheet, system, **texts)
+    said = (*(w.text for w in found.warnings), *(f.text for f in found.findings))
+    return " ".join((*said, *(fix.text for fix in found.fixes), *found.cautions))
+
+
+def found(sheet, system="metric", **texts):
+    """{key: level} of the findings."""
+    return {one.key: one.level for one in answer(sheet, system, **texts).findings}
 
 
 def figure(found, label):

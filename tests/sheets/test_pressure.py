@@ -1,6 +1,7 @@
 """Pressure and head: against the trade's rules, conventional columns and closed forms."""
 
 import math
+import re
 from functools import partial
 
 import pytest
@@ -16,17 +17,19 @@ from tests.sheets.working import check_working
 answer = partial(asking.answer, SHEET)
 figures = partial(asking.figures, SHEET)
 
-HEAD = "Head: height of standing water it holds"
-LEFT = "Left at the outlet, nothing running"
-HIGHEST = "Highest outlet that keeps the pressure wanted"
+HEAD = "Head: the height of water it holds up"
+LEFT = "Static pressure at the outlet"
+HIGHEST = "Height of the highest outlet with the needed pressure"
+
+GOOD_OR_80 = ("good", "tight")  # a high start may itself be over 80 psi
 
 
 def sentence(system="metric", **texts):
     return answer(system, **texts).verdict.sentence.replace("\u00a0", " ")
 
 
-def warned(**texts):
-    return " ".join(warning.text for warning in answer(**texts).warnings)
+warned = partial(asking.warned, SHEET)
+found_keys = partial(asking.found, SHEET)
 
 
 CASES = [
@@ -117,15 +120,29 @@ def test_a_vacuum_is_refused_at_its_field():
 
 
 def test_what_was_typed_is_said_back_in_its_own_unit():
-    told = sentence(known="45 psi")
-    assert told.startswith("45.0 psi (3.10 bar) is the weight of 31.67 m (103.9 ft)")
+    assert sentence(known="45 psi").startswith("45.0 psi is 31.67 m of head.")
 
 
-def test_too_high_a_climb_is_said_plainly_with_what_it_would_take():
-    found = answer(climb="40 m").verdict
-    assert found.level == "bad" and "no water arrives" in found.sentence
-    need = figures(climb="40 m")["Gauge pressure"] - figures(climb="40 m")[LEFT] + 1.4e5
-    assert f"It takes {need / 1e5:.2f} bar" in sentence(climb="40 m")
+def test_too_high_a_climb_is_said_plainly():
+    assert answer(climb="40 m").verdict.level == "bad"
+    assert "No water arrives: this pressure raises water 35.7 m at most" in sentence(climb="40 m")
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize("climb", ["40 m", "25 m", "22 m"])
+def test_the_pressure_a_fix_names_works(system, climb):
+    fix = answer(system, climb=climb).fixes[-1].text
+    named = re.search(r"Or have ([\d.]+)\s(bar|psi) there", fix)
+    assert answer(system, climb=climb).verdict.level != "good"
+    assert answer(system, climb=climb, known=f"{named[1]} {named[2]}").verdict.level in GOOD_OR_80
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_the_height_a_fix_names_works(system):
+    fix = answer(system, climb="25 m").fixes[0].text
+    named = re.search(r"no higher than ([\d.]+)\s(m|ft) above", fix)
+    lower = float(named[1]) * 0.995  # as printed, to three figures
+    assert answer(system, climb=f"{lower} {named[2]}").verdict.level == "good"
 
 
 def test_the_pressure_it_takes_leaves_what_is_wanted():
@@ -134,12 +151,12 @@ def test_the_pressure_it_takes_leaves_what_is_wanted():
     assert figures(climb="40 m", known=f"{need!r} Pa")[LEFT] == pytest.approx(1.4e5, rel=1e-9)
 
 
-def test_less_than_wanted_names_a_height_above_the_place_of_the_pressure():
-    assert "An outlet no higher than 16.3 m (53.6 ft) above here has it." in sentence(climb="20 m")
+def test_less_than_needed_is_said_with_both_figures():
+    assert sentence(climb="25 m") == "After a climb of 25.0 m, 1.05 bar is left; you need 1.40 bar."
 
 
 def test_a_drop_is_called_a_drop():
-    assert "After a drop of 4.00 m (13.1 ft), 3.39 bar" in sentence(climb="-4 m")
+    assert "After a drop of 4.00 m, 3.89 bar is left" in sentence(climb="-4 m")
 
 
 def test_nothing_at_all_pushes_nothing_out():
@@ -156,11 +173,19 @@ def test_the_highest_outlet_keeps_just_the_pressure_wanted(known, climb):
 
 @given(st.floats(0, 90), st.floats(-250, 250), st.floats(0, 10))
 @settings(max_examples=100, deadline=None)
-def test_good_means_the_pressure_wanted_is_left(known, climb, wanted):
+def test_the_verdict_follows_from_the_pressures(known, climb, wanted):
     texts = {"known": f"{known} bar", "climb": f"{climb} m", "wanted": f"{wanted} bar"}
-    found, left = answer(**texts).verdict, figures(**texts)[LEFT]
-    assert (found.level == "good") == (left > 0 and left >= wanted * 1e5)
-    assert (found.level == "bad") == (left <= 0)
+    level, left = answer(**texts).verdict.level, figures(**texts)[LEFT]
+    most = max(left, figures(**texts)["Gauge pressure"])
+    assert (level == "bad") == (left <= 0 or left < wanted * 1e5 * (1 - 1e-9))
+    if level == "good":  # 1.1 times: borderline up to there; 80 psi: plumbing codes
+        assert left > 1.0999 * wanted * 1e5 and most <= 80 * PSI
+
+
+def test_more_than_80_psi_is_not_called_good():
+    # IPC 604.8, UPC 608.2, from memory
+    assert answer(known="7.9 bar", climb="0 m").verdict.level == "tight"
+    assert "enough for a house" not in sentence(known="7.9 bar", climb="0 m")
 
 
 def test_the_profile_ends_where_the_water_stops():
@@ -191,11 +216,11 @@ def test_the_table_says_the_same_in_every_unit():
 
 
 def test_more_than_80_psi_asks_for_a_reducer():
-    assert "reducer" in warned(known="6 bar") and "reducer" not in warned()
+    assert "pressure-reducing valve" in warned(known="6 bar") and "reducing" not in warned()
 
 
 def test_the_lowest_point_counts_for_the_reducer():
-    assert "reducer" in warned(known="5 bar", climb="-10 m")
+    assert found_keys(known="5 bar", climb="-10 m")["outlet-over-limit"] == "care"
 
 
 def test_hot_water_high_up_boils():
@@ -210,7 +235,7 @@ def test_a_pressure_past_the_next_sheet_is_not_sent_there():
 
 @pytest.mark.parametrize("system", ["metric", "us"])
 def test_the_guides_story_of_trough_cabin_and_terrace_holds(system):
-    trough = figures(system, climb="15 m")
+    trough = figures(system, known="3 bar", climb="15 m")
     assert trough[LEFT] / trough["Gauge pressure"] == pytest.approx(0.5, abs=0.05)
-    assert answer(system, climb="18 m", wanted="2 bar").verdict.level == "tight"
+    assert answer(system, climb="18 m", wanted="2 bar").verdict.level == "bad"
     assert figures(system, climb="-4 m")[LEFT] > trough["Gauge pressure"]

@@ -1,10 +1,17 @@
-"""The numbers of a storage tank, worked out once for verdict, figures and working."""
+"""The numbers of a storage tank, worked out once for findings, figures and working."""
 
-from dataclasses import dataclass
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from calc import storage, water, well
 from calc.sheets.parts.tank_sizes import round_up
-from calc.units import DAY
+from calc.units import DAY, HOUR
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.units import Reader
 
 COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
 
@@ -16,14 +23,18 @@ class Case:
     ``pumped``: what the pump alone could bring; ``short``: less comes in than is used;
     ``volume``: tank needed; ``asked``: the same rounded up as it is said; ``kept``: the tank in
     mind, else the one asked for; ``raised``: its water above the tap, 0 where a pump draws from
-    it; ``gravity``: the pressure that gives; ``height``: what the pressure wanted takes.
+    it; ``gravity``: the pressure that gives; ``raised_static``: the same with no flow; ``height``:
+    what the needed pressure takes; ``bridged``: time the tank in mind lasts without supply, s,
+    below 0 where it does not even out the day.
     """
 
+    values: Values
+    reader: Reader
     use: float
     pumped: float
     supply: float
-    shares: tuple
-    steady: tuple
+    shares: tuple[float, ...]
+    steady: tuple[float, ...]
     balance: storage.Balance
     short: bool
     volume: float
@@ -32,19 +43,35 @@ class Case:
     density: float
     raised: float
     gravity: float
+    raised_static: float
     height: float
+    bridged: float
+
+    @property
+    def well_limits(self) -> bool:
+        """Whether the well, not the pump's hours, holds back what comes in."""
+        return self.supply < self.pumped * (1 - 1e-9)
+
+    def asked_at(self, hours: float) -> float | None:
+        """The tank asked for with the pump running so many hours a day, m3; None: still short."""
+        values = replace(self.values, numbers={**self.values.numbers, "hours": min(hours, 24.0)})
+        other = case(values, self.reader)
+        return None if other.short else other.asked
 
 
-def case(values, reader):
+def case(values: Values, reader: Reader) -> Case:
     """The ``Case`` of a reader's values."""
-    use, pumped = values.use * DAY, values.gives * values.hours * 3600
+    use, pumped = values.use * DAY, values.gives * values.hours * HOUR
     supply, steady = _source(values, pumped)
     shares = storage.PATTERNS[values.pattern]
     balance = storage.daily_balance(use, shares, supply, steady)
     volume = storage.tank_volume(balance.swing, use, values.bridge / DAY, values.usable)
     asked = round_up(volume, "volume", reader)
     density = water.density(COOL)
+    kept, raised = values.own or asked, values.height or 0.0
     return Case(
+        values=values,
+        reader=reader,
         use=use,
         pumped=pumped,
         supply=supply,
@@ -54,15 +81,17 @@ def case(values, reader):
         short=balance.surplus < -1e-9 * use,
         volume=volume,
         asked=asked,
-        kept=values.own if values.own else asked,
+        kept=kept,
         density=density,
-        raised=values.height or 0.0,
-        gravity=storage.gravity_pressure(values.height or 0.0, values.lost, density),
+        raised=raised,
+        gravity=storage.gravity_pressure(raised, values.lost, density),
+        raised_static=storage.gravity_pressure(raised, 0.0, density),
         height=storage.height_for_pressure(values.wanted, values.lost, density),
+        bridged=(kept * values.usable - balance.swing) / use * DAY,
     )
 
 
-def _source(values, pumped):
+def _source(values: Values, pumped: float) -> tuple[float, tuple[float, ...]]:
     """Water of a day, m3, and its 24 shares: the pump's, or a slow well's where one is named."""
     if values.well is None or pumped <= 0:
         return pumped, storage.supply_pattern(values.hours)

@@ -1,22 +1,31 @@
-"""What the storage tank sheet shows below its verdict."""
+"""The figures, working, tables and chart of the storage tank sheet."""
+
+from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
-from calc import storage, well
-from calc.page.answer import Chart, Column, Figure, Link, Series, Step, Table, Value, Warning
-from calc.sheets.parts.tank_sizes import round_sizes, round_up, span
-from calc.units import DAY, GRAVITY, PSI
+from calc import practice, storage
+from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.sheets.parts.tank_sizes import round_sizes, span
+from calc.sheets.tank.judge import hours_needed, refill_time
+from calc.units import DAY, GRAVITY
 
-DRIP = 20 * PSI  # Pa, what drip lines are content with; common practice, no source
-# name, Pa; common practice, no source
-SUITS = (("Drip lines", DRIP), ("A house, modest", 30 * PSI), ("A house", 40 * PSI))
-DRIP_TEXT = "1.4 bar or 20 psi"
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.sheets.tank.case import Case
+    from calc.units import Reader
+
+SUITS = (  # what a pressure at the outlet suits
+    ("Drip lines", practice.DRIP_PRESSURE),
+    ("A house, modest", practice.HOUSE_PRESSURE[0]),
+    ("A house", practice.HOUSE_PRESSURE[1]),
+)
 STRIDES = (1, 2, 3, 4, 6, 8, 12, 24, 48)  # hours between points of the chart
 POINTS = 60  # most points of a chart
-SLOW = 10 * DAY  # s, a refill that takes longer than this is worth saying
 
 
-def figures(values, found):
+def figures(values: Values, found: Case) -> tuple[Figure, ...]:
     """Key figures; a tank's size only where a tank helps."""
     balance = found.balance
     rows = [] if found.short else [_needed(found)]
@@ -30,17 +39,17 @@ def figures(values, found):
     if found.raised > 0:
         note = "" if found.gravity > 0 else "more head is lost than the height gives"
         rows += [
-            Figure("Pressure by height at the tap", max(found.gravity, 0.0), "pressure", note=note),
-            Figure("Height that would give the pressure wanted", found.height, "length"),
+            Figure("Pressure at the outlet", max(found.gravity, 0.0), "pressure", note=note),
+            Figure("Height for the needed pressure", found.height, "length"),
         ]
     return tuple(rows)
 
 
-def _needed(found):
+def _needed(found: Case) -> Figure:
     return Figure("Tank needed", found.volume, "volume", note="before rounding up", main=True)
 
 
-def steps(values, found):
+def steps(values: Values, found: Case) -> tuple[Step, ...]:
     """The working: what comes in, the tank, the pressure."""
     rows = [_supply_step(values, found)]
     rows += [_hours_step(values, found)] if found.short else _tank_steps(values, found)
@@ -49,7 +58,7 @@ def steps(values, found):
     return tuple(rows)
 
 
-def _supply_step(values, found):
+def _supply_step(values: Values, found: Case) -> Step:
     hours = {"h": Value(values.hours, "number")}
     about = "The hours are taken about midday, half before and half after 12:30."
     if values.well is None:
@@ -76,8 +85,8 @@ def _supply_step(values, found):
     )
 
 
-def _hours_step(values, found):
-    if values.well is not None and found.supply < found.pumped * (1 - 1e-9):
+def _hours_step(values: Values, found: Case) -> Step:
+    if found.well_limits:
         return _slow_step(values, found)
     return Step(
         "Flow that would keep up",
@@ -87,19 +96,19 @@ def _hours_step(values, found):
     )
 
 
-def _slow_step(values, found):
+def _slow_step(values: Values, found: Case) -> Step:
     """Hours that would do, or the most the well lets be pumped in 24."""
     well_flow, pump = Value(values.well, "flow"), Value(values.gives, "flow")
-    needed = well.hours_for(found.use, values.well, values.gives, values.stored)
+    needed = hours_needed(values, found.use)
     if math.isinf(needed):
         return Step(
-            "The most there is, day and night",
+            "Most water, day and night",
             "S_24 = 86400 * min(q, q_w)",
             {"q": pump, "q_w": well_flow},
             Value(DAY * min(values.gives, values.well), "volume"),
         )
     return Step(
-        "Hours of pumping that would do",
+        "Hours of pumping that are enough",
         "h_need = max(V_day / q, (V_day - W) / q_w) / 3600",
         {
             "V_day": Value(found.use, "volume"),
@@ -111,7 +120,7 @@ def _slow_step(values, found):
     )
 
 
-def _tank_steps(values, found):
+def _tank_steps(values: Values, found: Case) -> list[Step]:
     swing = Value(found.balance.swing, "volume")
     return [
         Step(
@@ -124,7 +133,7 @@ def _tank_steps(values, found):
             "common practice, no source",
         ),
         Step(
-            "With the days to bridge",
+            "With the days without supply",
             "V = (V_swing + V_day * n) / u",
             {
                 "V_swing": swing,
@@ -138,7 +147,7 @@ def _tank_steps(values, found):
     ]
 
 
-def _pressure_steps(values, found):
+def _pressure_steps(values: Values, found: Case) -> list[Step]:
     weight = {"rho": Value(found.density, "density", 4), "g": Value(GRAVITY, "number", 6)}
     lost = Value(values.lost, "head")
     return [
@@ -149,7 +158,7 @@ def _pressure_steps(values, found):
             Value(found.gravity, "pressure"),
         ),
         Step(
-            "Height for the pressure wanted",
+            "Height for the needed pressure",
             "z_want = p_want / (rho * g) + h_f",
             {"p_want": Value(values.wanted, "pressure"), **weight, "h_f": lost},
             Value(found.height, "length"),
@@ -157,7 +166,7 @@ def _pressure_steps(values, found):
     ]
 
 
-def tables(values, found, reader):
+def tables(values: Values, found: Case, reader: Reader) -> tuple[Table, ...]:
     """Round sizes, what they bridge, and how soon they are full again."""
     rows, dimmed, marked = [], [], []
     for index, size in enumerate(round_sizes(max(found.volume, found.use / 2), reader)):
@@ -173,46 +182,41 @@ def tables(values, found, reader):
             continue
         rows.append((size, span(bridged), _refill(values, found)))
         marked = marked or [index]
-    columns = (Column("Tank", "volume", 1), Column("Bridges"), Column("After the days to bridge"))
-    title = "Round sizes and what they bridge"
+    columns = (Column("Tank", "volume", 1), Column("Lasts without supply"), Column("Afterwards"))
+    title = "Round sizes and how long they last"
     sizes = Table(title, columns, tuple(rows), tuple(marked), tuple(dimmed))
     return (sizes, _height_table(values, found)) if found.raised > 0 else (sizes,)
 
 
-def _height_table(values, found):
-    """What height alone gives, beside what is wanted and what a pump would have to add."""
+def _height_table(values: Values, found: Case) -> Table:
+    """What height alone gives, beside what is needed and what a pump would have to add."""
     rows = [("Your tank, by height alone", found.raised, max(found.gravity, 0.0), None)]
-    for name, pressure in (*SUITS, ("What you want", values.wanted)):
+    for name, pressure in (*SUITS, ("What you need", values.wanted)):
         height = storage.height_for_pressure(pressure, values.lost, found.density)
         rows.append((name, height, pressure, max(0.0, pressure - found.gravity)))
     columns = (
         Column("For"),
-        Column("Water above the tap", "length"),
-        Column("Pressure at the tap", "pressure"),
+        Column("Water above the outlet", "length"),
+        Column("Pressure at the outlet", "pressure"),
         Column("A pump at your tank must add", "pressure"),
     )
     note = "20 psi suits drip lines, 30 to 40 psi a house (common practice)."
     return Table("By height or by pump", columns, tuple(rows), (0,), (), note)
 
 
-def _refill_time(values, found):
-    missed = found.use * values.bridge / DAY
-    return storage.days_to_recover(missed, found.supply, found.use)
-
-
-def _refill(values, found):
+def _refill(values: Values, found: Case) -> str:
     if values.bridge <= 0:
         return "fits"
-    time = _refill_time(values, found)
+    time = refill_time(values, found)
     if math.isinf(time):
         return "fits, but never refills: nothing is left over"
     days = math.ceil(time / DAY * 10 - 1e-9) / 10
     return f"fits; full again after {days:g} fair day" + ("" if days == 1 else "s")
 
 
-def charts(values, found, reader):
+def charts(values: Values, found: Case, reader: Reader) -> tuple[Chart, ...]:
     """Water in the tank through the days to bridge and three fair days after."""
-    if found.kept < 1e-9:
+    if found.kept < 1e-9 or (found.short and not values.own):
         return ()
     dry = values.bridge / DAY
     days = math.ceil(dry - 1e-9) + 3
@@ -248,70 +252,3 @@ def charts(values, found, reader):
             marks=((lowest * 3600.0, levels[lowest], "lowest"),),
         ),
     )
-
-
-def warnings(values, found, reader):
-    """What to know or do about weight, refilling and pressure."""
-    rows = []
-    if not found.short and values.bridge > 0:
-        time = _refill_time(values, found)
-        if math.isinf(time):
-            rows.append(Warning("care", "Nothing is left over on a fair day: once drawn down, the "
-                                "tank never fills again."))  # fmt: skip
-        elif time > SLOW:
-            days = math.ceil(time / DAY)
-            rows.append(
-                Warning("care", f"After that spell it takes {days} fair days to fill again: a "
-                        "second one may find it low.")
-            )  # fmt: skip
-    if found.kept > 1e-9 and not (found.short and values.own is None):
-        mass = reader.both(found.kept * 1000, "mass")  # 1000 kg/m3
-        rows.append(
-            Warning("care", f"Full, it holds {mass} of water. It needs level, firm ground; a stand "
-                    "or a roof needs a structural design.")
-        )  # fmt: skip
-    if found.raised > 0 and found.gravity < values.wanted * (1 - 1e-9):
-        rows.append(_low_pressure(found, values, reader))
-    if found.supply < found.pumped * (1 - 1e-9):
-        rows.append(
-            Warning("care", "The pump draws the well down within its hours: it needs dry-run "
-                    "protection, or its flow held to what flows back.")
-        )  # fmt: skip
-    return tuple(rows)
-
-
-def _low_pressure(found, values, reader):
-    show = reader.both
-    if found.gravity <= 0:
-        first = "By height alone nothing runs: more head is lost on the way than the height gives."
-    else:
-        drip = f", enough for drip lines (about {DRIP_TEXT}, common practice)"
-        suits = drip if found.gravity >= DRIP else ""
-        first = (
-            f"By height alone the tap gets {show(found.gravity, 'pressure')}{suits}, less than the "
-            f"{show(values.wanted, 'pressure')} wanted."
-        )
-    high = show(round_up(found.height, "length", reader), "length")
-    return Warning(
-        "note",
-        f"{first} Have the water stand {high} above the tap, lose less head on the way, or let a "
-        "small pump raise the pressure.",
-    )
-
-
-def links(values, found, reader):
-    """Where to go on from a tank."""
-    rows = [Link("Count the water a day again", "demand", {})]
-    if found.raised > 0:
-        climb = reader.typed(values.lost - found.raised, "length")
-        known, wanted = (reader.typed(p, "pressure") for p in (0.0, values.wanted))
-        rows.append(
-            Link(
-                "The pressure this height gives",
-                "pressure",
-                {"known": known, "climb": climb, "wanted": wanted},
-            )
-        )
-    if found.raised <= 0 or found.gravity < values.wanted:
-        rows.append(Link("A pump after the tank: its pressure tank", "pressure_tank", {}))
-    return tuple(rows)
