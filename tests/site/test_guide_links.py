@@ -5,19 +5,23 @@ from pathlib import Path
 
 import pytest
 
+from calc.page import row_text
 from calc.page.fields import Rows
 from calc.page.form import filled_rows, hidden_keys
 from calc.site import link
+from calc.site.link_texts import rows_out
 from scripts.site_hook import NUMBERS, PAGES, with_links
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
 GUIDES = [path for path in sorted(DOCS.glob("*.md")) if NUMBERS.search(path.read_text("utf-8"))]
 
 
-def full(entry, read):
-    """A field's text, a table's with every column."""
-    text = read.texts[entry.key]
-    return filled_rows(entry, text, read.system) if isinstance(entry, Rows) else text
+def typed(entry, read):
+    """A field's text and unit; of a table the cells with their units, as a link writes them."""
+    if not isinstance(entry, Rows):
+        return read.texts[entry.key], read.units.get(entry.key)
+    full = row_text.encode(filled_rows(entry, read.texts[entry.key], read.system))
+    return rows_out(entry, full, read.units, read.system, {})
 
 
 @pytest.mark.parametrize("path", GUIDES, ids=lambda path: path.name)
@@ -34,6 +38,6 @@ def test_every_link_of_a_guide_is_whole_and_says_what_it_said(path):
         hidden = hidden_keys(sheet, then.state)  # a field that does not show is not written
         for entry in sheet.fields:
             if entry.key not in hidden:
-                assert full(entry, now) == full(entry, then)
                 assert now.standing[entry.key] == then.standing[entry.key]
+                assert typed(entry, now) == typed(entry, then)
         assert hidden_keys(sheet, now.state) == hidden
