@@ -4,6 +4,7 @@ Pixels are counted from the top left corner of the plot.  The words are set in V
 knows its scales only when it draws; they are worked out here in the same way.
 """
 
+import itertools
 import math
 from bisect import bisect_left
 from dataclasses import dataclass
@@ -88,6 +89,9 @@ def along(y, text, width):
     }
 
 
+TOGETHER = 3  # labels placed with regard to each other, the rest one by one; our choice
+
+
 @dataclass(frozen=True)
 class Plot:
     """What is drawn. lines: (xs, ys) with xs rising; dots, rules: (x, y, label), (y, label)."""
@@ -106,12 +110,25 @@ class Plot:
             for index, dot in enumerate(self.dots)
         ]
         wanted += [(along(y, label, self.width), dots) for y, label in self.rules]
-        places, taken = [], []
-        for boxes, others in wanted:
+        places = min(
+            itertools.product(*(boxes for boxes, _ in wanted[:TOGETHER])),
+            key=lambda tried: self._lost(tried, wanted),
+        )
+        taken = [boxes[place] for (boxes, _), place in zip(wanted, places, strict=False)]
+        places = list(places)
+        for boxes, others in wanted[TOGETHER:]:
             place = min(boxes, key=lambda one: self._hidden(boxes[one], [*taken, *others]))
             places.append(place)
             taken.append(boxes[place])
         return places[: len(dots)], places[len(dots) :]
+
+    def _lost(self, places, wanted):
+        """How much of the first labels would be lost with all of them so placed."""
+        taken, lost = [], 0
+        for (boxes, others), place in zip(wanted, places, strict=False):
+            lost += self._hidden(boxes[place], [*taken, *others])
+            taken.append(boxes[place])
+        return lost
 
     def _hidden(self, box, others):
         """How much of a label would be lost: over the edge or on others counts most."""

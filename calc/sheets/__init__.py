@@ -1,5 +1,6 @@
 """The calculators: one folder each, found by key."""
 
+from functools import cache
 from importlib import import_module
 
 # In the order the guides present them; the key is the folder name.
@@ -17,8 +18,13 @@ KEYS = (
 )
 
 
+@cache
 def sheet(key):
-    """The ``Sheet`` with this key. Raises ``KeyError`` if there is none."""
+    """The ``Sheet`` with this key, its example read from Alder Terrace.
+
+    Raises ``KeyError`` if there is none.
+    """
     if key not in KEYS:
         raise KeyError(key)
-    return import_module(f"calc.sheets.{key}.sheet").SHEET
+    views = import_module("calc.sheets.views")  # which asks this module for sheets
+    return views.on_example(import_module(f"calc.sheets.{key}.sheet").SHEET)

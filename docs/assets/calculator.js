@@ -243,10 +243,14 @@
 
     /* "change" beside what was assumed leads to its field. */
     lead(key) {
-      const field = this.fields.find((one) => one.key === key);
-      field?.wrap.closest("details")?.setAttribute("open", "");
-      field?.wrap.scrollIntoView({ block: "center" });
-      field?.wrap.querySelector("input, textarea, select")?.focus();
+      const [name, row, column] = key.split(".");
+      const wrap = this.fields.find((one) => one.key === name)?.wrap;
+      const cell = column && wrap?.querySelector("tbody")?.rows[row]
+        ?.querySelector(`td[data-column="${column}"]`);
+      const place = cell || wrap;
+      wrap?.closest("details")?.setAttribute("open", "");
+      place?.scrollIntoView({ block: "center" });
+      place?.querySelector("input, textarea, select")?.focus();
     }
 
     /* The sheet alone: numbers, figures and working, without the guide around it. */
