@@ -141,7 +141,8 @@ class Sheet:
     """A calculator.
 
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
-    physics function's argument -> key of the field it came from, for what it refuses.
+    physics function's argument -> key of the field it came from, for what it refuses; plain:
+    the sheet before its example was read from a site, whose defaults leave old answers unchanged.
     """
 
     key: str
@@ -152,6 +153,7 @@ class Sheet:
     cautions: tuple = ()
     sources: tuple = ()
     arguments: dict = field(default_factory=dict)
+    plain: "Sheet | None" = None
     page: str = ""  # address of its guide below the site's root, e.g. "head/"
 
     def field(self, key):

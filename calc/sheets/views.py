@@ -305,4 +305,4 @@ def on_example(sheet: Sheet) -> Sheet:
     defaults = example_defaults(sheet.key, sheet)
     fields = (filling.with_default(f, *defaults[f.key]) if f.key in defaults else f
               for f in sheet.fields)  # fmt: skip
-    return replace(sheet, fields=tuple(fields))
+    return replace(sheet, fields=tuple(fields), plain=sheet)

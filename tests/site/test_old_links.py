@@ -168,3 +168,17 @@ def test_a_link_of_which_nothing_is_understood_gives_no_verdict():
 def test_signs_that_turn_the_writing_round_are_not_repeated():
     read = link.read("climb=20m&%E2%80%AEx=1", sheet("reach"))
     assert "\u202e" not in " ".join(read.said)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_what_came_after_0_1_0_leaves_its_links_as_they_were(key):
+    """A field that 0.1.0 did not have stays as the sheet has it, not as the example fills it."""
+    then = set(readings(key)[0]["values"])
+    read = link.read("#u=us", sheet(key))
+    plain = sheet(key).plain
+    for entry in plain.fields:
+        if entry.key not in then:
+            want = entry.default("us")
+            assert want == "" or read.texts[entry.key] == link.read("", plain).texts[entry.key]
+            if want == "":
+                assert read.texts[entry.key] == ""
