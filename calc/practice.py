@@ -93,6 +93,9 @@ MODEST_LOSS = 0.2  # of climb and needed pressure that friction may take; our ch
 HOT_FROM = 313.15  # K, above which water counts as hot; our choice
 # K, hot distribution pipe is rated 100 psi at 180 F: IPC 605.4 and UPC 604, from memory
 HOT_RATED_AT = 355.37
+HOT_RATED = 100 * PSI  # Pa, what such pipe is rated there: IPC 605.4 and UPC 604, from memory
+DEEPEST_VACUUM = -0.9e5  # Pa gauge, below which a column of water parts; our choice
+REDUCED_TO = (3e5, 4e5, 5e5)  # Pa, usual settings of a pressure-reducing valve; our choice
 SUN_HEATS_TO = 333.15  # K, black pipe lying in the sun; common practice, no source
 
 
