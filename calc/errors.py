@@ -13,7 +13,7 @@ class InputError(ValueError):
     ``name`` is the argument or field it concerns (None: no single one).
     """
 
-    def __init__(self, message, *, name=None):
+    def __init__(self, message: str, *, name: str | None = None) -> None:
         super().__init__(message)
         self.message = message
         self.name = name
@@ -26,14 +26,18 @@ class RangeError(InputError):
     ``calc.units.QUANTITIES``); ``remedy`` is a sentence saying what to do.
     """
 
-    def __init__(self, name, value, low, high, quantity, remedy=""):
+    def __init__(
+        self, name: str, value: float, low: float, high: float, quantity: str, remedy: str = ""
+    ) -> None:
         self.value, self.low, self.high = value, low, high
         self.quantity, self.remedy = quantity, remedy
         message = f"{name} is {value:g}; allowed: {low:g} to {high:g} (SI, {quantity})."
         super().__init__(f"{message} {remedy}".strip(), name=name)
 
 
-def require(name, value, low, high, quantity, remedy=""):
+def require(
+    name: str, value: float, low: float, high: float, quantity: str, remedy: str = ""
+) -> float:
     """Return ``value`` if ``low <= value <= high``, else raise ``RangeError``.
 
     ``quantity`` names the kind of number (a key of ``calc.units.QUANTITIES``)

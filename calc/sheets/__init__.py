@@ -1,6 +1,12 @@
 """The calculators: one folder each, found by key."""
 
+from __future__ import annotations
+
 from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from calc.page.fields import Sheet
 
 # In the order the guides present them; the key is the folder name.
 KEYS = (
@@ -17,7 +23,7 @@ KEYS = (
 )
 
 
-def sheet(key):
+def sheet(key: str) -> Sheet:
     """The ``Sheet`` with this key. Raises ``KeyError`` if there is none."""
     if key not in KEYS:
         raise KeyError(key)

@@ -224,7 +224,8 @@ FULL = "Promise.reject(new DOMException('full', 'QuotaExceededError'))"
 BROKEN_STORES = {
     "full at once": f"Cache.prototype.put = () => {FULL};\n",
     "full half way": "let room = 9; const put = Cache.prototype.put; "
-    f"Cache.prototype.put = function (...all) {{ return room-- > 0 ? put.apply(this, all) : {FULL}; }};\n",
+    "Cache.prototype.put = function (...all) "
+    f"{{ return room-- > 0 ? put.apply(this, all) : {FULL}; }};\n",
     "refused": f"CacheStorage.prototype.open = () => {FULL};\n",
 }
 
@@ -261,7 +262,8 @@ REFUSALS = {
     "registration": "ServiceWorkerContainer.prototype.register = () => "
     "Promise.reject(new DOMException('no', 'SecurityError'));",
     "no workers": "delete Navigator.prototype.serviceWorker;",
-    "saving data": "Object.defineProperty(NetworkInformation.prototype, 'saveData', {get: () => true});",
+    "saving data": "Object.defineProperty(NetworkInformation.prototype, 'saveData', "
+    "{get: () => true});",
 }
 
 

@@ -176,9 +176,9 @@ NASTY = [
     "﹤script﹥＜script＞",
 ]
 PIECES = [
-    "<", ">", "\"", "'", "`", "=", "&", "#", "/", "\\", "%", "\u2028", "script", "img", "svg", "style",
-    "onerror=window.ran=1", "src=x", "javascript:", "]]>", "<!--", "-->", "12", " m", " psi", "\x00",
-    "climb", "u=us", "\U0001f4a7", "\u0301", "NaN", "1e999",
+    "<", ">", "\"", "'", "`", "=", "&", "#", "/", "\\", "%", "\u2028", "script", "img", "svg",
+    "style", "onerror=window.ran=1", "src=x", "javascript:", "]]>", "<!--", "-->", "12", " m",
+    " psi", "\x00", "climb", "u=us", "\U0001f4a7", "\u0301", "NaN", "1e999",
 ]  # fmt: skip
 
 
