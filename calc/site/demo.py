@@ -1,81 +1,93 @@
-"""Alder Terrace, the invented site of the guides: three cabins, a wash-house, goats and herbs."""
+"""Alder Terrace, the invented site every page's example is read from. Once, in metric."""
 
-from calc.site.rows import (
-    DeviceRow,
-    HillRow,
-    OutletRow,
-    PlaceRow,
-    PumpRow,
-    ReducerRow,
-    RunRow,
-    WaterRow,
-)
+from __future__ import annotations
+
+from calc.site.facts import Fact
+from calc.site.rows import Row
 from calc.site.site import Site
-from calc.units import HOUR, LITRE, MINUTE
 
-L = LITRE / MINUTE  # m3/s
-BAR = 1e5  # Pa
-PE = "pe100-sdr11"
-_FOOT = (("foot", 1), ("elbow90", 2))
-_ALONG = (("teerun", 1), ("elbow45", 2))
-_TANK = (("entrance", 1), ("ball", 1))
-_BRANCH = (("teebranch", 1), ("ball", 1))
-_SHOWER = ("shower", 12 * L, 1.5 * BAR, 9 * L)  # 9 L/min from 0.84 bar up: invented
-_TAP = ("tap", 8 * L, 1.0 * BAR)  # invented
+NAME = "Alder Terrace"
+NOTE = "An invented place; its pump is invented too."
+_FACTS = {
+    "place.altitude": "300 m",
+    "water.kind": "well",
+    "water.level": "-4 m",
+    "water.temperature": "15 °C",
+    "suction.length": "7 m",
+    "suction.pipe": "pe100-sdr11/40",
+    "suction.foot_valves": "1",
+    "suction.bends": "1",
+    "pump.present": "yes",
+    "pump.height": "0 m",
+    "pump.placement": "out",
+    "pump.id": "middle",
+    "pump.control": "speed",
+    "pump.set": "3.5 bar",
+    "pump.cut_in": "2 bar",
+    "pump.cut_out": "3.5 bar",
+    "pump.starts": "20 per hour",
+    "pressure_tank.volume": "200 L",
+    "store.days": "3 days",
+    "store.usable": "90 %",
+    "store.inflow": "6 L/min",
+    "store.hours": "6",
+    "use.people": "6",
+    "use.each": "100 L/day",
+    "use.pattern": "home",
+    "use.showers": "4",
+    "use.sinks": "5",
+    "use.toilets": "0",
+    "use.washers": "0",
+    "use.hoses": "1",
+    "use.troughs": "1",
+    "use.depth": "4 mm",
+    "use.drip_share": "90 %",
+    "pipes.hottest": "20 °C",
+    "pipes.weakest": "10 bar",
+    "pipes.held": "buried",
+}
+_SECTIONS = (
+    ("pump", "lower fork", "60 m", "5 m", "40"),
+    ("lower fork", "upper fork", "70 m", "11.5 m", "32"),
+    ("upper fork", "wash-house", "25 m", "12 m", "25"),
+    ("upper fork", "cabin 2", "35 m", "12 m", "25"),
+    ("upper fork", "cabin 3", "80 m", "18 m", "25"),
+    ("lower fork", "cabin 1", "20 m", "6 m", "25"),
+    ("lower fork", "goat trough", "50 m", "3 m", "20"),
+    ("lower fork", "herb terraces", "40 m", "9 m", "25"),
+)
+_OUTLETS = (
+    ("Wash-house shower", "wash-house", "shower", "2", "2"),
+    ("Wash-house hose", "wash-house", "hose", "0", "1"),
+    ("Cabin 1 sink", "cabin 1", "sink", "0", "0"),
+    ("Cabin 2 sink", "cabin 2", "sink", "0", "0"),
+    ("Cabin 3 shower", "cabin 3", "shower", "1", "1"),
+    ("Goat trough", "goat trough", "float", "1", "1"),
+    ("Herb terraces", "herb terraces", "drip", "0", "0"),
+)
 
-PLACES = (
-    ("Pump inlet", 0.0), ("Pump outlet", 0.0), ("Lower fork", 5.0), ("Upper fork", 11.5),
-    ("Cabin 1", 6.0), ("Cabin 2", 12.0), ("Cabin 3", 18.0), ("Wash-house", 12.0),
-    ("Goat trough", 3.0), ("Terrace head", 8.5), ("Terrace filter", 8.5), ("Herb terraces", 9.0),
-)  # fmt: skip
-RUNS = (
-    RunRow("Suction line", "Shallow well", "Pump inlet", PE, "40", 7.0, _FOOT),
-    RunRow("Main line", "Pump outlet", "Lower fork", PE, "40", 60.0, (("elbow90", 2),)),
-    RunRow("Upper main", "Lower fork", "Upper fork", PE, "32", 70.0, _ALONG),
-    RunRow("To cabin 1", "Lower fork", "Cabin 1", PE, "25", 20.0, _BRANCH),
-    RunRow("To cabin 2", "Upper fork", "Cabin 2", PE, "25", 35.0, _BRANCH),
-    RunRow("To cabin 3", "Upper fork", "Cabin 3", PE, "25", 80.0, (("teerun", 1), ("ball", 1))),
-    RunRow("To the wash-house", "Upper fork", "Wash-house", PE, "25", 25.0, _BRANCH),
-    RunRow("To the trough", "Lower fork", "Goat trough", PE, "20", 50.0, _BRANCH),
-    RunRow("To the terraces", "Lower fork", "Terrace head", PE, "25", 40.0, _BRANCH),
-    RunRow("Cistern line", "Cistern", "Upper fork", PE, "32", 45.0, _TANK, True),
-)  # fmt: skip
-OUTLETS = (
-    OutletRow("Cabin 1 shower", "Cabin 1", *_SHOWER, wanted=1.0 * BAR),
-    OutletRow("Cabin 1 tap", "Cabin 1", *_TAP, open=False),
-    OutletRow("Cabin 2 shower", "Cabin 2", *_SHOWER, wanted=1.0 * BAR),
-    OutletRow("Cabin 2 tap", "Cabin 2", *_TAP, open=False),
-    OutletRow("Cabin 3 shower", "Cabin 3", *_SHOWER, wanted=1.0 * BAR),
-    OutletRow("Cabin 3 tap", "Cabin 3", *_TAP, open=False),
-    OutletRow("Wash-house tap", "Wash-house", "tap", 12 * L, 1.0 * BAR, open=False),
-    OutletRow("Wash-house hose", "Wash-house", "hose", 18 * L, 1.0 * BAR, open=False),
-    OutletRow("Trough valve", "Goat trough", "tap", 6 * L, 0.5 * BAR, open=False),
-    OutletRow(
-        "Herb drip", "Herb terraces", "dripper", 2 * LITRE / HOUR, 1.0 * BAR,
-        most=4.0 * BAR, count=300, open=False,
-    ),
-)  # fmt: skip
-NOTE = "An invented site; its pump is invented too. Levels are above the floor of the pump house."
+
+def _section(start: str, to: str, length: str, height: str, size: str) -> Row:
+    return _row(
+        **{"from": start}, to=to, length=length, height=height, pipe=f"pe100-sdr11/{size}",
+        bends="2", fitting="r15" if to == "herb terraces" else "none",
+    )  # fmt: skip
 
 
-def alder_terrace():
-    """The invented site.  Returns a ``Site``.  Raises nothing.  Source: invented."""
-    return Site(
-        "Alder Terrace",
-        places=tuple(PlaceRow(name, height) for name, height in PLACES),
-        waters=(
-            WaterRow("Shallow well", "well", -4.0),
-            WaterRow("Cistern", "cistern", 24.0),
-        ),
-        runs=RUNS,
-        devices=(DeviceRow("Filter", "Terrace head", "Terrace filter", "filter", 20 * L, 2.0),),
-        reducers=(
-            ReducerRow("Reducer", "Terrace filter", "Herb terraces", 1.4 * BAR, 20 * L, 3.0),
-        ),
-        pumps=(PumpRow("House pump", "Pump inlet", "Pump outlet", "middle", set=3.6 * BAR),),
-        outlets=OUTLETS,
-        hills=(HillRow("Knoll", "Cabin 3", 32.0, 60.0, PE, "32"),),
-        temperature_k=285.15,
-        altitude_m=300.0,
-        note=NOTE,
-    )
+def _outlet(name: str, at: str, kind: str, before: str, after: str) -> Row:
+    return _row(name=name, at=at, kind=kind, before=before, after=after)
+
+
+def _row(**texts: str) -> Row:
+    return {key: Fact(text) for key, text in texts.items()}
+
+
+def alder_terrace() -> Site:
+    """The invented site.  Raises nothing.  Source: invented."""
+    site = Site(NAME, "metric", {path: Fact(text) for path, text in _FACTS.items()}, {}, NOTE)
+    site = site.put_rows("sections", tuple(_section(*row) for row in _SECTIONS))
+    site = site.put_rows("outlets", tuple(_outlet(*row) for row in _OUTLETS))
+    # In the shed; no pipe section leads from it, so it feeds nothing by its height.
+    site = site.put_rows("tanks", (_row(name="cistern", level="2 m", volume="3000 L"),))
+    site = site.put_rows("animals", (_row(kind="goats", count="8"), _row(kind="hens", count="12")))
+    return site.put_rows("beds", (_row(name="herb terraces", area="60 m²"),))

@@ -1,253 +1,139 @@
-"""The tables of a site: what each row holds, and how a cell is read and saved.
+"""The tables of a site and their columns.  A cell is a fact too; a row maps columns to facts."""
 
-Every field says its quantity; SI inside.  ``None`` stands for an empty cell.
-"""
+from __future__ import annotations
 
 import math
-from dataclasses import MISSING, dataclass, field, fields
+from collections.abc import Mapping
+from dataclasses import dataclass
 
-from calc.errors import InputError
-from calc.units import QUANTITIES, parse
+from calc import demand, practice
+from calc.pipe import fittings
+from calc.site.facts import (
+    LONG,
+    NAME,
+    NOT_KNOWN,
+    PIPES,
+    WATERS,
+    Fact,
+    Slot,
+    choice,
+    count,
+    quantity,
+    text,
+)
 
-FORMAT, VERSION = "springline-site", 1
-LONGEST = 14  # characters of a number and its unit before another unit is tried
-
-
-def _cell(quantity, default=MISSING):
-    return field(default=default, metadata={"quantity": quantity})
-
-
-@dataclass(frozen=True)
-class PlaceRow:
-    """A point at a height, m above the site's datum."""
-
-    name: str = _cell("text")
-    height: float = _cell("length")
-
-
-@dataclass(frozen=True)
-class WaterRow:
-    """Open water: well, cistern or tank, at the level it stands while running, m."""
-
-    name: str = _cell("text")
-    kind: str = _cell("text")
-    level: float = _cell("length")
-    fills: bool = _cell("yes", False)
+PUMP = "pump"  # the point where the pump's pipe begins
+MOST = 60  # rows of a table; our choice
+Row = Mapping[str, Fact]
+_HEIGHT = (-300.0, 400.0)  # m
 
 
 @dataclass(frozen=True)
-class RunRow:
-    """A length of pipe; fittings: (key of ``friction.BY_KEY``, count) pairs."""
+class Table:
+    """A table: its key, the letter it has in a link, what a row is called, and its columns.
 
-    name: str = _cell("text")
-    start: str = _cell("text")
-    end: str = _cell("text")
-    kind: str = _cell("text")
-    size: str = _cell("text")
-    length: float = _cell("length")
-    fittings: tuple = _cell("counts", ())
-    check: bool = _cell("yes", False)
-
-
-@dataclass(frozen=True)
-class DeviceRow:
-    """A filter, meter or valve: its loss (m of head) at a flow."""
-
-    name: str = _cell("text")
-    start: str = _cell("text")
-    end: str = _cell("text")
-    kind: str = _cell("text")
-    flow: float = _cell("flow")
-    loss: float = _cell("head")
-    check: bool = _cell("yes", False)
-
-
-@dataclass(frozen=True)
-class ReducerRow:
-    """A pressure reducer: set pressure, and its loss wide open at a flow."""
-
-    name: str = _cell("text")
-    start: str = _cell("text")
-    end: str = _cell("text")
-    set: float = _cell("pressure")
-    flow: float = _cell("flow")
-    loss: float = _cell("head")
-
-
-@dataclass(frozen=True)
-class PumpRow:
-    """A pump: a key of ``pumps_demo.PUMPS``, or a curve of (flow, head) points."""
-
-    name: str = _cell("text")
-    start: str = _cell("text")
-    end: str = _cell("text")
-    pump: str = _cell("text", "")
-    curve: tuple = _cell("curve", ())
-    set: float | None = _cell("pressure", None)
-    speed: float = _cell("percent", 1.0)
-    check: bool = _cell("yes", True)
-    npsh: float | None = _cell("head", None)
-
-
-@dataclass(frozen=True)
-class OutletRow:
-    """An outlet at a place; kind: tap, hose, shower, dripper or fixed.
-
-    flow at pressure; limit: most flow of a shower; most: highest pressure of a dripper;
-    wanted: running pressure its user is content with.
+    names: the columns that name a point, which a renaming follows.
     """
 
-    name: str = _cell("text")
-    at: str = _cell("text")
-    kind: str = _cell("text")
-    flow: float = _cell("flow")
-    pressure: float | None = _cell("pressure", None)
-    limit: float | None = _cell("flow", None)
-    most: float | None = _cell("pressure", None)
-    count: int = _cell("whole", 1)
-    open: bool = _cell("yes", True)
-    wanted: float | None = _cell("pressure", None)
+    key: str
+    code: str
+    row: str
+    columns: tuple[Slot, ...]
+    names: tuple[str, ...] = ()
+
+    def column(self, key: str) -> Slot:
+        for slot in self.columns:
+            if slot.key == key:
+                return slot
+        raise KeyError(key)
+
+    def best(self, row: Row, key: str) -> Fact:
+        """A cell, or what is usual where it is unknown, as assumed."""
+        return self.column(key).best(row.get(key, NOT_KNOWN))
 
 
-@dataclass(frozen=True)
-class HillRow:
-    """Where a cistern could stand: its highest level (m) and the pipe that would join it."""
-
-    name: str = _cell("text")
-    join: str = _cell("text")
-    level: float = _cell("length")
-    length: float = _cell("length")
-    kind: str = _cell("text")
-    size: str = _cell("text")
+def _name(label: str) -> Slot:
+    return text("name", "n", label, NAME)
 
 
-TABLES = {
-    "places": PlaceRow,
-    "waters": WaterRow,
-    "runs": RunRow,
-    "devices": DeviceRow,
-    "reducers": ReducerRow,
-    "pumps": PumpRow,
-    "outlets": OutletRow,
-    "hills": HillRow,
-}
+def _words(pairs: object) -> tuple[tuple[str, str], ...]:
+    return tuple((one.key, one.name) for one in pairs)
 
 
-def read_row(table, index, row):
-    """A row of a table from a dictionary.  Raises InputError naming table, row and column."""
-    kind = TABLES[table]
-    if not isinstance(row, dict):
-        raise InputError(f"Row {index + 1} of “{table}” is not a row of named cells.", name=table)
-    where = f"Row {index + 1} of “{table}” (“{row.get('name', '')}”)"
-    known = {one.name: one for one in fields(kind)}
-    for key in row:
-        if key not in known:
-            names = ", ".join(known)
-            raise InputError(f"{where}: “{key}” is no column here. Use {names}.", name=table)
-    cells = {}
-    for name, one in known.items():
-        if row.get(name) is not None:
-            cells[name] = read_value(row[name], one.metadata["quantity"], f"{where}, {name}")
-        elif one.default is MISSING:
-            raise InputError(f"{where}: “{name}” is missing. Give it.", name=table)
-    return kind(**cells)
+_SECTIONS = Table("sections", "s", "pipe section", (
+    text("from", "f", "From", NAME, PUMP, "sections begin at the pump"),
+    text("to", "t", "To", NAME),
+    quantity("length", "l", "Length", "length", 0.01, 20e3),
+    quantity("height", "h", "Height of the far end", "length", *_HEIGHT),
+    choice("pipe", "p", "Pipe", PIPES),
+    count("bends", "b", "Bends", 0, 200, "2", "common practice"),
+    choice("fitting", "e", "Filter or valve", _words(fittings.PARTS), "none", "none named"),
+    text("profile", "r", "Points on the way", LONG),
+), ("from", "to"))  # fmt: skip
+_OUTLETS = Table("outlets", "o", "outlet", (
+    _name("Outlet"),
+    text("at", "a", "At", NAME),
+    choice("kind", "k", "Kind", _words(practice.OUTLETS), "shower", "our choice"),
+    count("before", "b", "Open before", 0, 50, "0", "taken as shut"),
+    count("after", "c", "Open after", 0, 50, "1", "taken as one"),
+    quantity("flow", "f", "Flow of one", "flow", 1e-8, 0.1),
+    quantity("rated", "r", "At pressure", "pressure", 1e3, 20e5),
+    quantity("needed", "w", "Needed pressure", "pressure", 0.0, 20e5),
+), ("at",))  # fmt: skip
+_TANKS = Table("tanks", "t", "tank", (
+    _name("Tank"),
+    quantity("level", "l", "Water level", "length", *_HEIGHT),
+    quantity("volume", "v", "Volume", "volume", 0.01, 1e4),
+), ("name",))  # fmt: skip
+_SOURCES = Table("sources", "w", "source", (
+    _name("Source"),
+    choice("kind", "k", "Kind", WATERS),
+    quantity("level", "l", "Lowest water level", "length", *_HEIGHT),
+    quantity("yield", "y", "Yield", "flow", 0.0, 1.0),
+    quantity("stored", "s", "Water standing in it", "volume", 0.0, 200.0),
+    quantity("temperature", "t", "Temperature", "temperature", 273.15, 373.15),
+), ("name",))  # fmt: skip
+_ANIMALS = Table("animals", "a", "kind of animal", (
+    choice("kind", "k", "Animals", (*_words(demand.ANIMALS), ("other", "Others"))),
+    count("count", "c", "Number", 0, 50000),
+    quantity("each", "e", "Water for one a day", "daily", 0.0, 1e-5),
+))  # fmt: skip
+_BEDS = Table("beds", "b", "bed", (
+    _name("Bed"),
+    quantity("area", "a", "Area watered by drip", "area", 0.0, 1e5),
+))  # fmt: skip
+_PANELS = Table("panels", "p", "array", (
+    _name("Panel"),
+    count("count", "c", "Number", 0, 500),
+    quantity("power", "w", "Rated power of one", "power", 1.0, 2000.0),
+    quantity("tilt", "t", "Tilt", "angle", 0.0, math.pi / 2),
+    quantity("facing", "f", "Facing, from north", "angle", -2 * math.pi, 2 * math.pi),
+))  # fmt: skip
+_BATTERIES = Table("batteries", "y", "battery", (
+    _name("Battery"),
+    count("count", "c", "Number", 0, 500),
+    quantity("voltage", "v", "Voltage", "voltage", 1.0, 1000.0),
+    quantity("energy", "e", "Energy of one", "energy", 3600.0, 3.6e9),
+    quantity("usable", "u", "Share that may be used", "percent", 0.05, 1.0),
+))  # fmt: skip
+_CONTROLLERS = Table("controllers", "x", "controller", (
+    _name("Controller"),
+    choice("kind", "k", "Kind",
+           (("charge", "Charge controller"), ("pump", "Pump controller"),
+            ("inverter", "Inverter"))),
+    quantity("voltage", "v", "Highest voltage", "voltage", 1.0, 2000.0),
+    quantity("current", "c", "Highest current", "current", 0.1, 1000.0),
+    quantity("power", "w", "Highest power", "power", 1.0, 1e6),
+))  # fmt: skip
+
+TABLES = (_SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS)
+BY_TABLE = {table.key: table for table in TABLES}
 
 
-def read_value(value, quantity, where):
-    """A cell as SI number, text, yes or no, whole number, counts or curve.
+def fold(name: str) -> str:
+    """Names are the same whatever their spaces and capitals.
 
-    value: as in JSON; quantity: a key of ``units.QUANTITIES`` or "text", "yes", "whole",
-    "counts", "curve"; where: words for the error.  Raises InputError starting with them.
+    >>> fold(" Lower  Fork") == fold("lower fork")
+    True
     """
-    if quantity in _READERS:
-        return _READERS[quantity](value, where)
-    if isinstance(value, bool) or not isinstance(value, (int, float, str)):
-        raise InputError(f"{where}: {value!r} is not a number. Write one, such as “12 m”.")
-    if isinstance(value, str):
-        try:
-            return parse(value, quantity).value
-        except InputError as error:
-            raise InputError(f"{where}: {error.message}", name=error.name) from error
-    if not math.isfinite(value):
-        raise InputError(f"{where}: {value!r} is not a number. Write one, such as “12 m”.")
-    return float(value)
-
-
-def _text(value, where):
-    if not isinstance(value, str) or (not value.strip() and not where.endswith("pump")):
-        raise InputError(f"{where}: {value!r} is not a word. Write one.")
-    return value.strip()
-
-
-def _yes(value, where):
-    if not isinstance(value, bool):
-        raise InputError(f"{where}: {value!r} is neither true nor false. Write one of them.")
-    return value
-
-
-def _whole(value, where):
-    if isinstance(value, bool) or not isinstance(value, int):
-        raise InputError(f"{where}: {value!r} is not a whole number. Write one.")
-    return value
-
-
-def _counts(value, where):
-    if not isinstance(value, dict):
-        raise InputError(f"{where}: write fittings by name and number, as {{'elbow90': 4}}.")
-    pairs = tuple((key, _whole(count, f"{where}, {key}")) for key, count in value.items())
-    if any(count < 0 for _, count in pairs):
-        raise InputError(f"{where}: a number of fittings is below zero. Mend it.")
-    return pairs
-
-
-def _curve(value, where):
-    if not isinstance(value, list):
-        raise InputError(f"{where}: write a list of [flow, head] pairs.")
-    points = []
-    for i, pair in enumerate(value):
-        if not isinstance(pair, list) or len(pair) != 2:
-            raise InputError(f"{where}, point {i + 1}: write a pair [flow, head].")
-        here = f"{where}, point {i + 1}"
-        points.append((read_value(pair[0], "flow", here), read_value(pair[1], "head", here)))
-    return tuple(points)
-
-
-_READERS = {"text": _text, "yes": _yes, "whole": _whole, "counts": _counts, "curve": _curve}
-
-
-def save_row(table, row):
-    """A row as a dictionary of plain cells; those at their default are left out."""
-    cells = {}
-    for one in fields(TABLES[table]):
-        value = getattr(row, one.name)
-        if one.default is MISSING or value != one.default:
-            cells[one.name] = save_value(value, one.metadata["quantity"])
-    return cells
-
-
-def save_value(value, quantity):
-    """A cell as it is written: numbers with their metric unit, or another that writes shorter."""
-    if quantity in ("text", "yes", "whole") or value is None:
-        return value
-    if quantity == "counts":
-        return dict(value)
-    if quantity == "curve":
-        return [[save_value(flow, "flow"), save_value(head, "head")] for flow, head in value]
-    kind = QUANTITIES[quantity]
-    text = _written(value, kind.default("metric"))
-    if len(text) > LONGEST:
-        text = min((text, *(_written(value, unit) for unit in kind.units)), key=len)
-    return text
-
-
-def _written(value, unit):
-    """The shortest decimals that read back as the same number, and the unit."""
-    number = unit.from_si(value)
-    for digits in range(1, 18):
-        text = f"{number:.{digits}g}"
-        if unit.to_si(float(text)) == value:
-            break
-    plain = f"{float(text):.15g}"  # 60, where fewer digits are written 6e+01
-    if float(plain) == float(text):
-        text = min(plain, text, key=len)
-    return f"{text} {unit.symbol}".strip()
+    return " ".join(name.casefold().split())

@@ -1,259 +1,141 @@
-"""A whole site as plain rows: read from a dictionary or JSON text, checked, saved.
+"""A site: what is known of one place's water, once, for every sheet to read.
 
-A row is a dictionary of short words.  A number may be written with its unit ("18 m", "40 psi")
-or bare, in SI; it is saved with its metric unit.
+A site never changes; ``put`` and the rest give another one, so that undoing is keeping the old.
 """
 
-import json
-from dataclasses import dataclass, fields, replace
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 
 from calc.errors import InputError
-from calc.network import check as network_check
-from calc.network.outlets import CompensatingDripper, FixedFlow, LimitedShower, Orifice, Outlet
-from calc.network.parts import Device, Level, Network, Place, PumpSet, Reducer, Run
-from calc.pipe import friction, pipes
-from calc.pump import invented as pumps_demo
-from calc.pump.curve import Point, Pump
-from calc.site.rows import (
-    FORMAT,
-    TABLES,
-    VERSION,
-    DeviceRow,
-    PumpRow,
-    ReducerRow,
-    RunRow,
-    read_row,
-    read_value,
-    save_row,
-    save_value,
-)
-from tests.network.every_cure import Hill
+from calc.site.facts import BY_PATH, NOT_KNOWN, Fact
+from calc.site.rows import BY_TABLE, PUMP, TABLES, Row, fold
+
+Value = float | int | str | tuple[float, ...]
 
 
 @dataclass(frozen=True)
 class Site:
-    """A site: its rows by table, the water's temperature (K) and the height above the sea (m)."""
+    """name: whose it is; system: "metric" or "us", the reader's own; facts: by path, only those
+    that are known; tables: rows by table, only those that have any; note: a few words."""
 
-    name: str
-    places: tuple = ()
-    waters: tuple = ()
-    runs: tuple = ()
-    devices: tuple = ()
-    reducers: tuple = ()
-    pumps: tuple = ()
-    outlets: tuple = ()
-    hills: tuple = ()
-    temperature_k: float = 288.15
-    altitude_m: float = 0.0
+    name: str = ""
+    system: str = "metric"
+    facts: Mapping[str, Fact] = field(default_factory=dict)
+    tables: Mapping[str, tuple[Row, ...]] = field(default_factory=dict)
     note: str = ""
 
-    def network(self):
-        """The site as a ``Network``.  Raises InputError, naming the row."""
-        links = [part_of(row) for row in self.runs + self.devices + self.reducers + self.pumps]
-        return Network(
-            tuple(Place(row.name, row.height) for row in self.places),
-            tuple(Level(row.name, row.level, row.fills) for row in self.waters),
-            tuple(links),
-            tuple(outlet_of(row) for row in self.outlets),
-            self.temperature_k,
-            self.altitude_m,
+    # Scalar facts ---------------------------------------------------------------------------
+
+    def get(self, path: str) -> Fact:
+        """A fact as it stands, unknown where nothing is known.  Raises KeyError: no such path."""
+        return self.facts.get(BY_PATH[path].key, NOT_KNOWN)
+
+    def best(self, path: str) -> Fact:
+        """A fact, or what is usual where it is unknown, as assumed.  Raises KeyError."""
+        return BY_PATH[path].best(self.get(path))
+
+    def value(self, path: str) -> Value | None:
+        """``best`` in SI; None where it is unknown and nothing is usual.  Raises InputError."""
+        fact = self.best(path)
+        return BY_PATH[path].read(fact.text) if fact.known else None
+
+    def put(self, path: str, fact: Fact) -> Site:
+        """The site with a fact; an unknown one is taken out.  Raises InputError, KeyError."""
+        facts = {key: one for key, one in self.facts.items() if key != path}
+        if fact.known and fact.text.strip():
+            facts[path] = checked(BY_PATH[path], fact)
+        return replace(self, facts=facts)
+
+    # Tables ---------------------------------------------------------------------------------
+
+    def rows(self, table: str) -> tuple[Row, ...]:
+        """Rows of a table, none where it has none.  Raises KeyError: no such table."""
+        return self.tables.get(BY_TABLE[table].key, ())
+
+    def cell(self, table: str, row: Row, column: str) -> Value | None:
+        """A cell in SI, or what is usual; None where nothing is known.  Raises InputError."""
+        fact = BY_TABLE[table].best(row, column)
+        return BY_TABLE[table].column(column).read(fact.text) if fact.known else None
+
+    def word(self, table: str, row: Row, column: str) -> str:
+        """A cell of words; "" where it is unknown."""
+        return BY_TABLE[table].best(row, column).text
+
+    def put_rows(self, table: str, rows: tuple[Row, ...]) -> Site:
+        """The site with other rows in a table.  Raises InputError, KeyError."""
+        columns = {slot.key: slot for slot in BY_TABLE[table].columns}
+        kept = tuple(
+            {
+                key: checked(columns[key], fact)
+                for key, fact in row.items()
+                if fact.known and fact.text.strip()
+            }
+            for row in rows
         )
+        tables = {key: held for key, held in self.tables.items() if key != table}
+        if kept:
+            tables[table] = kept
+        return replace(self, tables=tables)
 
-    def hill_sites(self):
-        """Where a cistern could stand, as ``cures_try.Hill``s.  Raises InputError."""
-        return tuple(
-            Hill(row.name, row.join, row.level, row.length, pipes.pipe(row.kind, row.size))
-            for row in self.hills
+    def put_cell(self, table: str, index: int, column: str, fact: Fact) -> Site:
+        """The site with one cell changed; an unknown one is taken out.  Raises InputError."""
+        rows = list(self.rows(table))
+        rows[index] = {**rows[index], column: fact}
+        return self.put_rows(table, tuple(rows))
+
+    # Points ---------------------------------------------------------------------------------
+
+    @property
+    def points(self) -> tuple[str, ...]:
+        """Names of the points, as first written: the pump, tanks, sources, ends of sections."""
+        found: dict[str, str] = (
+            {fold(PUMP): PUMP} if self.best("pump.present").text == "yes" else {}
         )
+        for table, column in (("tanks", "name"), ("sources", "name"), ("sections", "to")):
+            for row in self.rows(table):
+                name = self.word(table, row, column)
+                if name.strip():
+                    found.setdefault(fold(name), name)
+        return tuple(found.values())
 
-    def with_open(self, names):
-        """The same site with just these outlets open.  Raises InputError for an unknown name."""
-        known = {row.name for row in self.outlets}
-        for name in names:
-            if name not in known:
-                raise InputError(f"“{name}” is no outlet of this site.", name=name)
-        opened = tuple(replace(row, open=row.name in names) for row in self.outlets)
-        return replace(self, outlets=opened)
+    def rename(self, old: str, new: str) -> Site:
+        """The site with a point under another name in every row.
 
+        Raises InputError where the new name is empty, too long or another point's.
+        """
+        if not new.strip():
+            raise InputError("Give the point a name.", name="point")
+        known = {fold(name) for name in self.points}
+        if fold(old) not in known or fold(old) == fold(PUMP):
+            raise InputError(f"There is no point “{old}” that could be renamed.", name="point")
+        if fold(new) != fold(old) and fold(new) in known | {fold(PUMP)}:
+            raise InputError(f"“{new}” is another point already. Give another name.", name="point")
+        site = self
+        for table in TABLES:
+            if not table.names or not self.rows(table.key):
+                continue
+            rows = tuple(_renamed(row, table.names, old, new) for row in self.rows(table.key))
+            site = site.put_rows(table.key, rows)
+        return site
 
-def part_of(row):
-    """The network part of a run, device, reducer or pump row.  Raises InputError naming it."""
-    try:
-        return _PARTS[type(row)](row)
-    except InputError as error:
-        raise InputError(f"“{row.name}”: {error.message}", name=row.name) from error
-
-
-def _run(row):
-    pipe = pipes.pipe(row.kind, row.size)
-    loss = 0.0
-    for key, count in row.fittings:
-        if key not in friction.BY_KEY:
-            known = ", ".join(friction.BY_KEY)
-            raise InputError(f"“{key}” is not a fitting known here. Use one of {known}.")
-        loss += count * friction.fitting_coefficient(friction.BY_KEY[key], pipe.inside_m)
-    return Run(row.name, row.start, row.end, pipe, row.length, loss, row.check)
-
-
-def _device(row):
-    return Device(row.name, row.start, row.end, row.flow, row.loss, row.check)
+    def unused(self) -> bool:
+        """Whether nothing is known yet."""
+        return not self.facts and not self.tables
 
 
-def _reducer(row):
-    return Reducer(row.name, row.start, row.end, row.set, row.flow, row.loss)
-
-
-def _pump(row):
-    if row.curve:
-        points = tuple(Point(*one, row=i + 1) for i, one in enumerate(row.curve))
-        pump = Pump(row.name, points)
-    elif row.pump in pumps_demo.PUMPS:
-        pump = pumps_demo.PUMPS[row.pump]
-    else:
-        known = ", ".join(pumps_demo.PUMPS)
-        raise InputError(f"“{row.pump}” is no invented pump ({known}). Give its curve instead.")
-    return PumpSet(row.name, row.start, row.end, pump, row.set, row.speed, row.check, row.npsh)
-
-
-_PARTS = {RunRow: _run, DeviceRow: _device, ReducerRow: _reducer, PumpRow: _pump}
-
-
-def outlet_of(row):
-    """The ``Outlet`` of a row.  Raises InputError naming it."""
-    try:
-        law = _LAWS[row.kind](row)
-    except KeyError:
-        known = ", ".join(_LAWS)
-        text = f"“{row.name}”: “{row.kind}” is no kind of outlet. Use one of {known}."
-        raise InputError(text, name=row.name) from None
-    except InputError as error:
-        raise InputError(f"“{row.name}”: {error.message}", name=row.name) from error
-    return Outlet(row.name, row.at, law, row.count, row.open, row.wanted)
-
-
-def _need(row, *columns):
-    for column in columns:
-        if getattr(row, column) is None:
-            raise InputError(f"a {row.kind} needs its {column}. Give it.")
-
-
-def _tap(row):
-    _need(row, "pressure")
-    return Orifice(row.flow, row.pressure)
-
-
-def _shower(row):
-    _need(row, "pressure", "limit")
-    return LimitedShower(row.flow, row.pressure, row.limit)
-
-
-def _dripper(row):
-    _need(row, "pressure", "most")
-    return CompensatingDripper(row.flow, row.pressure, row.most)
-
-
-def _fixed(row):
-    return FixedFlow(row.flow) if row.pressure is None else FixedFlow(row.flow, row.pressure)
-
-
-_LAWS = {"tap": _tap, "hose": _tap, "shower": _shower, "dripper": _dripper, "fixed": _fixed}
-
-
-def check(site):
-    """What is wrong with a site's rows: a tuple of ``network_check.Problem``.
-
-    Every row that cannot be made a part is named; if all can, the network's own checks follow.
-    """
-    found = []
-    for row in site.runs + site.devices + site.reducers + site.pumps:
-        found += _tried(part_of, row)
-    for row in site.outlets:
-        found += _tried(outlet_of, row)
-    if found:
-        return tuple(found)
-    network = site.network()
-    known = set(network.heights)
-    for hill in site.hills:
-        if hill.join not in known:
-            text = f"“{hill.name}” would join at “{hill.join}”, which is no place here. Mend it."
-            found.append(network_check.Problem(hill.name, "unknown", text))
-        found += _tried(lambda row: pipes.pipe(row.kind, row.size), hill)
-    return (*network_check.problems(network), *found)
-
-
-def _tried(make, row):
-    try:
-        make(row)
-    except InputError as error:
-        return [network_check.Problem(row.name, "row", error.message)]
-    return []
-
-
-def read(data):
-    """A ``Site`` from a dictionary, as ``save`` gives it.
-
-    Raises InputError, naming table, row and column, for what cannot be read.
-    """
-    if not isinstance(data, dict) or data.get("format") != FORMAT:
-        raise InputError(f"This is not a site: it has no “format” of “{FORMAT}”.")
-    if data.get("version") != VERSION:
-        raise InputError(f"This site is of version {data.get('version')!r}; {VERSION} is known.")
-    allowed = {"format", "version", "name", "water", "altitude", "note", *TABLES}
-    for key in data:
-        if key not in allowed:
-            raise InputError(f"“{key}” is no part of a site. Leave it out.", name=key)
-    tables = {}
-    for key in TABLES:
-        rows = data.get(key, [])
-        if not isinstance(rows, list):
-            raise InputError(f"“{key}” must be a list of rows.", name=key)
-        tables[key] = tuple(read_row(key, i, row) for i, row in enumerate(rows))
-    water = read_value(data.get("water", 288.15), "temperature", "water")
-    altitude = read_value(data.get("altitude", 0.0), "length", "altitude")
-    name, note = str(data.get("name", "Site")), str(data.get("note", ""))
-    return Site(name, **tables, temperature_k=water, altitude_m=altitude, note=note)
-
-
-def save(site):
-    """A ``Site`` as a dictionary of plain rows: ``read`` turned round."""
-    data = {
-        "format": FORMAT,
-        "version": VERSION,
-        "name": site.name,
-        "water": save_value(site.temperature_k, "temperature"),
-        "altitude": save_value(site.altitude_m, "length"),
+def _renamed(row: Row, columns: tuple[str, ...], old: str, new: str) -> Row:
+    return {
+        key: replace(fact, text=new.strip())
+        if key in columns and fold(fact.text) == fold(old)
+        else fact
+        for key, fact in row.items()
     }
-    if site.note:
-        data["note"] = site.note
-    for key in TABLES:
-        rows = getattr(site, key)
-        if rows:
-            data[key] = [save_row(key, row) for row in rows]
-    return data
 
 
-def read_json(text):
-    """A ``Site`` from JSON text.  Raises InputError where it is not JSON or no site."""
-    try:
-        data = json.loads(text)
-    except json.JSONDecodeError as error:
-        where = f"line {error.lineno}, column {error.colno}"
-        raise InputError(f"This is not JSON: {error.msg} at {where}.") from error
-    return read(data)
-
-
-def save_json(site):
-    """JSON text of a ``Site``, one row a line."""
-    data, lines = save(site), []
-    for key, value in data.items():
-        if key in TABLES:
-            rows = ",\n".join("    " + json.dumps(row, ensure_ascii=False) for row in value)
-            lines.append(f"  {json.dumps(key)}: [\n{rows}\n  ]")
-        else:
-            lines.append(f"  {json.dumps(key)}: {json.dumps(value, ensure_ascii=False)}")
-    return "{\n" + ",\n".join(lines) + "\n}\n"
-
-
-def columns(table):
-    """Names of a table's columns, in order."""
-    return tuple(field.name for field in fields(TABLES[table]))
+def checked(slot: object, fact: Fact) -> Fact:
+    """The fact with its text tidied.  Raises InputError where it cannot be read."""
+    text = slot.tidied(fact.text)
+    slot.read(text)
+    return replace(fact, text=text)

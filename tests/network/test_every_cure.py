@@ -12,8 +12,8 @@ from calc.network.solve import solve
 from calc.network.way import bottleneck, sufferers, way_to
 from calc.pipe import pipes
 from calc.pump import invented as pumps_demo
-from calc.site.demo import alder_terrace
 from tests.network.every_cure import Costs, Hill, cures
+from tests.network.hillside import KNOLL, network
 
 LPM = 1e-3 / 60
 BAR = 1e5
@@ -96,7 +96,7 @@ def test_no_part_gains_more_when_eased_than_with_all_eased():
 
 
 def test_opening_a_hose_names_who_suffers_worst_first():
-    found = sufferers(alder_terrace().network(), ["Wash-house tap", "Wash-house hose"])
+    found = sufferers(network(), ["Wash-house tap", "Wash-house hose"])
     assert found[0].name == "Cabin 3 shower"
     assert all(one.lost_pa > 0 for one in found)
     assert found[0].before.short_pa == 0 < found[0].after.short_pa
@@ -104,20 +104,21 @@ def test_opening_a_hose_names_who_suffers_worst_first():
 
 def test_opening_an_unknown_tap_is_refused():
     with pytest.raises(InputError, match="no outlet"):
-        sufferers(alder_terrace().network(), ["Fountain"])
+        sufferers(network(), ["Fountain"])
 
 
 def test_a_shut_outlet_has_no_bottleneck():
-    solution = solve(alder_terrace().network())
+    solution = solve(network())
     with pytest.raises(InputError, match="shut"):
         bottleneck(solution, "Cabin 3 tap")
 
 
-def alder_short():
-    site = alder_terrace()
-    names = [row.name for row in site.outlets if row.open]
-    opened = site.with_open([*names, "Wash-house tap", "Wash-house hose"])
-    return solve(opened.network()), site.hill_sites()
+def hillside_short():
+    """(the hillside with a tap and a hose open too, where a cistern could stand)"""
+    made = network()
+    names = [outlet.name for outlet in made.outlets if outlet.open]
+    opened = made.with_open([*names, "Wash-house tap", "Wash-house hose"])
+    return solve(opened), (KNOLL,)
 
 
 def all_cures():
@@ -150,14 +151,14 @@ def test_every_case_is_cured_by_something(changes, row, kind):
 
 
 def test_the_cheapest_cure_comes_first():
-    solution, hills = alder_short()
+    solution, hills = hillside_short()
     found = [cure for cure in cures(solution, "Cabin 3 shower", hills=hills) if cure.cured]
     assert len(found) >= 2
     assert [cure.cost for cure in found] == sorted(cure.cost for cure in found)
 
 
 def test_other_prices_can_make_another_cure_the_cheapest():
-    solution, hills = alder_short()
+    solution, hills = hillside_short()
     usual = cures(solution, "Cabin 3 shower", hills=hills)[0]
     dear = cures(solution, "Cabin 3 shower", Costs(0.0, 10.0, cistern=1.0, pump=5e3), hills)[0]
     assert usual.kind == "widen"
@@ -182,7 +183,7 @@ def test_a_set_pressure_is_not_raised_over_a_pipes_rating():
 
 
 def test_a_cistern_stands_no_higher_than_it_must():
-    solution, hills = alder_short()
+    solution, hills = hillside_short()
     cure = next(c for c in cures(solution, "Cabin 3 shower", hills=hills) if c.kind == "cistern")
     level = cure.changes[0].after
     levels = cure.solution.network.levels
@@ -193,7 +194,7 @@ def test_a_cistern_stands_no_higher_than_it_must():
 
 
 def test_the_worst_run_is_laid_in_the_next_size_that_serves():
-    solution, hills = alder_short()
+    solution, hills = hillside_short()
     cure = next(c for c in cures(solution, "Cabin 3 shower", hills=hills) if c.kind == "widen")
     assert [change.row for change in cure.changes] == ["Upper main"]
     assert cure.solution.network.link("Upper main").pipe.size == "40"

@@ -1,0 +1,380 @@
+"""How one field of a sheet stands to a site: what it takes from it, and what it may put back.
+
+A ``Binding`` fills one field.  Where it is one to one with a fact, ``take`` puts the reader's
+text back; a field worked out from the site has none, and typing over it is a what-if.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from calc import practice
+from calc.errors import InputError
+from calc.sheets.parts import ways
+from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
+from calc.site.rows import BY_TABLE, PUMP, fold
+from calc.site.site import Site
+from calc.units import QUANTITIES
+
+CALCULATED = "worked out from the site"
+FIGURES = 12  # of a number worked out, before it is rounded for display
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A site, and the way asked for. outlet: its name, "" for the whole supply."""
+
+    site: Site
+    outlet: str = ""
+    moment: str = ways.NOW
+
+    @cached_property
+    def way(self) -> ways.Way:
+        """The way to the outlet.  Raises InputError where it cannot be worked out."""
+        if not self.outlet:
+            raise InputError("No outlet is asked for.", name="way")
+        return ways.way_to_outlet(self.site, self.outlet, self.moment)
+
+    @cached_property
+    def solved(self) -> ways.Solved:
+        """The supply with what is open.  Raises InputError where it cannot be worked out."""
+        return ways.solved(self.site, self.moment, self.outlet)
+
+    @cached_property
+    def row(self) -> int:
+        """Index of the asked outlet's row.  Raises InputError where there is none."""
+        for index, row in enumerate(self.site.rows("outlets")):
+            if self.outlet and self.site.word("outlets", row, "name") == self.outlet:
+                return index
+        raise InputError("No outlet is asked for.", name="way")
+
+
+def always(_asked: Asked) -> bool:
+    """Of a field that may be put back whatever the way is."""
+    return True
+
+
+Give = Callable[[Asked], Fact]
+Take = Callable[[Asked, Fact], Site]
+
+
+@dataclass(frozen=True)
+class Binding:
+    """field: its key; give: its fact from the site; take: the site with another fact there, or
+    None where it is not put back; path: of a scalar fact it is one to one with, for readers;
+    pipe: the fact is "kind/size", and ``field`` the menu of kinds beside those of sizes; spare:
+    left as it is where nothing is known, since it only counts where something else is; only:
+    whether it is one to one for this way."""
+
+    field: str
+    give: Give
+    take: Take | None = None
+    path: str = ""
+    pipe: bool = False
+    spare: bool = False
+    only: Callable[[Asked], bool] = always
+
+    def puts_back(self, asked: Asked) -> bool:
+        """Whether what is typed here goes back into the site.  Raises nothing."""
+        try:
+            return self.take is not None and self.only(asked)
+        except InputError:
+            return False
+
+    def fact(self, asked: Asked) -> Fact:
+        """What the site says; unknown where that cannot be worked out.  Raises nothing."""
+        try:
+            return self.give(asked)
+        except (InputError, KeyError):
+            return NOT_KNOWN
+
+
+def known(field: str, path: str) -> Binding:
+    """A field that is one to one with a scalar fact."""
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        return asked.site.put(path, fact)
+
+    return Binding(field, lambda asked: asked.site.best(path), take, BY_PATH[path].key)
+
+
+def figure(field: str, quantity: str, of: Callable[[Asked], float | None]) -> Binding:
+    """A field worked out: ``of`` gives SI, or None where it is not known."""
+
+    def give(asked: Asked) -> Fact:
+        value = of(asked)
+        return NOT_KNOWN if value is None else written(value, quantity)
+
+    return Binding(field, give)
+
+
+def words(field: str, of: Callable[[Asked], str]) -> Binding:
+    """A choice or a count worked out."""
+    return Binding(field, lambda asked: Fact(of(asked), reason=CALCULATED))
+
+
+def written(value: float, quantity: str, standing: str = "given", reason: str = CALCULATED) -> Fact:
+    """An SI value as a fact in its usual metric unit."""
+    unit = QUANTITIES[quantity].default("metric")
+    return Fact(f"{unit.from_si(value):.{FIGURES}g} {unit.symbol}".strip(), standing, reason)
+
+
+# The pump ------------------------------------------------------------------------------------
+
+
+def _pump(asked: Asked) -> Fact:
+    """The menu's word: an invented pump's key, or "own" where there is a table."""
+    if asked.site.get("pump.curve").known:
+        return Fact("own")
+    fact = asked.site.best("pump.id")
+    return fact if fact.text in ways.PUMPS else replace(NOT_KNOWN, reason=fact.text)
+
+
+def _take_pump(asked: Asked, fact: Fact) -> Site:
+    if fact.text == "own":
+        return asked.site
+    return asked.site.put("pump.curve", NOT_KNOWN).put("pump.id", fact)
+
+
+def pump() -> tuple[Binding, ...]:
+    """The menu of pumps, the pasted table and the way it works."""
+    return (
+        Binding("pump", _pump, _take_pump, "pump.id"),
+        known("table", "pump.curve"),
+        known("works", "pump.works"),
+    )
+
+
+def menu(field: str, path: str, shown: dict[str, str], back: dict[str, str]) -> Binding:
+    """A menu with fewer words than the fact has.
+
+    shown: fact -> word of the menu; back: word of the menu -> fact, where it is not the same.
+    """
+
+    def give(asked: Asked) -> Fact:
+        fact = asked.site.best(path)
+        return replace(fact, text=shown.get(fact.text, fact.text)) if fact.known else fact
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        same = fact.known and give(asked).text == fact.text
+        text = asked.site.best(path).text if same else back.get(fact.text, fact.text)
+        return asked.site.put(path, replace(fact, text=text))
+
+    return Binding(field, give, take, path)
+
+
+def _lift(asked: Asked) -> Fact:
+    level = asked.site.best("water.level")
+    if not level.known:
+        return NOT_KNOWN
+    height = ways.pump_height(asked.site)
+    if height == 0 and level.text.startswith("-"):
+        return replace(level, text=level.text[1:])  # "-13 ft" is a lift of "13 ft", as typed
+    value = ways.suction_lift(asked.site)
+    return written(value, "length", level.standing, level.reason)
+
+
+def _take_lift(asked: Asked, fact: Fact) -> Site:
+    if not fact.known:
+        return asked.site.put("water.level", fact)
+    height = ways.pump_height(asked.site)
+    if height == 0 and fact.text[:1].isdigit():
+        return asked.site.put("water.level", replace(fact, text=f"-{fact.text}"))
+    level = height - BY_PATH["water.level"].read(fact.text)
+    return asked.site.put("water.level", replace(fact, text=written(level, "length").text))
+
+
+def lift() -> Binding:
+    """From the lowest water level up to the pump: one to one with that level."""
+    return Binding("lift", _lift, _take_lift, "water.level")
+
+
+# The pressure a line starts with --------------------------------------------------------------
+
+
+def _start(asked: Asked) -> Fact:
+    if asked.outlet:
+        way = asked.way
+        if way.start != PUMP:
+            return written(0.0, "pressure", reason="the line begins at open water")
+        if not way.held:
+            return written(way.start_pa, "pressure", reason="the pump cannot hold more")
+    if asked.site.value("pump.control") != "speed":
+        return written(asked.solved.moving.pressure(PUMP), "pressure")
+    return asked.site.best("pump.set")
+
+
+def _take_start(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put("pump.set", fact)
+
+
+def _is_set(asked: Asked) -> bool:
+    return _start(asked) == asked.site.best("pump.set")
+
+
+def start(field: str) -> Binding:
+    """Pressure at the start of the line: the set pressure where the pump holds it."""
+    return Binding(field, _start, _take_start, "pump.set", only=_is_set)
+
+
+# The outlet and the way to it -----------------------------------------------------------------
+
+
+def _needed(asked: Asked) -> Fact:
+    row = asked.site.rows("outlets")[asked.row]
+    given = BY_TABLE["outlets"].best(row, "needed")
+    if given.known:
+        return given
+    kind = practice.OUTLET_BY_KEY[asked.site.word("outlets", row, "kind")]
+    works, _ = kind.levels(asked.site.cell("outlets", row, "rated"))
+    if works is None:
+        return NOT_KNOWN
+    return written(works, "pressure", ASSUMED, f"usual for a {kind.name.lower()}; common practice")
+
+
+def needed(field: str) -> Binding:
+    """The pressure the asked outlet needs: one to one with its cell."""
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        return asked.site.put_cell("outlets", asked.row, "needed", fact)
+
+    return Binding(field, _needed, take)
+
+
+def _height_rows(asked: Asked) -> tuple[int, ...]:
+    """Rows of the sections that end at the asked point, where the line begins at the pump."""
+    if asked.way.start != PUMP:
+        return ()
+    rows, point = asked.site.rows("sections"), fold(asked.way.point)
+    ends = (fold(asked.site.word("sections", row, "to")) for row in rows)
+    return tuple(index for index, end in enumerate(ends) if end == point)
+
+
+def _climb(asked: Asked) -> Fact:
+    rows = _height_rows(asked)
+    if rows and ways.pump_height(asked.site) == 0:
+        return BY_TABLE["sections"].best(asked.site.rows("sections")[rows[0]], "height")
+    return written(asked.way.climb, "length")
+
+
+def _take_climb(asked: Asked, fact: Fact) -> Site:
+    site, base = asked.site, ways.pump_height(asked.site)
+    if base and fact.known:
+        height = base + BY_PATH["water.level"].read(fact.text)
+        fact = replace(fact, text=written(height, "length").text)
+    for index in _height_rows(asked):
+        site = site.put_cell("sections", index, "height", fact)
+    return site
+
+
+def climb(field: str = "climb") -> Binding:
+    """From the start of the line to the point: one to one with the point's height."""
+    return Binding(field, _climb, _take_climb, only=lambda asked: bool(_height_rows(asked)))
+
+
+def _single(asked: Asked) -> bool:
+    return asked.way.single
+
+
+def _length(asked: Asked) -> Fact:
+    if asked.way.single:
+        row = asked.site.rows("sections")[asked.way.rows[0]]
+        return BY_TABLE["sections"].best(row, "length")
+    return written(asked.way.length, "length")
+
+
+def _take_length(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put_cell("sections", asked.way.rows[0], "length", fact)
+
+
+def length() -> Binding:
+    """Of the whole way; one to one where it has one section."""
+    return Binding("length", _length, _take_length, only=_single)
+
+
+def suction_pipe() -> Binding:
+    """The menus of the suction pipe's kind and size."""
+    by_path = known("kind", "suction.pipe")
+    return replace(by_path, pipe=True)
+
+
+def _pipe(asked: Asked) -> Fact:
+    if asked.way.single:
+        return BY_TABLE["sections"].best(asked.site.rows("sections")[asked.way.rows[0]], "pipe")
+    narrow = min(asked.way.sections, key=lambda section: section.pipe.inside_m).pipe
+    return Fact(f"{narrow.kind}/{narrow.size}", reason="the narrowest on the way")
+
+
+def _take_pipe(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put_cell("sections", asked.way.rows[0], "pipe", fact)
+
+
+def way_pipe() -> Binding:
+    """The menus of the way's pipe: one to one where it has one section, else the narrowest."""
+    return Binding("kind", _pipe, _take_pipe, pipe=True, only=_single)
+
+
+def last_pipe() -> Binding:
+    """The menus of the pipe that ends at the outlet."""
+
+    def give(asked: Asked) -> Fact:
+        last = asked.way.sections[-1].pipe
+        return Fact(f"{last.kind}/{last.size}", reason="the section that ends at the outlet")
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        return asked.site.put_cell("sections", asked.way.rows[-1], "pipe", fact)
+
+    return Binding("kind", give, take, pipe=True)
+
+
+# Animals and beds -----------------------------------------------------------------------------
+
+
+def _animals(asked: Asked, kind: str) -> list[int]:
+    rows = asked.site.rows("animals")
+    return [at for at, row in enumerate(rows) if asked.site.word("animals", row, "kind") == kind]
+
+
+def animals(kind: str) -> Binding:
+    """The number of a kind: one to one while one row or none is about it."""
+
+    def give(asked: Asked) -> Fact:
+        rows, found = asked.site.rows("animals"), _animals(asked, kind)
+        if len(found) == 1:
+            return BY_TABLE["animals"].best(rows[found[0]], "count")
+        total = sum(asked.site.cell("animals", rows[at], "count") or 0 for at in found)
+        return Fact(str(total), ASSUMED, "none named") if not found else Fact(str(total))
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        rows, found = asked.site.rows("animals"), _animals(asked, kind)
+        if found:
+            return asked.site.put_cell("animals", found[0], "count", fact)
+        if not fact.known or fact.text == "0":
+            return asked.site
+        return asked.site.put_rows("animals", (*rows, {"kind": Fact(kind), "count": fact}))
+
+    return Binding(kind, give, take, only=lambda asked: len(_animals(asked, kind)) <= 1)
+
+
+def beds() -> Binding:
+    """Area of the beds: one to one while there is one bed or none."""
+
+    def give(asked: Asked) -> Fact:
+        rows = asked.site.rows("beds")
+        if len(rows) == 1:
+            return BY_TABLE["beds"].best(rows[0], "area")
+        if not rows:
+            return Fact("0 m²", ASSUMED, "none named")
+        return written(sum(asked.site.cell("beds", row, "area") or 0.0 for row in rows), "area")
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        rows = asked.site.rows("beds")
+        if rows:
+            return asked.site.put_cell("beds", 0, "area", fact)
+        if not fact.known or BY_TABLE["beds"].column("area").read(fact.text) == 0:
+            return asked.site
+        return asked.site.put_rows("beds", ({"name": Fact("beds"), "area": fact},))
+
+    return Binding("beds", give, take, only=lambda asked: len(asked.site.rows("beds")) <= 1)

@@ -1,0 +1,136 @@
+"""How the tables of a sheet stand to those of a site: rows of facts out, and back again."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+
+from calc.errors import InputError
+from calc.sheets.parts import ways
+from calc.sheets.parts.bindings import Asked, written
+from calc.site.facts import Fact
+from calc.site.rows import BY_TABLE, Row, fold
+from calc.site.site import Site
+
+Cells = Mapping[str, Fact]  # by column of the sheet's table
+
+
+@dataclass(frozen=True)
+class TableBinding:
+    """field: key of the sheet's table; give: its rows; take: the site with other rows there, by
+    what each was before (None: a new one), or None where the table is not put back."""
+
+    field: str
+    give: Callable[[Asked], tuple[Cells, ...]]
+    take: Callable[[Asked, tuple[tuple[int | None, Cells], ...]], Site] | None = None
+
+    def puts_back(self, _asked: Asked) -> bool:
+        """Whether what is typed here goes back into the site."""
+        return self.take is not None
+
+    def rows(self, asked: Asked) -> tuple[Cells, ...]:
+        """The rows from the site; none where they cannot be worked out.  Raises nothing."""
+        try:
+            return self.give(asked)
+        except (InputError, KeyError):
+            return ()
+
+
+def _every(_site: Site, _row: Row) -> bool:
+    return True
+
+
+def _one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
+                only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
+    """A sheet's table whose columns are those of a site's.
+
+    columns: the sheet's -> the site's; heights: the column of heights, which a sheet counts from
+    the pump; only: which rows the sheet shows.
+    """
+
+    def shown(site: Site) -> list[int]:
+        return [at for at, row in enumerate(site.rows(table)) if only(site, row)]
+
+    def give(asked: Asked) -> tuple[Cells, ...]:
+        rows, base = asked.site.rows(table), ways.pump_height(asked.site)
+        return tuple(
+            {
+                key: _moved(BY_TABLE[table].best(rows[at], column), -base if key == heights else 0)
+                for key, column in columns.items()
+            }
+            for at in shown(asked.site)
+        )
+
+    def take(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Site:
+        held, places, base = asked.site.rows(table), shown(asked.site), ways.pump_height(asked.site)
+        now = give(asked)
+        made = []
+        for before, cells in rows:
+            old = {} if before is None else held[places[before]]
+            was = {} if before is None else now[before]
+            changed = {
+                columns[key]: _moved(fact, base if key == heights else 0)
+                for key, fact in cells.items()
+                if before is None or fact != was[key]
+            }
+            made.append({**old, **changed})
+        kept = [row for at, row in enumerate(held) if at not in set(places)]
+        return asked.site.put_rows(table, (*made, *kept))
+
+    return TableBinding(field, give, take)
+
+
+def _moved(fact: Fact, by: float) -> Fact:
+    """A height counted from elsewhere, m; the same fact where that is the same."""
+    if not by or not fact.known:
+        return fact
+    value = BY_TABLE["sections"].column("height").read(fact.text) + by
+    return replace(fact, text=written(value, "length").text)
+
+
+def sections() -> TableBinding:
+    """keep-up's table of pipe sections."""
+    return _one_to_one("runs", "sections", {
+        "from": "from", "to": "to", "long": "length", "up": "height", "pipe": "pipe",
+        "bends": "bends", "extra": "fitting",
+    }, "up")  # fmt: skip
+
+
+def outlets() -> TableBinding:
+    """keep-up's table of outlets."""
+    return _one_to_one("taps", "outlets", {
+        "name": "name", "at": "at", "kind": "kind", "now": "before", "then": "after",
+        "flow": "flow", "rated": "rated", "want": "needed",
+    })  # fmt: skip
+
+
+def tanks() -> TableBinding:
+    """keep-up's table of tanks: those that a pipe section joins."""
+
+    def only(site: Site, row: Row) -> bool:
+        return fold(site.word("tanks", row, "name")) in ways.joined(site)
+
+    return _one_to_one("tanks", "tanks", {"name": "name", "up": "level"}, "up", only)
+
+
+def _line(asked: Asked) -> tuple[Cells, ...]:
+    way, site = asked.way, asked.site
+    if way.plain:
+        return ()  # one pipe: the sheet's own fields say it
+    rows = site.rows("sections")
+    return tuple(
+        {
+            "long": BY_TABLE["sections"].best(rows[at], "length"),
+            "up": written(section.rise_m, "length"),
+            "pipe": BY_TABLE["sections"].best(rows[at], "pipe"),
+            "bends": BY_TABLE["sections"].best(rows[at], "bends"),
+            "extra": BY_TABLE["sections"].best(rows[at], "fitting"),
+            "share": written(section.share, "percent"),
+        }
+        for at, section in zip(way.rows, way.sections, strict=True)
+    )
+
+
+def line() -> TableBinding:
+    """The sections on the way, for the sheets of one line.  Worked out: never put back."""
+    return TableBinding("line", _line)

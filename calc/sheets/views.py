@@ -1,0 +1,308 @@
+"""Every sheet as a view of a site: which field comes from which fact, and what goes back.
+
+The table is here; ``fill`` and ``back`` of ``parts.filling`` do the work for any view.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from calc.page.fields import Sheet
+from calc.page.form import State
+from calc.pipe import friction
+from calc.pipe.line import Line
+from calc.sheets import sheet as find_sheet
+from calc.sheets.parts import bindings as b
+from calc.sheets.parts import filling, use, ways
+from calc.sheets.parts import table_bindings as t
+from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
+from calc.sheets.parts.filling import PutBack
+from calc.sheets.parts.table_bindings import TableBinding
+from calc.site.demo import alder_terrace
+from calc.site.facts import Fact
+from calc.site.site import Site
+
+
+@dataclass(frozen=True)
+class View:
+    """A sheet's bindings. outlet: whether it asks about the way to one outlet."""
+
+    key: str
+    fields: tuple[Binding | TableBinding, ...]
+    outlet: bool = True
+
+
+# What is worked out -------------------------------------------------------------------------
+
+
+def _line_of(asked: Asked) -> Line:
+    return Line(asked.way.sections, asked.way.start_pa, asked.site.value("water.temperature"))
+
+
+def _extra(asked: Asked) -> float:
+    """Bends as added length, at the flow asked: a share that loses the same.  0 with sections."""
+    way = asked.way
+    if not way.plain or way.flow <= 0:
+        return 0.0
+    line, only = _line_of(asked), way.sections[0]
+    return line.local_loss_in(only, way.flow) / line.straight_loss_in(only, way.flow)
+
+
+def _most(asked: Asked) -> float:
+    """The most the pump gives at the pressure the line starts with, m3/s."""
+    way = asked.way
+    if way.start != ways.PUMP:
+        return way.flow
+    return ways.most_flow(asked.site, way.start_pa) if way.held else way.flow
+
+
+def _fitting(key: str) -> Binding:
+    """How many of a fitting are on the way."""
+
+    def give(asked: Asked) -> str:
+        counted = (pair for section in asked.way.sections for pair in section.fittings)
+        return str(sum(int(count) for fitting, count in counted if fitting.key == key))
+
+    return words(key, give)
+
+
+def _npsh(asked: Asked) -> Fact:
+    """NPSH required: given, or by the pump's curve at the flow of one pump."""
+    given = asked.site.best("pump.npsh")
+    if given.known:
+        return given
+    flow = asked.solved.flow / asked.site.value("pump.count")
+    needed = ways.pump_of(asked.site).npsh_required_at(flow)
+    return b.NOT_KNOWN if needed is None else b.written(needed, "head")
+
+
+def _figure_known(asked: Asked) -> str:
+    """Whether the data sheet's NPSH or its dry lift is what is known."""
+    site = asked.site
+    only_lift = site.get("pump.dry_lift").known and not site.get("pump.npsh").known
+    return "lift" if only_lift and not site.get("pump.curve").known else "npsh"
+
+
+def _raised(asked: Asked) -> float | None:
+    """Water of a tank above the outlet, m, where the line begins at open water."""
+    return -asked.way.climb if asked.way.start != ways.PUMP else None
+
+
+def _lost(asked: Asked) -> float:
+    """Head lost on the way to the outlet, m."""
+    return _line_of(asked).loss(asked.way.flow)
+
+
+def _pump_flow(asked: Asked) -> float:
+    """Flow of the pump half-way between cut-in and cut-out, m3/s."""
+    low, high = (
+        ways.known(asked.site, path, "The pressure switch") for path in (
+            "pump.cut_in", "pump.cut_out")
+    )  # fmt: skip
+    return ways.most_flow(asked.site, (low + high) / 2)
+
+
+def _whole_flow(asked: Asked) -> float | None:
+    """All that is open, m3/s; None where nothing is."""
+    flow = asked.solved.flow
+    return flow if flow > ways.LEAST else None
+
+
+def _drawn(asked: Asked) -> float:
+    return max(0.0, asked.solved.flow)
+
+
+def _take_npsh(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put("pump.npsh", fact)
+
+
+def _npsh_asked(asked: Asked) -> bool:
+    """Whether NPSH is a fact of its own, and not read off the pump's curve."""
+    if asked.site.get("pump.npsh").known:
+        return True
+    return ways.pump_of(asked.site).npsh_required_at(0.0) is None
+
+
+def _open(field: str, kind: str) -> Binding:
+    return words(field, lambda asked: str(use.number_open(asked.site, kind, asked.moment)))
+
+
+def _flow(field: str, kind: str) -> Binding:
+    return figure(field, "flow", lambda asked: use.flow_of(asked.site, kind))
+
+
+# The sheets ---------------------------------------------------------------------------------
+
+_WATER = known("water", "water.temperature")
+_ALTITUDE = known("altitude", "place.altitude")
+_WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
+_ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.way_pipe(), b.needed("wanted"), t.line(), _WATER)
+_EXTRA = figure("extra", "percent", _extra)
+
+VIEWS = {
+    view.key: view
+    for view in (
+        View("reach", (
+            b.start("pressure"), *_ONE_LINE, words("use", lambda asked: "own"),
+            figure("most", "flow", _most), _EXTRA,
+        )),
+        View("keep_up", (
+            words("ask", lambda asked: "rows"),
+            *b.pump(),
+            b.menu("drive", "pump.control",
+                   {"speed": "held", "fixed": "full", "switch": "full"},
+                   {"held": "speed", "full": "fixed"}),
+            known("set", "pump.set"), known("pumps", "pump.count"),
+            t.outlets(), t.sections(), t.tanks(), b.lift(),
+            known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
+            _WATER, _ALTITUDE,
+        ), outlet=False),
+        View("pressure", (
+            b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
+        )),
+        View("suction", (
+            b.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
+            b.suction_pipe(), words("figure", _figure_known),
+            Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
+            known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
+            known("foot", "suction.foot_valves"), known("elbow90", "suction.bends"),
+            known("strainer", "suction.strainer"),
+        ), outlet=False),
+        View("pipe", (
+            b.start("pressure"), *_ONE_LINE, *(_fitting(f.key) for f in friction.FITTINGS),
+            known("hottest", "pipes.hottest"),
+        )),
+        View("tank", (
+            figure("use", "daily", lambda asked: use.daily(asked.site)),
+            known("pattern", "use.pattern"), known("gives", "store.inflow"),
+            known("hours", "store.hours"), known("bridge", "store.days"),
+            known("own", "store.volume"), known("well", "water.yield"),
+            known("stored", "water.stored"), known("usable", "store.usable"),
+            figure("height", "length", _raised),
+            replace(figure("lost", "head", _lost), spare=True),
+            replace(b.needed("wanted"), spare=True),
+        )),
+        View("pressure_tank", (
+            b.menu("control", "pump.control", {"fixed": "switch"}, {}),
+            known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
+            known("set", "pump.set"), figure("pump", "flow", _pump_flow),
+            known("tank", "pressure_tank.volume"), figure("draw", "flow", _drawn),
+            known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
+            known("leak", "use.leak"), _ALTITUDE,
+        ), outlet=False),
+        View("demand", (
+            _open("showers_open", "shower"), _open("sinks_open", "sink"),
+            _open("hoses_open", "hose"),
+            figure("drip", "flow", lambda asked: use.drip_flow(asked.site, asked.moment)),
+            known("people", "use.people"), known("shower", "use.showers"),
+            known("sink", "use.sinks"), known("toilet", "use.toilets"),
+            known("washer", "use.washers"), known("hose", "use.hoses"),
+            known("trough", "use.troughs"),
+            b.animals("goats"), b.animals("cattle"), b.animals("hens"), b.beds(),
+            known("depth", "use.depth"), known("each", "use.each"),
+            _flow("showerflow", "shower"), _flow("sinkflow", "sink"), _flow("hoseflow", "hose"),
+            known("busy", "use.busy"), known("reach", "use.drip_share"),
+        ), outlet=False),
+        View("pump_match", (
+            *b.pump(), *_ONE_LINE, b.lift(),
+            figure("suction", "head",
+                   lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
+            _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
+            known("motor", "pump.motor"), known("controller", "pump.controller"),
+        )),
+        View("surge", (
+            figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
+            b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
+            known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
+        )),
+    )
+}  # fmt: skip
+
+
+# Asking ---------------------------------------------------------------------------------------
+
+
+def asked_of(site: Site, key: str, way: str = "") -> Asked:
+    """A site with the way a sheet is asked about.
+
+    way: "now/Wash-house shower" (one of ``choices``), "now/" or "then/" for the whole supply; ""
+    for the first choice.
+    """
+    moment, _, outlet = way.partition("/")
+    if moment not in ways.COLUMN:
+        moment = ways.NOW
+    if VIEWS[key].outlet and not outlet:
+        outlet = next(iter(ways.outlets(site)), "")
+    return Asked(site, outlet if VIEWS[key].outlet else "", moment)
+
+
+def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
+    """(value, label) of every way a sheet can be asked about; the first is the usual one."""
+    moments = ((ways.NOW, "with what is open before"), (ways.THEN, "with what is open after"))
+    if ways.same_open(site):
+        moments = ((ways.NOW, "with what is open"),)
+    if not VIEWS[key].outlet:
+        return tuple((f"{moment}/", f"The whole supply, {said}") for moment, said in moments)
+    names = ways.outlets(site)
+    return tuple((f"{m}/{name}", f"{name}, {said}") for m, said in moments for name in names)
+
+
+def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4) -> dict[str, Fact]:
+    """Every field of a sheet that the site has to do with, as the form shows it.
+
+    site: ``Site``; key: of the sheet; way: as ``asked_of``; system: "metric" or "us" ("": the
+    site's); digits: of numbers that are worked out or written in the other system.
+    Returns field key -> ``Fact``; unknown ones hold "?" where the field takes that, else nothing.
+    Raises KeyError for no such sheet.
+    """
+    asked = asked_of(site, key, way)
+    return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
+
+
+def back(site: Site, key: str, state: State, way: str = "") -> PutBack:
+    """What the reader typed, put into the site where it is one to one.
+
+    state: the form as it stands, in the system it is shown in; way: as it was filled.
+    Returns ``PutBack``: the new site, a sentence for each change, and what stayed a what-if.
+    Raises KeyError for no such sheet.
+    """
+    asked = asked_of(site, key, way)
+    return filling.back(asked, VIEWS[key].fields, find_sheet(key), state)
+
+
+# The example ----------------------------------------------------------------------------------
+
+# Way asked about where it is not the first; fields in which a page's example asks "what if".
+EXAMPLE_WAYS = {"surge": "now/Goat trough"}
+WHAT_IF = {
+    "pressure_tank": {"control": Fact("switch")},
+    "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
+}
+EXAMPLE_DIGITS = 3
+
+
+def example_defaults(key: str, sheet: Sheet | None = None) -> dict[str, tuple[str, str]]:
+    """(metric text, US text) of each field as Alder Terrace fills it.
+
+    sheet: the sheet itself, while it is being made (None: found by its key).
+    US texts are converted and rounded; nominal pipe sizes are as they are.
+    """
+    asked, sheet = asked_of(alder_terrace(), key, EXAMPLE_WAYS.get(key, "")), sheet or (
+        find_sheet(key))  # fmt: skip
+    found = {}
+    for system in ("metric", "us"):
+        facts = filling.fill(asked, VIEWS[key].fields, sheet, system, EXAMPLE_DIGITS)
+        for field, fact in WHAT_IF.get(key, {}).items():
+            facts[field] = filling.shown(fact, sheet.field(field), asked.site, system, 3)
+        for field, fact in facts.items():
+            if fact.known:
+                found.setdefault(field, []).append(fact.text)
+    return {field: (texts[0], texts[1]) for field, texts in found.items()}
+
+
+def on_example(sheet: Sheet) -> Sheet:
+    """The sheet with its fields' defaults read from Alder Terrace: say it last in ``sheet.py``."""
+    defaults = example_defaults(sheet.key, sheet)
+    fields = (filling.with_default(f, *defaults[f.key]) if f.key in defaults else f
+              for f in sheet.fields)  # fmt: skip
+    return replace(sheet, fields=tuple(fields))

@@ -1,0 +1,190 @@
+"""A whole site as one compact text, for a link's fragment; and back.
+
+``1m~name~note~words~facts~table~table...``: parts are set apart by "~", rows by ";", cells by
+",".  "!" takes the sign behind it as it is, "_" is a space, "*" marks what was assumed, and
+".0" stands for the first of the words that come more than once.  A number without a unit is in
+the usual metric one; what is unknown is left out.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from calc.errors import InputError
+from calc.site.facts import ASSUMED, BY_PATH, GIVEN, SLOTS, Fact, Slot
+from calc.site.file import NAME, NOTE
+from calc.site.rows import MOST, TABLES, Row, Table
+from calc.site.site import Site
+from calc.units import QUANTITIES
+
+VERSION = "1"
+LARGEST = 60_000  # characters read from a link; our choice
+SYSTEMS = {"m": "metric", "u": "us"}
+_SIGNS = "~;,!_*."
+_DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
+FROM_A_LINK = "assumed by whoever made the link"
+
+
+def pack(site: Site) -> str:
+    """A site as a compact text.  ``unpack`` gives it back, all but the wording of other reasons."""
+    words = _repeated(site)
+    facts = (
+        slot.code + _packed(slot, site.facts[slot.key], words)
+        for slot in SLOTS
+        if slot.key in site.facts
+    )
+    tables = (
+        table.code + ";".join(_packed_row(table, row, words) for row in site.rows(table.key))
+        for table in TABLES
+        if site.rows(table.key)
+    )
+    listed = ",".join(map(_escaped, words))
+    head = VERSION + site.system[0]
+    parts = (head, _escaped(site.name), _escaped(site.note), listed, ",".join(facts), *tables)
+    return "~".join(parts)
+
+
+def _facts_of(site: Site) -> Iterator[tuple[Slot, Fact]]:
+    for path, fact in site.facts.items():
+        yield BY_PATH[path], fact
+    for table in TABLES:
+        for row in site.rows(table.key):
+            for slot in table.columns:
+                if slot.key in row:
+                    yield slot, row[slot.key]
+
+
+def _repeated(site: Site) -> dict[str, str]:
+    """Words that come more than once, in the order they are met -> how they are written."""
+    counted = Counter(
+        fact.text for slot, fact in _facts_of(site) if slot.kind in ("text", "choice")
+    )
+    words = [word for word, times in counted.items() if times > 1 and len(word) > 3]
+    return {word: f".{_number(at)}" for at, word in enumerate(words[: len(_DIGITS) ** 2])}
+
+
+def _number(at: int) -> str:
+    return _DIGITS[at] if at < 36 else _DIGITS[at // 36] + _DIGITS[at % 36]
+
+
+def _packed_row(table: Table, row: Row, words: dict[str, str]) -> str:
+    cells = [_packed(c, row[c.key], words) if c.key in row else "" for c in table.columns]
+    return ",".join(cells).rstrip(",")
+
+
+def _packed(slot: Slot, fact: Fact, words: dict[str, str]) -> str:
+    text = words.get(fact.text) if slot.kind in ("text", "choice") else None
+    if text is None:
+        text = _escaped(_bare(slot, fact.text))
+    return f"*{text}" if fact.standing == ASSUMED else text
+
+
+def _bare(slot: Slot, text: str) -> str:
+    """Without the usual metric unit, where ``tidied`` puts the same one back."""
+    symbol = QUANTITIES[slot.quantity].default("metric").symbol if slot.quantity else ""
+    if symbol and text.endswith(f" {symbol}"):
+        bare = text[: -len(symbol) - 1]
+        return bare if slot.tidied(bare) == text else text
+    return text
+
+
+def _escaped(text: str) -> str:
+    """With spaces as "_"; the signs that mean something, and a "." in front, behind "!"."""
+    found = []
+    for at, sign in enumerate(text):
+        if sign == " ":
+            found.append("_")
+        elif sign == "\n":
+            found.append("!n")
+        else:
+            plain = sign not in _SIGNS or (sign == "." and at > 0)
+            found.append(sign if plain else f"!{sign}")
+    return "".join(found)
+
+
+# Back -----------------------------------------------------------------------------------------
+
+
+def unpack(text: str) -> Site:
+    """The site of a packed text.  Raises InputError, saying what cannot be read."""
+    parts = _split(text, "~")
+    if len(text) > LARGEST or len(parts) < 5 or parts[0][1:] not in SYSTEMS:
+        raise InputError("This is not a whole site. Ask for the link again.")
+    if parts[0][0] != VERSION:
+        raise InputError("This site was packed by another release, and cannot be read here.")
+    name, note = _plain(parts[1]), _plain(parts[2])
+    if len(name) > NAME or len(note) > NOTE:
+        raise InputError("The site's name or note is too long.")
+    words = [_plain(word) for word in _split(parts[3], ",")]
+    site = Site(name, SYSTEMS[parts[0][1:]], {}, {}, note)
+    by_code = {slot.code: slot for slot in SLOTS}
+    for piece in _split(parts[4], ",") if parts[4] else []:
+        slot = by_code.get(piece[:2])
+        if slot is None:
+            raise InputError(f"“{piece[:2]}” is no fact known here.")
+        site = site.put(slot.key, _fact(slot, piece[2:], words))
+    for part in parts[5:]:
+        site = _with_table(site, part, words)
+    return site
+
+
+def _with_table(site: Site, part: str, words: list[str]) -> Site:
+    table = next((one for one in TABLES if part.startswith(one.code)), None)
+    rows = _split(part[1:], ";")
+    if table is None or len(rows) > MOST:
+        raise InputError("A table of this site cannot be read.")
+    return site.put_rows(table.key, tuple(_row(table, row, words) for row in rows))
+
+
+def _row(table: Table, row: str, words: list[str]) -> Row:
+    cells = _split(row, ",")
+    if len(cells) > len(table.columns):
+        raise InputError("A row of this site has more cells than there are columns.")
+    pairs = zip(table.columns, cells, strict=False)
+    return {slot.key: _fact(slot, cell, words) for slot, cell in pairs if cell}
+
+
+def _fact(slot: Slot, cell: str, words: list[str]) -> Fact:
+    standing, reason = GIVEN, ""
+    if cell.startswith("*"):
+        cell, standing = cell[1:], ASSUMED
+    if cell.startswith("."):
+        text = _word(cell[1:], words)
+    else:
+        text = _plain(cell)
+    if standing == ASSUMED:
+        usual = slot.usual and slot.tidied(text) == slot.usual
+        reason = slot.reason if usual else FROM_A_LINK
+    return Fact(text, standing, reason)
+
+
+def _word(digits: str, words: list[str]) -> str:
+    at = int(digits, 36) if digits and all(sign in _DIGITS for sign in digits) else -1
+    if not 0 <= at < len(words):
+        raise InputError("A word of this site is missing. Ask for the link again.")
+    return words[at]
+
+
+def _split(text: str, mark: str) -> list[str]:
+    """Pieces of a text between marks that no "!" stands before, still escaped."""
+    pieces, piece, kept = [], [], False
+    for sign in text:
+        if sign == mark and not kept:
+            pieces.append("".join(piece))
+            piece = []
+            continue
+        kept = sign == "!" and not kept
+        piece.append(sign)
+    return [*pieces, "".join(piece)]
+
+
+def _plain(text: str) -> str:
+    found, signs = [], iter(text)
+    for sign in signs:
+        if sign == "!":
+            sign = next(signs, "!")
+            found.append("\n" if sign == "n" else sign)
+        else:
+            found.append(" " if sign == "_" else sign)
+    return "".join(found)

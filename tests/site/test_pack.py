@@ -1,0 +1,96 @@
+"""A site packed into a link and back."""
+
+import string
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc.errors import InputError
+from calc.site.demo import alder_terrace
+from calc.site.facts import ASSUMED, Fact
+from calc.site.pack import FROM_A_LINK, pack, unpack
+from calc.site.site import Site
+from tests.site.made_sites import sites
+
+
+@given(sites())
+@settings(max_examples=80, deadline=None)
+def test_a_site_packed_and_unpacked_is_the_same(site):
+    assert unpack(pack(site)) == site
+
+
+def test_alder_terrace_comes_back():
+    assert unpack(pack(alder_terrace())) == alder_terrace()
+
+
+def large():
+    """Alder Terrace with ten outlets on its eight sections."""
+    site = alder_terrace()
+    more = tuple(
+        {"name": Fact(f"Cabin {n} shower"), "at": Fact(f"cabin {n}"), "kind": Fact("shower"),
+         "before": Fact("0"), "after": Fact("1"), "flow": Fact("9 L/min"),
+         "rated": Fact("1.5 bar")} for n in (1, 2, 4))  # fmt: skip
+    return site.put_rows("outlets", (*site.rows("outlets"), *more))
+
+
+def test_ten_outlets_and_eight_sections_stay_under_nine_hundred_characters():
+    site = large()
+    assert (len(site.rows("outlets")), len(site.rows("sections"))) == (10, 8)
+    assert len(pack(site)) < 900
+
+
+def test_a_packed_site_hardly_grows_when_percent_encoded():
+    plain = set(string.ascii_letters + string.digits + "-._~!$&'()*+,;=:@/?")
+    assert set(pack(large())) <= plain | {"²", "°"}
+
+
+def test_a_site_of_which_nothing_is_known_takes_a_few_characters():
+    assert len(pack(Site())) < 10
+
+
+def test_what_was_assumed_takes_one_character_more():
+    given_one = Site().put("pump.set", Fact("3 bar"))
+    assumed = Site().put("pump.set", Fact("3 bar", ASSUMED, FROM_A_LINK))
+    assert len(pack(assumed)) == len(pack(given_one)) + 1
+    assert unpack(pack(assumed)) == assumed
+
+
+def test_a_reason_of_ones_own_becomes_that_of_a_link():
+    own = Site().put("pump.set", Fact("3 bar", ASSUMED, "as the neighbour's"))
+    assert unpack(pack(own)).get("pump.set").reason == FROM_A_LINK
+
+
+@given(st.integers(0, 800))
+@settings(max_examples=60, deadline=None)
+def test_a_cut_text_is_refused_or_shorter_never_another_failure(at):
+    text = pack(alder_terrace())
+    try:
+        assert unpack(text[: min(at, len(text) - 1)]) != alder_terrace()
+    except InputError:
+        pass
+
+
+@pytest.mark.parametrize("text, words", [
+    ("", "not a whole site"),
+    ("1x~~~~", "not a whole site"),
+    ("2m~~~~", "another release"),
+    ("1m~~~~zz5", "no fact"),
+    ("1m~~~~usfast", "not a number"),
+    ("1m~~~~~q", "table"),
+    ("1m~~~~~s.7", "word of this site is missing"),
+    ("1m~~~~~t1,2,3,4,5", "more cells"),
+])  # fmt: skip
+def test_what_is_no_packed_site_is_refused(text, words):
+    with pytest.raises(InputError, match=words):
+        unpack(text)
+
+
+@given(st.text(max_size=60))
+@settings(max_examples=200, deadline=None)
+def test_no_text_fails_otherwise_than_by_an_input_error(text):
+    for candidate in (text, f"1m~~~~{text}", f"1m~~~~~{text}"):
+        try:
+            unpack(candidate)
+        except InputError:
+            continue
