@@ -7,7 +7,7 @@ constant stands beside the law.
 
 from dataclasses import dataclass
 
-from calc.units import FOOT, GALLON_US, LITRE, MINUTE, PSI
+from calc.units import DAY, FOOT, GALLON_US, LITRE, MINUTE, PSI
 
 GPM = GALLON_US / MINUTE  # m3/s
 LPM = LITRE / MINUTE  # m3/s
@@ -52,6 +52,8 @@ class OutletKind:
 # Flows, rated and least pressures of outlets: common practice, no source.
 OUTLETS = (
     OutletKind("shower", "Shower", SHOWER_FLOW, SHOWER_COMFORTABLE, SHOWER_WORKS),
+    # its limiter holds the flow from 20 psi up; a plain low-flow head is rated at 80 psi: at 30 psi
+    # one of 2 gpm gives 1.2
     OutletKind("saver", "Shower with a flow limiter", SHOWER_FLOW, 20 * PSI, 20 * PSI),
     OutletKind("sink", "Sink or basin", SHOWER_FLOW, 30 * PSI, 10 * PSI),
     OutletKind("hose", "Hose", HOSE_FLOW, 40 * PSI, 10 * PSI, lasting=True),
@@ -60,7 +62,8 @@ OUTLETS = (
     OutletKind("steady", "Steady draw", None, None, None, lasting=True),
     OutletKind("opening", "Nozzle or opening", None, None, None, lasting=True),
     OutletKind("toilet", "Toilet cistern", 3 * GPM, 30 * PSI, 10 * PSI),
-    OutletKind("washer", "Washing machine", 3 * GPM, 30 * PSI, 15 * PSI),
+    # 3.5 gpm: Peak Water Demand Study (2017), from memory
+    OutletKind("washer", "Washing machine", 3.5 * GPM, 30 * PSI, 15 * PSI),
     OutletKind("sprinkler", "Sprinkler", 3 * GPM, 40 * PSI, 30 * PSI, lasting=True),
 )
 OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
@@ -150,3 +153,23 @@ PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no sour
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
 TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source
+SMALL_PUMP = 5 * GPM  # m3/s, most that small diaphragm pumps give; common practice, no source
+
+# Surges -------------------------------------------------------------------------------------
+
+KNOCK_HEARD = 1e5  # Pa, a rise heard as a knock; our choice
+NEAR_RATING = 0.9  # of a rating: a peak above it leaves too little to spare; our choice
+SNAP_CLOSING = 0.1  # s, a solenoid, a float that snaps, a lever tap; common practice, no source
+RELIEF_SHARE = 0.05  # of the flow: a smaller relief flow is not worth saying; our choice
+# Peak of surges that come again and again over the rating, by kind of pipe.  Polyethylene on AWWA's
+# pressure classes: 1.5, AWWA M55, from memory.  None elsewhere: EN 805 keeps the peak within
+# the allowable maximum pressure, of which a plain PN states no more than itself; our choice.
+SURGE_ALLOWANCE = {"pe-sidr15": 1.5, "pe-sidr7": 1.5}
+PART_RATING = 100 * PSI  # Pa, a usual filter housing or small tank; common practice, no source
+
+# What is used -------------------------------------------------------------------------------
+
+DAILY_PERSON = 100 * LITRE / DAY  # m3/s, taps in the house: WHO (2020), from memory
+WELL_WATER = 283.15  # K, groundwater away from the tropics; common practice, no source
+HOT_DRY_DEPTH = (6e-3, 9e-3)  # m a day, warm arid places: FAO-56 table 2, from memory
+HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbooks, from memory

@@ -1,6 +1,7 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
 from calc.page.fields import Number, Unknown
+from calc.units import QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
 USUAL_EXTRA = Unknown("10 %", "10 %", "usual where fittings are not counted")
@@ -123,3 +124,18 @@ def extra_length(group: str = "") -> Number:
 def pipe_length() -> Number:
     """Of the pipe from the pump to the outlet."""
     return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)
+
+
+def usual(value: float, quantity: str, reason: str, digits: int = 2) -> Unknown:
+    """What follows from "I don't know": a usual value of ``practice``, in round numbers.
+
+    value: SI; quantity: a key of ``units.QUANTITIES``; reason: why that, with its standing.
+
+    >>> usual(6.3e-4, "flow", "common practice").us
+    '10 gpm'
+    """
+    texts = []
+    for system in ("metric", "us"):
+        unit = QUANTITIES[quantity].default(system)
+        texts.append(f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}")
+    return Unknown(*texts, reason)
