@@ -19,6 +19,19 @@ class InputError(ValueError):
         self.name = name
 
 
+class UnsolvedError(InputError):
+    """No answer was found where one was looked for.
+
+    A reader meets ``message``; ``detail`` is for whoever mends the code, and is in the traceback.
+    """
+
+    def __init__(self, detail: str) -> None:
+        super().__init__(
+            "These numbers could not be worked out together. Change the last one and try again."
+        )
+        self.add_note(detail)
+
+
 class RangeError(InputError):
     """A number outside the span its relation holds for.
 
@@ -31,8 +44,9 @@ class RangeError(InputError):
     ) -> None:
         self.value, self.low, self.high = value, low, high
         self.quantity, self.remedy = quantity, remedy
-        message = f"{name} is {value:g}; allowed: {low:g} to {high:g} (SI, {quantity})."
+        message = f"{name} is {value:g}; allowed: {low:g} to {high:g}."
         super().__init__(f"{message} {remedy}".strip(), name=name)
+        self.add_note(f"Numbers in the SI unit of {quantity}.")
 
 
 def require(

@@ -7,7 +7,7 @@ import math
 from bisect import bisect_right
 from typing import TYPE_CHECKING
 
-from calc.errors import InputError
+from calc.errors import InputError, UnsolvedError
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
@@ -25,7 +25,7 @@ def root(f: Callable[[float], float], low: float, high: float, tolerance: float 
     (or is zero); tolerance: half-width within which x is wanted, in x's unit
     (machine precision is the least).
     Returns x.
-    Raises InputError where the signs do not differ or f gives no number.
+    Raises UnsolvedError where the signs do not differ or f gives no number.
     Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 4.
 
     >>> round(root(lambda x: x * x - 2, 0.0, 2.0), 12)
@@ -36,7 +36,7 @@ def root(f: Callable[[float], float], low: float, high: float, tolerance: float 
     if fa == 0.0:
         return a
     if fb != 0.0 and (fa > 0) == (fb > 0):
-        raise InputError(
+        raise UnsolvedError(
             f"No crossing between {low:g} and {high:g}: the function is {fa:g} and {fb:g} there, "
             "of one sign. Give ends on either side of the crossing."
         )
@@ -55,7 +55,7 @@ def root(f: Callable[[float], float], low: float, high: float, tolerance: float 
         fb = _number(f, b)
         if (fb > 0) == (fc > 0):
             c, fc, step, before = a, fa, b - a, b - a
-    raise InputError(f"No crossing found between {low:g} and {high:g} in {MOST_STEPS} steps.")
+    raise UnsolvedError(f"No crossing found between {low:g} and {high:g} in {MOST_STEPS} steps.")
 
 
 def _step(
@@ -82,7 +82,7 @@ def _step(
 def _number(f: Callable[[float], float], x: float) -> float:
     value = f(x)
     if math.isnan(value):
-        raise InputError(f"The function gives no number at {x:g}. Give ends within its range.")
+        raise UnsolvedError(f"The function gives no number at {x:g}. Give ends within its range.")
     return value
 
 
@@ -109,18 +109,18 @@ class Monotone:
         self._slopes = _slopes(self.xs, self.ys)
 
     def __call__(self, x: float) -> float:
-        """y at x.  Raises InputError outside the points."""
+        """y at x.  Raises UnsolvedError outside the points."""
         return self.value_and_slope(x)[0]
 
     def slope(self, x: float) -> float:
-        """dy/dx at x.  Raises InputError outside the points."""
+        """dy/dx at x.  Raises UnsolvedError outside the points."""
         return self.value_and_slope(x)[1]
 
     def value_and_slope(self, x: float) -> tuple[float, float]:
-        """(y, dy/dx) at x.  Raises InputError outside the points."""
+        """(y, dy/dx) at x.  Raises UnsolvedError outside the points."""
         xs, ys, slopes = self.xs, self.ys, self._slopes
         if not xs[0] <= x <= xs[-1]:
-            raise InputError(f"{x:g} is outside the curve's points, {xs[0]:g} to {xs[-1]:g}.")
+            raise UnsolvedError(f"{x:g} is outside the curve's points, {xs[0]:g} to {xs[-1]:g}.")
         i = min(bisect_right(xs, x), len(xs) - 1) - 1
         width, t = xs[i + 1] - xs[i], (x - xs[i]) / (xs[i + 1] - xs[i])
         rise = (ys[i + 1] - ys[i]) / width

@@ -225,7 +225,7 @@ def air_pressure(altitude_m: float) -> float:
 
 
 def _weighed(density_kg_m3: float) -> float:
-    remedy = "Give the density of water, about 1000 kg/m3 (62.4 lb/ft3)."
+    remedy = "Give the density of water, about 1000 kg/m³ (62.4 lb/ft3)."
     return require("density", density_kg_m3, 900.0, 1100.0, "density", remedy)
 
 

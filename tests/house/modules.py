@@ -49,9 +49,10 @@ def modules(folder="calc"):
 
 
 def imported(module):
-    """Dotted names a module imports, wherever in it."""
+    """Dotted names a module imports, wherever in it: "a.b" and, for what is taken of it, "a.b.c"."""
     for node in ast.walk(module.tree):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom):
-            yield node.module or ""
+            yield node.module
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)

@@ -15,7 +15,7 @@ FASTEST = 20.0  # m/s, no pipe of such a line runs so fast; our choice
 
 def figures(case: Case) -> tuple[Figure, ...]:
     """Peak, knock, lowest pressure, and the closing time from which nothing is wrong."""
-    heard = practice.KNOCK_HEARD <= case.rise * (1 + 1e-9)
+    heard = case.rise * (1 + 1e-9) >= practice.KNOCK_HEARD
     found = [
         Figure("Highest pressure", case.peak, "pressure", main=True),
         Figure(
