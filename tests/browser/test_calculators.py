@@ -14,6 +14,7 @@ from tests.browser.pages import (
     menu,
     open_sheet,
     settle,
+    show_chart,
     type_number,
     verdict,
     wait_live,
@@ -153,7 +154,7 @@ def test_no_page_complains_in_the_console(page, address):
         open_sheet(page, address, key)
         entry, other = _first_number(key)
         type_number(page, entry.key, other)
-        page.locator(".sl-chart").first.scroll_into_view_if_needed()
+        show_chart(page)
         page.wait_for_timeout(300)
     assert said == []
 

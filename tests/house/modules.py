@@ -49,7 +49,7 @@ def modules(folder="calc"):
 
 
 def imported(module):
-    """Dotted names a module imports, wherever in it: "a.b" and, for what is taken of it, "a.b.c"."""
+    """Dotted names a module imports, wherever in it: "a.b", and "a.b.c" where it takes c of it."""
     for node in ast.walk(module.tree):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)

@@ -10,7 +10,8 @@ from calc.units import FOOT, PSI
 from tests.house.modules import ROOT, modules
 
 SOURCE = re.compile(
-    r"common practice|our choice|from memory|\b(?:ISO|EN|IPC|UPC|ASTM|ASME|AWWA|FAO|WHO|ANSI|NIST)\b"
+    r"common practice|our choice|from memory"
+    r"|\b(?:ISO|EN|IPC|UPC|ASTM|ASME|AWWA|FAO|WHO|ANSI|NIST)\b"
 )
 ALIASES = {"GPM", "LPM"}  # units under a shorter name
 (PRACTICE,) = (one for one in modules() if one.name == "calc.practice")
@@ -23,7 +24,8 @@ TRADE = re.compile(
 )
 # until these have been moved to practice
 UNTIL = {
-    "calc.sheets.keep_up.warnings", "calc.sheets.suction.show", "calc.suction", "calc.sheets.reach.case", "calc.sheets.pipe.show", "calc.sheets.keep_up.rows",
+    "calc.sheets.keep_up.warnings", "calc.sheets.suction.show", "calc.suction",
+    "calc.sheets.reach.case", "calc.sheets.pipe.show", "calc.sheets.keep_up.rows",
 }  # fmt: skip
 
 
