@@ -130,6 +130,10 @@ SUCTION_LIFT = (
 SEA_LEVEL_AIR = 101325.0  # Pa, air pressure the lift above is meant for: ISO 2533
 NPSH_MARGIN = 0.6  # m (2 ft), NPSH to spare; common practice after ANSI/HI 9.6.1, from memory
 HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice
+SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
+STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
+LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice
+WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
 
 
 def suction_lift(air_pa: float) -> float:
@@ -149,6 +153,8 @@ def suction_lift(air_pa: float) -> float:
 RESTART_SHARE = 0.95  # restart over set pressure of a speed control; common practice, no source
 LEAST_FLOW_SHARE = 0.10  # of the best flow, small pumps; common practice, no source
 PREFERRED_FLOW = (0.70, 1.20)  # of the best flow: ANSI/HI 9.6.3, preferred region, from memory
+MOTOR_EFFICIENCY = 0.60  # a small motor nobody measured, on the low side; our choice
+CONTROL_EFFICIENCY = 0.90  # a controller nobody measured, on the low side; our choice
 PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no source
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source

@@ -75,8 +75,9 @@ class Line:
 
     start_pa: gauge pressure at the start while water runs, Pa; temperature_k: of the water, K,
     273.15 to 373.15; highest_pa: most the start ever has, Pa (None: ``start_pa``); hottest_k:
-    most the pipe gets, K (None: the water's; never less than it); lowest_m, highest_m: lowest and highest point on
-    the way, m above the start, where the reader knows of a dip or a crest (None: the ends).
+    most the pipe gets, K (None: the water's; never less than it); lowest_m, highest_m: lowest and
+    highest point on the way, m above the start, where the reader knows of a dip or a crest (None:
+    the ends).
     """
 
     sections: tuple[Section, ...]
@@ -101,6 +102,7 @@ class Line:
 
     @property
     def length_m(self) -> float:
+        """Length of all sections, m."""
         return sum(section.length_m for section in self.sections)
 
     @property

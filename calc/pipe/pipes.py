@@ -114,7 +114,7 @@ def rating_at(pipe: Pipe, temperature_k: float) -> float:
     points = _TABLE[pipe.kind].derating
     remedy = f"{pipe.kind_label} may not carry water hotter than that. {pipe.heat_note}".strip()
     hottest = points[-1][0] + 1e-9  # a limit typed in another unit is still met
-    require("temperature_k", temperature_k, 273.15 - 1e-9, hottest, "temperature", remedy)
+    require("temperature_k", temperature_k, 273.15, hottest, "temperature", remedy)
     return pipe.rating_pa * _between(points, temperature_k)
 
 

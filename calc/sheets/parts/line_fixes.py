@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
     Linked = Callable[["Change"], Link | None]
 
+MOST_START = 20e5  # Pa, more is no repair of a house's supply; our choice
 LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
 MOST_FIXES = 3  # more is a list, not advice; our choice
 HOSES = frozenset({"hose", "layflat"})  # not for a line that stays under pressure
@@ -68,9 +69,11 @@ def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[
 
 
 def rights(change: Change, before: tuple[Finding, ...], key: str, reader: Reader) -> bool:
-    """Whether after a change nothing of ``key`` is left and nothing else has become wrong."""
-    after = line_findings(change.line, change.need, reader)
-    bad = {one.key for one in after if one.level != "note"}
+    """Whether a change leaves nothing of ``key``, no harm that stops, and nothing newly wrong."""
+    after = [one for one in line_findings(change.line, change.need, reader) if one.level != "note"]
+    if any(one.level == "stop" and one.rank == "harm" for one in after):
+        return False
+    bad = {one.key for one in after}
     return key not in bad and bad <= {one.key for one in before if one.level != "note"}
 
 
@@ -153,13 +156,15 @@ def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
 
 
 def pressure_for(line: Line, need: Need, reader: Reader) -> float | None:
-    """The start pressure that is enough, rounded up in the reader's unit, Pa; None for none."""
+    """The start pressure that is enough, rounded up in the reader's unit, Pa; None for none
+    that a house could have."""
     try:
         needed = line.start_for(max(need.sure_pa, need.works_pa + 1.0), need.flow_m3s)
     except InputError:  # a reducing valve on the way holds less
         return None
     over_crest = line.start_pa - min(line.crest(0.0), line.crest(need.flow_m3s))
-    return round_up(max(needed, over_crest, 0.0), "pressure", reader)
+    found = round_up(max(needed, over_crest, 0.0), "pressure", reader)
+    return found if found <= MOST_START else None
 
 
 def _highest(line: Line, start_pa: float) -> float | None:
@@ -218,8 +223,11 @@ def _less_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     if needed is None or needed >= line.most_start:
         return
     lower = replace(line.with_start(needed), highest_pa=None)
-    shown = reader.show(needed, "pressure")
-    yield Change("pressure", f"A pressure of {shown} at the start is enough.", lower, need)
+    left = reader.show(lower.left(need.flow_m3s), "pressure")
+    said = f"With {reader.show(needed, 'pressure')} at the start you still get {left}."
+    if needed == 0:
+        said = f"The drop alone is enough, without a pump: you get {left}."
+    yield Change("pressure", said, lower, need)
 
 
 def _reduced(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
@@ -259,8 +267,10 @@ def _at_outlet(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
 
 def _gentler(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     """Against low pressure at a crest: wider pipe, or more pressure."""
-    yield from _wider(line, need, reader)
-    yield from _more_pressure(line, need, reader)
+    for change in (*_wider(line, need, reader), *_more_pressure(line, need, reader)):
+        least = reader.show(change.line.crest(need.flow_m3s), "pressure")
+        said = change.text.partition(" leaves ")[0].partition(" you get ")[0]
+        yield replace(change, text=f"{said}: the highest point then has {least}.")
 
 
 def _slower(line: Line, need: Need, reader: Reader) -> Iterator[Change]:

@@ -41,12 +41,19 @@ def the(section: Section) -> str:
     return f"Pipe {section.name}" if section.name else "The pipe"
 
 
+def below_zero(pressure_pa: float) -> str:
+    """What a pressure below zero means: "" for none."""
+    if pressure_pa < -AIR:
+        return "not a real pressure: the water column breaks before"
+    return "below zero: the water does not arrive" if pressure_pa < 0 else ""
+
+
 def line_findings(line: Line, need: Need, reader: Reader) -> tuple[Finding, ...]:
     """Findings of a line that carries what is needed, harm first."""
     dry = _no_water(line, need, reader)
     return (
-        *_ratings(line, reader),
         *_heat(line, reader),
+        *_ratings(line, reader),
         *_outlet(line, reader),
         *(dry or (*_crest(line, need, reader), *_enough(line, need, reader))),
         *_speed(line, need, reader),
@@ -95,16 +102,21 @@ def _heat(line: Line, reader: Reader) -> list[Finding]:
     return found
 
 
+def kind_name(pipe: pipes.Pipe) -> str:
+    """A kind by its name alone: "PE 100 SDR 11"."""
+    return pipe.kind_label.partition(" (")[0]
+
+
 def _hot_words(line: Line, pipe: pipes.Pipe, reader: Reader) -> str:
     show = reader.show
     limit = pipes.hottest_k(pipe) or 0.0
     if line.heat_k > limit + 1e-9:
         gets, may = show(line.heat_k, "temperature"), show(limit, "temperature")
-        return f"The pipe gets {gets}; no rating is known for {pipe.kind_label} above {may}."
+        return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
     asked = (
         f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
     )
-    return f"{pipe.kind_label} is not for hot water: codes ask hot pipe for {asked}."
+    return f"{kind_name(pipe)} is not for hot water: codes ask for a rating of {asked}."
 
 
 def _no_rating(line: Line, reader: Reader) -> list[Finding]:
@@ -152,11 +164,15 @@ def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
     return []
 
 
+def breaks_at(line: Line) -> float:
+    """Gauge pressure below which a column of water breaks, Pa: near a vacuum, or where it boils."""
+    return max(practice.DEEPEST_VACUUM, water.vapour_pressure(line.temperature_k) - AIR)
+
+
 def _crest(line: Line, need: Need, reader: Reader) -> list[Finding]:
     least = line.crest(need.flow_m3s)
     shown = reader.show(least, "pressure")
-    boils = water.vapour_pressure(line.temperature_k) - AIR
-    if least < max(practice.DEEPEST_VACUUM, boils):
+    if least < breaks_at(line):
         said = f"Pressure at the highest point would be {shown}: the water column breaks there."
         return [Finding("stop", "below-vacuum", said, "cannot")]
     if least < -HAIR:
@@ -171,6 +187,8 @@ def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
     if not level:
         return []
     got, needed = reader.show(left, "pressure"), reader.show(need.works_pa, "pressure")
+    if got == needed:
+        got, needed = (reader.show(p, "pressure", 5) for p in (left, need.works_pa))
     flowing = f"with {reader.show(need.flow_m3s, 'flow')} flowing"
     if level == "stop" and line.static < need.works_pa:
         static = reader.show(line.static, "pressure")

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from calc.page.form import Row
 
 BEND = friction.BY_KEY["elbow90"]
+LONGEST = 20e3  # m, of one row; more is no house's pipe; our choice
 EXTRAS = tuple((part.key, part.name) for part in fittings.PARTS)
 
 
@@ -31,7 +32,7 @@ def line_field(group: str = "") -> Rows:
         "line",
         "Pipe sections, one by one (optional)",
         (
-            Number("long", "Length", "length", "20 m", "60 ft", 0.01, 20e3),
+            Number("long", "Length", "length", "20 m", "60 ft", 0.01, LONGEST),
             Number("up", "Rise to its far end", "length", "0 m", "0 ft", -400.0, 400.0),
             Choice("pipe", "Pipe", pipe_options(), "pe100-sdr11/32", "pvc40/1"),
             Count("bends", "Bends", 2, 0, 200),
@@ -68,8 +69,8 @@ def as_rows(several: Iterable[Section], reader: Reader | None = None) -> tuple[t
     """The cell texts of ``line_field`` that read back as these sections, to 10 figures.
 
     reader: whose units the lengths are written in (None: metric).
-    Raises InputError for a section that the table has no words for: a measured bore, or fittings
-    other than 90° bends and one part.
+    Raises InputError for a section that the table has no words for: a measured bore, more than
+    ``LONGEST``, or fittings other than 90° bends and one part.
     """
     return tuple(_cells(section, reader or Reader()) for section in several)
 
@@ -80,8 +81,8 @@ def as_text(several: Iterable[Section], reader: Reader | None = None) -> str:
 
 
 def _cells(section: Section, reader: Reader) -> tuple[str, ...]:
-    if section.pipe.kind == "own":
-        raise InputError("A pipe by its measured bore has no place in a table.", name="sections")
+    if section.pipe.kind == "own" or section.length_m > LONGEST:
+        raise InputError("A measured bore, or a length this long, has no row.", name="sections")
     long, up = (exact(v, "length", reader) for v in (section.length_m, section.rise_m))
     bends, extra = _bends_and_part(section)
     share = exact(section.share, "percent", reader)
