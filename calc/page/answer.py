@@ -16,8 +16,9 @@ from calc.page import findings as judged
 if TYPE_CHECKING:
     from calc.page.findings import Finding, Fix
 
-    Cells = tuple[float | str | None, ...]  # of a row of a table
-    Point = tuple[float, float]
+
+Cells = tuple[float | str | None, ...]  # of a row of a table
+Point = tuple[float, float]
 
 
 @dataclass(frozen=True)

@@ -23,10 +23,7 @@ TRADE = re.compile(
     re.MULTILINE,
 )
 # until these have been moved to practice
-UNTIL = {
-    "calc.sheets.keep_up.warnings", "calc.sheets.suction.show", "calc.suction",
-    "calc.sheets.reach.case", "calc.sheets.pipe.show", "calc.sheets.keep_up.rows",
-}  # fmt: skip
+UNTIL = {"calc.sheets.keep_up.warnings", "calc.sheets.keep_up.rows"}
 
 
 def rules():
