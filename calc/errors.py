@@ -4,7 +4,13 @@ Every error says what was given, what is allowed and what to do.  A range is
 kept in SI with its quantity, so the page can say it in the reader's units.
 """
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 
 class InputError(ValueError):
@@ -30,6 +36,16 @@ class UnsolvedError(InputError):
             "These numbers could not be worked out together. Change the last one and try again."
         )
         self.add_note(detail)
+
+
+class InputErrors(InputError):
+    """Several things given that cannot be used, all said at once. ``errors``: one or more."""
+
+    def __init__(self, errors: Iterable[InputError]) -> None:
+        self.errors = tuple(errors)
+        more = len(self.errors) - 1
+        rest = f" ({more} more {'fault' if more == 1 else 'faults'}.)" if more else ""
+        super().__init__(self.errors[0].message + rest, name=self.errors[0].name)
 
 
 class RangeError(InputError):

@@ -108,6 +108,7 @@ class Text:
     help: str = ""
     when: When | None = None
     group: str = ""
+    points: bool = False  # names a point of the site: the page offers those there are
 
     def default(self, _system: str) -> str:
         return self.start

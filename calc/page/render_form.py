@@ -222,6 +222,8 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
     else:
         mode = "numeric" if isinstance(column, Count) else "text"
         longest = f' maxlength="{column.longest}"' if isinstance(column, Text) else ""
+        if isinstance(column, Text) and column.points:
+            longest += " data-sl-points"
         kind = "sl-words" if isinstance(column, Text) else "sl-figure"
         shown = "" if index is None else _bare(column, text)
         control = (
