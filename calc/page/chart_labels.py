@@ -6,6 +6,7 @@ knows its scales only when it draws; they are worked out here in the same way.
 
 from __future__ import annotations
 
+import itertools
 import math
 from bisect import bisect_left
 from dataclasses import dataclass
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from calc.page.answer import Chart
 
     Place = tuple[int, int]  # one of ``BESIDE`` or ``ALONG``
+    Wanted = tuple[dict[Place, "Box"], list["Box"]]  # a label by place, what must stay free
     Line = tuple[Sequence[float], Sequence[float]]  # xs, ys; px
 
 LETTER, LINE = 7.4, 15.0  # px; width of a bold letter of 13 px on the average, height of its line
@@ -99,6 +101,9 @@ def along(y: float, text: str, width: float) -> dict[Place, Box]:
     }
 
 
+TOGETHER = 3  # labels placed with regard to each other, the rest one by one; our choice
+
+
 @dataclass(frozen=True)
 class Plot:
     """What is drawn. lines: (xs, ys) with xs rising; dots, rules: (x, y, label), (y, label)."""
@@ -117,13 +122,26 @@ class Plot:
             for index, dot in enumerate(self.dots)
         ]
         wanted += [(along(y, label, self.width), dots) for y, label in self.rules]
-        places: list[Place] = []
-        taken: list[Box] = []
-        for boxes, others in wanted:
+        together = min(
+            itertools.product(*(boxes for boxes, _ in wanted[:TOGETHER])),
+            key=lambda tried: self._lost(tried, wanted),
+        )
+        taken = [boxes[place] for (boxes, _), place in zip(wanted, together, strict=False)]
+        places = list(together)
+        for boxes, others in wanted[TOGETHER:]:
             place = min(boxes, key=lambda one: self._hidden(boxes[one], [*taken, *others]))
             places.append(place)
             taken.append(boxes[place])
         return places[: len(dots)], places[len(dots) :]
+
+    def _lost(self, places: tuple[Place, ...], wanted: list[Wanted]) -> int:
+        """How much of the first labels would be lost with all of them so placed."""
+        taken: list[Box] = []
+        lost = 0
+        for (boxes, others), place in zip(wanted, places, strict=False):
+            lost += self._hidden(boxes[place], [*taken, *others])
+            taken.append(boxes[place])
+        return lost
 
     def _hidden(self, box: Box, others: Iterable[Box]) -> int:
         """How much of a label would be lost: over the edge or on others counts most."""

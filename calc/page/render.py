@@ -26,7 +26,7 @@ def answer(outcome, base="", flat=False):
     """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
     reader, found = outcome.reader, outcome.answer
     head = [_figures(found.figures, reader)]
-    head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
+    head += [_warning(warning) for warning in beside(found)]
     head += [_caution(caution) for caution in found.cautions]
     head.append(_links(found.links, base, flat, reader.system))
     more = [_picture(picture) for picture in found.drawings]
@@ -275,7 +275,7 @@ def plain(sheet, outcome, state):
     if outcome.assumed:
         parts = (f"{a.label} {a.shown or 'not known'} ({a.reason})" for a in outcome.assumed)
         lines += ["", f"Assumed, not from you: {'; '.join(parts)}."]
-    said = (*found.warnings, *beside(found))
+    said = beside(found)
     if said:
         lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in said)]
     lines += ["", *(f"Caution: {c}" for c in (*found.cautions, *sheet.cautions))]
