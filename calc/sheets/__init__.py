@@ -1,7 +1,13 @@
 """The calculators: one folder each, found by key."""
 
+from __future__ import annotations
+
 from functools import cache
 from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from calc.page.fields import Sheet
 
 # In the order the guides present them; the key is the folder name.
 KEYS = (
@@ -19,7 +25,7 @@ KEYS = (
 
 
 @cache
-def sheet(key):
+def sheet(key: str) -> Sheet:
     """The ``Sheet`` with this key, its example read from Alder Terrace.
 
     Raises ``KeyError`` if there is none.

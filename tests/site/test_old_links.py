@@ -173,12 +173,10 @@ def test_signs_that_turn_the_writing_round_are_not_repeated():
 @pytest.mark.parametrize("key", KEYS)
 def test_what_came_after_0_1_0_leaves_its_links_as_they_were(key):
     """A field that 0.1.0 did not have stays as the sheet has it, not as the example fills it."""
-    then = set(readings(key)[0]["values"])
-    read = link.read("#u=us", sheet(key))
+    then = {name for line in readings(key) for name in line["values"]}
     plain = sheet(key).plain
-    for entry in plain.fields:
-        if entry.key not in then:
-            want = entry.default("us")
-            assert want == "" or read.texts[entry.key] == link.read("", plain).texts[entry.key]
-            if want == "":
-                assert read.texts[entry.key] == ""
+    later = [entry for entry in plain.fields if entry.key not in then]
+    for system in ("metric", "us"):
+        read, before = (link.read(f"#u={system}", one) for one in (sheet(key), plain))
+        assert [read.texts[e.key] for e in later] == [before.texts[e.key] for e in later]
+        assert not any(read.texts[e.key] for e in later if isinstance(e, Rows))
