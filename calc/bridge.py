@@ -4,9 +4,12 @@ Operations (``op``): "read" says what a link holds, "work" solves a sheet, rende
 its link, "convert" writes its fields in the other system of units.
 """
 
+from __future__ import annotations
+
 import json
 import sys
 import traceback
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page import charts, render, row_text
@@ -17,13 +20,22 @@ from calc.sheets import sheet as find_sheet
 from calc.site import link
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
 
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.page.fields import Sheet
+    from calc.page.form import Outcome
+    from calc.quantities import Unit
+    from calc.reading import Parsed
+
+
 FAILED = (
     "These numbers could not be worked out: a fault of this calculator, not of yours. "
     "Change one of them, and tell us with the link."
 )
 
 
-def handle(request_text):
+def handle(request_text: str) -> str:
     """Answer one request; {"failed": sentence} where this code is at fault.
 
     Raises ``KeyError`` for an unknown sheet or operation.
@@ -38,7 +50,7 @@ def handle(request_text):
     return json.dumps(reply, ensure_ascii=False)
 
 
-def _state(request):
+def _state(request: Data) -> State:
     return State(
         request.get("system", "metric"),
         request.get("texts", {}),
@@ -47,7 +59,7 @@ def _state(request):
     )
 
 
-def work_out(request):
+def work_out(request: Data) -> Data:
     """Solve: answer HTML, plain text and chart specifications, or errors by field key."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
     outcome = work(sheet, state)
@@ -71,7 +83,7 @@ def work_out(request):
     return reply
 
 
-def _tidied(sheet, state):
+def _tidied(sheet: Sheet, state: State) -> dict[str, dict[str, str]]:
     """{key: {from, text, unit}} of texts with a unit of their menu: "40 psi" is 40 and psi."""
     found = {}
     for entry in sheet.fields:
@@ -83,7 +95,7 @@ def _tidied(sheet, state):
     return found
 
 
-def _parsed(sheet, state):
+def _parsed(sheet: Sheet, state: State) -> Iterator[tuple[Number, Parsed]]:
     """(field, Parsed) of every number field that can be read."""
     for entry in sheet.fields:
         if isinstance(entry, Number):
@@ -95,7 +107,7 @@ def _parsed(sheet, state):
                 continue
 
 
-def _equivalents(sheet, state, outcome):
+def _equivalents(sheet: Sheet, state: State, outcome: Outcome) -> dict[str, str]:
     """What each number is in the reader's usual unit, or in the other system's, as a hint."""
     other, same = "metric" if state.system == "us" else "us", {}
     for entry, parsed in _parsed(sheet, state):
@@ -107,7 +119,7 @@ def _equivalents(sheet, state, outcome):
     return same
 
 
-def read_link(request):
+def read_link(request: Data) -> Data:
     """What a link says: every field's text, unit and standing, and what could not be read."""
     sheet = find_sheet(request["sheet"])
     found = link.read(request["fragment"], sheet)
@@ -124,7 +136,7 @@ def read_link(request):
     }
 
 
-def convert(request):
+def convert(request: Data) -> Data:
     """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
     texts, units = dict(state.texts), dict(state.units)
@@ -142,7 +154,7 @@ def convert(request):
     return {"texts": texts, "units": units, "standing": dict(state.standing), "hidden": hidden}
 
 
-def _converted_rows(entry, state, to):
+def _converted_rows(entry: Rows, state: State, to: str) -> tuple[str, dict[str, str]]:
     """A table's text in system ``to`` and its columns' units; what cannot be read keeps its own."""
     numbers = {at: column for at, column in enumerate(entry.columns) if isinstance(column, Number)}
     rows = [list(row) for row in filled_rows(entry, state.text(entry), state.system)]
@@ -154,7 +166,7 @@ def _converted_rows(entry, state, to):
     return row_text.encode(rows), units
 
 
-def _converted_cell(column, text, state, to):
+def _converted_cell(column: Number, text: str, state: State, to: str) -> str:
     kind = QUANTITIES[column.quantity]
     target = kind.default(to)
     symbol = state.units.get(column.key) or kind.default(state.system).symbol
@@ -168,7 +180,7 @@ def _converted_cell(column, text, state, to):
     return split(text, column.quantity)[0]
 
 
-def _tidy(entry, parsed, target):
+def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
     """Four figures, as a person would type them; more where only so a bound is kept."""
     number = target.from_si(parsed.value)
     for digits in range(4, 13):

@@ -11,13 +11,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
 
 class SingularError(ArithmeticError):
     """The equations have no single answer. ``node``: the unknown at which that shows."""
 
-    def __init__(self, node):
+    def __init__(self, node: int) -> None:
         super().__init__(f"no single answer at unknown {node}")
         self.node = node
 
@@ -70,7 +70,7 @@ def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
     return _places(tuple(order), tuple(later), place)
 
 
-def _least_degree_first(touching):
+def _least_degree_first(touching: list[set[int]]) -> Iterator[int]:
     """Yield nodes by least degree; the caller removes each from ``touching`` as it comes."""
     buckets = {}
     for node, near in enumerate(touching):
@@ -97,7 +97,9 @@ def _least_degree_first(touching):
             degree = min(degree, now)
 
 
-def _places(order, later, place):
+def _places(
+    order: tuple[int, ...], later: tuple[tuple[int, ...], ...], place: list[int]
+) -> Elimination:
     slot_of = {}
     slots = [()] * len(order)
     for node in order:

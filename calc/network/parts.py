@@ -134,7 +134,7 @@ class Network:
     altitude_m: float = 0.0
     hottest_k: float | None = None
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
 
     @property
@@ -162,7 +162,7 @@ class Network:
         return self._by_name[name]
 
     @cached_property
-    def _by_name(self):
+    def _by_name(self) -> dict[str, Link]:
         return {link.name: link for link in self.links}
 
     @cached_property

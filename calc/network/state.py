@@ -4,9 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.network.parts import Network
+
+if TYPE_CHECKING:
+    from calc.network.parts import PumpSet
+
 
 STILL = 1e-12  # m3/s, less than a drop in half a day: no flow
 SEEPING = 1e-9  # m3/s, a drop a minute: what may pass a shut valve in the equations, no flow to see
@@ -105,7 +110,7 @@ class Solution:
         return PumpState(name, flow, gain, free, held, past, _speed(part, flow, gain, held))
 
 
-def _speed(part, flow, gain, held):
+def _speed(part: PumpSet, flow: float, gain: float, held: bool) -> float | None:
     if flow <= STILL:
         return None
     if not held:

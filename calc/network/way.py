@@ -214,7 +214,7 @@ def bottleneck(solution: Solution, outlet: str) -> Bottleneck:
     return Bottleneck(best.row, best.kind, best.gain_pa, enough, height, tuple(ranked))
 
 
-def _likely(solution, way, name):
+def _likely(solution: Solution, way: Sequence[str], name: str) -> bool:
     """Whether a part may be the one: the pump past what its control holds, or a large loss.
 
     A part before the pump counts only while the pump is.
@@ -229,7 +229,7 @@ def _likely(solution, way, name):
     return solution.loss(name) >= LIKELY * most
 
 
-def _lossless(solution, way, place):
+def _lossless(solution: Solution, way: Sequence[str], place: str) -> float:
     """Pressure at a place with every part on the way lossless, Pa: that of still water."""
     eased_all = solution.network
     for name in way:
@@ -251,14 +251,14 @@ def open_state(solution: Solution, outlet: str) -> OutletState:
     return state
 
 
-def _ease(solution, way, name, place):
+def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Eased:
     network = solution.network
     after = solve(network.with_link(eased(network.link(name))), solution)
     gain = after.pressure(place) - solution.pressure(place)
     return Eased(name, kind_on(network, way, name), solution.loss(name), gain)
 
 
-def _on_way(network, way):
+def _on_way(network: Network, way: Sequence[str]) -> set[str]:
     """Names of the links on a way and of their ends."""
     links = [network.link(name) for name in way]
     return set(way) | {end for link in links for end in (link.start, link.end)}

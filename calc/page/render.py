@@ -4,13 +4,23 @@ The build prints a page with these functions and the browser calls the same
 ones, so both show the same characters.
 """
 
+from __future__ import annotations
+
 from html import escape
+from typing import TYPE_CHECKING
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
 from calc.page.form import State, filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
+
+if TYPE_CHECKING:
+    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table
+    from calc.page.fields import Field, Sheet
+    from calc.page.findings import Finding, Fix, Verdict
+    from calc.page.form import Outcome, State
+
 
 __all__ = ["answer", "form", "fragment", "plain", "split_default"]
 
@@ -21,11 +31,11 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome, base="", flat=False):
+def answer(outcome: Outcome, base: str = "", flat: bool = False) -> str:
     """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
     reader, found = outcome.reader, outcome.answer
 
-    def address(link):
+    def address(link: Link) -> str:
         return escape(_address(link, base, flat, reader.system, outcome.example))
 
     head = [_figures(found.figures, reader)]
@@ -43,17 +53,17 @@ def answer(outcome, base="", flat=False):
     )
 
 
-def _word(verdict):
+def _word(verdict: Verdict) -> str:
     return verdict.word or findings.WORDS[verdict.level]
 
 
-def beside(found):
+def beside(found: Answer) -> list[Finding]:
     """The findings to say beside the verdict, worst first: all but the one that is its sentence."""
     sentence = found.verdict.sentence
     return [one for one in findings.ranked(found.findings) if one.text != sentence]
 
 
-def _fixes(fixes, address):
+def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
     lines = []
     for fix in fixes:
         words = escape(fix.text)
@@ -63,7 +73,7 @@ def _fixes(fixes, address):
     return "".join(lines)
 
 
-def _assumed(outcome):
+def _assumed(outcome: Outcome) -> str:
     """What the answer used that its reader did not give, each leading to its field."""
     if not outcome.assumed:
         return ""
@@ -75,11 +85,11 @@ def _assumed(outcome):
     return f'<p class="sl-assumed"><strong>Assumed, not from you:</strong> {parts}.</p>'
 
 
-def _caution(caution):
+def _caution(caution: str) -> str:
     return f'<p class="sl-warning sl-note"><strong>Caution:</strong> {escape(caution)}</p>'
 
 
-def _verdict(verdict):
+def _verdict(verdict: Verdict) -> str:
     word = escape(_word(verdict))
     return (
         f'<p class="sl-verdict sl-{verdict.level}"><strong class="sl-word">{word}</strong> '
@@ -87,14 +97,14 @@ def _verdict(verdict):
     )
 
 
-def _figures(figures, reader):
+def _figures(figures: tuple[Figure, ...], reader: Reader) -> str:
     if not figures:
         return ""
     cells = "".join(_figure(figure, reader) for figure in figures)
     return f'<dl class="sl-figures">{cells}</dl>'
 
 
-def _figure(figure, reader):
+def _figure(figure: Figure, reader: Reader) -> str:
     shown = reader.show(figure.value, figure.quantity, figure.digits)
     other = _other(reader).show(figure.value, figure.quantity, figure.digits)
     second = f'<span class="sl-second">{escape(other)}</span>' if other != shown else ""
@@ -106,16 +116,16 @@ def _figure(figure, reader):
     )
 
 
-def _other(reader):
+def _other(reader: Reader) -> Reader:
     return Reader("metric" if reader.system == "us" else "us")
 
 
-def _warning(warning):
+def _warning(warning: Finding) -> str:
     word = WARNING_WORDS[warning.level]
     return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
 
 
-def _chart(chart):
+def _chart(chart: Chart) -> str:
     return (
         f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
         f"<figcaption>{escape(chart.title)}</figcaption>"
@@ -123,7 +133,7 @@ def _chart(chart):
     )
 
 
-def _picture(picture):
+def _picture(picture: Drawing) -> str:
     """A drawing that Python made: it stands in the page as it is."""
     return (
         f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
@@ -131,7 +141,7 @@ def _picture(picture):
     )
 
 
-def _cell(value, column, reader):
+def _cell(value: float | str | None, column: Column, reader: Reader) -> str:
     if value is None:
         return "–"
     if column.quantity is None or isinstance(value, str):
@@ -139,12 +149,12 @@ def _cell(value, column, reader):
     return reader.number(value, column.quantity, column.digits)
 
 
-def _heading(column, reader):
+def _heading(column: Column, reader: Reader) -> str:
     symbol = reader.unit(column.quantity).symbol if column.quantity else ""
     return f"{column.label} ({symbol})" if symbol else column.label
 
 
-def _table(table, reader):
+def _table(table: Table, reader: Reader) -> str:
     head = "".join(
         f'<th scope="col"{NUMERIC if c.quantity else ""}>{escape(_heading(c, reader))}</th>'
         for c in table.columns
@@ -158,7 +168,7 @@ def _table(table, reader):
     )
 
 
-def _row(index, row, table, reader):
+def _row(index: int, row: tuple[float | str | None, ...], table: Table, reader: Reader) -> str:
     kinds = [
         name
         for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
@@ -174,7 +184,7 @@ def _row(index, row, table, reader):
     return f"<tr{css}>{''.join(cells)}</tr>"
 
 
-def _working(steps, reader):
+def _working(steps: tuple[Step, ...], reader: Reader) -> str:
     if not steps:
         return ""
     items = "".join(_step(step, reader) for step in steps)
@@ -185,7 +195,7 @@ def _working(steps, reader):
     )
 
 
-def _step(step, reader):
+def _step(step: Step, reader: Reader) -> str:
     parts = [f'<p class="sl-step-title">{escape(step.title)}</p>']
     if step.formula:
         parts.append(formula.mathml(step.formula))
@@ -208,19 +218,19 @@ def _step(step, reader):
     return f"<li>{''.join(parts)}</li>"
 
 
-def _put_in(step):
+def _put_in(step: Step) -> str:
     numbers = {name: number_text(v.value, max(4, v.digits)) for name, v in step.given.items()}
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links, address):
+def _links(links: tuple[Link, ...], address: Address) -> str:
     if not links:
         return ""
     items = "".join(f'<li><a href="{address(link)}">{escape(link.text)}</a></li>' for link in links)
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 
-def _address(link, base, flat, system, example):
+def _address(link: Link, base: str, flat: bool, system: str, example: bool):
     from calc.sheets import sheet
 
     target = sheet(link.sheet)
@@ -228,7 +238,7 @@ def _address(link, base, flat, system, example):
     return f"{place}#{fragment(target, link.values, system, example)}"
 
 
-def fragment(sheet, texts, system="metric", example=False):
+def fragment(sheet: Sheet, texts: Mapping[str, str], system: str = "metric", example: bool = False):
     """The part of a link after "#" that opens ``sheet`` with ``texts``.
 
     They are given by the reader, or where ``example`` the example's, as the answer they are from.
@@ -242,7 +252,7 @@ def fragment(sheet, texts, system="metric", example=False):
 # Plain text ------------------------------------------------------------------
 
 
-def plain(sheet, outcome, state):
+def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
     reader, found = outcome.reader, outcome.answer
     lines = [sheet.title.upper(), ""]
@@ -274,12 +284,12 @@ def plain(sheet, outcome, state):
     return "\n".join(lines).replace("\u00a0", " ") + "\n"
 
 
-def _given(entry, state):
+def _given(entry: Field, state: State) -> str:
     text = state.text(entry).strip()
     return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
 
 
-def _given_rows(entry, state):
+def _given_rows(entry: Rows, state: State) -> list[str]:
     text = state.text(entry)
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
@@ -292,7 +302,7 @@ def _given_rows(entry, state):
     return lines if len(lines) > 1 else [f"  {entry.label}: none"]
 
 
-def _plain_step(number, step, reader):
+def _plain_step(number: int, step: Step, reader: Reader) -> list[str]:
     lines = [f"  {number}. {step.title}"]
     if step.formula:
         lines += [f"     {formula.text(step.formula)}", f"     = {_put_in(step)}"]

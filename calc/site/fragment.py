@@ -4,6 +4,8 @@ No field is known here.  What mail programs do to an address is undone where it 
 "&amp;" for "&", letters of keys as "%6c", the whole spelled once more.
 """
 
+from __future__ import annotations
+
 import re
 from binascii import crc32
 from urllib.parse import quote, unquote_to_bytes
@@ -53,7 +55,7 @@ def again(fragment: str) -> str | None:
     return _unspelled(fragment) if "%25" in fragment else None
 
 
-def _unspelled(text):
+def _unspelled(text: str) -> str | None:
     if "%" not in text:
         return text
     if _BAD.search(text):

@@ -6,7 +6,10 @@ example's that is not the frozen default; what is left out is the frozen default
 Without a version it is a link of release 0.1.0 and is read as that release read it.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet
@@ -16,6 +19,10 @@ from calc.quantities import QUANTITIES
 from calc.reading import parse, split
 from calc.site import fragment as spelled
 from calc.site import frozen, link_texts, old_link
+
+if TYPE_CHECKING:
+    from calc.page.fields import Field
+
 
 VERSION = 1
 MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
@@ -73,7 +80,9 @@ def write(sheet: Sheet, state: State) -> str:
     return spelled.join([*pairs, ("c", spelled.check(pairs))])
 
 
-def _text(entry, text, units, system, usual):
+def _text(
+    entry: Field, text: str | None, units: dict[str, str], system: str, usual: dict[str, str]
+) -> str | None:
     if text is None:
         return None
     columns = {c.key: usual[f"{entry.key}.{c.key}"] for c in getattr(entry, "columns", ())
@@ -81,7 +90,7 @@ def _text(entry, text, units, system, usual):
     return link_texts.text_out(entry, text, units, system, columns)
 
 
-def _standing(entry, text, state, usual):
+def _standing(entry: Field, text: str, state: State, usual: dict[str, str]) -> str:
     """ "given", "assumed" or "example"; "unknown" is told by its text."""
     if text.partition("!")[0] == UNKNOWN:
         return "unknown"
@@ -116,7 +125,7 @@ def read(fragment: str, sheet: Sheet) -> Reading:
     return _lost(sheet, _system(dict(pairs).get("u", ""))[0], NEWER if newer else CUT)
 
 
-def _whole(pairs):
+def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:
     """(pairs between version and check characters, those after); None: the link is not whole."""
     lower = [key.lower() for key, _ in pairs]
     if not pairs or lower[0] != "v" or pairs[0][1].strip() != str(VERSION) or "c" not in lower:
@@ -127,20 +136,20 @@ def _whole(pairs):
     return pairs[1:at], pairs[at + 1 :]
 
 
-def _lost(sheet, system, sentence):
+def _lost(sheet: Sheet, system: str, sentence: str) -> Reading:
     """A link that says nothing: the example stands in the form, and no verdict is shown."""
     texts, units = _defaults(sheet, VERSION, system)
     standing = dict.fromkeys(texts, "example")
     return Reading(system, texts, units, standing, (sentence,), cut=True)
 
 
-def _system(text):
+def _system(text: str) -> tuple[str, bool]:
     """(system, whether it was said in a way that is known)."""
     plain = text.strip().rstrip(ENDS).strip().lower()
     return SYSTEMS.get(plain, "metric"), plain in SYSTEMS
 
 
-def _defaults(sheet, version, system):
+def _defaults(sheet: Sheet, version: int, system: str) -> tuple[dict[str, str], dict[str, str]]:
     """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
     usual, texts, units = frozen.table(version, sheet.key, system), {}, {}
     later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
@@ -160,7 +169,7 @@ def _defaults(sheet, version, system):
     return texts, units
 
 
-def _columns(entry, usual):
+def _columns(entry: Rows, usual: dict[str, str]) -> dict[str, str]:
     keys = ((c.key, f"{entry.key}.{c.key}") for c in entry.columns)
     return {key: usual[name] for key, name in keys if name in usual}
 
@@ -171,7 +180,7 @@ class _Link:
     version = VERSION
     older = False
 
-    def __init__(self, sheet, pairs, unread):
+    def __init__(self, sheet: Sheet, pairs: Pairs, unread: Pairs) -> None:
         self.sheet, self.pairs, self.unread = sheet, pairs, unread  # unread: [(key, as it stands)]
         self.fields = {entry.key: entry for entry in sheet.fields}
         said = [text for key, text in pairs if key.lower() == "u"]
@@ -182,7 +191,7 @@ class _Link:
         self.left, self.asks, self.given = [], {}, {}
         self.doubled = ["u"] if len({_system(text)[0] for text in said}) > 1 else []
 
-    def reading(self):
+    def reading(self) -> Reading:
         """The ``Reading``."""
         known = []
         for place, (key, text) in enumerate(self.pairs):
@@ -205,7 +214,7 @@ class _Link:
                 self.ask(entry, f"{entry.label}: the link is damaged here.")
         return self.result()
 
-    def entry(self, key):
+    def entry(self, key: str) -> tuple[Field | None, str]:
         """(field, standing) that a key of a link means; (None, "") for none."""
         for name in (key, key.lower()):
             for standing, mark in (("given", ""), *MARKS.items()):
@@ -213,11 +222,11 @@ class _Link:
                     return self.fields[name[: len(name) - len(mark)]], standing
         return None, ""
 
-    def ask(self, entry, question):
+    def ask(self, entry: Field, question: str) -> None:
         self.asks[entry.key] = question
         self.standing[entry.key] = "asked"
 
-    def take_choice(self, entry, text):
+    def take_choice(self, entry: Choice, text: str) -> None:
         values = {value.lower(): value for value, _ in entry.options}
         found = values.get(text.strip().lower())
         if text.strip() == UNKNOWN and entry.unknown is not None:
@@ -228,7 +237,7 @@ class _Link:
         else:
             self.texts[entry.key] = found
 
-    def result(self):
+    def result(self) -> Reading:
         said = [OLDER] if self.older and self.given else []
         for key in dict.fromkeys(self.doubled):
             if key in self.fields:
@@ -255,7 +264,7 @@ class _Link:
             tuple(self.asks.items()),
         )  # fmt: skip
 
-    def ask_bare(self):
+    def ask_bare(self) -> None:
         """Numbers without a unit, where the link's units are not known."""
         for key, text in self.given.items():
             entry = self.fields[key]
@@ -266,11 +275,11 @@ class _Link:
 class _New(_Link):
     """A link of version 1, found to be whole."""
 
-    def __init__(self, sheet, pairs, after):
+    def __init__(self, sheet: Sheet, pairs: Pairs, after: Pairs) -> None:
         super().__init__(sheet, pairs, [])
         self.after = after
 
-    def reading(self):
+    def reading(self) -> Reading:
         """The ``Reading``; what stands after the check characters is not of the link."""
         for key, text in self.after:
             if self.entry(key)[0] is not None or key.lower() in {"u", "v", "c"}:
@@ -278,7 +287,7 @@ class _New(_Link):
             self.left.append(f"{key}={text}")
         return super().reading()
 
-    def take(self, entry, text, _last):
+    def take(self, entry: Field, text: str, _last: bool) -> None:
         """One field's text."""
         if isinstance(entry, Choice):
             self.take_choice(entry, text)
@@ -301,7 +310,7 @@ class _Old(_Link):
     version = 0
     older = True
 
-    def take(self, entry, text, last):
+    def take(self, entry: Field, text: str, last: bool) -> None:
         """One field's text, of the last one without what a sentence put after the address."""
         if len(text) > old_link.LONGEST:
             text = text[: old_link.LONGEST]
@@ -316,7 +325,7 @@ class _Old(_Link):
         else:
             self.texts[entry.key] = text
 
-    def take_number(self, entry, text):
+    def take_number(self, entry: Number, text: str) -> None:
         default = self.usual.get(entry.key, entry.default(self.system))
         read = old_link.number(entry, text, default, self.system)
         two = old_link.damaged(entry, text)
@@ -331,7 +340,7 @@ class _Old(_Link):
             self.ask(entry, f"{entry.label}: is {spelled.shown(two[0])} meant? Enter it again.")
         self.texts[entry.key], self.units[entry.key] = read
 
-    def take_rows(self, entry, text):
+    def take_rows(self, entry: Rows, text: str) -> None:
         rows, bad = old_link.rows(entry, text)
         if rows or not bad:
             self.texts[entry.key], more = link_texts.rows_in(
@@ -343,13 +352,13 @@ class _Old(_Link):
             self.ask(entry, f"{entry.label}: some rows of the link could not be read.")
 
 
-def _asking(questions):
+def _asking(questions: list[str]) -> str:
     rest = len(questions) - 3
     more = f" And {rest} more." if rest > 0 else ""
     return "Before there is an answer: " + " ".join(questions[:3]) + more
 
 
-def _is_number(entry, text):
+def _is_number(entry: Number, text: str) -> bool:
     try:
         parse(text, entry.quantity)
     except InputError:
@@ -357,7 +366,7 @@ def _is_number(entry, text):
     return True
 
 
-def _own_unit(entry, text):
+def _own_unit(entry: Number, text: str) -> bool:
     try:
         own = parse(text, entry.quantity).own
     except InputError:
@@ -365,7 +374,7 @@ def _own_unit(entry, text):
     return own or len(QUANTITIES[entry.quantity].units) == 1
 
 
-def _readable(entry, text, system):
+def _readable(entry: Field, text: str, system: str) -> bool:
     if isinstance(entry, Choice):
         return text.strip().lower() in {value.lower() for value, _ in entry.options}
     if isinstance(entry, Count):
@@ -380,7 +389,7 @@ def _readable(entry, text, system):
     return True
 
 
-def _without_end(entry, text, system):
+def _without_end(entry: Field, text: str, system: str) -> str:
     """``text`` without signs at its end, where only so it can be read."""
     shorter = text
     for _ in range(4):

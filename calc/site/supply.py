@@ -136,7 +136,7 @@ def outlet_of(row: OutletRow, node: str, where: str) -> Outlet:
     return Outlet(row.name, node, law, wanted_pa=works, rated_pa=best)
 
 
-def _law(kind, flow, rated):
+def _law(kind: str, flow: float, rated: float | None) -> OutletLaw:
     if kind == "steady":
         return FixedFlow(flow, FIXED_LEAST if rated is None else rated)
     if kind == "saver":
@@ -174,7 +174,7 @@ class Built:
         """The network with the outlets open that are open after."""
         return self._network([row.after for row in self.supply.outlets])
 
-    def _network(self, counts):
+    def _network(self, counts: list[int]) -> Network:
         outlets = tuple(
             replace(outlet, count=max(1, count), open=count > 0)
             for outlet, count in zip(self.outlets, counts, strict=True)
@@ -214,7 +214,7 @@ def named(error: InputError, name: str) -> InputError:
 class _Builder:
     """Goes through the rows once, keeping every fault on the way."""
 
-    def __init__(self, supply):
+    def __init__(self, supply: Supply) -> None:
         self.supply, self.faults, self.where = supply, [], {}
         self.names = {fold(PUMP): PUMP}  # as compared -> as first written
         self.heights, self.levels = {PUMP: 0.0}, [Level(WATER, -supply.source.lift_m)]
@@ -235,12 +235,12 @@ class _Builder:
             tuple(self.names.values()), self.where, self.section_rows, self.outlet_rows,
         )  # fmt: skip
 
-    def _fault(self, text, name):
+    def _fault(self, text: str, name: str) -> None:
         self.faults.append(InputError(text, name=name))
 
     # Points ------------------------------------------------------------------------------------
 
-    def _new(self, text, cell, what):
+    def _new(self, text: str, cell: str, what: str) -> str | None:
         """A name of its own, as it was first written; None where it cannot be one."""
         key = fold(text)
         if not key:
@@ -252,14 +252,14 @@ class _Builder:
         self.names[key] = plain(text)
         return self.names[key]
 
-    def _tanks(self, rows):
+    def _tanks(self, rows: tuple[TankRow, ...]) -> None:
         for at, row in enumerate(rows):
             name = self._new(row.name, f"tanks.{at}.name", "a name for the tank")
             if name is not None:
                 self.levels.append(Level(name, row.level_m, fills=True))
                 self.where[name] = f"tanks.{at}"
 
-    def _ends(self, rows):
+    def _ends(self, rows: tuple[SectionRow, ...]) -> None:
         """Far ends of sections are the points; two may end at one point, at one height."""
         tanks = {level.name for level in self.levels}
         for at, row in enumerate(rows):
@@ -274,7 +274,7 @@ class _Builder:
                 text = f"“{name}” has another height in a row above. Give both the same."
                 self._fault(text, f"sections.{at}.height")
 
-    def _point(self, text, cell):
+    def _point(self, text: str, cell: str) -> str | None:
         """The known point a cell names; None where there is none."""
         name = self.names.get(fold(text))
         if name is None and not fold(text):
@@ -300,7 +300,7 @@ class _Builder:
             self.where[name] = "source.pumps" if number > 1 else "source.pump"
             yield PumpSet(name, INLET, PUMP, source.pump, source.set_pa)
 
-    def _sections(self, rows) -> Iterator:
+    def _sections(self, rows: tuple[SectionRow, ...]) -> Iterator:
         for at, row in enumerate(rows):
             start = self._point(row.start, f"sections.{at}.start")
             end = self.names.get(fold(row.end))
@@ -315,7 +315,7 @@ class _Builder:
             self.section_rows[name] = at
             yield from self._section(at, row, name, start, end)
 
-    def _section(self, at, row, name, start, end):
+    def _section(self, at: int, row: SectionRow, name: str, start: str, end: str) -> Iterator[Link]:
         """The pipe, and at its far end the device that is in it."""
         part = fittings.BY_KEY[row.part]
         k = section_of(row, 0.0, 1.0, name).k
@@ -339,7 +339,7 @@ class _Builder:
 
     # Outlets -----------------------------------------------------------------------------------
 
-    def _outlet(self, at, row):
+    def _outlet(self, at: int, row: OutletRow) -> Outlet | None:
         """The outlet of a row, with a name of its own; None where it has a fault."""
         where, name = f"outlets.{at}", plain(row.name)
         if not name:

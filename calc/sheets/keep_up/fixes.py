@@ -19,7 +19,7 @@ from calc.sheets.keep_up.options import Option
 from calc.site.supply import INLET
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from calc.network.findings import Trouble
     from calc.site.supply import Supply
@@ -148,7 +148,7 @@ def _group(case: Case, reader: Reader, asked: tuple, makers: tuple[Callable, ...
     return [max(rest, key=lambda one: one.pressure(name))]
 
 
-def _changes(make, case: Case, reader: Reader, asked: tuple):
+def _changes(make: Callable, case: Case, reader: Reader, asked: tuple) -> Iterator[Change]:
     """Each change of a maker, solved and judged; one that cannot be solved is left out."""
     relief, now, kinds = asked
     options = make(case, reader)

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from calc.page.fields import Rows, Sheet
     from calc.page.form import Values
     from calc.sheets.keep_up.case import Case
-    from calc.site.supply import Supply
+    from calc.site.supply import OutletRow, SectionRow, Supply
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 TRY = "Try this fix"
@@ -89,12 +89,12 @@ def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[
     return found or {"ask": "rows"}
 
 
-def _section_cells(row) -> tuple:
+def _section_cells(row: SectionRow) -> tuple:
     pipe = f"{row.pipe.kind}/{row.pipe.size}"
     return row.start, row.end, row.length_m, row.height_m, pipe, row.bends, row.part
 
 
-def _outlet_cells(row) -> tuple:
+def _outlet_cells(row: OutletRow) -> tuple:
     figures = (row.flow_m3s, row.rated_pa, row.needed_pa)
     return row.name, row.at, row.kind, row.before, row.after, *figures
 
