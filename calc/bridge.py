@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 import sys
 import traceback
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page import charts, render, row_text
@@ -17,6 +17,7 @@ from calc.page.fields import UNKNOWN, Number, Rows
 from calc.page.form import State, filled_rows, hidden_keys, within, work
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
+from calc.sheets.addresses import addresses
 from calc.site import link
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
 
@@ -28,6 +29,8 @@ if TYPE_CHECKING:
     from calc.quantities import Unit
     from calc.reading import Parsed
 
+
+Data = dict[str, Any]  # JSON
 
 FAILED = (
     "These numbers could not be worked out: a fault of this calculator, not of yours. "
@@ -77,7 +80,9 @@ def work_out(request: Data) -> Data:
         "example": outcome.example,
     }
     if outcome.answer is not None:
-        reply["html"] = render.answer(outcome, request.get("base", ""), request.get("flat", False))
+        where = request.get("base", ""), request.get("flat", False)
+        address = addresses(state.system, outcome.example, *where)
+        reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply
@@ -140,10 +145,10 @@ def convert(request: Data) -> Data:
     """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
     texts, units = dict(state.texts), dict(state.units)
-    for entry, parsed in _parsed(sheet, state):
-        target = QUANTITIES[entry.quantity].default(request["to"])
+    for number, parsed in _parsed(sheet, state):
+        target = QUANTITIES[number.quantity].default(request["to"])
         if parsed.unit != target:
-            texts[entry.key], units[entry.key] = _tidy(entry, parsed, target), target.symbol
+            texts[number.key], units[number.key] = _tidy(number, parsed, target), target.symbol
     for entry in sheet.fields:
         if isinstance(entry, Rows):
             texts[entry.key], more = _converted_rows(entry, state, request["to"])

@@ -30,7 +30,7 @@ class Unit:
     symbol: str
     factor: float
     offset: float = 0.0
-    aliases: tuple = ()
+    aliases: tuple[str, ...] = ()
 
     def to_si(self, number: float) -> float:
         """``number`` of this unit in SI."""
@@ -50,15 +50,15 @@ class Quantity:
 
     key: str
     name: str
-    units: tuple
+    units: tuple[Unit, ...]
     metric: str
     us: str
-    others: tuple = ()
+    others: tuple[Unit, ...] = ()
 
     @cached_property
-    def words(self) -> dict:
+    def words(self) -> dict[str, Unit]:
         """{folded symbol or alias: unit} of every unit that is read."""
-        found = {}
+        found: dict[str, Unit] = {}
         for unit in (*self.units, *self.others):
             for word in (unit.symbol, *unit.aliases):
                 found.setdefault(_fold(word), unit)
@@ -70,7 +70,7 @@ class Quantity:
 
     def default(self, system: str) -> Unit:
         """The usual unit of ``system``: "metric" or "us"."""
-        return self.unit(self.us if system == "us" else self.metric)
+        return self.words[_fold(self.us if system == "us" else self.metric)]
 
 
 @lru_cache(maxsize=2048)  # a table of rows asks for the same few units again and again

@@ -71,7 +71,7 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
         raise InputError("Nothing is entered here. Enter a number.")
     feet_inches = _feet_and_inches(cleaned) if kind.unit("ft") and kind.unit("in") else None
     if feet_inches is not None:
-        foot = kind.unit("ft")
+        foot = QUANTITIES["length"].words["ft"]
         return Parsed(foot.to_si(feet_inches), feet_inches, foot, own=True)
     drawn = any(sign in text for sign in _VULGAR)
     _ask_which(cleaned, kind, drawn)
@@ -98,7 +98,9 @@ def split(text: str, quantity: str) -> tuple[str, Unit | None]:
     """
     kind = QUANTITIES[quantity]
     found = _TAIL.fullmatch(text.strip())
-    unit = kind.unit(found[2]) if found else None
+    if found is None:
+        return text, None
+    unit = kind.unit(found[2])
     if unit is None or unit not in kind.units or not unit.symbol:
         return text, None
     return found[1].strip(), unit

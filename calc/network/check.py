@@ -113,7 +113,7 @@ def _wrong(link: Link) -> str:
 
 def neighbours(network: Network) -> dict[str, list[tuple[Link, str]]]:
     """Every (link, other end) by place, whichever way the link points."""
-    found = {name: [] for name in network.heights}
+    found: dict[str, list[tuple[Link, str]]] = {name: [] for name in network.heights}
     for link in network.links:
         found[link.start].append((link, link.end))
         found[link.end].append((link, link.start))
@@ -124,7 +124,7 @@ def _unjoined(network: Network) -> Iterator[Problem]:
     """Groups of joined parts without any open water among them: one problem a group."""
     near = neighbours(network)
     wet = _spread([level.name for level in network.levels], near, _anyhow)
-    outlets = {}
+    outlets: dict[str, str] = {}
     for outlet in network.outlets:
         outlets.setdefault(outlet.node, outlet.name)
     done = set(wet)
@@ -184,7 +184,7 @@ def _unreachable(network: Network) -> Iterator[Problem]:
     near = neighbours(network)
     starts = [level.name for level in network.levels]
     reached = _spread(starts, near, lambda link, here: not one_way(link) or link.start == here)
-    outlets = {}
+    outlets: dict[str, str] = {}
     for outlet in network.outlets:
         outlets.setdefault(outlet.node, outlet.name)
     for link in network.links:

@@ -205,7 +205,10 @@ class PumpLaw:
         return self._curve(self._end / 2)[0]
 
 
-def law_of(link: Link, network: Network) -> RunLaw | DeviceLaw | PumpLaw:
+Law = RunLaw | DeviceLaw | PumpLaw
+
+
+def law_of(link: Link, network: Network) -> Law:
     """The law of a link, wide open: without what its set pressure holds back.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns its law.
@@ -227,6 +230,6 @@ def set_head(link: Link, network: Network) -> float | None:
     link: any link; network: ``Network``.  Returns m.  Raises KeyError for an unknown end.
     Source: hydrostatics.
     """
-    if getattr(link, "set_pa", None) is None:
+    if not isinstance(link, (PumpSet, Reducer)) or link.set_pa is None:
         return None
     return network.heights[link.end] + link.set_pa / network.weight

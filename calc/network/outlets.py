@@ -58,7 +58,7 @@ def held_flow_and_slope(
     return orifice_flow_and_slope(pressure_pa, flow_m3s, least_pa)
 
 
-def _check(law: Orifice | FixedFlow | LimitedShower | CompensatingDripper) -> None:
+def _check(law: OutletLaw) -> None:
     require("flow", law.flow_m3s, 1e-9, MOST_FLOW, "flow", "Give the outlet's flow, above zero.")
     remedy = "Give the pressure at which the flow holds, above zero."
     require("pressure", law.pressure_pa, 1.0, MOST_PRESSURE, "pressure", remedy)
@@ -165,6 +165,9 @@ class CompensatingDripper:
         return held_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
+OutletLaw = Orifice | FixedFlow | LimitedShower | CompensatingDripper
+
+
 @dataclass(frozen=True)
 class Outlet:
     """So many equal outlets at a node, open or shut.
@@ -175,7 +178,7 @@ class Outlet:
 
     name: str
     node: str
-    law: object
+    law: OutletLaw
     count: int = 1
     open: bool = True
     wanted_pa: float | None = None

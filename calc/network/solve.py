@@ -139,7 +139,8 @@ class _System:
         pairs = [(index[link.start], index[link.end]) for link in network.links]
         inner = [pair for pair in pairs if max(pair) < self.count]
         self.plan = network_matrix.eliminate(self.count, inner)
-        self.links, self.holders = [], []
+        self.links: list[tuple[str, Law, int, int, int]] = []
+        self.holders: list[_Holder] = []
         for link, (i, j) in zip(network.links, pairs, strict=True):
             self._add(link, i, j)
         self.outlets = [
@@ -222,7 +223,7 @@ class _System:
 
     def share(self) -> None:
         """What parts that hold one place at one head draw, shared equally: their ``base``."""
-        groups = {}
+        groups: dict[tuple[int, float], list[_Holder]] = {}
         for holder in self.holders:
             if holder.part == "held":
                 groups.setdefault((holder.j, holder.set_head_m), []).append(holder)
@@ -268,7 +269,9 @@ class _Point:
 
     def __init__(self, count: int, size: int) -> None:
         self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
-        self.flows, self.draws = [], []
+        self.flows: list[tuple[str, int, int, float, float]] = []
+        self.draws: list[tuple[float, float]] = []
+        self.norm = self.through = 0.0
 
     def link(self, i: int, j: int, slot: int, flow: float, slope: float) -> None:
         self.over[i] += flow
@@ -363,6 +366,6 @@ def _solution(
         draws[outlet.name] = draw + slope * change[i]
         over[i] += draws[outlet.name]
     imbalance = max(map(abs, over[: system.count]), default=0.0) / max(point.through, TRICKLE)
-    heads = (h + c for h, c in zip(heads, change, strict=True))
-    named = dict(zip(system.names, heads, strict=True))
+    last = (h + c for h, c in zip(heads, change, strict=True))
+    named = dict(zip(system.names, last, strict=True))
     return Solution(network, named, flows, draws, steps, imbalance)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.network.parts import Network, PumpSet, Reducer
+from calc.network.parts import Link, Network, PumpSet, Reducer
 
 NONE = float("-inf")  # m, of a place that no water stands at
 

@@ -19,7 +19,7 @@ from calc.reading import split
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable, Iterator, Mapping
     from typing import Any
 
     from calc.page.fields import Cell, Field, Sheet
@@ -36,7 +36,7 @@ class Row:
     """
 
     place: str
-    numbers: dict
+    numbers: dict[str, Any]
 
     def cell(self, key: str) -> str:
         return f"{self.place}.{key}"
@@ -59,9 +59,9 @@ class State:
     """
 
     system: str = "metric"
-    texts: dict = field(default_factory=dict)
-    units: dict = field(default_factory=dict)
-    standing: dict = field(default_factory=dict)
+    texts: Mapping[str, str] = field(default_factory=dict)
+    units: Mapping[str, str] = field(default_factory=dict)
+    standing: Mapping[str, str] = field(default_factory=dict)
 
     def text(self, entry: Field) -> str:
         """The text of a field, its default where nothing is typed."""
@@ -111,8 +111,8 @@ class Assumed:
 class Values:
     """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
 
-    numbers: dict
-    typed: dict
+    numbers: dict[str, Any]
+    typed: dict[str, Parsed]
 
     def __getattr__(self, key: str) -> Any:
         try:
@@ -130,47 +130,56 @@ class Outcome:
     """
 
     answer: Answer | None
-    errors: dict
-    notes: dict
-    hidden: frozenset
+    errors: dict[str, str]
+    notes: dict[str, str]
+    hidden: frozenset[str]
     reader: Reader
-    assumed: tuple = ()
+    assumed: tuple[Assumed, ...] = ()
     example: bool = False  # nothing was given: the whole answer is the example's
 
 
 def work(sheet: Sheet, state: State) -> Outcome:
     """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
-    reader = Reader(state.system)
-    numbers, typed, errors, notes = {}, {}, {}, {}
-    hidden = hidden_keys(sheet, state)
-    for entry in sheet.fields:
-        if entry.key in hidden:
-            numbers[entry.key] = None
-            continue
-        if state.standing.get(entry.key) == "asked":
-            errors[entry.key] = ASKED
-            continue
-        try:
-            if isinstance(entry, Rows):
-                numbers[entry.key] = _read_rows(entry, state, errors, notes)
-            else:
-                numbers[entry.key] = _read(entry, state, reader, typed, notes)
-        except InputError as error:
-            errors[entry.key] = error.message
+    reader, hidden = Reader(state.system), hidden_keys(sheet, state)
+    values, notes, errors = _values(sheet, state, hidden)
     answer = None
     if not errors:
         try:
-            answer = sheet.solve(Values(numbers, typed), reader)
+            answer = sheet.solve(values, reader)
         except InputError as error:
             for one in getattr(error, "errors", (error,)):
-                name = sheet.arguments.get(one.name, one.name)
-                key = _known(name, sheet, hidden, state)
+                name = sheet.arguments.get(one.name or "", one.name)
+                key = _known(name or "", sheet, hidden, state)
                 errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
     )
+
+
+def _values(
+    sheet: Sheet, state: State, hidden: frozenset[str]
+) -> tuple[Values, dict[str, str], dict[str, str]]:
+    """(what the fields hold, notes on how they were read, errors), the last two by key."""
+    found = Values({}, {})
+    notes: dict[str, str] = {}
+    errors: dict[str, str] = {}
+    for entry in sheet.fields:
+        if entry.key in hidden:
+            found.numbers[entry.key] = None
+            continue
+        if state.standing.get(entry.key) == "asked":
+            errors[entry.key] = ASKED
+            continue
+        try:
+            if isinstance(entry, Rows):
+                found.numbers[entry.key] = _read_rows(entry, state, errors, notes)
+            else:
+                found.numbers[entry.key] = _read(entry, state, found.typed, notes)
+        except InputError as error:
+            errors[entry.key] = error.message
+    return found, notes, errors
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
@@ -185,7 +194,7 @@ STANDINGS = {
 
 def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
     """``Assumed`` of every field shown whose value its reader did not give, in their order."""
-    found = []
+    found: list[Assumed] = []
     for entry in entries:
         if isinstance(entry, Rows):
             found += _assumed_cells(entry, state)
@@ -207,11 +216,12 @@ def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
     """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
     for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
         for column, text in zip(entry.columns, row, strict=False):
-            if text.strip() != UNKNOWN or getattr(column, "unknown", None) is None:
+            unknown = None if isinstance(column, Text) else column.unknown
+            if text.strip() != UNKNOWN or unknown is None:
                 continue
             key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
-            shown = written(column, column.unknown.text(state.system), state)
-            reason = column.unknown.reason or STANDINGS["unknown"]
+            shown = written(column, unknown.text(state.system), state)
+            reason = unknown.reason or STANDINGS["unknown"]
             yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
 
 
@@ -244,9 +254,8 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
     return frozenset(hidden)
 
 
-def _read(
-    entry: Field, state: State, reader: Reader, typed: dict[str, Parsed], notes: dict[str, str]
-) -> Any:
+def _read(entry: Cell, state: State, typed: dict[str, Parsed], notes: dict[str, str]) -> Any:
+    """A field's SI number, count, choice or text; None where it is empty or not known."""
     text = state.text(entry)
     if text.strip() == UNKNOWN and not isinstance(entry, Text):
         text = _unknown(entry, state.system)
@@ -261,6 +270,14 @@ def _read(
         return _read_text(entry, text)
     if entry.optional and not text.strip():
         return None
+    parsed = _read_number(entry, text, state)
+    typed[entry.key] = parsed
+    notes[entry.key] = parsed.note
+    return min(max(parsed.value, entry.low), entry.high)
+
+
+def _read_number(entry: Number, text: str, state: State) -> Parsed:
+    reader = Reader(state.system)
     symbol = state.units.get(entry.key) or reader.unit(entry.quantity).symbol
     try:
         parsed = parse(text, entry.quantity, symbol)
@@ -268,9 +285,7 @@ def _read(
         raise InputError(f"{error.message} {allowed(entry, reader)}") from error
     if not within(entry, parsed):
         raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
-    typed[entry.key] = parsed
-    notes[entry.key] = parsed.note
-    return min(max(parsed.value, entry.low), entry.high)
+    return parsed
 
 
 def within(entry: Number, parsed: Parsed) -> bool:
@@ -317,7 +332,9 @@ def _read_row(
     errors: dict[str, str],
     notes: dict[str, str],
 ) -> Row:
-    place, numbers, found = f"{entry.key}.{index}", {}, {}
+    place = f"{entry.key}.{index}"
+    numbers: dict[str, Any] = {}
+    found: dict[str, str] = {}
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
@@ -327,7 +344,7 @@ def _read_row(
     for column, text in zip(entry.columns, row, strict=True):
         try:
             cell = state.cell(entry, column, text)
-            numbers[column.key] = _read(column, cell, Reader(state.system), {}, found)
+            numbers[column.key] = _read(column, cell, {}, found)
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
@@ -364,7 +381,8 @@ def _read_count(entry: Count, text: str) -> int:
 def _read_text(entry: Text, text: str) -> str:
     if len(text) > entry.longest:
         raise InputError(
-            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. Leave some lines out."
+            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. "
+            "Leave some lines out."
         )
     return text
 
@@ -379,9 +397,9 @@ def allowed(entry: Number, reader: Reader) -> str:
     return f"Allowed: {low} to {high}."
 
 
-def _known(name: str | None, sheet: Sheet, hidden: frozenset[str], state: State) -> str:
+def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:
     """The key of the field, row or cell that an error names; "" where there is none."""
-    key, _, rest = (name or "").partition(".")
+    key, _, rest = name.partition(".")
     shown = {entry.key: entry for entry in sheet.fields if entry.key not in hidden}
     if key not in shown:
         return ""
@@ -406,7 +424,7 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
     if "." not in key:
         return message
     name, index = key.split(".")[:2]
-    entry = sheet.field(name)
+    entry = _table(sheet, name)
     rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
     return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
 
@@ -416,4 +434,12 @@ def _label(error: InputError, sheet: Sheet, key: str) -> str:
     if not name:
         return (error.name or "a number").replace("_", " ")
     column = rest.partition(".")[2]
-    return sheet.field(name).column(column).label if column else sheet.field(name).label
+    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+
+
+def _table(sheet: Sheet, key: str) -> Rows:
+    """The table of this key: only a table's places have dots in them."""
+    entry = sheet.field(key)
+    if not isinstance(entry, Rows):
+        raise KeyError(key)
+    return entry

@@ -11,18 +11,20 @@ from typing import TYPE_CHECKING
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
-from calc.page.form import State, filled_rows, row_words, written
+from calc.page.form import filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
-    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table
+    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict
     from calc.page.form import Outcome, State
 
+    Address = Callable[[Link], str]
 
-__all__ = ["answer", "form", "fragment", "plain", "split_default"]
+
+__all__ = ["answer", "form", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
@@ -31,13 +33,9 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome: Outcome, base: str = "", flat: bool = False) -> str:
-    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
-    reader, found = outcome.reader, outcome.answer
-
-    def address(link: Link) -> str:
-        return escape(_address(link, base, flat, reader.system, outcome.example))
-
+def answer(outcome: Outcome, address: Address) -> str:
+    """HTML of a worked answer.  address: gives the address that a ``Link`` opens."""
+    reader, found = outcome.reader, _found(outcome)
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in beside(found)]
     head += [_caution(caution) for caution in found.cautions]
@@ -51,6 +49,12 @@ def answer(outcome: Outcome, base: str = "", flat: bool = False) -> str:
         f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
+
+
+def _found(outcome: Outcome) -> Answer:
+    if outcome.answer is None:
+        raise ValueError(f"there is no answer to show: {outcome.errors}")
+    return outcome.answer
 
 
 def _word(verdict: Verdict) -> str:
@@ -68,7 +72,7 @@ def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
     for fix in fixes:
         words = escape(fix.text)
         if fix.link is not None:
-            words = f'{words} <a href="{address(fix.link)}">{escape(fix.link.text)}</a>'
+            words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
 
@@ -122,7 +126,10 @@ def _other(reader: Reader) -> Reader:
 
 def _warning(warning: Finding) -> str:
     word = WARNING_WORDS[warning.level]
-    return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
+    return (
+        f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> '
+        f"{escape(warning.text)}</p>"
+    )
 
 
 def _chart(chart: Chart) -> str:
@@ -200,22 +207,23 @@ def _step(step: Step, reader: Reader) -> str:
     if step.formula:
         parts.append(formula.mathml(step.formula))
         givens = ", ".join(
-            f"{escape(formula.text(f'{name} = 0')[:-4])} = {escape(reader.both(v.value, v.quantity, v.digits))}"
-            for name, v in step.given.items()
+            f"{escape(formula.text(f'{name} = 0')[:-4])} = {_both(value, reader)}"
+            for name, value in step.given.items()
         )
         parts.append(f'<p class="sl-given">with {givens}</p>' if givens else "")
         put_in = escape(_put_in(step))
         parts.append(f'<p class="sl-put-in">= {put_in}</p>')
     if step.result is not None:
-        value = step.result
-        parts.append(
-            f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>'
-        )
+        parts.append(f'<p class="sl-result">= {_both(step.result, reader)}</p>')
     if step.note:
         parts.append(f'<p class="sl-step-note">{escape(step.note)}</p>')
     if step.source:
         parts.append(f'<p class="sl-source">Source: {escape(step.source)}</p>')
     return f"<li>{''.join(parts)}</li>"
+
+
+def _both(value: Value, reader: Reader) -> str:
+    return escape(reader.both(value.value, value.quantity, value.digits))
 
 
 def _put_in(step: Step) -> str:
@@ -226,27 +234,10 @@ def _put_in(step: Step) -> str:
 def _links(links: tuple[Link, ...], address: Address) -> str:
     if not links:
         return ""
-    items = "".join(f'<li><a href="{address(link)}">{escape(link.text)}</a></li>' for link in links)
+    items = "".join(
+        f'<li><a href="{escape(address(link))}">{escape(link.text)}</a></li>' for link in links
+    )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
-
-
-def _address(link: Link, base: str, flat: bool, system: str, example: bool):
-    from calc.sheets import sheet
-
-    target = sheet(link.sheet)
-    place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
-    return f"{place}#{fragment(target, link.values, system, example)}"
-
-
-def fragment(sheet: Sheet, texts: Mapping[str, str], system: str = "metric", example: bool = False):
-    """The part of a link after "#" that opens ``sheet`` with ``texts``.
-
-    They are given by the reader, or where ``example`` the example's, as the answer they are from.
-    """
-    from calc.site import link
-
-    standing = dict.fromkeys(texts, "example" if example else "given")
-    return link.write(sheet, State(system, dict(texts), {}, standing))
 
 
 # Plain text ------------------------------------------------------------------
@@ -254,7 +245,7 @@ def fragment(sheet: Sheet, texts: Mapping[str, str], system: str = "metric", exa
 
 def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
-    reader, found = outcome.reader, outcome.answer
+    reader, found = outcome.reader, _found(outcome)
     lines = [sheet.title.upper(), ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]

@@ -80,7 +80,7 @@ def check(pairs: list[tuple[str, str]]) -> str:
 def same_check(text: str, pairs: list[tuple[str, str]]) -> bool:
     """Whether ``text`` begins with the check characters of ``pairs``, a full stop may follow."""
     found = re.match(rf"[0-9a-z]{{{CHECK}}}(?![0-9a-z])", text.strip().lower())
-    return bool(found) and found[0].translate(_LIKE) == check(pairs)
+    return found is not None and found[0].translate(_LIKE) == check(pairs)
 
 
 def shown(text: str) -> str:

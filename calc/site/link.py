@@ -21,10 +21,13 @@ from calc.site import fragment as spelled
 from calc.site import frozen, link_texts, old_link
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from calc.page.fields import Field
 
 
 VERSION = 1
+Pairs = list[tuple[str, str]]  # (key of a field, its text), as they stand in a link
 MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
 CUT = "This link is cut off or damaged: ask for it again."
 OLDER = "An older link: check your numbers."
@@ -73,18 +76,17 @@ def write(sheet: Sheet, state: State) -> str:
         if entry.key in hidden:
             continue
         text = _text(entry, state.text(entry), state.units, state.system, usual)
-        standing = _standing(entry, text, state, usual)
-        left = _text(entry, usual.get(entry.key), {}, state.system, usual)
+        standing, left = _standing(entry, text, state, usual), usual.get(entry.key)
+        if left is not None:
+            left = _text(entry, left, {}, state.system, usual)
         if standing != "example" or text != left:
             pairs.append((entry.key + MARKS.get(standing, ""), text))
     return spelled.join([*pairs, ("c", spelled.check(pairs))])
 
 
 def _text(
-    entry: Field, text: str | None, units: dict[str, str], system: str, usual: dict[str, str]
-) -> str | None:
-    if text is None:
-        return None
+    entry: Field, text: str, units: Mapping[str, str], system: str, usual: dict[str, str]
+) -> str:
     columns = {c.key: usual[f"{entry.key}.{c.key}"] for c in getattr(entry, "columns", ())
                if f"{entry.key}.{c.key}" in usual}  # fmt: skip
     return link_texts.text_out(entry, text, units, system, columns)
@@ -116,9 +118,10 @@ def read(fragment: str, sheet: Sheet) -> Reading:
         found = _whole(pairs)
         if found:
             return _New(sheet, *found).reading()
-        fragment = spelled.again(fragment)
-        if fragment is None:
+        once = spelled.again(fragment)
+        if once is None:
             break
+        fragment = once
         pairs, damaged = spelled.part(fragment)
     version = dict(pairs).get("v", "")
     newer = version.isascii() and version.isdigit() and int(version[:9]) > VERSION
@@ -151,7 +154,9 @@ def _system(text: str) -> tuple[str, bool]:
 
 def _defaults(sheet: Sheet, version: int, system: str) -> tuple[dict[str, str], dict[str, str]]:
     """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
-    usual, texts, units = frozen.table(version, sheet.key, system), {}, {}
+    usual = frozen.table(version, sheet.key, system)
+    texts: dict[str, str] = {}
+    units: dict[str, str] = {}
     later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
     for entry in sheet.fields:
         text = usual.get(entry.key, later[entry.key])
@@ -188,7 +193,9 @@ class _Link:
         self.texts, self.units = _defaults(sheet, self.version, self.system)
         self.standing = dict.fromkeys(self.texts, "example")
         self.usual = frozen.table(self.version, sheet.key, self.system)
-        self.left, self.asks, self.given = [], {}, {}
+        self.left: list[str] = []  # not understood
+        self.asks: dict[str, str] = {}
+        self.given: dict[str, str] = {}
         self.doubled = ["u"] if len({_system(text)[0] for text in said}) > 1 else []
 
     def reading(self) -> Reading:
@@ -221,6 +228,10 @@ class _Link:
                 if name.endswith(mark) and name[: len(name) - len(mark)] in self.fields:
                     return self.fields[name[: len(name) - len(mark)]], standing
         return None, ""
+
+    def take(self, entry: Field, text: str, last: bool) -> None:
+        """One field's text; ``last``: the link ends with it."""
+        raise NotImplementedError
 
     def ask(self, entry: Field, question: str) -> None:
         self.asks[entry.key] = question
@@ -287,7 +298,7 @@ class _New(_Link):
             self.left.append(f"{key}={text}")
         return super().reading()
 
-    def take(self, entry: Field, text: str, _last: bool) -> None:
+    def take(self, entry: Field, text: str, last: bool) -> None:
         """One field's text."""
         if isinstance(entry, Choice):
             self.take_choice(entry, text)

@@ -76,7 +76,7 @@ def distances(network: Network) -> dict[str, float]:
 
     The pump itself and devices take no length.
     """
-    near = {}
+    near: dict[str, list[tuple[str, float]]] = {}
     for link in network.links:
         length = link.length_m if isinstance(link, Run) else 0.0
         near.setdefault(link.start, []).append((link.end, length))
@@ -145,7 +145,7 @@ def _marks(
 ) -> Iterator[Shape]:
     """A numbered mark at every place, moved down where it would lie on another."""
     short = {tap.node for tap in case.taps if tap.level == "stop"}
-    placed = []
+    placed: list[tuple[float, float]] = []
     for level in case.after.network.levels:
         if level.name in along:
             yield Dot(scale.x(along[level.name]), scale.y(level.level_m), 4, "one", hollow=True)
@@ -166,7 +166,7 @@ def _near(spot: tuple[float, float], others: list[tuple[float, float]]) -> bool:
 def _legend(case: Case, numbers: dict[str, int], top: float) -> tuple[list[Shape], float]:
     """(shapes, y below them): the two lines, then the numbers' names."""
     y = top + LINE
-    shapes = [
+    shapes: list[Shape] = [
         Stroke(((4, y - 4), (30, y - 4)), "two", "dashed", 2),
         Words(36, y, "pressure as a height, before"),
         Stroke(((4, y + LINE - 4), (30, y + LINE - 4)), "one", "solid", 2),

@@ -16,7 +16,7 @@ from calc.sheets.keep_up.cause import words as cause_words
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator, Sequence
 
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
@@ -52,7 +52,7 @@ def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
 
 def _once(case: Case, one: Trouble) -> tuple[str, str]:
     if one.kind == "too-hot":
-        return one.kind, case.after.network.link(one.row).pipe.kind
+        return one.kind, case.after.network.run(one.row).pipe.kind
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
     return one.kind, one.row
@@ -130,7 +130,7 @@ def _shapes(case: Case) -> Iterator[Trouble]:
 
 def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding, ...]:
     """Everything found, in words; of equal weight the main outlet's first."""
-    found = signs(case, relief)
+    found: Sequence[Trouble] = signs(case, relief)
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
@@ -185,7 +185,7 @@ def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
 
 
 def _too_hot(case: Case, one: Trouble, value: str, limit: str) -> str:
-    pipe, network = case.after.network.link(one.row).pipe, case.after.network
+    pipe, network = case.after.network.run(one.row).pipe, case.after.network
     if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
         return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
     return f"{pipe.kind_label} is not made for hot water, and this is {value}."
@@ -214,7 +214,7 @@ def _tank(_case: Case, one: Trouble, value: str, _limit: str) -> str:
     return f"{one.row} gives {value}."
 
 
-_WORDS = {
+_WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "fight": lambda *a: _fight(*a) + ".",
     "too-hot": _too_hot,
     "vacuum-collapse": _collapse,

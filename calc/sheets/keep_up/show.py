@@ -117,8 +117,8 @@ def pipes_table(case: Case) -> Table:
         rows.append((name, bore, before, flow, speed, loss))
     if case.main is not None:
         names = [link.name for link in case.after.network.links if not isinstance(link, PumpSet)]
-        taken = largest_loss(case.after, [link.name for link in case.way])
-        taken = names.index(taken) if taken in names else None
+        most = largest_loss(case.after, [link.name for link in case.way])
+        taken = names.index(most) if most in names else None
     columns = (
         Column("Pipe section"),
         Column("Pipe"),
@@ -179,7 +179,7 @@ def chart(case: Case, reader: Reader) -> Chart:
         marks.append((solution.flows[PUMP_PART], solution.pressure(PUMP), word))
     if abs(marks[0][0] - marks[1][0]) < 0.04 * flows[-1]:
         marks = [(*marks[1][:2], "before and after")]
-    levels = ()
+    levels: tuple[tuple[float, str], ...] = ()
     if source.set_pa is not None:
         levels = ((source.set_pa, "set pressure"),)
     at = [f"{reader.show(q, 'flow')} at {reader.show(p, 'pressure')}" for q, p, _ in marks]
