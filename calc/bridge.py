@@ -13,8 +13,9 @@ from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page import charts, render, row_text
+from calc.page.entries import within
 from calc.page.fields import UNKNOWN, Number, Rows
-from calc.page.form import State, filled_rows, hidden_keys, within, work
+from calc.page.form import State, filled_rows, hidden_keys, work
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses

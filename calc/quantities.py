@@ -125,165 +125,154 @@ _VOLUMES = (
 )
 
 
-def _quantities() -> dict[str, Quantity]:
-    table = [
-        Quantity("length", "length", _LENGTHS, "m", "ft"),
-        Quantity("head", "head", _LENGTHS[:2], "m", "ft"),
-        Quantity(
-            "diameter",
-            "diameter",
-            (_LENGTHS[3], _LENGTHS[4], _LENGTHS[2], _LENGTHS[0]),
-            "mm",
-            "in",
+_AREAS = (
+    _u("m²", 1.0, "m2"),
+    _u("ft²", FOOT**2, "ft2", "sq ft"),
+    _u("ha", 1e4),
+    _u("acre", 43560 * FOOT**2, "acres"),  # international foot
+)
+_TABLE = (
+    Quantity("length", "length", _LENGTHS, "m", "ft"),
+    Quantity("head", "head", _LENGTHS[:2], "m", "ft"),
+    Quantity(
+        "diameter",
+        "diameter",
+        (_LENGTHS[3], _LENGTHS[4], _LENGTHS[2], _LENGTHS[0]),
+        "mm",
+        "in",
+    ),
+    Quantity(
+        "roughness",
+        "roughness",
+        (_LENGTHS[3], _LENGTHS[4], _LENGTHS[1]),
+        "mm",
+        "in",
+    ),
+    Quantity("rain", "depth of water", (_LENGTHS[3], _LENGTHS[4]), "mm", "in"),
+    Quantity("area", "area", _AREAS, "m²", "ft²"),
+    Quantity(
+        "pressure",
+        "pressure",
+        (
+            _u("bar", 1e5, "bars", "barg", "bar g"),
+            _u("psi", PSI, "psig", "lb/in2", "lbs/in2", "lbf/in2"),
+            _u("kPa", 1e3),
+            _u("MPa", 1e6),
+            _u("Pa", 1.0),
+            _u("m water", METRE_OF_WATER, *_of_water("m", "metre", "metres", "meter", "meters")),
+            _u("ft water", FOOT * METRE_OF_WATER, *_of_water("ft", "foot", "feet")),
+            _u("inHg", 3386.389, '"hg'),  # conventional, 0 degC (NIST SP 811 B.8)
+            _u("mbar", 100.0, "hPa"),
         ),
-        Quantity(
-            "roughness",
-            "roughness",
-            (_LENGTHS[3], _LENGTHS[4], _LENGTHS[1]),
-            "mm",
-            "in",
+        "bar",
+        "psi",
+        (
+            _u("atm", 101325.0, "atmospheres"),  # exact (NIST SP 811 B.8)
+            # technical atmosphere, kgf/cm2, exact (NIST SP 811 B.8)
+            _u("kgf/cm²", GRAVITY * 1e4, "kgf/cm2", "kg/cm2", "kg/cm²", "kp/cm2"),
         ),
-        Quantity("rain", "depth of water", (_LENGTHS[3], _LENGTHS[4]), "mm", "in"),
-        Quantity("area", "area", _areas(), "m²", "ft²"),
-        Quantity(
-            "pressure",
-            "pressure",
-            (
-                _u("bar", 1e5, "bars", "barg", "bar g"),
-                _u("psi", PSI, "psig", "lb/in2", "lbs/in2", "lbf/in2"),
-                _u("kPa", 1e3),
-                _u("MPa", 1e6),
-                _u("Pa", 1.0),
-                _u(
-                    "m water", METRE_OF_WATER, *_of_water("m", "metre", "metres", "meter", "meters")
-                ),
-                _u("ft water", FOOT * METRE_OF_WATER, *_of_water("ft", "foot", "feet")),
-                _u("inHg", 3386.389, '"hg'),  # conventional, 0 degC (NIST SP 811 B.8)
-                _u("mbar", 100.0, "hPa"),
-            ),
-            "bar",
-            "psi",
-            (
-                _u("atm", 101325.0, "atmospheres"),  # exact (NIST SP 811 B.8)
-                # technical atmosphere, kgf/cm2, exact (NIST SP 811 B.8)
-                _u("kgf/cm²", GRAVITY * 1e4, "kgf/cm2", "kg/cm2", "kg/cm²", "kp/cm2"),
-            ),
+    ),
+    Quantity(
+        "flow",
+        "flow",
+        (
+            _u("L/min", LITRE / MINUTE, "lpm", "l/m", *_a("L", "minute", "min")),
+            _u("gpm", GALLON_US / MINUTE, "us gpm", *_a("gal", "minute", "min")),
+            _u("L/s", LITRE, "lps", *_a("L", "second", "s", "sec")),
+            _u("L/h", LITRE / HOUR, "lph", *_a("L", "hour", "h", "hr")),
+            _u("m³/h", 1 / HOUR, "m3/h", "cmh", "m3/hr", "m3/hour"),
+            _u("gph", GALLON_US / HOUR, *_a("gal", "hour", "h", "hr")),
+            _u("m³/s", 1.0, "m3/s"),
         ),
-        Quantity(
-            "flow",
-            "flow",
-            (
-                _u("L/min", LITRE / MINUTE, "lpm", "l/m", *_a("L", "minute", "min")),
-                _u("gpm", GALLON_US / MINUTE, "us gpm", *_a("gal", "minute", "min")),
-                _u("L/s", LITRE, "lps", *_a("L", "second", "s", "sec")),
-                _u("L/h", LITRE / HOUR, "lph", *_a("L", "hour", "h", "hr")),
-                _u("m³/h", 1 / HOUR, "m3/h", "cmh", "m3/hr", "m3/hour"),
-                _u("gph", GALLON_US / HOUR, *_a("gal", "hour", "h", "hr")),
-                _u("m³/s", 1.0, "m3/s"),
-            ),
-            "L/min",
-            "gpm",
+        "L/min",
+        "gpm",
+    ),
+    Quantity(
+        "daily",
+        "amount a day",
+        (
+            _u("L/day", LITRE / DAY, "l/d", "lpd", *_a("L", "day", "d")),
+            _u("gal/day", GALLON_US / DAY, "gpd", *_a("gal", "day", "d")),
+            _u("m³/day", 1 / DAY, "m3/day", "m3/d"),
         ),
-        Quantity(
-            "daily",
-            "amount a day",
-            (
-                _u("L/day", LITRE / DAY, "l/d", "lpd", *_a("L", "day", "d")),
-                _u("gal/day", GALLON_US / DAY, "gpd", *_a("gal", "day", "d")),
-                _u("m³/day", 1 / DAY, "m3/day", "m3/d"),
-            ),
-            "L/day",
-            "gal/day",
+        "L/day",
+        "gal/day",
+    ),
+    Quantity("volume", "volume", _VOLUMES, "L", "gal"),
+    Quantity(
+        "speed",
+        "speed",
+        (_u("m/s", 1.0, "mps"), _u("ft/s", FOOT, "fps")),
+        "m/s",
+        "ft/s",
+    ),
+    Quantity(
+        "temperature",
+        "temperature",
+        (
+            _u("°C", 1.0, "c", "degc", "celsius", offset=273.15),
+            _u("°F", 5 / 9, "f", "degf", offset=273.15 - 32 * 5 / 9),
+            _u("K", 1.0),
         ),
-        Quantity("volume", "volume", _VOLUMES, "L", "gal"),
-        Quantity(
-            "speed",
-            "speed",
-            (_u("m/s", 1.0, "mps"), _u("ft/s", FOOT, "fps")),
-            "m/s",
-            "ft/s",
+        "°C",
+        "°F",
+    ),
+    Quantity(
+        "density",
+        "density",
+        (_u("kg/m³", 1.0, "kg/m3"), _u("lb/ft³", POUND / FOOT**3, "lb/ft3")),
+        "kg/m³",
+        "lb/ft³",
+    ),
+    Quantity("viscosity", "viscosity", (_u("mPa·s", 1e-3, "cP"),), "mPa·s", "mPa·s"),
+    Quantity("kinematic", "kinematic viscosity", (_u("mm²/s", 1e-6, "cSt"),), "mm²/s", "mm²/s"),
+    Quantity(
+        "time",
+        "time",
+        (
+            _u("s", 1.0, "sec", "secs", "second", "seconds"),
+            _u("min", MINUTE, "mins", "minute", "minutes"),
+            _u("h", HOUR, "hr", "hrs", "hour", "hours"),
+            _u("days", DAY, "d", "day"),
         ),
-        Quantity(
-            "temperature",
-            "temperature",
-            (
-                _u("°C", 1.0, "c", "degc", "celsius", offset=273.15),
-                _u("°F", 5 / 9, "f", "degf", offset=273.15 - 32 * 5 / 9),
-                _u("K", 1.0),
-            ),
-            "°C",
-            "°F",
+        "s",
+        "s",
+    ),
+    Quantity(
+        "days",
+        "time",
+        (_u("days", DAY, "d", "day"), _u("h", HOUR, "hr", "hrs", "hour", "hours")),
+        "days",
+        "days",
+    ),
+    Quantity(
+        "minutes",
+        "time",
+        (
+            _u("min", MINUTE, "mins", "minute", "minutes"),
+            _u("s", 1.0, "sec", "secs", "second", "seconds"),
+            _u("h", HOUR, "hr", "hrs", "hour", "hours"),
         ),
-        Quantity(
-            "density",
-            "density",
-            (_u("kg/m³", 1.0, "kg/m3"), _u("lb/ft³", POUND / FOOT**3, "lb/ft3")),
-            "kg/m³",
-            "lb/ft³",
-        ),
-        Quantity("viscosity", "viscosity", (_u("mPa·s", 1e-3, "cP"),), "mPa·s", "mPa·s"),
-        Quantity("kinematic", "kinematic viscosity", (_u("mm²/s", 1e-6, "cSt"),), "mm²/s", "mm²/s"),
-        Quantity(
-            "time",
-            "time",
-            (
-                _u("s", 1.0, "sec", "secs", "second", "seconds"),
-                _u("min", MINUTE, "mins", "minute", "minutes"),
-                _u("h", HOUR, "hr", "hrs", "hour", "hours"),
-                _u("days", DAY, "d", "day"),
-            ),
-            "s",
-            "s",
-        ),
-        Quantity(
-            "days",
-            "time",
-            (_u("days", DAY, "d", "day"), _u("h", HOUR, "hr", "hrs", "hour", "hours")),
-            "days",
-            "days",
-        ),
-        Quantity(
-            "minutes",
-            "time",
-            (
-                _u("min", MINUTE, "mins", "minute", "minutes"),
-                _u("s", 1.0, "sec", "secs", "second", "seconds"),
-                _u("h", HOUR, "hr", "hrs", "hour", "hours"),
-            ),
-            "min",
-            "min",
-        ),
-        Quantity(
-            "power",
-            "power",
-            (_u("W", 1.0, "watt", "watts"), _u("kW", 1e3), _u("hp", HORSEPOWER)),
-            "W",
-            "W",
-        ),
-        Quantity(
-            "energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"
-        ),
-        Quantity("per_hour", "rate", (_u("per hour", 1 / HOUR, "/h"),), "per hour", "per hour"),
-        Quantity("percent", "share", (_u("%", 0.01, "percent"),), "%", "%"),
-        Quantity("number", "number", (_u("", 1.0),), "", ""),
-        Quantity("angle", "angle", (_u("°", math.pi / 180, "deg"),), "°", "°"),
-        Quantity("voltage", "voltage", (_u("V", 1.0),), "V", "V"),
-        Quantity("current", "current", (_u("A", 1.0),), "A", "A"),
-        Quantity("rpm", "shaft speed", (_u("rpm", 1 / MINUTE),), "rpm", "rpm"),
-        Quantity(
-            "mass", "mass", (_u("kg", 1.0), _u("lb", POUND, "lbs", "pound", "pounds")), "kg", "lb"
-        ),
-    ]
-    return {quantity.key: quantity for quantity in table}
-
-
-def _areas() -> tuple[Unit, ...]:
-    return (
-        _u("m²", 1.0, "m2"),
-        _u("ft²", FOOT**2, "ft2", "sq ft"),
-        _u("ha", 1e4),
-        _u("acre", 43560 * FOOT**2, "acres"),  # international foot
-    )
-
-
-QUANTITIES = _quantities()
+        "min",
+        "min",
+    ),
+    Quantity(
+        "power",
+        "power",
+        (_u("W", 1.0, "watt", "watts"), _u("kW", 1e3), _u("hp", HORSEPOWER)),
+        "W",
+        "W",
+    ),
+    Quantity("energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"),
+    Quantity("per_hour", "rate", (_u("per hour", 1 / HOUR, "/h"),), "per hour", "per hour"),
+    Quantity("percent", "share", (_u("%", 0.01, "percent"),), "%", "%"),
+    Quantity("number", "number", (_u("", 1.0),), "", ""),
+    Quantity("angle", "angle", (_u("°", math.pi / 180, "deg"),), "°", "°"),
+    Quantity("voltage", "voltage", (_u("V", 1.0),), "V", "V"),
+    Quantity("current", "current", (_u("A", 1.0),), "A", "A"),
+    Quantity("rpm", "shaft speed", (_u("rpm", 1 / MINUTE),), "rpm", "rpm"),
+    Quantity(
+        "mass", "mass", (_u("kg", 1.0), _u("lb", POUND, "lbs", "pound", "pounds")), "kg", "lb"
+    ),
+)
+QUANTITIES = {quantity.key: quantity for quantity in _TABLE}

@@ -7,16 +7,16 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page import row_text
 from calc.page.answer import Answer
-from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
+from calc.page.entries import read, seen
+from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.reading import split
-from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
+from calc.units import QUANTITIES, Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
@@ -176,7 +176,12 @@ def _values(
             if isinstance(entry, Rows):
                 found.numbers[entry.key] = _read_rows(entry, state, errors, notes)
             else:
-                found.numbers[entry.key] = _read(entry, state, found.typed, notes)
+                value, parsed = read(
+                    entry, state.text(entry), state.system, state.units.get(entry.key)
+                )
+                found.numbers[entry.key] = value
+                if parsed is not None:
+                    found.typed[entry.key], notes[entry.key] = parsed, parsed.note
         except InputError as error:
             errors[entry.key] = error.message
     return found, notes, errors
@@ -228,6 +233,8 @@ def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
 def written(entry: Field, text: str, state: State) -> str:
     """A field's text as a person reads it: a choice by its label, a number with its unit."""
     text = text.strip()
+    if isinstance(entry, Text):
+        return seen(text)
     if isinstance(entry, Choice):
         return dict(entry.options).get(text, text)
     if not isinstance(entry, Number) or not text:
@@ -252,57 +259,6 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
         if key in hidden or chosen not in wanted:
             hidden.add(entry.key)
     return frozenset(hidden)
-
-
-def _read(entry: Cell, state: State, typed: dict[str, Parsed], notes: dict[str, str]) -> Any:
-    """A field's SI number, count, choice or text; None where it is empty or not known."""
-    text = state.text(entry)
-    if text.strip() == UNKNOWN and not isinstance(entry, Text):
-        text = _unknown(entry, state.system)
-        if text == "":
-            return None
-        state = State(state.system, {entry.key: text})
-    if isinstance(entry, Choice):
-        return _read_choice(entry, text)
-    if isinstance(entry, Count):
-        return _read_count(entry, text)
-    if isinstance(entry, Text):
-        return _read_text(entry, text)
-    if entry.optional and not text.strip():
-        return None
-    parsed = _read_number(entry, text, state)
-    typed[entry.key] = parsed
-    notes[entry.key] = parsed.note
-    return min(max(parsed.value, entry.low), entry.high)
-
-
-def _read_number(entry: Number, text: str, state: State) -> Parsed:
-    reader = Reader(state.system)
-    symbol = state.units.get(entry.key) or reader.unit(entry.quantity).symbol
-    try:
-        parsed = parse(text, entry.quantity, symbol)
-    except InputError as error:
-        raise InputError(f"{error.message} {allowed(entry, reader)}") from error
-    if not within(entry, parsed):
-        raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
-    return parsed
-
-
-def within(entry: Number, parsed: Parsed) -> bool:
-    """Whether a ``Parsed`` number is in its field's span; a bound as it is printed is in."""
-    slack = 1e-9 * max(abs(entry.low), abs(entry.high))  # a bound typed in another unit is in
-    if entry.low - slack <= parsed.value <= entry.high + slack:
-        return True
-    typed = plain_number(parsed.number, 12)
-    bounds = (parsed.unit.from_si(bound) for bound in (entry.low, entry.high))
-    return typed in {plain_number(bound, digits) for bound in bounds for digits in (3, 4)}
-
-
-def _unknown(entry: Number | Count | Choice, system: str) -> str:
-    """The text to work with where the reader does not know; "" for none."""
-    if entry.unknown is None:
-        raise InputError("This one must be known: without it nothing can be worked out.")
-    return entry.unknown.text(system)
 
 
 def filled_rows(entry: Rows, text: str, system: str) -> tuple[tuple[str, ...], ...]:
@@ -334,7 +290,6 @@ def _read_row(
 ) -> Row:
     place = f"{entry.key}.{index}"
     numbers: dict[str, Any] = {}
-    found: dict[str, str] = {}
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
@@ -343,58 +298,20 @@ def _read_row(
         return Row(place, numbers)
     for column, text in zip(entry.columns, row, strict=True):
         try:
-            cell = state.cell(entry, column, text)
-            numbers[column.key] = _read(column, cell, {}, found)
+            unit = state.units.get(f"{entry.key}.{column.key}")
+            numbers[column.key], parsed = read(column, text, state.system, unit)
+            if parsed is not None and parsed.note:
+                notes[f"{place}.{column.key}"] = parsed.note
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
-    notes.update({f"{place}.{key}": note for key, note in found.items() if note})
     return Row(place, numbers)
 
 
 def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:
     """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
-    named = isinstance(entry.columns[0], Text) and row and row[0]
-    return f"Row {index + 1} ({row[0]})" if named else f"Row {index + 1}"
-
-
-def _read_choice(entry: Choice, text: str) -> str:
-    if text not in {value for value, _ in entry.options}:
-        raise InputError(f"“{text}” is not one of the choices here. Choose one from the list.")
-    return text
-
-
-def _read_count(entry: Count, text: str) -> int:
-    span = f"Enter a whole number from {entry.low} to {entry.high}."
-    try:
-        number = float(text.strip())
-    except ValueError:
-        given = (
-            f"“{text.strip()}” is not a whole number" if text.strip() else "Nothing is entered here"
-        )
-        raise InputError(f"{given}. {span}") from None
-    if not math.isfinite(number) or number != int(number) or not entry.low <= number <= entry.high:
-        raise InputError(f"“{text.strip()}” is not allowed here. {span}")
-    return int(number)
-
-
-def _read_text(entry: Text, text: str) -> str:
-    if len(text) > entry.longest:
-        raise InputError(
-            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. "
-            "Leave some lines out."
-        )
-    return text
-
-
-def _given(parsed: Parsed) -> str:
-    return f"{number_text(parsed.number, 4)} {parsed.unit.symbol}".strip()
-
-
-def allowed(entry: Number, reader: Reader) -> str:
-    """The sentence that says which span a number field takes, in the reader's units."""
-    low, high = (reader.show(v, entry.quantity) for v in (entry.low, entry.high))
-    return f"Allowed: {low} to {high}."
+    name = seen(row[0]).strip() if isinstance(entry.columns[0], Text) and row else ""
+    return f"Row {index + 1} ({name})" if name else f"Row {index + 1}"
 
 
 def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:

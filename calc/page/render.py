@@ -16,6 +16,8 @@ from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict

@@ -11,14 +11,12 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from calc.errors import InputError
-from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet
+from calc.page.fields import UNKNOWN, Choice, Number, Rows, Sheet
 from calc.page.form import State, hidden_keys
 from calc.page.row_text import decode
-from calc.quantities import QUANTITIES
-from calc.reading import parse, split
+from calc.reading import split
 from calc.site import fragment as spelled
-from calc.site import frozen, link_texts, old_link
+from calc.site import frozen, link_fields, link_texts, old_link
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -32,7 +30,6 @@ MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
 CUT = "This link is cut off or damaged: ask for it again."
 OLDER = "An older link: check your numbers."
 NEWER = "This link was made by a newer release: load this page again."
-ENDS = ".)>,;:!\"'”’»]"  # what a sentence puts after an address
 SYSTEMS = {"us": "us", "metric": "metric", "": "metric"}
 
 
@@ -141,42 +138,15 @@ def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:
 
 def _lost(sheet: Sheet, system: str, sentence: str) -> Reading:
     """A link that says nothing: the example stands in the form, and no verdict is shown."""
-    texts, units = _defaults(sheet, VERSION, system)
+    texts, units = link_fields.defaults(sheet, VERSION, system)
     standing = dict.fromkeys(texts, "example")
     return Reading(system, texts, units, standing, (sentence,), cut=True)
 
 
 def _system(text: str) -> tuple[str, bool]:
     """(system, whether it was said in a way that is known)."""
-    plain = text.strip().rstrip(ENDS).strip().lower()
+    plain = text.strip().rstrip(link_fields.ENDS).strip().lower()
     return SYSTEMS.get(plain, "metric"), plain in SYSTEMS
-
-
-def _defaults(sheet: Sheet, version: int, system: str) -> tuple[dict[str, str], dict[str, str]]:
-    """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
-    usual = frozen.table(version, sheet.key, system)
-    texts: dict[str, str] = {}
-    units: dict[str, str] = {}
-    later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
-    for entry in sheet.fields:
-        text = usual.get(entry.key, later[entry.key])
-        if isinstance(entry, Rows):
-            columns = _columns(entry, usual)
-            rows = [list(row) for row in decode(text)]
-            texts[entry.key], more = link_texts.rows_in(
-                entry, rows, system, columns, link_texts.cell_in
-            )
-            units |= more
-        elif isinstance(entry, Number):
-            texts[entry.key], units[entry.key] = link_texts.number_in(entry, text, system)
-        else:
-            texts[entry.key] = text
-    return texts, units
-
-
-def _columns(entry: Rows, usual: dict[str, str]) -> dict[str, str]:
-    keys = ((c.key, f"{entry.key}.{c.key}") for c in entry.columns)
-    return {key: usual[name] for key, name in keys if name in usual}
 
 
 class _Link:
@@ -190,7 +160,7 @@ class _Link:
         self.fields = {entry.key: entry for entry in sheet.fields}
         said = [text for key, text in pairs if key.lower() == "u"]
         self.system, self.system_known = _system(said[-1] if said else "")
-        self.texts, self.units = _defaults(sheet, self.version, self.system)
+        self.texts, self.units = link_fields.defaults(sheet, self.version, self.system)
         self.standing = dict.fromkeys(self.texts, "example")
         self.usual = frozen.table(self.version, sheet.key, self.system)
         self.left: list[str] = []  # not understood
@@ -279,7 +249,7 @@ class _Link:
         """Numbers without a unit, where the link's units are not known."""
         for key, text in self.given.items():
             entry = self.fields[key]
-            if isinstance(entry, Number) and text.strip() and not _own_unit(entry, text):
+            if isinstance(entry, Number) and text.strip() and not link_fields.own_unit(entry, text):
                 self.ask(entry, f"{entry.label}: {spelled.shown(text)} of which unit?")
 
 
@@ -308,7 +278,11 @@ class _New(_Link):
         elif isinstance(entry, Rows):
             rows = [list(row) for row in decode(text)]
             self.texts[entry.key], more = link_texts.rows_in(
-                entry, rows, self.system, _columns(entry, self.usual), link_texts.cell_in
+                entry,
+                rows,
+                self.system,
+                link_fields.columns_of(entry, self.usual),
+                link_texts.cell_in,
             )
             self.units |= more
         else:
@@ -326,7 +300,7 @@ class _Old(_Link):
         if len(text) > old_link.LONGEST:
             text = text[: old_link.LONGEST]
             self.ask(entry, f"{entry.label}: the link holds more here than can be read.")
-        text = _without_end(entry, text, self.system) if last else text
+        text = link_fields.without_end(entry, text, self.system) if last else text
         if isinstance(entry, Choice):
             self.take_choice(entry, text)
         elif isinstance(entry, Rows):
@@ -343,7 +317,7 @@ class _Old(_Link):
         if two is None:
             if split(read[0], entry.quantity)[1] is not None:  # "12 feet": the value is the same
                 read = link_texts.number_in(entry, read[0], self.system)
-        elif _is_number(entry, two[1]):
+        elif link_fields.is_number(entry, two[1]):
             shown = " or ".join(spelled.shown(one) for one in two)
             self.ask(entry, f"{entry.label}: {shown}? Enter which is meant.")
         else:
@@ -355,7 +329,7 @@ class _Old(_Link):
         rows, bad = old_link.rows(entry, text)
         if rows or not bad:
             self.texts[entry.key], more = link_texts.rows_in(
-                entry, rows, self.system, _columns(entry, self.usual), old_link.cell
+                entry, rows, self.system, link_fields.columns_of(entry, self.usual), old_link.cell
             )
             self.units |= more
         if bad:
@@ -367,46 +341,3 @@ def _asking(questions: list[str]) -> str:
     rest = len(questions) - 3
     more = f" And {rest} more." if rest > 0 else ""
     return "Before there is an answer: " + " ".join(questions[:3]) + more
-
-
-def _is_number(entry: Number, text: str) -> bool:
-    try:
-        parse(text, entry.quantity)
-    except InputError:
-        return False
-    return True
-
-
-def _own_unit(entry: Number, text: str) -> bool:
-    try:
-        own = parse(text, entry.quantity).own
-    except InputError:
-        return True  # it is refused as it stands
-    return own or len(QUANTITIES[entry.quantity].units) == 1
-
-
-def _readable(entry: Field, text: str, system: str) -> bool:
-    if isinstance(entry, Choice):
-        return text.strip().lower() in {value.lower() for value, _ in entry.options}
-    if isinstance(entry, Count):
-        return text.strip().isdigit()
-    if isinstance(entry, Number):
-        return _is_number(entry, text)
-    if isinstance(entry, Rows):
-        rows = decode(text)
-        if not rows or len(rows[-1]) > len(entry.columns):
-            return True
-        return _readable(entry.columns[len(rows[-1]) - 1], rows[-1][-1], system)
-    return True
-
-
-def _without_end(entry: Field, text: str, system: str) -> str:
-    """``text`` without signs at its end, where only so it can be read."""
-    shorter = text
-    for _ in range(4):
-        if _readable(entry, shorter, system):
-            return shorter
-        if shorter[-1:] not in tuple(ENDS):
-            return text
-        shorter = shorter[:-1].rstrip()
-    return shorter if _readable(entry, shorter, system) else text

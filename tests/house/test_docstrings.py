@@ -18,14 +18,12 @@ UNITS = re.compile(
 )
 SUFFIXES = ("_m", "_m2", "_m3", "_s", "_h", "_k", "_pa", "_m3s", "_m2s", "_ms", "_kg_m3", "_w",
             "_m3_day")  # fmt: skip
-# until these rooms are annotated, numbers cannot be told from other arguments there
-UNTYPED = ("calc.network",)
 
 
 def relations():
     for module in modules():
         room = module.name.split(".")[1] if "." in module.name else ""
-        if room not in PHYSICS or module.name.startswith(UNTYPED):
+        if room not in PHYSICS:
             continue
         for name, node in module.functions():
             takes = [one for one in node.args.args if one.annotation and _number(one.annotation)]

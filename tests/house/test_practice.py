@@ -22,8 +22,6 @@ TRADE = re.compile(
     r"|^[A-Z_]*(?:FAST|SPEED)[A-Z_]* = (?:1\.5|2\.0|2\.4)\b",
     re.MULTILINE,
 )
-# until these have been moved to practice
-UNTIL: set[str] = set()
 
 
 def rules():
@@ -52,7 +50,7 @@ def test_there_are_many_rules():
 def test_no_rule_stands_a_second_time(module):
     code = "\n".join(line.partition("#")[0] for line in module.lines if ">>>" not in line)
     found = TRADE.findall(code)
-    assert bool(found) == (module.name in UNTIL), found
+    assert not found
 
 
 def test_what_the_guides_say_is_what_practice_says():

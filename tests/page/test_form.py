@@ -84,7 +84,8 @@ def test_a_range_error_from_physics_is_said_in_the_readers_units():
 
     errors = work(_sheet(solve), State("us")).errors
     assert errors["climb"] == (
-        "Climb: 98.4\u00a0ft is out of range; allowed: 0\u00a0ft to 65.6\u00a0ft. Use a lower outlet."
+        "Climb: 98.4\u00a0ft is out of range; allowed: 0\u00a0ft to 65.6\u00a0ft. "
+        "Use a lower outlet."
     )
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError, InputErrors
 from calc.network.findings import outlets
-from calc.network.parts import PumpSet
+from calc.network.parts import PumpSet, Run
 from calc.network.state import SEEPING, OutletState, Solution
 from calc.network.way import way_to
 from calc.sheets.keep_up.cause import Cause, cause_of
@@ -242,6 +242,12 @@ class Case:
         if self.main is None:
             return ()
         return tuple(self.after.network.link(name) for name in way_to(self.after, self.main.node))
+
+    @property
+    def sections_on_way(self) -> list[Run]:
+        """The pipe sections of ``way``, without the suction pipe."""
+        runs = [link for link in self.way if isinstance(link, Run)]
+        return [run for run in runs if run.name in self.built.section_rows]
 
     @property
     def feeds(self) -> str:

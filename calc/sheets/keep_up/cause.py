@@ -40,9 +40,10 @@ def cause_of(case: Case) -> Cause:
     tap, solution = case.main, case.after
     missing = (case.supply.source.set_pa or 0.0) - solution.pressure(PUMP)
     weak = case.pumped and case.supply.source.set_pa is not None and missing > 1e3
-    found: Bottleneck | Eased = bottleneck(solution, tap.name)
-    if found.kind == "pump":
-        found = _other_part(found, tap, missing if weak else 0.0, solution)
+    first = bottleneck(solution, tap.name)
+    found: Bottleneck | Eased = first
+    if first.kind == "pump":
+        found = _other_part(first, tap, missing if weak else 0.0, solution)
     if found.kind == "height":  # even with every part without loss
         return Cause("height", tap.node, highest_pressures(solution.network)[tap.node])
     if found.kind == "pump":

@@ -109,8 +109,7 @@ def _raised(case: Case, reader: Reader) -> Case | None:
 def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """A higher setting of the pressure-reducing valves on the way to the main outlet."""
     for link in case.way:
-        at = section_of(case, link.name) if isinstance(link, Reducer) else None
-        if at is None:
+        if not isinstance(link, Reducer) or (at := section_of(case, link.name)) is None:
             continue
         for part in fittings.PARTS:
             if part.reducer is not None and part.reducer[0] > link.set_pa:
@@ -129,7 +128,7 @@ def wider(case: Case, _reader: Reader) -> Iterator[Option]:
     """
     if case.main is None or case.cause.kind in HEIGHTS:
         return
-    lossy = [link for link in case.way if link.name in case.built.section_rows]
+    lossy = case.sections_on_way
     chosen = sorted(lossy, key=lambda link: -case.after.loss(link.name))[:MOST_RUNS]
     options = []
     for count in range(1, len(chosen) + 1):
@@ -249,7 +248,7 @@ def cistern(case: Case, reader: Reader) -> Iterator[Option]:
     ceiling = most_at_pump(case) / weight - FILL
     if source.set_pa is not None:
         ceiling = min(ceiling, source.set_pa / weight - FILL)
-    line = next((one for one in reversed(case.way) if one.name in case.built.section_rows), None)
+    line = next(reversed(case.sections_on_way), None)
     if line is None or any(fold(row.name) == fold(CISTERN) for row in case.supply.tanks):
         return
     level = case.after.network.heights[tap.node] + tap.sure_pa / weight + FILL
