@@ -360,7 +360,7 @@ def fixture_unit_flow(units: float) -> float:
     >>> round(fixture_unit_flow(15) / GPM, 6)
     17.5
     """
-    require("fixture units", units, 0.0, _UNITS[-1], "number", "Count the buildings in parts.")
+    require("units", units, 0.0, _UNITS[-1], "number", "Count the buildings in parts.")
     at = max(1, bisect_left(_UNITS, units))
     low, high = _UNITS[at - 1], _UNITS[at]
     share = (units - low) / (high - low)
@@ -380,7 +380,7 @@ def irrigation(area_m2: float, depth_m_day: float, efficiency: float) -> float:
     >>> round(irrigation(60.0, 0.005, 1.0) * DAY, 9)
     0.3
     """
-    require("area", area_m2, 0.0, 1e7, "area")
-    require("depth", depth_m_day, 0.0, 0.05, "rain")
+    require("area_m2", area_m2, 0.0, 1e7, "area")
+    require("depth_m_day", depth_m_day, 0.0, 0.05, "rain")
     require("efficiency", efficiency, 0.3, 1.0, "percent")
     return area_m2 * depth_m_day / efficiency / DAY

@@ -127,6 +127,7 @@ REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common prac
 SUCTION_LIFT = (
     15 * FOOT
 )  # m, keep suction lift to about 15 ft at sea level; common practice, no source
+CAREFUL_ALTITUDE = 1500.0  # m, taken where nobody knows it: most places lie lower; our choice
 SEA_LEVEL_AIR = 101325.0  # Pa, air pressure the lift above is meant for: ISO 2533
 NPSH_MARGIN = 0.6  # m (2 ft), NPSH to spare; common practice after ANSI/HI 9.6.1, from memory
 HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice

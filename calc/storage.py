@@ -78,8 +78,8 @@ def daily_balance(
     for name, parts in (("use", shares), ("supply", supply_shares)):
         if len(parts) != HOURS or abs(sum(parts) - 1) > 1e-9 or min(parts) < 0:
             raise InputError(f"The hourly shares of {name} must be 24 numbers adding to 1.")
-    require("use", use_m3, 0.0, 1e6, "volume")
-    require("supply", supply_m3, 0.0, 1e6, "volume")
+    require("use_m3", use_m3, 0.0, 1e6, "volume")
+    require("supply_m3", supply_m3, 0.0, 1e6, "volume")
     drawn = min(use_m3, supply_m3)
     hours = [drawn * u - supply_m3 * s for u, s in zip(shares, supply_shares, strict=True)]
     missing = 0.0
@@ -171,15 +171,17 @@ def drawdown(
     >>> round(drawdown(0.1, 2e5, 2e5, 4e5, 1e5), 4)
     0.04
     """
-    require("tank", tank_m3, 1e-5, 100.0, "volume", "Give the tank's whole volume.")
-    require("precharge", precharge_pa, 0.0, 20e5, "pressure")
+    require("tank_m3", tank_m3, 1e-5, 100.0, "volume", "Give the tank's whole volume.")
+    require("precharge_pa", precharge_pa, 0.0, 20e5, "pressure")
     if not cut_in_pa < cut_out_pa:
-        raise InputError("The pump must stop at a higher pressure than it starts.", name="cutout")
+        raise InputError(
+            "The pump must stop at a higher pressure than it starts.", name="cut_out_pa"
+        )
     if precharge_pa > cut_in_pa:
         raise InputError(
             "The air charge must not be above the pressure at which the pump starts: the tank "
             "would be empty before it does. Usual: 0.14 bar (2 psi) below (common practice).",
-            name="precharge",
+            name="precharge_pa",
         )
     full = tank_m3 * (precharge_pa + air_pa)
     return full / (cut_in_pa + air_pa) - full / (cut_out_pa + air_pa)
@@ -204,9 +206,9 @@ def starts_rate(drawdown_m3: float, pump_m3s: float, demand_m3s: float) -> float
     Returns 1/s; 0 at no demand and at full demand.  Raises RangeError outside.
     Source: volume balance over one cycle.
     """
-    require("drawdown", drawdown_m3, 1e-9, 100.0, "volume")
-    require("pump", pump_m3s, 1e-9, 10.0, "flow")
-    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
+    require("drawdown_m3", drawdown_m3, 1e-9, 100.0, "volume")
+    require("pump_m3s", pump_m3s, 1e-9, 10.0, "flow")
+    require("demand_m3s", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
     return demand_m3s * (pump_m3s - demand_m3s) / (drawdown_m3 * pump_m3s)
 
 
@@ -240,8 +242,8 @@ def leak_starts_rate(drawdown_m3: float, leak_m3s: float) -> float:
     >>> round(leak_starts_rate(0.03, 1e-6) * 3600, 9)
     0.12
     """
-    require("drawdown", drawdown_m3, 1e-9, 100.0, "volume")
-    require("leak", leak_m3s, 0.0, 10.0, "flow")
+    require("drawdown_m3", drawdown_m3, 1e-9, 100.0, "volume")
+    require("leak_m3s", leak_m3s, 0.0, 10.0, "flow")
     return leak_m3s / drawdown_m3
 
 
@@ -252,7 +254,7 @@ def run_time(drawdown_m3: float, pump_m3s: float, demand_m3s: float) -> float:
     drawdown_m3: m3; pump_m3s: m3/s; demand_m3s: 0 to pump_m3s.  Returns s, infinite at full
     demand.  Raises RangeError outside.  Source: volume balance over one cycle.
     """
-    require("demand", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
+    require("demand_m3s", demand_m3s, 0.0, pump_m3s, "flow", "The pump never stops.")
     spare = pump_m3s - demand_m3s
     return drawdown_m3 / spare if spare > 0 else math.inf
 

@@ -67,8 +67,8 @@ def npsh_available(site: Place, lift_m: float, friction_m: float) -> float:
     Returns m; below 0 the water would boil before it arrives.
     Raises RangeError outside.  Source: ISO 17769-1:2012, net positive suction head.
     """
-    require("lift", lift_m, -100.0, 100.0, "length", "Give the height from water to pump.")
-    require("friction", friction_m, 0.0, 1e12, "head")
+    require("lift_m", lift_m, -100.0, 100.0, "length", "Give the height from water to pump.")
+    require("friction_m", friction_m, 0.0, 1e12, "head")
     return theoretical_lift(site) - lift_m - friction_m
 
 
@@ -82,9 +82,9 @@ def allowable_lift(
     stand above the pump by that much.
     Raises RangeError outside.  Source: ISO 17769-1:2012, solved for the lift.
     """
-    require("npsh_required", npsh_required_m, 0.0, 100.0, "head")
-    require("margin", margin_m, 0.0, 100.0, "head")
-    require("friction", friction_m, 0.0, 1e12, "head")
+    require("npsh_required_m", npsh_required_m, 0.0, 100.0, "head")
+    require("margin_m", margin_m, 0.0, 100.0, "head")
+    require("friction_m", friction_m, 0.0, 1e12, "head")
     return theoretical_lift(site) - friction_m - npsh_required_m - margin_m
 
 
@@ -106,7 +106,9 @@ def altitude_derated_lift(rated_lift_m: float, site: Place, rated: Place) -> flo
     rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
     Raises RangeError outside.  Source: ideal gas compressed by a fixed ratio.
     """
-    require("rated_lift", rated_lift_m, 0.0, MOST_DRY_LIFT, "length", "No pump can lift more dry.")
+    require(
+        "rated_lift_m", rated_lift_m, 0.0, MOST_DRY_LIFT, "length", "No pump can lift more dry."
+    )
     return rated_lift_m * site.air_pa / rated.air_pa * rated.density / site.density
 
 
@@ -139,7 +141,7 @@ def dry_lift_for(npsh_m: float, site: Place, rated: Place) -> float:
     >>> round(dry_lift_for(5.11, sea, sea), 1)
     5.0
     """
-    require("npsh_required", npsh_m, 0.0, 100.0, "head")
+    require("npsh_m", npsh_m, 0.0, 100.0, "head")
     wet = theoretical_lift(rated) - npsh_m
     share = site.air_pa / rated.air_pa * rated.density / site.density
     return max(0.0, wet, (theoretical_lift(site) - npsh_m) / share)
@@ -153,9 +155,9 @@ def air_volume_to_clear(bore_m: float, length_m: float, site: Place, lift_m: flo
     Returns m3.  Raises RangeError where the lift is beyond what air can push.
     Source: all the air the pipe holds at the outside pressure, leaks not counted.
     """
-    require("bore", bore_m, 1e-4, 2.0, "diameter")
-    require("length", length_m, 1e-3, 1e4, "length")
-    require("lift", lift_m, -100.0, theoretical_lift(site), "length", "Lower the pump.")
+    require("bore_m", bore_m, 1e-4, 2.0, "diameter")
+    require("length_m", length_m, 1e-3, 1e4, "length")
+    require("lift_m", lift_m, -100.0, theoretical_lift(site), "length", "Lower the pump.")
     return math.pi / 4 * bore_m**2 * length_m
 
 
@@ -176,8 +178,8 @@ def priming_time(
     """
     limit = theoretical_lift(site)
     volume = air_volume_to_clear(bore_m, length_m, site, lift_m)
-    require("lift", lift_m, 0.0, limit * (1 - 1e-9), "length", "Lower the pump.")
-    require("length", length_m, lift_m, 1e4, "length", "The pipe must reach down to the water.")
-    require("displacement", displacement_m3s, 1e-9, 10.0, "flow", "Give what the pump moves.")
+    require("lift_m", lift_m, 0.0, limit * (1 - 1e-9), "length", "Lower the pump.")
+    require("length_m", length_m, lift_m, 1e4, "length", "The pipe must reach down to the water.")
+    require("displacement_m3s", displacement_m3s, 1e-9, 10.0, "flow", "Give what the pump moves.")
     thinned = lift_m + length_m + (length_m - limit) * math.log(limit / (limit - lift_m))
     return volume / length_m * thinned / displacement_m3s

@@ -58,7 +58,7 @@ EARTH_RADIUS = 6356766.0  # m, nominal, ISO 2533:1975
 
 def _liquid(temperature_k: float) -> float:
     remedy = "Liquid water is counted from 0 to 100 degC (32 to 212 degF)."
-    return require("temperature", temperature_k, COLDEST, HOTTEST, "temperature", remedy)
+    return require("temperature_k", temperature_k, COLDEST, HOTTEST, "temperature", remedy)
 
 
 def _arguments(temperature_k: float) -> tuple[float, float]:
@@ -197,7 +197,7 @@ def boiling_temperature(pressure_pa: float) -> float:
     """
     least, most = vapour_pressure(COLDEST), vapour_pressure(HOTTEST)
     remedy = "Between them water boils from 0 to 100 degC (32 to 212 degF)."
-    require("pressure", pressure_pa, least, most, "pressure", remedy)
+    require("pressure_pa", pressure_pa, least, most, "pressure", remedy)
     n1, n2, n3, n4, n5, n6, n7, n8, n9, n10 = _SATURATION
     beta = (pressure_pa / 1e6) ** 0.25
     e = beta**2 + n3 * beta + n6
@@ -218,7 +218,7 @@ def air_pressure(altitude_m: float) -> float:
     >>> round(air_pressure(0.0))
     101325
     """
-    require("altitude", altitude_m, -1000.0, 9000.0, "length", "Give the site's height.")
+    require("altitude_m", altitude_m, -1000.0, 9000.0, "length", "Give the site's height.")
     height = EARTH_RADIUS * altitude_m / (EARTH_RADIUS + altitude_m)
     ratio = 1.0 - LAPSE_RATE * height / SEA_LEVEL_TEMPERATURE
     return SEA_LEVEL_PRESSURE * ratio ** (GRAVITY / (LAPSE_RATE * AIR_GAS_CONSTANT))
@@ -226,7 +226,7 @@ def air_pressure(altitude_m: float) -> float:
 
 def _weighed(density_kg_m3: float) -> float:
     remedy = "Give the density of water, about 1000 kg/m³ (62.4 lb/ft3)."
-    return require("density", density_kg_m3, 900.0, 1100.0, "density", remedy)
+    return require("density_kg_m3", density_kg_m3, 900.0, 1100.0, "density", remedy)
 
 
 def head_from_pressure(pressure_pa: float, density_kg_m3: float) -> float:

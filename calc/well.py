@@ -22,10 +22,10 @@ def daily(yield_m3s: float, pump_m3s: float, hours: float, stored_m3: float) -> 
     >>> round(daily(1e-4, 5e-4, 6.0, 0.5), 6)
     2.66
     """
-    require("yield", yield_m3s, 0.0, 10.0, "flow")
-    require("pump", pump_m3s, 0.0, 10.0, "flow")
+    require("yield_m3s", yield_m3s, 0.0, 10.0, "flow")
+    require("pump_m3s", pump_m3s, 0.0, 10.0, "flow")
     require("hours", hours, 0.0, 24.0, "number", "A day has 24 hours.")
-    require("stored", stored_m3, 0.0, 1e5, "volume")
+    require("stored_m3", stored_m3, 0.0, 1e5, "volume")
     run, rest = hours * HOUR, (HOURS - hours) * HOUR
     return min(pump_m3s * run, yield_m3s * run + min(stored_m3, yield_m3s * rest))
 
@@ -80,7 +80,7 @@ def overlap(start_h: float, length_h: float, hour: float) -> float:
     >>> overlap(23.5, 1.0, 0)
     0.5
     """
-    require("hours", length_h, 0.0, 24.0, "number", "A day has 24 hours.")
+    require("length_h", length_h, 0.0, 24.0, "number", "A day has 24 hours.")
     first = start_h % HOURS
     return sum(
         max(0.0, min(hour + 1, opens + length_h) - max(hour, opens))

@@ -183,13 +183,13 @@ def test_a_precharge_at_the_cut_in_gives_most(levels, part):
 def test_a_precharge_above_the_cut_in_is_refused_at_its_field():
     with pytest.raises(InputError) as caught:
         storage.drawdown(0.1, 2.1e5, 2e5, 4e5, AIR)
-    assert caught.value.name == "precharge" and "2 psi" in caught.value.message
+    assert caught.value.name == "precharge_pa" and "2 psi" in caught.value.message
 
 
 def test_a_cut_out_below_the_cut_in_is_refused_at_its_field():
     with pytest.raises(InputError) as caught:
         storage.drawdown(0.1, 1e5, 4e5, 4e5, AIR)
-    assert caught.value.name == "cutout"
+    assert caught.value.name == "cut_out_pa"
 
 
 @given(st.floats(0.0, 1.0), st.floats(1e-5, 1e-2), st.floats(1e-3, 1.0))

@@ -59,9 +59,11 @@ def held_flow_and_slope(
 
 
 def _check(law: OutletLaw) -> None:
-    require("flow", law.flow_m3s, 1e-9, MOST_FLOW, "flow", "Give the outlet's flow, above zero.")
+    require(
+        "flow_m3s", law.flow_m3s, 1e-9, MOST_FLOW, "flow", "Give the outlet's flow, above zero."
+    )
     remedy = "Give the pressure at which the flow holds, above zero."
-    require("pressure", law.pressure_pa, 1.0, MOST_PRESSURE, "pressure", remedy)
+    require("pressure_pa", law.pressure_pa, 1.0, MOST_PRESSURE, "pressure", remedy)
 
 
 @dataclass(frozen=True)
@@ -124,7 +126,7 @@ class LimitedShower:
     def __post_init__(self) -> None:
         _check(self)
         remedy = "The limit is a flow above zero."
-        require("limit", self.limit_m3s, 1e-9, MOST_FLOW, "flow", remedy)
+        require("limit_m3s", self.limit_m3s, 1e-9, MOST_FLOW, "flow", remedy)
 
     @property
     def least_pa(self) -> float:
@@ -151,10 +153,14 @@ class CompensatingDripper:
 
     def __post_init__(self) -> None:
         remedy = "Give the flow of one dripper, above zero."
-        require("flow", self.flow_m3s, 1e-12, MOST_FLOW, "flow", remedy)
-        require("pressure", self.pressure_pa, 1.0, MOST_PRESSURE, "pressure", "Give its minimum.")
+        require("flow_m3s", self.flow_m3s, 1e-12, MOST_FLOW, "flow", remedy)
+        require(
+            "pressure_pa", self.pressure_pa, 1.0, MOST_PRESSURE, "pressure", "Give its minimum."
+        )
         if self.most_pa <= self.pressure_pa:
-            raise InputError("A dripper's highest pressure must be above its lowest.", name="most")
+            raise InputError(
+                "A dripper's highest pressure must be above its lowest.", name="most_pa"
+            )
 
     @property
     def least_pa(self) -> float:

@@ -136,7 +136,7 @@ class Network:
     hottest_k: float | None = None
 
     def __post_init__(self) -> None:
-        require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
+        require("temperature_k", self.temperature_k, 273.15, 373.15, "temperature")
 
     @property
     def heat_k(self) -> float:

@@ -156,7 +156,8 @@ class Sheet:
 
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
     physics function's argument -> key of the field it came from, for what it refuses; plain:
-    the sheet before its example was read from a site, whose defaults leave old answers unchanged.
+    the sheet before its example was read from a site, whose defaults leave old answers unchanged; replaced:
+    key of a table -> keys of the fields that do not count while it has rows.
     """
 
     key: str
@@ -168,6 +169,7 @@ class Sheet:
     sources: tuple[str, ...] = ()
     arguments: Mapping[str, str] = field(default_factory=dict)
     plain: Sheet | None = None
+    replaced: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     page: str = ""  # address of its guide below the site's root, e.g. "head/"
 
     def field(self, key: str) -> Field:

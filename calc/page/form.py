@@ -7,6 +7,7 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -25,6 +26,9 @@ if TYPE_CHECKING:
     from calc.page.fields import Cell, Field, Sheet
     from calc.quantities import Unit
     from calc.reading import Parsed
+
+
+_UNIT = re.compile(r"_(?:m|m2|m3|s|h|k|pa|m3s|m2s|ms|w|kg_m3|m3_day|m_day)$")  # of an argument
 
 
 @dataclass(frozen=True)
@@ -151,7 +155,8 @@ def work(sheet: Sheet, state: State) -> Outcome:
                 name = sheet.arguments.get(one.name or "", one.name)
                 key = _known(name or "", sheet, hidden, state)
                 errors.setdefault(key, _sentence(one, sheet, key, reader, state))
-    shown = [entry for entry in sheet.fields if entry.key not in hidden]
+    gone = hidden | replaced_keys(sheet, state, hidden)
+    shown = [entry for entry in sheet.fields if entry.key not in gone]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
@@ -261,6 +266,16 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
     return frozenset(hidden)
 
 
+def replaced_keys(sheet: Sheet, state: State, hidden: frozenset[str]) -> frozenset[str]:
+    """Keys of the fields that do not count, because a table that replaces them has rows."""
+    full = {
+        key
+        for key in sheet.replaced
+        if key not in hidden and row_text.decode(state.text(sheet.field(key)))
+    }
+    return frozenset(gone for key in full for gone in sheet.replaced[key])
+
+
 def filled_rows(entry: Rows, text: str, system: str) -> tuple[tuple[str, ...], ...]:
     """The rows of a table's text, each filled up with its columns' defaults."""
     defaults = tuple(column.default(system) for column in entry.columns)
@@ -349,7 +364,7 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
 def _label(error: InputError, sheet: Sheet, key: str) -> str:
     name, _, rest = key.partition(".")
     if not name:
-        return (error.name or "a number").replace("_", " ")
+        return _UNIT.sub("", error.name or "a number").replace("_", " ")
     column = rest.partition(".")[2]
     return _table(sheet, name).column(column).label if column else sheet.field(name).label
 

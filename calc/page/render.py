@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
-from calc.page.form import filled_rows, row_words, written
+from calc.page.form import filled_rows, replaced_keys, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
@@ -252,8 +252,9 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
     lines += ["", "Given"]
+    gone = outcome.hidden | replaced_keys(sheet, state, outcome.hidden)
     for entry in sheet.fields:
-        if entry.key in outcome.hidden:
+        if entry.key in gone:
             continue
         if isinstance(entry, Rows):
             lines += _given_rows(entry, state)

@@ -69,7 +69,7 @@ def turbulent_factor(bore_m: float) -> float:
     >>> round(turbulent_factor(26.6e-3), 4)
     0.0225
     """
-    require("bore", bore_m, 5e-3, 2.0, "diameter", "Give the pipe's inside diameter.")
+    require("bore_m", bore_m, 5e-3, 2.0, "diameter", "Give the pipe's inside diameter.")
     return 0.25 / math.log10(_STEEL_ROUGHNESS / bore_m / 3.7) ** 2
 
 
@@ -91,7 +91,7 @@ def velocity(flow_m3s: float, bore_m: float) -> float:
     flow_m3s: m3/s; bore_m: inside diameter, m, above 0.  Returns m/s.
     Raises RangeError for a bore that is not above 0.  Source: continuity.
     """
-    require("bore", bore_m, 1e-5, 10.0, "diameter", "Give the pipe's inside diameter.")
+    require("bore_m", bore_m, 1e-5, 10.0, "diameter", "Give the pipe's inside diameter.")
     return flow_m3s / (math.pi / 4 * bore_m**2)
 
 
@@ -116,8 +116,8 @@ def friction_factor(re: float, relative_roughness: float) -> float:
     >>> round(friction_factor(1e5, 1e-4), 6)
     0.018514
     """
-    require("Reynolds number", re, 1e-12, 1e10, "number")
-    require("relative roughness", relative_roughness, 0.0, 0.1, "number", "Check the bore.")
+    require("re", re, 1e-12, 1e10, "number")
+    require("relative_roughness", relative_roughness, 0.0, 0.1, "number", "Check the bore.")
     if re < LAMINAR_LIMIT:
         return 64.0 / re
     a, b = relative_roughness / 3.7, 2.51 / re
@@ -142,7 +142,7 @@ def design_factor(re: float, relative_roughness: float) -> float:
     >>> round(design_factor(3000.0, 1e-4), 4)
     0.0422
     """
-    require("Reynolds number", re, 1e-12, 1e10, "number")
+    require("re", re, 1e-12, 1e10, "number")
     return _f_re2(re, relative_roughness)[0] / re**2
 
 
@@ -165,7 +165,7 @@ def pipe_loss(
     flow_m3s: m3/s, 0 or more; bore_m, length_m, roughness_m: m; kinematic_m2s: m2/s.
     Returns m; 0 at no flow.  Raises RangeError for a flow below 0 and as its parts do.
     """
-    require("flow", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
+    require("flow_m3s", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
     if flow_m3s == 0:
         return 0.0
     speed = velocity(flow_m3s, bore_m)
@@ -183,9 +183,9 @@ def hazen_williams(flow_m3s: float, bore_m: float, length_m: float, c: float) ->
     flow_m3s: m3/s, 0 or more; bore_m, length_m: m; c: coefficient, 40 to 160.  Returns m.
     Raises RangeError outside.  Source: Hazen and Williams, SI form (10.67), from memory.
     """
-    require("flow", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
-    require("Hazen-Williams C", c, 40.0, 160.0, "number")
-    require("bore", bore_m, 1e-5, 10.0, "diameter")
+    require("flow_m3s", flow_m3s, 0.0, 1e3, "flow", "Give the flow without a sign.")
+    require("c", c, 40.0, 160.0, "number")
+    require("bore_m", bore_m, 1e-5, 10.0, "diameter")
     return 10.67 * length_m * flow_m3s**1.852 / (c**1.852 * bore_m**4.8704)
 
 
@@ -247,8 +247,8 @@ def flow_for_loss(
     head_m: m, 0 or more; length_m: m, above 0; others as ``total_loss``.  Returns m3/s.
     Raises RangeError outside.  Source: inverse of ``total_loss``.
     """
-    require("head", head_m, 0.0, 1e5, "head", "Give a head that drives the flow.")
-    require("length", length_m, 1e-6, 1e7, "length", "Give the length of pipe.")
+    require("head_m", head_m, 0.0, 1e5, "head", "Give a head that drives the flow.")
+    require("length_m", length_m, 1e-6, 1e7, "length", "Give the length of pipe.")
     if head_m == 0:
         return 0.0
 

@@ -143,17 +143,3 @@ def _between(points: Sequence[tuple[float, float]], x: float) -> float:
         if x <= x1:
             return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
     return points[-1][1]
-
-
-def hoop_rating(design_stress_pa: float, outside_m: float, wall_m: float) -> float:
-    """Pressure that brings a wall to its design stress.
-
-    p = 2 S t / (D - t)
-    design_stress_pa: Pa; outside_m, wall_m: m.  Returns Pa.
-    Source: ISO 161-1 and ASTM D1785 appendix X1 (the same relation).
-
-    >>> from calc.units import PSI
-    >>> round(hoop_rating(2000 * PSI, 1.315 * INCH, 0.133 * INCH) / PSI)
-    450
-    """
-    return 2 * design_stress_pa * wall_m / (outside_m - wall_m)

@@ -75,7 +75,7 @@ def modulus_at(material: Material, temperature_k: float) -> float:
     1.4
     """
     remedy = "Surges are worked out for liquid water, 0 to 100 degC (32 to 212 degF)."
-    require("temperature", temperature_k, 273.15, 373.15, "temperature", remedy)
+    require("temperature_k", temperature_k, 273.15, 373.15, "temperature", remedy)
     points = material.heat
     if not points or temperature_k >= points[-1][0]:
         return material.modulus * (points[-1][1] if points else 1.0)

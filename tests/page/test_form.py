@@ -3,9 +3,11 @@
 import pytest
 
 from calc.errors import InputError, RangeError
+from calc.page import render, row_text
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
 from calc.page.form import State, work
+from calc.sheets import sheet
 
 
 def _sheet(solve=None):
@@ -120,3 +122,59 @@ def test_what_a_link_asks_about_has_no_answer_until_it_is_typed():
     outcome = work(_sheet(), state)
     assert outcome.answer is None and list(outcome.errors) == ["climb"]
     assert work(_sheet(), State(texts={"climb": "18 m"}, standing={"climb": "given"})).answer
+
+
+# Names and rows ------------------------------------------------------------------------------
+
+
+def _named(text):
+    table = Rows("taps", "Taps", (Text("name", "Name", ""), Count("open", "Open", 1, 0, 9)), (), ())
+    seen = []
+
+    def solve(values, reader):
+        seen.append(values.taps[0].name)
+        raise InputError("It is too far.", name="taps.0.open")
+
+    made = Sheet("t", "T", (table,), solve)
+    told = work(made, State(texts={"taps": row_text.encode([(text, "1")])})).errors["taps.0.open"]
+    return seen[0], told
+
+
+@pytest.mark.parametrize("sign", list("\u202a\u202b\u202d\u202e\u2066\u2067\u2068\u2069\u200e\u200f"
+                                      "\u200b\ufeff\x00\x07"))  # fmt: skip
+def test_a_sign_that_hides_or_turns_text_is_no_part_of_a_name(sign):
+    name, told = _named(f"Cab{sign}in")
+    assert name == "Cabin" and told == "Row 1 (Cabin): It is too far."
+
+
+def test_a_name_of_signs_that_show_nothing_is_no_name():
+    name, told = _named("\u200b\u2060")
+    assert name == "" and told == "Row 1: It is too far."
+
+
+def test_a_name_of_letters_is_kept_as_it_is():
+    assert _named("Wäsche\u00a0haus 水")[0] == "Wäsche\u00a0haus 水"
+
+
+@pytest.mark.parametrize("key", ["reach", "pipe", "pump_match"])
+def test_what_rows_replace_is_not_assumed(key):
+    made = sheet(key)
+    texts = {"line": "20 m,3 m,pe100-sdr11/32,1"}
+    state = State(texts=texts, standing=dict.fromkeys(("climb", "length"), "assumed"))
+    outcome = work(made, state)
+    assert outcome.answer is not None
+    assert not {one.key for one in outcome.assumed} & set(made.replaced["line"])
+    text = render.plain(made, outcome, state).split("Figures")[0]
+    assert made.field("length").label + ":" not in text
+    without = work(made, State(standing=state.standing)).assumed
+    assert {"climb", "length"} <= {one.key for one in without}
+
+
+@pytest.mark.parametrize("key", ["reach", "pipe", "pump_match"])
+def test_what_rows_replace_changes_nothing(key):
+    rows = {"line": "20 m,3 m,pe100-sdr11/32,1"}
+    told = [
+        work(sheet(key), State(texts={**rows, "climb": climb, "length": "99 m"})).answer.figures
+        for climb in ("1 m", "7 m")
+    ]
+    assert told[0] == told[1]

@@ -109,9 +109,9 @@ SHEET = Sheet(
     ),
     # what the physics may refuse -> the field it came from
     arguments={
-        "fixture units": "shower",
-        "area": "beds",
-        "depth": "depth",
+        "units": "shower",
+        "area_m2": "beds",
+        "depth_m_day": "depth",
         "efficiency": "reach",
         "p": "busy",
         "number": "shower",

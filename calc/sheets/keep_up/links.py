@@ -11,7 +11,7 @@ from calc.page.fields import Number
 from calc.page.form import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
-from calc.sheets.parts.link_text import exact
+from calc.sheets.parts.carry import exact
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:

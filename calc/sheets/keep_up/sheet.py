@@ -14,7 +14,7 @@ from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, tried
 from calc.sheets.keep_up.links import fixed, links
 from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
-from calc.sheets.parts.fields import altitude, hottest_pipe, water_temperature
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, hottest_pipe, water_temperature
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
@@ -28,7 +28,6 @@ if TYPE_CHECKING:
 
 SOURCE, HILL = "Source and water", "Tanks"
 ROWS, FEW = ("ask", ("rows",)), ("ask", ("few",))
-HIGH_UP = Unknown("1500 m", "5000 ft", "careful: few places are higher, and air pressure is less")
 SUCTION_LONG = Unknown("10 m", "33 ft", "careful for a pump beside its well")
 
 FIELDS = (
@@ -107,7 +106,7 @@ FIELDS = (
         help="A foot valve and a bend are counted with it",
     ),
     water_temperature(333.15, SOURCE),
-    replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=HIGH_UP),
+    replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
     Choice(
         "relief",

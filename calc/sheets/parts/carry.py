@@ -1,4 +1,4 @@
-"""What a reader entered, as the texts of a link: the same sheet opens on the same numbers."""
+"""Numbers as the texts of a link: what a reader entered as typed, what was worked out exactly."""
 
 from __future__ import annotations
 
@@ -50,3 +50,19 @@ def _text(entry: Field, values: Values, reader: Reader) -> str | None:
     if isinstance(entry, Count):
         return None if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None
+
+
+def exact(value: float | None, quantity: str, reader: Reader) -> str:
+    """An SI value in the reader's unit as typed text, "" for None.
+
+    value: SI; quantity: a key of ``units.QUANTITIES``.  Raises nothing.  Source: our choice.
+
+    >>> from calc.units import Reader
+    >>> exact(12.192, "length", Reader("us")), exact(-0.0, "length", Reader())
+    ('40 ft', '0 m')
+    """
+    if value is None:
+        return ""
+    unit = reader.unit(quantity)
+    number = unit.from_si(value) + 0.0  # never "-0"
+    return f"{number:.10g} {unit.symbol}"

@@ -1,10 +1,15 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
+from calc import practice
 from calc.page.fields import Number, Unknown
 from calc.units import QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
 USUAL_EXTRA = Unknown("10 %", "10 %", "usual where fittings are not counted")
+# sea level is not the careful side: thinner air lifts less, and a column parts sooner
+CAREFUL_ALTITUDE = Unknown(
+    f"{practice.CAREFUL_ALTITUDE:g} m", "5000 ft", "careful: most places lie lower"
+)
 BURIED = Unknown("20 °C", "68 °F", "usual for buried pipe")
 
 

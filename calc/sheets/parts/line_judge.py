@@ -90,7 +90,7 @@ def _heat(line: Line, reader: Reader) -> list[Finding]:
         if pipe.kind in seen or not too_hot(line, pipe):
             continue
         seen.add(pipe.kind)
-        found.append(Finding("stop", "too-hot", _hot_words(line, pipe, reader), "harm",
+        found.append(Finding("stop", "too-hot", hot_words(pipe, line.heat_k, reader), "harm",
                              section.name))  # fmt: skip
         if pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
             found.append(Finding("note", "cautious-heat", pipe.heat_note, at=section.name))
@@ -102,11 +102,12 @@ def kind_name(pipe: pipes.Pipe) -> str:
     return pipe.kind_label.partition(" (")[0]
 
 
-def _hot_words(line: Line, pipe: pipes.Pipe, reader: Reader) -> str:
+def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader) -> str:
+    """That a pipe is too hot, or carries hot water and is not made for it, as a sentence."""
     show = reader.show
     limit = pipes.hottest_k(pipe) or 0.0
-    if line.heat_k > limit + 1e-9:
-        gets, may = show(line.heat_k, "temperature"), show(limit, "temperature")
+    if heat_k > limit + 1e-9:
+        gets, may = show(heat_k, "temperature"), show(limit, "temperature")
         return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
     asked = (
         f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
@@ -199,17 +200,21 @@ def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
 
 
 def _speed(line: Line, need: Need, reader: Reader) -> list[Finding]:
-    flow = need.flow_m3s
-    section = max(line.sections, key=lambda one: line.speed_in(one, flow))
-    speed = line.speed_in(section, flow)
-    level = practice.speed_level(speed)
+    section = max(line.sections, key=lambda one: line.speed_in(one, need.flow_m3s))
+    speed = line.speed_in(section, need.flow_m3s)
+    return speed_finding(speed, the(section).lower(), reader, section.name)
+
+
+def speed_finding(speed_ms: float, where: str, reader: Reader, at: str) -> list[Finding]:
+    """Water that runs fast (m/s), if it does; where, at: the pipe in words and by name."""
+    level = practice.speed_level(speed_ms)
     if not level:
         return []
-    runs = f"Water runs at {reader.show(speed, 'speed')} in {the(section).lower()}"
+    runs = f"Water runs at {reader.show(speed_ms, 'speed')} in {where}"
     if level == "care":
         most = reader.show(practice.SPEED_CARE, "speed")
         said = f"{runs}, too fast for small pipe: keep it below {most}."
     else:
         most = reader.show(practice.SPEED_NOTE, "speed")
         said = f"{runs}. From {most} up, expect noise and water hammer."
-    return [Finding(level, "fast", said, at=section.name)]
+    return [Finding(level, "fast", said, at=at)]

@@ -12,7 +12,7 @@ from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
 from calc.pipe import fittings, friction
 from calc.pipe.line import Section
-from calc.sheets.parts.link_text import exact
+from calc.sheets.parts.carry import exact
 from calc.sheets.parts.pipe_choice import pipe_of, pipe_options
 from calc.units import Reader
 

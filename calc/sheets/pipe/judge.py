@@ -10,10 +10,10 @@ from calc.errors import InputError
 from calc.page.answer import Link
 from calc.page.findings import RANKS, Finding, Fix, ranked
 from calc.pipe import friction
+from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import line_fixes, pressure_for, round_down
 from calc.sheets.parts.line_judge import kind_name, line_findings, too_hot
 from calc.sheets.parts.line_rows import as_text
-from calc.sheets.parts.link_text import exact
 from calc.sheets.pipe import case as sizing
 
 if TYPE_CHECKING:

@@ -131,7 +131,11 @@ SHEET = Sheet(
     FIELDS,
     solve,
     folded=(FITTINGS, LIMITS, WAY),
-    arguments={"temperature_k": "water", "length_m": "length"},
+    replaced={"line": ("climb", "length", *(one.key for one in friction.FITTINGS))},
+    arguments={
+        "temperature_k": "water",
+        "length_m": "length",
+    },
     cautions=(
         "Pipe and fittings must be rated for the highest pressure at the lowest point, at the "
         "hottest they get.",

@@ -103,5 +103,15 @@ SHEET = Sheet(
         "Boyle's law with absolute pressures; air pressure by altitude: ISO 2533:1975.",
         "Pre-charge 2 psi below cut-in, a minute's run: common practice, no source.",
     ),
+    arguments={
+        "tank_m3": "tank",
+        "precharge_pa": "precharge",
+        "cut_in_pa": "cutin",
+        "cut_out_pa": "cutout",
+        "pump_m3s": "pump",
+        "demand_m3s": "draw",
+        "leak_m3s": "leak",
+        "rate": "starts",
+    },
     page="pressure-tank/",
 )

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, storage, suction
 from calc.errors import InputError, RangeError
-from calc.pipe.line import Line, Section, largest
+from calc.pipe.line import Line, Section
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.laws import GRADES, Grade, electrical_power, least_flow, restart_head
@@ -29,19 +29,18 @@ FURTHEST_UP = 4500.0  # m above sea level, to which the sheet is meant
 
 @dataclass(frozen=True)
 class Intake:
-    """The suction side, SI. loss_m: head lost there at ``flow``; altitude: None: not known, worked
-    out at sea level."""
+    """The suction side, SI. loss_m: head lost there at ``flow``; altitude: above the sea."""
 
     lift: float
     loss_m: float
     flow: float
     temperature: float
-    altitude: float | None
+    altitude: float
 
     @cached_property
     def place(self) -> suction.Place:
         """Air and water where the pump is."""
-        return suction.place(self.altitude or 0.0, self.temperature)
+        return suction.place(self.altitude, self.temperature)
 
     @property
     def usual_lift(self) -> float:
@@ -301,28 +300,6 @@ class Case:
         if head <= self.pump.least_head:
             return self.pump.largest_flow
         return self.pump.flow_at(min(head, self.pump.shut_off_head))
-
-    # Altitude -------------------------------------------------------------------------------
-
-    def at_altitude(self, altitude: float) -> Case:
-        """At another height above sea level, m."""
-        return replace(self, intake=replace(self.intake, altitude=altitude))
-
-    def holds_to(self) -> float:
-        """The altitude (m) up to which NPSH, margin and usual lift are kept; 0: nowhere."""
-        state = self.running
-        required = None if state is None or state.stands else (
-            self.npsh_required(self.flow, state.speed)
-        )  # fmt: skip
-
-        def spare(altitude: float) -> float:
-            there = self.at_altitude(altitude).intake
-            left = there.usual_lift - there.lift
-            if required is None:
-                return left
-            return min(left, there.available(self.flow) - required - practice.NPSH_MARGIN)
-
-        return largest(spare, FURTHEST_UP)
 
 
 GUARDS = (

@@ -14,11 +14,10 @@ from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
 from calc.pump import sets
 from calc.pump.invented import PUMPS
-from calc.sheets.parts.carry import texts
+from calc.sheets.parts.carry import exact, texts
 from calc.sheets.parts.line_fixes import line_fixes
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
-from calc.sheets.parts.link_text import exact
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.pump_match.case import SAFE, Case
 from calc.sheets.pump_match.judge import findings, tank_for
@@ -374,7 +373,7 @@ def _suction_texts(case: Case, reader: Reader) -> dict[str, str]:
         "lift": exact(intake.lift, "length", reader),
         "length": exact(max(intake.lift, 0.0) + RUNS_LEVEL, "length", reader),
         "water": exact(intake.temperature, "temperature", reader),
-        "altitude": exact(intake.altitude, "length", reader) or "?",
+        "altitude": exact(intake.altitude, "length", reader),
     }
     needs = None if state is None or state.stands else case.npsh_required(state.flow, state.speed)
     found["npsh"] = "?" if needs is None or needs > 20.0 else reader.typed(needs, "head")

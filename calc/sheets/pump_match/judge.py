@@ -10,7 +10,7 @@ from calc import practice, storage
 from calc.page.findings import Finding, unchecked
 from calc.pump.sets import weakest_head
 from calc.sheets.parts.line_judge import line_findings, the
-from calc.sheets.pump_match.case import FURTHEST_UP, SAFE, SLACK, Case, State
+from calc.sheets.pump_match.case import SAFE, SLACK, Case, State
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -189,12 +189,6 @@ def _intake(case: Case, state: State | None, reader: Reader) -> Iterator[Finding
             f"The suction lift is {show(intake.lift, 'length')}: above about "
             f"{show(intake.usual_lift, 'length', 2)} at this altitude, a worn valve or a small "
             "air leak can stop the pump.",
-        )
-    if intake.altitude is None and 0 < (highest := case.holds_to()) < FURTHEST_UP:
-        yield unchecked(
-            "altitude-unchecked",
-            "The height above sea level is not known: worked out at sea level, the suction holds "
-            f"up to {show(highest * (1 - SAFE), 'length')}.",
         )
 
 

@@ -9,6 +9,7 @@ from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
     altitude,
     climb,
     extra_length,
@@ -69,7 +70,7 @@ _SUCTION_FIELDS = (
     water_temperature(333.15, SUCTION),
     replace(
         altitude(FURTHEST_UP, "300 m", "1000 ft", SUCTION),
-        unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
+        unknown=CAREFUL_ALTITUDE,
     ),
 )
 
@@ -263,17 +264,17 @@ SHEET = Sheet(
         "NPSH margin: after ANSI/HI 9.6.1, from memory. Least flow and restart pressure: common "
         "practice, no source. A slowed pump needs no less NPSH than at full speed: our choice.",
     ),
+    replaced={"line": ("climb", "length", "extra", *(one.key for one in pipe_fields()))},
     arguments={
-        "altitude": "altitude",
-        "temperature": "water",
+        "altitude_m": "altitude",
         "temperature_k": "water",
         "length_m": "length",
-        "lift": "lift",
-        "friction": "suction",
-        "tank": "tank",
+        "lift_m": "lift",
+        "friction_m": "suction",
+        "tank_m3": "tank",
         "motor_efficiency": "motor",
         "controller_efficiency": "controller",
-        "flow": "flow",
+        "flow_m3s": "flow",
     },
     page="pump-match/",
 )

@@ -8,10 +8,10 @@ from calc.errors import InputError
 from calc.page.answer import Link
 from calc.page.findings import Finding, Fix, ranked, unchecked
 from calc.pipe import pipes
+from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import line_fixes, round_down
 from calc.sheets.parts.line_judge import line_findings, too_hot
 from calc.sheets.parts.line_rows import as_text
-from calc.sheets.parts.link_text import exact
 
 if TYPE_CHECKING:
     from calc.page.form import Values

@@ -114,7 +114,11 @@ SHEET = Sheet(
     FIELDS,
     solve,
     folded=(REST, WAY),
-    arguments={"temperature_k": "water", "length_m": "length"},
+    replaced={"line": ("climb", "length", "extra", *(one.key for one in pipe_fields()))},
+    arguments={
+        "temperature_k": "water",
+        "length_m": "length",
+    },
     cautions=(
         "Let the pressure out before you open any joint; a pressurised pipe can whip and cut.",
         "Pipe, fittings and hoses must be rated for the highest pressure at the lowest point. Fit "

@@ -28,8 +28,7 @@ class Case:
 
     line: rises by the lift; its one section ends in the strainer; margin: NPSH to keep, m; by:
     "npsh" or "lift", what the data sheet says of the pump; npsh: NPSH required, m; dry_lift:
-    stated at sea level, m (both None: not known); altitude: m (None: not known, worked out at
-    sea level); foot: foot valves.
+    stated at sea level, m (both None: not known); altitude: m; foot: foot valves.
     """
 
     line: Line
@@ -39,7 +38,7 @@ class Case:
     by: str = "npsh"
     npsh: float | None = None
     dry_lift: float | None = None
-    altitude: float | None = 0.0
+    altitude: float = 0.0
     foot: int = 1
 
     @property
@@ -160,16 +159,6 @@ class Case:
         most = self.limit - self.lift - self.needed - self.margin
         return largest(lambda flow: most - self.line.loss(flow), self.flow)
 
-    def holds_to(self) -> float:
-        """The altitude (m) up to which margin and usual lift are kept; 0: not at sea level."""
-
-        def spare(altitude: float) -> float:
-            there = self.at_altitude(altitude)
-            left = there.usual_lift - there.lift
-            return left if there.spare is None else min(left, there.spare - there.margin)
-
-        return largest(spare, FURTHEST_UP)
-
     def priming_seconds(self) -> float | None:
         """Least time to draw the air out at the flow given, s; None where that cannot be done."""
         if not 0 < self.lift < self.limit * (1 - 1e-6):
@@ -197,11 +186,10 @@ def read(values: Values, reader: Reader) -> Case:
     strainer = (values.flow, values.strainer) if values.strainer else None
     length = max(values.length, values.lift)
     section = Section(chosen_pipe(values), length, values.lift, _fittings(values), device=strainer)
-    altitude = 0.0 if values.altitude is None else values.altitude
     return Case(
         line=Line((section,), 0.0, values.water),
         flow=values.flow,
-        site=suction.place(altitude, values.water),
+        site=suction.place(values.altitude, values.water),
         margin=values.margin,
         by=values.figure,
         npsh=values.npsh,
@@ -213,5 +201,4 @@ def read(values: Values, reader: Reader) -> Case:
 
 def elsewhere(case: Case, altitudes: tuple[float, ...]) -> tuple[tuple[float, Case], ...]:
     """(altitude, case) at altitudes (m) that differ from the case's own by over 100 m."""
-    own = case.altitude or 0.0
-    return tuple((z, case.at_altitude(z)) for z in altitudes if abs(z - own) > 100)
+    return tuple((z, case.at_altitude(z)) for z in altitudes if abs(z - case.altitude) > 100)

@@ -11,7 +11,7 @@ from calc.page.findings import Finding, Fix, unchecked
 from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
 from calc.sheets.parts.carry import texts
-from calc.sheets.suction.case import FURTHEST_UP, RATED_AT, SLACK, Case
+from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
 if TYPE_CHECKING:
     from calc.page.fields import Field
@@ -51,7 +51,7 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found, in no order."""
     return tuple(
         found
-        for part in (_npsh, _altitude, _usual_lift, _collapse, _rating, _speed, _notes)
+        for part in (_npsh, _usual_lift, _collapse, _rating, _speed, _notes)
         for found in part(case, reader)
     )
 
@@ -113,19 +113,6 @@ def _not_checked(case: Case, reader: Reader) -> Finding:
         "NPSH required is not known, so it is not checked: a pump that needs "
         f"{reader.show(case.would_pass, 'head')} or less at this flow would work.",
     )
-
-
-def _altitude(case: Case, reader: Reader) -> Iterator[Finding]:
-    """Sea level is not the careful side: say up to where the answer holds."""
-    if case.altitude is not None:
-        return
-    highest = case.holds_to()
-    if 0 < highest < FURTHEST_UP:
-        yield unchecked(
-            "altitude-unchecked",
-            "The height above sea level is not known: worked out at sea level, this holds up to "
-            f"{reader.show(highest * (1 - SAFE), 'length')}.",
-        )
 
 
 def _usual_lift(case: Case, reader: Reader) -> Iterator[Finding]:
@@ -386,7 +373,7 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
         pump["suction"] = reader.typed(case.loss, "head")
     if case.line.temperature_k <= 333.15:
         pump["water"] = reader.typed(case.line.temperature_k, "temperature")
-    if case.altitude is not None and case.altitude <= 4500.0:
+    if case.altitude <= 4500.0:
         pump["altitude"] = reader.typed(case.altitude, "length")
     return (
         Link("Now the pressure side: will it reach?", "reach", {"flow": flow}),

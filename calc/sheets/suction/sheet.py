@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import altitude, water_temperature
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.suction import judge, show
 from calc.sheets.suction.case import FURTHEST_UP, read
@@ -87,7 +87,7 @@ FIELDS = (
     ),
     replace(
         altitude(FURTHEST_UP, "300 m", "1000 ft", FITTINGS),
-        unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
+        unknown=CAREFUL_ALTITUDE,
     ),
     water_temperature(353.15, FITTINGS),
     Count(
@@ -176,17 +176,18 @@ SHEET = Sheet(
         "common practice; scaled by air pressure: our choice.",
     ),
     arguments={
-        "altitude": "altitude",
-        "temperature": "water",
-        "lift": "lift",
-        "friction": "flow",
-        "npsh_required": "npsh",
-        "margin": "margin",
-        "rated_lift": "rated",
-        "bore": "bore",
+        "altitude_m": "altitude",
+        "temperature_k": "water",
+        "lift_m": "lift",
+        "friction_m": "flow",
+        "npsh_m": "npsh",
+        "npsh_required_m": "npsh",
+        "margin_m": "margin",
+        "rated_lift_m": "rated",
+        "bore_m": "bore",
         "roughness": "bore",
-        "displacement": "flow",
-        "Reynolds number": "flow",
+        "displacement_m3s": "flow",
+        "re": "flow",
     },
     page="suction-lift/",
 )

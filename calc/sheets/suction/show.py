@@ -239,9 +239,7 @@ def chart(case: Case, reader: Reader) -> Chart:
     flows = _flows(case)
     losses = tuple(case.line.loss(flow) for flow in flows)
     others = elsewhere(case, (0.0, *PLACES[reader.system]))
-    here = "At sea level" if case.altitude is None else (
-        f"Here, {reader.show(case.altitude, 'length')} up"
-    )  # fmt: skip
+    here = f"Here, {reader.show(case.altitude, 'length')} up"
     series = [_series(case, losses, flows, here, "line")]
     for altitude, other in others:
         name = f"{reader.show(altitude, 'length')} up" if altitude else "Sea level"

@@ -10,6 +10,8 @@ from calc import practice, surge
 from calc.page.answer import Link
 from calc.page.findings import Finding, Fix, unchecked
 from calc.pipe import pipes
+from calc.sheets.parts.line_fixes import round_down
+from calc.sheets.parts.line_judge import hot_words, speed_finding
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.surge.case import LONGEST_CLOSING, Case
 
@@ -63,8 +65,7 @@ def _seconds(seconds: float) -> str:
 def _heat(case: Case, reader: Reader) -> list[Finding]:
     if not case.stress.hot:
         return []
-    gets = reader.show(case.hottest, "temperature")
-    said = f"The pipe gets {gets}; no rating is known for {case.pipe.kind_label} so hot."
+    said = hot_words(case.pipe, case.hottest, reader)
     return [Finding("stop", "too-hot", said, "harm", "the pipe")]
 
 
@@ -126,17 +127,7 @@ def _unrated(case: Case, reader: Reader) -> list[Finding]:
 
 
 def _speed(case: Case, reader: Reader) -> list[Finding]:
-    level = practice.speed_level(case.velocity)
-    if not level:
-        return []
-    runs = f"Water runs at {reader.show(case.velocity, 'speed')} in the pipe"
-    if level == "care":
-        most = reader.show(practice.SPEED_CARE, "speed")
-        said = f"{runs}, too fast for small pipe: keep it below {most}."
-    else:
-        most = reader.show(practice.SPEED_NOTE, "speed")
-        said = f"{runs}. From {most} up, expect noise and water hammer."
-    return [Finding(level, "fast", said, at="the pipe")]
+    return speed_finding(case.velocity, "the pipe", reader, "the pipe")
 
 
 def heard(case: Case) -> bool:
@@ -291,16 +282,6 @@ def _throttled(case: Case, reader: Reader, wrong: set[str]) -> Iterator[Change]:
     flow = round_down(share * case.flow, "flow", reader)
     text = f"Limit the flow to {reader.show(flow, 'flow')} with a smaller outlet or a flow limiter."
     yield text, replace(case, flow=flow), keys, {"flow": reader.typed(flow, "flow")}
-
-
-def round_down(value: float, quantity: str, reader: Reader, digits: int = 3) -> float:
-    """SI value of the number with ``digits`` figures in the reader's unit, not above ``value``."""
-    unit = reader.unit(quantity)
-    number = unit.from_si(value)
-    if number <= 0:
-        return 0.0
-    place = 10.0 ** (math.floor(math.log10(number)) - digits + 1)
-    return unit.to_si(round(math.floor(number / place + 1e-9) * place, 12))
 
 
 def _reduced(case: Case, reader: Reader) -> Iterator[Change]:

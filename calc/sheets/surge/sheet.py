@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.parts.fields import altitude, usual, water_temperature
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, usual, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.surge import judge, show
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, case_of
@@ -41,7 +41,7 @@ FIELDS = (
             unknown=usual(practice.WELL_WATER, "temperature",
                           "usual for well water; common practice")),
     replace(altitude(4500.0, group=WALL, help="In thinner air the water column separates sooner"),
-            unknown=Unknown("1000 m", "3300 ft", "higher than most places; our choice")),
+            unknown=CAREFUL_ALTITUDE),
     Number("rating", "Pressure rating of the pipe", "pressure", "", "", 1e4, 100e5,
            help="As printed on it; if blank, it is not checked", optional=True,
            when=("kind", ("own",)), unknown=Unknown(reason="not printed on the pipe")),
@@ -102,15 +102,12 @@ SHEET = Sheet(
     arguments={
         "velocity": "flow",
         "flow_m3s": "flow",
-        "bore": "bore",
         "bore_m": "bore",
         "inside": "bore",
         "wall": "kind",
         "roughness": "inside",
         "roughness_m": "inside",
-        "temperature": "water",
         "temperature_k": "water",
-        "altitude": "altitude",
         "altitude_m": "altitude",
     },
     page="water-hammer/",
