@@ -156,8 +156,8 @@ class Sheet:
 
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
     physics function's argument -> key of the field it came from, for what it refuses; plain:
-    the sheet before its example was read from a site, whose defaults leave old answers unchanged; replaced:
-    key of a table -> keys of the fields that do not count while it has rows.
+    the sheet before its example was read from a site, whose defaults leave old answers unchanged;
+    replaced: key of a table -> keys of the fields that do not count while it has rows.
     """
 
     key: str

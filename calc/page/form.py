@@ -32,7 +32,20 @@ _UNIT = re.compile(r"_(?:m|m2|m3|s|h|k|pa|m3s|m2s|ms|w|kg_m3|m3_day|m_day)$")  #
 
 
 @dataclass(frozen=True)
-class Row:
+class _ByKey:
+    """What was read, by attribute."""
+
+    numbers: dict[str, Any]
+
+    def __getattr__(self, key: str) -> Any:
+        try:
+            return self.numbers[key]
+        except KeyError:
+            raise AttributeError(key) from None
+
+
+@dataclass(frozen=True)
+class Row(_ByKey):
     """One row: SI numbers, counts, choices and texts by attribute.
 
     ``place`` ("taps.2") is the name to give an ``InputError`` about this row, ``cell(key)`` that
@@ -40,16 +53,9 @@ class Row:
     """
 
     place: str
-    numbers: dict[str, Any]
 
     def cell(self, key: str) -> str:
         return f"{self.place}.{key}"
-
-    def __getattr__(self, key: str) -> Any:
-        try:
-            return self.numbers[key]
-        except KeyError:
-            raise AttributeError(key) from None
 
 
 @dataclass(frozen=True)
@@ -112,17 +118,10 @@ class Assumed:
 
 
 @dataclass(frozen=True)
-class Values:
+class Values(_ByKey):
     """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
 
-    numbers: dict[str, Any]
     typed: dict[str, Parsed]
-
-    def __getattr__(self, key: str) -> Any:
-        try:
-            return self.numbers[key]
-        except KeyError:
-            raise AttributeError(key) from None
 
 
 @dataclass(frozen=True)
@@ -310,7 +309,7 @@ def _read_row(
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
             f"there are {len(entry.columns)} columns."
         )
-        return Row(place, numbers)
+        return Row(numbers, place)
     for column, text in zip(entry.columns, row, strict=True):
         try:
             unit = state.units.get(f"{entry.key}.{column.key}")
@@ -320,7 +319,7 @@ def _read_row(
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
-    return Row(place, numbers)
+    return Row(numbers, place)
 
 
 def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:

@@ -166,7 +166,7 @@ def test_what_rows_replace_is_not_assumed(key):
     assert not {one.key for one in outcome.assumed} & set(made.replaced["line"])
     text = render.plain(made, outcome, state).split("Figures")[0]
     assert made.field("length").label + ":" not in text
-    without = work(made, State(standing=state.standing)).assumed
+    without = work(made, State(texts={"line": ""}, standing=state.standing)).assumed
     assert {"climb", "length"} <= {one.key for one in without}
 
 

@@ -11,15 +11,15 @@ from calc.errors import InputError
 from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
 from calc.pipe import fittings, friction
-from calc.pipe.line import Section
+from calc.pipe.line import Line, Section
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.pipe_choice import pipe_of, pipe_options
+from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_of, pipe_options
 from calc.units import Reader
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from calc.page.form import Row
+    from calc.page.form import Row, Values
     from calc.pipe.friction import Fitting
 
 BEND = friction.BY_KEY["elbow90"]
@@ -54,6 +54,34 @@ def line_field(group: str = "") -> Rows:
 def sections(rows: Iterable[Row]) -> tuple[Section, ...]:
     """The ``Section``s of the rows of a ``line_field``; none for no rows."""
     return tuple(_section(row, f"section {at}") for at, row in enumerate(rows, 1))
+
+
+def line_of(values: Values, start_pa: float) -> Line:
+    """The line of a form: its sections, or where there are none the one pipe. start_pa: held, Pa.
+
+    Raises InputError for a pipe that cannot be.
+    """
+    one = () if values.line else (
+        Section(chosen_pipe(values), values.length * (1 + values.extra), values.climb),
+    )  # fmt: skip
+    return Line(
+        sections(values.line) or one,
+        start_pa,
+        values.water,
+        hottest_k=values.hottest,
+        lowest_m=values.lowest,
+        highest_m=values.highest,
+    )
+
+
+def line_texts(values: Values, reader: Reader) -> dict[str, str]:
+    """What every sheet of one line asks for, as the texts of a link."""
+    return {
+        "flow": exact(values.flow, "flow", reader),
+        "length": exact(values.length, "length", reader),
+        "climb": exact(values.climb, "length", reader),
+        "water": exact(values.water, "temperature", reader),
+    }
 
 
 def _section(row: Row, name: str) -> Section:

@@ -13,7 +13,7 @@ from calc.pipe import friction
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import line_fixes, pressure_for, round_down
 from calc.sheets.parts.line_judge import kind_name, line_findings, too_hot
-from calc.sheets.parts.line_rows import as_text
+from calc.sheets.parts.line_rows import as_text, line_texts
 from calc.sheets.pipe import case as sizing
 
 if TYPE_CHECKING:
@@ -305,10 +305,7 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
     texts = {
-        "flow": exact(values.flow, "flow", reader),
-        "length": exact(values.length, "length", reader),
-        "climb": exact(values.climb, "length", reader),
-        "water": exact(values.water, "temperature", reader),
+        **line_texts(values, reader),
         "hottest": exact(values.hottest, "temperature", reader),
         "lowest": exact(values.lowest, "length", reader),
     }

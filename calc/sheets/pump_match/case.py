@@ -9,13 +9,12 @@ from typing import TYPE_CHECKING
 
 from calc import practice, storage, suction
 from calc.errors import InputError, RangeError
-from calc.pipe.line import Line, Section
+from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.laws import GRADES, Grade, electrical_power, least_flow, restart_head
 from calc.sheets.parts.line_judge import Need
-from calc.sheets.parts.line_rows import sections
-from calc.sheets.parts.pipe_choice import chosen_pipe
+from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
 
 if TYPE_CHECKING:
@@ -312,18 +311,7 @@ GUARDS = (
 
 def case_of(values: Values) -> Case:
     """The ``Case`` of a form's values."""
-    several = sections(values.line)
-    pipe = several or (
-        Section(chosen_pipe(values), values.length * (1 + values.extra), values.climb),
-    )
-    line = Line(
-        pipe,
-        0.0,
-        values.water,
-        hottest_k=values.hottest,
-        lowest_m=values.lowest,
-        highest_m=values.highest,
-    )
+    line = line_of(values, 0.0)
     return Case(
         chosen_pump(values),
         line,
@@ -335,5 +323,5 @@ def case_of(values: Values) -> Case:
         motor=values.motor,
         controller=values.controller,
         steady=Draw(values.draw, values.least, values.tank),
-        counted=bool(several),
+        counted=bool(values.line),
     )

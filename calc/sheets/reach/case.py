@@ -6,10 +6,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc import practice
-from calc.pipe.line import Line, Section
+from calc.pipe.line import Line
 from calc.sheets.parts.line_judge import Need
-from calc.sheets.parts.line_rows import sections
-from calc.sheets.parts.pipe_choice import chosen_pipe
+from calc.sheets.parts.line_rows import line_of
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -54,17 +53,6 @@ def levels(use: str, own_pa: float | None) -> tuple[float, float]:
 
 def case_of(values: Values) -> Case:
     """The ``Case`` of a form's values."""
-    several = sections(values.line)
-    pipe = several or (
-        Section(chosen_pipe(values), values.length * (1 + values.extra), values.climb),
-    )
-    line = Line(
-        pipe,
-        values.pressure,
-        values.water,
-        hottest_k=values.hottest,
-        lowest_m=values.lowest,
-        highest_m=values.highest,
-    )
+    line = line_of(values, values.pressure)
     need = Need(values.flow, *levels(values.use, values.wanted))
-    return Case(line, need, values.most, values.extra, bool(several))
+    return Case(line, need, values.most, values.extra, bool(values.line))

@@ -11,7 +11,7 @@ from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import line_fixes, round_down
 from calc.sheets.parts.line_judge import line_findings, too_hot
-from calc.sheets.parts.line_rows import as_text
+from calc.sheets.parts.line_rows import as_text, line_texts
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -117,12 +117,7 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 
 def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
-    texts = {
-        "flow": exact(values.flow, "flow", reader),
-        "length": exact(values.length, "length", reader),
-        "climb": exact(values.climb, "length", reader),
-        "water": exact(values.water, "temperature", reader),
-    }
+    texts = line_texts(values, reader)
     if case.counted:
         return texts | {"line": as_text(case.line.sections, reader)}
     texts["kind"] = values.kind

@@ -185,7 +185,7 @@ SHEET = Sheet(
         "margin_m": "margin",
         "rated_lift_m": "rated",
         "bore_m": "bore",
-        "roughness": "bore",
+        "roughness_m": "bore",
         "displacement_m3s": "flow",
         "re": "flow",
     },

@@ -105,7 +105,6 @@ SHEET = Sheet(
         "bore_m": "bore",
         "inside": "bore",
         "wall": "kind",
-        "roughness": "inside",
         "roughness_m": "inside",
         "temperature_k": "water",
         "altitude_m": "altitude",
