@@ -1,23 +1,40 @@
 """The one place the browser talks to: JSON text in, JSON text out. Runs anywhere.
 
-Operations (``op``): "work" solves a sheet and renders it, "convert" writes its
-fields in the other system of units.
+Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
+its link, "convert" writes its fields in the other system of units.
 """
 
 import json
+import sys
+import traceback
 
 from calc.errors import InputError
 from calc.page import charts, render, row_text
-from calc.page.fields import Number, Rows
-from calc.page.form import State, filled_rows, hidden_keys, work
+from calc.page.fields import UNKNOWN, Number, Rows
+from calc.page.form import State, filled_rows, hidden_keys, within, work
+from calc.reading import split
 from calc.sheets import sheet as find_sheet
-from calc.units import QUANTITIES, Reader, number_text, parse
+from calc.site import link
+from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
+
+FAILED = (
+    "These numbers could not be worked out: a fault of this calculator, not of yours. "
+    "Change one of them, and tell us with the link."
+)
 
 
 def handle(request_text):
-    """Answer one request. Raises ``KeyError`` for an unknown sheet or operation."""
+    """Answer one request; {"failed": sentence} where this code is at fault.
+
+    Raises ``KeyError`` for an unknown sheet or operation.
+    """
     request = json.loads(request_text)
-    reply = _OPERATIONS[request["op"]](request)
+    operation, _ = _OPERATIONS[request["op"]], find_sheet(request["sheet"])
+    try:
+        reply = operation(request)
+    except Exception:  # whatever it is, the page must say that it is no answer
+        print(traceback.format_exc(), file=sys.stderr)
+        reply = {"failed": FAILED}
     return json.dumps(reply, ensure_ascii=False)
 
 
@@ -39,12 +56,31 @@ def work_out(request):
         "notes": {key: note for key, note in outcome.notes.items() if note},
         "hidden": sorted(outcome.hidden),
         "same": _equivalents(sheet, state, outcome),
+        "tidy": _tidied(sheet, state),
+        "link": link.write(sheet, state),
+        "assumed": [
+            {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}
+            for one in outcome.assumed
+        ],
+        "example": outcome.example,
     }
     if outcome.answer is not None:
         reply["html"] = render.answer(outcome, request.get("base", ""), request.get("flat", False))
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply
+
+
+def _tidied(sheet, state):
+    """{key: {from, text, unit}} of texts with a unit of their menu: "40 psi" is 40 and psi."""
+    found = {}
+    for entry in sheet.fields:
+        if isinstance(entry, Number):
+            typed = state.text(entry)
+            text, unit = split(typed, entry.quantity)
+            if unit is not None:
+                found[entry.key] = {"from": typed, "text": text, "unit": unit.symbol}
+    return found
 
 
 def _parsed(sheet, state):
@@ -71,51 +107,75 @@ def _equivalents(sheet, state, outcome):
     return same
 
 
+def read_link(request):
+    """What a link says: every field's text, unit and standing, and what could not be read."""
+    sheet = find_sheet(request["sheet"])
+    found = link.read(request["fragment"], sheet)
+    return {
+        "system": found.system,
+        "texts": found.texts,
+        "units": found.units,
+        "standing": found.standing,
+        "said": list(found.said),
+        "cut": found.cut,
+        "older": found.older,
+        "asks": [{"key": key, "question": question} for key, question in found.asks],
+        "trusted": found.trusted,
+    }
+
+
 def convert(request):
-    """Field texts and units in system ``to``; what cannot be read stays as typed."""
+    """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
     texts, units = dict(state.texts), dict(state.units)
     for entry, parsed in _parsed(sheet, state):
         target = QUANTITIES[entry.quantity].default(request["to"])
         if parsed.unit != target:
-            number = target.from_si(parsed.value)
-            texts[entry.key], units[entry.key] = _tidy(number), target.symbol
+            texts[entry.key], units[entry.key] = _tidy(entry, parsed, target), target.symbol
     for entry in sheet.fields:
         if isinstance(entry, Rows):
-            texts[entry.key] = _converted_rows(entry, state, request["to"])
-    return {"texts": texts, "units": units, "hidden": sorted(hidden_keys(sheet, state))}
+            texts[entry.key], more = _converted_rows(entry, state, request["to"])
+            units |= more
+        elif isinstance(entry, Number) and state.text(entry).strip() in {"", UNKNOWN}:
+            units[entry.key] = QUANTITIES[entry.quantity].default(request["to"]).symbol
+    hidden = sorted(hidden_keys(sheet, state))
+    return {"texts": texts, "units": units, "standing": dict(state.standing), "hidden": hidden}
 
 
 def _converted_rows(entry, state, to):
-    """A table's text with every number that can be read in system ``to``."""
-    text = state.texts.get(entry.key, entry.default(state.system))
-    numbers = [isinstance(column, Number) for column in entry.columns]
-    rows = []
-    for row in filled_rows(entry, text, state.system):
-        cells = list(row)
-        for place, column in enumerate(entry.columns):
-            if numbers[place]:
-                cells[place] = _converted_cell(column, cells[place], state.system, to)
-        rows.append(cells)
-    return row_text.encode(rows)
+    """A table's text in system ``to`` and its columns' units; what cannot be read keeps its own."""
+    numbers = {at: column for at, column in enumerate(entry.columns) if isinstance(column, Number)}
+    rows = [list(row) for row in filled_rows(entry, state.text(entry), state.system)]
+    for row in rows:
+        for at, column in numbers.items():
+            if at < len(row):
+                row[at] = _converted_cell(column, row[at], state.cell(entry, column, row[at]), to)
+    units = {f"{entry.key}.{c.key}": Reader(to).unit(c.quantity).symbol for c in numbers.values()}
+    return row_text.encode(rows), units
 
 
-def _converted_cell(column, text, system, to):
+def _converted_cell(column, text, state, to):
     kind = QUANTITIES[column.quantity]
     target = kind.default(to)
+    symbol = state.units.get(column.key) or kind.default(state.system).symbol
     try:
-        parsed = parse(text, column.quantity, kind.default(system).symbol)
+        parsed = parse(text, column.quantity, symbol)
     except InputError:
-        return text
-    if parsed.unit == target:
-        return text
-    return f"{_tidy(target.from_si(parsed.value))} {target.symbol}".strip()
+        bare = text.strip() not in {"", UNKNOWN} and text.strip()[-1].isdigit()
+        return f"{text.strip()} {symbol}" if bare and symbol != target.symbol else text
+    if parsed.unit != target:
+        return _tidy(column, parsed, target)
+    return split(text, column.quantity)[0]
 
 
-def _tidy(number):
-    """Four figures without trailing zeros, as a person would type it."""
-    text = number_text(number, 4).replace("\u202f", "").replace("−", "-")
-    return text.rstrip("0").rstrip(".") if "." in text else text
+def _tidy(entry, parsed, target):
+    """Four figures, as a person would type them; more where only so a bound is kept."""
+    number = target.from_si(parsed.value)
+    for digits in range(4, 13):
+        text = plain_number(number, digits)
+        if not within(entry, parsed) or within(entry, parse(text, entry.quantity, target.symbol)):
+            break
+    return text
 
 
-_OPERATIONS = {"work": work_out, "convert": convert}
+_OPERATIONS = {"work": work_out, "read": read_link, "convert": convert}

@@ -12,7 +12,8 @@ from calc.errors import InputError, RangeError
 from calc.page import row_text
 from calc.page.answer import Answer
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
-from calc.units import Reader, number_text, parse
+from calc.reading import split
+from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
 
 
 @dataclass(frozen=True)
@@ -40,9 +41,10 @@ class Row:
 class State:
     """What the reader typed: texts by field key (missing: the default).
 
-    units: field key -> unit symbol from its menu; standing: field key -> ``STANDINGS`` for a
-    text that its reader did not type; without an entry, a text that is the default's is the
-    example's, any other is given.
+    units: field key -> unit symbol from its menu, "runs.long" for a table's column; standing:
+    field key -> ``STANDINGS`` for a text that its reader did not type, "asked" where a link can
+    be read in two ways; without an entry, a text that is the default's is the example's, any
+    other is given.
     """
 
     system: str = "metric"
@@ -60,12 +62,25 @@ class State:
             return "unknown"
         if entry.key in self.standing:
             return self.standing[entry.key]
-        same = self.text(entry) == entry.default(self.system)
-        return "example" if same and self._usual_unit(entry) else "given"
+        return "example" if self._is_default(entry) else "given"
 
-    def _usual_unit(self, entry):
-        usual = isinstance(entry, Number) and Reader(self.system).unit(entry.quantity).symbol
-        return not usual or self.units.get(entry.key, usual) == usual
+    def _is_default(self, entry):
+        text, default = self.text(entry), entry.default(self.system)
+        if not isinstance(entry, Number):
+            return text == default
+        usual = Reader(self.system).unit(entry.quantity)
+        menu = QUANTITIES[entry.quantity].unit(self.units.get(entry.key, usual.symbol))
+        return _parted(text, entry, menu) == _parted(default, entry, usual)
+
+    def cell(self, entry, column, text):
+        """The state of one cell of the table ``entry``, as if its column were a field."""
+        unit = self.units.get(f"{entry.key}.{column.key}")
+        return State(self.system, {column.key: text}, {column.key: unit} if unit else {})
+
+
+def _parted(text, entry, menu):
+    number, own = split(text.strip(), entry.quantity)
+    return number, own or menu
 
 
 @dataclass(frozen=True)
@@ -121,9 +136,12 @@ def work(sheet, state):
         if entry.key in hidden:
             numbers[entry.key] = None
             continue
+        if state.standing.get(entry.key) == "asked":
+            errors[entry.key] = ASKED
+            continue
         try:
             if isinstance(entry, Rows):
-                numbers[entry.key] = _read_rows(entry, state, reader, errors, notes)
+                numbers[entry.key] = _read_rows(entry, state, errors, notes)
             else:
                 numbers[entry.key] = _read(entry, state, reader, typed, notes)
         except InputError as error:
@@ -144,6 +162,7 @@ def work(sheet, state):
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
+ASKED = "The link can be read in two ways here. Enter what is meant."
 STANDINGS = {
     "given": "",
     "assumed": "assumed by whoever made the link",
@@ -157,7 +176,7 @@ def assumed(entries, state):
     found = []
     for entry in entries:
         standing = state.standing_of(entry)
-        if standing == "given" or isinstance(entry, Rows | Text):
+        if standing in {"given", "asked"} or isinstance(entry, Rows | Text):
             continue
         text, reason = state.text(entry), STANDINGS[standing]
         if standing == "unknown":
@@ -218,12 +237,21 @@ def _read(entry, state, reader, typed, notes):
         parsed = parse(text, entry.quantity, symbol)
     except InputError as error:
         raise InputError(f"{error.message} {allowed(entry, reader)}") from error
-    slack = 1e-9 * max(abs(entry.low), abs(entry.high))  # a bound typed in another unit is in
-    if not entry.low - slack <= parsed.value <= entry.high + slack:
+    if not within(entry, parsed):
         raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
     typed[entry.key] = parsed
     notes[entry.key] = parsed.note
     return min(max(parsed.value, entry.low), entry.high)
+
+
+def within(entry, parsed):
+    """Whether a ``Parsed`` number is in its field's span; a bound as it is printed is in."""
+    slack = 1e-9 * max(abs(entry.low), abs(entry.high))  # a bound typed in another unit is in
+    if entry.low - slack <= parsed.value <= entry.high + slack:
+        return True
+    typed = plain_number(parsed.number, 12)
+    bounds = (parsed.unit.from_si(bound) for bound in (entry.low, entry.high))
+    return typed in {plain_number(bound, digits) for bound in bounds for digits in (3, 4)}
 
 
 def _unknown(entry, system):
@@ -239,18 +267,18 @@ def filled_rows(entry, text, system):
     return tuple(row + defaults[len(row) :] for row in row_text.decode(text))
 
 
-def _read_rows(entry, state, reader, errors, notes):
+def _read_rows(entry, state, errors, notes):
     text = state.text(entry)
     rows = filled_rows(entry, text, state.system)
     if not entry.least <= len(rows) <= entry.most:
         counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."
         raise InputError(f"{counted} Allowed: {entry.least} to {entry.most}.")
     return tuple(
-        _read_row(entry, index, row, reader, errors, notes) for index, row in enumerate(rows)
+        _read_row(entry, index, row, state, errors, notes) for index, row in enumerate(rows)
     )
 
 
-def _read_row(entry, index, row, reader, errors, notes):
+def _read_row(entry, index, row, state, errors, notes):
     place, numbers, found = f"{entry.key}.{index}", {}, {}
     if len(row) > len(entry.columns):
         errors[place] = (
@@ -260,8 +288,8 @@ def _read_row(entry, index, row, reader, errors, notes):
         return Row(place, numbers)
     for column, text in zip(entry.columns, row, strict=True):
         try:
-            cell = State(reader.system, {column.key: text})
-            numbers[column.key] = _read(column, cell, reader, {}, found)
+            cell = state.cell(entry, column, text)
+            numbers[column.key] = _read(column, cell, Reader(state.system), {}, found)
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"

@@ -5,7 +5,6 @@ ones, so both show the same characters.
 """
 
 from html import escape
-from urllib.parse import quote
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
@@ -13,7 +12,7 @@ from calc.page.form import State, filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
-__all__ = ["answer", "form", "fragment", "link_text", "plain", "split_default"]
+__all__ = ["answer", "form", "fragment", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
@@ -25,16 +24,20 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 def answer(outcome, base="", flat=False):
     """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
     reader, found = outcome.reader, outcome.answer
+
+    def address(link):
+        return escape(_address(link, base, flat, reader.system, outcome.example))
+
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
     head += [_caution(caution) for caution in found.cautions]
-    head.append(_links(found.links, base, flat, reader.system))
+    head.append(_links(found.links, address))
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
     more.append(_working(found.steps, reader))
     return (
-        f"{_verdict(found.verdict)}{_fixes(found.fixes, base, flat, reader.system)}"
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}"
         f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
@@ -50,12 +53,12 @@ def beside(found):
     return [one for one in findings.ranked(found.findings) if one.text != sentence]
 
 
-def _fixes(fixes, base, flat, system):
+def _fixes(fixes, address):
     lines = []
     for fix in fixes:
         words = escape(fix.text)
         if fix.link is not None:
-            words = f'{words} <a href="{_address(fix.link, base, flat, system)}">{escape(fix.link.text)}</a>'
+            words = f'{words} <a href="{address(fix.link)}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
 
@@ -210,44 +213,33 @@ def _put_in(step):
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links, base, flat, system):
+def _links(links, address):
     if not links:
         return ""
     items = "".join(
-        f'<li><a href="{escape(_address(link, base, flat, system))}">{escape(link.text)}</a></li>'
+        f'<li><a href="{address(link)}">{escape(link.text)}</a></li>'
         for link in links
     )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 
-def _address(link, base, flat, system):
+def _address(link, base, flat, system, example):
     from calc.sheets import sheet
 
-    page = sheet(link.sheet).page
-    place = base + (page.rstrip("/") + ".html" if flat else page)
-    return f"{place}#{fragment(link.values, system)}"
+    target = sheet(link.sheet)
+    place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
+    return f"{place}#{fragment(target, link.values, system, example)}"
 
 
-def fragment(texts, system="metric"):
-    """The part of a link after "#": "u=us&climb=50ft"; units without superscripts or spaces."""
-    pairs = [("u", "us")] if system == "us" else []
-    pairs += list(texts.items())
-    return "&".join(
-        f"{key}={quote(link_text(text), safe='/.,-:;!')}".replace("%20", "+") for key, text in pairs
-    )
+def fragment(sheet, texts, system="metric", example=False):
+    """The part of a link after "#" that opens ``sheet`` with ``texts``.
 
+    They are given by the reader, or where ``example`` the example's, as the answer they are from.
+    """
+    from calc.site import link
 
-def link_text(text):
-    """A field's text as it stands in a link: "1.5 m³/h" -> "1.5m3/h", "15 °C" -> "15C"."""
-    if "," in text or ";" in text:  # rows of a table stand as they are
-        return text
-    folded = text.replace("³", "3").replace("²", "2").replace("°", "").replace("·", "")
-    number, gap, unit = folded.rpartition(" ")
-    return (
-        number + unit
-        if gap and unit and not unit[0].isdigit() and number[-1:].isdigit()
-        else folded
-    )
+    standing = dict.fromkeys(texts, "example" if example else "given")
+    return link.write(sheet, State(system, dict(texts), {}, standing))
 
 
 # Plain text ------------------------------------------------------------------
@@ -295,7 +287,7 @@ def _given_rows(entry, state):
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
         given = (
-            f"{column.label.lower()} {_given(column, State(state.system, {column.key: cell}))}"
+            f"{column.label.lower()} {_given(column, state.cell(entry, column, cell))}"
             for column, cell in zip(entry.columns, row, strict=False)
             if cell and column is not entry.columns[0]
         )

@@ -6,7 +6,9 @@ that is printed with it.
 
 from html import escape
 
+from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows, Text
+from calc.page.form import filled_rows
 from calc.units import QUANTITIES
 
 
@@ -128,7 +130,7 @@ def _rows(entry, name):
     head = "".join(f'<th scope="col">{_heading(column, name)}</th>' for column in entry.columns)
     hint = f'<p class="sl-help" id="{name}-help">{escape(entry.help)}</p>' if entry.help else ""
     texts = " ".join(
-        f'data-{system}="{escape(entry.default(system))}"' for system in ("metric", "us")
+        f'data-{system}="{escape(_bare_rows(entry, system))}"' for system in ("metric", "us")
     )
     return (
         f'<div class="sl-field sl-rows" data-key="{escape(entry.key)}" data-name="{name}" '
@@ -142,6 +144,15 @@ def _rows(entry, name):
         f'<div class="sl-rows-foot"><button type="button" data-rows="add">Add {_one(entry.row)}'
         '</button><span class="sl-undo" role="status"></span></div>'
         f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
+    )
+
+
+def _bare_rows(entry, system):
+    """The default rows as the page shows them: every cell, units in the headings."""
+    rows = filled_rows(entry, entry.default(system), system)
+    return row_text.encode(
+        [_bare(column, text, system) for column, text in zip(entry.columns, row, strict=False)]
+        for row in rows
     )
 
 
@@ -201,7 +212,8 @@ def _cell(column, name, index, text):
         f'id="{place}" aria-label="{label}" aria-describedby="{place}-error {place}-note" '
         'autocomplete="off"'
     )
-    data = "".join(f' data-{s}="{escape(column.default(s))}"' for s in ("metric", "us"))
+    defaults = ((s, _bare(column, column.default(s), s)) for s in ("metric", "us"))
+    data = "".join(f' data-{s}="{escape(text)}"' for s, text in defaults)
     if isinstance(column, Choice):
         picked = [o for o in column.options if index is None or o[0] == text]
         options = "".join(
@@ -225,9 +237,9 @@ def _cell(column, name, index, text):
     )
 
 
-def _bare(column, text):
+def _bare(column, text, system="metric"):
     """A number's text without the unit that stands in the column's heading."""
     if not isinstance(column, Number):
         return text
-    symbol = QUANTITIES[column.quantity].default("metric").symbol
+    symbol = QUANTITIES[column.quantity].default(system).symbol
     return text[: -len(symbol)].strip() if symbol and text.endswith(symbol) else text

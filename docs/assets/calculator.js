@@ -8,7 +8,10 @@
   const Engine = window.SpringlineEngine;
   const Drawing = window.SpringlineDrawing;
   const Scan = window.SpringlineScan;
-  const RowsField = window.SpringlineRows.RowsField;
+  const { Field } = window.SpringlineField;
+  const { RowsField } = window.SpringlineRows;
+  const FOREIGN = "These figures do not belong to the numbers above: wait for the answer, "
+    + "then print again.";
 
   function remembered() {
     try {
@@ -30,110 +33,6 @@
     return remembered() || (/^en-(US|LR)$/.test(navigator.language) ? "us" : "metric");
   }
 
-  /* One field: its box, its unit menu and the three lines under it. */
-  class Field {
-    constructor(wrap) {
-      this.wrap = wrap;
-      this.key = wrap.dataset.key;
-      this.box = wrap.querySelector("input, textarea, select:not(.sl-unit)");
-      this.menu = wrap.querySelector("select.sl-unit");
-      this.error = wrap.querySelector(".sl-error");
-      this.note = wrap.querySelector(".sl-note");
-      this.same = wrap.querySelector(".sl-same");
-      this.choice = this.box.tagName === "SELECT";
-      this.original = null; // as last typed: {text, unit, system}
-    }
-
-    symbols() {
-      return this.menu ? [...this.menu.options].map((option) => option.value) : [];
-    }
-
-    standard(system) {
-      const data = this.box.dataset;
-      return { text: data[system], unit: this.menu ? data[system + "Unit"] : undefined };
-    }
-
-    toStandard(system) {
-      const { text, unit } = this.standard(system);
-      this.box.value = text;
-      if (this.menu) this.menu.value = unit;
-      this.original = null;
-    }
-
-    isStandard(system) {
-      const { text, unit } = this.standard(system);
-      return this.box.value === text && (!this.menu || this.menu.value === unit);
-    }
-
-    /* What a field that shows only for some choices compares with. */
-    get value() {
-      return this.box.value;
-    }
-
-    /* What Python is told: the text as typed and the unit its menu stands on. */
-    tell({ texts, units }) {
-      texts[this.key] = this.box.value;
-      if (this.menu) units[this.key] = this.menu.value;
-    }
-
-    /* Python's reply to "convert"; what was typed in that system comes back as it was typed. */
-    convert(system, from, reply) {
-      const before = this.original;
-      if (before && before.system === system) {
-        this.box.value = before.text;
-        if (this.menu) this.menu.value = before.unit;
-      } else if (this.menu) {
-        if (!before) this.keep(from);
-        this.box.value = reply.texts[this.key];
-        this.menu.value = reply.units[this.key];
-      }
-    }
-
-    /* Take a link's text; returns what of it could not be read. */
-    take(text, system) {
-      if (this.choice) {
-        if (![...this.box.options].some((option) => option.value === text)) return [text];
-        this.box.value = text;
-        return [];
-      }
-      const [number, unit] = Link.splitUnit(text, this.symbols());
-      this.box.value = number;
-      if (this.menu) this.menu.value = unit || this.standard(system).unit;
-      this.keep(system);
-      return [];
-    }
-
-    keep(system) {
-      this.original = { text: this.box.value, unit: this.menu && this.menu.value, system };
-    }
-
-    /* "40 psi" typed in a field whose menu says bar: the menu follows. */
-    tidy(target) {
-      if (!this.menu || target !== this.box) return;
-      const [number, unit] = Link.splitUnit(this.box.value, this.symbols());
-      if (unit) {
-        this.box.value = number;
-        this.menu.value = unit;
-      }
-    }
-
-    linkText() {
-      const text = this.box.value.trim();
-      if (Link.splitUnit(text, this.symbols())[1]) return text; // typed with a unit of its own
-      return text + (this.menu ? Link.plainUnit(this.menu.value) : "");
-    }
-
-    show(errors, notes, same) {
-      const wrong = errors[this.key] || "";
-      this.error.textContent = wrong;
-      this.note.textContent = wrong ? "" : notes[this.key] || "";
-      if (this.same) this.same.textContent = same[this.key] || "";
-      this.box.setAttribute("aria-invalid", wrong ? "true" : "false");
-      this.wrap.classList.toggle("sl-wrong", Boolean(wrong));
-      if (wrong) this.wrap.closest("details")?.setAttribute("open", "");
-    }
-  }
-
   class Calculator {
     constructor(section) {
       this.section = section;
@@ -152,7 +51,9 @@
       this.text = "";
       this.busy = false;
       this.again = false;
-      this.linkProblem = "";
+      this.opened = 0; // links opened, so that a late reading of one before is dropped
+      this.waiting = []; // for an answer to the numbers as they are
+      this.tidied = {};
       section.classList.add("sl-scripted");
       this.listen();
       this.open();
@@ -163,8 +64,10 @@
       this.form.addEventListener("input", (event) => this.typed(event.target));
       this.form.addEventListener("change", (event) => {
         const field = this.fieldOf(event.target);
-        if (field) field.tidy(event.target);
-        if (field) this.typed(event.target);
+        if (!field) return;
+        this.typed(event.target);
+        field.left = event.target === field.box;
+        if (this.fresh) field.tidy(this.tidied, this.system);
       });
       this.form.addEventListener("submit", (event) => event.preventDefault());
       this.form.addEventListener("focusin", () => this.start());
@@ -174,8 +77,9 @@
       });
       window.addEventListener("beforeprint", () => {
         Drawing.showAll(this.section);
-        const address = this.address();
-        this.section.querySelector(".sl-address").textContent = address;
+        const own = this.fresh && this.answered;
+        const address = own || (this.printed && this.example) ? this.address() : "";
+        this.section.querySelector(".sl-address").textContent = address || FOREIGN;
         Scan.show(this.section.querySelector(".sl-scan"), address);
       });
     }
@@ -186,40 +90,66 @@
 
     /* Read the address, or start from the example in the preferred units. */
     open() {
-      const fragment = location.hash;
-      const { pairs, damaged } = Link.holdsNumbers(fragment)
-        ? Link.decode(fragment)
-        : { pairs: [], damaged: [] };
-      const entries = new Map(pairs);
-      this.system = entries.size
-        ? (entries.get("u") === "us" ? "us" : "metric")
-        : preferred();
-      entries.delete("u");
+      clearTimeout(this.saving);
+      this.opened += 1;
+      this.ownHash = location.hash;
+      const linked = Link.holdsNumbers(location.hash);
+      Object.assign(this, { example: !linked, reading: linked, cut: false, touched: false });
+      Object.assign(this, { problem: "", own: false });
+      this.changedState();
+      const pairs = linked ? Link.split(location.hash) : [];
+      const shown = new Map(pairs);
+      this.system = !linked ? preferred() : /^us/i.test(shown.get("u")) ? "us" : "metric";
       this.fields.forEach((field) => field.toStandard(this.system));
-      const unread = damaged;
-      for (const [key, text] of entries) {
-        const field = this.fields.find((one) => one.key === key);
-        const left = field ? field.take(text, this.system) : [text];
-        unread.push(...left.map((part) => key + "=" + part.slice(0, 40)));
-      }
-      this.linkProblem = unread.length
-        ? "Not understood in this link, and left out: " + unread.join(", ") + "."
-        : "";
       this.showSystem();
-      this.showConditions();
-      if (this.untouched()) {
-        this.setAnswer(this.examples[this.system]);
-        this.say("A worked example. " + this.linkProblem);
-      } else {
-        this.answer.classList.add("sl-stale");
-        this.say("Working out your numbers. Until then this is the example. " + this.linkProblem);
+      if (linked) {
+        this.fields.forEach((field) => shown.has(field.key) && field.pend(shown.get(field.key)));
+        this.noAnswer("Reading the numbers of this link.");
+        this.say("Working out the numbers of this link.");
         this.start();
+        if (Engine.ready) this.read();
+      } else {
+        this.setAnswer(this.examples[this.system]);
+        this.say("A worked example.");
+        if (Engine.ready) this.ask();
       }
-      if (Engine.ready) this.ask();
+      this.showConditions();
     }
 
-    untouched() {
-      return this.fields.every((field) => field.isStandard(this.system));
+    /* What the link means, Python says. */
+    async read() {
+      const { opened, sheet } = this;
+      try {
+        const reply = await Engine.ask({ op: "read", sheet, fragment: this.ownHash });
+        if (opened !== this.opened) return;
+        if (reply.failed) this.broken(reply.failed);
+        else this.take(reply);
+      } catch (error) {
+        if (opened === this.opened) this.failed(error);
+      }
+    }
+
+    take(reply) {
+      this.reading = false;
+      this.cut = reply.cut;
+      this.problem = reply.said.join(" ");
+      this.system = reply.system;
+      for (const field of this.fields) {
+        if (field.standing !== "given") field.take(reply, reply.system); // or typed meanwhile
+      }
+      this.showSystem();
+      this.showConditions();
+      if (!this.cut) return this.ask();
+      this.noAnswer("No answer: this link is not whole.");
+      this.say("", true);
+      this.section.dataset.state = "live";
+      this.settled(new Error(this.problem));
+    }
+
+    /* Nothing of what was worked out belongs to what is in the form now. */
+    changedState() {
+      this.fresh = false;
+      this.text = "";
     }
 
     startWhenNear() {
@@ -238,14 +168,40 @@
     start() {
       if (this.started) return;
       this.started = true;
-      Engine.start().then(() => this.ask(), (error) => this.failed(error));
+      Engine.start().then(
+        () => (this.reading ? this.read() : this.ask()),
+        (error) => this.failed(error),
+      );
     }
 
     failed(error) {
-      this.started = false;
-      this.say("The calculator could not start (" + error.message + "). The worked example stands. "
-        + "Change a number to try again. " + this.linkProblem);
-      this.answer.classList.toggle("sl-stale", !this.untouched());
+      this.started = Engine.ready;
+      const could = Engine.ready ? "This could not be worked out" : "The calculator could not start";
+      this.broken(could + " (" + error.message + "). Change a number to try again.");
+    }
+
+    /* No answer came; what is on the page is said to be the example's, or is none. */
+    broken(sentence) {
+      if (this.example) this.say(sentence + " The worked example is as printed.");
+      else {
+        this.say(sentence, true);
+        if (this.own) this.answer.classList.add("sl-stale");
+        else this.noAnswer("No answer yet.");
+      }
+      this.settled(new Error(sentence));
+    }
+
+    /* Not the example's verdict where its reader takes it for an answer to these numbers. */
+    noAnswer(sentence) {
+      const none = document.createElement("p");
+      none.className = "sl-none";
+      clearTimeout(this.speaking);
+      this.live.textContent = "";
+      none.textContent = sentence;
+      this.answer.replaceChildren(none);
+      this.answer.classList.remove("sl-stale");
+      this.html = undefined;
+      Object.assign(this, { printed: false, answered: false });
     }
 
     typed(target) {
@@ -255,28 +211,46 @@
     }
 
     changed(target) {
-      this.fieldOf(target).keep(this.system);
-      this.linkProblem = "";
+      this.fieldOf(target).touch(this.system);
+      if (!this.cut && !this.reading) this.problem = "";
+      Object.assign(this, { example: false, cut: false, touched: true });
+      this.changedState();
       this.showConditions();
-      this.saveLink();
       this.start();
       if (Engine.ready) this.ask();
-      else this.say("Starting the calculator. Until then this is the example.");
+      else {
+        if (!this.own) this.noAnswer("Starting the calculator.");
+        this.say("Starting the calculator.");
+      }
     }
 
     clicked(event) {
+      const change = event.target.closest("[data-sl-change]");
+      if (change) {
+        event.preventDefault();
+        this.lead(change.dataset.slChange);
+      }
       const button = event.target.closest("button");
       if (!button) return;
       if (button.dataset.system) this.switchTo(button.dataset.system);
       const action = button.dataset.action;
-      if (action === "link") this.copy(this.address(), "Link copied.");
+      if (action === "link") this.copyLink();
       if (action === "text") this.copyText();
       if (action === "print") this.print();
       if (action === "reset") this.reset();
     }
 
+    /* "change" beside what was assumed leads to its field. */
+    lead(key) {
+      const field = this.fields.find((one) => one.key === key);
+      field?.wrap.closest("details")?.setAttribute("open", "");
+      field?.wrap.scrollIntoView({ block: "center" });
+      field?.wrap.querySelector("input, textarea, select")?.focus();
+    }
+
     /* The sheet alone: numbers, figures and working, without the guide around it. */
     async print() {
+      await this.current().catch(() => {});
       await Promise.all([Drawing.showAll(this.section), Scan.load()]);
       document.body.classList.add("sl-sheet-only");
       window.print();
@@ -286,11 +260,14 @@
     /* A new entry in the history, so that "back" brings the reader's numbers again. */
     reset() {
       clearTimeout(this.saving);
-      history.replaceState(history.state, "", this.fragment());
+      this.opened += 1; // a link that is being read is dropped
+      if (this.touched && this.fresh) history.replaceState(history.state, "", "#" + this.link);
       this.fields.forEach((field) => field.toStandard(this.system));
-      this.linkProblem = "";
+      Object.assign(this, { example: true, reading: false, cut: false, touched: true });
+      Object.assign(this, { problem: "", own: false });
+      this.changedState();
       this.showConditions();
-      this.ownHash = this.fragment();
+      this.ownHash = "#u=" + this.system; // until Python has written it
       history.pushState(history.state, "", this.ownHash);
       if (Engine.ready) this.ask();
       else this.setAnswer(this.examples[this.system]);
@@ -319,23 +296,25 @@
     state() {
       const texts = {};
       const units = {};
-      this.fields.forEach((field) => field.tell({ texts, units }));
-      return { sheet: this.sheet, system: this.system, texts, units };
+      const standing = {};
+      this.fields.forEach((field) => field.tell({ texts, units, standing }));
+      return { sheet: this.sheet, system: this.system, texts, units, standing };
     }
 
     async switchTo(system) {
       remember(system);
-      if (system === this.system) return;
-      if (this.untouched()) {
+      if (system === this.system || this.reading) return;
+      if (this.example) {
         this.system = system;
         this.fields.forEach((field) => field.toStandard(system));
         this.setAnswer(this.examples[system]);
       } else {
         await this.convert(system);
       }
+      this.touched = true;
+      this.changedState();
       this.showSystem();
       this.showConditions();
-      this.saveLink();
       if (Engine.ready) this.ask();
     }
 
@@ -345,6 +324,7 @@
       try {
         await Engine.start();
         const reply = await Engine.ask(request);
+        if (reply.failed) return this.broken(reply.failed);
         this.system = system;
         this.fields.forEach((field) => field.convert(system, request.system, reply));
       } catch (error) {
@@ -354,6 +334,7 @@
 
     /* Ask for the newest state; while one question is out, later ones are rolled into one. */
     async ask() {
+      if (this.reading || this.cut) return; // no verdict on numbers that are not known yet, or cut
       if (this.busy) {
         this.again = true;
         return;
@@ -363,9 +344,10 @@
         do {
           this.again = false;
           const { base, flat } = this.section.dataset;
+          const { opened } = this;
           const reply = await Engine.ask({ ...this.state(), op: "work", base, flat: flat === "1" });
-          if (!this.again) this.show(reply);
-        } while (this.again);
+          if (!this.again && opened === this.opened) this.show(reply);
+        } while (this.again && !this.reading && !this.cut);
       } catch (error) {
         this.failed(error);
       } finally {
@@ -374,21 +356,49 @@
     }
 
     show(reply) {
+      if (reply.failed) return this.broken(reply.failed);
       this.fields.forEach((field) => field.show(reply.errors, reply.notes, reply.same));
-      const general = reply.errors[""] || "";
-      if (reply.html === undefined) {
-        this.answer.classList.add("sl-stale");
-        const where = general || "Mend the marked field.";
-        this.say(where + " The figures below are from before, not from what is entered now.", true);
-        return;
+      Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
+      Object.assign(this, { fresh: true, answered: reply.html !== undefined });
+      this.fields.forEach((field) => field.tidy(reply.tidy, this.system));
+      if (this.touched) this.saveLink();
+      if (this.answered) this.showAnswer(reply);
+      else this.showFault(reply.errors[""] || "");
+      this.section.dataset.state = "live";
+      this.settled();
+    }
+
+    showFault(general) {
+      const where = general || "Correct the marked field.";
+      if (!this.own) {
+        this.noAnswer("No answer yet.");
+        return this.say(where, true);
       }
-      this.text = reply.text;
+      this.answer.classList.add("sl-stale");
+      this.say(where + " The figures below are from before, not from what is entered now.", true);
+    }
+
+    showAnswer(reply) {
       this.answer.classList.remove("sl-stale");
-      const standing = this.html === undefined && this.untouched();
+      const standing = this.printed && this.example; // the very same, with its drawings
       if (!standing && reply.html !== this.html) this.setAnswer(reply.html, reply.charts);
       this.html = reply.html;
-      this.say((this.untouched() ? "A worked example: change any number. " : "") + this.linkProblem);
-      this.section.dataset.state = "live";
+      this.own = this.own || !this.example;
+      this.say(this.example ? "A worked example: change any number." : "");
+    }
+
+    /* Resolves once the answer and its link belong to what is in the form; rejects where none can. */
+    current() {
+      if (this.fresh) return Promise.resolve();
+      if (this.cut) return Promise.reject(new Error(this.problem));
+      const promise = new Promise((resolve, reject) => this.waiting.push({ resolve, reject }));
+      this.start();
+      if (Engine.ready) this.ask();
+      return promise;
+    }
+
+    settled(error) {
+      for (const { resolve, reject } of this.waiting.splice(0)) error ? reject(error) : resolve();
     }
 
     /* New answer; the reader's open and closed parts stay, old drawings stand until redrawn. */
@@ -401,6 +411,8 @@
       });
       this.answer.innerHTML = html;
       this.html = charts ? html : undefined;
+      Object.assign(this, { printed: !charts, answered: true });
+      this.answer.classList.remove("sl-stale");
       const fresh = this.answer.querySelector(".sl-working");
       if (fresh) fresh.open = open;
       if (charts) {
@@ -418,38 +430,45 @@
     }
 
     say(sentence, wrong = false) {
-      this.status.textContent = sentence.trim();
+      this.status.textContent = (this.problem + " " + sentence).trim();
       this.status.classList.toggle("sl-alarm", wrong);
     }
 
-    fragment() {
-      const pairs = this.system === "us" ? [["u", "us"]] : [];
-      for (const field of this.fields) {
-        if (!field.wrap.hidden && !field.isStandard(this.system)) {
-          pairs.push([field.key, field.linkText()]);
-        }
-      }
-      if (pairs.length === 0) pairs.push(["u", this.system]);
-      return "#" + Link.encode(pairs);
-    }
-
+    /* The address bar follows, a little later: browsers allow few changes in a second. */
     saveLink() {
       clearTimeout(this.saving);
       this.saving = setTimeout(() => {
-        this.ownHash = this.fragment();
+        if (!this.fresh) return;
+        this.ownHash = "#" + this.link;
         history.replaceState(history.state, "", this.ownHash);
       }, 250);
     }
 
+    /* Of the page with the numbers as they are; of the page alone while the example is as printed. */
     address() {
       const published = document.querySelector('link[rel="canonical"]');
       const here = location.protocol === "file:" && published ? published.href : location.href;
-      return here.split("#")[0] + this.fragment();
+      return here.split("#")[0] + (this.fresh ? "#" + this.link : "");
+    }
+
+    copyLink() {
+      return this.share(() => this.copy(this.address(), "Link copied."));
     }
 
     copyText() {
-      if (!this.text) return this.tell("Wait for the calculator to start, then copy again.");
-      return this.copy(this.text + "\n" + this.address() + "\n", "Text copied.");
+      return this.share(() => this.text
+        ? this.copy(this.text + "\n" + this.address() + "\n", "Text copied.")
+        : this.tell("There is no answer to copy yet: correct the marked field."));
+    }
+
+    async share(go) {
+      if (!this.fresh) this.tell("Wait for the calculator.");
+      try {
+        await this.current();
+      } catch (error) {
+        return this.tell(error.message);
+      }
+      return go();
     }
 
     async copy(text, done) {

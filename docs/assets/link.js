@@ -1,60 +1,39 @@
-/* The link: what a reader typed, in the part of the address after "#".
-   Never sent to a server. "#u=us&climb=50ft&flow=10gpm"; a default is left out. */
+/* The link: what a reader typed, in the part of the address after "#". Never sent to a server.
+   Here it is only parted into keys and raw texts, to be shown until Python has read it: what they
+   mean, and how a link is written, Python alone knows. */
 (function () {
   "use strict";
 
-  const LONGEST = 8000; // characters taken from one entry of a link: a long table and more
+  const LONGEST = 100_000; // characters; a longer one is no link of ours
 
-  /* A unit without what addresses spell badly: "m³/h" -> "m3/h", "°C" -> "C". */
-  function plainUnit(symbol) {
-    return symbol.replace(/³/g, "3").replace(/²/g, "2").replace(/[°·\s]/g, "");
+  function plain(text) {
+    try {
+      return decodeURIComponent(text.replace(/\+/g, " "));
+    } catch {
+      return text; // cut inside a letter
+    }
   }
 
-  function encode(pairs) {
-    return pairs
-      .map(([key, text]) => key + "=" +
-        encodeURIComponent(text).replace(/%20/g, "+").replace(/%2F/g, "/").replace(/%2C/g, ",")
-          .replace(/%3B/g, ";"))
-      .join("&");
-  }
-
-  /* [[key, text], ...] of a fragment; entries that cannot be decoded go to ``damaged``. */
-  function decode(fragment) {
+  /* [[key, raw text], ...] of a fragment. */
+  function split(fragment) {
     const pairs = [];
-    const damaged = [];
-    for (const part of fragment.replace(/^#/, "").split("&")) {
+    const whole = fragment.replace(/^#/, "").slice(0, LONGEST);
+    for (const part of (whole.includes("=") ? whole : plain(whole)).split(/&(?:amp;)?/)) {
       const at = part.indexOf("=");
-      if (at < 1) {
-        if (part) damaged.push(part.slice(0, 40));
-        continue;
-      }
-      try {
-        const text = decodeURIComponent(part.slice(at + 1).replace(/\+/g, " "));
-        pairs.push([part.slice(0, at), text.slice(0, LONGEST)]);
-      } catch {
-        damaged.push(part.slice(0, 40));
-      }
+      if (at > 0) pairs.push([plain(part.slice(0, at)), plain(part.slice(at + 1))]);
     }
-    return { pairs, damaged };
+    return pairs;
   }
 
-  /* "18m" -> ["18", "m"] where "m" is one of ``symbols``; else [text, null]. */
-  function splitUnit(text, symbols) {
-    const trimmed = text.trim();
-    for (const symbol of [...symbols].sort((a, b) => b.length - a.length)) {
-      for (const written of [symbol, plainUnit(symbol)]) {
-        if (!written || !trimmed.endsWith(written)) continue;
-        const number = trimmed.slice(0, -written.length).trim();
-        if (/[\d¼½¾⅛⅜⅝⅞.,]$/.test(number)) return [number, symbol];
-      }
-    }
-    return [text, null];
-  }
-
-  /* True where the fragment holds numbers and is not the name of a heading. */
+  /* True where the fragment holds numbers and is not the name of a heading. "#v" is a link cut off. */
   function holdsNumbers(fragment) {
-    return fragment.includes("=");
+    return /=|%3d|^#v$/i.test(fragment);
   }
 
-  window.SpringlineLink = { encode, decode, splitUnit, plainUnit, holdsNumbers };
+  /* "head/%23climb=20m": a mail program took "#" for a sign of the path, and no page is there. */
+  const { pathname, search, hash } = location;
+  const at = pathname.indexOf("%23");
+  if (at >= 0) location.replace(pathname.slice(0, at) + search + "#" + pathname.slice(at + 3) + hash);
+
+  window.SpringlineLink = { split, holdsNumbers };
 })();

@@ -3,15 +3,13 @@
 (function () {
   "use strict";
 
-  const Link = window.SpringlineLink;
-
   function encode(rows) {
     const escaped = (cell) => cell.replace(/[!,;]/g, "!$&");
     return rows.map((row) => row.map(escaped).join(",")).join(";");
   }
 
   function decode(text) {
-    const rows = [[""]];
+    const rows = [[""]]; // as calc/page/row_text.py
     for (let i = 0; i < text.length; i += 1) {
       const row = rows[rows.length - 1];
       if (text[i] === "!") row[row.length - 1] += text[++i] ?? "!";
@@ -19,43 +17,26 @@
       else if (text[i] === ";") rows.push([""]);
       else row[row.length - 1] += text[i];
     }
-    return rows.map((row) => row.map((cell) => cell.trim())).filter((row) => row.join("") !== "");
+    return rows.map((row) => row.map((cell) => cell.trim())).filter((row) => row.length > 1 || row[0] !== "");
   }
 
-  /* One column: what its cells are, its unit menu and the default of a new cell. */
+  /* One column: its unit menu and the default of a new cell. */
   class Column {
     constructor(cell, table) {
       this.key = cell.dataset.column;
-      this.label = cell.dataset.label;
       this.control = cell.querySelector("input, select");
       this.menu = table.querySelector(`thead select[data-column="${this.key}"]`);
-      this.fixed = this.menu ? null : this.onlyUnit(table, cell);
-      this.values = this.control.tagName === "SELECT"
-        ? new Set([...this.control.options].map((option) => option.value))
-        : null;
-    }
-
-    onlyUnit(table, cell) {
-      const heading = table.querySelectorAll("thead th")[cell.cellIndex];
-      return heading?.querySelector("span.sl-unit")?.textContent || null;
-    }
-
-    symbols() {
-      if (this.menu) return [...this.menu.options].map((option) => option.value);
-      return this.fixed ? [this.fixed] : [];
     }
 
     standard(system) {
-      return this.control.dataset[system];
+      const text = this.control.dataset[system];
+      return this.menu ? this.withUnit(text, this.menu.dataset[system]) : text;
     }
 
-    /* The text of a cell with its unit: "12" in a column of metres is "12m". */
-    full(text) {
-      const trimmed = text.trim();
-      const symbols = this.symbols();
-      if (!symbols.length || Link.splitUnit(trimmed, symbols)[1]) return trimmed;
-      const unit = this.menu ? this.menu.value : this.fixed;
-      return /[\d¼½¾⅛⅜⅝⅞.,]$/.test(trimmed) ? trimmed + Link.plainUnit(unit) : trimmed;
+    /* A bare number that was typed under another unit than the menu's keeps that unit. */
+    withUnit(text, unit) {
+      if (!this.menu || !unit || unit === this.menu.value || !/\d$/.test(text.trim())) return text;
+      return text.trim() + " " + unit;
     }
   }
 
@@ -80,7 +61,7 @@
     }
 
     get value() {
-      return this.linkText();
+      return "";
     }
 
     // Cells ------------------------------------------------------------------------------------
@@ -97,35 +78,20 @@
       return this.controls(row).map((control) => control.value);
     }
 
-    /* A row's texts with units, without what is only its column's default at the end. */
-    short(row, system) {
-      const cells = this.texts(row).map((text, at) => this.columns[at].full(text));
-      while (cells.length > 1 && cells.at(-1) === this.usual(cells.length - 1, system)) cells.pop();
-      return cells;
-    }
-
-    usual(at, system) {
-      const column = this.columns[at];
-      const [number, unit] = Link.splitUnit(column.standard(system), column.symbols());
-      return unit ? number + Link.plainUnit(unit) : number;
-    }
-
     newRow(cells) {
       const row = this.template.cloneNode(true);
       this.controls(row).forEach((control, at) => (control.value = cells[at]));
       return row;
     }
 
-    /* The texts of a row that a link or a default gave, shown in the column's unit. */
-    shown(cells, system) {
-      return this.columns.map((column, at) => {
-        const text = at < cells.length ? cells[at] : column.standard(system);
-        if (!column.symbols().length) return text;
-        const [number, unit] = Link.splitUnit(text, column.symbols());
-        const here = column.menu ? column.menu.value : column.fixed;
-        if (!unit || unit === here) return number;
-        return number + " " + unit; // typed in a unit of its own
-      });
+    /* Cells of a row as they are; those that are missing are their columns' defaults. */
+    filled(cells, system) {
+      return this.columns.map((column, at) => cells[at] ?? column.standard(system));
+    }
+
+    units() {
+      return Object.fromEntries(this.columns.filter((column) => column.menu).map(
+        (column) => [this.key + "." + column.key, column.menu.value]));
     }
 
     /* Ids and names follow the place of a row. */
@@ -155,76 +121,61 @@
 
     // As other fields --------------------------------------------------------------------------
 
-    put(text, system) {
-      const rows = decode(text);
-      this.columns.forEach((column, at) => this.chooseUnit(column, at, rows, system));
-      this.body.replaceChildren(...rows.map((cells) => this.newRow(this.shown(cells, system))));
+    put(text, units, system) {
+      for (const column of this.columns) {
+        if (!column.menu) continue;
+        column.menu.value = units[this.key + "." + column.key] ?? column.menu.dataset[system];
+      }
+      this.system = system;
+      this.body.replaceChildren(...decode(text).map((cells) => this.newRow(this.filled(cells, system))));
       this.number();
       this.offerUndo();
     }
 
-    /* The menu stands on the unit of the first cell that has one. */
-    chooseUnit(column, at, rows, system) {
-      if (!column.menu) return;
-      column.menu.value = column.menu.dataset[system];
-      for (const cells of rows) {
-        const unit = Link.splitUnit(cells[at] ?? column.standard(system), column.symbols())[1];
-        if (unit) {
-          column.menu.value = unit;
-          return;
-        }
-      }
-    }
-
     toStandard(system) {
       this.removed = [];
-      this.put(this.wrap.dataset[system], system);
-      this.system = system;
-      this.standards = { ...this.standards, [system]: this.linkText() };
+      this.put(this.wrap.dataset[system], {}, system);
+      this.standing = "example";
       this.original = null;
     }
 
-    isStandard(system) {
-      return this.standards?.[system] === this.linkText();
+    /* A link's raw text, until Python has read it. */
+    pend(text) {
+      const rows = decode(text).filter((cells) => cells.length <= this.columns.length);
+      if (rows.length <= this.most) this.put(encode(rows), {}, this.system);
     }
 
-    /* Take a link's rows; returns those that cannot be read, the others are kept. */
-    take(text, system) {
-      const bad = [];
-      const good = decode(text).filter((cells) => {
-        const fits = cells.length <= this.columns.length && cells.every((cell, at) =>
-          !this.columns[at].values || this.columns[at].values.has(cell));
-        if (!fits) bad.push("row “" + cells.join(", ") + "”");
-        return fits;
-      });
-      bad.push(...good.splice(this.most).map((cells) => "row “" + cells.join(", ") + "”"));
-      if (good.length < this.least) return bad.length ? bad : [text || "no rows"];
-      this.put(encode(good), system);
-      this.keep(system);
-      return bad;
+    /* What Python read. */
+    take({ texts, units, standing }, system) {
+      this.removed = [];
+      this.put(texts[this.key], units, system);
+      this.standing = standing[this.key];
+      this.original = null;
     }
 
-    keep(system) {
+    text() {
+      return encode(this.rows().map((row) => this.texts(row)));
+    }
+
+    touch(system) {
       this.system = system;
-      this.original = { text: this.linkText(), system };
+      this.standing = "given";
+      this.original = { text: this.text(), units: this.units(), system };
     }
 
     /* "40 psi" typed in a column whose menu says bar stands as typed: the menu is for all rows. */
     tidy() {}
 
-    linkText() {
-      return encode(this.rows().map((row) => this.short(row, this.system)));
-    }
-
-    tell({ texts }) {
-      texts[this.key] = encode(this.rows().map((row) =>
-        this.texts(row).map((text, at) => this.columns[at].full(text))));
+    tell({ texts, units, standing }) {
+      texts[this.key] = this.text();
+      Object.assign(units, this.units());
+      standing[this.key] = this.standing;
     }
 
     convert(system, from, reply) {
-      const before = this.original || { text: this.linkText(), system: from };
-      this.put(before.system === system ? before.text : reply.texts[this.key], system);
-      this.system = system;
+      const before = this.original || { text: this.text(), units: this.units(), system: from };
+      if (before.system === system) this.put(before.text, before.units, system);
+      else this.put(reply.texts[this.key], reply.units, system);
       this.original = before;
     }
 
@@ -262,7 +213,7 @@
     }
 
     add() {
-      const row = this.newRow(this.shown([], this.system));
+      const row = this.newRow(this.filled([], this.system));
       this.body.append(row);
       this.controls(row)[0].focus();
     }
@@ -290,11 +241,14 @@
       (button.disabled ? other : button).focus();
     }
 
-    /* What is removed is kept, as texts with units, and comes back where it was. */
+    /* What is removed is kept with its columns' units, and comes back where it was. */
     remove(row) {
       const next = row.nextElementSibling || row.previousElementSibling;
-      const cells = this.texts(row).map((text, at) => this.columns[at].full(text));
-      this.removed.push({ cells, at: this.rows().indexOf(row) });
+      this.removed.push({
+        cells: this.texts(row),
+        units: this.columns.map((column) => column.menu?.value),
+        at: this.rows().indexOf(row),
+      });
       row.remove();
       this.number();
       this.offerUndo();
@@ -303,8 +257,9 @@
     }
 
     undo() {
-      const { cells, at } = this.removed.pop();
-      const row = this.newRow(this.shown(cells, this.system));
+      const { cells, units, at } = this.removed.pop();
+      const row = this.newRow(
+        cells.map((text, place) => this.columns[place].withUnit(text, units[place])));
       this.body.insertBefore(row, this.body.rows[at] || null);
       this.offerUndo();
       this.controls(row)[0].focus();

@@ -93,3 +93,27 @@ def test_an_error_of_no_field_is_said_for_the_sheet():
         raise InputError("Nothing is open.", name="outlets")
 
     assert work(_sheet(solve), State()).errors == {"": "Nothing is open."}
+
+
+@pytest.mark.parametrize("text, unit", [("1640", "ft"), ("1640 ft", "m"), ("-164", "ft")])
+def test_a_bound_as_it_is_printed_is_inside(text, unit):
+    assert work(_sheet(), State(texts={"climb": text}, units={"climb": unit})).answer
+
+
+def test_a_number_just_outside_what_is_printed_is_outside():
+    assert work(_sheet(), State(texts={"climb": "1641"}, units={"climb": "ft"})).errors
+
+
+@pytest.mark.parametrize("texts, units", [({"climb": "18"}, {"climb": "m"}), ({"climb": "18 m"}, {})])
+def test_the_examples_number_is_the_examples_whether_its_unit_is_typed_or_in_the_menu(texts, units):
+    assert State("metric", texts, units).standing_of(_sheet().field("climb")) == "example"
+    assert State("metric", texts, {"climb": "ft"}).standing_of(_sheet().field("climb")) == (
+        "given" if units else "example"
+    )
+
+
+def test_what_a_link_asks_about_has_no_answer_until_it_is_typed():
+    state = State(texts={"climb": "18 m"}, standing={"climb": "asked"})
+    outcome = work(_sheet(), state)
+    assert outcome.answer is None and list(outcome.errors) == ["climb"]
+    assert work(_sheet(), State(texts={"climb": "18 m"}, standing={"climb": "given"})).answer

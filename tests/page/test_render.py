@@ -21,7 +21,8 @@ from calc.page.answer import (
 from calc.page.charts import spec
 from calc.page.fields import Choice, Count, Number, Sheet
 from calc.page.findings import Finding, Fix
-from calc.page.form import Assumed, Outcome, State
+from calc.page.form import Assumed, Outcome, State, work
+from calc.sheets import sheet
 from calc.units import Reader
 
 EVIL = '<img src=x onerror="alert(1)">&\'"'
@@ -119,25 +120,25 @@ def test_figures_show_both_systems():
     assert "40.6\u00a0psi" in html and "2.80\u00a0bar" in html
 
 
-@pytest.mark.parametrize(
-    "text, link",
-    [
-        ("18 m", "18m"),
-        ("1.5 m³/h", "1.5m3/h"),
-        ("15 °C", "15C"),
-        ("1 1/4 in", "1 1/4in"),
-        ("pe100", "pe100"),
-        ("10 gpm", "10gpm"),
-    ],
-)
-def test_link_texts_are_short_and_plain(text, link):
-    assert render.link_text(text) == link
-
-
 def test_a_fragment_reads_like_what_was_typed():
-    assert (
-        render.fragment({"climb": "50 ft", "flow": "10 gpm"}, "us") == "u=us&climb=50ft&flow=10gpm"
-    )
+    made = render.fragment(sheet("reach"), {"climb": "50 ft", "flow": "10 gpm"}, "us")
+    assert made.startswith("v=1&u=us&climb=50ft&flow=10gpm&c=")
+
+
+def test_the_links_of_the_example_say_that_they_are_the_examples():
+    answer = Answer(told="", links=(Link("Go on", "demand", {"people": "7"}),))
+    for example, key in ((True, "people-=7"), (False, "people=7")):
+        outcome = Outcome(answer, {}, {}, frozenset(), Reader(), (), example)
+        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome)
+
+
+@pytest.mark.parametrize("typed", ["12 feet", "50 PSI", "5'6\"", "12"])
+def test_copied_text_gives_a_unit_once(typed):
+    key = "pressure" if "PSI" in typed else "climb"
+    state = State(texts={key: typed})
+    text = render.plain(sheet("reach"), work(sheet("reach"), state), state)
+    label = sheet("reach").field(key).label
+    assert f"  {label}: {typed if typed != '12' else '12 m'}\n" in text
 
 
 def test_chart_specifications_are_in_the_readers_units():

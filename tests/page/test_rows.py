@@ -12,6 +12,7 @@ from calc.page import render, row_text
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
 from calc.page.form import Outcome, State, work
+from calc.sheets import sheet
 from calc.units import Reader
 from tests.page.test_render import EVIL, parsed
 
@@ -170,18 +171,26 @@ def test_the_text_for_an_email_lists_the_rows():
 
 
 def test_a_link_to_rows_reads_like_what_was_typed():
-    assert render.fragment({"runs": "Wash house 2 tap,12m"}) == "runs=Wash+house+2+tap,12m"
+    made = render.fragment(sheet("keep_up"), {"taps": "Wash house 2,hut,sink"})
+    assert made.startswith("v=1&taps=Wash+house+2,hut,sink&c=")
 
 
 def test_rows_convert_to_the_other_system(monkeypatch):
     monkeypatch.setattr(bridge, "find_sheet", lambda _key: _sheet())
     request = {"op": "convert", "sheet": "trial", "system": "metric", "to": "us"}
-    text = json.loads(bridge.handle(json.dumps(request)))["texts"]["runs"]
-    assert text == "House,459.3 ft,29.01 psi,hose,2;Hut,41.01 ft,,tap,1"
+    reply = json.loads(bridge.handle(json.dumps(request)))
+    assert reply["texts"]["runs"] == "House,459.3,29.01,hose,2;Hut,41.01,,tap,1"
+    assert reply["units"] == {"runs.long": "ft", "runs.want": "psi"}
+
+
+def test_a_cell_without_a_unit_is_in_that_of_its_column():
+    state = State(texts={"runs": "House,10;Hut,10 m"}, units={"runs.long": "ft"})
+    told = work(_sheet(), state).answer.verdict.sentence
+    assert told.startswith("House 3.0480") and "Hut 10.0000" in told
 
 
 def test_a_cell_that_cannot_be_read_converts_to_itself(monkeypatch):
     monkeypatch.setattr(bridge, "find_sheet", lambda _key: _sheet())
-    request = {"op": "convert", "sheet": "trial", "texts": {"runs": "Hut,far"}, "to": "us"}
+    request = {"op": "convert", "sheet": "trial", "texts": {"runs": "Hut,far;Den,1!,250"}, "to": "us"}
     text = json.loads(bridge.handle(json.dumps(request)))["texts"]["runs"]
-    assert text.startswith("Hut,far,")
+    assert text.startswith("Hut,far,") and ";Den,1!,250 m," in text  # or 1250 m would be feet

@@ -8,7 +8,7 @@ from calc.page.fields import Number
 from calc.page.form import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
-from calc.units import QUANTITIES, Reader, number_text, parse
+from calc.units import QUANTITIES, Reader, parse, plain_number
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 
@@ -101,7 +101,4 @@ def _blank(reader):
 def _number(value, quantity, reader, digits=6):
     """An SI value as a link holds it: "3.8 bar"."""
     unit = QUANTITIES[quantity].default(reader.system)
-    text = number_text(unit.from_si(value), digits).replace("\u202f", "").replace("−", "-")
-    if "." in text:
-        text = text.rstrip("0").rstrip(".")
-    return f"{text} {unit.symbol}"
+    return f"{plain_number(unit.from_si(value), digits)} {unit.symbol}"

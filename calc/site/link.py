@@ -1,0 +1,389 @@
+"""Links: the state of a sheet in the part of an address after "#", written and read here alone.
+
+"v=1&u=us&climb=50ft&flow.=10gpm&c=7k2mq": the version first, then what was given with the unit it
+was typed in, check characters last.  A key with "." at its end was assumed, one with "-" is an
+example's that is not the frozen default; what is left out is the frozen default of the version.
+Without a version it is a link of release 0.1.0 and is read as that release read it.
+"""
+
+from dataclasses import dataclass, field
+
+from calc.errors import InputError
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet
+from calc.page.form import State, hidden_keys
+from calc.page.row_text import decode
+from calc.quantities import QUANTITIES
+from calc.reading import parse, split
+from calc.site import fragment as spelled
+from calc.site import frozen, link_texts, old_link
+
+VERSION = 1
+MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
+CUT = "This link is cut off or damaged: ask for it again."
+OLDER = "An older link: check your numbers."
+NEWER = "This link was made by a newer release: load this page again."
+ENDS = ".)>,;:!\"'”’»]"  # what a sentence puts after an address
+SYSTEMS = {"us": "us", "metric": "metric", "": "metric"}
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What a link says.
+
+    texts, units, standing: as in ``State``, of every field; said: sentences about what could not
+    be read; cut: it is not whole; older: of release 0.1.0; asks: (key of a field, question).
+    """
+
+    system: str = "metric"
+    texts: dict[str, str] = field(default_factory=dict)
+    units: dict[str, str] = field(default_factory=dict)
+    standing: dict[str, str] = field(default_factory=dict)
+    said: tuple[str, ...] = ()
+    cut: bool = False
+    older: bool = False
+    asks: tuple[tuple[str, str], ...] = ()
+
+    @property
+    def trusted(self) -> bool:
+        """Whether a verdict may be shown: the link is whole and nothing is asked."""
+        return not self.cut and not self.asks
+
+    @property
+    def state(self) -> State:
+        """What a form does with it."""
+        return State(self.system, dict(self.texts), dict(self.units), dict(self.standing))
+
+
+# Writing -------------------------------------------------------------------------------------
+
+
+def write(sheet: Sheet, state: State) -> str:
+    """The fragment that says ``state``: what does not show, or is a frozen default, is left out."""
+    pairs = [("v", str(VERSION))] + ([("u", "us")] if state.system == "us" else [])
+    usual = frozen.table(VERSION, sheet.key, state.system)
+    hidden = hidden_keys(sheet, state)
+    for entry in sheet.fields:
+        if entry.key in hidden:
+            continue
+        text = _text(entry, state.text(entry), state.units, state.system, usual)
+        standing = _standing(entry, text, state, usual)
+        left = _text(entry, usual.get(entry.key), {}, state.system, usual)
+        if standing != "example" or text != left:
+            pairs.append((entry.key + MARKS.get(standing, ""), text))
+    return spelled.join([*pairs, ("c", spelled.check(pairs))])
+
+
+def _text(entry, text, units, system, usual):
+    if text is None:
+        return None
+    columns = {c.key: usual[f"{entry.key}.{c.key}"] for c in getattr(entry, "columns", ())
+               if f"{entry.key}.{c.key}" in usual}  # fmt: skip
+    return link_texts.text_out(entry, text, units, system, columns)
+
+
+def _standing(entry, text, state, usual):
+    """ "given", "assumed" or "example"; "unknown" is told by its text."""
+    if text.partition("!")[0] == UNKNOWN:
+        return "unknown"
+    said = state.standing.get(entry.key)
+    if said is None:
+        default = _text(entry, entry.default(state.system), {}, state.system, usual)
+        return "example" if text == default else "given"
+    return "assumed" if said == "unknown" else said
+
+
+# Reading -------------------------------------------------------------------------------------
+
+
+def read(fragment: str, sheet: Sheet) -> Reading:
+    """What the link says about ``sheet``.  Never raises: what cannot be read is said."""
+    if len(fragment) > spelled.LONGEST:
+        return _lost(sheet, "metric", CUT)
+    pairs, damaged = spelled.part(fragment)
+    keys = {key.lower() for key, _ in pairs} | {key.lower() for key, _ in damaged}
+    if not {"v", "c"} & keys and fragment.strip("#").lower() != "v":
+        return _Old(sheet, pairs, damaged).reading()
+    for _ in range(3):
+        found = _whole(pairs)
+        if found:
+            return _New(sheet, *found).reading()
+        fragment = spelled.again(fragment)
+        if fragment is None:
+            break
+        pairs, damaged = spelled.part(fragment)
+    version = dict(pairs).get("v", "")
+    newer = version.isascii() and version.isdigit() and int(version[:9]) > VERSION
+    return _lost(sheet, _system(dict(pairs).get("u", ""))[0], NEWER if newer else CUT)
+
+
+def _whole(pairs):
+    """(pairs between version and check characters, those after); None: the link is not whole."""
+    lower = [key.lower() for key, _ in pairs]
+    if not pairs or lower[0] != "v" or pairs[0][1].strip() != str(VERSION) or "c" not in lower:
+        return None
+    at = lower.index("c")
+    if not spelled.same_check(pairs[at][1], pairs[:at]):
+        return None
+    return pairs[1:at], pairs[at + 1 :]
+
+
+def _lost(sheet, system, sentence):
+    """A link that says nothing: the example stands in the form, and no verdict is shown."""
+    texts, units = _defaults(sheet, VERSION, system)
+    standing = dict.fromkeys(texts, "example")
+    return Reading(system, texts, units, standing, (sentence,), cut=True)
+
+
+def _system(text):
+    """(system, whether it was said in a way that is known)."""
+    plain = text.strip().rstrip(ENDS).strip().lower()
+    return SYSTEMS.get(plain, "metric"), plain in SYSTEMS
+
+
+def _defaults(sheet, version, system):
+    """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
+    usual, texts, units = frozen.table(version, sheet.key, system), {}, {}
+    for entry in sheet.fields:
+        text = usual.get(entry.key, entry.default(system))
+        if isinstance(entry, Rows):
+            columns = _columns(entry, usual)
+            rows = [list(row) for row in decode(text)]
+            texts[entry.key], more = link_texts.rows_in(
+                entry, rows, system, columns, link_texts.cell_in
+            )
+            units |= more
+        elif isinstance(entry, Number):
+            texts[entry.key], units[entry.key] = link_texts.number_in(entry, text, system)
+        else:
+            texts[entry.key] = text
+    return texts, units
+
+
+def _columns(entry, usual):
+    keys = ((c.key, f"{entry.key}.{c.key}") for c in entry.columns)
+    return {key: usual[name] for key, name in keys if name in usual}
+
+
+class _Link:
+    """A link being read: its pairs one by one into texts, units, standing and what is said."""
+
+    version = VERSION
+    older = False
+
+    def __init__(self, sheet, pairs, unread):
+        self.sheet, self.pairs, self.unread = sheet, pairs, unread  # unread: [(key, as it stands)]
+        self.fields = {entry.key: entry for entry in sheet.fields}
+        said = [text for key, text in pairs if key.lower() == "u"]
+        self.system, self.system_known = _system(said[-1] if said else "")
+        self.texts, self.units = _defaults(sheet, self.version, self.system)
+        self.standing = dict.fromkeys(self.texts, "example")
+        self.usual = frozen.table(self.version, sheet.key, self.system)
+        self.left, self.asks, self.given = [], {}, {}
+        self.doubled = ["u"] if len({_system(text)[0] for text in said}) > 1 else []
+
+    def reading(self):
+        """The ``Reading``."""
+        known = []
+        for place, (key, text) in enumerate(self.pairs):
+            entry, standing = self.entry(key)
+            if entry is not None:
+                known.append((entry, standing, text, place == len(self.pairs) - 1))
+            elif key.lower() != "u":
+                self.left.append(f"{key}={text}")
+        for entry, standing, text, last in known:
+            before = self.given.get(entry.key)
+            if before is not None and before != text:
+                self.doubled.append(entry.key)
+            self.given[entry.key] = text
+            self.standing[entry.key] = standing
+            self.take(entry, text, last)
+        for key, text in self.unread:
+            self.left.append(text)
+            entry, _ = self.entry(key)
+            if entry is not None:
+                self.ask(entry, f"{entry.label}: the link is damaged here.")
+        return self.result()
+
+    def entry(self, key):
+        """(field, standing) that a key of a link means; (None, "") for none."""
+        for name in (key, key.lower()):
+            for standing, mark in (("given", ""), *MARKS.items()):
+                if name.endswith(mark) and name[: len(name) - len(mark)] in self.fields:
+                    return self.fields[name[: len(name) - len(mark)]], standing
+        return None, ""
+
+    def ask(self, entry, question):
+        self.asks[entry.key] = question
+        self.standing[entry.key] = "asked"
+
+    def take_choice(self, entry, text):
+        values = {value.lower(): value for value, _ in entry.options}
+        found = values.get(text.strip().lower())
+        if text.strip() == UNKNOWN and entry.unknown is not None:
+            found = UNKNOWN
+        if found is None:
+            self.left.append(f"{entry.key}={text}")
+            self.ask(entry, f"{entry.label}: “{spelled.shown(text)}” is not one of the choices.")
+        else:
+            self.texts[entry.key] = found
+
+    def result(self):
+        said = [OLDER] if self.older and self.given else []
+        for key in dict.fromkeys(self.doubled):
+            if key in self.fields:
+                entry = self.fields[key]
+                self.ask(entry, f"{entry.label} stands in this link twice. Enter which is meant.")
+            else:
+                said.append("The units stand in this link twice: the last are taken.")
+        if not self.system_known:
+            said.append("The units of this link are not known here: metric is taken.")
+            self.ask_bare()
+        if self.left:
+            names = spelled.named([spelled.shown(text) for text in self.left])
+            said.append(f"Not understood in this link, and left out: {names}.")
+        if self.asks:
+            said.append(_asking(list(self.asks.values())))
+        marks = {k: v for k, v in self.standing.items()}
+        for key, text in self.texts.items():
+            if text.strip() == UNKNOWN and marks[key] != "asked":
+                marks[key] = "unknown"
+        return Reading(
+            self.system, self.texts, self.units, marks, tuple(said), False, self.older,
+            tuple(self.asks.items()),
+        )  # fmt: skip
+
+    def ask_bare(self):
+        """Numbers without a unit, where the link's units are not known."""
+        for key, text in self.given.items():
+            entry = self.fields[key]
+            if isinstance(entry, Number) and text.strip() and not _own_unit(entry, text):
+                self.ask(entry, f"{entry.label}: {spelled.shown(text)} of which unit?")
+
+
+class _New(_Link):
+    """A link of version 1, found to be whole."""
+
+    def __init__(self, sheet, pairs, after):
+        super().__init__(sheet, pairs, [])
+        self.after = after
+
+    def reading(self):
+        """The ``Reading``; what stands after the check characters is not of the link."""
+        for key, text in self.after:
+            if self.entry(key)[0] is not None or key.lower() in {"u", "v", "c"}:
+                return _lost(self.sheet, self.system, CUT)
+            self.left.append(f"{key}={text}")
+        return super().reading()
+
+    def take(self, entry, text, _last):
+        """One field's text."""
+        if isinstance(entry, Choice):
+            self.take_choice(entry, text)
+        elif isinstance(entry, Number):
+            read = link_texts.number_in(entry, text, self.system)
+            self.texts[entry.key], self.units[entry.key] = read
+        elif isinstance(entry, Rows):
+            rows = [list(row) for row in decode(text)]
+            self.texts[entry.key], more = link_texts.rows_in(
+                entry, rows, self.system, _columns(entry, self.usual), link_texts.cell_in
+            )
+            self.units |= more
+        else:
+            self.texts[entry.key] = text
+
+
+class _Old(_Link):
+    """A link of release 0.1.0; what 0.1.0 refused for its spelling is read where it can be."""
+
+    version = 0
+    older = True
+
+    def take(self, entry, text, last):
+        """One field's text, of the last one without what a sentence put after the address."""
+        if len(text) > old_link.LONGEST:
+            text = text[: old_link.LONGEST]
+            self.ask(entry, f"{entry.label}: the link holds more here than can be read.")
+        text = _without_end(entry, text, self.system) if last else text
+        if isinstance(entry, Choice):
+            self.take_choice(entry, text)
+        elif isinstance(entry, Rows):
+            self.take_rows(entry, text)
+        elif isinstance(entry, Number):
+            self.take_number(entry, text)
+        else:
+            self.texts[entry.key] = text
+
+    def take_number(self, entry, text):
+        default = self.usual.get(entry.key, entry.default(self.system))
+        read = old_link.number(entry, text, default, self.system)
+        two = old_link.damaged(entry, text)
+        if two is None:
+            if split(read[0], entry.quantity)[1] is not None:  # "12 feet": the value is the same
+                read = link_texts.number_in(entry, read[0], self.system)
+        elif _is_number(entry, two[1]):
+            shown = " or ".join(spelled.shown(one) for one in two)
+            self.ask(entry, f"{entry.label}: {shown}? Enter which is meant.")
+        else:
+            read = (two[0], read[1])
+            self.ask(entry, f"{entry.label}: is {spelled.shown(two[0])} meant? Enter it again.")
+        self.texts[entry.key], self.units[entry.key] = read
+
+    def take_rows(self, entry, text):
+        rows, bad = old_link.rows(entry, text)
+        if rows or not bad:
+            self.texts[entry.key], more = link_texts.rows_in(
+                entry, rows, self.system, _columns(entry, self.usual), old_link.cell
+            )
+            self.units |= more
+        if bad:
+            self.left += [f"{entry.key}={one}" for one in bad]
+            self.ask(entry, f"{entry.label}: some rows of the link could not be read.")
+
+
+def _asking(questions):
+    rest = len(questions) - 3
+    more = f" And {rest} more." if rest > 0 else ""
+    return "Before there is an answer: " + " ".join(questions[:3]) + more
+
+
+def _is_number(entry, text):
+    try:
+        parse(text, entry.quantity)
+    except InputError:
+        return False
+    return True
+
+
+def _own_unit(entry, text):
+    try:
+        own = parse(text, entry.quantity).own
+    except InputError:
+        return True  # it is refused as it stands
+    return own or len(QUANTITIES[entry.quantity].units) == 1
+
+
+def _readable(entry, text, system):
+    if isinstance(entry, Choice):
+        return text.strip().lower() in {value.lower() for value, _ in entry.options}
+    if isinstance(entry, Count):
+        return text.strip().isdigit()
+    if isinstance(entry, Number):
+        return _is_number(entry, text)
+    if isinstance(entry, Rows):
+        rows = decode(text)
+        if not rows or len(rows[-1]) > len(entry.columns):
+            return True
+        return _readable(entry.columns[len(rows[-1]) - 1], rows[-1][-1], system)
+    return True
+
+
+def _without_end(entry, text, system):
+    """``text`` without signs at its end, where only so it can be read."""
+    shorter = text
+    for _ in range(4):
+        if _readable(entry, shorter, system):
+            return shorter
+        if shorter[-1:] not in tuple(ENDS):
+            return text
+        shorter = shorter[:-1].rstrip()
+    return shorter if _readable(entry, shorter, system) else text
