@@ -98,6 +98,7 @@ class Text:
     help: str = ""
     when: tuple | None = None
     group: str = ""
+    points: bool = False  # names a point of the site: the page offers those there are
 
     def default(self, _system):
         return self.start

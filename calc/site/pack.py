@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from calc.errors import InputError
+from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, SLOTS, Fact, Slot
 from calc.site.file import NAME, NOTE
 from calc.site.rows import MOST, TABLES, Row, Table
@@ -146,17 +147,23 @@ def _row(table: Table, row: str, words: list[str]) -> Row:
 
 
 def _fact(slot: Slot, cell: str, words: list[str]) -> Fact:
-    standing, reason = GIVEN, ""
+    standing = GIVEN
     if cell.startswith("*"):
         cell, standing = cell[1:], ASSUMED
     if cell.startswith("."):
         text = _word(cell[1:], words)
     else:
         text = _plain(cell)
-    if standing == ASSUMED:
-        usual = slot.usual and slot.tidied(text) == slot.usual
-        reason = slot.reason if usual else FROM_A_LINK
-    return Fact(text, standing, reason)
+    return Fact(text, standing, _reason(slot, text) if standing == ASSUMED else "")
+
+
+def _reason(slot: Slot, text: str) -> str:
+    """Why a fact was assumed: a link has no room for it, but two reasons can be told."""
+    text = slot.tidied(text)
+    if slot.usual and text == slot.usual:
+        return slot.reason
+    example = slot.key in BY_PATH and alder_terrace().get(slot.key)
+    return FROM_THE_EXAMPLE if example and example.text == text else FROM_A_LINK
 
 
 def _word(digits: str, words: list[str]) -> str:

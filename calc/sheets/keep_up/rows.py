@@ -75,8 +75,8 @@ RUNS = Rows(
     "runs",
     "Runs of pipe",
     (
-        Text("from", "From", "pump", longest=NAME),
-        Text("to", "To", "", longest=NAME),
+        Text("from", "From", "pump", longest=NAME, points=True),
+        Text("to", "To", "", longest=NAME, points=True),
         Number("long", "Length", "length", "20 m", "60 ft", 0.01, 20e3),
         Number("up", "Far end above pump", "length", "0 m", "0 ft", -300.0, 400.0),
         Choice("pipe", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1"),
@@ -123,7 +123,7 @@ TAPS = Rows(
     "Outlets",
     (
         Text("name", "Outlet", "", longest=NAME),
-        Text("at", "At", "", longest=NAME),
+        Text("at", "At", "", longest=NAME, points=True),
         Choice("kind", "Kind", tuple((kind.key, kind.name) for kind in KINDS), "shower"),
         Count("now", "Open now", 0, 0, 50),
         Count("then", "Open then", 1, 0, 50),
