@@ -179,7 +179,9 @@ def assumed(entries, state):
         standing = state.standing_of(entry)
         if standing in {"given", "asked"} or isinstance(entry, Rows | Text):
             continue
-        text, reason = state.text(entry), state.reasons.get(entry.key) or STANDINGS[standing]
+        text, reason = state.text(entry), STANDINGS[standing]
+        if standing == "assumed":
+            reason = state.reasons.get(entry.key) or reason
         if standing == "unknown":
             text = entry.unknown.text(state.system) if entry.unknown else ""
             reason = (entry.unknown.reason if entry.unknown else "") or reason
