@@ -143,10 +143,10 @@ def _row(table: Table, row: str, words: list[str]) -> Row:
     if len(cells) > len(table.columns):
         raise InputError("A row of this site has more cells than there are columns.")
     pairs = zip(table.columns, cells, strict=False)
-    return {slot.key: _fact(slot, cell, words) for slot, cell in pairs if cell}
+    return {slot.key: _fact(slot, cell, words, table.key) for slot, cell in pairs if cell}
 
 
-def _fact(slot: Slot, cell: str, words: list[str]) -> Fact:
+def _fact(slot: Slot, cell: str, words: list[str], table: str = "") -> Fact:
     standing = GIVEN
     if cell.startswith("*"):
         cell, standing = cell[1:], ASSUMED
@@ -154,16 +154,17 @@ def _fact(slot: Slot, cell: str, words: list[str]) -> Fact:
         text = _word(cell[1:], words)
     else:
         text = _plain(cell)
-    return Fact(text, standing, _reason(slot, text) if standing == ASSUMED else "")
+    return Fact(text, standing, _reason(slot, text, table) if standing == ASSUMED else "")
 
 
-def _reason(slot: Slot, text: str) -> str:
+def _reason(slot: Slot, text: str, table: str) -> str:
     """Why a fact was assumed: a link has no room for it, but two reasons can be told."""
     text = slot.tidied(text)
     if slot.usual and text == slot.usual:
         return slot.reason
-    example = slot.key in BY_PATH and alder_terrace().get(slot.key)
-    return FROM_THE_EXAMPLE if example and example.text == text else FROM_A_LINK
+    example = alder_terrace()
+    held = [row.get(slot.key) for row in example.rows(table)] if table else [example.get(slot.key)]
+    return FROM_THE_EXAMPLE if any(one and one.text == text for one in held) else FROM_A_LINK
 
 
 def _word(digits: str, words: list[str]) -> str:

@@ -348,6 +348,7 @@
         if (reply.failed) return this.broken(reply.failed);
         this.system = system;
         this.fields.forEach((field) => field.convert(system, request.system, reply));
+        await this.site.converted();
       } catch (error) {
         this.failed(error);
       }

@@ -18,32 +18,31 @@
   }
 
   /* "" takes the mark away. */
-  function show(field, word, reason = "") {
+  function show(field, word) {
     const mark = spot(field);
-    const text = word && reason ? word + ": " + reason : word;
-    if (mark.textContent !== text) mark.textContent = text;
+    if (mark.textContent !== word) mark.textContent = word;
     mark.hidden = !word;
   }
 
-  /* The word for one field; ``bar`` knows which are the site's and why. */
-  function word(field, { whose, filled, reasons, cells }) {
+  /* The word for one field; ``bar`` knows which are the site's. Why something is assumed stands
+     under the verdict. */
+  function word(field, { whose, filled, cells }) {
     const { key, standing } = field;
     const own = filled.includes(key);
     if (whose === "reading" || field.box?.value.trim() === UNKNOWN) return show(field, "");
     if (own && field.table && whose !== "example") {
-      return show(field, assumedRows(field, cells) || "from the site");
+      return show(field, assumedRows(field, cells) ? "assumed" : "from the site");
     }
     const words = { example: "example", assumed: "assumed", unknown: "not known" };
-    return show(field, words[standing] || (own ? "from the site" : ""),
-      standing === "assumed" ? reasons[key] : "");
+    return show(field, words[standing] || (own ? "from the site" : ""));
   }
 
-  /* Of a table whose cells are mostly assumed, the word for all; else each cell says it. */
+  /* Whether most cells of a table are assumed: then the table says it, else each cell. */
   function assumedRows(field, cells) {
     const places = Object.keys(cells).filter((place) => place.startsWith(field.key + "."));
     const most = places.length >= (field.rows().length * field.columns.length) / 2;
     field.assumed = most ? {} : cells;
-    return places.length && most ? "assumed: " + cells[places[0]] : "";
+    return places.length > 0 && most;
   }
 
   /* What follows from not knowing, as the page's HTML has it for each system of units. */

@@ -150,12 +150,16 @@
       this.dress();
     }
 
+    /* Only once the focus is elsewhere: what is taken out while it loses the focus loses it twice. */
     left(target) {
       if (target.tagName !== "INPUT" || !target.matches("[data-sl-points]")) return;
       if (!target.value.trim() && target.dataset.held) target.value = target.dataset.held;
-      delete target.dataset.typing;
-      delete target.dataset.renames;
-      this.dress();
+      setTimeout(() => {
+        if (document.activeElement === target) return;
+        delete target.dataset.typing;
+        delete target.dataset.renames;
+        this.dress();
+      });
     }
 
     /* Beside the table, and to who listens. */

@@ -195,7 +195,7 @@
           const where = place + "." + cell.dataset.column;
           const assumed = this.assumed?.[where]; // marks.js
           cell.querySelector(".sl-note").textContent =
-            said ? "" : notes[where] || (assumed ? "assumed: " + assumed : "");
+            said ? "" : notes[where] || (assumed ? "assumed" : "");
           cell.querySelector("input, select").setAttribute("aria-invalid", said ? "true" : "false");
           cell.classList.toggle("sl-wrong", Boolean(said));
           wrong ||= Boolean(said);

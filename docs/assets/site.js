@@ -94,6 +94,11 @@
       this.onward = reply.onward;
     }
 
+    /* The other units: what is the site's is filled again, so that it is rounded once. */
+    async converted() {
+      if (this.site) await this.fill(this.now(), this.whose, this.way, this.typed);
+    }
+
     // The site --------------------------------------------------------------------------------
 
     async ask(request) {
