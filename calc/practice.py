@@ -7,7 +7,7 @@ constant stands beside the law.
 
 from dataclasses import dataclass
 
-from calc.units import FOOT, GALLON_US, LITRE, MINUTE, PSI
+from calc.units import DAY, FOOT, GALLON_US, LITRE, MINUTE, PSI
 
 GPM = GALLON_US / MINUTE  # m3/s
 LPM = LITRE / MINUTE  # m3/s
@@ -52,6 +52,8 @@ class OutletKind:
 # Flows, rated and least pressures of outlets: common practice, no source.
 OUTLETS = (
     OutletKind("shower", "Shower", SHOWER_FLOW, SHOWER_COMFORTABLE, SHOWER_WORKS),
+    # its limiter holds the flow from 20 psi up; a plain low-flow head is rated at 80 psi: at 30 psi
+    # one of 2 gpm gives 1.2
     OutletKind("saver", "Shower with a flow limiter", SHOWER_FLOW, 20 * PSI, 20 * PSI),
     OutletKind("sink", "Sink or basin", SHOWER_FLOW, 30 * PSI, 10 * PSI),
     OutletKind("hose", "Hose", HOSE_FLOW, 40 * PSI, 10 * PSI, lasting=True),
@@ -60,7 +62,8 @@ OUTLETS = (
     OutletKind("steady", "Steady draw", None, None, None, lasting=True),
     OutletKind("opening", "Nozzle or opening", None, None, None, lasting=True),
     OutletKind("toilet", "Toilet cistern", 3 * GPM, 30 * PSI, 10 * PSI),
-    OutletKind("washer", "Washing machine", 3 * GPM, 30 * PSI, 15 * PSI),
+    # 3.5 gpm: Peak Water Demand Study (2017), from memory
+    OutletKind("washer", "Washing machine", 3.5 * GPM, 30 * PSI, 15 * PSI),
     OutletKind("sprinkler", "Sprinkler", 3 * GPM, 40 * PSI, 30 * PSI, lasting=True),
 )
 OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
@@ -93,6 +96,9 @@ MODEST_LOSS = 0.2  # of climb and needed pressure that friction may take; our ch
 HOT_FROM = 313.15  # K, above which water counts as hot; our choice
 # K, hot distribution pipe is rated 100 psi at 180 F: IPC 605.4 and UPC 604, from memory
 HOT_RATED_AT = 355.37
+HOT_RATED = 100 * PSI  # Pa, what such pipe is rated there: IPC 605.4 and UPC 604, from memory
+DEEPEST_VACUUM = -0.9e5  # Pa gauge, below which a column of water parts; our choice
+REDUCED_TO = (3e5, 4e5, 5e5)  # Pa, usual settings of a pressure-reducing valve; our choice
 SUN_HEATS_TO = 333.15  # K, black pipe lying in the sun; common practice, no source
 
 
@@ -124,6 +130,10 @@ SUCTION_LIFT = (
 SEA_LEVEL_AIR = 101325.0  # Pa, air pressure the lift above is meant for: ISO 2533
 NPSH_MARGIN = 0.6  # m (2 ft), NPSH to spare; common practice after ANSI/HI 9.6.1, from memory
 HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice
+SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
+STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
+LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice
+WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
 
 
 def suction_lift(air_pa):
@@ -143,7 +153,29 @@ def suction_lift(air_pa):
 RESTART_SHARE = 0.95  # restart over set pressure of a speed control; common practice, no source
 LEAST_FLOW_SHARE = 0.10  # of the best flow, small pumps; common practice, no source
 PREFERRED_FLOW = (0.70, 1.20)  # of the best flow: ANSI/HI 9.6.3, preferred region, from memory
+MOTOR_EFFICIENCY = 0.60  # a small motor nobody measured, on the low side; our choice
+CONTROL_EFFICIENCY = 0.90  # a controller nobody measured, on the low side; our choice
 PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no source
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
 TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source
+SMALL_PUMP = 5 * GPM  # m3/s, most that small diaphragm pumps give; common practice, no source
+
+# Surges -------------------------------------------------------------------------------------
+
+KNOCK_HEARD = 1e5  # Pa, a rise heard as a knock; our choice
+NEAR_RATING = 0.9  # of a rating: a peak above it leaves too little to spare; our choice
+SNAP_CLOSING = 0.1  # s, a solenoid, a float that snaps, a lever tap; common practice, no source
+RELIEF_SHARE = 0.05  # of the flow: a smaller relief flow is not worth saying; our choice
+# Peak of surges that come again and again over the rating, by kind of pipe.  Polyethylene on AWWA's
+# pressure classes: 1.5, AWWA M55, from memory.  None elsewhere: EN 805 keeps the peak within
+# the allowable maximum pressure, of which a plain PN states no more than itself; our choice.
+SURGE_ALLOWANCE = {"pe-sidr15": 1.5, "pe-sidr7": 1.5}
+PART_RATING = 100 * PSI  # Pa, a usual filter housing or small tank; common practice, no source
+
+# What is used -------------------------------------------------------------------------------
+
+DAILY_PERSON = 100 * LITRE / DAY  # m3/s, taps in the house: WHO (2020), from memory
+WELL_WATER = 283.15  # K, groundwater away from the tropics; common practice, no source
+HOT_DRY_DEPTH = (6e-3, 9e-3)  # m a day, warm arid places: FAO-56 table 2, from memory
+HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbooks, from memory

@@ -1,4 +1,4 @@
-"""Suction lift: how far down a pump can draw, and how far it stands from boiling its water.
+"""Suction lift: how far down a pump can draw, and how far it is from boiling its water.
 
 A pump does not pull: the air outside pushes.  What that push leaves above the water's
 vapour pressure, after the lift and the friction, is the net positive suction head (NPSH)
@@ -14,27 +14,26 @@ from dataclasses import dataclass
 
 from calc import water
 from calc.errors import require
-from calc.units import FOOT, GRAVITY
+from calc.units import GRAVITY
 
-PRACTICAL_LIFT = 15 * FOOT  # m, keep lift to about 15 ft; common practice, no source
-LEAST_MARGIN = 0.6  # m (2 ft), spare NPSH; common practice after ANSI/HI 9.6.1, from memory
+MOST_DRY_LIFT = 10.33  # m, what the air at sea level can carry: 101325 Pa over 1000 kg/m3
 
 
 @dataclass(frozen=True)
 class Place:
-    """Where the pump stands: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
+    """Where the pump is: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
 
     air_pa: float
     vapour_pa: float
     density: float
 
     @property
-    def weight(self):
+    def weight(self) -> float:
         """Pa per metre of water."""
         return self.density * GRAVITY
 
 
-def place(altitude_m, temperature_k):
+def place(altitude_m: float, temperature_k: float) -> Place:
     """The ``Place`` at an altitude for water at a temperature.
 
     altitude_m: m, -1000 to 9000; temperature_k: K, 273.15 to 373.15.  Returns ``Place``.
@@ -47,7 +46,7 @@ def place(altitude_m, temperature_k):
     )
 
 
-def theoretical_lift(site):
+def theoretical_lift(site: Place) -> float:
     """Lift at which still water boils under a perfect vacuum.
 
     z_max = (p_air - p_v) / (rho g)
@@ -59,7 +58,7 @@ def theoretical_lift(site):
     return (site.air_pa - site.vapour_pa) / site.weight
 
 
-def npsh_available(site, lift_m, friction_m):
+def npsh_available(site: Place, lift_m: float, friction_m: float) -> float:
     """Net positive suction head available at the pump's inlet.
 
     NPSH_a = (p_air - p_v) / (rho g) - z - h_f
@@ -69,11 +68,13 @@ def npsh_available(site, lift_m, friction_m):
     Raises RangeError outside.  Source: ISO 17769-1:2012, net positive suction head.
     """
     require("lift", lift_m, -100.0, 100.0, "length", "Give the height from water to pump.")
-    require("friction", friction_m, 0.0, 1e6, "head")
+    require("friction", friction_m, 0.0, 1e12, "head")
     return theoretical_lift(site) - lift_m - friction_m
 
 
-def allowable_lift(site, friction_m, npsh_required_m, margin_m):
+def allowable_lift(
+    site: Place, friction_m: float, npsh_required_m: float, margin_m: float
+) -> float:
     """The highest lift that still leaves the NPSH required and a margin.
 
     z = (p_air - p_v) / (rho g) - h_f - NPSH_r - m
@@ -83,11 +84,11 @@ def allowable_lift(site, friction_m, npsh_required_m, margin_m):
     """
     require("npsh_required", npsh_required_m, 0.0, 100.0, "head")
     require("margin", margin_m, 0.0, 100.0, "head")
-    require("friction", friction_m, 0.0, 1e6, "head")
+    require("friction", friction_m, 0.0, 1e12, "head")
     return theoretical_lift(site) - friction_m - npsh_required_m - margin_m
 
 
-def inlet_pressure(site, lift_m, friction_m):
+def inlet_pressure(site: Place, lift_m: float, friction_m: float) -> float:
     """Gauge pressure at the pump's inlet, as a vacuum gauge there would read.
 
     p_in = -rho g (z + h_f), velocity head left out
@@ -97,7 +98,7 @@ def inlet_pressure(site, lift_m, friction_m):
     return -site.weight * (lift_m + friction_m)
 
 
-def altitude_derated_lift(rated_lift_m, site, rated):
+def altitude_derated_lift(rated_lift_m: float, site: Place, rated: Place) -> float:
     """A dry (self-priming) lift rated at one place, at another.
 
     z' = z p'/p rho/rho': drawing air, a pump reaches a vacuum that is a share of the air's
@@ -105,11 +106,11 @@ def altitude_derated_lift(rated_lift_m, site, rated):
     rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
     Raises RangeError outside.  Source: ideal gas compressed by a fixed ratio.
     """
-    require("rated_lift", rated_lift_m, 0.0, 10.33, "length", "No pump can lift more dry.")
+    require("rated_lift", rated_lift_m, 0.0, MOST_DRY_LIFT, "length", "No pump can lift more dry.")
     return rated_lift_m * site.air_pa / rated.air_pa * rated.density / site.density
 
 
-def npsh_of_dry_lift(rated_lift_m, site, rated):
+def npsh_of_dry_lift(rated_lift_m: float, site: Place, rated: Place) -> float:
     """NPSH a pump needs, where its maker states only the largest dry lift.
 
     NPSH_r = max(0, H_0 - z, H - z'), H = (p_air - p_v) / (rho g), z' the dry lift at this site
@@ -127,19 +128,24 @@ def npsh_of_dry_lift(rated_lift_m, site, rated):
     return max(0.0, wet, dry)
 
 
-def lift_from_vacuum(vacuum_pa, site):
-    """Lift a vacuum holds, such as a gauge at the pump's inlet shows with the outlet shut.
+def dry_lift_for(npsh_m: float, site: Place, rated: Place) -> float:
+    """Dry lift a pump must state so that it needs no more than an NPSH: turned round.
 
-    z = p_vac / (rho g)
-    vacuum_pa: Pa below the air outside, 0 up to air less vapour pressure; site: ``Place``.
-    Returns m.  Raises RangeError above it: the water would boil.  Source: hydrostatics.
+    z = max(H_0 - NPSH, (H - NPSH) p/p' rho'/rho), H = (p_air - p_v) / (rho g)
+    npsh_m: m, 0 or more; site, rated: ``Place``.  Returns m, 0 or more; above 10.33 m no pump
+    has it.  Raises RangeError below 0.  Source: ``npsh_of_dry_lift``, solved for the lift.
+
+    >>> sea = place(0.0, 293.15)
+    >>> round(dry_lift_for(5.11, sea, sea), 1)
+    5.0
     """
-    most = site.air_pa - site.vapour_pa
-    require("vacuum", vacuum_pa, 0.0, most, "pressure", "Water boils under a deeper vacuum.")
-    return vacuum_pa / site.weight
+    require("npsh_required", npsh_m, 0.0, 100.0, "head")
+    wet = theoretical_lift(rated) - npsh_m
+    share = site.air_pa / rated.air_pa * rated.density / site.density
+    return max(0.0, wet, (theoretical_lift(site) - npsh_m) / share)
 
 
-def air_volume_to_clear(bore_m, length_m, site, lift_m):
+def air_volume_to_clear(bore_m: float, length_m: float, site: Place, lift_m: float) -> float:
     """Free air (at outside pressure) a self-priming pump must draw out before water arrives.
 
     V = pi/4 D^2 L
@@ -153,7 +159,9 @@ def air_volume_to_clear(bore_m, length_m, site, lift_m):
     return math.pi / 4 * bore_m**2 * length_m
 
 
-def priming_time(bore_m, length_m, site, lift_m, displacement_m3s):
+def priming_time(
+    bore_m: float, length_m: float, site: Place, lift_m: float, displacement_m3s: float
+) -> float:
     """Least time a self-priming pump takes to draw the air out of its suction line.
 
     t = A/q (z + L + (L - H) ln(H / (H - z))), A = pi/4 D^2, H = (p_air - p_v) / (rho g)

@@ -19,94 +19,14 @@ from calc.errors import InputError, require
 from calc.solve import root
 
 
-@dataclass(frozen=True)
-class Material:
-    """A pipe wall: Young's modulus (Pa, short-term), Poisson's ratio, where from.
-
-    ``recurring``: the surge pressure allowed again and again, as a share of the
-    rating (1.0: the standard for small pipe grants none).
-    """
-
-    key: str
-    label: str
-    modulus: float
-    poisson: float
-    recurring: float
-    source: str
-
-
-# Short-term moduli near 20 degC: a wave passes in a fraction of a second.  Where
-# sources differ the stiffer end is taken, which gives the higher pressure rise.
-MATERIALS = {
-    entry.key: entry
-    for entry in (
-        Material("pvc", "PVC", 3.0e9, 0.38, 1.0, "handbook range 2.8-3.3 GPa, from memory"),
-        Material("pe", "polyethylene", 1.03e9, 0.45, 1.5, "PPI PE handbook: 150 000 psi; AWWA M55"
-                 " allows 1.5 x the rating for recurring surge; from memory"),
-        Material("pex", "PEX", 0.9e9, 0.45, 1.0, "handbook range 0.6-0.9 GPa, from memory"),
-        Material("copper", "copper", 117e9, 0.34, 1.0, "handbook, from memory"),
-        Material("steel", "steel", 207e9, 0.30, 1.0, "handbook, from memory"),
-        Material("hose", "reinforced hose", 0.1e9, 0.45, 1.0, "rough, common practice, no source"),
-    )
-}  # fmt: skip
-
-
-def restraint_jointed(inside, wall, poisson):
-    """Wall factor of a pipe free to stretch at its joints (push-fit, rubber rings).
-
-    c = 2 * (e / D) * (1 + nu) + D / (D + e)
-
-    inside: D, m, > 0; wall: e, m, > 0; poisson: nu, 0 to 0.5.
-    Returns the factor (-); tends to 1 for a thin wall.
-    Raises RangeError.  Source: Wylie and Streeter 1993, thick-walled case
-    (exactly Lame's ring), from memory.
-
-    >>> round(restraint_jointed(1.0, 1e-9, 0.3), 6)
-    1.0
-    """
-    _check_wall(inside, wall, poisson)
-    return 2 * wall / inside * (1 + poisson) + inside / (inside + wall)
-
-
-def restraint_buried(inside, wall, poisson):
-    """Wall factor of a pipe held along its whole length (buried, or clipped and glued).
-
-    c = 2 * (e / D) * (1 + nu) + D * (1 - nu**2) / (D + e)
-
-    inside: D, m, > 0; wall: e, m, > 0; poisson: nu, 0 to 0.5.
-    Returns the factor (-).  Raises RangeError.
-    Source: Wylie and Streeter 1993, anchored throughout, from memory.
-
-    >>> round(restraint_buried(1.0, 1e-9, 0.3), 6)
-    0.91
-    """
-    _check_wall(inside, wall, poisson)
-    return 2 * wall / inside * (1 + poisson) + inside * (1 - poisson**2) / (inside + wall)
-
-
-def restraint_anchored_upstream(inside, wall, poisson):
-    """Wall factor of a pipe held at its upstream end only (laid on the ground).
-
-    c = 2 * (e / D) * (1 + nu) + D * (1 - nu / 2) / (D + e)
-
-    inside: D, m, > 0; wall: e, m, > 0; poisson: nu, 0 to 0.5.
-    Returns the factor (-).  Raises RangeError.
-    Source: Wylie and Streeter 1993, anchored upstream, from memory.
-
-    >>> round(restraint_anchored_upstream(1.0, 1e-9, 0.3), 6)
-    0.85
-    """
-    _check_wall(inside, wall, poisson)
-    return 2 * wall / inside * (1 + poisson) + inside * (1 - poisson / 2) / (inside + wall)
-
-
-def _check_wall(inside, wall, poisson):
-    require("inside", inside, 1e-4, 10.0, "diameter", "Check the inside diameter.")
-    require("wall", wall, 1e-10, 2 * inside, "diameter", "Check the wall thickness.")
-    require("poisson", poisson, 0.0, 0.5, "number", "Poisson's ratio lies between 0 and 0.5.")
-
-
-def wave_speed(bulk_modulus, density, inside, wall, modulus, restraint):
+def wave_speed(
+    bulk_modulus: float,
+    density: float,
+    inside: float,
+    wall: float,
+    modulus: float,
+    restraint: float,
+) -> float:
     """Speed of a pressure wave in water inside an elastic pipe.
 
     a = sqrt(K / rho) / sqrt(1 + K / E * D / e * c)
@@ -124,22 +44,29 @@ def wave_speed(bulk_modulus, density, inside, wall, modulus, restraint):
     return math.sqrt(bulk_modulus / density) / math.sqrt(1 + flexibility)
 
 
-def joukowsky_rise(density, speed, velocity):
+FASTEST = 100.0  # m/s, beyond any water in a pipe; our choice
+_TOO_FAST = (
+    "That is the water speed the flow makes in so narrow a pipe: lower the flow or choose a "
+    "larger pipe."
+)
+
+
+def joukowsky_rise(density: float, speed: float, velocity: float) -> float:
     """Pressure rise when a flow is stopped at once.
 
     Delta_p = rho * a * v
 
-    density: kg/m3; speed: wave speed a, m/s; velocity: the velocity stopped, m/s, >= 0.
+    density: kg/m3; speed: wave speed a, m/s; velocity: the velocity stopped, m/s, 0 to 100.
     Returns Pa.  Raises RangeError.  Source: Joukowsky 1898.
 
     >>> joukowsky_rise(1000.0, 1200.0, 1.0)
     1200000.0
     """
-    require("velocity", velocity, 0.0, 100.0, "speed", "Give the velocity that is stopped.")
+    require("velocity", velocity, 0.0, FASTEST, "speed", _TOO_FAST)
     return density * speed * velocity
 
 
-def critical_time(length, speed):
+def critical_time(length: float, speed: float) -> float:
     """Time of a wave's way to the far end and back: a closing faster than it is sudden.
 
     T_c = 2 * L / a
@@ -155,7 +82,7 @@ def critical_time(length, speed):
     return 2 * length / speed
 
 
-def michaud_rise(density, length, velocity, closing):
+def michaud_rise(density: float, length: float, velocity: float, closing: float) -> float:
     """Pressure rise when the velocity at the valve falls evenly over the closing time.
 
     Delta_p = 2 * rho * L * v / T
@@ -168,23 +95,11 @@ def michaud_rise(density, length, velocity, closing):
     return 2 * density * length * velocity / closing
 
 
-def rigid_column_rise(density, length, velocity, closing, pressure):
-    """Pressure rise towards which a very slow, even closing of the opening tends.
-
-    Delta_p = p * n / 2 * (n + sqrt(n**2 + 4)) with n = rho * L * v / (p * T)
-
-    density: kg/m3; length: L, m; velocity: v, m/s; closing: T, s; pressure: p,
-    gauge pressure at the valve, Pa, > 0.
-    Returns Pa.  Raises RangeError.
-    Source: Allievi's limit for slow uniform closing (Chaudhry 2014), from memory.
-    """
-    require("closing", closing, 1e-9, 1e6, "time", "Give the closing time.")
-    require("pressure", pressure, 1.0, 1e9, "pressure", "Give the pressure at the valve.")
-    n = density * length * velocity / (pressure * closing)
-    return pressure * n / 2 * (n + math.sqrt(n * n + 4))
-
-
 CHAINS = 12  # chains followed a period; the peak is found to about 0.3 % of the rise
+MANY_PERIODS = 50  # of a closing, from which one chain a period finds the same peak; our choice
+STRIDE = 20.0  # a stride is this part of A eta and of the opening left: off by 1e-5; our choice
+SETTLED = 1e-4  # of the rise, where a chain that only creeps upwards is taken as arrived
+LONGEST = 1e6  # s, the longest closing followed
 
 
 @dataclass(frozen=True)
@@ -192,7 +107,7 @@ class Phase:
     """The highest phase of a closing: openings (share) and head ratios before and at it.
 
     ``zeta`` is the square root of the pressure over the pressure at rest;
-    ``allievi`` is Allievi's number rho a v / (2 p).
+    ``allievi`` is Allievi's number rho a v / (2 p); ``rise``: Pa.
     """
 
     allievi: float
@@ -200,10 +115,17 @@ class Phase:
     zeta_before: float
     opening: float
     zeta: float
-    rise: float  # Pa
+    rise: float
 
 
-def allievi_phase(density, speed, length, velocity, closing, pressure):
+def allievi_phase(
+    density: float,
+    speed: float,
+    length: float,
+    velocity: float,
+    closing: float,
+    pressure: float,
+) -> Phase:
     """The phase of highest pressure while a valve's opening is closed evenly.
 
     zeta_i**2 + zeta_(i-1)**2 - 2 = 2 * A * (eta_(i-1) * zeta_(i-1) - eta_i * zeta_i)
@@ -215,43 +137,77 @@ def allievi_phase(density, speed, length, velocity, closing, pressure):
     Source: Allievi's chain of equations, frictionless pipe fed at constant
     pressure (Chaudhry 2014; Wylie and Streeter 1993), from memory.
     """
-    require("closing", closing, 0.0, 1e6, "time", "Give the closing time.")
+    require("closing", closing, 0.0, LONGEST, "time", "Give the closing time.")
     require("pressure", pressure, 1.0, 1e9, "pressure", "Give the pressure at the valve.")
     number = joukowsky_rise(density, speed, velocity) / (2 * pressure)
     period = critical_time(length, speed)
     # Each chain sees moments one period apart; several, begun at shares of the
     # first period and one that ends as the valve shuts, together find the peak.
-    starts = [period * (k + 1) / CHAINS for k in range(CHAINS)]
+    count = CHAINS if closing < MANY_PERIODS * period else 1
+    starts = [period * (k + 1) / count for k in range(count)]
     starts.append(closing - period * math.floor(closing / period))
     chains = [_chain(number, closing, period, start) for start in starts]
     before, eta_before, zeta, eta = max(chains, key=lambda phase: phase[2])
     return Phase(number, eta_before, before, eta, zeta, pressure * (zeta * zeta - 1))
 
 
-def _chain(number, closing, period, start):
-    """(zeta before, eta before, zeta, eta) at the highest phase of one chain."""
+def _chain(number: float, closing: float, period: float, start: float) -> tuple[float, ...]:
+    """(zeta before, eta before, zeta, eta) at the highest phase of one chain.
+
+    The equation has one fixed point, zeta* = n / 2 + sqrt(n**2 / 4 + 1) with n = A * period / T,
+    and with e = zeta - zeta* reads e_i (zeta_i + zeta* + 2 A eta_i)
+    = e_(i-1) (2 A eta_(i-1) - zeta_(i-1) - zeta*).  So below it a chain only climbs, and once at
+    or above it no later phase is higher: there it ends.  While A eta is large it creeps up over
+    thousands of phases; being a trapezoidal rule, it may then take many in one stride, as the
+    same equation with A / m and m periods, which has the same fixed point.
+    """
+    share = period / closing if closing else math.inf
+    top = number * share / 2 + math.sqrt((number * share / 2) ** 2 + 1)
     zeta, eta, time = 1.0, 1.0, start
     best = (1.0, 1.0, 1.0, 1.0)
     while True:
-        now = max(0.0, 1 - time / closing) if time < closing * (1 - 1e-12) else 0.0
-        right = 2 - zeta * zeta + 2 * number * eta * zeta
-        after = -number * now + math.sqrt((number * now) ** 2 + max(0.0, right))
+        now = _opening(time, closing)
+        after = _next_zeta(number, eta, zeta, now)
         if after > best[2]:
             best = (zeta, eta, after, now)
-        # The chain settles within a few dozen phases; a closing of thousands need
-        # not be followed to its end.
-        if now == 0.0 or abs(after - zeta) < 1e-9:
+        if now == 0.0 or after >= top:
             return best
-        zeta, eta, time = after, now, time + period
+        zeta, eta = after, now
+        strides = math.floor(min(number, 1 / share) * eta / STRIDE)
+        if strides > 1:
+            now = _opening(time + strides * period, closing)
+            zeta, eta = _next_zeta(number / strides, eta, zeta, now), now
+            time += strides * period
+        time += period
+        if 0 <= top - zeta <= SETTLED * (top - 1) and eta > share:
+            return (top, eta, top, eta - share)
 
 
-def closing_rise(density, speed, length, velocity, closing, pressure):
+def _opening(time: float, closing: float) -> float:
+    """Share of the opening left at a time (s) of an even closing."""
+    return max(0.0, 1 - time / closing) if time < closing * (1 - 1e-12) else 0.0
+
+
+def _next_zeta(number: float, eta: float, zeta: float, now: float) -> float:
+    """zeta one phase on, from Allievi's equation."""
+    right = 2 - zeta * zeta + 2 * number * eta * zeta
+    return -number * now + math.sqrt((number * now) ** 2 + max(0.0, right))
+
+
+def closing_rise(
+    density: float,
+    speed: float,
+    length: float,
+    velocity: float,
+    closing: float,
+    pressure: float,
+) -> float:
     """Pressure rise at a valve whose opening is closed evenly in a given time.
 
     Delta_p = rho * a * v up to T = 2 * L / a, beyond it Allievi's highest phase
 
-    Arguments as for ``allievi_phase``; closing 0 is a sudden stop.  Returns Pa.
-    Raises RangeError.  Source: Joukowsky 1898, Allievi 1913; agrees with the
+    Arguments as for ``allievi_phase`` (kg/m3, m/s, m, m/s, s, Pa); closing 0 is a sudden stop.
+    Returns Pa.  Raises RangeError.  Source: Joukowsky 1898, Allievi 1913; agrees with the
     method of characteristics in the tests.
     """
     if closing <= critical_time(length, speed):
@@ -259,34 +215,46 @@ def closing_rise(density, speed, length, velocity, closing, pressure):
     return allievi_phase(density, speed, length, velocity, closing, pressure).rise
 
 
-def closing_time_for(density, speed, length, velocity, pressure, rise):
+def closing_time_for(
+    density: float,
+    speed: float,
+    length: float,
+    velocity: float,
+    pressure: float,
+    rise: float,
+) -> float:
     """Shortest closing time that keeps the rise at or under ``rise`` (0: any will do).
 
     closing_rise(T) = Delta_p, solved for T
 
-    rise: Delta_p allowed, Pa, > 0; other arguments as for ``allievi_phase``.
-    Returns s.  Raises RangeError, InputError where nothing is left for a rise.
+    rise: Delta_p allowed, Pa, > 0; other arguments as for ``allievi_phase`` (kg/m3, m/s, m, m/s,
+    Pa).  Returns s; infinity where even 1e6 s are too short.  Raises RangeError, and InputError
+    where nothing is left for a rise.
     Source: the relation above; bracketed by Michaud's and the rigid column's times.
     """
     if rise <= 0:
         raise InputError(
-            "The pressure at rest already uses up the rating: nothing is left for a rise."
+            "The pressure at rest already uses up the rating: nothing is left for a rise.",
+            name="pressure",
         )
     require("pressure", pressure, 1.0, 1e9, "pressure", "Give the pressure at the valve.")
     if joukowsky_rise(density, speed, velocity) <= rise:
         return 0.0
     simple = density * length * velocity / rise * max(2.0, math.sqrt(1 + rise / pressure))
 
-    def over(closing):
+    def over(closing: float) -> float:
         return closing_rise(density, speed, length, velocity, closing, pressure) - rise
 
+    high = min(2 * simple, LONGEST)
+    if over(high) > 0:
+        return math.inf
     tolerance = 1e-4 * simple
-    found = root(over, critical_time(length, speed), 2 * simple, tolerance) + tolerance
+    found = root(over, critical_time(length, speed), high, tolerance) + tolerance
     # On the safe side of what the root finder leaves open.
-    return found if over(found) <= 0 else found + 0.01 * simple
+    return found if over(min(found, LONGEST)) <= 0 else found + 0.01 * simple
 
 
-def low_side(pressure, rise):
+def low_side(pressure: float, rise: float) -> float:
     """Gauge pressure left when the wave comes back with its sign turned.
 
     p_low = p - Delta_p
@@ -301,7 +269,7 @@ def low_side(pressure, rise):
     return pressure - rise
 
 
-def column_separates(low, air_pressure, vapour_pressure):
+def column_separates(low: float, air_pressure: float, vapour_pressure: float) -> bool:
     """Whether the water boils and its column parts: p_low + p_air <= p_vapour.
 
     low: gauge pressure, Pa; air_pressure, vapour_pressure: absolute, Pa.
@@ -311,7 +279,7 @@ def column_separates(low, air_pressure, vapour_pressure):
     return low + air_pressure <= vapour_pressure
 
 
-def relief_flow(flow, sudden_rise, rise):
+def relief_flow(flow: float, sudden_rise: float, rise: float) -> float:
     """Flow a relief valve beside the closing valve must pass to hold the rise.
 
     Q_r = Q * (1 - Delta_p / Delta_p_sudden), never under 0
@@ -324,3 +292,19 @@ def relief_flow(flow, sudden_rise, rise):
     require("sudden_rise", sudden_rise, 1e-9, 1e9, "pressure", "Give the sudden rise.")
     require("rise", rise, 0.0, 1e9, "pressure", "Give the rise that is allowed.")
     return max(0.0, flow * (1 - rise / sudden_rise))
+
+
+def rejoining_peak(pressure: float, rise: float) -> float:
+    """About the highest pressure when a parted water column closes again.
+
+    p_max = p + 2 * Delta_p
+
+    pressure: gauge pressure at rest, Pa; rise: Delta_p of the closing, Pa.  Returns Pa.
+    The column returns with no more than the velocity that was stopped, and its wave may meet one
+    already under way.  Raises nothing.  Source: A. Bergant, A. R. Simpson, A. S. Tijsseling,
+    J. Fluids Struct. 22 (2006) 135-171, from memory; as a bound, our choice.
+
+    >>> rejoining_peak(3e5, 5e5)
+    1300000.0
+    """
+    return pressure + 2 * rise

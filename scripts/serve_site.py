@@ -1,13 +1,14 @@
 """Serve ``site/`` to this machine only, on a free port from 8000 up."""
 
+import argparse
 import functools
 import http.server
-import sys
 
 from scripts.build_steps.places import SITE, say
 
 HOST = "127.0.0.1"
 FIRST_PORT, LAST_PORT = 8000, 8099
+HIGHEST_PORT = 65535  # a port is 16 bits: RFC 9293, section 3.1
 
 
 class Handler(http.server.SimpleHTTPRequestHandler):
@@ -61,9 +62,37 @@ def open_server(first=FIRST_PORT, last=LAST_PORT):
     raise OSError(f"no free port between {first} and {last}")
 
 
-def main():
-    first = int(sys.argv[1]) if len(sys.argv) > 1 else FIRST_PORT
-    with open_server(first, max(first, LAST_PORT)) as server:
+def port(text):
+    """A port as typed; raises what ``argparse`` says in one line."""
+    if text.isascii() and text.isdecimal() and 1 <= int(text) <= HIGHEST_PORT:
+        return int(text)
+    raise argparse.ArgumentTypeError(
+        f"{text!r} is not a port: give a whole number from 1 to {HIGHEST_PORT}, or none"
+    )
+
+
+def read_arguments(words):
+    parser = argparse.ArgumentParser(prog="scripts/serve", description=__doc__, allow_abbrev=False)
+    parser.add_argument(
+        "port", type=port, nargs="?", default=FIRST_PORT,
+        help=f"the first port to try (default {FIRST_PORT})",
+    )  # fmt: skip
+    parser.add_argument("--check", action="store_true", help=argparse.SUPPRESS)
+    return parser.parse_args(words)
+
+
+def open_or_stop(first):
+    try:
+        return open_server(first, max(first, LAST_PORT))
+    except OSError as error:
+        raise SystemExit(f"springline: {error}. Name another: scripts/serve 9000") from error
+
+
+def main(words=None):
+    given = read_arguments(words)
+    if given.check:
+        return
+    with open_or_stop(given.port) as server:
         say("serving the site; stop with Ctrl-C")
         print(f"http://{HOST}:{server.server_port}/", flush=True)
         try:

@@ -8,11 +8,14 @@ const SCOPE = registration.scope;
 const PREFIX = "springline " + SCOPE + " "; // several copies may live on one origin
 const TABS = "springline-tabs " + SCOPE;
 const NETWORK = "none"; // the release of a tab whose page is not of any release stored here
-const LISTED = new Set(FILES.map(([address]) => address));
+const LISTED = new Map(FILES);
 const LARGE = /^runtime\/[^/]+\//; // named by their content, and last to be fetched
 const AT_ONCE = 6;
+const LATER = 5_000; // ms; a page has started by then, and what it was sent may be looked over
 const tabs = new Map(); // client -> release; a copy lies in TABS, for the worker may be stopped
 const arriving = new Set(); // clients whose page is on its way and who are in no list yet
+const sent = new Set(); // addresses answered from the store since this worker was started
+const looked = new Map(); // address -> promise that its stored file was looked over
 
 const cacheOf = (release) => caches.open(PREFIX + release);
 
@@ -23,14 +26,30 @@ function addressOf(url) {
   return plain.slice(SCOPE.length).replace(/(^|\/)index\.html$/, "$1");
 }
 
+/* Disks fail, and other scripts of this origin may write to its stores. */
+async function isWhole(reply, sha256) {
+  const digest = await crypto.subtle.digest("SHA-256", await reply.clone().arrayBuffer());
+  return sha256 === "sha256-" + btoa(String.fromCharCode(...new Uint8Array(digest)));
+}
+
 /* The browser refuses what does not have the hash the build wrote down, so that a file of
-   another release cannot slip in while the site is being replaced. */
+   another release cannot slip in while the site is being replaced. What the browser's own cache
+   holds may be damaged too: then past it. */
+async function fetchWhole(url, integrity, large) {
+  try {
+    return await fetch(url, { integrity, cache: large ? "default" : "no-cache" });
+  } catch (error) {
+    if (!large) throw error;
+    return fetch(url, { integrity, cache: "reload" });
+  }
+}
+
 async function fetchListed([address, sha256]) {
   const url = SCOPE + address;
   const large = LARGE.test(address);
   const held = large && (await caches.match(url)); // the same name is the same content
-  if (held) return held;
-  const reply = await fetch(url, { integrity: sha256, cache: large ? "default" : "no-cache" });
+  if (held && (await isWhole(held, sha256))) return held;
+  const reply = await fetchWhole(url, sha256, large);
   const headers = new Headers(reply.headers);
   headers.delete("Content-Encoding"); // the body is unpacked already
   headers.delete("Content-Length");
@@ -113,6 +132,34 @@ async function stored(address, release) {
   }
 }
 
+async function mend(address) {
+  const sha256 = LISTED.get(address);
+  const held = await stored(address, RELEASE);
+  if (!held || (await isWhole(held, sha256))) return;
+  const whole = await fetchListed([address, sha256]);
+  await (await cacheOf(RELEASE)).put(SCOPE + address, whole);
+}
+
+/* Once in this worker's life; again where it could not be mended for want of a network. */
+function lookOver(address) {
+  if (!looked.has(address)) looked.set(address, mend(address).catch(() => looked.delete(address)));
+  return looked.get(address);
+}
+
+/* A file of this release. Nobody waits for its hash: it is looked over later, or when it is asked
+   for again, as by a start that failed and is tried once more. */
+async function ours(event, address) {
+  if (!LISTED.has(address)) return undefined;
+  if (sent.has(address)) {
+    await lookOver(address);
+  } else {
+    sent.add(address);
+    const later = new Promise((resolve) => setTimeout(resolve, LATER));
+    event.waitUntil(later.then(() => lookOver(address)));
+  }
+  return stored(address, RELEASE);
+}
+
 /* A page: of this release where it is listed, else from the network, else "not here". */
 async function page(event, address) {
   const id = event.resultingClientId;
@@ -121,7 +168,7 @@ async function page(event, address) {
   if (!LISTED.has(address) && LISTED.has(address + "/")) {
     return Response.redirect(SCOPE + address + "/" + new URL(event.request.url).search);
   }
-  const held = LISTED.has(address) && (await stored(address, RELEASE));
+  const held = await ours(event, address);
   if (held) {
     keepNote(RELEASE);
     return held;
@@ -144,9 +191,13 @@ async function page(event, address) {
 async function part(event, address) {
   arriving.delete(event.clientId);
   const release = await releaseOf(event.clientId).catch(() => RELEASE);
-  const held = release === NETWORK ? undefined : await stored(address, release);
+  const large = LARGE.test(address);
+  const held =
+    release === RELEASE || large
+      ? await ours(event, address)
+      : release !== NETWORK && (await stored(address, release));
   if (held) return held;
-  const named = LARGE.test(address) ? await caches.match(SCOPE + address).catch(() => {}) : undefined;
+  const named = large ? await caches.match(SCOPE + address).catch(() => {}) : undefined;
   return named || fetch(event.request);
 }
 

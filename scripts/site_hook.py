@@ -15,9 +15,12 @@ import calc
 from calc.page import charts, render
 from calc.page.fields import Rows
 from calc.page.form import State, work
+from calc.sheets import KEYS, site_ops
 from calc.sheets import sheet as find_sheet
-from calc.sheets import site_ops
+from calc.site import link
 
+PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
+NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
@@ -37,8 +40,23 @@ COPY = "You are reading that folder now."
 
 def on_page_markdown(markdown, page, config, files):
     told = DOWNLOAD if config["use_directory_urls"] else COPY
-    markdown = markdown.replace("{{ download }}", told)
+    markdown = with_links(markdown.replace("{{ download }}", told), page.file.src_uri)
     return FENCE.sub(r'<div class="sl-place" data-sheet="\1"></div>', markdown)
+
+
+def with_links(markdown, name):
+    """The guides' links to numbers, written short, as links that say all they use."""
+
+    def written(found):
+        sheet = PAGES.get((found[1] or name).removesuffix(".md"))
+        if sheet is None:
+            return found[0]
+        read = link.read(found[2], sheet)
+        if not read.trusted:
+            raise ValueError(f"{name}: {found[2]} cannot be read: {' '.join(read.said)}")
+        return f"]({found[1] or ''}#{link.write(sheet, read.state)})"
+
+    return NUMBERS.sub(written, markdown)
 
 
 def on_page_content(html, page, config, files):

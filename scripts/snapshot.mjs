@@ -118,9 +118,13 @@ const told = { bytes: memory.length, head, packed: content.length, pieces };
 writeFileSync(base + places, JSON.stringify(told));
 
 // a snapshot that does not come back to life, or answers differently, must stop the build; it is
-// started by the very script that the browser runs
+// started by the very script that the browser runs, from files whose names need not make an address
 globalThis.self = globalThis;
-globalThis.fetch = async (address) => new Response(readFileSync(address));
+self.SpringlineFolder = (given) => ({
+  ...given,
+  module: (name) => import(pathToFileURL(base + name)),
+  read: async (name) => new Response(readFileSync(base + name)),
+});
 await import(pathToFileURL(base + "worker.js"));
 const settings = { base, wheel, snapshot, memory: told };
 const again = await self.SpringlineRuntime.start(settings);

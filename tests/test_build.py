@@ -1,40 +1,12 @@
-"""The build: the same wheel every time, nothing from elsewhere, nothing unverified."""
+"""The build: a runtime named after its content, nothing from elsewhere, nothing unverified."""
 
-import subprocess
-import sys
-import zipfile
+import hashlib
+import tempfile
+from pathlib import Path
 
 import pytest
 
-from scripts.build_steps import pages, parts, runtime, wheel
-from scripts.build_steps.places import ROOT
-
-
-def test_the_wheel_is_the_same_bytes_every_time(tmp_path):
-    first = wheel.write(ROOT, tmp_path / "one").read_bytes()
-    second = wheel.write(ROOT, tmp_path / "two").read_bytes()
-    assert first == second
-
-
-def test_the_wheel_installs_and_answers_where_nothing_else_is_installed(tmp_path):
-    packed = wheel.write(ROOT, tmp_path)
-    target = tmp_path / "installed"
-    install = [sys.executable, "-m", "pip", "install", "-qq", "--no-index", "--no-deps"]
-    subprocess.run([*install, "--target", target, packed], check=True)
-    code = (
-        "import sys; sys.path.insert(0, sys.argv[1]); import calc.bridge; print(calc.__file__);"
-        'print(calc.bridge.handle(\'{"op": "work", "sheet": "pressure"}\')[:9])'
-    )
-    ran = subprocess.run(
-        [sys.executable, "-I", "-S", "-c", code, str(target)], capture_output=True, text=True
-    )
-    wanted = [str(target / "calc" / "__init__.py"), '{"errors"']
-    assert ran.stdout.splitlines() == wanted, ran.stderr
-
-
-def test_the_wheel_holds_every_module_of_calc(tmp_path):
-    names = set(zipfile.ZipFile(wheel.write(ROOT, tmp_path)).namelist())
-    assert {p.relative_to(ROOT).as_posix() for p in (ROOT / "calc").rglob("*.py")} <= names
+from scripts.build_steps import pages, parts, runtime
 
 
 def test_a_changed_part_from_npm_stops_the_build(tmp_path, monkeypatch):
@@ -52,12 +24,50 @@ def test_a_part_without_a_known_hash_stops_the_build():
         parts.read("vega/package.json")
 
 
-def test_the_runtime_name_changes_with_a_byte_of_content(tmp_path):
-    one = tmp_path / "a"
-    one.write_bytes(b"1")
-    before = runtime.content_name([one])
-    one.write_bytes(b"2")
-    assert runtime.content_name([one]) != before
+def _names_and_hashes(folder):
+    """The name that a folder of the runtime must have, worked out apart from the build."""
+    lines = "".join(
+        f"{path.name} {hashlib.sha256(path.read_bytes()).hexdigest()}\n"
+        for path in sorted(folder.iterdir())
+    )
+    return hashlib.sha256(lines.encode()).hexdigest()[:16]
+
+
+def test_the_runtime_folder_is_named_after_all_that_is_in_it(site_folder):
+    (folder,) = (path for path in (site_folder / "runtime").iterdir() if path.is_dir())
+    assert runtime.SNAPSHOT in {path.name for path in folder.iterdir()}
+    assert folder.name == _names_and_hashes(folder)
+
+
+@pytest.fixture
+def snapshots(tmp_path, monkeypatch):
+    """``make(snapshot, node)`` gives the runtime's manifest, as node of that version made it."""
+
+    def make(snapshot, node):
+        def take(folder, _packed):
+            (folder / runtime.SNAPSHOT).write_bytes(snapshot)
+            (folder / runtime.MEMORY).write_text("{}")
+
+        monkeypatch.setattr(runtime, "take_snapshot", take)
+        monkeypatch.setattr(runtime, "node_version", lambda: node)
+        return runtime.write(Path(tempfile.mkdtemp(dir=tmp_path)))
+
+    monkeypatch.setattr(runtime, "CACHE", tmp_path / "cache")
+    monkeypatch.setattr(runtime.lean, "lean", lambda files: files)  # its seconds are not needed
+    return make
+
+
+def test_another_snapshot_of_the_same_python_gets_another_name(snapshots):
+    one, two = snapshots(b"one", "v20.0.0"), snapshots(b"two", "v24.0.0")
+    assert one["wheel"] == two["wheel"]
+    assert one["folder"] != two["folder"]
+    assert snapshots(b"one", "v22.0.0")["folder"] == one["folder"]
+
+
+def test_a_snapshot_is_taken_once_for_each_node(snapshots):
+    first = snapshots(b"one", "v20.0.0")
+    assert snapshots(b"not taken", "v20.0.0") == first
+    assert snapshots(b"taken", "v24.0.0") != first
 
 
 FOREIGN = [
@@ -101,10 +111,3 @@ def test_the_search_shim_becomes_our_own_copy(tmp_path):
     page.write_text(f'<script src="{pages.SHIM}"></script>')
     pages.mend(tmp_path)
     assert page.read_text() == '<script src="../vendor/iframe-worker.js"></script>'
-
-
-def test_no_lock_file_names_a_registry():
-    for name in ("npm/package-lock.json", "requirements.txt"):
-        text = (ROOT / "scripts" / name).read_text()
-        assert '"resolved"' not in text
-        assert "--index-url" not in text and "--find-links" not in text

@@ -59,7 +59,7 @@ def test_air_to_clear_is_the_pipes_volume():
         lambda s: suction.priming_time(0.05, 3.0, s, 4.0, 1e-4),
         lambda s: suction.priming_time(0.05, 10.0, s, -1.0, 1e-4),
         lambda s: suction.priming_time(0.05, 10.0, s, 4.0, 0.0),
-        lambda s: suction.lift_from_vacuum(1.02e5, s),
+        lambda s: suction.dry_lift_for(-0.1, s, s),
         lambda s: suction.npsh_of_dry_lift(11.0, s, s),
     ],
 )
@@ -96,10 +96,13 @@ def test_npsh_falls_metre_for_metre_with_lift_and_friction(site, more, lift, fri
     assert suction.npsh_available(site, lift, friction + more) == pytest.approx(before - more)
 
 
-def test_the_gauge_at_the_inlet_tells_the_lift_of_still_water():
-    site = suction.place(500.0, 288.15)
-    vacuum = -suction.inlet_pressure(site, 4.2, 0.0)
-    assert suction.lift_from_vacuum(vacuum, site) == pytest.approx(4.2, rel=1e-12)
+@given(SITES, st.floats(0.0, 9.0))
+@settings(max_examples=100, deadline=None)
+def test_a_pump_that_states_the_dry_lift_asked_for_needs_no_more(site, npsh):
+    sea = suction.place(0.0, 293.15)
+    asked = suction.dry_lift_for(npsh, site, sea)
+    if 0.0 < asked <= suction.MOST_DRY_LIFT:
+        assert suction.npsh_of_dry_lift(asked, site, sea) == pytest.approx(npsh, abs=1e-9)
 
 
 @given(SITES, st.floats(0.01, 0.99), st.floats(0.01, 0.1))

@@ -1,6 +1,7 @@
 """Water hammer: limits, bounds and round trips that must hold."""
 
 import math
+import time
 
 import pytest
 from hypothesis import given, settings
@@ -29,26 +30,6 @@ def test_a_stiffer_wall_never_slows_the_wave(a, b):
     soft, stiff = sorted((a, b))
     speeds = [surge.wave_speed(2.2e9, RHO, 0.05, 0.003, e, 1.0) for e in (soft, stiff)]
     assert speeds[0] <= speeds[1]
-
-
-@given(st.floats(0.001, 0.3), st.floats(0.0, 0.5))
-@CHECKED
-def test_a_buried_pipe_is_stiffer_than_a_jointed_one(share, poisson):
-    assert surge.restraint_buried(1.0, share, poisson) <= surge.restraint_jointed(
-        1.0, share, poisson
-    )
-
-
-def test_a_thin_wall_has_the_plain_factors():
-    factors = [
-        f(1.0, 1e-9, 0.3)
-        for f in (
-            surge.restraint_anchored_upstream,
-            surge.restraint_buried,
-            surge.restraint_jointed,
-        )
-    ]
-    assert factors == pytest.approx([1 - 0.15, 1 - 0.09, 1.0])
 
 
 def test_no_flow_no_hammer():
@@ -85,7 +66,9 @@ def test_allievi_at_high_pressure_tends_to_michaud():
 
 def test_allievi_for_a_very_slow_closing_at_low_pressure_tends_to_the_rigid_column():
     found = surge.closing_rise(RHO, 1000.0, 50.0, 3.0, 10.0, 2000.0)
-    assert found == pytest.approx(surge.rigid_column_rise(RHO, 50.0, 3.0, 10.0, 2000.0), rel=0.01)
+    # Allievi's limit for slow uniform closing (Chaudhry 2014), from memory
+    n = RHO * 50.0 * 3.0 / (2000.0 * 10.0)
+    assert found == pytest.approx(2000.0 * n / 2 * (n + math.sqrt(n * n + 4)), rel=0.01)
 
 
 @given(SPEEDS, LENGTHS, VELOCITIES, PRESSURES, st.floats(0.02, 0.9))
@@ -116,6 +99,27 @@ def test_no_room_under_the_rating_is_said():
         surge.closing_time_for(RHO, 300.0, 100.0, 1.0, 3e5, 0.0)
 
 
+def test_a_rise_no_closing_is_slow_enough_for_has_no_time():
+    assert surge.closing_time_for(RHO, 1200.0, 1e6, 20.0, 1e5, 1.0) == math.inf
+
+
+def test_a_closing_of_sixty_thousand_phases_is_quick_to_work_out():
+    started = time.perf_counter()
+    for _ in range(20):  # each took a fifth of a second when every phase was followed
+        surge.closing_rise(RHO, 1250.0, 5.55, 16.5, 548.0, 1830.0)
+    assert time.perf_counter() - started < 1.0
+
+
+def test_a_rejoining_column_can_knock_with_twice_the_rise():
+    assert surge.rejoining_peak(3e5, 5e5) - 3e5 == 2 * 5e5
+
+
+def test_water_too_fast_for_any_pipe_is_refused_with_what_to_do():
+    with pytest.raises(RangeError, match="lower the flow or choose a larger pipe") as caught:
+        surge.joukowsky_rise(RHO, 400.0, 120.0)
+    assert caught.value.name == "velocity"
+
+
 def test_a_column_parts_only_below_vapour_pressure():
     low = surge.low_side(2e5, 4e5)
     assert [surge.column_separates(p, 101325.0, 1705.0) for p in (low, -99000.0)] == [True, False]
@@ -133,8 +137,6 @@ def test_a_relief_valve_is_idle_when_the_rise_is_allowed():
     "call",
     [
         lambda: surge.wave_speed(2.2e9, 1000.0, 0.05, 0.003, 0.0, 1.0),
-        lambda: surge.restraint_buried(0.05, 0.0, 0.3),
-        lambda: surge.restraint_jointed(0.05, 0.003, 0.6),
         lambda: surge.joukowsky_rise(1000.0, 400.0, -1.0),
         lambda: surge.critical_time(0.0, 400.0),
         lambda: surge.michaud_rise(1000.0, 100.0, 1.0, 0.0),

@@ -167,7 +167,10 @@ def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
     if flow_m3s == 0:
         return 0.0
     speed = velocity(flow_m3s, bore_m)
-    factor = design_factor(reynolds(speed, bore_m, kinematic_m2s), roughness_m / bore_m)
+    re = reynolds(speed, bore_m, kinematic_m2s)
+    if re < 1e-6:  # the same law as f = 64/Re, without a factor that grows past all bounds
+        return 32.0 * kinematic_m2s * length_m * speed / (GRAVITY * bore_m**2)
+    factor = design_factor(re, roughness_m / bore_m)
     return darcy_weisbach(factor, length_m, bore_m, speed)
 
 

@@ -63,7 +63,10 @@ class Stress:
 
     @property
     def over(self) -> bool:
-        return self.hot or (self.rating_pa is not None and self.pressure_pa > self.rating_pa)
+        """A rating typed in another unit is still met."""
+        if self.hot:
+            return True
+        return self.rating_pa is not None and self.pressure_pa > self.rating_pa * (1 + 1e-9)
 
 
 @dataclass(frozen=True)
@@ -72,8 +75,9 @@ class Line:
 
     start_pa: gauge pressure at the start while water runs, Pa; temperature_k: of the water, K,
     273.15 to 373.15; highest_pa: most the start ever has, Pa (None: ``start_pa``); hottest_k:
-    most the pipe gets, K (None: the water's); lowest_m, highest_m: lowest and highest point on
-    the way, m above the start, where the reader knows of a dip or a crest (None: the ends).
+    most the pipe gets, K (None: the water's; never less than it); lowest_m, highest_m: lowest and
+    highest point on the way, m above the start, where the reader knows of a dip or a crest (None:
+    the ends).
     """
 
     sections: tuple[Section, ...]
@@ -98,6 +102,7 @@ class Line:
 
     @property
     def length_m(self) -> float:
+        """Length of all sections, m."""
         return sum(section.length_m for section in self.sections)
 
     @property
@@ -187,6 +192,32 @@ class Line:
         """Static pressure at the far end, Pa; no pipe leaves more."""
         return self.left(0.0)
 
+    @property
+    def most_start(self) -> float:
+        """The highest pressure the start ever has, Pa."""
+        return max(self.start_pa, self.highest_pa or self.start_pa)
+
+    @property
+    def most_static(self) -> float:
+        """Static pressure at the far end while the start has its highest, Pa."""
+        return self.points(0.0, self.most_start)[-1].pressure_pa
+
+    @property
+    def reach_m(self) -> float:
+        """Height above the start to which it lifts water with no flow, m; a reducer apart."""
+        return self.start_pa / self.weight
+
+    @property
+    def reduced(self) -> bool:
+        """Whether a reducer sits on the way."""
+        return any(section.reducer is not None for section in self.sections)
+
+    @property
+    def top_m(self) -> float:
+        """Height of the highest point known of, m above the start."""
+        heights = [point.height_m for point in self.points(0.0)]
+        return max(heights) if self.highest_m is None else max(*heights, self.highest_m)
+
     def crest(self, flow_m3s: float) -> float:
         """Lowest gauge pressure anywhere on the line at a flow (m3/s), Pa.
 
@@ -207,9 +238,14 @@ class Line:
 
         Raises RangeError where the kind may not get so hot.
         """
-        if section.pipe.rating_pa is None:
-            return None
-        return pipes.rating_at(section.pipe, self.hottest_k or self.temperature_k)
+        return (
+            None if section.pipe.rating_pa is None else pipes.rating_at(section.pipe, self.heat_k)
+        )
+
+    @property
+    def heat_k(self) -> float:
+        """The hottest the pipe gets, K: never less than its water."""
+        return max(self.temperature_k, self.hottest_k or self.temperature_k)
 
     def stresses(self) -> tuple[Stress, ...]:
         """Each section's highest pressure, with everything shut, against its rating.
@@ -217,7 +253,7 @@ class Line:
         A dip of which only the height is known is taken to lie in every section before a
         reducer.  Source: hydrostatics.
         """
-        start = max(self.start_pa, self.highest_pa or self.start_pa)
+        start = self.most_start
         points, found, reduced = self.points(0.0, start), [], False
         for section, near in zip(self.sections, points, strict=False):
             inlet = near.pressure_pa
@@ -241,6 +277,11 @@ class Line:
             for i, section in enumerate(self.sections)
         )
         return replace(self, sections=sections)
+
+    def with_section(self, index: int, section: Section) -> "Line":
+        """The same line with one section, by its index, exchanged."""
+        changed = (*self.sections[:index], section, *self.sections[index + 1 :])
+        return replace(self, sections=changed)
 
     def with_start(self, start_pa: float) -> "Line":
         """The same line from another pressure at its start (Pa)."""

@@ -30,6 +30,8 @@ class Pipe:
     roughness_m: float
     hazen_williams_c: float
     source: str
+    hot: bool = False  # its kind is made for hot distribution pipe
+    heat_note: str = ""  # what to know of the hottest its kind may get
 
 
 KINDS = {table.key: table.label for table in TABLES}
@@ -63,15 +65,17 @@ def _pipe(table, row):
         table.roughness_m,
         table.hazen_williams_c,
         table.source,
+        table.hot,
+        table.heat_note,
     )
 
 
 def pipe(kind, size):
-    """One size. Raises InputError, naming the kind's menu, if there is none."""
+    """One size of a kind. Raises InputError, naming "kind" or "size", if there is none."""
     for candidate in sizes(kind):
         if candidate.size == size:
             return candidate
-    raise InputError(f"“{size}” is not a size of {KINDS[kind]}.", name=kind)
+    raise InputError(f"“{size}” is not a size of {KINDS[kind]}.", name="size")
 
 
 def own_pipe(bore_m, roughness_m):
@@ -79,8 +83,9 @@ def own_pipe(bore_m, roughness_m):
 
     bore_m: 1 mm to 1 m; roughness_m: 0 to 5 % of the bore.  Raises RangeError outside.
     """
-    require("bore", bore_m, 1e-3, 1.0, "diameter", "Measure the inside diameter.")
-    require("roughness", roughness_m, 0.0, 0.05 * bore_m, "roughness")
+    require("bore_m", bore_m, 1e-3, 1.0, "diameter", "Measure the inside diameter.")
+    remedy = "Choose a smoother surface, or a pipe with a wider inside diameter."
+    require("roughness_m", roughness_m, 0.0, 0.05 * bore_m, "roughness", remedy)
     label = f"{bore_m * 1e3:.4g} mm bore ({bore_m / INCH:.3g} in)"
     return Pipe(
         "own", "Measured bore", "own", label, label, bore_m, bore_m, None, 293.15, roughness_m,
@@ -92,15 +97,22 @@ def rating_at(pipe, temperature_k):
     """Pressure rating at a water temperature, by the standard's reduction with heat.
 
     Straight lines between the table's points; below the first point the first factor.
-    pipe: ``Pipe`` with a rating; temperature_k: K, 273.15 up to the last point of the table.
+    pipe: ``Pipe`` with a rating; temperature_k: K, 273.15 up to the last point of the table
+    (``hottest_k``).
     Returns Pa.  Raises RangeError above it: the kind may not carry water so hot.
     """
     if pipe.rating_pa is None:
-        raise InputError("No rating is known for this pipe.", name="kind")
+        raise InputError("No rating is known for this pipe.", name="pipe")
     points = _TABLE[pipe.kind].derating
-    remedy = f"{pipe.kind_label} may not carry water hotter than that."
-    require("water", temperature_k, 273.15, points[-1][0], "temperature", remedy)
+    remedy = f"{pipe.kind_label} may not carry water hotter than that. {pipe.heat_note}".strip()
+    hottest = points[-1][0] + 1e-9  # a limit typed in another unit is still met
+    require("temperature_k", temperature_k, 273.15, hottest, "temperature", remedy)
     return pipe.rating_pa * _between(points, temperature_k)
+
+
+def hottest_k(pipe):
+    """The hottest a pipe's kind may get, K; None where no rating is known."""
+    return None if pipe.rating_pa is None else _TABLE[pipe.kind].derating[-1][0]
 
 
 def _between(points, x):

@@ -6,18 +6,16 @@ tables and the rating formula of each standard; what is only recalled says "from
 
 from dataclasses import dataclass
 
+from calc.pipe import heat
 from calc.units import INCH, PSI
-
-_F = 5 / 9  # K per degF
-
-
-def _fahrenheit(degrees):
-    return 273.15 + (degrees - 32) * _F
 
 
 @dataclass(frozen=True)
 class PipeTable:
-    """A kind: rows of (size key, name, outside m, wall m, rating Pa or None)."""
+    """A kind: rows of (size key, name, outside m, wall m, rating Pa or None).
+
+    derating: (K, share of the rating) points, of which the last is the hottest it may get.
+    """
 
     key: str
     label: str
@@ -28,10 +26,12 @@ class PipeTable:
     roughness_m: float
     hazen_williams_c: float
     source: str
+    hot: bool = False  # for hot distribution pipe: 100 psi at 180 degF, or its own hot class
+    heat_note: str = ""  # what to know of its highest temperature
 
 
-PLASTIC = 1.5e-6  # m, drawn or extruded, as drawn tubing: Moody, Trans. ASME 66 (1944) 671
-COPPER = 1.5e-6  # m, drawn tubing: Moody (1944)
+# m, drawn tubing, and plastic as smooth: Moody, Trans. ASME 66 (1944) 671
+PLASTIC = COPPER = 1.5e-6
 GALVANISED = 0.15e-3  # m, galvanised iron: Moody (1944)
 RUBBER = 0.03e-3  # m, smooth rubber or lined hose: handbook range 0.006-0.07 mm, from memory
 _NAMES = {
@@ -70,37 +70,6 @@ _SCH80_PSI = {
     "0.5": 850, "0.75": 690, "1": 630, "1.25": 520, "1.5": 470, "2": 400, "2.5": 420, "3": 370,
     "4": 320,
 }  # fmt: skip
-# PVC 1120 service factors, 73 to 140 degF: the trade's common table as in AWWA M23, from memory.
-# Printed tables give 0.50 or 0.51 at 110 degF and 0.30 or 0.31 at 130 degF: the lower is used.
-_PVC_HEAT = tuple(
-    (_fahrenheit(f), k)
-    for f, k in (
-        (73, 1.0),
-        (80, 0.88),
-        (90, 0.75),
-        (100, 0.62),
-        (110, 0.50),
-        (120, 0.40),
-        (130, 0.30),
-        (140, 0.22),
-    )
-)
-# PE factors: ISO 13761:1996 (20, 30, 40 degC)
-_PE_HEAT = ((293.15, 1.0), (303.15, 0.87), (313.15, 0.74))
-# inch PE is rated at 73 degF (23 degC); warmer, the same factors: a little on the safe side
-_PE_INCH_HEAT = ((_fahrenheit(73), 1.0), *_PE_HEAT[1:])
-# PEX ratings 160 psi at 73 degF, 100 at 180, 80 at 200: ASTM F876
-_PEX_HEAT = ((_fahrenheit(73), 1.0), (_fahrenheit(180), 100 / 160), (_fahrenheit(200), 80 / 160))
-# class 150 malleable threaded fittings: 300 psi up to 150 degF, 265 at 200 (ASME B16.3)
-_CLASS_150_HEAT = ((_fahrenheit(150), 1.0), (_fahrenheit(200), 265 / 300))
-_EN_THREAD_HEAT = ((293.15, 1.0), (373.15, 1.0))  # 25 bar from -20 to 120 degC (EN 10242)
-# annealed copper's allowable stress: 6000 psi at 100 degF, 5100 at 150, 4800 at 200 (ASME B31)
-_COPPER_STRESS = 6000 * PSI  # Pa, at 100 degF
-_COPPER_HEAT = (
-    (_fahrenheit(100), 1.0),
-    (_fahrenheit(150), 5100 / 6000),
-    (_fahrenheit(200), 4800 / 6000),
-)
 
 
 def _inch_rows(outside, wall, rating):
@@ -119,7 +88,7 @@ def _inch_rows(outside, wall, rating):
 def _copper_bar(outside, wall):
     """Rated pressure (bar) of annealed tube whose wall is 10 % under: 2 S t / (D - 0.8 t)."""
     least = 0.9 * wall
-    return 2 * _COPPER_STRESS * least / (outside - 0.8 * least) / 1e5
+    return 2 * heat.COPPER_STRESS * least / (outside - 0.8 * least) / 1e5
 
 
 def _metric_rows(walls, bar):
@@ -150,15 +119,12 @@ _CU_K_PSI = {"0.5": 891, "0.75": 852, "1": 655, "1.25": 532, "1.5": 494, "2": 43
 _CU_M_PSI = {"0.5": 494, "0.75": 407, "1": 337, "1.25": 338, "1.5": 331, "2": 299}
 # PEX SDR 9: outside as copper tube; walls of ASTM F876 table 3
 _PEX_WALL = {
-    "0.375": 0.070,
-    "0.5": 0.070,
-    "0.75": 0.097,
-    "1": 0.125,
-    "1.25": 0.153,
-    "1.5": 0.181,
+    "0.375": 0.070, "0.5": 0.070, "0.75": 0.097, "1": 0.125, "1.25": 0.153, "1.5": 0.181,
     "2": 0.236,
-}
+}  # fmt: skip
 _PEX_OD = {"0.375": 0.500, **_CU_OD}
+# CPVC SDR 11: outside as copper tube; least walls of ASTM D2846 table 2 (at least 0.068 in)
+_CPVC_WALL = {"0.5": 0.068, "0.75": 0.080, "1": 0.102, "1.25": 0.125, "1.5": 0.148, "2": 0.193}
 
 TABLES = (
     PipeTable(
@@ -169,7 +135,7 @@ TABLES = (
             {20: 2.0, 25: 2.3, 32: 3.0, 40: 3.7, 50: 4.6, 63: 5.8, 75: 6.8, 90: 8.2, 110: 10.0}, 16
         ),
         293.15,
-        _PE_HEAT,
+        heat.PE_HEAT,
         PLASTIC,
         150.0,
         "EN 12201-2 table 2 (minimum wall), ISO 13761 for heat, from memory",
@@ -180,7 +146,7 @@ TABLES = (
         "PE 100 SDR 17",
         _metric_rows({32: 2.0, 40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 6.6}, 10),
         293.15,
-        _PE_HEAT,
+        heat.PE_HEAT,
         PLASTIC,
         150.0,
         "EN 12201-2 table 2 (minimum wall), ISO 13761 for heat, from memory",
@@ -190,30 +156,32 @@ TABLES = (
         "PE 3408/3608 SIDR 15 (inch, 100 psi)",
         "PE SIDR 15",
         _sidr_rows(15, 100),
-        _fahrenheit(73),
-        _PE_INCH_HEAT,
+        heat.fahrenheit(73),
+        heat.PE_INCH_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2239 (controlled inside diameter), from memory",
+        heat_note=heat.PE_INCH_NOTE,
     ),
     PipeTable(
         "pe-sidr7",
         "PE 3408/3608 SIDR 7 (inch, 200 psi)",
         "PE SIDR 7",
         _sidr_rows(7, 200),
-        _fahrenheit(73),
-        _PE_INCH_HEAT,
+        heat.fahrenheit(73),
+        heat.PE_INCH_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2239 (controlled inside diameter), from memory",
+        heat_note=heat.PE_INCH_NOTE,
     ),
     PipeTable(
         "pvc40",
         "PVC schedule 40",
         "PVC schedule 40",
         _inch_rows(_IPS, _SCH40, _SCH40_PSI),
-        _fahrenheit(73),
-        _PVC_HEAT,
+        heat.fahrenheit(73),
+        heat.PVC_HEAT,
         PLASTIC,
         150.0,
         "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
@@ -223,8 +191,8 @@ TABLES = (
         "PVC schedule 80",
         "PVC schedule 80",
         _inch_rows(_IPS, _SCH80, _SCH80_PSI),
-        _fahrenheit(73),
-        _PVC_HEAT,
+        heat.fahrenheit(73),
+        heat.PVC_HEAT,
         PLASTIC,
         150.0,
         "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
@@ -234,8 +202,8 @@ TABLES = (
         "PVC SDR 21 (200 psi)",
         "PVC SDR 21",
         _inch_rows(_IPS, _SDR21, dict.fromkeys(_SDR21, 200)),
-        _fahrenheit(73),
-        _PVC_HEAT,
+        heat.fahrenheit(73),
+        heat.PVC_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2241 (minimum wall), from memory",
@@ -245,22 +213,35 @@ TABLES = (
         "PVC SDR 26 (160 psi)",
         "PVC SDR 26",
         _inch_rows(_IPS, _SDR26, dict.fromkeys(_SDR26, 160)),
-        _fahrenheit(73),
-        _PVC_HEAT,
+        heat.fahrenheit(73),
+        heat.PVC_HEAT,
         PLASTIC,
         150.0,
         "ASTM D2241 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "cpvc11",
+        "CPVC SDR 11 (inch)",
+        "CPVC SDR 11",
+        _inch_rows(_CU_OD, _CPVC_WALL, dict.fromkeys(_CPVC_WALL, 400)),
+        heat.fahrenheit(73),
+        heat.CPVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2846 (copper tube sizes, minimum wall), from memory",
+        hot=True,
     ),
     PipeTable(
         "pex-in",
         "PEX SDR 9 (inch)",
         "PEX SDR 9",
         _inch_rows(_PEX_OD, _PEX_WALL, {s: 160 for s in _PEX_WALL}),
-        _fahrenheit(73),
-        _PEX_HEAT,
+        heat.fahrenheit(73),
+        heat.PEX_HEAT,
         PLASTIC,
         150.0,
         "ASTM F876 (minimum wall), from memory",
+        hot=True,
     ),
     PipeTable(
         "pex-mm",
@@ -272,39 +253,43 @@ TABLES = (
         PLASTIC,
         150.0,
         "EN ISO 15875-2 series S 3.2, class 2 at 10 bar and 70 °C, from memory",
+        hot=True,
     ),
     PipeTable(
         "copper-l",
         "Copper type L",
         "copper type L",
         _inch_rows(_CU_OD, _CU_L, _CU_L_PSI),
-        _fahrenheit(100),
-        _COPPER_HEAT,
+        heat.fahrenheit(100),
+        heat.COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+        hot=True,
     ),
     PipeTable(
         "copper-k",
         "Copper type K",
         "copper type K",
         _inch_rows(_CU_OD, _CU_K, _CU_K_PSI),
-        _fahrenheit(100),
-        _COPPER_HEAT,
+        heat.fahrenheit(100),
+        heat.COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+        hot=True,
     ),
     PipeTable(
         "copper-m",
         "Copper type M",
         "copper type M",
         _inch_rows(_CU_OD, _CU_M, _CU_M_PSI),
-        _fahrenheit(100),
-        _COPPER_HEAT,
+        heat.fahrenheit(100),
+        heat.COPPER_HEAT,
         COPPER,
         140.0,
         "ASTM B88 table 1; ratings of annealed tube, Copper Tube Handbook, from memory",
+        hot=True,
     ),
     PipeTable(
         "copper-en",
@@ -325,22 +310,24 @@ TABLES = (
                 )
             )
         ),
-        _fahrenheit(100),
-        _COPPER_HEAT,
+        heat.fahrenheit(100),
+        heat.COPPER_HEAT,
         COPPER,
         140.0,
         "EN 1057 (nominal wall), from memory; rated as annealed tube, wall 10 % under (ASME B31)",
+        hot=True,
     ),
     PipeTable(
         "steel",
         "Galvanised steel schedule 40",
         "galvanised steel",
         _inch_rows(_IPS, _SCH40, dict.fromkeys(_SCH40, 300)),
-        _fahrenheit(150),
-        _CLASS_150_HEAT,
+        heat.fahrenheit(150),
+        heat.CLASS_150_HEAT,
         GALVANISED,
         120.0,
         "ASME B36.10M walls; rated by its class 150 malleable fittings (ASME B16.3), from memory",
+        hot=True,
     ),
     PipeTable(
         "steel-en",
@@ -361,10 +348,11 @@ TABLES = (
             )
         ),
         293.15,
-        _EN_THREAD_HEAT,
+        heat.EN_THREAD_HEAT,
         GALVANISED,
         120.0,
         "EN 10255 medium series; rated by threaded fittings (EN 10242, 25 bar), from memory",
+        hot=True,
     ),
     PipeTable(
         "layflat",

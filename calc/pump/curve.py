@@ -5,44 +5,16 @@ diaphragm pump, whose flow hardly falls with pressure.  Both answer the same
 questions.  Flows in m3/s, heads in m, powers in W, speed as a share of full.
 """
 
+import math
 from dataclasses import dataclass, field
 from functools import cached_property
 
 from calc.errors import InputError, require
+from calc.pump.points import POINT_DENSITY, BestPoint, Point, check, efficiency, vertex
 from calc.solve import Monotone, root
 from calc.units import GRAVITY
 
-POINT_DENSITY = 998.2  # kg/m3, clean cold water near 20 degC, in which makers test
 FURTHEST_FIRST = 0.5  # the first flow given may be so much of the last (our rule)
-
-
-@dataclass(frozen=True)
-class Point:
-    """One row: flow (m3/s), head (m), and where given efficiency (share), powers (W), NPSH (m).
-
-    ``power`` is what the motor or controller draws; ``shaft_power`` what the
-    pump's shaft takes; ``row`` is the row of the table, to name in an error.
-    """
-
-    flow: float
-    head: float
-    efficiency: float | None = None
-    power: float | None = None
-    shaft_power: float | None = None
-    npsh: float | None = None
-    row: int = 0
-
-
-@dataclass(frozen=True)
-class BestPoint:
-    """Where the efficiency is highest.
-
-    ``at_end``: the table stops there, the true best may lie beyond.
-    """
-
-    flow: float
-    efficiency: float
-    at_end: bool
 
 
 @dataclass(frozen=True)
@@ -54,13 +26,13 @@ class Pump:
     """
 
     name: str
-    points: tuple
+    points: tuple[Point, ...]
     _cache: dict = field(default_factory=dict, compare=False, repr=False)
 
     def __post_init__(self):
         ordered = tuple(sorted(self.points, key=lambda point: point.flow))
         object.__setattr__(self, "points", ordered)
-        _check(ordered)
+        check(ordered)
         self._check_start()
 
     def _check_start(self):
@@ -179,16 +151,24 @@ class Pump:
     def _slowest(self, flow):
         return max(0.05, flow / self.largest_flow)
 
-    def controlled_head(self, flow, set_head):
-        """Head with speed control: held at the set head up to full speed, then off the curve.
+    def slowed_to(self, flow: float, head: float) -> float:
+        """Speed for a head that may be too low for the table: the curve is carried on past its end.
 
-        H = min(H_set, H_1(Q))
-
-        flow: m3/s, 0 to ``largest_flow``; set_head: m, > 0.  Returns m.
-        Raises RangeError.
+        s: s**2 * H_1(Q / s) = H, with H_1 as ``head_and_slope`` carries it on
+        flow: m3/s, 0 to ``largest_flow``; head: m, above 0.  Returns the share of full speed, 1
+        where full speed does not give the head.  Raises nothing.  Source: affinity laws.
         """
-        require("set_head", set_head, 0.0, 1e4, "head", "Give a set pressure above zero.")
-        return min(set_head, self.head_at(flow))
+        if head >= self.head_and_slope(flow)[0]:
+            return 1.0
+        if flow == 0.0:
+            return math.sqrt(head / self.shut_off_head)
+        ends = flow / self.largest_flow  # the speed at which the slowed table ends at this flow
+        if self.head_and_slope(flow, ends)[0] <= head:
+            return root(lambda s: self.head_and_slope(flow, s)[0] - head, ends, 1.0, 1e-10)
+        slowest = ends
+        while self.head_and_slope(flow, slowest)[0] > head:
+            slowest /= 2
+        return root(lambda s: self.head_and_slope(flow, s)[0] - head, slowest, ends, 1e-10 * ends)
 
     # Efficiency and power --------------------------------------------------
 
@@ -232,20 +212,19 @@ class Pump:
     def _power_scale(speed):
         return speed**3
 
-    def npsh_required_at(self, flow, speed=1.0):
+    def npsh_required_at(self, flow: float, speed: float = 1.0) -> float | None:
         """NPSH required, m, from the table; None without a column.
 
-        NPSH(Q, s) = s**2 * NPSH_1(Q / s)
+        NPSH(Q, s) = max(NPSH_1(Q), s**2 * NPSH_1(Q / s))
 
-        Raises RangeError past the figures given.  Source: affinity laws, a fair
-        guide near full speed (common practice).
+        flow: m3/s; speed: share of full.  Raises RangeError past the figures given.
+        Source: affinity laws.  The square understates what a slowed pump needs, so a pump is
+        never taken to need less than at full speed at this flow (our choice, the careful side).
         """
-        given = self._looked_up("npsh", flow, speed)
-        return None if given is None else given * self._npsh_scale(speed)
-
-    @staticmethod
-    def _npsh_scale(speed):
-        return speed**2
+        similar = self._looked_up("npsh", flow, speed)
+        if similar is None or speed >= 1.0:
+            return None if similar is None else similar * speed**2
+        return max(similar * speed**2, self._looked_up("npsh", flow, 1.0))
 
     def _column(self, name):
         """Interpolation of an optional column (None with fewer than two figures)."""
@@ -274,23 +253,24 @@ class Pump:
 
         A parabola through the highest figure and its neighbours.
         """
-        shares = [(point.flow, _efficiency(point)) for point in self.points]
+        shares = [(point.flow, efficiency(point)) for point in self.points]
         shares = [(flow, share) for flow, share in shares if share is not None]
         if len(shares) < 3:
             return None
         top = max(range(len(shares)), key=lambda index: shares[index][1])
         if top in (0, len(shares) - 1):
             return BestPoint(*shares[top], True)
-        return _vertex(*shares[top - 1 : top + 2])
+        return vertex(*shares[top - 1 : top + 2])
 
 
 @dataclass(frozen=True)
 class DisplacementPump(Pump):
     """A small diaphragm pump: flow falls a little with pressure; a switch or bypass ends it.
 
-    The table's highest head is where the pressure switch or bypass acts; below
-    its flow the head stands there.  Slowing takes the same flow off at every
-    head: Q(H, s) = Q_1(H) - (1 - s) * Q_free, the slip depending on the head only.
+    The table's highest head is taken as where the pressure switch or bypass acts, as the sheets
+    say; below its flow the head stays there.  Without a switch the pump itself knows no limit.
+    Slowing takes the same flow off at every head: Q(H, s) = Q_1(H) - (1 - s) * Q_free, the slip
+    depending on the head only.
     """
 
     def _check_start(self):
@@ -317,6 +297,18 @@ class DisplacementPump(Pump):
         """The largest flow the table covers at this speed, m3/s."""
         return speed * self.largest_flow
 
+    def slowed_to(self, flow: float, head: float) -> float:
+        """Speed for a head, m; see ``Pump.slowed_to``.
+
+        Below the head at the end of its table the pump moves its flow at any head: s = Q / Q_free.
+        """
+        if head >= self.head_and_slope(flow)[0]:
+            return 1.0
+        ends = flow / self.largest_flow
+        if head <= self.least_head:
+            return ends
+        return root(lambda s: self.head_and_slope(flow, s)[0] - head, ends, 1.0, 1e-10)
+
     def _full_speed_flow(self, flow, speed):
         return flow + self._shift(speed)
 
@@ -325,29 +317,12 @@ class DisplacementPump(Pump):
         # At the same head the torque is the same: power goes with speed.
         return speed
 
-    @staticmethod
-    def _npsh_scale(speed):
-        return 1.0
+    def npsh_required_at(self, flow: float, speed: float = 1.0) -> float | None:
+        """NPSH required, m, at the same head at full speed; None without a column.
 
-
-def _efficiency(point):
-    if point.efficiency is not None:
-        return point.efficiency
-    power = point.shaft_power or point.power
-    return POINT_DENSITY * GRAVITY * point.flow * point.head / power if power else None
-
-
-def _vertex(left, middle, right):
-    """Top of the parabola through three (flow, share) points."""
-    (x0, y0), (x1, y1), (x2, y2) = left, middle, right
-    first, second = (y1 - y0) / (x1 - x0), (y2 - y1) / (x2 - x1)
-    bend = (second - first) / (x2 - x0)
-    if bend >= 0:
-        return BestPoint(x1, y1, False)
-    flow = (x0 + x1) / 2 - first / (2 * bend)
-    flow = min(max(flow, x0), x2)
-    share = y0 + first * (flow - x0) + bend * (flow - x0) * (flow - x1)
-    return BestPoint(flow, share, False)
+        Raises RangeError past the figures given.  Source: our choice; pulses are not counted.
+        """
+        return self._looked_up("npsh", flow, speed)
 
 
 def _check_speed(speed):
@@ -374,31 +349,3 @@ def _falling_root(function, wanted, most):
     if function(most) >= wanted:
         return most
     return root(lambda x: function(x) - wanted, 0.0, most, 1e-12 * most)
-
-
-def _check(points):
-    if len(points) < 3:
-        raise InputError(
-            f"The table has {len(points)} points. A curve needs three or more: add rows."
-        )
-    for point in points:
-        for value in (point.flow, point.head):
-            if not 0 <= value < 1e6:
-                raise InputError(f"{_row(point, points)} has a flow or head below zero. Check it.")
-    for before, after in zip(points, points[1:], strict=False):
-        if after.flow == before.flow:
-            raise InputError(
-                f"{_row(before, points)} and {_row(after, points).lower()} have the same flow. "
-                "Leave one of them out."
-            )
-        if after.head >= before.head:
-            how = "more head" if after.head > before.head else "the same head"
-            raise InputError(
-                f"{_row(after, points)} gives {how} at a larger flow than "
-                f"{_row(before, points).lower()}. The curve must fall all the way, or one head "
-                "stands for two flows: check the figures, or leave one of the two rows out."
-            )
-
-
-def _row(point, points):
-    return f"Row {point.row or points.index(point) + 1}"

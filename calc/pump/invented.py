@@ -4,7 +4,8 @@ Their curves are drawn to look like small solar pumps of today; use your own
 pump's table for real work.
 """
 
-from calc.pump.curve import DisplacementPump, Point, Pump
+from calc.pump.curve import DisplacementPump, Pump
+from calc.pump.points import Point
 from calc.units import LITRE, MINUTE
 
 LPM = LITRE / MINUTE  # m3/s

@@ -1,14 +1,10 @@
-"""Relations of pumps that need no curve: affinity, power, tolerance, least flow."""
+"""Relations of pumps that need no curve: power, tolerance, least flow, restart."""
 
 from dataclasses import dataclass
 
+from calc import practice
 from calc.errors import require
 from calc.units import GRAVITY
-
-SPECIFIC_HEAT = 4184.0  # J/(kg K), water near 20 degC (handbook, from memory)
-LEAST_FLOW_SHARE = 0.10  # share of the best flow, small pumps (common practice, no source)
-PREFERRED = (0.70, 1.20)  # shares of the best flow (ANSI/HI 9.6.3, preferred region, from memory)
-STANDBY_SHARE = 0.95  # restart pressure over set pressure (common practice, no source)
 
 
 @dataclass(frozen=True)
@@ -34,54 +30,7 @@ GRADES = {
 }
 
 
-def affinity_flow(flow, ratio):
-    """Flow at another speed, at a similar point of the curve.
-
-    Q_2 = Q_1 * (n_2 / n_1)
-
-    flow: Q_1, m3/s; ratio: n_2 / n_1, 0 to 2.  Returns m3/s.  Raises RangeError.
-    Source: affinity laws (any pump handbook, e.g. Karassik, Pump Handbook).
-
-    >>> affinity_flow(0.24, 1.25)
-    0.3
-    """
-    return flow * _ratio(ratio)
-
-
-def affinity_head(head, ratio):
-    """Head at another speed, at a similar point of the curve.
-
-    H_2 = H_1 * (n_2 / n_1)**2
-
-    head: H_1, m; ratio: n_2 / n_1, 0 to 2.  Returns m.  Raises RangeError.
-    Source: affinity laws (Karassik, Pump Handbook).
-
-    >>> affinity_head(40.0, 0.5)
-    10.0
-    """
-    return head * _ratio(ratio) ** 2
-
-
-def affinity_power(power, ratio):
-    """Power at another speed, at a similar point of the curve, efficiency unchanged.
-
-    P_2 = P_1 * (n_2 / n_1)**3
-
-    power: P_1, W; ratio: n_2 / n_1, 0 to 2.  Returns W.  Raises RangeError.
-    Source: affinity laws (Karassik, Pump Handbook).  Below about half speed the
-    motor and controller lose more than the law says (common practice, no source).
-
-    >>> affinity_power(800.0, 0.5)
-    100.0
-    """
-    return power * _ratio(ratio) ** 3
-
-
-def _ratio(ratio):
-    return require("ratio", ratio, 0.0, 2.0, "number", "Compare speeds no more than twice apart.")
-
-
-def water_power(flow, head, density):
+def water_power(flow: float, head: float, density: float) -> float:
     """Power that goes into the water.
 
     P_w = rho * g * Q * H
@@ -97,7 +46,7 @@ def water_power(flow, head, density):
     return density * GRAVITY * flow * head
 
 
-def shaft_power(water, efficiency):
+def shaft_power(water: float, efficiency: float) -> float:
     """Power on the pump's shaft.
 
     P_s = P_w / eta_p
@@ -112,7 +61,7 @@ def shaft_power(water, efficiency):
     return water / efficiency
 
 
-def electrical_power(shaft, motor_efficiency, controller_efficiency):
+def electrical_power(shaft: float, motor_efficiency: float, controller_efficiency: float) -> float:
     """Power drawn from the supply.
 
     P_e = P_s / (eta_m * eta_c)
@@ -135,7 +84,7 @@ def electrical_power(shaft, motor_efficiency, controller_efficiency):
     return shaft / (motor_efficiency * controller_efficiency)
 
 
-def wire_to_water(water, electrical):
+def wire_to_water(water: float, electrical: float) -> float:
     """Share of the electricity that ends as power in the water.
 
     eta_ww = P_w / P_e
@@ -150,20 +99,7 @@ def wire_to_water(water, electrical):
     return water / electrical
 
 
-def temperature_rise(head, efficiency):
-    """Warming of the water on its way through a pump.
-
-    Delta_T = g * H / c * (1 / eta - 1)
-
-    head: H, m, >= 0; efficiency: eta, share, 0.001 to 1.  Returns K.
-    Raises RangeError.  Source: energy balance (Karassik, Pump Handbook): what the
-    shaft gives and the water does not carry off as head warms it.
-    """
-    require("efficiency", efficiency, 0.001, 1.0, "percent", "At no flow the warming has no end.")
-    return GRAVITY * head / SPECIFIC_HEAT * (1 / efficiency - 1)
-
-
-def least_flow(best_flow):
+def least_flow(best_flow: float) -> float:
     """Flow below which a small centrifugal pump should not be left running.
 
     Q_min = 0.10 * Q_best
@@ -174,18 +110,18 @@ def least_flow(best_flow):
     >>> least_flow(0.001)
     0.0001
     """
-    return LEAST_FLOW_SHARE * best_flow
+    return practice.LEAST_FLOW_SHARE * best_flow
 
 
-def restart_head(set_head):
+def restart_head(set_head: float) -> float:
     """Head at which a controller in standby starts the pump again.
 
     H_r = 0.95 * H_set
 
     set_head: H_set, m.  Returns m.  Raises nothing.  Source: common practice, no
-    source.  A check valve holds the pressure while the pump stands.
+    source.  A check valve holds the pressure while the pump rests.
 
     >>> restart_head(40.0)
     38.0
     """
-    return STANDBY_SHARE * set_head
+    return practice.RESTART_SHARE * set_head

@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 
 from calc.errors import InputError
-from calc.pump.curve import POINT_DENSITY, Point
+from calc.pump.points import POINT_DENSITY, Point
 from calc.units import GRAVITY, QUANTITIES, parse
 
 MOST_ROWS = 60  # rows read from one table

@@ -154,7 +154,9 @@ def read(fragment: str, sheet: Sheet) -> Reading:
 def _with_site(sheet, pairs, after):
     carried = {key.lower(): text for key, text in pairs if key.lower() in CARRIED}
     rest = [(key, text) for key, text in pairs if key.lower() not in CARRIED]
-    reading = _New(sheet, rest, after).reading()
+    new = _New(sheet, rest, after)
+    new.carries = "site" in carried
+    reading = new.reading()
     return reading if reading.cut else replace(reading, **carried)
 
 
@@ -211,6 +213,7 @@ class _Link:
 
     version = VERSION
     older = False
+    carries = False  # a site, which says the fields that the link does not
 
     def __init__(self, sheet, pairs, unread):
         self.sheet, self.pairs, self.unread = sheet, pairs, unread  # unread: [(key, as it stands)]
@@ -285,12 +288,14 @@ class _Link:
             said.append(f"Not understood in this link, and left out: {names}.")
         if self.asks:
             said.append(_asking(list(self.asks.values())))
-        marks = {k: v for k, v in self.standing.items()}
+        marks = dict(self.standing)
         for key, text in self.texts.items():
             if text.strip() == UNKNOWN and marks[key] != "asked":
                 marks[key] = "unknown"
+        # or the example would be there as if it were this link's
+        nothing = bool(self.left) and not (self.given or self.asks or self.carries)
         return Reading(
-            self.system, self.texts, self.units, marks, tuple(said), False, self.older,
+            self.system, self.texts, self.units, marks, tuple(said), nothing, self.older,
             tuple(self.asks.items()), frozenset(self.given),
         )  # fmt: skip
 

@@ -91,7 +91,7 @@ def rows_out(entry: Rows, text: str, units: dict, system: str, columns: dict) ->
 
 
 def _cell_out(column, text, units, entry, system):
-    if not isinstance(column, Number):
+    if not isinstance(column, Number) or text.strip() in {"", UNKNOWN}:
         return text.strip()
     return number_out(column, text, units.get(f"{entry.key}.{column.key}"), system)
 
@@ -115,7 +115,7 @@ def rows_in(entry: Rows, rows: list, system: str, columns: dict, cell_in) -> tup
         units[f"{entry.key}.{column.key}"] = menu
         for row, one in zip(full, read, strict=True):
             if one:
-                row[at] = one[0] if one[1] in {None, menu} else f"{one[0]} {one[1]}"
+                row[at] = one[0] if one[1] in {None, menu} or not one[0] else f"{one[0]} {one[1]}"
     return row_text.encode(full), units
 
 

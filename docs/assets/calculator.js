@@ -83,7 +83,8 @@
         Drawing.showAll(this.section);
         const own = this.fresh && this.answered;
         const address = own || (this.printed && this.example) ? this.address() : "";
-        this.section.querySelector(".sl-address").textContent = address || FOREIGN;
+        this.section.querySelector(".sl-address").textContent =
+          address || FOREIGN + (this.fresh ? " " + this.address() : "");
         Scan.show(this.section.querySelector(".sl-scan"), address);
       });
     }

@@ -6,6 +6,7 @@ and pages have names of their own instead of folders.
 
 import base64
 import gzip
+import json
 import os
 import re
 import shutil
@@ -16,19 +17,6 @@ from scripts.build_steps import pages, parts, policy, runtime
 from scripts.build_steps.places import CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
 
 LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
-CONFIG = """\
-INHERIT: {root}/mkdocs.yml
-docs_dir: {root}/docs
-use_directory_urls: false
-theme:
-  custom_dir: {root}/scripts/theme
-hooks:
-  - {root}/scripts/site_hook.py
-  - {root}/scripts/release_hook.py
-plugins:
-  - search
-  - offline
-"""
 HREF = re.compile(r'(<a\b[^>]*?\bhref=")([^":?#]*/)((?:#[^"]*)?")')
 
 
@@ -37,8 +25,19 @@ def name():
 
 
 def config_file():
+    """Settings for mkdocs beside its own: as JSON, which YAML holds, since in plain YAML a folder
+    called "a #b" would end at its space."""
+    hooks = ("site_hook.py", "release_hook.py")
+    settings = {
+        "INHERIT": str(ROOT / "mkdocs.yml"),
+        "docs_dir": str(ROOT / "docs"),
+        "use_directory_urls": False,
+        "theme": {"custom_dir": str(SCRIPTS / "theme")},
+        "hooks": [str(SCRIPTS / name) for name in hooks],
+        "plugins": ["search", "offline"],
+    }
     path = CACHE / "mkdocs-offline.yml"
-    path.write_text(CONFIG.format(root=ROOT))
+    path.write_text(json.dumps(settings, ensure_ascii=False, indent=1))
     return path
 
 

@@ -1,11 +1,14 @@
-"""The browser's Python: its files under a name that changes with their content.
+"""The browser's Python: its files in a folder named after all that is in it.
 
 ``site/runtime/manifest.js`` tells the page where they are; everything else under
-``site/runtime/`` may be cached for ever.
+``site/runtime/`` may be cached for ever. The snapshot differs between versions of node, so the
+folder's name covers the snapshot itself: two releases never share a name unless they share
+every byte.
 """
 
 import hashlib
 import json
+import subprocess
 
 from scripts.build_steps import lean, parts, wheel
 from scripts.build_steps.places import CACHE, ROOT, SCRIPTS, run, say
@@ -34,12 +37,11 @@ def write(folder):
     (made / WORKER).write_bytes((SCRIPTS / WORKER).read_bytes())
     packed = wheel.write(ROOT, made)
     (made / "pyodide-lock.json").write_text(json.dumps(lock()))
-    name = content_name([*sorted(made.iterdir()), *SHAPING])
-    kept = CACHE / "runtime" / name
+    kept = CACHE / "runtime" / content_name([*made.iterdir(), *SHAPING], node_version())
     if not (kept / SNAPSHOT).exists():
         take_snapshot(made, packed)
         _replace(made, kept)
-    manifest = describe(kept, name, packed.name)
+    manifest = describe(kept, content_name(_shipped(kept)), packed.name)
     _publish(kept, folder, manifest)
     tell(folder, manifest)
     return manifest
@@ -50,12 +52,23 @@ def published():
     return {name.rsplit("/", 1)[1]: parts.read(name) for name in COPIED}
 
 
-def content_name(paths):
-    """The first 16 hexadecimal digits of the hash of all that shapes the runtime."""
-    whole = hashlib.sha256()
-    for path in paths:
+def content_name(paths, more=""):
+    """16 hexadecimal digits of the sha256 of the names and contents of files, and of ``more``."""
+    whole = hashlib.sha256(more.encode())
+    for path in sorted(paths, key=lambda path: path.name):
         whole.update(f"{path.name} {parts.digest(path.read_bytes())}\n".encode())
     return whole.hexdigest()[:16]
+
+
+def node_version():
+    """Such as "v24.19.0"; another node takes another snapshot of the same files."""
+    try:
+        asked = subprocess.run(["node", "--version"], capture_output=True, text=True, check=True)
+    except (OSError, subprocess.CalledProcessError) as error:
+        raise SystemExit(
+            "springline: stopped, because node does not run: run scripts/setup"
+        ) from error
+    return asked.stdout.strip()
 
 
 def take_snapshot(folder, packed):

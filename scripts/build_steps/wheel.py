@@ -1,70 +1,56 @@
-"""``calc`` as a wheel: pure, without a network, the same bytes every time.
+"""``calc`` as a wheel for the browser: by setuptools, without a network, the same bytes every time.
 
-Written by hand in the format of PEP 427 with zipfile, so that the build needs no
-isolated environment and no download; names are sorted and times fixed.
+What the wheel says of itself stands in ``pyproject.toml``. setuptools is the pinned one of our
+environment. It works on a copy of the sources, because it leaves folders beside them, and because
+modes and forgotten files of a working folder would get into the wheel.
 """
 
-import base64
-import hashlib
 import os
-import time
-import zipfile
+import shutil
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
 
-import calc
-
-OLDEST_ZIP_TIME = 315532800  # s since 1970; 1980-01-01, before which zip has no dates
-
-
-def file_name():
-    return f"calc-{calc.__version__}-py3-none-any.whl"
+# s since 1970; 1980-01-01, the oldest that zip can say. Not the time of the commit: the wheel, and
+# so the name of the runtime, stays the same where no module of calc has changed.
+TIME = 315532800
+SAID = ("pyproject.toml", "README.md", "LICENSE")  # what pyproject.toml names, and itself
+LEFT_OUT = ("calc/__main__.py",)  # input and output of the command line; a browser has neither
+MODE, MASK = 0o644, 0o022
+MAKE = "import sys, setuptools.build_meta as made; made.build_wheel(sys.argv[1])"
 
 
 def sources(root):
-    """(name in the wheel, bytes) of every module of ``calc``, sorted."""
-    for path in sorted((root / "calc").rglob("*.py")):
-        yield path.relative_to(root).as_posix(), path.read_bytes()
-
-
-def metadata():
-    """The four files of the wheel's .dist-info, RECORD left out."""
-    yield (
-        "METADATA",
-        (
-            f"Metadata-Version: 2.1\nName: calc\nVersion: {calc.__version__}\n"
-            f"Summary: {calc.__doc__.strip().splitlines()[0]}\n"
-            "License: MIT\nRequires-Python: >=3.11\n"
-        ).encode(),
-    )
-    yield (
-        "WHEEL",
-        (b"Wheel-Version: 1.0\nGenerator: springline\nRoot-Is-Purelib: true\nTag: py3-none-any\n"),
-    )
-    yield "top_level.txt", b"calc\n"
-
-
-def record_line(name, content):
-    digest = base64.urlsafe_b64encode(hashlib.sha256(content).digest()).rstrip(b"=").decode()
-    return f"{name},sha256={digest},{len(content)}\n"
+    """Names of every module of ``calc`` that goes into the wheel, sorted."""
+    names = (path.relative_to(root).as_posix() for path in (root / "calc").rglob("*.py"))
+    return sorted(set(names) - set(LEFT_OUT))
 
 
 def write(root, folder):
-    """Write the wheel into ``folder``; returns its path."""
-    info = f"calc-{calc.__version__}.dist-info"
-    entries = [*sources(root), *((f"{info}/{name}", text) for name, text in metadata())]
-    record = "".join(record_line(name, text) for name, text in entries)
-    entries.append((f"{info}/RECORD", f"{record}{info}/RECORD,,\n".encode()))
+    """Write the wheel of the sources in ``root`` into ``folder``; returns its path."""
     folder.mkdir(parents=True, exist_ok=True)
-    path = folder / file_name()
-    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as archive:
-        for name, content in entries:
-            archive.writestr(_entry(name), content)
-    return path
+    with tempfile.TemporaryDirectory() as place:
+        copy, made = Path(place, "sources"), Path(place, "made")
+        for name in (*SAID, *sources(root)):
+            _copy(root / name, copy / name)
+        _build(copy, made)
+        (wheel,) = made.glob("*.whl")
+        return Path(shutil.copyfile(wheel, folder / wheel.name))
 
 
-def _entry(name):
-    seconds = max(int(os.environ.get("SOURCE_DATE_EPOCH", OLDEST_ZIP_TIME)), OLDEST_ZIP_TIME)
-    entry = zipfile.ZipInfo(name, time.gmtime(seconds)[:6])
-    entry.compress_type = zipfile.ZIP_DEFLATED
-    entry.create_system = 3  # Unix, so that the bytes do not depend on the machine
-    entry.external_attr = 0o644 << 16
-    return entry
+def _copy(source, target):
+    target.parent.mkdir(parents=True, exist_ok=True)
+    shutil.copyfile(source, target)
+    target.chmod(MODE)
+
+
+def _build(copy, made):
+    """Run setuptools in ``copy``; raises ``ValueError`` with its words where it fails."""
+    ran = subprocess.run(
+        [sys.executable, "-I", "-c", MAKE, str(made)],
+        cwd=copy, env={**os.environ, "SOURCE_DATE_EPOCH": str(TIME)}, umask=MASK,
+        capture_output=True, text=True,
+    )  # fmt: skip
+    if ran.returncode:
+        raise ValueError(f"setuptools made no wheel of calc:\n{ran.stderr}")

@@ -15,10 +15,7 @@ find_browser() {
   if browser_here; then return; fi
   if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
     say "installing Chromium with apt-get"
-    if apt-get update -qq </dev/null >&2 &&
-      DEBIAN_FRONTEND=noninteractive apt-get install -y -qq chromium </dev/null >&2; then
-      return
-    fi
+    if apt_install chromium; then return; fi
   fi
   say "asking Playwright for a Chromium"
   if "$VENV/bin/python" -m playwright install chromium </dev/null >&2; then

@@ -1,4 +1,4 @@
-# How the scripts speak, and how they know that nothing has changed.
+# How the scripts speak, how they know that nothing has changed, how they ask Debian.
 
 say() { printf '%s\n' "springline: $*" >&2; }
 
@@ -9,3 +9,9 @@ fingerprint() { cat "$@" | cksum | tr ' ' '-'; }
 
 # is_fresh STAMP FINGERPRINT: true where STAMP holds FINGERPRINT.
 is_fresh() { [ -f "$1" ] && [ "$(cat "$1")" = "$2" ]; }
+
+# Without our lock (9): a service that a package starts would hold it for ever.
+apt_install() {
+  apt-get update -qq </dev/null >&2 9>&- &&
+    DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "$@" </dev/null >&2 9>&-
+}

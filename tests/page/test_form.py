@@ -104,7 +104,9 @@ def test_a_number_just_outside_what_is_printed_is_outside():
     assert work(_sheet(), State(texts={"climb": "1641"}, units={"climb": "ft"})).errors
 
 
-@pytest.mark.parametrize("texts, units", [({"climb": "18"}, {"climb": "m"}), ({"climb": "18 m"}, {})])
+@pytest.mark.parametrize(
+    "texts, units", [({"climb": "18"}, {"climb": "m"}), ({"climb": "18 m"}, {})]
+)
 def test_the_examples_number_is_the_examples_whether_its_unit_is_typed_or_in_the_menu(texts, units):
     assert State("metric", texts, units).standing_of(_sheet().field("climb")) == "example"
     assert State("metric", texts, {"climb": "ft"}).standing_of(_sheet().field("climb")) == (

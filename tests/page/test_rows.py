@@ -191,6 +191,11 @@ def test_a_cell_without_a_unit_is_in_that_of_its_column():
 
 def test_a_cell_that_cannot_be_read_converts_to_itself(monkeypatch):
     monkeypatch.setattr(bridge, "find_sheet", lambda _key: _sheet())
-    request = {"op": "convert", "sheet": "trial", "texts": {"runs": "Hut,far;Den,1!,250"}, "to": "us"}
+    request = {
+        "op": "convert",
+        "sheet": "trial",
+        "texts": {"runs": "Hut,far;Den,1!,250"},
+        "to": "us",
+    }
     text = json.loads(bridge.handle(json.dumps(request)))["texts"]["runs"]
     assert text.startswith("Hut,far,") and ";Den,1!,250 m," in text  # or 1250 m would be feet

@@ -110,3 +110,40 @@ def test_larger_pipes_are_the_next_sizes_of_the_kind():
     assert [p.size for p in larger_pipes(PE[1], 3)] == [p.size for p in PE[2:5]]
     assert larger_pipes(PE[-1], 3) == ()
     assert larger_pipes(pipes.own_pipe(0.03, 1e-5), 3) == ()
+
+
+def test_the_pipe_is_never_counted_cooler_than_its_water():
+    one = line(hottest_k=283.15)
+    assert one.heat_k == 288.15
+
+
+def test_a_rating_typed_in_another_unit_is_still_met():
+    assert not line(start=PE[2].rating_pa * (1 + 1e-12)).stresses()[0].over
+    assert line(start=PE[2].rating_pa * 1.001).stresses()[0].over
+
+
+def test_static_pressure_counts_the_most_the_start_ever_has():
+    one = line(highest_pa=6e5)
+    assert one.most_static - one.static == pytest.approx(6e5 - 3.5e5, rel=1e-12)
+
+
+@given(st.floats(1e-300, 1e-9))
+@settings(max_examples=40, deadline=None)
+def test_a_flow_however_small_has_a_loss_and_no_error(flow):
+    """Hagen-Poiseuille: h = 32 nu L v / (g D^2)."""
+    section = Section(PE[2], 100.0)
+    one = line(section)
+    nu, bore = one.viscosity, PE[2].inside_m
+    expected = 32 * nu * 100.0 * friction.velocity(flow, bore) / (GRAVITY * bore**2)
+    assert one.straight_loss_in(section, flow) == pytest.approx(expected, rel=1e-9, abs=1e-300)
+
+
+def test_one_section_can_be_exchanged():
+    first, second = Section(PE[2], 10.0), Section(PE[3], 20.0, 5.0)
+    changed = line(first, second).with_section(1, first)
+    assert changed.sections == (first, first) and changed.rise_m == 0.0
+
+
+def test_the_highest_point_known_of_is_the_crest_or_an_end():
+    assert line().top_m == 10.0 and line(highest_m=30.0).top_m == 30.0
+    assert line(Section(PE[2], 10.0, -5.0)).top_m == 0.0

@@ -62,7 +62,7 @@ def test_warmer_water_never_raises_the_rating(pipe, temperature, warmer):
 def test_water_too_hot_for_the_kind_is_refused_in_words():
     with pytest.raises(RangeError, match="may not carry water hotter") as caught:
         pipes.rating_at(pipes.pipe("pvc40", "1"), 273.15 + 61)
-    assert caught.value.name == "water"
+    assert caught.value.name == "temperature_k"
 
 
 def test_a_measured_bore_has_no_rating():
@@ -70,8 +70,8 @@ def test_a_measured_bore_has_no_rating():
         pipes.rating_at(pipes.own_pipe(0.02, 1e-5), 293.15)
 
 
-@pytest.mark.parametrize("kind, size, name", [("wood", "1", "kind"), ("pvc40", "7", "pvc40")])
-def test_unknown_pipe_is_refused_at_its_menu(kind, size, name):
+@pytest.mark.parametrize("kind, size, name", [("wood", "1", "kind"), ("pvc40", "7", "size")])
+def test_unknown_pipe_is_refused_by_the_arguments_own_name(kind, size, name):
     with pytest.raises(InputError) as caught:
         pipes.pipe(kind, size)
     assert caught.value.name == name
@@ -108,3 +108,24 @@ def test_a_bore_of_ones_own_is_taken():
     texts = {"kind": "own", "bore": "22 mm", "inside": "rusty"}
     own = work(MENUS, State(texts=texts)).answer
     assert own.inside_m == pytest.approx(0.022) and own.roughness_m == 1e-3
+
+
+@pytest.mark.parametrize(
+    "bore, roughness, name", [(0.0, 0.0, "bore_m"), (0.015, 1e-3, "roughness_m")]
+)
+def test_a_measured_bore_is_refused_by_the_arguments_own_name(bore, roughness, name):
+    with pytest.raises(RangeError) as caught:
+        pipes.own_pipe(bore, roughness)
+    assert caught.value.name == name and caught.value.remedy
+
+
+def test_a_surface_too_rough_for_the_bore_is_said_at_its_field():
+    errors = work(MENUS, State(texts={"kind": "own", "bore": "15 mm", "inside": "rusty"})).errors
+    assert set(errors) == {"inside"} and "smoother" in errors["inside"]
+
+
+def test_a_limit_typed_in_fahrenheit_is_still_met():
+    pipe = pipes.pipe("pe-sidr15", "1")
+    assert pipes.rating_at(pipe, (104 - 32) * 5 / 9 + 273.15) == pytest.approx(
+        0.74 * pipe.rating_pa
+    )

@@ -73,6 +73,13 @@ PUBLISHED = [
     ("pex-in", "0.5", "inside", 0.485, "in", "ASTM F876 sizes, printed table"),
     ("pex-in", "0.75", "inside", 0.681, "in", "ASTM F876 sizes, printed table"),
     ("pex-in", "1", "inside", 0.875, "in", "ASTM F876 sizes, printed table"),
+    ("cpvc11", "0.5", "outside", 0.625, "in", "ASTM D2846, copper tube sizes, from memory"),
+    ("cpvc11", "0.5", "wall", 0.068, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("cpvc11", "0.75", "wall", 0.080, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("cpvc11", "1", "wall", 0.102, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("cpvc11", "1.25", "wall", 0.125, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("cpvc11", "1.5", "wall", 0.148, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("cpvc11", "2", "wall", 0.193, "in", "ASTM D2846 table 2, least wall, from memory"),
     ("copper-k", "0.5", "wall", 0.049, "in", "ASTM B88 table 1, printed"),
     ("copper-k", "1", "wall", 0.065, "in", "ASTM B88 table 1, printed"),
     ("copper-k", "2", "wall", 0.083, "in", "ASTM B88 table 1, printed"),
@@ -137,10 +144,11 @@ def test_pvc_ratings_are_those_of_the_hoop_formula_rounded_to_10_psi(kind):
 
 
 @pytest.mark.parametrize("kind, ratio, stress", [
-    ("pvc-sdr21", 21, 2000), ("pvc-sdr26", 26, 2000), ("pex-in", 9, 640),
+    ("pvc-sdr21", 21, 2000), ("pvc-sdr26", 26, 2000), ("pex-in", 9, 640), ("cpvc11", 11, 2000),
 ])  # fmt: skip
 def test_ratings_follow_the_dimension_ratio(kind, ratio, stress):
-    # ISO 161-1: p = 2 S / (SDR - 1); S 2000 psi for PVC 1120, 630-640 psi for PEX at 73 degF (F876)
+    # ISO 161-1: p = 2 S / (SDR - 1); S 2000 psi for PVC 1120 and CPVC 4120, 630-640 psi for PEX at
+    # 73 degF (F876)
     for pipe in pipes.sizes(kind):
         assert math.isclose(pipe.rating_pa, 2 * stress * PSI / (ratio - 1), rel_tol=0.02)
 
@@ -178,6 +186,9 @@ HEAT = [
     ("pvc40", 140, 0.22, "printed temperature table for schedule 40 and 80 PVC"),
     ("pex-in", 180, 100 / 160, "ASTM F876: 100 psi at 180 degF, from memory"),
     ("pex-in", 200, 80 / 160, "ASTM F876: 80 psi at 200 degF, from memory"),
+    ("cpvc11", 180, 100 / 400, "ASTM D2846: 100 psi at 180 degF, from memory"),
+    ("cpvc11", 140, 0.50, "the trade's common table for CPVC, from memory"),
+    ("cpvc11", 100, 0.81, "the trade's common table for CPVC: 325 of 400 psi, from memory"),
     ("pe100-sdr11", 104, 0.74, "ISO 13761: 40 degC, from memory"),
 ]
 
@@ -192,3 +203,27 @@ def test_rating_falls_with_heat_as_published(kind, degrees, factor, source):
 def test_roughness_of_galvanised_iron_is_the_librarys():
     # fluids: Moody's 0.0005 ft
     assert math.isclose(pipe_tables.GALVANISED, 0.0005 * 0.3048, rel_tol=0.02)
+
+
+HOT = 273.15 + (180 - 32) * 5 / 9  # K
+
+
+@pytest.mark.parametrize("kind", ["cpvc11", "pex-in", "copper-k", "copper-l", "copper-m", "steel"])
+def test_pipe_for_hot_water_is_rated_100_psi_at_180_degrees_fahrenheit(kind):
+    # IPC 605.4 and UPC 604 ask that of hot distribution pipe, from memory
+    for pipe in pipes.sizes(kind):
+        assert pipe.hot and pipes.rating_at(pipe, HOT) >= 100 * PSI * (1 - 1e-9)
+
+
+def test_no_other_inch_pipe_is_rated_so_hot():
+    for kind in ("pe-sidr15", "pe-sidr7", "pvc40", "pvc80", "pvc-sdr21", "pvc-sdr26"):
+        for pipe in pipes.sizes(kind):
+            assert not pipe.hot
+            assert pipes.hottest_k(pipe) < HOT
+
+
+def test_walls_of_cpvc_are_a_share_of_the_outside_to_a_thousandth_of_an_inch():
+    # ASTM D2846: outside / 11, at least 0.068 in
+    for pipe in pipes.sizes("cpvc11"):
+        least = max(pipe.outside_m / 11, 0.068 * INCH)
+        assert abs(measures(pipe)["wall"] - least) <= 0.0006 * INCH, pipe.label

@@ -5,17 +5,15 @@ import pytest
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
 
+from calc.pump.curve import Pump
 from calc.pump.invented import LPM, PUMPS
 from calc.pump.laws import (
     GRADES,
-    affinity_flow,
-    affinity_head,
-    affinity_power,
     electrical_power,
     shaft_power,
-    temperature_rise,
     water_power,
 )
+from calc.pump.points import POINT_DENSITY, Point
 from calc.pump.sets import Parallel, duty
 from calc.units import FOOT, GALLON_US, HORSEPOWER, MINUTE
 
@@ -23,20 +21,39 @@ GPM = GALLON_US / MINUTE  # m3/s
 CRANE = "Crane TP-410 (2013), problem 7-33, worked in the documents of the fluids library"
 COURSE = "Cleveland, CE 3305 lecture notes, Texas Tech, pump speed example 690 to 900 rpm"
 
-# (relation, value, ratio, expected, source)
+# (what, at full speed, ratio of speeds, expected, source)
 AFFINITY = [
-    (affinity_flow, 400 * GPM, 1700 / 3500, 194.28571 * GPM, CRANE),
-    (affinity_head, 126 * FOOT, 1700 / 3500, 29.725714 * FOOT, CRANE),
-    (affinity_power, 17.5 * HORSEPOWER, 1700 / 3500, 2.0053061 * HORSEPOWER, CRANE),
-    (affinity_flow, 0.24, 900 / 690, 0.313, COURSE),
-    (affinity_power, 100.0, 0.8, 51.2, "US DOE pumping tip sheet: a fifth off the speed halves the"
+    ("flow", 400 * GPM, 1700 / 3500, 194.28571 * GPM, CRANE),
+    ("head", 126 * FOOT, 1700 / 3500, 29.725714 * FOOT, CRANE),
+    ("power", 17.5 * HORSEPOWER, 1700 / 3500, 2.0053061 * HORSEPOWER, CRANE),
+    ("flow", 0.24, 900 / 690, 0.313, COURSE),
+    ("power", 100.0, 0.8, 51.2, "US DOE pumping tip sheet: a fifth off the speed halves the"
      " power, from memory"),
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("relation, value, ratio, expected, source", AFFINITY)
-def test_affinity_laws_give_the_published_example(relation, value, ratio, expected, source):
-    assert relation(value, ratio) == pytest.approx(expected, rel=2e-4), source
+def _pump(flow, head, power):
+    """A pump that gives this head and draws this power at this flow and full speed."""
+    shape = ((0.0, 1.3, 0.7), (1.0, 1.0, 1.0), (1.6, 0.5, 1.1))
+    return Pump("p", tuple(Point(flow * q, head * h, power=power * p) for q, h, p in shape))
+
+
+def _flow_at(pump, head, speed):
+    most = speed * pump.largest_flow
+    return brentq(lambda q: pump.head_and_slope(q, speed)[0] - head, 0.0, most, xtol=1e-15)
+
+
+@pytest.mark.parametrize("what, value, ratio, expected, source", AFFINITY)
+def test_a_curve_at_another_speed_gives_the_published_example(what, value, ratio, expected, source):
+    full = {"flow": 0.02, "head": 30.0, "power": 1e3} | {what: value}
+    pump = _pump(**full)
+    flow = full["flow"] * ratio
+    found = {
+        "flow": lambda: _flow_at(pump, full["head"] * ratio**2, ratio),
+        "head": lambda: pump.head_and_slope(flow, ratio)[0],
+        "power": lambda: pump.power_at(flow, ratio, POINT_DENSITY),
+    }[what]()
+    assert found == pytest.approx(expected, rel=2e-4), source
 
 
 # (gpm, ft, efficiency, hp, source): the constant 3960 = 33 000 ft lb/min per hp
@@ -64,11 +81,6 @@ def test_wire_power_of_the_canal_pump_is_that_of_the_course():
     # 0.24 m3/s at 2.65 m and 80 %: 7.8 kW (course above, which takes g = 9.8).
     found = electrical_power(shaft_power(water_power(0.24, 2.65, 1000.0), 0.8), 1.0, 1.0)
     assert found == pytest.approx(7798, rel=2e-3), COURSE
-
-
-def test_half_efficiency_at_427_m_warms_water_by_a_kelvin():
-    # By Joule's equivalent: 427 m of fall warm water by 1 K (4184/9.80665 = 426.65 m).
-    assert temperature_rise(426.65, 0.5) == pytest.approx(1.0, rel=1e-4)
 
 
 # (grade, flow %, head %, power %, efficiency %, source)

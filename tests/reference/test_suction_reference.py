@@ -7,7 +7,7 @@ import pytest
 from CoolProp.CoolProp import PropsSI
 from scipy.integrate import solve_ivp
 
-from calc import suction
+from calc import practice, suction
 from calc.units import FOOT
 
 # altitude m, temperature K: the limit by CoolProp (IAPWS-95) and ambiance (ICAO atmosphere)
@@ -34,7 +34,7 @@ def test_cold_water_at_sea_level_cannot_be_lifted_34_feet():
 # common practice, no source: about 15 ft of lift is kept to
 def test_15_ft_leaves_a_usual_pump_its_npsh_even_1500_m_up():
     site = suction.place(1500.0, 293.15)
-    assert suction.npsh_available(site, suction.PRACTICAL_LIFT, 0.5) > 3.0
+    assert suction.npsh_available(site, practice.suction_lift(site.air_pa), 0.5) > 3.0
 
 
 def fahrenheit(degrees):
@@ -87,7 +87,7 @@ def test_air_less_nothing_lifts_what_the_table_says(altitude, metres):
 def test_an_inch_of_mercury_lifts_1_134_feet():
     # NWCG, water handling unit estimations, table 3.1: 1 in of mercury lifts 1.134 ft
     site = suction.place(0.0, fahrenheit(60))
-    assert suction.lift_from_vacuum(3386.389, site) / FOOT == pytest.approx(1.134, abs=2e-3)
+    assert -suction.inlet_pressure(site, 1.134 * FOOT, 0.0) == pytest.approx(3386.389, rel=2e-3)
 
 
 def test_a_thousand_feet_up_costs_about_a_foot_of_lift():

@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from calc.sheets import sheet
-from calc.sheets.form import Rows, Sheet, State, hidden_keys, work
+from calc.page.fields import Rows, Sheet
+from calc.page.form import State, hidden_keys, work
 from tests.release_0_1_0.facts import rounded
 
 

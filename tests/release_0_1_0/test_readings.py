@@ -9,7 +9,8 @@ from tests.release_0_1_0.frozen import Frozen, load
 from tests.release_0_1_0.readings import read
 
 SHEETS = tuple(load()["sheets"])
-FIELDS = ("values", "errors")
+ASKED_NOW = ("3/4",)  # a pair of pressures, or a fraction of one
+READ_NOW = ("about 5", "about5")
 
 
 @functools.cache
@@ -22,9 +23,21 @@ def test_the_texts_of_a_link_still_read_to_the_values_of_0_1_0(key):
     other = {}
     for line in lines(key):
         now = read({"sheet": key, **line["request"]})
-        if now != {name: line[name] for name in FIELDS}:
-            other[line["fragment"]] = now
+        texts = line["request"]["texts"]
+        for name, value in line["values"].items():
+            asked = texts[name] in ASKED_NOW and name in now["errors"]
+            if not asked and as_then(now["values"].get(name), value) != value:
+                other[line["fragment"], name] = now
+        for name in line["errors"]:
+            if name not in now["errors"] and texts.get(name) not in READ_NOW:
+                other[line["fragment"], name] = now
     assert other == {}
+
+
+def as_then(now, then):
+    """A table without the columns that came later."""
+    same = isinstance(then, list) and isinstance(now, list) and len(now) == len(then)
+    return [row[: len(old)] for row, old in zip(now, then, strict=True)] if same else now
 
 
 @pytest.mark.parametrize("key", SHEETS)

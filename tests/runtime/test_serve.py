@@ -1,13 +1,16 @@
 """The server of scripts/serve: this machine only, right types, the site's own 404 page."""
 
 import contextlib
+import subprocess
+import sys
 import threading
 import urllib.error
 import urllib.request
 
 import pytest
 
-from scripts.serve_site import HOST, open_server
+from scripts.build_steps.places import ROOT
+from scripts.serve_site import HOST, main, open_server, read_arguments
 
 
 @contextlib.contextmanager
@@ -64,3 +67,30 @@ def test_only_hashed_files_may_be_kept_for_ever(served, site_folder):
     hashed = next(site_folder.glob("runtime/*/pyodide.mjs")).relative_to(site_folder)
     assert "immutable" in cached(hashed.as_posix())
     assert cached("runtime/manifest.js") == cached("index.html") == "no-cache"
+
+
+@pytest.mark.parametrize("word", ["abc", "99999", "-1", "0", "80.5", "8\u00b3", ""])
+def test_what_is_no_port_is_said_in_one_sentence_with_exit_code_2(word, capsys):
+    with pytest.raises(SystemExit) as raised:
+        main([word])
+    assert raised.value.code == 2
+    said = capsys.readouterr().err.splitlines()
+    assert f"{word!r} is not a port: give a whole number from 1 to 65535" in said[-1]
+
+
+def test_a_wrong_port_leaves_no_traceback():
+    command = [sys.executable, "-m", "scripts.serve_site", "99999"]
+    ran = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, timeout=60)
+    assert ran.returncode == 2
+    assert "Traceback" not in ran.stderr
+
+
+@pytest.mark.parametrize(("words", "port"), [([], 8000), (["1"], 1), (["65535"], 65535)])
+def test_a_port_may_be_named_or_left_out(words, port):
+    assert read_arguments(words).port == port
+
+
+def test_ports_that_are_all_taken_are_said_without_a_traceback(site_folder):
+    with _running(open_server(65535, 65535)), pytest.raises(SystemExit) as raised:
+        main(["65535"])
+    assert "no free port between 65535 and 65535" in str(raised.value)

@@ -87,7 +87,9 @@ def test_every_word_for_a_unit_comes_back_in_the_cells_of_a_table(key):
 
 
 TYPED = st.one_of(
-    st.sampled_from(["", "12", "1,250", "30/50", "5'6\"", "12 furlongs", "1 1/4", "-3", "~20", "1e3"]),
+    st.sampled_from(
+        ["", "12", "1,250", "30/50", "5'6\"", "12 furlongs", "1 1/4", "-3", "~20", "1e3"]
+    ),
     st.text("0123456789 .,/!'\"mftabr", max_size=8),
 )
 
@@ -286,7 +288,11 @@ def test_what_mail_programs_do_to_a_link_is_undone(text):
 
 
 def test_a_name_with_signs_survives_being_spelled_twice():
-    state = State(texts={"taps": "Bath, tub; & all 100 %,cabin 1,sink".replace(", ", "!, ").replace("; ", "!; ")})
+    state = State(
+        texts={
+            "taps": "Bath, tub; & all 100 %,cabin 1,sink".replace(", ", "!, ").replace("; ", "!; ")
+        }
+    )
     written = link.write(sheet("keep_up"), state)
     twice = written.replace("%", "%25")
     assert link.read(twice, sheet("keep_up")) == link.read(written, sheet("keep_up"))
@@ -299,7 +305,9 @@ def test_a_choice_that_is_no_more_is_asked_about():
     assert work(sheet("reach"), read.state).answer is None
 
 
-@pytest.mark.parametrize("piece", ["a=1&", "climb=1&", "x", "%25", "&amp;", "%", "=&", "v=1&", "; ,"])
+@pytest.mark.parametrize(
+    "piece", ["a=1&", "climb=1&", "x", "%25", "&amp;", "%", "=&", "v=1&", "; ,"]
+)
 def test_a_link_of_a_megabyte_is_quick_and_what_is_said_of_it_short(piece):
     before = time.perf_counter()
     for size in (90_000, 1_000_000):
@@ -319,8 +327,8 @@ def test_any_text_is_read_or_said_never_a_crash(text, key):
 
 NAMES = ("Kitchen sink", "Upstairs shower", "Wash-house hose", "Goat trough", "Bunk-house shower",
          "Garden hose", "Laundry", "Workshop sink", "Herb terraces", "Guest shower")  # fmt: skip
-PLACES = ("lower fork", "upper fork", "wash-house", "bunk-house", "workshop", "goat yard", "cabin 2",
-          "herb terraces")  # fmt: skip
+PLACES = ("lower fork", "upper fork", "wash-house", "bunk-house", "workshop", "goat yard",
+          "cabin 2", "herb terraces")  # fmt: skip
 SITE = "https://support.example.org/springline/keep-up/#"
 
 
@@ -336,8 +344,8 @@ def ten_outlets():
         (name, PLACES[at % 8], kinds[at % 5], "1", "2", "9.5 L/min" if at % 3 == 0 else "", "", "")
         for at, name in enumerate(NAMES)
     ]
-    texts = {"runs": row_text.encode(runs), "taps": row_text.encode(taps), "set": "3.8", "lift": "4.5",
-             "suctionlong": "9", "water": "12", "altitude": "1450"}  # fmt: skip
+    texts = {"runs": row_text.encode(runs), "taps": row_text.encode(taps), "set": "3.8",
+             "lift": "4.5", "suctionlong": "9", "water": "12", "altitude": "1450"}  # fmt: skip
     return State("metric", texts, {}, dict.fromkeys(texts, "given"))
 
 

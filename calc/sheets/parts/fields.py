@@ -1,9 +1,14 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
-from calc.page.fields import Number
+from calc.page.fields import Number, Unknown
+from calc.units import QUANTITIES
+
+USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
+USUAL_EXTRA = Unknown("10 %", "10 %", "usual where fittings are not counted")
+BURIED = Unknown("20 °C", "68 °F", "usual for buried pipe")
 
 
-def water_temperature(hottest, group=""):
+def water_temperature(hottest: float, group: str = "") -> Number:
     """Of the water in the pipe. hottest: K, the highest at which the sheet's formulas hold."""
     return Number(
         "water",
@@ -14,10 +19,64 @@ def water_temperature(hottest, group=""):
         273.15,
         hottest,
         group=group,
+        unknown=USUAL_WATER,
     )
 
 
-def altitude(highest, metric="0 m", us="0 ft", group="", help=""):
+def hottest_pipe(metric: str = "", us: str = "", group: str = "") -> Number:
+    """The most the pipe itself gets, for its rating; empty: the water's temperature."""
+    return Number(
+        "hottest",
+        "Hottest the pipe gets",
+        "temperature",
+        metric,
+        us,
+        273.15,
+        373.15,
+        optional=not metric,
+        help="Its rating is for this. Black pipe lying in the sun can reach 60 °C (140 °F)."
+        + ("" if metric else " If blank, the water's temperature is used."),
+        group=group,
+        unknown=BURIED,
+    )
+
+
+def lowest_point(group: str = "") -> Number:
+    """Height of a dip of the pipe above its start; empty: none below its ends."""
+    return Number(
+        "lowest",
+        "Lowest point of the pipe, above the start",
+        "length",
+        "",
+        "",
+        -400.0,
+        400.0,
+        optional=True,
+        help="Where the pipe dips below both ends: the pressure is highest there. Below the "
+        "start: a minus sign.",
+        group=group,
+    )
+
+
+def highest_point(key: str, group: str = "") -> Number:
+    """Height of a crest of the pipe above its start; empty: none above its ends."""
+    return Number(
+        key,
+        "Highest point of the pipe, above the start",
+        "length",
+        "",
+        "",
+        -400.0,
+        400.0,
+        optional=True,
+        help="Where the pipe passes over a crest: the pressure is lowest there.",
+        group=group,
+    )
+
+
+def altitude(
+    highest: float, metric: str = "0 m", us: str = "0 ft", group: str = "", help: str = ""
+) -> Number:
     """Of the site. highest: m, to which the sheet is meant; metric, us: as typed in the example."""
     return Number(
         "altitude",
@@ -32,11 +91,11 @@ def altitude(highest, metric="0 m", us="0 ft", group="", help=""):
     )
 
 
-def climb(metric, us, most):
-    """From the pump to the tap. metric, us: as typed in the example; most: m."""
+def climb(metric: str, us: str, most: float) -> Number:
+    """From the pump to the outlet. metric, us: as typed in the example; most: m."""
     return Number(
         "climb",
-        "Climb from pump to tap",
+        "Climb from pump to outlet",
         "length",
         metric,
         us,
@@ -46,6 +105,37 @@ def climb(metric, us, most):
     )
 
 
-def pipe_length():
-    """Of the pipe from the pump to the tap."""
+def extra_length(group: str = "") -> Number:
+    """The share of length added for bends and valves nobody counted."""
+    return Number(
+        "extra",
+        "Added length for bends and valves",
+        "percent",
+        "10 %",
+        "10 %",
+        0.0,
+        2.0,
+        help="10 % is usual for a long buried pipe. For every fitting, see pipe sizing.",
+        group=group,
+        unknown=USUAL_EXTRA,
+    )
+
+
+def pipe_length() -> Number:
+    """Of the pipe from the pump to the outlet."""
     return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)
+
+
+def usual(value: float, quantity: str, reason: str, digits: int = 2) -> Unknown:
+    """What follows from "I don't know": a usual value of ``practice``, in round numbers.
+
+    value: SI; quantity: a key of ``units.QUANTITIES``; reason: why that, with its standing.
+
+    >>> usual(6.3e-4, "flow", "common practice").us
+    '10 gpm'
+    """
+    texts = []
+    for system in ("metric", "us"):
+        unit = QUANTITIES[quantity].default(system)
+        texts.append(f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}")
+    return Unknown(*texts, reason)

@@ -12,6 +12,7 @@ from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
 from calc.pipe import fittings, friction
 from calc.pipe.line import Section
+from calc.sheets.parts.link_text import exact
 from calc.sheets.parts.pipe_choice import pipe_of, pipe_options
 from calc.units import Reader
 
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from calc.page.form import Row
 
 BEND = friction.BY_KEY["elbow90"]
+LONGEST = 20e3  # m, of one row; more is no house's pipe; our choice
 EXTRAS = tuple((part.key, part.name) for part in fittings.PARTS)
 
 
@@ -30,7 +32,7 @@ def line_field(group: str = "") -> Rows:
         "line",
         "Pipe sections, one by one (optional)",
         (
-            Number("long", "Length", "length", "20 m", "60 ft", 0.01, 20e3),
+            Number("long", "Length", "length", "20 m", "60 ft", 0.01, LONGEST),
             Number("up", "Rise to its far end", "length", "0 m", "0 ft", -400.0, 400.0),
             Choice("pipe", "Pipe", pipe_options(), "pe100-sdr11/32", "pvc40/1"),
             Count("bends", "Bends", 2, 0, 200),
@@ -64,11 +66,11 @@ def _section(row: Row, name: str) -> Section:
 
 
 def as_rows(several: Iterable[Section], reader: Reader | None = None) -> tuple[tuple, ...]:
-    """The cell texts of ``line_field`` that read back as these sections, to 12 figures.
+    """The cell texts of ``line_field`` that read back as these sections, to 10 figures.
 
     reader: whose units the lengths are written in (None: metric).
-    Raises InputError for a section that the table has no words for: a measured bore, or fittings
-    other than 90° bends and one part.
+    Raises InputError for a section that the table has no words for: a measured bore, more than
+    ``LONGEST``, or fittings other than 90° bends and one part.
     """
     return tuple(_cells(section, reader or Reader()) for section in several)
 
@@ -79,12 +81,11 @@ def as_text(several: Iterable[Section], reader: Reader | None = None) -> str:
 
 
 def _cells(section: Section, reader: Reader) -> tuple[str, ...]:
-    if section.pipe.kind == "own":
-        raise InputError("A pipe by its measured bore has no place in a table.", name="sections")
-    unit = reader.unit("length")
-    long, up = (f"{unit.from_si(v):.12g} {unit.symbol}" for v in (section.length_m, section.rise_m))
+    if section.pipe.kind == "own" or section.length_m > LONGEST:
+        raise InputError("A measured bore, or a length this long, has no row.", name="sections")
+    long, up = (exact(v, "length", reader) for v in (section.length_m, section.rise_m))
     bends, extra = _bends_and_part(section)
-    share = f"{100 * section.share:.12g} %"
+    share = exact(section.share, "percent", reader)
     return long, up, f"{section.pipe.kind}/{section.pipe.size}", f"{bends:g}", extra, share
 
 

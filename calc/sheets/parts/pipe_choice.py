@@ -1,5 +1,6 @@
 """The menus that choose a real pipe: its kind, then a size of that kind."""
 
+from calc.errors import RangeError
 from calc.page.fields import Choice, Number
 from calc.pipe import pipes
 from calc.pipe import tables as pipe_tables
@@ -66,9 +67,21 @@ def pipe_of(value: str) -> pipes.Pipe:
     return pipes.pipe(kind, size)
 
 
+# arguments of ``pipes.own_pipe`` -> the fields they come from
+_OWN_FIELDS = {"bore_m": "bore", "roughness_m": "inside"}
+
+
 def chosen_pipe(values):
-    """The ``Pipe`` the menus of ``pipe_fields`` stand on."""
-    if values.kind == "own":
-        roughness = {key: size for key, _, size in ROUGHNESS}[values.inside]
+    """The ``Pipe`` the menus of ``pipe_fields`` are set to.
+
+    Raises RangeError at "bore" or "inside" for an own pipe too narrow or too rough.
+    """
+    if values.kind != "own":
+        return pipes.pipe(values.kind, values.numbers[values.kind])
+    roughness = {key: size for key, _, size in ROUGHNESS}[values.inside]
+    try:
         return pipes.own_pipe(values.bore, roughness)
-    return pipes.pipe(values.kind, values.numbers[values.kind])
+    except RangeError as error:
+        at = _OWN_FIELDS.get(error.name, error.name)
+        span = error.value, error.low, error.high, error.quantity
+        raise RangeError(at, *span, error.remedy) from error

@@ -1,15 +1,22 @@
 """The menu that chooses a pump, an invented one or the reader's own by its table."""
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from calc.errors import InputError
 from calc.page.fields import Choice, Text
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.invented import PUMPS, TABLE
 from calc.pump.pasted import read_points
 
+if TYPE_CHECKING:
+    from calc.page.form import Values
+
 OWN = ("pump", ("own",))
 
 
-def pump_menu(start):
+def pump_menu(start: str) -> Choice:
     """The menu of pumps. start: the key of the one the example has."""
     menu = tuple((key, pump.name) for key, pump in PUMPS.items())
     return Choice(
@@ -17,11 +24,11 @@ def pump_menu(start):
         "Pump",
         menu + (("own", "My own pump, pasted below"),),
         start,
-        help="The invented pumps are examples, no maker sells them.",
+        help="The invented pumps are examples; no manufacturer sells them",
     )
 
 
-def own_pump_fields():
+def own_pump_fields() -> tuple[Text, Choice]:
     """A pasted table and the kind of pump, shown where the pump is the reader's own."""
     return (
         Text(
@@ -29,7 +36,7 @@ def own_pump_fields():
             "The pump's table",
             TABLE,
             help="Three rows or more. The heading names each column and its unit; power, "
-            "efficiency and NPSH may be left out.",
+            "efficiency and NPSH required may be left out.",
             when=OWN,
         ),
         Choice(
@@ -46,7 +53,7 @@ def own_pump_fields():
     )
 
 
-def chosen_pump(values):
+def chosen_pump(values: Values) -> Pump:
     """The pump of a sheet's values.  Raises InputError at "table" for one that cannot be read."""
     if values.pump != "own":
         return PUMPS[values.pump]

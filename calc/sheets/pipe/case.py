@@ -1,181 +1,181 @@
-"""One run of pipe, tried in a size: what it loses, what is left, and why it is in or out."""
+"""One line, tried in every size of a kind: what it loses, what is left, why a size is in or out."""
+
+from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
-from calc import water
-from calc.errors import RangeError
+from calc import practice
+from calc.errors import InputError, RangeError
 from calc.pipe import friction, pipes
-from calc.solve import root
-from calc.units import GRAVITY
+from calc.pipe.line import Line, Section
+from calc.sheets.parts.line_judge import Need, breaks_at, too_hot
+from calc.sheets.parts.line_rows import sections
 
+if TYPE_CHECKING:
+    from calc.page.form import Values
+
+# a plain line: bends, a valve at each end, a check valve
+COUNTS = {"elbow90": 6, "ball": 2, "spring": 1}
 HOSES = frozenset({"hose", "layflat"})
-MODEST = 0.2  # of climb and wanted pressure; our rule
-
-
-@dataclass(frozen=True)
-class Run:
-    """What is asked of the pipe, SI: m3/s, m, Pa, m/s, K; ``fittings``: (Fitting, count) pairs."""
-
-    flow: float
-    length: float
-    climb: float
-    start: float
-    wanted: float
-    fastest: float
-    highest: float
-    water: float
-    hottest: float
-    fittings: tuple
-
-    @property
-    def weight(self):
-        """Pa per metre of climb."""
-        return water.density(self.water) * GRAVITY
-
-    @property
-    def viscosity(self):
-        return water.kinematic_viscosity(self.water)
-
-    def k(self, pipe):
-        """Loss coefficients of the fittings together, in this bore, -."""
-        bore = pipe.inside_m
-        return sum(n * friction.fitting_coefficient(fitting, bore) for fitting, n in self.fittings)
-
-    def local_loss(self, pipe):
-        """Head lost in the fittings, m."""
-        return friction.local_loss(self.k(pipe), self.speed(pipe))
-
-    @property
-    def lowest_point(self):
-        """Pressure at the lowest point with everything shut, Pa."""
-        return self.highest + self.weight * max(0.0, -self.climb)
-
-    @property
-    def standing(self):
-        """Pressure at the far end with nothing running, Pa; no pipe leaves more."""
-        return self.start - self.weight * self.climb
-
-    def speed(self, pipe):
-        return friction.velocity(self.flow, pipe.inside_m)
-
-    def straight_loss(self, pipe):
-        """Head lost in the straight pipe, m."""
-        return friction.pipe_loss(
-            self.flow, pipe.inside_m, self.length, pipe.roughness_m, self.viscosity
-        )
-
-    def loss(self, pipe):
-        """Head lost in pipe and fittings, m."""
-        return self.straight_loss(pipe) + self.local_loss(pipe)
-
-    def left(self, pipe):
-        """Pressure at the far end, Pa; below zero where the water does not arrive."""
-        return self.standing - self.weight * self.loss(pipe)
-
-    def rating(self, pipe):
-        """Pa at the hottest the pipe gets; None where the standard gives none."""
-        try:
-            return pipes.rating_at(pipe, self.hottest)
-        except RangeError:
-            return None
-
-
-@dataclass(frozen=True)
-class Trial:
-    """One size tried: its figures in SI and the ``reasons`` against it (none: it fits)."""
-
-    pipe: pipes.Pipe
-    speed: float
-    loss: float
-    left: float
-    rating: float | None
-    reasons: tuple
-
-    @property
-    def fits(self):
-        return not self.reasons
-
-
-HOT, WEAK, SHORT, DRY, FAST = (
-    "not rated so hot",
+METALS = ("copper", "steel")
+HOT, WEAK, SHORT, DRY, FAST, VACUUM = (
+    "too hot for this pipe",
     "rating too low",
     "pressure short",
     "water does not arrive",
     "too fast",
+    "water column breaks at the highest point",
 )
 
 
-def tried(run, pipe):
-    """``Trial`` of one pipe."""
-    speed, loss, rating = run.speed(pipe), run.loss(pipe), run.rating(pipe)
-    left = run.standing - run.weight * loss
+@dataclass(frozen=True)
+class Case:
+    """What is asked of the pipe.
+
+    line: where the reader gave sections (``counted``), as it is; else one section in the
+    narrowest size of ``kind``; fastest: the reader's highest speed, m/s; kind: the kind whose
+    sizes are tried.
+    """
+
+    line: Line
+    need: Need
+    fastest: float
+    kind: str
+    counted: bool
+
+    def in_kind(self, kind: str) -> Case:
+        """The same case in another kind of pipe."""
+        return replace(self, kind=kind)
+
+
+@dataclass(frozen=True)
+class Trial:
+    """One size throughout the line: its figures in SI, the ``reasons`` against it (none: in)."""
+
+    pipe: pipes.Pipe
+    line: Line
+    speed: float
+    loss: float
+    left: float
+    rating: float | None
+    reasons: tuple[str, ...]
+
+    @property
+    def fits(self) -> bool:
+        """Whether nothing speaks against it."""
+        return not self.reasons
+
+
+def case_of(values: Values) -> Case:
+    """The ``Case`` of a form's values.
+
+    Raises InputError at "highest" for a highest pressure below the one while water runs.
+    """
+    if values.highest is not None and values.highest < values.pressure:
+        raise InputError(
+            "The highest pressure cannot be lower than the pressure at the start. "
+            "Enter what is reached with everything closed, or leave this empty.",
+            name="highest",
+        )
+    several = sections(values.line)
+    counted = tuple((f, values.numbers[f.key]) for f in friction.FITTINGS if values.numbers[f.key])
+    narrowest = pipes.sizes(values.kind)[0]
+    line = Line(
+        several or (Section(narrowest, values.length, values.climb, counted),),
+        values.pressure,
+        values.water,
+        values.highest,
+        values.hottest,
+        values.lowest,
+        values.crest,
+    )
+    need = Need(values.flow, values.wanted, values.wanted)
+    return Case(line, need, values.fastest, values.kind, bool(several))
+
+
+def tried(case: Case, pipe: pipes.Pipe) -> Trial:
+    """``Trial`` of one pipe throughout the line."""
+    line, flow = case.line.with_pipe(pipe), case.need.flow_m3s
+    left, speed = line.left(flow), line.speed(flow)
+    try:
+        rating = line.rating_of(line.sections[0])
+    except RangeError:
+        rating = None
     reasons = []
-    if rating is None:
+    if too_hot(line, pipe):
         reasons.append(HOT)
-    elif rating < run.lowest_point:
+    if any(stress.over and not stress.hot for stress in line.stresses()):
         reasons.append(WEAK)
-    if left <= 0 < run.wanted or left < 0:
+    if left < 0 or left <= 0 < case.need.works_pa:
         reasons.append(DRY)
-    elif left < run.wanted:
+    elif practice.enough(left, case.need.works_pa, 0.0) == "stop":
         reasons.append(SHORT)
-    if speed > run.fastest * (1 + 1e-9):  # a limit typed in another unit is still met
+    elif line.crest(flow) < breaks_at(line):
+        reasons.append(VACUUM)
+    if speed > case.fastest * (1 + 1e-9):  # a limit typed in another unit is still met
         reasons.append(FAST)
-    return Trial(pipe, speed, loss, left, rating, tuple(reasons))
+    return Trial(pipe, line, speed, line.loss(flow), left, rating, tuple(reasons))
 
 
-def trials(run, kind):
-    """Every size of a kind tried, the narrowest first."""
-    return tuple(tried(run, pipe) for pipe in pipes.sizes(kind))
+def trials(case: Case) -> tuple[Trial, ...]:
+    """Every size of the kind tried, the narrowest first."""
+    return tuple(tried(case, pipe) for pipe in pipes.sizes(case.kind))
 
 
-def smallest(tries):
+def smallest(tries: tuple[Trial, ...]) -> Trial | None:
     """The narrowest size that fits; None if none does."""
     return next((trial for trial in tries if trial.fits), None)
 
 
-def another_kind(run, like):
-    """The narrowest pipe of another kind that fits: metric for metric, inch for inch if any.
-
-    like: a ``Pipe`` of the kind that does not fit.  Hoses are left out: not for a line that
-    stays under pressure.  None if there is none.
-    """
-    others = [kind for kind in pipes.KINDS if kind not in {like.kind, *HOSES}]
-    found = [trial for kind in others if (trial := smallest(trials(run, kind)))]
-    inch = _by_the_inch(like)
-    return min(found, key=lambda t: (_by_the_inch(t.pipe) != inch, t.pipe.inside_m), default=None)
+def others(kind: str) -> list[str]:
+    """The other kinds; hoses are left out: not for a line that stays under pressure."""
+    return [other for other in pipes.KINDS if other not in {kind, *HOSES}]
 
 
-def _by_the_inch(pipe):
+def most_alike(kind: str, found: list[Trial]) -> Trial:
+    """The narrowest of some trials: metric for a metric kind, inch for inch, plastic before metal,
+    where there are any."""
+    inch = _by_the_inch(pipes.sizes(kind)[0])
+
+    def order(trial: Trial) -> tuple[bool, bool, float]:
+        pipe = trial.pipe
+        return _by_the_inch(pipe) != inch, pipe.kind.startswith(METALS), pipe.inside_m
+
+    return min(found, key=order)
+
+
+def _by_the_inch(pipe: pipes.Pipe) -> bool:
     return pipe.name.endswith(" in")
 
 
-def modest(run, tries):
+def nearest(case: Case, tries: tuple[Trial, ...]) -> Trial:
+    """The size to show where none fits: strength and heat apart the first that would, else
+    ``modest``."""
+    apart = (t for t in tries if set(t.reasons) <= {HOT, WEAK})
+    return next(apart, None) or modest(case, tries)
+
+
+def modest(case: Case, tries: tuple[Trial, ...]) -> Trial:
     """The narrowest size, not too fast, that would lose no more than a fifth to friction.
 
     For saying which start pressure would do; the widest size if none is so wide.
     """
-    allowed = run.wanted + run.weight * max(0.0, run.climb)
+    line = case.line
+    allowed = case.need.works_pa + line.weight * max(0.0, line.rise_m)
     for trial in tries:
-        if FAST not in trial.reasons and run.weight * trial.loss <= MODEST * allowed:
+        modest_loss = line.weight * trial.loss <= practice.MODEST_LOSS * allowed
+        if modest_loss and FAST not in trial.reasons:
             return trial
     return tries[-1]
 
 
-def start_needed(run, pipe):
-    """Pressure at the start that leaves what is wanted through a pipe, Pa."""
-    return run.start + run.wanted - run.left(pipe)
+def far_too_wide(case: Case, tries: tuple[Trial, ...], chosen: Trial) -> bool:
+    """Whether only a pipe far wider than this flow needs is enough: the height is to blame."""
+    return tries.index(chosen) > tries.index(modest(case, tries)) + practice.MOST_SIZES_UP
 
 
-def largest_flow(run, pipe):
-    """The most a pipe carries with the wanted pressure left and no faster than allowed, m3/s.
-
-    0 where even standing water has less than the wanted pressure.
-    """
-    if run.standing <= run.wanted:
-        return 0.0
-    most = run.fastest * run.flow / run.speed(pipe)
-
-    def spare(flow):
-        return replace(run, flow=flow).left(pipe) - run.wanted
-
-    return most if spare(most) >= 0 else root(spare, 0.0, most, 1e-9 * most)
+def largest_flow(case: Case, trial: Trial, needed_pa: float) -> float:
+    """The most a size carries that leaves ``needed_pa`` (Pa), no faster than allowed, m3/s."""
+    most = case.fastest * case.need.flow_m3s / trial.speed if trial.speed else 0.0
+    return trial.line.largest_flow(needed_pa, most) if most > 0 else 0.0

@@ -1,208 +1,362 @@
-"""One pump on one pipe: what both do at a flow. The numbers behind the pump_match sheet."""
+"""One pump on one line: what both do at a flow. The numbers behind the pump_match sheet."""
 
-from dataclasses import dataclass
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from calc import suction, water
+from calc import practice, storage, suction
 from calc.errors import InputError, RangeError
-from calc.pipe import friction, pipes
-from calc.pump.curve import Pump
-from calc.pump.laws import electrical_power
-from calc.pump.sets import duty
-from calc.solve import root
+from calc.pipe.line import Line, Section, largest
+from calc.pump import sets
+from calc.pump.curve import DisplacementPump, Pump
+from calc.pump.laws import GRADES, Grade, electrical_power, least_flow, restart_head
+from calc.sheets.parts.line_judge import Need
+from calc.sheets.parts.line_rows import sections
+from calc.sheets.parts.pipe_choice import chosen_pipe
+from calc.sheets.parts.pump_choice import chosen_pump
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+
+SAFE = 0.005  # share: half of the last of three figures, so that a figure as printed is enough
+SLACK = 1e-9  # share, or m: a limit typed in another unit is still met
+MOST_SET = 20e5  # Pa, to which a tank at the pump is worked out
+FURTHEST_UP = 4500.0  # m above sea level, to which the sheet is meant
 
 
 @dataclass(frozen=True)
-class Site:
-    """What the water has to do, in SI; ``suction_loss`` is at the full flow."""
+class Intake:
+    """The suction side, SI. loss_m: head lost there at ``flow``; altitude: None: not known, worked
+    out at sea level."""
 
-    flow: float
-    climb: float
-    length: float
-    wanted: float
     lift: float
-    suction_loss: float
+    loss_m: float
+    flow: float
     temperature: float
-    altitude: float
-    motor: float
-    controller: float
+    altitude: float | None
+
+    @cached_property
+    def place(self) -> suction.Place:
+        """Air and water where the pump is."""
+        return suction.place(self.altitude or 0.0, self.temperature)
 
     @property
-    def density(self):
-        return self.place.density
+    def usual_lift(self) -> float:
+        """The lift to keep to at this altitude by practice, m."""
+        return practice.suction_lift(self.place.air_pa)
 
-    @cached_property
-    def weight(self):
-        """Pa per metre of water."""
-        return self.place.weight
-
-    @cached_property
-    def viscosity(self):
-        return water.kinematic_viscosity(self.temperature)
-
-    def suction_at(self, flow):
+    def lost(self, flow: float) -> float:
         """Head lost on the suction side, m: with the square of the flow."""
-        return self.suction_loss * (flow / self.flow) ** 2
+        return self.loss_m * (flow / self.flow) ** 2
 
-    @cached_property
-    def place(self):
-        """Air and water where the pump stands (``suction.Place``)."""
-        return suction.place(self.altitude, self.temperature)
-
-    @cached_property
-    def npsh_available(self):
-        """At the full flow, m."""
-        return suction.npsh_available(self.place, self.lift, self.suction_loss)
+    def available(self, flow: float) -> float:
+        """NPSH available, m."""
+        return suction.npsh_available(self.place, self.lift, self.lost(flow))
 
 
 @dataclass(frozen=True)
 class State:
-    """The pump at one flow: head and speed, pressures at its outlet and at the tap, power.
+    """The pump at one flow: head, m, and speed; pressures at its outlet and at the outlet, Pa.
 
-    ``power`` None: not known.
-    ``held``: the set pressure is held; otherwise the pump is at full speed and
-    falls off its curve.
+    power: W, None: not known; held: the set pressure is held; otherwise the pump is at full speed
+    and falls off its curve; stands: the water runs by itself.
     """
 
     flow: float
     head: float
     speed: float
-    outlet: float
-    tap: float
+    start: float
+    left: float
     power: float | None
     held: bool
+    stands: bool = False
+
+
+@dataclass(frozen=True)
+class Draw:
+    """The smallest steady draw, the least flow of the pump (m3/s) and the small tank (m3) at the
+    control; None: not known."""
+
+    draw: float | None = None
+    least: float | None = None
+    tank: float | None = None
 
 
 @dataclass(frozen=True)
 class Case:
-    """A pump, a pipe and a site; ``set_pressure`` None: the pressure advised."""
+    """A pump, a line and what is asked of them.
+
+    line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
+    pressure advised; guard: of a displacement pump, a key of ``GUARDS``; counted: the line was
+    given section by section; motor, controller: efficiencies.
+    """
 
     pump: Pump
-    pipe: pipes.Pipe
-    site: Site
+    line: Line
+    need: Need
+    intake: Intake
     given_set: float | None = None
-
-    def velocity(self, flow):
-        return friction.velocity(flow, self.pipe.inside_m)
-
-    def reynolds(self, flow):
-        return friction.reynolds(self.velocity(flow), self.pipe.inside_m, self.site.viscosity)
-
-    def factor(self, flow):
-        """Friction factor at a flow above zero."""
-        return friction.friction_factor(
-            self.reynolds(flow), self.pipe.roughness_m / self.pipe.inside_m
-        )
-
-    def loss(self, flow):
-        """Head lost in the pipe, m."""
-        if flow <= 0:
-            return 0.0
-        pipe, site = self.pipe, self.site
-        return friction.pipe_loss(
-            flow, pipe.inside_m, site.length, pipe.roughness_m, site.viscosity
-        )
-
-    def static(self):
-        """Head that stands even with no flow: lift, climb and the pressure wanted, m."""
-        return self.site.lift + self.site.climb + self.site.wanted / self.site.weight
-
-    def system(self, flow):
-        """Head the pump must give to hold the wanted pressure at the tap, m."""
-        return self.static() + self.loss(flow) + self.site.suction_at(flow)
-
-    @cached_property
-    def needed(self):
-        """``system`` at the full flow, m."""
-        return self.system(self.site.flow)
-
-    @cached_property
-    def available(self):
-        """Head at full speed and full flow, m; None past the end of the pump's table."""
-        if self.site.flow > self.pump.largest_flow:
-            return None
-        return self.pump.head_at(self.site.flow)
+    grade: Grade | None = None
+    guard: str = "both"
+    motor: float = 0.75
+    controller: float = 0.95
+    steady: Draw = Draw()
+    counted: bool = False
 
     @property
-    def enough(self):
-        return self.available is not None and self.available >= self.needed
-
-    @cached_property
-    def advised(self):
-        """Pressure to set at the pump: the tap's, the climb, the friction at full flow, Pa."""
-        site = self.site
-        return site.wanted + site.weight * (site.climb + self.loss(site.flow))
+    def band(self) -> Grade | None:
+        """The grade of the pump's tolerance: ISO 9906 is a standard for rotodynamic pumps."""
+        return None if self.displaces else self.grade
 
     @property
-    def set_pressure(self):
-        return self.advised if self.given_set is None else self.given_set
+    def flow(self) -> float:
+        return self.need.flow_m3s
 
-    def held_head(self, flow):
-        """Head the pump gives while the set pressure stands at its outlet, m."""
-        return self.set_pressure / self.site.weight + self.site.lift + self.site.suction_at(flow)
+    @property
+    def weight(self) -> float:
+        """Pa per metre of water."""
+        return self.line.weight
 
-    @cached_property
-    def duty(self):
-        """Where the curve at full speed meets the system (``Duty``); None where it never does."""
+    @property
+    def density(self) -> float:
+        return self.intake.place.density
+
+    @property
+    def displaces(self) -> bool:
+        return isinstance(self.pump, DisplacementPump)
+
+    # What the system needs ------------------------------------------------------------------
+
+    def system(self, flow: float, pressure: float | None = None) -> float:
+        """Head the pump must give to leave a pressure (Pa, None: what works) at the outlet, m.
+
+        Infinite where a pressure-reducing valve on the way holds less.
+        """
+        wanted = self.need.works_pa if pressure is None else pressure
         try:
-            return duty(self.pump, self.system)
-        except RangeError:
-            raise
+            start = self.line.start_for(wanted, flow)
+        except InputError:
+            return math.inf
+        return start / self.weight + self.intake.lift + self.intake.lost(flow)
+
+    @cached_property
+    def needed(self) -> float:
+        """``system`` at the full flow, m."""
+        return self.system(self.flow)
+
+    @property
+    def covers(self) -> bool:
+        """Whether the pump's table covers the full flow."""
+        return self.flow <= self.pump.largest_flow * (1 + SLACK)
+
+    @cached_property
+    def available(self) -> float | None:
+        """Head at full speed and full flow, m; None past the end of the pump's table."""
+        return self.pump.head_at(min(self.flow, self.pump.largest_flow)) if self.covers else None
+
+    @cached_property
+    def duty(self) -> sets.Duty | None:
+        """Where the curve at full speed meets the system; None where it never does."""
+        if self.pump.shut_off_head <= self.system(0.0):
+            return None
+        return sets.duty(self.pump, self.system)
+
+    # The set pressure -----------------------------------------------------------------------
+
+    @cached_property
+    def least_set(self) -> float | None:
+        """Least pressure at the pump that is enough at the outlet and leaves every crest above
+        zero, Pa; None where a pressure-reducing valve on the way holds less."""
+        line, need = self.line, self.need
+        try:
+            start = line.start_for(max(need.sure_pa, need.works_pa + 1.0), need.flow_m3s)
         except InputError:
             return None
+        crest = line.start_pa - min(line.crest(0.0), line.crest(need.flow_m3s))
+        return max(start, crest, 0.0)
 
-    def state(self, flow):
+    @property
+    def advised(self) -> float:
+        """Pressure to set at the pump, a little over the least, Pa."""
+        if self.least_set is None:  # a valve on the way is at fault, whatever the start has
+            rise = self.line.rise_m + self.line.loss(self.flow)
+            return max(0.0, self.need.sure_pa + self.weight * rise)
+        return self.least_set * (1 + SAFE)
+
+    @property
+    def set_pressure(self) -> float:
+        return self.advised if self.given_set is None else self.given_set
+
+    def held_head(self, flow: float) -> float:
+        """Head the pump gives while its set pressure is held at its outlet, m."""
+        return self.set_pressure / self.weight + self.intake.lift + self.intake.lost(flow)
+
+    @property
+    def shut_off_pa(self) -> float:
+        """Pressure at the pump's outlet with everything closed and the control failed, Pa."""
+        return self.weight * (self.pump.shut_off_head - self.intake.lift)
+
+    @property
+    def holds(self) -> bool:
+        """Whether the pump reaches its set pressure with everything closed."""
+        return self.held_head(0.0) <= self.pump.shut_off_head * (1 + SLACK)
+
+    @property
+    def runs_on(self) -> bool:
+        """Whether a set pressure that was given is never reached, so that nothing stops the pump.
+
+        One worked out is only ever advised where the pump reaches it.
+        """
+        return self.given_set is not None and not self.holds
+
+    # At a flow ------------------------------------------------------------------------------
+
+    def state(self, flow: float) -> State | None:
         """``State`` at a flow under speed control; None past the end of the pump's table."""
-        if flow > self.pump.largest_flow:
+        if flow > self.pump.largest_flow * (1 + SLACK):
             return None
-        most, wanted = self.pump.head_at(flow), self.held_head(flow)
-        held = wanted <= most
-        if wanted <= 0:  # the water runs by itself; the pump stands
-            head, speed = 0.0, 0.0
-        else:
-            head, speed = (wanted, self._speed(flow, wanted)) if held else (most, 1.0)
-        site = self.site
-        outlet = site.weight * (head - site.lift - site.suction_at(flow))
-        tap = outlet - site.weight * (site.climb + self.loss(flow))
-        return State(flow, head, speed, outlet, tap, self.power(flow, speed), held)
+        most = self.pump.head_at(min(flow, self.pump.largest_flow))
+        wanted = self.held_head(flow)
+        stands, held = wanted <= 0, wanted <= most
+        head = 0.0 if stands else min(wanted, most)
+        speed = 0.0 if stands else self.pump.slowed_to(flow, wanted) if held else 1.0
+        start = self.weight * (head - self.intake.lift - self.intake.lost(flow))
+        if held and not stands:
+            start = self.set_pressure  # the same number that another sheet is given
+        left = self.line.points(flow, start)[-1].pressure_pa
+        power = 0.0 if stands else self.power(flow, speed)
+        return State(flow, head, speed, start, left, power, held, stands)
 
-    def _speed(self, flow, head):
-        """Speed for a head above zero."""
-        try:
-            return self.pump.speed_for(flow, head)
-        except RangeError:
-            # A head so low that the slowed table ends before this flow: the
-            # curve is carried on in a straight line, as a network solver would.
-            slowest = flow / self.pump.largest_flow
-            return root(lambda s: self.pump.head_and_slope(flow, s)[0] - head, 1e-6, slowest, 1e-9)
+    @property
+    def running(self) -> State | None:
+        """``State`` at the full flow."""
+        return self.state(self.flow)
 
-    def power(self, flow, speed):
+    def line_at(self, state: State) -> Line:
+        """The line from the pump's outlet as it then is, and as it is with everything closed."""
+        highest = self.state(0.0).start
+        return replace(self.line, start_pa=state.start, highest_pa=highest)
+
+    @property
+    def failed(self) -> Line:
+        """The line under the pump's shut-off head, its control failed."""
+        return replace(self.line, start_pa=self.shut_off_pa, highest_pa=None)
+
+    def power(self, flow: float, speed: float) -> float | None:
         """Power drawn, W; None where the table tells neither power nor efficiency."""
-        if speed == 0:
-            return 0.0
         try:
-            drawn = self.pump.power_at(flow, speed, self.site.density)
+            drawn = self.pump.power_at(flow, speed, self.density)
             if drawn is not None:
                 return drawn
-            shaft = self.pump.shaft_power_at(flow, speed, self.site.density)
+            shaft = self.pump.shaft_power_at(flow, speed, self.density)
         except RangeError:
             return None
-        return (
-            None
-            if shaft is None
-            else electrical_power(shaft, self.site.motor, self.site.controller)
-        )
+        return None if shaft is None else electrical_power(shaft, self.motor, self.controller)
 
-    def npsh_required(self, flow, speed):
-        """m; None where the table does not tell, or the pump stands still."""
-        if speed == 0:
-            return None
+    def npsh_required(self, flow: float, speed: float) -> float | None:
+        """m; None where the table does not tell."""
         try:
-            return self.pump.npsh_required_at(flow, speed)
+            return self.pump.npsh_required_at(min(flow, self.pump.largest_flow), speed)
         except RangeError:
             return None
 
-    def best_share(self, flow, speed):
+    def best_share(self, flow: float, speed: float) -> float | None:
         """The flow as a share of the best flow at that speed; None where it is not known."""
         best = self.pump.best
-        return None if best is None or speed == 0 else flow / (speed * best.flow)
+        if best is None or speed == 0 or self.displaces:
+            return None
+        return flow / (speed * best.flow)
+
+    # Small draws ----------------------------------------------------------------------------
+
+    @property
+    def least(self) -> float | None:
+        """Least flow to leave the pump running at, m3/s: as given, else by practice."""
+        if self.steady.least is not None:
+            return self.steady.least
+        best = self.pump.best
+        return None if best is None or self.displaces else least_flow(best.flow)
+
+    @property
+    def restart(self) -> float:
+        """Pressure at which the control starts the pump again, Pa."""
+        return restart_head(self.set_pressure / self.weight) * self.weight
+
+    def drawdown(self) -> float | None:
+        """Water the small tank gives between set pressure and restart, m3; None without one."""
+        if self.steady.tank is None or not 0 < self.set_pressure <= MOST_SET:
+            return None
+        charge = max(0.0, self.restart - practice.PRECHARGE_GAP)
+        air = self.intake.place.air_pa
+        return storage.drawdown(self.steady.tank, charge, self.restart, self.set_pressure, air)
+
+    def refills_at(self) -> float:
+        """The most the pump gives while it fills that tank, m3/s: at full speed and restart."""
+        if self.held_head(0.0) >= self.pump.shut_off_head:
+            return self.pump.largest_flow
+        head = self.restart / self.weight + self.intake.lift
+        if head <= self.pump.least_head:
+            return self.pump.largest_flow
+        return self.pump.flow_at(min(head, self.pump.shut_off_head))
+
+    # Altitude -------------------------------------------------------------------------------
+
+    def at_altitude(self, altitude: float) -> Case:
+        """At another height above sea level, m."""
+        return replace(self, intake=replace(self.intake, altitude=altitude))
+
+    def holds_to(self) -> float:
+        """The altitude (m) up to which NPSH, margin and usual lift are kept; 0: nowhere."""
+        state = self.running
+        required = None if state is None or state.stands else (
+            self.npsh_required(self.flow, state.speed)
+        )  # fmt: skip
+
+        def spare(altitude: float) -> float:
+            there = self.at_altitude(altitude).intake
+            left = there.usual_lift - there.lift
+            if required is None:
+                return left
+            return min(left, there.available(self.flow) - required - practice.NPSH_MARGIN)
+
+        return largest(spare, FURTHEST_UP)
+
+
+GUARDS = (
+    ("both", "A pressure switch or bypass, and a relief valve"),
+    ("switch", "A pressure switch or bypass only"),
+    ("relief", "A relief valve only"),
+    ("none", "Neither"),
+)
+
+
+def case_of(values: Values) -> Case:
+    """The ``Case`` of a form's values."""
+    several = sections(values.line)
+    pipe = several or (
+        Section(chosen_pipe(values), values.length * (1 + values.extra), values.climb),
+    )
+    line = Line(
+        pipe,
+        0.0,
+        values.water,
+        hottest_k=values.hottest,
+        lowest_m=values.lowest,
+        highest_m=values.highest,
+    )
+    return Case(
+        chosen_pump(values),
+        line,
+        Need(values.flow, values.wanted, values.wanted),
+        Intake(values.lift, values.suction, values.flow, values.water, values.altitude),
+        given_set=values.set,
+        grade=GRADES.get(values.grade),
+        guard=values.guard or "both",
+        motor=values.motor,
+        controller=values.controller,
+        steady=Draw(values.draw, values.least, values.tank),
+        counted=bool(several),
+    )

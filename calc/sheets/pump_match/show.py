@@ -1,252 +1,312 @@
-"""Figures, working, table and chart of the pump_match sheet."""
+"""Figures, working, tables and chart of the pump_match sheet."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
 
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
-from calc.pump.curve import DisplacementPump
 from calc.pump.laws import water_power, wire_to_water
 from calc.pump.sets import strongest_head, weakest_head
+from calc.sheets.parts.line_judge import AIR
+from calc.sheets.parts.pipe_working import line_steps, sections_table
+from calc.sheets.pump_match.case import SAFE, Case, State
 from calc.units import GRAVITY
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
 
 CHART_POINTS = 25
 LABEL_ROOM = 0.08  # of the chart's width: marks closer than this would print over each other
-BLANK = Value(GRAVITY, "number", 6)
+RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
 
 
-def figures(case):
-    """The key figures: at the full flow where the pump reaches it, else where it stops."""
-    site, state = case.site, case.state(case.site.flow)
+def below_zero(pressure_pa: float) -> str:
+    """What a pressure below zero means: "" for none."""
+    if pressure_pa < -AIR:
+        return "not a real pressure: the water column breaks before"
+    return "below zero: the water does not arrive" if pressure_pa < 0 else ""
+
+
+def figures(case: Case) -> tuple[Figure, ...]:
+    """The key figures: at the full flow where the pump's table covers it."""
+    state = case.running
     found = []
-    if case.enough:
-        found += [
-            Figure("Pressure at the tap, everything open", state.tap, "pressure", main=True),
-            Figure("Speed of the pump", state.speed, "percent", note="of full"),
-        ]
+    if state is not None:
+        note = below_zero(state.left)
+        found.append(Figure(RUNNING, state.left, "pressure", note=note, main=True))
+        if not state.stands:
+            found.append(Figure("Speed of the pump", state.speed, "percent", note="of full"))
     if case.duty is not None:
         note = "end of the pump's table" if case.duty.past_end else "at full speed"
-        most = Figure(
-            "Most it gives at that pressure",
-            case.duty.flow,
-            "flow",
-            note=note,
-            main=not case.enough,
-        )
-        found.append(most)
-    if case.advised > 0:
-        found.append(
-            Figure("Pressure to set at the pump", case.advised, "pressure", main=case.enough)
-        )
-    found.append(Figure("Head needed with everything open", case.needed, "head"))
-    if state is not None and state.power is not None and case.enough:
+        label = "Maximum flow at needed pressure"
+        found.append(Figure(label, case.duty.flow, "flow", note=note, main=not case.covers))
+    advised = case.given_set is not None or (state is not None and state.held)
+    if case.set_pressure > 0 and advised and not (state is not None and state.stands):
+        note = "" if case.given_set is not None else "worked out"
+        label = "Set pressure at the pump"
+        found.append(Figure(label, case.set_pressure, "pressure", note=note, main=True))
+    if math.isfinite(case.needed):
+        found.append(Figure("Head needed", case.needed, "head", note="with everything open"))
+    return (*found, *_rest(case, state))
+
+
+def _rest(case: Case, state: State | None) -> list[Figure]:
+    static = case.line_at(case.state(0.0)).most_static
+    found = [
+        Figure(STATIC, static, "pressure", note=below_zero(static)),
+        Figure("Water speed", case.line.speed(case.flow), "speed"),
+    ]
+    if state is not None and state.power is not None:
         found.append(Figure("Power drawn", state.power, "power"))
-    required = case.npsh_required(site.flow, state.speed) if state is not None else None
-    if required is not None:
-        found.append(Figure("NPSH over what is required", site.npsh_available - required, "head"))
-    return tuple(found)
+    if state is not None and not state.stands:
+        has = case.intake.available(case.flow)
+        note = "below zero: the water boils first" if has < 0 else ""
+        found.append(Figure("NPSH available", has, "head", note=note))
+        required = case.npsh_required(state.flow, state.speed)
+        if required is not None:
+            found.append(Figure("NPSH required", required, "head"))
+    if case.shut_off_pa > 0:
+        most = max(stress.pressure_pa for stress in case.failed.stresses())
+        note = "on the pipe, against a closed valve"
+        label = "Pressure where the switch acts" if case.displaces else "Pressure if control fails"
+        found.append(Figure(label, most, "pressure", note=note))
+    return found
 
 
-def table(case):
+# Tables -------------------------------------------------------------------------------------
+
+
+def tables(case: Case) -> tuple[Table, ...]:
+    """Zero, half and full demand; every section where the line was given by sections."""
+    several = ()
+    if case.counted:
+        state = case.running or case.state(0.0)
+        several = (sections_table(case.line_at(state), state.flow),)
+    return (_demand(case), *several)
+
+
+def _demand(case: Case) -> Table:
     """Zero, half and full demand under speed control."""
     rows = []
     for name, share in (("Nothing open", 0.0), ("Half open", 0.5), ("Everything open", 1.0)):
-        flow = share * case.site.flow
+        flow = share * case.flow
         state, system = case.state(flow), case.system(flow)
+        head = system if math.isfinite(system) else None
         if state is None:
-            rows.append((name, flow, system, None, None, None, None))
+            rows.append((name, flow, head, None, None, None, None))
         else:
-            tap = state.tap if state.tap > 0 else None
-            rows.append((name, flow, system, state.speed, state.outlet, tap, state.power))
+            start, left = (p if p >= 0 else None for p in (state.start, state.left))
+            rows.append((name, flow, head, state.speed, start, left, state.power))
     columns = (
         Column("Demand"),
         Column("Flow", "flow"),
-        Column("Head the system takes", "head"),
+        Column("Head needed", "head"),
         Column("Pump speed", "percent", 2),
         Column("At the pump", "pressure"),
-        Column("At the tap", "pressure"),
+        Column("At the outlet", "pressure"),
         Column("Power drawn", "power"),
     )
     note = "A dash: past the pump's table, not known, or no pressure left."
     return Table("From nothing open to everything open", columns, tuple(rows), note=note)
 
 
-def chart(case, grade):
+# The chart ----------------------------------------------------------------------------------
+
+
+def chart(case: Case) -> Chart:
     """Pump curve with its band, system curve, held pressure and where they meet."""
-    pump, site = case.pump, case.site
+    pump = case.pump
     flows = tuple(pump.largest_flow * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
     top = 1.25 * pump.shut_off_head
-    series = [Series("Pump at full speed", flows, tuple(pump.head_at(flow) for flow in flows))]
-    if grade is not None:
-        name = f"Grade {grade.key}"
-        series += [
-            Series(
-                f"{name}, weakest",
-                flows,
-                tuple(weakest_head(pump, q, grade) for q in flows),
-                "dashed",
-            ),
-            Series(
-                f"{name}, strongest",
-                flows,
-                tuple(strongest_head(pump, q, grade) for q in flows),
-                "dashed",
-            ),
-        ]
-    end = max(pump.largest_flow, site.flow)
-    system = [
-        (q, case.system(q)) for q in (end * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
+    series = [
+        Series("Pump at full speed", flows, tuple(pump.head_at(flow) for flow in flows)),
+        *_band(case, flows),
+        *_system(case, top),
     ]
-    shown = [(q, head) for q, head in system if head <= top] or system[:2]
-    series.append(
-        Series("What the system takes", *(tuple(part) for part in zip(*shown, strict=True)))
-    )
     held = tuple(min(case.held_head(flow), pump.head_at(flow)) for flow in flows)
     series.append(Series("Held at the set pressure", flows, held))
-    marks = []
-    if case.needed <= top:
-        marks.append((site.flow, case.needed, "yours"))
-    apart = LABEL_ROOM * end
-    if case.duty is not None and (not marks or abs(case.duty.flow - site.flow) > apart):
-        marks.append((case.duty.flow, case.duty.head, "most"))
     return Chart(
         "curves",
         "Pump and system",
         "Head against flow: the pump's falling curve with its tolerance band, the system's rising "
-        "curve, and "
-        "yours, where everything is open; most, where the two meet.",
+        "curve, and yours, where everything is open; most, where the two meet.",
         "Flow",
         "flow",
         "Head",
         "head",
         tuple(series),
-        marks=tuple(marks),
+        marks=_marks(case, top),
     )
 
 
-def steps(case, values):
+def _band(case: Case, flows: tuple[float, ...]) -> list[Series]:
+    if case.band is None:
+        return []
+    name, pump, grade = f"Grade {case.band.key}", case.pump, case.band
+    weakest = tuple(weakest_head(pump, flow, grade) for flow in flows)
+    strongest = tuple(strongest_head(pump, flow, grade) for flow in flows)
+    return [
+        Series(f"{name}, weakest", flows, weakest, "dashed"),
+        Series(f"{name}, strongest", flows, strongest, "dashed"),
+    ]
+
+
+def _system(case: Case, top: float) -> list[Series]:
+    end = max(case.pump.largest_flow, case.flow)
+    spots = (end * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
+    system = [(flow, case.system(flow)) for flow in spots]
+    if not math.isfinite(system[0][1]):
+        return []
+    shown = [(flow, head) for flow, head in system if head <= top] or system[:2]
+    xs, ys = zip(*shown, strict=True)
+    return [Series("Head needed", xs, ys)]
+
+
+def _marks(case: Case, top: float) -> tuple[tuple[float, float, str], ...]:
+    marks = []
+    if case.needed <= top:
+        marks.append((case.flow, case.needed, "yours"))
+    apart = LABEL_ROOM * max(case.pump.largest_flow, case.flow)
+    duty = case.duty
+    if duty is not None and (not marks or abs(duty.flow - case.flow) > apart):
+        marks.append((duty.flow, duty.head, "most"))
+    return tuple(marks)
+
+
+# The working --------------------------------------------------------------------------------
+
+
+def steps(case: Case, values: Values) -> tuple[Step, ...]:
     """The working at the full flow."""
-    site, flow = case.site, Value(case.site.flow, "flow")
-    density = Value(site.density, "density", 5)
-    loss = Value(case.loss(flow.value), "head")
-    found = [*_friction_steps(case, values, flow, loss)]
-    pressure = Value(site.wanted / site.weight, "head")
-    found += [
+    state = case.running
+    found = []
+    if not case.counted:
+        found.append(
+            Step(
+                "Length with bends and valves",
+                "L = L_pipe * (1 + a)",
+                {"L_pipe": Value(values.length, "length"), "a": Value(values.extra, "percent")},
+                Value(case.line.length_m, "length"),
+            )
+        )
+    found += _needed_steps(case)
+    if state is not None:
+        found += line_steps(case.line_at(state), case.flow)
+    found += _meeting_step(case)
+    if state is not None and not state.stands:
+        found += _running_steps(case, state)
+    found.append(_npsh_step(case))
+    return tuple(found)
+
+
+def _weighed(case: Case) -> dict[str, Value]:
+    return {"rho": Value(case.density, "density", 5), "g": Value(GRAVITY, "number", 6)}
+
+
+def _needed_steps(case: Case) -> list[Step]:
+    """From the pressure needed to the head of the pump and the pressure to set."""
+    if case.line.reduced:
+        note = (
+            "From the outlet back to the pump: climb and loss are added from section to section, "
+            "and what a pressure-reducing valve takes wide open."
+        )
+        return [Step("Head the pump must give", note=note)]
+    intake = case.intake
+    pressure = Value(case.need.works_pa / case.weight, "head")
+    loss = Value(case.line.loss(case.flow), "head")
+    rise = Value(case.line.rise_m, "length")
+    return [
         Step(
-            "Pressure wanted, as a height of water",
+            "Pressure needed, as a height of water",
             "H_w = p_w / (rho * g)",
-            {"p_w": Value(site.wanted, "pressure"), "rho": density, "g": BLANK},
+            {"p_w": Value(case.need.works_pa, "pressure"), **_weighed(case)},
             pressure,
         ),
         Step(
             "Head the pump must give",
-            "H = h_lift + h_s + z + h_f + H_w",
+            "H = h_lift + h_s + z + h_l + H_w",
             {
-                "h_lift": Value(site.lift, "length"),
-                "h_s": Value(site.suction_loss, "head"),
-                "z": Value(site.climb, "length"),
-                "h_f": loss,
+                "h_lift": Value(intake.lift, "length"),
+                "h_s": Value(intake.lost(case.flow), "head"),
+                "z": rise,
+                "h_l": loss,
                 "H_w": pressure,
             },
             Value(case.needed, "head"),
+            note="h_s is lost in the suction pipe, h_l on the way to the outlet.",
         ),
-        Step(
-            "Pressure to set at the pump's outlet",
-            "p_set = p_w + rho * g * (z + h_f)",
-            {
-                "p_w": Value(site.wanted, "pressure"),
-                "rho": density,
-                "g": BLANK,
-                "z": Value(site.climb, "length"),
-                "h_f": loss,
-            },
-            Value(case.advised, "pressure"),
-            note="A gauge at the pump reads this; the controller holds it.",
-        ),
-        *_meeting_steps(case),
+        *_set_step(case, rise, loss),
     ]
-    if case.enough and case.state(flow.value).speed > 0:
-        found += _running_steps(case, flow, density)
-    found.append(_npsh_step(case, density))
-    return tuple(found)
 
 
-def _friction_steps(case, values, flow, loss):
-    bore, velocity = (
-        Value(case.pipe.inside_m, "diameter"),
-        Value(case.velocity(flow.value), "speed"),
-    )
-    length, factor = Value(case.site.length, "length"), case.factor(flow.value)
+def _set_step(case: Case, rise: Value, loss: Value) -> list[Step]:
+    """The set pressure worked out, where the outlet and no crest decides it."""
+    wanted = max(case.need.sure_pa, case.need.works_pa + 1.0)
+    start = wanted + case.weight * (rise.value + loss.value)
+    title = "Pressure to set at the pump"
+    if case.least_set is None or abs(case.least_set - start) > 1.0:
+        return [
+            Step(title, note="The least that leaves no point of the pipe below zero, and a little.")
+        ]
     return [
         Step(
-            "Speed in the pipe",
-            "v = Q / (pi / 4 * D**2)",
-            {"Q": flow, "D": bore},
-            velocity,
-            note=f"{case.pipe.label}: the bore is its real inside diameter.",
-            source=case.pipe.source,
-        ),
-        Step(
-            "Length with bends and valves",
-            "L = L_pipe * (1 + a)",
-            {"L_pipe": Value(values.length, "length"), "a": Value(values.extra, "percent")},
-            length,
-        ),
-        Step(
-            "Reynolds number",
-            "Re = v * D / nu",
-            {"v": velocity, "D": bore, "nu": Value(case.site.viscosity, "kinematic", 4)},
-            Value(case.reynolds(flow.value), "number"),
-            note=f"It gives a friction factor f = {factor:.4f} (Colebrook; 64/Re where the flow "
-            "is laminar).",
-        ),
-        Step(
-            "Head lost to friction",
-            "h_f = f * L / D * v**2 / (2 * g)",
-            {"f": Value(factor, "number", 4), "L": length, "D": bore, "v": velocity, "g": BLANK},
-            loss,
-            source="Darcy-Weisbach",
-        ),
+            title,
+            "p_set = (1 + b) * (p_sure + rho * g * (z + h_l))",
+            {
+                "b": Value(SAFE, "percent", 2),
+                "p_sure": Value(wanted, "pressure"),
+                **_weighed(case),
+                "z": rise,
+                "h_l": loss,
+            },
+            Value(case.advised, "pressure"),
+            note="p_sure is a tenth more than the pressure needed, so that it is not borderline; "
+            "b covers the rounding. The controller holds it at the pump.",
+        )
     ]
 
 
-def _meeting_steps(case):
+def _meeting_step(case: Case) -> list[Step]:
+    title = "Where pump and system meet"
     if case.duty is None:
-        note = (
-            "The pump's highest head is below what the system takes with no flow: they never meet."
-        )
-        return [Step("Where pump and system meet", note=note)]
+        note = "The pump's shut-off head is below the head needed with no flow: they never meet."
+        return [Step(title, note=note)]
     if case.duty.past_end:
-        note = (
-            "At the last flow of its table the pump still has head to spare: they meet beyond it."
-        )
-        return [Step("Where pump and system meet", note=note)]
+        note = "At the last flow of its table the pump still has head left: they meet beyond it."
+        return [Step(title, note=note)]
+    if case.line.reduced:
+        note = "The flow at which the pump's curve gives the head needed at that flow."
+        return [Step(title, note=note)]
     return [
         Step(
             "Where pump and system meet at full speed",
-            "H_meet = h_0 + h_f + h_s",
+            "H_meet = h_0 + h_l + h_s",
             {
-                "h_0": Value(case.static(), "head"),
-                "h_f": Value(case.loss(case.duty.flow), "head"),
-                "h_s": Value(case.site.suction_at(case.duty.flow), "head"),
+                "h_0": Value(case.system(0.0), "head"),
+                "h_l": Value(case.line.loss(case.duty.flow), "head"),
+                "h_s": Value(case.intake.lost(case.duty.flow), "head"),
             },
             Value(case.duty.head, "head"),
-            note="The flow at which the pump's curve gives as much as lift, climb and wanted "
-            "pressure (h_0), "
-            "friction (h_f) and suction (h_s) take at that flow.",
+            note="The flow at which the pump's curve gives as much as lift, climb and needed "
+            "pressure (h_0) and all friction (h_l, h_s) use at that flow.",
         )
     ]
 
 
-def _running_steps(case, flow, density):
-    state = case.state(flow.value)
-    head, speed = Value(state.head, "head"), Value(state.speed, "percent")
-    found = [_speed_step(case, flow, head, speed)]
-    power = Value(water_power(flow.value, state.head, density.value), "power")
-    found.append(
+def _running_steps(case: Case, state: State) -> list[Step]:
+    flow, head = Value(state.flow, "flow"), Value(state.head, "head")
+    speed = Value(state.speed, "percent")
+    power = Value(water_power(flow.value, state.head, case.density), "power")
+    found = [
+        *_speed_step(case, flow, head, speed),
         Step(
             "Power in the water",
             "P_w = rho * g * Q * H",
-            {"rho": density, "g": BLANK, "Q": flow, "H": head},
+            {**_weighed(case), "Q": flow, "H": head},
             power,
-        )
-    )
+        ),
+    ]
     if state.power:
         found.append(
             Step(
@@ -258,8 +318,8 @@ def _running_steps(case, flow, density):
                 "speed.",
             )
         )
-    share = case.best_share(flow.value, state.speed)
-    if share is not None and not isinstance(case.pump, DisplacementPump):
+    share = case.best_share(state.flow, state.speed)
+    if share is not None:
         found.append(
             Step(
                 "Where on the curve",
@@ -273,42 +333,46 @@ def _running_steps(case, flow, density):
     return found
 
 
-def _speed_step(case, flow, head, speed):
-    if isinstance(case.pump, DisplacementPump):
+def _speed_step(case: Case, flow: Value, head: Value, speed: Value) -> list[Step]:
+    title = "Speed that gives this head"
+    if case.displaces:
         full = Value(case.pump.largest_flow, "flow")
         similar = Value(flow.value + (1 - speed.value) * full.value, "flow")
-        return Step(
-            "Speed that gives this head",
-            "Q_1 = Q + (1 - s) * Q_free",
-            {"Q": flow, "s": speed, "Q_free": full},
-            similar,
-            note="The speed at which the full-speed curve, moved by the flow that slowing takes "
-            "off, gives the "
-            "head needed.",
+        return [
+            Step(
+                title,
+                "Q_1 = Q + (1 - s) * Q_free",
+                {"Q": flow, "s": speed, "Q_free": full},
+                similar,
+                note="The speed at which the full-speed curve, moved by the flow that slowing "
+                "takes off, gives the head; below its table the pump moves its flow at any head.",
+            )
+        ]
+    full_head = case.pump.head_and_slope(flow.value / speed.value)[0]
+    return [
+        Step(
+            title,
+            "H = s**2 * H_1",
+            {"s": speed, "H_1": Value(full_head, "head")},
+            head,
+            note="H_1 is the full-speed curve's head at the flow Q / s; s is found by trial.",
+            source="affinity laws",
         )
-    return Step(
-        "Speed that gives this head",
-        "H = s**2 * H_1",
-        {"s": speed, "H_1": Value(case.pump.head_and_slope(flow.value / speed.value)[0], "head")},
-        head,
-        note="H_1 is the full-speed curve's head at the flow Q / s; s is found so that this holds.",
-        source="affinity laws",
-    )
+    ]
 
 
-def _npsh_step(case, density):
-    site = case.site
+def _npsh_step(case: Case) -> Step:
+    intake = case.intake
     return Step(
         "NPSH available",
         "NPSH = (p_air - p_v) / (rho * g) - h_lift - h_s",
         {
-            "p_air": Value(site.place.air_pa, "pressure", 4),
-            "p_v": Value(site.place.vapour_pa, "pressure"),
-            "rho": density,
-            "g": BLANK,
-            "h_lift": Value(site.lift, "length"),
-            "h_s": Value(site.suction_loss, "head"),
+            "p_air": Value(intake.place.air_pa, "pressure", 4),
+            "p_v": Value(intake.place.vapour_pa, "pressure"),
+            **_weighed(case),
+            "h_lift": Value(intake.lift, "length"),
+            "h_s": Value(intake.lost(case.flow), "head"),
         },
-        Value(site.npsh_available, "head"),
-        note="Absolute pressures; compare with the NPSH the pump requires at this flow.",
+        Value(intake.available(case.flow), "head"),
+        note="Absolute pressures; compare with the NPSH the pump needs at this flow.",
     )

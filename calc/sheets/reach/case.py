@@ -1,73 +1,70 @@
-"""What a pump's pressure leaves at the top of one pipe, for the sheet that asks if it reaches."""
+"""One line from a held pressure to an outlet, from what a reader gave: numbers only."""
 
-import math
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
-from calc import water
-from calc.pipe import friction, pipes
-from calc.units import GALLON_US, GRAVITY, MINUTE, PSI
+from calc import practice
+from calc.pipe.line import Line, Section
+from calc.sheets.parts.line_judge import Need
+from calc.sheets.parts.line_rows import sections
+from calc.sheets.parts.pipe_choice import chosen_pipe
 
-HOUSE = 30 * PSI  # Pa, low end of 30-40 psi for a house; common practice, no source
-DRIP = 20 * PSI  # Pa, suits drip lines; common practice, no source
-TROUGH = 5 * PSI  # Pa, enough to fill through an open float valve; common practice, no source
-SHOWER = 2 * GALLON_US / MINUTE  # m3/s, a shower or sink; common practice, no source
-HOSE = 10 * GALLON_US / MINUTE  # m3/s, a garden hose; common practice, no source
-FASTEST = 1.5  # m/s, about 5 ft/s, for supply lines; common practice, no source
-TIGHT = 0.7  # of the wanted pressure: below it people complain; common practice, no source
+if TYPE_CHECKING:
+    from calc.page.form import Values
 
 USES = (
-    ("house", "House: showers and sinks", HOUSE),
-    ("drip", "Drip lines", DRIP),
-    ("trough", "Trough or tank, filled openly", TROUGH),
+    ("house", "House: showers and sinks"),
+    ("drip", "Drip lines"),
+    ("trough", "Open trough or tank"),
+    ("own", "Another pressure"),
 )
 
 
 @dataclass(frozen=True)
-class Line:
-    """One pipe to one tap; SI: pressure Pa, climb and length m, temperature K."""
+class Case:
+    """A line and what is asked of it.
 
-    pressure: float
-    climb: float
-    length: float
-    pipe: pipes.Pipe
-    temperature: float
+    most: the maximum flow of the pump at its set pressure, m3/s (None: not known); extra: share
+    of length added to the one pipe; counted: the line was given section by section.
+    """
 
-    @property
-    def weight(self):
-        """Pa per metre of climb."""
-        return water.density(self.temperature) * GRAVITY
-
-    def loss(self, flow):
-        """Head lost to friction at ``flow`` (m3/s), m."""
-        if flow == 0:
-            return 0.0
-        viscosity = water.kinematic_viscosity(self.temperature)
-        speed = self.speed(flow)
-        bore = self.pipe.inside_m
-        factor = friction.friction_factor(speed * bore / viscosity, self.pipe.roughness_m / bore)
-        return factor * self.length / bore * speed**2 / (2 * GRAVITY)
-
-    def speed(self, flow):
-        """Mean speed in the pipe, m/s."""
-        return flow / (math.pi / 4 * self.pipe.inside_m**2)
-
-    def left(self, flow):
-        """Pressure at the tap at ``flow``, Pa; negative where the water does not arrive."""
-        return self.pressure - self.weight * (self.climb + self.loss(flow))
-
-    def largest_flow(self, wanted, most):
-        """The largest flow up to ``most`` (m3/s) that leaves ``wanted`` Pa; 0 where none does."""
-        if self.left(0.0) <= wanted:
-            return 0.0
-        if self.left(most) >= wanted:
-            return most
-        low, high = 0.0, most
-        for _ in range(60):
-            middle = (low + high) / 2
-            low, high = (middle, high) if self.left(middle) >= wanted else (low, middle)
-        return low
+    line: Line
+    need: Need
+    most: float | None
+    extra: float
+    counted: bool
 
     @property
-    def rating(self):
-        """Pressure rating at the water's temperature, Pa; None where none is known."""
-        return pipes.rating_at(self.pipe, self.temperature) if self.pipe.rating_pa else None
+    def asks_too_much(self) -> bool:
+        """Whether more flow is asked than the pump gives."""
+        return self.most is not None and self.need.flow_m3s > self.most * (1 + 1e-9)
+
+
+def levels(use: str, own_pa: float | None) -> tuple[float, float]:
+    """(works, comfortable) of a use in Pa. own_pa: the pressure given for the use "own"."""
+    if use == "house":
+        return practice.SHOWER_WORKS, practice.SHOWER_COMFORTABLE
+    if use == "own":
+        return own_pa or 0.0, own_pa or 0.0
+    works = practice.DRIP_PRESSURE if use == "drip" else practice.TROUGH_WORKS
+    return works, works
+
+
+def case_of(values: Values) -> Case:
+    """The ``Case`` of a form's values."""
+    several = sections(values.line)
+    pipe = several or (
+        Section(chosen_pipe(values), values.length * (1 + values.extra), values.climb),
+    )
+    line = Line(
+        pipe,
+        values.pressure,
+        values.water,
+        hottest_k=values.hottest,
+        lowest_m=values.lowest,
+        highest_m=values.highest,
+    )
+    need = Need(values.flow, *levels(values.use, values.wanted))
+    return Case(line, need, values.most, values.extra, bool(several))

@@ -1,166 +1,169 @@
-"""The figures, working, table and chart of the sheet that asks if the water reaches."""
+"""The figures, working, tables and chart of the sheet that asks if the water reaches."""
 
-from calc import water
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice, water
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
-from calc.pipe import friction
-from calc.sheets.reach.case import HOSE, SHOWER
+from calc.sheets.parts.line_judge import below_zero
+from calc.sheets.parts.pipe_working import line_steps, rating_step, sections_table
 from calc.units import GRAVITY
 
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.sheets.reach.case import Case
+    from calc.units import Reader
 
-def figures(line, values):
-    running, standing = line.left(values.flow), line.left(0.0)
-    return (
-        Figure("Pressure at the top, running", running, "pressure", main=True),
-        Figure("Standing, all taps shut", standing, "pressure"),
-        Figure("Taken by the climb", line.climb * line.weight, "pressure"),
-        Figure("Taken by friction", line.loss(values.flow) * line.weight, "pressure"),
-        Figure(
-            "Highest this pressure lifts", line.pressure / line.weight, "head", note="with no flow"
-        ),
-        Figure("Speed in the pipe", line.speed(values.flow), "speed"),
-    )
+RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
+TOO_MUCH = "more than the pump gives"
+LEVEL_WORDS = {"stop": "too weak", "care": "borderline", "note": "works", "": "comfortable"}
 
 
-def steps(line, values):
-    density = Value(water.density(line.temperature), "density", 4)
-    gravity = Value(GRAVITY, "number", 6)
+def figures(case: Case) -> tuple[Figure, ...]:
+    """The key figures, what runs first."""
+    line, flow = case.line, case.need.flow_m3s
+    left, rise = line.left(flow), line.weight * line.rise_m
+    stress = max(one.pressure_pa for one in line.stresses())
     found = [
-        Step(
-            "The pump's pressure as a height of water",
-            "H = p / (rho * g)",
-            {"p": Value(line.pressure, "pressure"), "rho": density, "g": gravity},
-            Value(line.pressure / line.weight, "head"),
-        )
+        Figure(RUNNING, left, "pressure", main=True, note=below_zero(left)),
+        Figure(STATIC, line.static, "pressure", note=below_zero(line.static)),
+        Figure("Gained by the drop" if rise < 0 else "Lost to the climb", abs(rise), "pressure"),
+        Figure("Friction loss", line.loss(flow) * line.weight, "pressure"),
+        Figure("Highest reach with no flow", line.reach_m, "head", note="above the start"),
+        Figure("Water speed", line.speed(flow), "speed"),
+        Figure("Highest pressure in the pipe", stress, "pressure", note="with no flow"),
     ]
-    if values.flow > 0:
-        found += _friction_steps(line, values, gravity)
-    loss = line.loss(values.flow)
-    found.append(
-        Step(
-            "What is left at the top",
-            "p_top = p - rho * g * (z + h_f)",
-            {
-                "p": Value(line.pressure, "pressure"),
-                "rho": density,
-                "g": gravity,
-                "z": Value(line.climb, "length"),
-                "h_f": Value(loss, "head"),
-            },
-            Value(line.left(values.flow), "pressure"),
-        )
-    )
+    if case.counted or line.highest_m is not None:
+        least = line.crest(flow)
+        note = "" if least >= 0 else "below zero"
+        found.append(Figure("Lowest pressure on the way", least, "pressure", note=note))
     return tuple(found)
 
 
-def _friction_steps(line, values, gravity):
-    bore, speed = Value(line.pipe.inside_m, "diameter"), Value(line.speed(values.flow), "speed")
-    viscosity = water.kinematic_viscosity(line.temperature)
-    reynolds = speed.value * bore.value / viscosity
-    factor = friction.friction_factor(reynolds, line.pipe.roughness_m / bore.value)
-    return [
+def steps(case: Case, values: Values) -> tuple[Step, ...]:
+    """The working, from the pressure at the start to that at the outlet."""
+    line = case.line
+    found = [
         Step(
-            "Speed in the pipe",
-            "v = Q / (pi / 4 * D**2)",
-            {"Q": Value(values.flow, "flow"), "D": bore},
-            speed,
-            note=f"{line.pipe.label}: the bore is its real inside diameter.",
-            source=line.pipe.source,
-        ),
-        Step(
-            "Reynolds number",
-            "Re = v * D / nu",
-            {"v": speed, "D": bore, "nu": Value(viscosity, "kinematic", 4)},
-            Value(reynolds, "number"),
-        ),
-        Step(
-            "Friction factor",
-            note=f"f = {factor:.4f}, from the Colebrook equation (64/Re in smooth, slow flow) for a "
-            f"roughness of {line.pipe.roughness_m * 1e3:.4g} mm.",
-            source="Colebrook 1939",
-        ),
-        Step(
-            "Length with bends and valves",
-            "L = L_pipe * (1 + a)",
-            {"L_pipe": Value(values.length, "length"), "a": Value(values.extra, "percent")},
-            Value(line.length, "length"),
-        ),
-        Step(
-            "Head lost to friction",
-            "h_f = f * L / D * v**2 / (2 * g)",
+            "The pressure at the start as a height of water",
+            "H = p / (rho * g)",
             {
-                "f": Value(factor, "number"),
-                "L": Value(line.length, "length"),
-                "D": bore,
-                "v": speed,
-                "g": gravity,
+                "p": Value(line.start_pa, "pressure"),
+                "rho": Value(water.density(line.temperature_k), "density", 4),
+                "g": Value(GRAVITY, "number", 6),
             },
-            Value(line.loss(values.flow), "head"),
-            source="Darcy-Weisbach",
-        ),
-    ]
-
-
-def taps(line, values, wanted):
-    """What is left for the usual things open together."""
-    cases = [
-        ("Nothing: standing", 0.0),
-        ("1 shower", SHOWER),
-        ("2 showers", 2 * SHOWER),
-        ("3 showers", 3 * SHOWER),
-        ("1 hose", HOSE),
-        ("2 showers and a hose", 2 * SHOWER + HOSE),
-    ]
-    rows = []
-    for name, flow in cases:
-        left = line.left(flow)
-        if flow > values.most * (1 + 1e-9):
-            remark = "more than the pump gives"
-        elif left <= 0:
-            remark = "does not arrive"
-        else:
-            remark = "enough" if left >= wanted else "weak"
-        rows.append(
-            (name, flow, max(left, 0.0) if remark != "more than the pump gives" else None, remark)
+            Value(line.reach_m, "head"),
         )
-    out = tuple(i for i, row in enumerate(rows) if row[3] not in ("enough", "weak"))
+    ]
+    if not case.counted:
+        found.append(
+            Step(
+                "Length with bends and valves",
+                "L = L_pipe * (1 + a)",
+                {"L_pipe": Value(values.length, "length"), "a": Value(case.extra, "percent")},
+                Value(line.length_m, "length"),
+            )
+        )
+    return (*found, *line_steps(line, case.need.flow_m3s), rating_step(line))
+
+
+# Tables and chart ----------------------------------------------------------------------------
+
+
+def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
+    """What may be open together, and the sections where they were given."""
+    several = (sections_table(case.line, case.need.flow_m3s),) if case.counted else ()
+    return (_outlets(case, reader), *several)
+
+
+def _outlets(case: Case, reader: Reader) -> Table:
+    """What is left for the usual things open together."""
+    shower, hose = practice.SHOWER_FLOW, practice.HOSE_FLOW
+    cases = (
+        ("Nothing: static", 0.0),
+        ("1 shower", shower),
+        ("2 showers", 2 * shower),
+        ("3 showers", 3 * shower),
+        ("1 hose", hose),
+        ("2 showers and a hose", 2 * shower + hose),
+    )
+    rows = tuple(_open_row(case, name, flow) for name, flow in cases)
+    out = tuple(i for i, row in enumerate(rows) if row[2] is None)
     columns = (
         Column("Open together"),
         Column("Flow", "flow"),
-        Column("Left at the top", "pressure"),
+        Column("Pressure at the outlet", "pressure"),
         Column("Result"),
     )
-    note = "A shower at 7.5 L/min (2 gpm), a hose at 38 L/min (10 gpm): common practice."
-    return Table(
-        "What opens together, and what that leaves", columns, tuple(rows), dimmed=out, note=note
+    a, b = reader.show(shower, "flow"), reader.show(hose, "flow")
+    note = f"A shower at {a}, a hose at {b}: common practice."
+    return Table("What may be open together", columns, rows, dimmed=out, note=note)
+
+
+def _open_row(case: Case, name: str, flow: float) -> tuple:
+    need, left = case.need, case.line.left(flow)
+    if case.most is not None and flow > case.most * (1 + 1e-9):
+        return name, flow, None, TOO_MUCH
+    if left < 0 or (left <= 0 < need.works_pa):
+        return name, flow, None, "does not arrive"
+    level = practice.enough(left, need.works_pa, need.comfortable_pa)
+    return name, flow, left, LEVEL_WORDS[level]
+
+
+def chart(case: Case) -> Chart:
+    """Along the way where it was given section by section, else at each height."""
+    return _along(case) if case.counted else _by_height(case)
+
+
+def _along(case: Case) -> Chart:
+    line = case.line
+    running, still = line.points(case.need.flow_m3s), line.points(0.0)
+    series = tuple(
+        Series(name, tuple(p.distance_m for p in points), tuple(p.pressure_pa for p in points))
+        for name, points in (("Running", running), ("Static, everything closed", still))
+    )
+    return Chart(
+        "climb",
+        "Pressure along the way",
+        "Pressure against the distance from the start: a line for running water and one for still "
+        "water, from section to section.",
+        "Distance from the start",
+        "length",
+        "Pressure",
+        "pressure",
+        series,
+        levels=((case.need.works_pa, "needed"),),
     )
 
 
-def chart(line, values, wanted):
-    top = max(line.pressure / line.weight, line.climb, 1.0) * 1.05
-    bottom = min(0.0, line.climb)
+def _by_height(case: Case) -> Chart:
+    line, need = case.line, case.need
+    top = max(line.reach_m, line.rise_m, 1.0) * 1.05
+    bottom = min(0.0, line.rise_m)
     heights = tuple(bottom + (top - bottom) * i / 20 for i in range(21))
-    loss = line.loss(values.flow)
-    standing = tuple(line.pressure - line.weight * z for z in heights)
-    running = tuple(line.pressure - line.weight * (z + loss) for z in heights)
+    loss = line.loss(need.flow_m3s)
+    still = tuple(line.start_pa - line.weight * z for z in heights)
+    running = tuple(line.start_pa - line.weight * (z + loss) for z in heights)
     return Chart(
         "climb",
-        "What is left at each height",
-        "Pressure left against the climb: two straight falling lines, standing and running; "
-        "yours is marked on the running one.",
-        "Climb from pump to tap",
+        "Pressure at each height of the outlet",
+        "Pressure at the outlet against its height: two straight falling lines, static and "
+        "running; yours is marked on the running one.",
+        "Climb from start to outlet",
         "length",
-        "Pressure left",
+        "Pressure at the outlet",
         "pressure",
         (
             Series("Running, at your flow and length", *_above_zero(heights, running)),
-            Series("Standing, all taps shut", *_above_zero(heights, standing)),
+            Series("Static, everything closed", *_above_zero(heights, still)),
         ),
-        marks=((line.climb, max(line.left(values.flow), 0.0), "yours"),),
-        levels=((wanted, "wanted"),),
+        marks=((line.rise_m, max(line.left(need.flow_m3s), 0.0), "yours"),),
+        levels=((need.works_pa, "needed"),),
     )
 
 
-def _above_zero(heights, pressures):
+def _above_zero(heights: tuple, pressures: tuple) -> tuple[tuple, tuple]:
     """The points above zero, ended on the height where the line meets zero."""
     kept = [(z, p) for z, p in zip(heights, pressures, strict=True) if p >= 0]
     if kept and len(kept) < len(heights):

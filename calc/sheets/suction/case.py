@@ -1,163 +1,217 @@
-"""A suction line and its pump: what is lost, what is left, and what would cure a lift too high."""
+"""A suction pipe and its pump: what is lost, what is left, and how high the pump may be."""
+
+from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import TYPE_CHECKING
 
-from calc import suction, water
+from calc import practice, suction
 from calc.errors import InputError
-from calc.pipe import friction, pipes
+from calc.pipe import friction
+from calc.pipe.line import Line, Section, largest
+from calc.sheets.parts.pipe_choice import chosen_pipe
 
-SAFE = 0.005  # share: half of the last of three figures, so that advice as printed still holds
-WIDEST, LEAST = 2.0, 0.2  # bore and flow, of those asked, that advice stays within; own choice
-RATED_AT = (0.0, 293.15)  # m, K: sea level and cool water, where dry lifts are stated; by practice
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.pipe.pipes import Pipe
+    from calc.units import Reader
+
+RATED_AT = suction.place(0.0, 293.15)  # sea level and cool water, where dry lifts are stated
+FURTHEST_UP = 5000.0  # m above sea level, to which the sheet is meant
+SLACK = 1e-9  # m; a lift set to the limit itself, or typed in another unit, is in
 
 
 @dataclass(frozen=True)
 class Case:
-    """SI: lift, length, strainer, needed, margin m; flow m3/s; temperature K; k summed K."""
+    """From the water's surface to the pump's inlet; SI.
 
-    site: suction.Place
-    lift: float
-    length: float
+    line: rises by the lift; its one section ends in the strainer; margin: NPSH to keep, m; by:
+    "npsh" or "lift", what the data sheet says of the pump; npsh: NPSH required, m; dry_lift:
+    stated at sea level, m (both None: not known); altitude: m (None: not known, worked out at
+    sea level); foot: foot valves.
+    """
+
+    line: Line
     flow: float
-    pipe: pipes.Pipe
-    temperature: float
-    k: float
-    strainer: float  # head lost in a strainer or filter at the pump, m
-    needed: float  # NPSH the pump needs, m
+    site: suction.Place
     margin: float
+    by: str = "npsh"
+    npsh: float | None = None
+    dry_lift: float | None = None
+    altitude: float | None = 0.0
+    foot: int = 1
 
     @property
-    def viscosity(self):
-        return water.kinematic_viscosity(self.temperature)
+    def section(self) -> Section:
+        return self.line.sections[0]
 
     @property
-    def speed(self):
-        return friction.velocity(self.flow, self.pipe.inside_m)
+    def pipe(self) -> Pipe:
+        return self.section.pipe
 
     @property
-    def straight_loss(self):
-        bore, rough = self.pipe.inside_m, self.pipe.roughness_m
-        return friction.pipe_loss(self.flow, bore, self.length, rough, self.viscosity)
+    def lift(self) -> float:
+        """Of the pump above the water, m; below 0 the water is above the pump."""
+        return self.line.rise_m
 
     @property
-    def local_loss(self):
-        return friction.local_loss(self.k, self.speed)
+    def strainer(self) -> float:
+        """Head lost in a strainer or filter at the pump, m."""
+        return self.line.device_loss_in(self.section, self.flow)
 
     @property
-    def loss(self):
-        return self.straight_loss + self.local_loss + self.strainer
+    def speed(self) -> float:
+        return self.line.speed(self.flow)
 
-    @property
-    def limit(self):
-        """The lift of a perfect vacuum here, m."""
+    @cached_property
+    def loss(self) -> float:
+        """Head lost in pipe, fittings and strainer, m."""
+        return self.line.loss(self.flow)
+
+    @cached_property
+    def limit(self) -> float:
+        """The lift of a perfect vacuum at this site, m."""
         return suction.theoretical_lift(self.site)
 
     @property
-    def available(self):
-        return suction.npsh_available(self.site, self.lift, self.loss)
+    def usual_lift(self) -> float:
+        """The lift to keep to at this site by practice, m."""
+        return practice.suction_lift(self.site.air_pa)
 
     @property
-    def allowed(self):
-        """The highest the pump may stand above the water, m; below 0: it must stand under it."""
+    def available(self) -> float:
+        return suction.npsh_available(self.site, self.lift, self.loss)
+
+    @cached_property
+    def needed(self) -> float | None:
+        """NPSH the pump needs at this site, m: as given, or by its dry lift; None: not known."""
+        if self.by == "npsh":
+            return self.npsh
+        if self.dry_lift is None:
+            return None
+        return suction.npsh_of_dry_lift(self.dry_lift, self.site, RATED_AT)
+
+    @property
+    def would_pass(self) -> float:
+        """The most NPSH a pump may need here so that the margin is kept, m."""
+        return self.available - self.margin
+
+    @property
+    def spare(self) -> float | None:
+        """NPSH beyond what the pump needs, m; None: not known."""
+        return None if self.needed is None else self.available - self.needed
+
+    @property
+    def allowed(self) -> float | None:
+        """The highest the pump may be above the water, m; below 0: so far under it."""
+        if self.needed is None:
+            return None
         return suction.allowable_lift(self.site, self.loss, self.needed, self.margin)
 
     @property
-    def vacuum(self):
-        """Pa below the air outside at the pump's inlet; negative where water presses in."""
-        return -suction.inlet_pressure(self.site, self.lift, self.loss)
+    def vacuum(self) -> float:
+        """Pa below the air's pressure at the pump's inlet; negative where water presses in."""
+        return -self.line.left(self.flow)
 
     @property
-    def flattens(self):
-        """Lay-flat hose has no wall to stand a vacuum."""
-        return self.pipe.kind == "layflat" and self.vacuum > 0
+    def fits(self) -> bool:
+        """Whether the pump keeps its margin, as far as that is known."""
+        return self.spare is not None and self.spare >= self.margin - SLACK
 
-    @property
-    def fits(self):
-        return self.lift <= self.allowed + 1e-9  # m; a lift set to the limit itself is in
+    # The same with one thing changed --------------------------------------------------------
 
-    def largest_flow(self):
-        """The largest flow (m3/s) this pipe may carry at this lift; 0 where none may."""
-        spare = self.limit - self.needed - self.margin - self.strainer - self.lift
-        if spare <= 0:
+    def with_pipe(self, pipe: Pipe) -> Case:
+        """In another pipe."""
+        return replace(self, line=self.line.with_pipe(pipe))
+
+    def with_flow(self, flow: float) -> Case:
+        """At another flow (m3/s); the strainer loses with its square."""
+        return replace(self, flow=flow)
+
+    def with_lift(self, lift: float) -> Case:
+        """With the pump at another height above the water, m."""
+        section = replace(self.section, rise_m=lift)
+        return replace(self, line=replace(self.line, sections=(section,)))
+
+    def with_strainer(self, loss: float) -> Case:
+        """With a strainer that loses another head at this flow, m."""
+        section = replace(self.section, device=(self.flow, loss))
+        return replace(self, line=replace(self.line, sections=(section,)))
+
+    def with_foot_valve(self) -> Case:
+        """With one foot valve in place of the bare end."""
+        entrance, foot = (friction.BY_KEY[key] for key in ("entrance", "foot"))
+        kept = tuple(pair for pair in self.section.fittings if pair[0] != entrance)
+        section = replace(self.section, fittings=((foot, 1), *kept))
+        return replace(self, line=replace(self.line, sections=(section,)), foot=1)
+
+    def at_altitude(self, altitude: float) -> Case:
+        """At another height above sea level (m)."""
+        place = suction.place(altitude, self.line.temperature_k)
+        return replace(self, site=place, altitude=altitude)
+
+    # What it bears --------------------------------------------------------------------------
+
+    def largest_flow(self) -> float:
+        """The largest flow (m3/s), up to the one asked for, that keeps the margin; 0: none."""
+        if self.needed is None:
             return 0.0
-        bore, rough = self.pipe.inside_m, self.pipe.roughness_m
-        return friction.flow_for_loss(spare, bore, self.length, rough, self.viscosity, self.k)
+        most = self.limit - self.lift - self.needed - self.margin
+        return largest(lambda flow: most - self.line.loss(flow), self.flow)
 
-    def larger_pipe(self):
-        """The same line with the smallest larger pipe of its kind that fits; None if none does.
+    def holds_to(self) -> float:
+        """The altitude (m) up to which margin and usual lift are kept; 0: not at sea level."""
 
-        Pipes of more than twice the bore are not offered.
-        """
-        if self.pipe.kind not in pipes.KINDS:
-            return None
-        bore = self.pipe.inside_m
-        larger = (p for p in pipes.sizes(self.pipe.kind) if bore < p.inside_m <= WIDEST * bore)
-        return next((c for p in larger if (c := replace(self, pipe=p)).fits), None)
+        def spare(altitude: float) -> float:
+            there = self.at_altitude(altitude)
+            left = there.usual_lift - there.lift
+            return left if there.spare is None else min(left, there.spare - there.margin)
 
-    def priming_seconds(self):
+        return largest(spare, FURTHEST_UP)
+
+    def priming_seconds(self) -> float | None:
         """Least time to draw the air out at the flow given, s; None where that cannot be done."""
         if not 0 < self.lift < self.limit * (1 - 1e-6):
             return None
         return suction.priming_time(
-            self.pipe.inside_m, self.length, self.site, self.lift, self.flow
+            self.pipe.inside_m, self.line.length_m, self.site, self.lift, self.flow
         )
 
 
-def fitting_k(values):
-    """Loss coefficients of the line's fittings summed; a bare end counts as a sharp entrance."""
-    entrance = friction.BY_KEY["entrance"].k if values.foot == 0 else 0.0
-    foot, elbow = friction.BY_KEY["foot"].k, friction.BY_KEY["elbow90"].k
-    return entrance + values.foot * foot + values.elbow90 * elbow
+def _fittings(values: Values) -> tuple[tuple[friction.Fitting, float], ...]:
+    """Foot valves and elbows; a bare end counts as a sharp entrance."""
+    first = ("foot", values.foot) if values.foot else ("entrance", 1)
+    return tuple((friction.BY_KEY[key], n) for key, n in (first, ("elbow90", values.elbow90)) if n)
 
 
-def needed(values, site):
-    """NPSH the pump needs at ``site``, m: as given, or what its dry lift leaves of the push."""
-    if values.figure == "npsh":
-        return values.npsh
-    return suction.npsh_of_dry_lift(values.rated, site, suction.place(*RATED_AT))
-
-
-def read(values, pipe, reader):
+def read(values: Values, reader: Reader) -> Case:
     """The ``Case`` the form describes.  Raises InputError for a pipe shorter than the lift."""
-    if values.length < values.lift - 1e-9:
+    if values.length < values.lift * (1 - 1e-9):
         lift = reader.show(values.lift, "length")
         raise InputError(
-            f"The pipe is shorter than the lift. It must be at least {lift} long; add what runs "
-            "level and what hangs under water.",
+            f"The pipe must be at least as long as the lift, {lift}. Add what runs level and what "
+            "hangs under water.",
             name="length",
         )
-    site = suction.place(values.altitude, values.water)
+    strainer = (values.flow, values.strainer) if values.strainer else None
+    length = max(values.length, values.lift)
+    section = Section(chosen_pipe(values), length, values.lift, _fittings(values), device=strainer)
+    altitude = 0.0 if values.altitude is None else values.altitude
     return Case(
-        site=site,
-        lift=values.lift,
-        length=values.length,
+        line=Line((section,), 0.0, values.water),
         flow=values.flow,
-        pipe=pipe,
-        temperature=values.water,
-        k=fitting_k(values),
-        strainer=values.strainer,
-        needed=needed(values, site),
+        site=suction.place(altitude, values.water),
         margin=values.margin,
+        by=values.figure,
+        npsh=values.npsh,
+        dry_lift=values.rated,
+        altitude=values.altitude,
+        foot=values.foot,
     )
 
 
-def cures(case, reader):
-    """Sentences on what would make the lift fit, each worked out anew."""
-    show, found = reader.both, []
-    lower = show((case.lift - case.allowed) * (1 + SAFE), "length")
-    if case.lift > case.limit:
-        return f"Set the pump {lower} lower, or use one that stands in the water and pushes."
-    larger = case.larger_pipe()
-    if larger is not None:
-        found.append(
-            f"With {larger.pipe.label} the pump may stand {show(larger.allowed, 'length')} up."
-        )
-    flow = case.largest_flow() * (1 - SAFE)
-    if flow >= LEAST * case.flow:
-        found.append(f"This pipe would do at up to {show(flow, 'flow')}.")
-    if not found:
-        return (
-            "A wider pipe is no cure: the height is too much for this pump. "
-            f"Set it {lower} lower, or use one that stands in the water and pushes."
-        )
-    return " ".join((*found, f"Or set the pump {lower} lower."))
+def elsewhere(case: Case, altitudes: tuple[float, ...]) -> tuple[tuple[float, Case], ...]:
+    """(altitude, case) at altitudes (m) that differ from the case's own by over 100 m."""
+    own = case.altitude or 0.0
+    return tuple((z, case.at_altitude(z)) for z in altitudes if abs(z - own) > 100)

@@ -1,25 +1,37 @@
 """Suction lift: whether the pump can draw the water up, and what to change if not."""
 
-from calc import suction
-from calc.page.answer import Answer, Link, Verdict
-from calc.page.fields import Choice, Count, Number, Sheet
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from calc import practice
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.sheets.parts.fields import altitude, water_temperature
-from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
-from calc.sheets.suction import case as suction_case
-from calc.sheets.suction import show as suction_show
+from calc.sheets.parts.pipe_choice import pipe_fields
+from calc.sheets.suction import judge, show
+from calc.sheets.suction.case import FURTHEST_UP, read
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.units import Reader
 
 FITTINGS = "Bends, foot valve and water"
+STRAINER = Unknown(
+    f"{practice.STRAINER_LOSS:g} m", "1.64 ft", "allowed for a strainer nobody measured"
+)
 
 FIELDS = (
     Number(
         "lift",
-        "Lift: lowest water level up to the pump",
+        "Suction lift",
         "length",
         "4 m",
         "13 ft",
         -50.0,
         50.0,
-        help="In the driest month. Water above the pump: a minus sign.",
+        help="Lowest water level up to the pump; water above it: a minus",
     ),
     Number(
         "length",
@@ -29,7 +41,7 @@ FIELDS = (
         "23 ft",
         0.1,
         500.0,
-        help="From the foot valve to the pump, along the pipe.",
+        help="From the foot valve to the pump, along the pipe",
     ),
     Number(
         "flow",
@@ -39,7 +51,7 @@ FIELDS = (
         "5 gpm",
         1e-6,
         0.05,
-        help="The most the pump draws.",
+        help="The most the pump draws",
     ),
     *pipe_fields(start=("pe100-sdr11", "32"), start_us=("pvc40", "1")),
     Choice(
@@ -47,7 +59,7 @@ FIELDS = (
         "What the pump's data sheet says",
         (("npsh", "NPSH required"), ("lift", "Largest dry lift")),
         "npsh",
-        help="Centrifugal pumps give NPSH required; small self-priming pumps a dry lift.",
+        help="Small self-priming pumps state a dry lift, others NPSH",
     ),
     Number(
         "npsh",
@@ -57,107 +69,85 @@ FIELDS = (
         "10 ft",
         0.0,
         20.0,
-        help="3 m (10 ft) is a common size of figure, not yours: read the data sheet.",
+        help="From the data sheet; 3 m (10 ft) is only an example",
         when=("figure", ("npsh",)),
+        unknown=Unknown(reason="not checked; the answer says what would work"),
     ),
     Number(
         "rated",
-        "Largest dry lift, at sea level",
+        "Dry lift, stated at sea level",
         "length",
         "5.5 m",
         "18 ft",
         0.1,
         10.0,
-        help="How high it draws water with the pipe empty; also called self-priming lift.",
+        help="How high it draws water with the pipe empty (self-priming)",
         when=("figure", ("lift",)),
+        unknown=Unknown(reason="not checked; the answer says what would work"),
     ),
-    altitude(5000.0, "300 m", "1000 ft", FITTINGS),
+    replace(
+        altitude(FURTHEST_UP, "300 m", "1000 ft", FITTINGS),
+        unknown=Unknown(reason="worked out at sea level; the answer says how high it holds"),
+    ),
     water_temperature(353.15, FITTINGS),
-    Count("foot", "Foot valves with strainer", 1, 0, 3, group=FITTINGS),
-    Count("elbow90", "90° elbows", 2, 0, 20, group=FITTINGS),
+    Count(
+        "foot",
+        "Foot valves with strainer",
+        1,
+        0,
+        3,
+        group=FITTINGS,
+        unknown=Unknown("1", "1", "usual; common practice"),
+    ),
+    Count(
+        "elbow90",
+        "90° elbows",
+        2,
+        0,
+        20,
+        group=FITTINGS,
+        unknown=Unknown("4", "4", "more than most; our choice"),
+    ),
     Number(
         "strainer",
-        "Lost in a strainer or filter at the pump",
+        "Loss in a strainer at the pump",
         "head",
         "0.2 m",
         "0.5 ft",
         0.0,
         5.0,
-        help="Clean, at your flow, from its data sheet. A dirty one loses several times as much.",
+        help="Clean, at your flow; a dirty one loses several times that",
         group=FITTINGS,
+        unknown=STRAINER,
     ),
     Number(
         "margin",
-        "Margin kept in hand",
+        "NPSH margin",
         "head",
         "0.6 m",
         "2 ft",
         0.0,
         5.0,
-        help="NPSH beyond what the pump needs: for wear, warm days and a falling level.",
+        help="Kept beyond what the pump needs, for wear and warm days",
         group=FITTINGS,
+        unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
 )
 
 
-def solve(values, reader):
-    case = suction_case.read(values, chosen_pipe(values), reader)
+def solve(values: Values, reader: Reader) -> Answer:
+    """The ``Answer``: values to case, case to findings, fixes and figures."""
+    case = read(values, reader)
     return Answer(
-        given_verdict=_verdict(case, reader),
-        figures=suction_show.figures(case),
-        steps=suction_show.steps(case, values),
-        tables=(suction_show.sizes(case),),
-        charts=(suction_show.chart(case, values, reader),),
-        warnings=suction_show.warnings(case, values, reader),
-        links=(
-            Link(
-                "Now the pressure side: will it reach?",
-                "reach",
-                {"flow": reader.typed(case.flow, "flow")},
-            ),
-        ),
-    )
-
-
-def _verdict(case, reader):
-    show = reader.both
-    stands = f"it stands {show(case.lift, 'length')} up"
-    if case.lift <= 0:
-        stands = f"the water stands {show(-case.lift, 'length')} above it"
-    allowed = f"may stand up to {show(case.allowed, 'length')} above the water"
-    if case.allowed < 0:
-        allowed = f"needs the water at least {show(-case.allowed, 'length')} above it"
-    allowed = f"at {show(case.flow, 'flow')} the pump {allowed}"
-    if case.flattens:
-        return Verdict(
-            "bad",
-            f"No: lay-flat hose closes under suction. In a pipe that keeps its shape, {allowed}.",
-        )
-    if case.fits:
-        return _fits(case, reader, f"{allowed}; {stands}")
-    cure = suction_case.cures(case, reader)
-    if case.lift > case.limit:
-        most = show(case.limit, "head")
-        return Verdict(
-            "bad", f"No pump up there can: the air pushes water up {most} here at most. {cure}"
-        )
-    if case.available <= 0:
-        return Verdict("bad", f"No: the water would boil before it arrives; {allowed}. {cure}")
-    if case.available < case.needed:
-        return Verdict("bad", f"No: {allowed}; {stands}. {cure}")
-    return Verdict("tight", f"Only by using up the margin: {allowed}; {stands}. {cure}")
-
-
-def _fits(case, reader, facts):
-    if case.lift <= 0:
-        return Verdict("good", f"Yes, the water flows in by itself: {facts}.")
-    if case.lift <= suction.PRACTICAL_LIFT + 0.01:  # m; 4.6 m typed for 15 ft is still in
-        return Verdict("good", f"Yes, the pump can draw it: {facts}.")
-    usual = reader.show(suction.PRACTICAL_LIFT, "length", 2)
-    return Verdict(
-        "tight",
-        f"By the sums it can: {facts}. But over about {usual} a worn valve or a small air leak "
-        "is enough to stop it (common practice).",
+        told=judge.told(case, reader),
+        findings=judge.findings(case, reader),
+        fixes=judge.fixes(case, FIELDS, values, reader),
+        figures=show.figures(case),
+        steps=show.steps(case),
+        tables=(show.sizes(case),),
+        charts=(show.chart(case, reader),),
+        links=judge.links(case, values, reader),
+        cautions=judge.cautions(case, reader),
     )
 
 
@@ -168,17 +158,35 @@ SHEET = Sheet(
     solve,
     folded=(FITTINGS,),
     cautions=(
-        "A well is a confined space: bad air kills without warning. Never climb in; call people "
+        "A well is a confined space: bad air kills without warning. Do not enter; call people "
         "who are trained and equipped.",
         "Cover the well, and keep surface water and animals out of drinking water.",
-        "Electricity and water: have the pump wired by a licensed person to local codes.",
+        "Have the pump wired by a licensed person, to local codes.",
         "Lift a pump by its lug or rope, never by its cable; get help with heavy parts.",
+        "Protect the pump against running dry. Measure the lift to the lowest level the water "
+        "falls to while the pump runs.",
+        "A diaphragm pump draws in pulses: a short, reinforced, non-collapsing hose at its inlet "
+        "evens them out. This is not counted.",
     ),
     sources=(
         "Net positive suction head: ISO 17769-1:2012. Air pressure: ISO 2533:1975.",
         "Vapour pressure: IAPWS R7-97(2012). Density and viscosity: IAPWS SR6-08(2011).",
         "Friction: Darcy-Weisbach with Colebrook (1939). Fittings: Crane TP-410, from memory.",
-        "Margin of 0.6 m (2 ft): after ANSI/HI 9.6.1, from memory. Lift of 15 ft: common practice.",
+        "Margin of 0.6 m (2 ft): after ANSI/HI 9.6.1, from memory. Lift of 15 ft at sea level: "
+        "common practice; scaled by air pressure: our choice.",
     ),
+    arguments={
+        "altitude": "altitude",
+        "temperature": "water",
+        "lift": "lift",
+        "friction": "flow",
+        "npsh_required": "npsh",
+        "margin": "margin",
+        "rated_lift": "rated",
+        "bore": "bore",
+        "roughness": "bore",
+        "displacement": "flow",
+        "Reynolds number": "flow",
+    },
     page="suction-lift/",
 )

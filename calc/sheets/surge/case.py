@@ -1,35 +1,56 @@
-"""A pipe that ends in a valve, and what it stands. The numbers behind the surge sheet."""
+"""A pipe that ends in a valve, as numbers: what the closing does to it, and what it is rated."""
+
+from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from calc import surge, water
-from calc.pipe import pipes
+from calc import practice, surge, water
+from calc.pipe import friction, pipes, wall
+from calc.pipe.line import Line, Section, Stress, larger_pipes
+from calc.sheets.parts.pipe_choice import chosen_pipe
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from calc.page.form import Values
+
+LONGEST_CLOSING = 600.0  # s, the longest closing the form takes; our choice
+HOSE_WALL = 1 / 8  # of the bore; rough, common practice, no source
+
+
+@dataclass(frozen=True)
+class Hold:
+    """How a pipe is held: words for the menu, its wall factor and the formula of that."""
+
+    label: str
+    factor: Callable[[float, float, float], float]
+    formula: str
+
 
 HELD = {
-    "buried": (
+    "buried": Hold(
         "Buried, or clipped and glued",
-        surge.restraint_buried,
+        wall.restraint_buried,
         "c = 2 * e / D * (1 + nu) + D * (1 - nu**2) / (D + e)",
     ),
-    "laid": (
+    "laid": Hold(
         "Laid on the ground, held at one end",
-        surge.restraint_anchored_upstream,
+        wall.restraint_anchored_upstream,
         "c = 2 * e / D * (1 + nu) + D * (1 - nu / 2) / (D + e)",
     ),
-    "joints": (
+    "joints": Hold(
         "Push-fit joints that let it stretch",
-        surge.restraint_jointed,
+        wall.restraint_jointed,
         "c = 2 * e / D * (1 + nu) + D / (D + e)",
     ),
 }
-# A pipe kind's material by how its key begins ("pex" before "pe").
-HOSE_WALL = 1 / 8  # of the bore; rough, common practice, no source
-MATERIALS_WITHOUT_WALL = frozenset({"own"})  # a measured bore: the wall is not known
+# A pipe kind's material by how its key begins (the longer beginnings first).
 MATERIAL_OF = (
+    ("cpvc", "cpvc"),
     ("pvc", "pvc"),
-    ("cpvc", "pvc"),
     ("pex", "pex"),
     ("pe", "pe"),
     ("copper", "copper"),
@@ -37,48 +58,88 @@ MATERIAL_OF = (
     ("steel", "steel"),
     ("hose", "hose"),
     ("layflat", "hose"),
+    ("suction", "hose"),
 )
+MATERIALS_WITHOUT_WALL = frozenset({"own"})  # a measured bore: the wall is not known
+
+
+def material_of(kind: str) -> wall.Material | None:
+    """The ``wall.Material`` of a pipe kind's key; None where it is not known."""
+    for start, key in MATERIAL_OF:
+        if kind.startswith(start):
+            return wall.MATERIALS[key]
+    return None
 
 
 @dataclass(frozen=True)
-class Line:
-    """A pipe that ends in a valve, in SI; ``material`` None: a wall taken as rigid."""
+class Case:
+    """A pipe that ends in a valve.
+
+    held: key of ``HELD``; flow: m3/s, stopped; length: m; closing: s; pressure: static gauge
+    pressure at the valve, Pa; part: rating of the lowest-rated part, Pa, or None; temperature:
+    of the water, K; hottest: most the pipe gets, K; air: air pressure, Pa absolute; own_rating:
+    of a pipe known by its bore only, Pa, or None; relief: m3/s that a relief valve or an arrester
+    beside the valve takes.
+    """
 
     pipe: pipes.Pipe
-    material: surge.Material | None
     held: str
     flow: float
     length: float
     closing: float
     pressure: float
+    part: float | None
     temperature: float
+    hottest: float
     air: float
+    own_rating: float | None = None
+    relief: float = 0.0
 
-    @cached_property
-    def density(self):
+    # The wave ---------------------------------------------------------------------------------
+
+    @property
+    def density(self) -> float:
         return water.density(self.temperature)
 
-    @cached_property
-    def bulk(self):
+    @property
+    def bulk(self) -> float:
         return water.bulk_modulus(self.temperature)
 
     @cached_property
-    def velocity(self):
-        return self.flow / (math.pi / 4 * self.pipe.inside_m**2)
+    def velocity(self) -> float:
+        """Speed of the water in the pipe, m/s."""
+        return friction.velocity(self.flow, self.pipe.inside_m)
 
     @property
-    def wall(self):
+    def stopped(self) -> float:
+        """The speed that is stopped: all but what a relief valve lets through, m/s."""
+        return friction.velocity(self.flow - self.relief, self.pipe.inside_m)
+
+    @property
+    def material(self) -> wall.Material | None:
+        """None: the wall is not known and taken as rigid."""
+        material = material_of(self.pipe.kind)
+        walled = self.pipe.outside_m > self.pipe.inside_m
+        return material if walled or material is wall.MATERIALS["hose"] else None
+
+    @property
+    def modulus(self) -> float:
+        """Of the wall at the water's temperature, Pa."""
+        return wall.modulus_at(self.material, self.temperature)
+
+    @property
+    def thickness(self) -> float:
         """Wall, m; a hose is sold by its bore, so its wall is a rough share of that."""
         if self.pipe.outside_m > self.pipe.inside_m:
             return (self.pipe.outside_m - self.pipe.inside_m) / 2
         return HOSE_WALL * self.pipe.inside_m
 
     @property
-    def restraint(self):
-        return HELD[self.held][1](self.pipe.inside_m, self.wall, self.material.poisson)
+    def restraint(self) -> float:
+        return HELD[self.held].factor(self.pipe.inside_m, self.thickness, self.material.poisson)
 
     @cached_property
-    def speed(self):
+    def speed(self) -> float:
         """Speed of the pressure wave, m/s."""
         if self.material is None:
             return math.sqrt(self.bulk / self.density)
@@ -86,98 +147,134 @@ class Line:
             self.bulk,
             self.density,
             self.pipe.inside_m,
-            self.wall,
-            self.material.modulus,
+            self.thickness,
+            self.modulus,
             self.restraint,
         )
 
-    def rise(self, closing):
-        """Pressure rise for a closing time, Pa."""
+    @property
+    def critical(self) -> float:
+        """Closing time up to which a stop is sudden, s."""
+        return surge.critical_time(self.length, self.speed)
+
+    # The pressures ----------------------------------------------------------------------------
+
+    def rise_for(self, closing: float) -> float:
+        """Pressure rise for a closing time (s), Pa."""
         return surge.closing_rise(
-            self.density, self.speed, self.length, self.velocity, closing, self.pressure
+            self.density, self.speed, self.length, self.stopped, closing, self.pressure
         )
 
-    @property
-    def sudden(self):
-        return surge.joukowsky_rise(self.density, self.speed, self.velocity)
-
     @cached_property
-    def peak(self):
-        return self.pressure + self.rise(self.closing)
+    def rise(self) -> float:
+        return self.rise_for(self.closing)
 
     @property
-    def low(self):
+    def sudden(self) -> float:
+        """Rise of a sudden stop, Pa."""
+        return surge.joukowsky_rise(self.density, self.speed, self.stopped)
+
+    @property
+    def peak(self) -> float:
+        return self.pressure + self.rise
+
+    @property
+    def low(self) -> float:
         """Gauge pressure behind the wave, Pa, as if water could not boil."""
-        return surge.low_side(self.pressure, self.rise(self.closing))
+        return surge.low_side(self.pressure, self.rise)
 
-    @cached_property
-    def vapour(self):
+    @property
+    def vapour(self) -> float:
         return water.vapour_pressure(self.temperature)
 
     @property
-    def parts(self):
-        """Whether the water column parts behind the wave."""
+    def lowest(self) -> float:
+        """Lowest gauge pressure there can be, Pa: water boils first."""
+        return max(self.low, self.vapour - self.air)
+
+    @property
+    def separates(self) -> bool:
+        """Whether the water column separates behind the wave."""
         return surge.column_separates(self.low, self.air, self.vapour)
 
     @property
-    def gentle(self):
-        """Peak pressure up to which the fall behind the wave stays above boiling, Pa."""
-        return 2 * self.pressure + self.air - self.vapour
+    def rejoining(self) -> float:
+        """About the highest pressure when a separated column rejoins, Pa."""
+        return surge.rejoining_peak(self.pressure, self.rise)
 
-    def closing_for(self, limit):
-        """Shortest closing time that keeps the peak at ``limit``, s."""
+    def closing_for(self, rise: float) -> float:
+        """Shortest closing time (s) that keeps the rise at ``rise`` (Pa); infinity: none."""
+        if rise <= 0:
+            return math.inf
         return surge.closing_time_for(
-            self.density,
-            self.speed,
-            self.length,
-            self.velocity,
-            self.pressure,
-            limit - self.pressure,
+            self.density, self.speed, self.length, self.stopped, self.pressure, rise
         )
 
+    # What the line is rated -------------------------------------------------------------------
 
-@dataclass(frozen=True)
-class Limits:
-    """What the line stands, Pa: the pipe's rating (None: unknown) and the weakest part's."""
-
-    rating: float | None
-    part: float | None
-    recurring: float
-
-    @property
-    def lowest(self):
-        """The lower limit: the part's, or the rating; None where neither is known."""
-        known = [limit for limit in (self.rating, self.part) if limit is not None]
-        return min(known) if known else None
+    @cached_property
+    def stress(self) -> Stress:
+        """Static pressure against the pipe's rating at its hottest, by ``Line.stresses``."""
+        section = Section(self.pipe, self.length)
+        if self.pipe.kind not in pipes.KINDS:
+            return Stress(section, self.pressure, self.own_rating)
+        line = Line((section,), self.pressure, self.temperature, hottest_k=self.hottest)
+        return line.stresses()[0]
 
     @property
-    def highest(self):
-        """The most allowed again and again: the rating times its surge allowance, or the part's."""
-        known = [
-            limit for limit in (self.rating and self.rating * self.recurring, self.part) if limit
-        ]
-        return min(known) if known else None
+    def rating(self) -> float | None:
+        """The pipe's, Pa; None where it is not known or the pipe is too hot."""
+        return self.stress.rating_pa
+
+    @property
+    def allowance(self) -> float:
+        """Peak over rating that the pipe's standard allows for surges (-), 1 for none."""
+        return practice.SURGE_ALLOWANCE.get(self.pipe.kind, 1.0)
+
+    @property
+    def limits(self) -> tuple[tuple[str, float, float], ...]:
+        """(what, rating Pa, highest peak allowed Pa) of all whose rating is known."""
+        found = []
+        if self.rating is not None:
+            found.append(("the pipe", self.rating, self.rating * self.allowance))
+        if self.part is not None:
+            found.append(("the lowest-rated part", self.part, self.part))
+        return tuple(found)
+
+    @property
+    def weakest(self) -> tuple[str, float, float] | None:
+        """The one of ``limits`` with the lowest rating; None where none is known."""
+        return min(self.limits, key=lambda one: one[1], default=None)
+
+    @property
+    def calm_rise(self) -> float:
+        """Rise up to which nothing is near its rating and no pressure falls below 0, Pa."""
+        room = [practice.NEAR_RATING * rating - self.pressure for _, rating, _ in self.limits]
+        return min(self.pressure, *room) if room else self.pressure
+
+    # What would change it ---------------------------------------------------------------------
+
+    def with_pipe(self, pipe: pipes.Pipe) -> Case:
+        return replace(self, pipe=pipe)
+
+    def wider(self) -> tuple[Case, ...]:
+        """The same closing in the next sizes of the kind that a fix may take."""
+        return tuple(map(self.with_pipe, larger_pipes(self.pipe, practice.MOST_SIZES_UP)))
 
 
-def material_of(kind):
-    """The ``surge.Material`` of a pipe kind's key; None where it is not known."""
-    for start, key in MATERIAL_OF:
-        if kind.startswith(start):
-            return surge.MATERIALS[key]
-    return None
-
-
-def line_of(values, pipe):
-    material = material_of(pipe.kind)
-    known = pipe.outside_m > pipe.inside_m or material is surge.MATERIALS["hose"]
-    return Line(
-        pipe,
-        material if known else None,
-        values.held,
-        values.flow,
-        values.length,
-        values.closing,
-        values.pressure,
-        values.water,
-        water.air_pressure(values.altitude),
+def case_of(values: Values) -> Case:
+    """The ``Case`` of a sheet's values.  Raises InputError by the physics' own arguments."""
+    hottest = values.water if values.hottest is None else max(values.hottest, values.water)
+    return Case(
+        pipe=chosen_pipe(values),
+        held=values.held,
+        flow=values.flow,
+        length=values.length,
+        closing=values.closing,
+        pressure=values.pressure,
+        part=values.weakest,
+        temperature=values.water,
+        hottest=hottest,
+        air=water.air_pressure(values.altitude),
+        own_rating=values.rating,
     )

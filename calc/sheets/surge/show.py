@@ -1,98 +1,103 @@
-"""Figures, working, table and chart of the surge sheet."""
+"""Figures, working, tables and chart of the surge sheet."""
 
-from calc import surge
+from __future__ import annotations
+
+import math
+
+from calc import practice, surge
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.pipe import pipes
-from calc.sheets.surge.case import HELD, line_of
+from calc.sheets.surge.case import HELD, LONGEST_CLOSING, Case
 
 CHART_POINTS = 24
-FASTEST = 20.0  # m/s, no pipe of such a line runs so fast (our rule)
+FASTEST = 20.0  # m/s, no pipe of such a line runs so fast; our choice
 
 
-def figures(line, limits):
-    rise = line.rise(line.closing)
+def figures(case: Case) -> tuple[Figure, ...]:
+    """Peak, knock, lowest pressure, and the closing time from which nothing is wrong."""
+    heard = practice.KNOCK_HEARD <= case.rise * (1 + 1e-9)
     found = [
-        Figure("Highest pressure", line.pressure + rise, "pressure", main=True),
-        Figure("Rise above rest", rise, "pressure"),
+        Figure("Highest pressure", case.peak, "pressure", main=True),
+        Figure(
+            "Knock on closing",
+            case.rise,
+            "pressure",
+            note="you will hear it" if heard else "too little to hear",
+        ),
         Figure(
             "Lowest pressure just after",
-            max(line.low, line.vapour - line.air),
+            case.lowest,
             "pressure",
-            note="gauge; here the water boils" if line.parts else "gauge",
-        ),
-        Figure("Speed of the pressure wave", line.speed, "speed"),
-        Figure(
-            "Sudden when shut within",
-            surge.critical_time(line.length, line.speed),
-            "time",
-            note="the wave's way there and back",
+            note="gauge; the water boils" if case.separates else "gauge",
         ),
     ]
-    if limits.lowest is not None and limits.lowest > line.pressure:
-        seconds = line.closing_for(limits.lowest)
-        if seconds > 0:
-            found.append(
-                Figure(
-                    "Closing time that stays within the rating", seconds, "time", note="or longer"
-                )
-            )
+    gentle = case.closing_for(case.calm_rise)
+    if gentle <= LONGEST_CLOSING:
+        note = "or longer" if gentle > 0 else "even a sudden stop is harmless"
+        found.append(Figure("Closing time that is gentle", gentle, "time", note=note))
     return tuple(found)
 
 
-def steps(line):
-    density, bulk = Value(line.density, "density", 5), Value(line.bulk, "pressure", 4)
-    bore, velocity = Value(line.pipe.inside_m, "diameter"), Value(line.velocity, "speed")
-    speed, length = Value(line.speed, "speed", 4), Value(line.length, "length")
-    sudden = Value(line.sudden, "pressure")
-    steps = [
+# Working -------------------------------------------------------------------------------------
+
+
+def steps(case: Case) -> tuple[Step, ...]:
+    """From the flow to the highest and the lowest pressure."""
+    density, velocity = Value(case.density, "density", 5), Value(case.velocity, "speed")
+    speed, length = Value(case.speed, "speed", 4), Value(case.length, "length")
+    found = [
         Step(
-            "Speed of the water",
+            "Water speed",
             "v = Q / (pi / 4 * D**2)",
-            {"Q": Value(line.flow, "flow"), "D": bore},
+            {"Q": Value(case.flow, "flow"), "D": Value(case.pipe.inside_m, "diameter")},
             velocity,
-            note=f"{line.pipe.label}: the bore is its real inside diameter.",
-            source=line.pipe.source,
+            note=f"{case.pipe.label}: its real inside diameter.",
+            source=case.pipe.source,
         ),
-        *_wave_steps(line, density, bulk, bore, speed),
+        *_wave_steps(case, density, speed),
         Step(
             "Way of the wave, there and back",
             "T_c = 2 * L / a",
             {"L": length, "a": speed},
-            Value(surge.critical_time(line.length, line.speed), "time"),
-            note="A valve that shuts within this time stops the whole column at once.",
+            Value(case.critical, "time"),
+            note="A valve that closes within this time stops the whole column at once.",
         ),
         Step(
             "Rise of a sudden stop",
             "Delta_p_J = rho * a * v",
             {"rho": density, "a": speed, "v": velocity},
-            sudden,
+            Value(case.sudden, "pressure"),
             source="Joukowsky 1898",
         ),
     ]
-    if line.closing > surge.critical_time(line.length, line.speed):
-        steps += _slow_steps(line, density, length, velocity)
-    rise, rest = Value(line.rise(line.closing), "pressure"), Value(line.pressure, "pressure")
-    steps += [
+    if case.closing > case.critical:
+        found += _slow_steps(case, density, length, velocity)
+    return (*found, *_ends(case))
+
+
+def _ends(case: Case) -> tuple[Step, ...]:
+    rise, static = Value(case.rise, "pressure"), Value(case.pressure, "pressure")
+    return (
         Step(
             "Highest pressure",
             "p_max = p + Delta_p",
-            {"p": rest, "Delta_p": rise},
-            Value(line.peak, "pressure"),
+            {"p": static, "Delta_p": rise},
+            Value(case.peak, "pressure"),
         ),
         Step(
             "Lowest pressure, when the wave returns",
             "p_min = p - Delta_p",
-            {"p": rest, "Delta_p": rise},
-            Value(line.low, "pressure"),
+            {"p": static, "Delta_p": rise},
+            Value(case.low, "pressure"),
             note="Gauge pressure. Water cannot be pulled below its vapour pressure: it boils "
             "first.",
         ),
-    ]
-    return tuple(steps)
+    )
 
 
-def _wave_steps(line, density, bulk, bore, speed):
-    if line.material is None:
+def _wave_steps(case: Case, density: Value, speed: Value) -> list[Step]:
+    bulk, bore = Value(case.bulk, "pressure", 4), Value(case.pipe.inside_m, "diameter")
+    if case.material is None:
         return [
             Step(
                 "Speed of the pressure wave",
@@ -103,16 +108,15 @@ def _wave_steps(line, density, bulk, bore, speed):
                 "there can be.",
             )
         ]
-    _, factor, formula = HELD[line.held]
-    wall, poisson = Value(line.wall, "diameter"), Value(line.material.poisson, "number", 2)
-    restraint = Value(factor(bore.value, wall.value, poisson.value), "number", 4)
+    hold, wall = HELD[case.held], Value(case.thickness, "diameter")
+    poisson, restraint = Value(case.material.poisson, "number", 2), Value(case.restraint, "number")
     return [
+        *_stiffness(case),
         Step(
             "Wall factor",
-            formula,
+            hold.formula,
             {"e": wall, "D": bore, "nu": poisson},
             restraint,
-            note=f"{line.material.label}: {line.material.source}.",
             source="Wylie and Streeter 1993",
         ),
         Step(
@@ -121,7 +125,7 @@ def _wave_steps(line, density, bulk, bore, speed):
             {
                 "K": bulk,
                 "rho": density,
-                "E": Value(line.material.modulus, "pressure"),
+                "E": Value(case.modulus, "pressure"),
                 "D": bore,
                 "e": wall,
                 "c": restraint,
@@ -132,28 +136,47 @@ def _wave_steps(line, density, bulk, bore, speed):
     ]
 
 
-def _slow_steps(line, density, length, velocity):
+def _stiffness(case: Case) -> list[Step]:
+    material = case.material
+    assert material is not None  # only asked where the wall is known
+    if not material.heat:
+        note = f"{material.label}: Young's modulus, the same at every water temperature."
+        return [Step("Stiffness of the wall", note=note, source=material.source)]
+    return [
+        Step(
+            "Stiffness of the wall at this water temperature",
+            "E = E_20 * s",
+            {
+                "E_20": Value(material.modulus, "pressure"),
+                "s": Value(case.modulus / material.modulus, "percent"),
+            },
+            Value(case.modulus, "pressure"),
+            note=f"{material.label}, {material.heat_source}.",
+            source=material.source,
+        )
+    ]
+
+
+def _slow_steps(case: Case, density: Value, length: Value, velocity: Value) -> list[Step]:
     phase = surge.allievi_phase(
-        line.density, line.speed, line.length, line.velocity, line.closing, line.pressure
+        case.density, case.speed, case.length, case.velocity, case.closing, case.pressure
     )
-    rest, zeta = Value(line.pressure, "pressure"), Value(phase.zeta, "number", 5)
+    static, zeta = Value(case.pressure, "pressure"), Value(phase.zeta, "number", 5)
     number = Value(phase.allievi, "number", 4)
+    simple = surge.michaud_rise(case.density, case.length, case.velocity, case.closing)
     return [
         Step(
             "A slow closing, by the simple rule",
             "Delta_p_M = 2 * rho * L * v / T",
-            {"rho": density, "L": length, "v": velocity, "T": Value(line.closing, "time")},
-            Value(
-                surge.michaud_rise(line.density, line.length, line.velocity, line.closing),
-                "pressure",
-            ),
-            note="To compare: it takes the velocity to fall evenly; the next steps the opening.",
+            {"rho": density, "L": length, "v": velocity, "T": Value(case.closing, "time")},
+            Value(simple, "pressure"),
+            note="To compare: it takes the water speed to fall evenly; the next steps the opening.",
             source="Michaud 1878",
         ),
         Step(
             "Allievi's number",
             "A = rho * a * v / (2 * p)",
-            {"rho": density, "a": Value(line.speed, "speed", 4), "v": velocity, "p": rest},
+            {"rho": density, "a": Value(case.speed, "speed", 4), "v": velocity, "p": static},
             number,
         ),
         Step(
@@ -173,58 +196,88 @@ def _slow_steps(line, density, length, velocity):
         Step(
             "Rise of the slow closing",
             "Delta_p = p * (zeta**2 - 1)",
-            {"p": rest, "zeta": zeta},
+            {"p": static, "zeta": zeta},
             Value(phase.rise, "pressure"),
         ),
     ]
 
 
-def sizes(values, line):
-    """Every size of the kind at this flow and closing time."""
-    if line.pipe.kind not in pipes.KINDS:
+# Tables and chart ----------------------------------------------------------------------------
+
+
+def tables(case: Case) -> tuple[Table, ...]:
+    """What a slower valve does, and the same stop in other sizes of the kind."""
+    return (_times(case), *_sizes(case))
+
+
+def _times(case: Case) -> Table:
+    asked = [("Half the knock of this valve", case.rise / 2)]
+    if case.sudden > practice.KNOCK_HEARD:
+        asked.append(("A knock hardly heard", practice.KNOCK_HEARD))
+    for what, rating, _ in case.limits:
+        asked.append((f"Within nine tenths of the rating of {what}",
+                      practice.NEAR_RATING * rating - case.pressure))  # fmt: skip
+    asked.append(("No pressure below zero", case.pressure))
+    rows = [("Sudden: this time or less", case.critical, case.sudden, case.pressure + case.sudden)]
+    for words, rise in asked:
+        seconds = case.closing_for(rise)
+        if rise > 0 and math.isfinite(seconds):
+            reached = min(rise, case.sudden)
+            rows.append((words, seconds, reached, case.pressure + reached))
+    columns = (
+        Column("For"),
+        Column("Closing time", "time"),
+        Column("Knock", "pressure"),
+        Column("Highest pressure", "pressure"),
+    )
+    note = "A time of 0 means that even a sudden stop is enough. Longer is gentler."
+    return Table("What a slower valve does", columns, tuple(rows), note=note)
+
+
+def _sizes(case: Case) -> tuple[Table, ...]:
+    if case.pipe.kind not in pipes.KINDS:
         return ()
     rows, here = [], []
-    for index, pipe in enumerate(pipes.sizes(line.pipe.kind)):
-        other = line_of(values, pipe)
-        if other.velocity > FASTEST:
-            rows.append((pipe.name, other.velocity, other.speed, None))
-        else:
-            rows.append((pipe.name, other.velocity, other.speed, other.peak))
-        if pipe.size == line.pipe.size:
+    for index, pipe in enumerate(pipes.sizes(case.pipe.kind)):
+        other = case.with_pipe(pipe)
+        shown = other.peak if other.velocity <= FASTEST else None
+        rows.append((pipe.name, other.velocity, other.speed, shown))
+        if pipe.size == case.pipe.size:
             here.append(index)
     columns = (
         Column("Pipe"),
-        Column("Water runs at", "speed"),
-        Column("Wave runs at", "speed"),
+        Column("Water speed", "speed"),
+        Column("Wave speed", "speed"),
         Column("Highest pressure", "pressure"),
     )
     return (Table("The same stop in other sizes", columns, tuple(rows), marked=tuple(here)),)
 
 
-def chart(line, limits):
-    critical = surge.critical_time(line.length, line.speed)
-    end = max(4 * critical, 1.5 * line.closing)
-    if limits.lowest is not None and limits.lowest > line.pressure:
-        end = max(end, min(1.3 * line.closing_for(limits.lowest), 20 * critical))
+def chart(case: Case) -> Chart:
+    """The highest pressure for each closing time, your valve marked."""
+    critical = case.critical
+    end = max(4 * critical, 1.5 * case.closing)
+    within = case.closing_for(case.calm_rise)
+    if math.isfinite(within):
+        end = max(end, min(1.3 * within, 20 * critical))
     times = [end * (index / (CHART_POINTS - 1)) ** 1.5 for index in range(CHART_POINTS)]
     times = sorted({*times, critical})
-    peaks = tuple(line.pressure + line.rise(time) for time in times)
-    levels = [(line.pressure, "at rest")]
-    if limits.rating is not None:
-        levels.append((limits.rating, "pipe's rating"))
-    if limits.part is not None:
-        levels.append((limits.part, "lowest-rated part"))
+    peaks = tuple(case.pressure + case.rise_for(time) for time in times)
+    levels = [(case.pressure, "static")]
+    if case.rating is not None:
+        levels.append((case.rating, "pipe's rating"))
+    if case.part is not None:
+        levels.append((case.part, "lowest-rated part"))
     return Chart(
         "closing",
         "Highest pressure for each closing time",
         "Highest pressure against closing time: flat up to the wave's way there and back, then "
-        "falling; "
-        "your valve is marked.",
-        "Time the valve takes to shut",
+        "falling; your valve is marked.",
+        "Closing time of the valve",
         "time",
         "Highest pressure",
         "pressure",
         (Series("Highest pressure", tuple(times), peaks),),
-        marks=((line.closing, line.peak, "yours"),),
+        marks=((case.closing, case.peak, "yours"),),
         levels=tuple(levels),
     )

@@ -1,0 +1,37 @@
+"""Cautions that belong to a line's numbers but never count: hot water, water kept by a valve."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice
+
+if TYPE_CHECKING:
+    from calc.pipe.line import Line
+
+HOT = (
+    "Hot water scalds. A water heater needs a temperature-and-pressure relief valve, piped to a "
+    "safe place and never plugged.",
+    "A heater behind a check valve or a pressure-reducing valve needs an expansion tank or the "
+    "like (IPC 607.3, from memory). A licensed person must fit it, to local codes.",
+)
+CHECK_VALVE = (
+    "A check valve after the pump keeps the line full and under pressure while the pump rests "
+    "(common practice).",
+)
+HOSE = (
+    "A garden hose is not made to stay under pressure, nor for drinking water. Close the valve "
+    "before it after use.",
+)
+
+
+def hot_cautions(line: Line) -> tuple[str, ...]:
+    """For hot water; none for cold."""
+    return HOT if line.temperature_k > practice.HOT_FROM else ()
+
+
+def line_cautions(line: Line) -> tuple[str, ...]:
+    """For hot water, a hose, and a pump that pushes uphill."""
+    hose = HOSE if any(one.pipe.kind == "hose" for one in line.sections) else ()
+    pumped = CHECK_VALVE if line.start_pa > 0 and line.rise_m > 0 else ()
+    return (*hot_cautions(line), *hose, *pumped)

@@ -1,0 +1,220 @@
+"""What is wrong with one line at a flow, the same for every sheet that asks it.
+
+Rating, heat, static pressure at the outlet, whether water arrives, pressure at a crest, enough
+or not, water speed: each a ``Finding`` with a key that sheets share.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc import practice, water
+from calc.page.findings import Finding, unchecked
+from calc.pipe import pipes
+
+if TYPE_CHECKING:
+    from calc.pipe.line import Line, Section, Stress
+    from calc.units import Reader
+
+AIR = practice.SEA_LEVEL_AIR  # Pa, where no height above sea level is asked for
+HAIR = 1.0  # Pa, below which a pressure counts as zero; our choice
+
+
+@dataclass(frozen=True)
+class Need:
+    """What is asked of a line, SI: its flow, m3/s; the pressure at the outlet that works and that
+    is comfortable, Pa."""
+
+    flow_m3s: float
+    works_pa: float
+    comfortable_pa: float
+
+    @property
+    def sure_pa(self) -> float:
+        """The pressure from which it is no longer borderline, Pa."""
+        return practice.BORDERLINE * self.works_pa
+
+
+def the(section: Section) -> str:
+    """A section as the subject of a sentence."""
+    return f"Pipe {section.name}" if section.name else "The pipe"
+
+
+def below_zero(pressure_pa: float) -> str:
+    """What a pressure below zero means: "" for none."""
+    if pressure_pa < -AIR:
+        return "not a real pressure: the water column breaks before"
+    return "below zero: the water does not arrive" if pressure_pa < 0 else ""
+
+
+def line_findings(line: Line, need: Need, reader: Reader) -> tuple[Finding, ...]:
+    """Findings of a line that carries what is needed, harm first."""
+    dry = _no_water(line, need, reader)
+    return (
+        *_heat(line, reader),
+        *_ratings(line, reader),
+        *_outlet(line, reader),
+        *(dry or (*_crest(line, need, reader), *_enough(line, need, reader))),
+        *_speed(line, need, reader),
+        *_no_rating(line, reader),
+    )
+
+
+# Rating and heat -----------------------------------------------------------------------------
+
+
+def _ratings(line: Line, reader: Reader) -> list[Finding]:
+    over = [s for s in line.stresses() if s.over and not s.hot]
+    over.sort(key=lambda s: -s.pressure_pa / (s.rating_pa or 1.0))
+    return [_over(line, stress, reader) for stress in over]
+
+
+def _over(line: Line, stress: Stress, reader: Reader) -> Finding:
+    rating, carries = (reader.show(p, "pressure") for p in (stress.rating_pa, stress.pressure_pa))
+    warm = stress.rating_pa < stress.section.pipe.rating_pa
+    at = f" at {reader.show(line.heat_k, 'temperature')}" if warm else ""
+    said = f"{the(stress.section)} is rated {rating}{at} but carries {carries} with no flow."
+    return Finding("stop", "over-rating", said, "harm", stress.section.name)
+
+
+def too_hot(line: Line, pipe: pipes.Pipe) -> bool:
+    """Whether a pipe gets hotter than its kind may, or carries hot water and is not made for it."""
+    limit = pipes.hottest_k(pipe)
+    if limit is None:
+        return False
+    return line.heat_k > limit + 1e-9 or (
+        line.temperature_k > practice.HOT_FROM + 1e-9 and not pipe.hot
+    )
+
+
+def _heat(line: Line, reader: Reader) -> list[Finding]:
+    found, seen = [], set()
+    for section in line.sections:
+        pipe = section.pipe
+        if pipe.kind in seen or not too_hot(line, pipe):
+            continue
+        seen.add(pipe.kind)
+        found.append(Finding("stop", "too-hot", _hot_words(line, pipe, reader), "harm",
+                             section.name))  # fmt: skip
+        if pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
+            found.append(Finding("note", "cautious-heat", pipe.heat_note, at=section.name))
+    return found
+
+
+def kind_name(pipe: pipes.Pipe) -> str:
+    """A kind by its name alone: "PE 100 SDR 11"."""
+    return pipe.kind_label.partition(" (")[0]
+
+
+def _hot_words(line: Line, pipe: pipes.Pipe, reader: Reader) -> str:
+    show = reader.show
+    limit = pipes.hottest_k(pipe) or 0.0
+    if line.heat_k > limit + 1e-9:
+        gets, may = show(line.heat_k, "temperature"), show(limit, "temperature")
+        return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
+    asked = (
+        f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
+    )
+    return f"{kind_name(pipe)} is not for hot water: codes ask for a rating of {asked}."
+
+
+def _no_rating(line: Line, reader: Reader) -> list[Finding]:
+    bare = [s for s in line.stresses() if s.rating_pa is None and not s.hot]
+    return [
+        unchecked(
+            "no-rating",
+            f"{the(s.section)} has no known rating: check that it is rated "
+            f"{reader.show(s.pressure_pa, 'pressure')} or more.",
+            s.section.name,
+        )
+        for s in bare[:1]
+    ]
+
+
+# At the outlet -------------------------------------------------------------------------------
+
+
+def _outlet(line: Line, reader: Reader) -> list[Finding]:
+    if line.most_static <= practice.HIGHEST_AT_OUTLET * (1 + 1e-9):
+        return []
+    static, most = (
+        reader.show(p, "pressure") for p in (line.most_static, practice.HIGHEST_AT_OUTLET)
+    )
+    said = f"Static pressure at the outlet is {static}; codes commonly allow {most} at most."
+    return [Finding("care", "outlet-over-limit", said, "harm")]
+
+
+def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    show = reader.show
+    if line.static <= 0 or line.crest(0.0) < -HAIR:
+        reach, top = show(line.reach_m, "head"), show(line.top_m, "head")
+        where = "outlet" if line.static <= 0 and line.top_m <= line.rise_m else "highest point"
+        if line.reduced:
+            said = f"With no flow, no pressure is left at the {where}: the climb uses it all."
+        else:
+            said = f"This pressure raises water {reach} at most; the {where} is {top} up."
+        return [Finding("stop", "no-water", said, "cannot")]
+    left = line.left(need.flow_m3s)
+    if left < 0 or (left <= 0 < need.works_pa):
+        most = show(line.largest_flow(0.0, need.flow_m3s), "flow")
+        said = f"Friction uses all the pressure; at most {most} will arrive, not "
+        said += f"{show(need.flow_m3s, 'flow')}."
+        return [Finding("stop", "no-water", said, "cannot")]
+    return []
+
+
+def breaks_at(line: Line) -> float:
+    """Gauge pressure below which a column of water breaks, Pa: near a vacuum, or where it boils."""
+    return max(practice.DEEPEST_VACUUM, water.vapour_pressure(line.temperature_k) - AIR)
+
+
+def _crest(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    least = line.crest(need.flow_m3s)
+    shown = reader.show(least, "pressure")
+    if least < breaks_at(line):
+        said = f"Pressure at the highest point would be {shown}: the water column breaks there."
+        return [Finding("stop", "below-vacuum", said, "cannot")]
+    if least < -HAIR:
+        said = f"Pressure at the highest point falls to {shown}: polluted water can be drawn in."
+        return [Finding("care", "negative-pressure", said, "harm")]
+    return []
+
+
+def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    left = line.left(need.flow_m3s)
+    level = practice.enough(left, need.works_pa, need.comfortable_pa)
+    if not level:
+        return []
+    got, needed = reader.show(left, "pressure"), reader.show(need.works_pa, "pressure")
+    if got == needed:
+        got, needed = (reader.show(p, "pressure", 5) for p in (left, need.works_pa))
+    flowing = f"with {reader.show(need.flow_m3s, 'flow')} flowing"
+    if level == "stop" and line.static < need.works_pa:
+        static = reader.show(line.static, "pressure")
+        said = f"Even with no flow you get {static} at the outlet; you need {needed}."
+    elif level == "stop":
+        said = f"You get {got} at the outlet {flowing}; you need {needed}."
+    elif level == "care":
+        said = f"You get {got} at the outlet {flowing}, little more than the {needed} you need."
+    else:
+        comfortable = reader.show(need.comfortable_pa, "pressure")
+        said = f"{got} at the outlet works; from {comfortable} it is comfortable."
+    return [Finding(level, "short", said)]
+
+
+def _speed(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    flow = need.flow_m3s
+    section = max(line.sections, key=lambda one: line.speed_in(one, flow))
+    speed = line.speed_in(section, flow)
+    level = practice.speed_level(speed)
+    if not level:
+        return []
+    runs = f"Water runs at {reader.show(speed, 'speed')} in {the(section).lower()}"
+    if level == "care":
+        most = reader.show(practice.SPEED_CARE, "speed")
+        said = f"{runs}, too fast for small pipe: keep it below {most}."
+    else:
+        most = reader.show(practice.SPEED_NOTE, "speed")
+        said = f"{runs}. From {most} up, expect noise and water hammer."
+    return [Finding(level, "fast", said, at=section.name)]

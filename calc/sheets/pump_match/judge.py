@@ -1,0 +1,287 @@
+"""What is found of a pump on a line, and the sentence that tells of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from calc import practice, storage
+from calc.page.findings import Finding, unchecked
+from calc.pump.sets import weakest_head
+from calc.sheets.parts.line_judge import line_findings, the
+from calc.sheets.pump_match.case import FURTHEST_UP, SAFE, SLACK, Case, State
+from calc.units import HOUR
+
+if TYPE_CHECKING:
+    from calc.units import Reader
+
+# Of a line, what does not hang on the flow
+STANDING = frozenset({"over-rating", "too-hot", "cautious-heat", "outlet-over-limit", "no-rating"})
+
+
+def told(case: Case, reader: Reader) -> str:
+    """The verdict's sentence where nothing is wrong."""
+    state, show = case.running, reader.show
+    if state is None:
+        return "The pump's table ends below this flow."
+    left, flow = show(state.left, "pressure"), show(case.flow, "flow")
+    if state.stands:
+        return f"No pump is needed: the water runs by itself, with {left} at the outlet at {flow}."
+    return (
+        f"You get {left} at the outlet with {flow} flowing, the pump at "
+        f"{show(state.speed, 'percent', 2)} of full speed."
+    )
+
+
+def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
+    """Everything found, of the line as the pump feeds it and of the pump."""
+    state = case.running
+    found = [*_line(case, state, reader), *_set(case, reader), *_failed(case, reader)]
+    found += [*_displacement(case, reader), *_intake(case, state, reader)]
+    if state is not None and not state.stands:
+        found += [*_curve(case, state, reader), *_grade(case, reader)]
+        found += [*_small_draw(case, reader), *_power(state)]
+    return tuple(found)
+
+
+def _line(case: Case, state: State | None, reader: Reader) -> list[Finding]:
+    """Of the line: at the flow, or where the pump cannot give that, with everything closed."""
+    if state is not None:
+        return list(line_findings(case.line_at(state), case.need, reader))
+    still = case.state(0.0)
+    found = line_findings(case.line_at(still), replace(case.need, flow_m3s=0.0), reader)
+    most, flow = case.pump.largest_flow, case.flow
+    text = (
+        f"The pump's table ends at {reader.show(most, 'flow')}; you ask for "
+        f"{reader.show(flow, 'flow')}."
+    )
+    short = Finding("stop", "pump-most", text, "cannot")
+    return [short, *(one for one in found if one.key in STANDING)]
+
+
+# The control --------------------------------------------------------------------------------
+
+
+def _set(case: Case, reader: Reader) -> Iterator[Finding]:
+    if case.runs_on:
+        pressure = reader.show(case.set_pressure, "pressure")
+        most = reader.show(max(case.shut_off_pa, 0.0), "pressure")
+        yield Finding(
+            "stop",
+            "runs-on",
+            f"The pump never reaches its set pressure of {pressure}: it makes {most} at most, and "
+            "would run on against a closed valve and overheat.",
+            "harm",
+        )
+
+
+def _failed(case: Case, reader: Reader) -> Iterator[Finding]:
+    """What a failed control puts on the pipe: the pump's shut-off head, and the drop with it."""
+    over = [s for s in case.failed.stresses() if s.over and not s.hot]
+    if not over:
+        return
+    worst = max(over, key=lambda s: s.pressure_pa / s.rating_pa)
+    most, rated = (reader.show(p, "pressure") for p in (worst.pressure_pa, worst.rating_pa))
+    more = " or more" if case.displaces else ""
+    yield Finding(
+        "care",
+        "shut-off-over-rating",
+        f"If the control fails, {the(worst.section).lower()} carries {most}{more} against a "
+        f"closed valve and is rated {rated}: fit a relief valve.",
+        "harm",
+        worst.section.name,
+    )
+
+
+_GUARDED = {
+    "none": (
+        "stop",
+        "Against a closed valve a displacement pump raises the pressure until something bursts: "
+        "fit a pressure switch or bypass, and a relief valve.",
+    ),
+    "switch": (
+        "care",
+        "This displacement pump has no relief valve: if its pressure switch or bypass fails, "
+        "something bursts.",
+    ),
+    "relief": (
+        "care",
+        "This displacement pump has no pressure switch or bypass: it would run on against its "
+        "relief valve and overheat.",
+    ),
+}
+
+
+def _displacement(case: Case, reader: Reader) -> Iterator[Finding]:
+    if not case.displaces:
+        return
+    if case.guard in _GUARDED:
+        level, text = _GUARDED[case.guard]
+        yield Finding(level, "displacement-relief", text, "harm")
+    top = reader.show(case.pump.points[0].head, "head")
+    yield Finding(
+        "note",
+        "switch-at-top",
+        f"The highest head of the pump's table, {top}, is taken as where its pressure switch or "
+        "bypass acts.",
+    )
+
+
+def _small_draw(case: Case, reader: Reader) -> Iterator[Finding]:
+    """Below its least flow the control stops and starts the pump again and again."""
+    least, draw = case.least, case.steady.draw
+    if draw is None or not case.holds or (case.displaces and case.steady.least is None):
+        return
+    asked = reader.show(draw, "flow")
+    if least is None:
+        yield unchecked(
+            "least-flow",
+            "The least flow of this pump is not known: it must be "
+            f"{asked} or less, or the control starts and stops it again and again.",
+        )
+    elif draw < least * (1 - SLACK):
+        yield _starts(case, asked, reader.show(least, "flow"), reader)
+
+
+def _starts(case: Case, asked: str, least: str, reader: Reader) -> Finding:
+    below = f"A steady draw of {asked} is below the pump's least flow of {least}"
+    rate = starts_an_hour(case)
+    allowed = practice.STARTS_AN_HOUR
+    if rate is None:
+        tank = tank_for(case) * (1 + SAFE)
+        without = f" without a pressure tank of {reader.show(tank, 'volume')} or more"
+        text = f"{below}: it starts again and again{without if tank else ''}."
+        return Finding("care", "least-flow", text)
+    number = f"{rate:.0f}" if rate >= 10 else f"{rate:.1f}"
+    level = "care" if rate > allowed * (1 + SLACK) else "note"
+    text = f"{below}: it starts up to {number} times an hour; {allowed:g} are allowed."
+    return Finding(level, "least-flow", text)
+
+
+def starts_an_hour(case: Case) -> float | None:
+    """Starts an hour at the smallest steady draw with the small tank; None without one."""
+    gives = case.drawdown()
+    if gives is None or case.steady.draw is None:
+        return None
+    fills = max(case.refills_at(), case.steady.draw)
+    return HOUR * storage.starts_rate(gives, fills, case.steady.draw)
+
+
+def tank_for(case: Case) -> float:
+    """Volume of a tank that keeps the starts within those allowed, m3."""
+    one = replace(case, steady=replace(case.steady, tank=1.0))  # starts go with 1 / volume
+    return (starts_an_hour(one) or 0.0) / practice.STARTS_AN_HOUR
+
+
+# The suction side ---------------------------------------------------------------------------
+
+
+def _intake(case: Case, state: State | None, reader: Reader) -> Iterator[Finding]:
+    if state is not None and state.stands:
+        return
+    yield from _npsh(case, state, reader)
+    intake, show = case.intake, reader.show
+    if intake.lift > intake.usual_lift + SLACK:
+        yield Finding(
+            "care",
+            "lift-practice",
+            f"The suction lift is {show(intake.lift, 'length')}: above about "
+            f"{show(intake.usual_lift, 'length', 2)} at this altitude, a worn valve or a small "
+            "air leak can stop the pump.",
+        )
+    if intake.altitude is None and 0 < (highest := case.holds_to()) < FURTHEST_UP:
+        yield unchecked(
+            "altitude-unchecked",
+            "The height above sea level is not known: worked out at sea level, the suction holds "
+            f"up to {show(highest * (1 - SAFE), 'length')}.",
+        )
+
+
+def _npsh(case: Case, state: State | None, reader: Reader) -> Iterator[Finding]:
+    show, has = reader.show, case.intake.available(case.flow)
+    if has <= 0:
+        yield Finding(
+            "stop",
+            "npsh",
+            "The water boils in the suction pipe before it reaches the pump: lift and friction "
+            "use more than the air pressure can raise.",
+            "cannot",
+        )
+        return
+    if state is None:
+        return
+    needs, margin = case.npsh_required(state.flow, state.speed), practice.NPSH_MARGIN
+    if needs is None:
+        yield _not_checked(has - margin, reader)
+    elif has < needs - SLACK:
+        yield Finding(
+            "stop",
+            "npsh",
+            f"The pump needs {show(needs, 'head')} NPSH at this flow and has {show(has, 'head')}: "
+            "it would cavitate or lose its prime.",
+            "cannot",
+        )
+    elif has < needs + margin - SLACK:
+        yield Finding(
+            "care",
+            "npsh-margin",
+            f"The NPSH margin is {show(max(has - needs, 0.0), 'head')}; keep "
+            f"{show(margin, 'head')} beyond what the pump needs.",
+        )
+
+
+def _not_checked(would_pass: float, reader: Reader) -> Finding:
+    if would_pass <= 0:
+        text = "So little NPSH is left at the pump that none could work with its margin kept."
+        return Finding("stop", "npsh", text, "cannot")
+    return unchecked(
+        "npsh-unchecked",
+        "NPSH required is not known at this flow, so it is not checked: a pump that needs "
+        f"{reader.show(would_pass, 'head')} or less would work.",
+    )
+
+
+# The curve ----------------------------------------------------------------------------------
+
+
+def _curve(case: Case, state: State, reader: Reader) -> Iterator[Finding]:
+    low, high = practice.PREFERRED_FLOW
+    share = case.best_share(state.flow, state.speed)
+    at = "" if share is None else reader.show(share, "percent", 2)
+    if share is not None and share > high + SLACK:
+        yield Finding(
+            "care",
+            "past-curve",
+            f"The pump runs at {at} of its best flow, far out on its curve: noisy, wasteful and "
+            "hard on its seal.",
+        )
+    elif not case.displaces and state.flow > case.pump.most_flow(state.speed) * (1 + 1e-6):
+        yield Finding(
+            "care",
+            "past-curve",
+            "At so little head the slowed pump runs past the end of its table: its speed and "
+            "power there are a guess.",
+        )
+    elif share is not None and share < low - SLACK:
+        yield Finding(
+            "note",
+            "left-of-best",
+            f"The pump runs at {at} of its best flow: good for short times, wasteful all day.",
+        )
+
+
+def _grade(case: Case, reader: Reader) -> Iterator[Finding]:
+    if case.band is None or case.available is None or case.available < case.needed:
+        return
+    weakest = weakest_head(case.pump, min(case.flow, case.pump.largest_flow), case.band)
+    if weakest < case.needed:
+        missing = reader.show(case.needed - weakest, "head")
+        text = f"A pump at the low end of grade {case.band.key} would be {missing} of head short."
+        yield Finding("care", "grade", text)
+
+
+def _power(state: State) -> Iterator[Finding]:
+    if state.power is None:
+        text = "The pump's table gives neither power nor efficiency here: its power is not known."
+        yield Finding("note", "no-power", text)

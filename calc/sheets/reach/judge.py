@@ -1,0 +1,159 @@
+"""Whether the water reaches, what is wrong, what would put it right, and where to go on."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc.errors import InputError
+from calc.page.answer import Link
+from calc.page.findings import Finding, Fix, ranked, unchecked
+from calc.pipe import pipes
+from calc.sheets.parts.line_fixes import line_fixes, round_down
+from calc.sheets.parts.line_judge import line_findings, too_hot
+from calc.sheets.parts.line_rows import as_text
+from calc.sheets.parts.link_text import exact
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.sheets.parts.line_fixes import Change
+    from calc.sheets.reach.case import Case
+    from calc.units import Reader
+
+LEAST_FLOW, SHORTEST = 1e-6, 0.5  # m3/s, m: what the next sheets take
+LEAST_SET = 1e3  # Pa, the same
+TRY = "Try this fix"
+
+
+def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
+    """What is found: of the line, then of the pump."""
+    return (*line_findings(case.line, case.need, reader), *_pump(case, reader))
+
+
+def _pump(case: Case, reader: Reader) -> list[Finding]:
+    flow = reader.show(case.need.flow_m3s, "flow")
+    if case.most is None:
+        said = f"The pump's maximum flow is not known: check that it gives {flow} at this pressure."
+        return [unchecked("unchecked-pump-most", said)]
+    if case.asks_too_much:
+        most = reader.show(case.most, "flow")
+        said = f"The pump gives {most} at most at this pressure; you ask for {flow}."
+        return [Finding("stop", "pump-most", said, "cannot")]
+    return []
+
+
+def told(case: Case, reader: Reader) -> str:
+    """The facts in one sentence."""
+    flow, needed = case.need.flow_m3s, reader.show(case.need.works_pa, "pressure")
+    left = reader.show(case.line.left(flow), "pressure")
+    if flow == 0:
+        return f"You get {left} at the outlet with no flow; you need {needed}."
+    return (
+        f"You get {left} at the outlet with {reader.show(flow, 'flow')} flowing; you need {needed}."
+    )
+
+
+def fixes(case: Case, found: tuple[Finding, ...], values: Values, reader: Reader) -> tuple:
+    """``Fix``es for the worst finding."""
+    worst = next((one for one in ranked(found) if one.level != "note"), None)
+    if worst is None:
+        return ()
+    if worst.key == "pump-most":
+        return _pump_fixes(case, values, reader)
+    return line_fixes(
+        case.line, case.need, reader, lambda change: _linked(case, values, change, reader)
+    )
+
+
+def _pump_fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
+    flow = reader.show(case.need.flow_m3s, "flow")
+    larger = Fix(f"Choose a pump that gives {flow} or more at this pressure.")
+    less = round_down(case.most or 0.0, "flow", reader)
+    if case.line.left(less) < case.need.sure_pa:
+        return (larger,)
+    texts = {**given(case, values, reader), "flow": exact(less, "flow", reader)}
+    said = f"Open less at once: {reader.show(less, 'flow')} or less."
+    return Fix(said, Link(TRY, "reach", texts)), larger
+
+
+def _linked(case: Case, values: Values, change: Change, reader: Reader) -> Link | None:
+    """The sheet with a change made; None where the form has no words for it."""
+    line, need = change.line, change.need
+    texts = given(case, values, reader) | {
+        "pressure": exact(line.start_pa, "pressure", reader),
+        "flow": exact(need.flow_m3s, "flow", reader),
+        "hottest": exact(line.hottest_k, "temperature", reader),
+    }
+    single = line.single
+    try:
+        if case.counted or single is None or single.reducer is not None:
+            texts["line"] = as_text(line.sections, reader)
+        elif single.pipe.kind in pipes.KINDS:
+            texts.pop(values.kind, None)
+            texts |= {"kind": single.pipe.kind, single.pipe.kind: single.pipe.size}
+    except InputError:
+        return None
+    return Link(TRY, "reach", texts)
+
+
+def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
+    """Every text of the form as it now is, for a link to the same sheet."""
+    texts = shared(case, values, reader) | {
+        "pressure": exact(values.pressure, "pressure", reader),
+        "use": values.use,
+        "most": exact(values.most, "flow", reader) or "?",
+        "extra": exact(values.extra, "percent", reader),
+        "hottest": exact(values.hottest, "temperature", reader),
+        "lowest": exact(values.lowest, "length", reader),
+        "highest": exact(values.highest, "length", reader),
+    }
+    if values.use == "own":
+        texts["wanted"] = exact(values.wanted, "pressure", reader)
+    if values.kind == "own" and not case.counted:
+        texts |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
+    return texts
+
+
+def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
+    """The texts that other sheets of one line have too."""
+    texts = {
+        "flow": exact(values.flow, "flow", reader),
+        "length": exact(values.length, "length", reader),
+        "climb": exact(values.climb, "length", reader),
+        "water": exact(values.water, "temperature", reader),
+    }
+    if case.counted:
+        return texts | {"line": as_text(case.line.sections, reader)}
+    texts["kind"] = values.kind
+    if values.kind in pipes.KINDS:
+        texts[values.kind] = values.numbers[values.kind]
+    return texts
+
+
+def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
+    """Where to go on, with every number the other sheet asks for too."""
+    every = shared(case, values, reader)
+    sizes = {"kind", *pipes.KINDS}
+    wanted = {"wanted": reader.typed(case.need.works_pa, "pressure")}
+    pressure = exact(values.pressure, "pressure", reader)
+    found = []
+    if values.flow >= LEAST_FLOW and values.length >= SHORTEST:
+        texts = {key: text for key, text in every.items() if key not in sizes} | wanted
+        texts |= {
+            "pressure": pressure,
+            "lowest": exact(values.lowest, "length", reader),
+            "crest": exact(values.highest, "length", reader),
+        }
+        if values.hottest is not None:
+            texts["hottest"] = exact(values.hottest, "temperature", reader)
+        if values.kind in pipes.KINDS and not case.counted:
+            texts["kind"] = values.kind
+        found.append(Link("Every pipe size for this line", "pipe", texts))
+    fit = not any(too_hot(case.line, one.pipe) for one in case.line.sections)
+    if values.flow >= LEAST_FLOW and fit:
+        texts = every | wanted | {"extra": exact(values.extra, "percent", reader)}
+        if values.pressure >= LEAST_SET:
+            texts["set"] = pressure
+        if values.kind == "own" and not case.counted:
+            texts |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
+        found.append(Link("Which pump suits this pipe", "pump_match", texts))
+    return (*found, Link("Count the flow from showers, hoses and people", "demand", {}))
