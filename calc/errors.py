@@ -19,6 +19,16 @@ class InputError(ValueError):
         self.name = name
 
 
+class InputErrors(InputError):
+    """Several things given that cannot be used, all said at once. ``errors``: one or more."""
+
+    def __init__(self, errors):
+        self.errors = tuple(errors)
+        more = len(self.errors) - 1
+        rest = f" ({more} more {'fault' if more == 1 else 'faults'}.)" if more else ""
+        super().__init__(self.errors[0].message + rest, name=self.errors[0].name)
+
+
 class RangeError(InputError):
     """A number outside the span its relation holds for.
 

@@ -1,9 +1,15 @@
 """What is wrong with the parts of a supply before anything is solved, row by row."""
 
-from dataclasses import dataclass
+from __future__ import annotations
 
-from calc.errors import InputError
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc.errors import InputError, InputErrors
 from calc.network.parts import Device, PumpSet, Reducer, Run
+
+if TYPE_CHECKING:
+    from calc.network.parts import Link, Network
 
 
 @dataclass(frozen=True)
@@ -15,7 +21,7 @@ class Problem:
     text: str
 
 
-def problems(network):
+def problems(network: Network) -> tuple[Problem, ...]:
     """Every problem of a network's parts, in the order of its rows.
 
     network: ``Network``.  Returns a tuple of ``Problem``: names used twice, unknown places,
@@ -30,13 +36,11 @@ def problems(network):
     return tuple(found)
 
 
-def require_sound(network):
-    """Raise ``InputError`` with the first of ``problems`` and how many more there are."""
+def require_sound(network: Network) -> None:
+    """Raise ``InputErrors`` with every one of ``problems``, if there are any."""
     found = problems(network)
     if found:
-        more = len(found) - 1
-        rest = f" ({more} more {'problem' if more == 1 else 'problems'}.)" if more else ""
-        raise InputError(found[0].text + rest, name=found[0].row)
+        raise InputErrors(InputError(one.text, name=one.row) for one in found)
 
 
 def _names(network):
@@ -55,24 +59,26 @@ def _ends(network):
     for link in network.links:
         for end in (link.start, link.end):
             if end not in known:
-                text = f"“{link.name}” leads to “{end}”, which is no place here. Add it or mend it."
+                text = (
+                    f"“{link.name}” leads to “{end}”, which is not a point of this supply. Add it."
+                )
                 yield Problem(link.name, "unknown", text)
         if link.start == link.end:
-            text = f"“{link.name}” starts and ends at “{link.end}”. Join it to another place."
+            text = f"“{link.name}” starts and ends at “{link.end}”. Join it to another point."
             yield Problem(link.name, "ends", text)
     for outlet in network.outlets:
         if outlet.node not in known:
-            text = f"“{outlet.name}” is at “{outlet.node}”, which is no place here. Add it."
+            text = f"“{outlet.name}” is at “{outlet.node}”, which is not a point. Add it."
             yield Problem(outlet.name, "unknown", text)
         elif outlet.node in levels:
-            text = f"“{outlet.name}” is in the open water of “{outlet.node}”. Put it at a place."
+            text = f"“{outlet.name}” is in the open water of “{outlet.node}”. Put it on a pipe."
             yield Problem(outlet.name, "ends", text)
 
 
 def _numbers(network):
     for node in network.places + network.levels:
         if not abs(node.height_m) <= 9000:
-            text = f"The height of “{node.name}” is not a height on this earth. Check it."
+            text = f"The height of “{node.name}” must be below 9000 m. Check it."
             yield Problem(node.name, "height", text)
     for link in network.links:
         text = _wrong(link)
@@ -81,7 +87,7 @@ def _numbers(network):
     for outlet in network.outlets:
         wanted = outlet.wanted_pa
         if wanted is not None and not 0 <= wanted <= 1e8:
-            text = f"“{outlet.name}”: the pressure wanted is {wanted:g} Pa. Give 0 or more."
+            text = f"“{outlet.name}”: the needed pressure must be 0 or more."
             yield Problem(outlet.name, "figure", text)
 
 
@@ -103,7 +109,7 @@ def _wrong(link):
     return ""
 
 
-def neighbours(network):
+def neighbours(network: Network) -> dict[str, list[tuple[Link, str]]]:
     """Every (link, other end) by place, whichever way the link points."""
     found = {name: [] for name in network.heights}
     for link in network.links:
@@ -137,7 +143,7 @@ def _dry(group, links, taps):
         text = f"The loop through {names}{more} has no source of water. Join it to a well or tank."
         return Problem(row, "loop", text)
     which = f"“{taps[0]}” at " if taps else ""
-    text = f"{which}{names}{more} is joined to no water. Lead a pipe to it from a well or tank."
+    text = f"{which}{names}{more} has no source of water. Lead a pipe to it from a well or tank."
     return Problem(row, "disconnected", text)
 
 
@@ -162,7 +168,7 @@ def _around(link):
     return lambda one, _: one.name != link.name
 
 
-def one_way(link):
+def one_way(link: Link) -> bool:
     """Whether water passes a link from start to end only (a pump always drives that way)."""
     return link.check or isinstance(link, PumpSet)
 

@@ -1,62 +1,74 @@
-"""What a solved supply shows to be wrong or worth knowing, row by row.
+"""What a solved supply shows to be wrong or worth knowing, part by part, as figures.
 
-Sentences hold no numbers: each finding carries its figure and limit in SI, for the page to
-print in the reader's units.
+The words are the sheet's: each trouble says its part, its kind, its figure and its limit in SI.
 """
 
-from dataclasses import dataclass
+from __future__ import annotations
 
-from calc import water
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc import practice, water
 from calc.errors import InputError
-from calc.network.parts import PumpSet, Run
+from calc.network.parts import Network, PumpSet, Run
 from calc.network.solve import solve
-from calc.network.state import STILL
-from calc.pipe import pipes
+from calc.network.state import SEEPING, STILL, Solution
+from calc.network.static import highest_pressures
+from calc.pipe import friction, pipes
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
 
 STRONGER = 0.05  # m by which a head must be the stronger to speak of two sources that fight
 TAKEN = 1e-9  # m3/s into a level that is worth a word: 4 mL an hour
+HAIR = 1.0  # Pa, below which a pressure counts as zero; our choice
+LEVELS = ("stop", "care", "note")  # worst first
+SLACK = 1 + 1e-9  # a limit typed in another unit is still kept
 
 
 @dataclass(frozen=True)
-class Finding:
-    """Something a solution shows. row: the part's name; kind: a word; level: "stop" or "care".
+class Trouble:
+    """Something a solution shows. row: the part's name; kind: a word; level: of ``LEVELS``.
 
     value, limit: SI numbers of ``quantity`` (a key of ``units.QUANTITIES``); None where none.
+    other: the other part or parts it is about.
     """
 
     row: str
     kind: str
     level: str
-    text: str
     value: float | None = None
     limit: float | None = None
     quantity: str = ""
+    other: str = ""
 
 
-def findings(solution, standing=None):
+def troubles(solution: Solution, standing: Solution | None = None) -> tuple[Trouble, ...]:
     """Everything a solution shows, worst first.
 
-    solution: ``Solution``; standing: the same network solved with every outlet shut (worked out
-    here where it is None).  Returns a tuple of ``Finding``.  Raises InputError as ``solve`` does.
+    standing: the same network solved with every outlet shut (worked out where it is needed).
+    Raises InputError as ``solve`` does.
     """
-    if standing is None:
-        standing = solve(solution.network.with_open(()), solution)
     found = [
         *fights(solution, standing),
+        *broken(solution),
         *suction(solution),
-        *_outlets(solution, standing),
+        *outlets(solution),
         *_pumps(solution),
-        *ratings(standing),
+        *ratings(solution.network),
+        *speeds(solution),
     ]
-    return tuple(sorted(found, key=lambda one: one.level != "stop"))
+    return tuple(sorted(found, key=lambda one: LEVELS.index(one.level)))
 
 
-def own_head(solution, link):
-    """The head a pump can hold at its end by itself, with no flow, m.
+# Sources ----------------------------------------------------------------------------------------
+
+
+def own_head(solution: Solution, link: PumpSet) -> float:
+    """The head a pump can hold at its end by itself, with no flow, m above the datum.
 
     H = min(H_set, H_start + H_pump(0))
-    solution: ``Solution``; link: ``PumpSet``.  Returns m above the datum.  Raises nothing.
-    Source: definition of the shut-off head.
+    Raises nothing.  Source: definition of the shut-off head.
     """
     network = solution.network
     top = solution.heads[link.start] + link.pump.head_and_slope(0.0, link.speed)[0]
@@ -65,40 +77,41 @@ def own_head(solution, link):
     return min(top, network.heights[link.end] + link.set_pa / network.weight)
 
 
-def fights(solution, standing):
-    """Sources that work against each other with no check valve between them: ``Finding``s."""
+def fights(solution: Solution, standing: Solution | None = None) -> Iterator[Trouble]:
+    """Sources that work against each other with no check valve between them.
+
+    "fight" at a level: water runs into it (m3/s); at a pump: another holds more head there than
+    it can (m).  ``standing`` as in ``troubles``.  Raises InputError as ``solve`` does.
+    """
     network, seen = solution.network, set()
+    pumps = [link for link in network.links if isinstance(link, PumpSet) and not link.check]
+    closed = [level for level in network.levels if not level.fills]
+    if not pumps and (not closed or len(network.levels) < 2):
+        return  # nothing that could run backwards
+    if standing is None:
+        standing = solve(network.with_open(()), solution)
     for state in (standing, solution):
         strong = [name for name, flow in state.supplied.items() if flow > TAKEN]
-        by = " and ".join(f"“{name}”" for name in strong) or "another source"
-        for level in network.levels:
+        for level in closed:
             taken = -state.supplied[level.name]
-            if not level.fills and taken > TAKEN and level.name not in seen:
+            if taken > TAKEN and level.name not in seen:
                 seen.add(level.name)
-                text = (
-                    f"Water runs from {by} into “{level.name}”: the two fight. Fit a check valve "
-                    f"in the line of “{level.name}”, or say that it may fill."
-                )
-                yield Finding(level.name, "fight", "stop", text, taken, 0.0, "flow")
-        for link in network.links:
-            if not isinstance(link, PumpSet) or link.check or link.name in seen:
-                continue
+                by = ", ".join(strong)
+                yield Trouble(level.name, "fight", "stop", taken, 0.0, "flow", by)
+        for link in pumps:
             held, own = state.heads[link.end], own_head(state, link)
-            if held > own + STRONGER:
+            if held > own + STRONGER and link.name not in seen:
                 seen.add(link.name)
-                text = (
-                    f"Another source holds more pressure at “{link.end}” than “{link.name}” can: "
-                    f"the two fight, and water runs back through “{link.name}”, which has no "
-                    "check valve. Fit one, or bring the set pressures together."
-                )
-                yield Finding(link.name, "fight", "stop", text, held, own, "head")
+                yield Trouble(link.name, "fight", "stop", held, own, "head", link.end)
 
 
-def npsh_available(solution, place):
-    """Net positive suction head at a place, m.
+# Pressure below the air's -----------------------------------------------------------------------
+
+
+def npsh_available(solution: Solution, place: str) -> float:
+    """Net positive suction head at a place, m; below 0 the water boils there.
 
     NPSH_a = (p + p_air - p_v) / (rho g), velocity head left out
-    solution: ``Solution``; place: name.  Returns m; below 0 the water boils there.
     Raises RangeError for an altitude or temperature out of range.  Source: ISO 17769-1:2012.
     """
     network = solution.network
@@ -107,8 +120,11 @@ def npsh_available(solution, place):
     return (solution.pressure(place) + air - vapour) / network.weight
 
 
-def npsh_required(solution, link):
-    """What a pump needs at its inlet at its flow, m: its table's, else its row's, else None."""
+def npsh_required(solution: Solution, link: PumpSet) -> float | None:
+    """What a pump needs at its inlet at its flow and speed, m: its table's, else its row's.
+
+    Raises nothing.  Source: ``Pump.npsh_required_at``; past its figures the last one is used.
+    """
     state = solution.pump(link.name)
     if state.flow_m3s <= STILL:
         return None
@@ -120,74 +136,130 @@ def npsh_required(solution, link):
     return link.npsh_m if needed is None else needed
 
 
-def suction(solution):
-    """Places where the water would boil, and pumps that lack suction head: ``Finding``s."""
+def suction(solution: Solution) -> Iterator[Trouble]:
+    """Pumps at whose inlet the NPSH is short ("npsh", "npsh-margin") or not known enough.
+
+    "npsh-unchecked": value is the most NPSH required that would pass, m.
+    Raises RangeError as ``npsh_available``.
+    """
+    for link in solution.network.links:
+        if not isinstance(link, PumpSet) or solution.flows[link.name] <= SEEPING:
+            continue
+        needed, given = npsh_required(solution, link), npsh_available(solution, link.start)
+        if needed is None:
+            most = given - practice.NPSH_MARGIN
+            yield Trouble(link.name, "npsh-unchecked", "care", most, None, "head")
+        elif given < needed:
+            yield Trouble(link.name, "npsh", "stop", given, needed, "head")
+        elif given < (needed + practice.NPSH_MARGIN) / SLACK:
+            yield Trouble(link.name, "npsh-margin", "care", given, needed, "head")
+
+
+def broken(solution: Solution) -> Iterator[Trouble]:
+    """Places with running water where its column parts ("below-vacuum") or is under suction.
+
+    A pump's inlet is bad only where the water boils; "negative-pressure" leaves
+    inlets out, which are meant to be.
+    Raises RangeError for an altitude or temperature out of range.
+    """
     network = solution.network
-    for place in network.places:
-        left = npsh_available(solution, place.name)
-        if left < 0:
-            text = (
-                f"At “{place.name}” the pressure would fall below that at which the water boils: "
-                "the column breaks, and less flows than is shown. Bring the water nearer, or "
-                "widen the pipe before it."
-            )
-            yield Finding(place.name, "boils", "stop", text, left, 0.0, "head")
+    running, inlets = set(), set()
     for link in network.links:
+        if abs(solution.flows[link.name]) > SEEPING:
+            running |= {link.start, link.end}
         if isinstance(link, PumpSet):
-            needed, given = npsh_required(solution, link), npsh_available(solution, link.start)
-            if needed is not None and given < needed:
-                text = (
-                    f"“{link.name}” lacks suction head at this flow: it would lose its prime or "
-                    "cavitate, and give less than is shown. Shorten or widen the suction line, "
-                    "or bring the pump nearer to the water."
-                )
-                yield Finding(link.name, "suction", "stop", text, given, needed, "head")
+            inlets.add(link.start)
+    boiling = water.vapour_pressure(network.temperature_k)
+    boiling -= water.air_pressure(network.altitude_m)
+    for place in network.places:
+        pressure = solution.pressure(place.name)
+        if place.name not in running:
+            continue
+        least = boiling if place.name in inlets else max(boiling, practice.DEEPEST_VACUUM)
+        if pressure < least:
+            yield Trouble(place.name, "below-vacuum", "stop", pressure, least, "pressure")
+        elif pressure < -HAIR and place.name not in inlets:
+            yield Trouble(place.name, "negative-pressure", "care", pressure, 0.0, "pressure")
 
 
-def _outlets(solution, standing):
+# Outlets and pumps ------------------------------------------------------------------------------
+
+
+def outlets(solution: Solution) -> Iterator[Trouble]:
+    """Outlets with no water, too little, too much for them or over the codes' limit.
+
+    "outlet-over-limit" is judged by the highest static pressure, open or shut.
+    Raises nothing.
+    """
+    highest = highest_pressures(solution.network)
     for outlet in solution.network.outlets:
         state = solution.outlet(outlet.name)
-        wanted = (state.pressure_pa, state.wanted_pa, "pressure")
         if state.open and state.flow_m3s <= STILL:
-            text = f"“{outlet.name}” cannot be fed: no water reaches it with these outlets open."
-            yield Finding(outlet.name, "unfed", "stop", text, *wanted)
-        elif state.short_pa > 0:
-            text = f"“{outlet.name}” gets less pressure than wanted."
-            yield Finding(outlet.name, "short", "care", text, *wanted)
-        most, highest = outlet.law.most_pa, standing.pressure(outlet.node)
-        if most is not None and highest > most:
-            text = f"“{outlet.name}” stands under more pressure than it is made for. Reduce it."
-            yield Finding(outlet.name, "over", "care", text, highest, most, "pressure")
+            yield Trouble(outlet.name, "no-water", "stop", state.pressure_pa, 0.0, "pressure")
+        elif state.open:
+            level = practice.enough(state.pressure_pa, outlet.content_pa, outlet.best_pa)
+            limit = outlet.best_pa if level == "note" else outlet.content_pa
+            if level:
+                yield Trouble(outlet.name, "short", level, state.pressure_pa, limit, "pressure")
+        most = outlet.law.most_pa
+        if most is not None and state.open and state.pressure_pa > most:
+            yield Trouble(outlet.name, "over", "care", state.pressure_pa, most, "pressure")
+        static = max(highest[outlet.node], state.pressure_pa)
+        if static > practice.HIGHEST_AT_OUTLET * SLACK:
+            limit = practice.HIGHEST_AT_OUTLET
+            yield Trouble(outlet.name, "outlet-over-limit", "care", static, limit, "pressure")
 
 
 def _pumps(solution):
-    drawn = any(flow > STILL for flow in solution.draws.values())
+    drawn = any(flow > SEEPING for flow in solution.draws.values())
     for link in solution.network.links:
         if not isinstance(link, PumpSet):
             continue
         state = solution.pump(link.name)
         if state.past_end:
-            text = f"“{link.name}” runs past the end of its table: what it gives there is a guess."
             most = link.pump.most_flow(link.speed)
-            yield Finding(link.name, "past_end", "care", text, state.flow_m3s, most, "flow")
-        elif drawn and state.flow_m3s <= STILL:
-            text = f"“{link.name}” gives nothing: another source holds more pressure than it can."
-            held, own = solution.heads[link.end], own_head(solution, link)
-            yield Finding(link.name, "idle", "care", text, held, own, "head")
+            yield Trouble(link.name, "past-curve", "care", state.flow_m3s, most, "flow")
+        elif drawn and state.flow_m3s <= SEEPING:
+            yield Trouble(link.name, "idle", "note")
 
 
-def ratings(standing):
-    """Pipes under more pressure than they are rated for with every outlet shut: ``Finding``s."""
-    network = standing.network
+def speeds(solution: Solution) -> Iterator[Trouble]:
+    """Pipes in which the water runs fast ("fast"), m/s.  Raises nothing."""
+    for link in solution.network.links:
+        if isinstance(link, Run):
+            speed = friction.velocity(abs(solution.flows[link.name]), link.pipe.inside_m)
+            level = practice.speed_level(speed)
+            limit = practice.SPEED_CARE if level == "care" else practice.SPEED_NOTE
+            if level:
+                yield Trouble(link.name, "fast", level, speed, limit, "speed")
+
+
+# Ratings ----------------------------------------------------------------------------------------
+
+
+def ratings(network: Network) -> Iterator[Trouble]:
+    """Pipes over their rating: as the controls hold them, or once a control has failed.
+
+    "over-rating": the highest static pressure is over the rating; "shut-off-over-rating": only
+    that of the pump's shut-off head; "too-hot": K, hotter than the kind may get; "no-rating":
+    none is known for the kind.  Raises nothing.
+    """
+    held, failed = highest_pressures(network), highest_pressures(network, controlled=False)
     for link in network.links:
-        if not isinstance(link, Run) or link.pipe.rating_pa is None:
+        if not isinstance(link, Run):
             continue
-        highest = max(standing.pressure(link.start), standing.pressure(link.end))
-        try:
-            rated = pipes.rating_at(link.pipe, network.temperature_k)
-        except InputError as error:
-            yield Finding(link.name, "hot", "stop", error.message)
+        most, worst = (max(one[link.start], one[link.end]) for one in (held, failed))
+        heat, limit = network.heat_k, pipes.hottest_k(link.pipe)
+        if pipes.too_hot(link.pipe, heat, network.temperature_k):
+            yield Trouble(link.name, "too-hot", "stop", heat, limit, "temperature")
+        if limit is None:
+            if most > 0:
+                yield Trouble(link.name, "no-rating", "care", most, None, "pressure")
             continue
-        if highest > rated:
-            text = f"“{link.name}” stands under more pressure than its pipe is rated for."
-            yield Finding(link.name, "rating", "stop", text, highest, rated, "pressure")
+        if heat > limit + 1e-9:
+            continue
+        rated = pipes.rating_at(link.pipe, heat)
+        if most > rated * SLACK:
+            yield Trouble(link.name, "over-rating", "stop", most, rated, "pressure")
+        elif worst > rated * SLACK:
+            yield Trouble(link.name, "shut-off-over-rating", "care", worst, rated, "pressure")

@@ -5,16 +5,24 @@ the end's.  Flow never falls as h rises: that is what makes a network have one a
 made anew for each solution and remember their last flow, only to find the next one sooner.
 """
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
 
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.pipe import friction
 from calc.units import GRAVITY
 
+if TYPE_CHECKING:
+    from calc.network.parts import Link, Network
+
 SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
 # pressure behind a shut valve follow from the supply in front (own choice)
-DROOP = 0.1  # m per m3/s, 0.1 mm at 1 L/s: how far a held head falls with flow, far below any
-# gauge's reading; makes the flow at a held pressure a number (own choice)
+DROOP = 0.1  # m per m3/s, how far a held head gives way within a round of the solver, so that the
+# flow at it is a number; carried back in the next round, none is left in the end (own choice)
+TILT = 1e-3  # m per m3/s, fall of a pump's curve where it is flat: 0.1 mm at 0.1 L/s (own choice)
+FLAT = 1e-12  # share of the top head below which a curve counts as flat; rounding
 STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
 CLOSE = 1e-6  # relative miss from which one more step on the power law is exact to 1e-13
 MOST_STEPS = 60
@@ -50,7 +58,7 @@ class RunLaw:
         self._full_head = high + self._bends * self._full**2
         self._last = 2 * self._full
 
-    def flow(self, head):
+    def flow(self, head: float) -> tuple[float, float]:
         if head < 0.0:
             if self._check:
                 return SEEP * head, SEEP
@@ -81,7 +89,7 @@ class RunLaw:
         self._last = flow
         return flow, flow / (power * head)
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         """Flow per metre at 0.5 m/s, to begin with, m2/s."""
         bore = self._args[0]
         flow = 0.5 * math.pi / 4 * bore**2
@@ -105,7 +113,7 @@ class DeviceLaw:
         self._flow, self._loss, self._check = device.flow_m3s, device.loss_m, device.check
         self._least = STRAIGHT**2 * self._loss
 
-    def flow(self, head):
+    def flow(self, head: float) -> tuple[float, float]:
         if head < 0.0 and self._check:
             return SEEP * head, SEEP
         size = abs(head)
@@ -115,27 +123,47 @@ class DeviceLaw:
         flow = self._flow * math.sqrt(size / self._loss)
         return math.copysign(flow, head), flow / (2.0 * size)
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         return self._flow / self._loss
 
 
 class PumpLaw:
-    """A pump's curve turned round; it never passes water backwards."""
+    """A pump's curve turned round; it never passes water backwards.
 
-    __slots__ = ("_end", "_last", "_last_head", "_pump", "_speed", "_top")
+    A flat start (a diaphragm pump at its switch) is tilted, so that each head has one flow; from
+    its end on the curve is the pump's own.
+    """
+
+    __slots__ = ("_end", "_flat", "_last", "_last_head", "_pump", "_speed", "_top")
 
     def __init__(self, part):
         self._pump, self._speed = part.pump, part.speed
         self._end = part.pump.most_flow(part.speed)
+        self._flat = 0.0
+        self._flat = self._flat_until()
         self._top = self._curve(0.0)[0]
         self._last_head = self._curve(self._end)[0]
         self._last = self._end / 2
 
     def _curve(self, flow):
         head, slope = self._pump.head_and_slope(flow, self._speed)
-        return head - DROOP * flow, slope - DROOP
+        if flow < self._flat:
+            return head + TILT * (self._flat - flow), -TILT
+        return head, min(slope, -TILT)
 
-    def flow(self, head):
+    def _flat_until(self):
+        """Flow up to which the curve keeps its top head, m3/s."""
+        top, slope = self._pump.head_and_slope(0.0, self._speed)
+        if slope < -TILT:
+            return 0.0
+        low, high = 0.0, self._end
+        for _ in range(MOST_STEPS):
+            middle = (low + high) / 2
+            level = self._pump.head_and_slope(middle, self._speed)[0] >= top * (1 - FLAT)
+            low, high = (middle, high) if level else (low, middle)
+        return low
+
+    def flow(self, head: float) -> tuple[float, float]:
         gain = -head
         if gain >= self._top:
             return SEEP * (self._top - gain), SEEP
@@ -163,21 +191,21 @@ class PumpLaw:
         self._last = flow
         return flow
 
-    def start_slope(self):
+    def start_slope(self) -> float:
         return self._end / self._top
 
     @property
-    def most_gain(self):
+    def most_gain(self) -> float:
         """The most head it can add, m."""
         return self._top
 
     @property
-    def start_gain(self):
+    def start_gain(self) -> float:
         """Head it adds, to begin with, m."""
         return self._curve(self._end / 2)[0]
 
 
-def law_of(link, network):
+def law_of(link: Link, network: Network) -> RunLaw | DeviceLaw | PumpLaw:
     """The law of a link, wide open: without what its set pressure holds back.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns its law.
@@ -192,7 +220,7 @@ def law_of(link, network):
     raise TypeError(f"{link!r} is not a part of a supply.")
 
 
-def set_head(link, network):
+def set_head(link: Link, network: Network) -> float | None:
     """Head that a pump's control or a reducer holds at its end, m; None where none is set.
 
     H_set = z_end + p_set / (rho g)

@@ -5,9 +5,21 @@ work is in step with the number of nodes; in a looped network only the loops fil
 matrices here are symmetric and positive definite, so no pivoting is needed.
 """
 
-from dataclasses import dataclass
+from __future__ import annotations
 
-from calc.errors import InputError
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+
+class SingularError(ArithmeticError):
+    """The equations have no single answer. ``node``: the unknown at which that shows."""
+
+    def __init__(self, node):
+        super().__init__(f"no single answer at unknown {node}")
+        self.node = node
 
 
 @dataclass(frozen=True)
@@ -28,7 +40,7 @@ class Elimination:
     size: int
 
 
-def eliminate(count, pairs):
+def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
     """Order and places for ``count`` unknowns joined by ``pairs``, least degree first.
 
     count: unknowns 0..count-1; pairs: (i, j) of unknowns that touch, either way round.
@@ -103,19 +115,21 @@ def _places(order, later, place):
     return Elimination(order, later, tuple(slots), tuple(fills), slot_of, len(slot_of))
 
 
-def solve(plan, diagonal, upper, right):
+def solve(
+    plan: Elimination, diagonal: list[float], upper: list[float], right: list[float]
+) -> list[float]:
     """Solve the symmetric equations; the lists given are used up.
 
     sum_j a_ij x_j = b_i
     plan: ``Elimination``; diagonal: a_ii; upper: a_ij by slot (i, j); right: b.
-    Returns the list x.  Raises InputError where a pivot is not above zero.
+    Returns the list x.  Raises SingularError where a pivot is not above zero.
     Source: Gaussian elimination of a symmetric positive matrix.
     """
     later, slots, fills = plan.later, plan.slots, plan.fills
     for node in plan.order:
         pivot = diagonal[node]
         if not pivot > 0.0:
-            raise InputError("The equations of this network have no single answer.")
+            raise SingularError(node)
         spots, load = slots[node], right[node]
         for other, spot in zip(later[node], spots, strict=True):
             share = upper[spot] / pivot

@@ -5,6 +5,8 @@ pressure (an outlet does not suck water in), never falls as the pressure rises, 
 which pressure it does its full duty.
 """
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass
 
@@ -18,7 +20,9 @@ FIXED_LEAST = (
 MOST_FLOW, MOST_PRESSURE = 1.0, 1e7  # m3/s, Pa: wider than any outlet here
 
 
-def orifice_flow_and_slope(pressure_pa, rated_flow_m3s, rated_pressure_pa):
+def orifice_flow_and_slope(
+    pressure_pa: float, rated_flow_m3s: float, rated_pressure_pa: float
+) -> tuple[float, float]:
     """Flow of an opening that gives a rated flow at a rated pressure, and its slope.
 
     Q = Q_r sqrt(p / p_r)
@@ -39,7 +43,9 @@ def orifice_flow_and_slope(pressure_pa, rated_flow_m3s, rated_pressure_pa):
     return flow, flow / (2.0 * pressure_pa)
 
 
-def held_flow_and_slope(pressure_pa, flow_m3s, least_pa):
+def held_flow_and_slope(
+    pressure_pa: float, flow_m3s: float, least_pa: float
+) -> tuple[float, float]:
     """Flow that is held steady from a least pressure up, and its slope.
 
     Q = Q_0 for p >= p_0, else Q_0 sqrt(p / p_0)
@@ -69,13 +75,13 @@ class Orifice:
         _check(self)
 
     @property
-    def least_pa(self):
+    def least_pa(self) -> float:
         """Pressure of its full duty: the rated one, Pa."""
         return self.pressure_pa
 
     most_pa = None
 
-    def flow_and_slope(self, pressure_pa):
+    def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return orifice_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
@@ -93,13 +99,13 @@ class FixedFlow:
         _check(self)
 
     @property
-    def least_pa(self):
+    def least_pa(self) -> float:
         """Pressure from which the flow is had in full, Pa."""
         return self.pressure_pa
 
     most_pa = None
 
-    def flow_and_slope(self, pressure_pa):
+    def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return held_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
@@ -121,13 +127,13 @@ class LimitedShower:
         require("limit", self.limit_m3s, 1e-9, MOST_FLOW, "flow", remedy)
 
     @property
-    def least_pa(self):
+    def least_pa(self) -> float:
         """Pressure at which the limiter begins to hold, Pa: p_r (Q_lim / Q_r)^2."""
         return self.pressure_pa * (self.limit_m3s / self.flow_m3s) ** 2
 
     most_pa = None
 
-    def flow_and_slope(self, pressure_pa):
+    def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return held_flow_and_slope(pressure_pa, self.limit_m3s, self.least_pa)
 
 
@@ -151,11 +157,11 @@ class CompensatingDripper:
             raise InputError("A dripper's highest pressure must be above its lowest.", name="most")
 
     @property
-    def least_pa(self):
+    def least_pa(self) -> float:
         """Pressure from which the flow is held, Pa."""
         return self.pressure_pa
 
-    def flow_and_slope(self, pressure_pa):
+    def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return held_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
@@ -163,7 +169,8 @@ class CompensatingDripper:
 class Outlet:
     """So many equal outlets at a node, open or shut.
 
-    wanted_pa: the running pressure its user is content with (None: that of its full duty).
+    wanted_pa: the running pressure at which it works (None: that of its full duty); rated_pa:
+    at which it is comfortable (None: the same).
     """
 
     name: str
@@ -172,22 +179,28 @@ class Outlet:
     count: int = 1
     open: bool = True
     wanted_pa: float | None = None
+    rated_pa: float | None = None
 
     def __post_init__(self):
         remedy = f"“{self.name}” needs a whole number of outlets, one or more."
         require("count", self.count, 1, 1_000_000, "number", remedy)
 
     @property
-    def content_pa(self):
+    def content_pa(self) -> float:
         """Running pressure wanted, Pa."""
         return self.law.least_pa if self.wanted_pa is None else self.wanted_pa
 
     @property
-    def full_m3s(self):
+    def best_pa(self) -> float:
+        """Running pressure at which it is comfortable, Pa: never below that wanted."""
+        return max(self.content_pa, self.rated_pa or 0.0)
+
+    @property
+    def full_m3s(self) -> float:
         """Flow wanted: that at the pressure wanted, m3/s."""
         return self.flow_and_slope(self.content_pa)[0]
 
-    def flow_and_slope(self, pressure_pa):
+    def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         """(m3/s, m3/(s Pa)) of all of them together, as if open."""
         flow, slope = self.law.flow_and_slope(pressure_pa)
         return self.count * flow, self.count * slope

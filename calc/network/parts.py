@@ -5,13 +5,21 @@ datum, pressures in Pa gauge.  A ``Network`` only holds the parts; ``network_che
 is wrong with them and ``network_solve`` solves them.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from calc import water
 from calc.errors import require
 from calc.pipe import pipes
 from calc.units import GRAVITY
+
+if TYPE_CHECKING:
+    from collections.abc import Container
+
+    from calc.network.outlets import Outlet
 
 
 @dataclass(frozen=True)
@@ -35,7 +43,7 @@ class Level:
     fills: bool = False
 
     @property
-    def height_m(self):
+    def height_m(self) -> float:
         return self.level_m
 
 
@@ -107,11 +115,15 @@ class PumpSet:
     npsh_m: float | None = None
 
 
+Link = Run | Device | Reducer | PumpSet
+
+
 @dataclass(frozen=True)
 class Network:
     """A whole supply. links: ``Run``, ``Device``, ``Reducer`` and ``PumpSet``, in any order.
 
-    temperature_k: of the water, K; altitude_m: of the site above the sea, m.
+    temperature_k: of the water, K; altitude_m: of the site above the sea, m; hottest_k: most the
+    pipes get, K (None: the water's).
     """
 
     places: tuple
@@ -120,26 +132,32 @@ class Network:
     outlets: tuple
     temperature_k: float = 288.15
     altitude_m: float = 0.0
+    hottest_k: float | None = None
 
     def __post_init__(self):
         require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
 
+    @property
+    def heat_k(self) -> float:
+        """The hottest the pipes get, K: never less than their water."""
+        return max(self.hottest_k or self.temperature_k, self.temperature_k)
+
     @cached_property
-    def weight(self):
+    def weight(self) -> float:
         """Pa per metre of water: rho g."""
         return water.density(self.temperature_k) * GRAVITY
 
     @cached_property
-    def viscosity(self):
+    def viscosity(self) -> float:
         """Kinematic viscosity of the water, m2/s."""
         return water.kinematic_viscosity(self.temperature_k)
 
     @cached_property
-    def heights(self):
+    def heights(self) -> dict[str, float]:
         """Height of every place and level by name, m."""
         return {node.name: node.height_m for node in self.places + self.levels}
 
-    def link(self, name):
+    def link(self, name: str) -> Link:
         """The link of this name.  Raises KeyError."""
         return self._by_name[name]
 
@@ -148,15 +166,15 @@ class Network:
         return {link.name: link for link in self.links}
 
     @cached_property
-    def outlets_by_name(self):
+    def outlets_by_name(self) -> dict[str, Outlet]:
         return {outlet.name: outlet for outlet in self.outlets}
 
-    def with_link(self, link):
+    def with_link(self, link: Link) -> Network:
         """The same network with the link of that name exchanged for ``link``."""
         changed = tuple(link if one.name == link.name else one for one in self.links)
         return replace(self, links=changed)
 
-    def with_open(self, names):
+    def with_open(self, names: Container[str]) -> Network:
         """The same network with just these outlets open."""
         opened = tuple(replace(one, open=one.name in names) for one in self.outlets)
         return replace(self, outlets=opened)

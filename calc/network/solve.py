@@ -4,16 +4,24 @@ With what the pressure-holding parts do given, each flow is a rising function of
 heads and each draw one of a head: the imbalances are the slopes of a convex function (Maxwell's
 co-content), and Newton's steps with a search along each step come down to its one lowest point
 from anywhere.  Around that, every pressure-holding part (a pump's speed control, a reducer) is
-"held", "open" or "shut", and what it draws is brought into line with what it gives.
+"held", "open" or "shut", and what it draws is brought into line with what it gives.  A held head
+gives way a little with flow inside a round; the next round begins from what was given, so that
+in the end the pressure held is the set pressure itself.
 """
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.network import check as network_check
 from calc.network import matrix as network_matrix
 from calc.network.links import DROOP, SEEP, law_of, set_head
 from calc.network.state import STILL, Solution
+
+if TYPE_CHECKING:
+    from calc.network.parts import Network
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
@@ -26,10 +34,11 @@ BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken 
 NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
 TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
+EPSILON = 2.0**-52  # share of a number that its last bit is
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
 
-def solve(network, start=None):
+def solve(network: Network, start: Solution | None = None) -> Solution:
     """Solve a network.
 
     sum of flows in - sum of flows out - draw = 0 at every place
@@ -47,45 +56,51 @@ def solve(network, start=None):
         heads = system.heads_from(start.heads)
         for holder in system.holders:
             holder.begin(heads, start.flows.get(holder.name, 0.0))
+        system.share()
     steps = 0
     for turn in range(MOST_ROUNDS):
         heads, point, change, used = _lowest(system, heads)
         steps += used
         if not system.adjust(heads, change, turn >= SINGLY):
             return _solution(system, heads, point, change, steps)
-    raise InputError(
-        "No steady state was found: the set pressures of "
-        + ", ".join(f"“{holder.name}”" for holder in system.holders)
-        + " do not come to rest against each other. Set them further apart."
-    )
+    raise unsolved(system.holders[0].name if system.holders else system.names[0])
+
+
+def unsolved(name: str) -> InputError:
+    """The ``InputError`` to raise where no answer is found; ``name``: part or place it is near."""
+    text = f"This supply could not be worked out near “{name}”. Check heights and pipes there."
+    return InputError(text, name=name)
 
 
 class _Holder:
     """A pressure-holding link while a solution is sought: which part of its law it is on."""
 
-    __slots__ = ("draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
+    __slots__ = ("base", "draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
 
     def __init__(self, link, law, i, j, slot, set_head_m):
         self.name, self.law, self.i, self.j, self.slot = link.name, law, i, j, slot
         self.set_head_m, self.part, self.draw = set_head_m, "held", 0.0
-        self.miss = 0.0
+        self.miss = self.base = 0.0
 
-    def begin(self, heads, flow):
+    def begin(self, heads: list[float], flow: float) -> None:
         """Take part and draw from another solution."""
         self.draw = max(flow, -BACK)
-        if heads[self.j] < self.set_head_m - DROOP * self.draw - 1e-6:
+        if heads[self.j] < self.set_head_m - 1e-6:
             self.part = "open"
 
-    def taken(self, start_m):
+    def taken(self, start_m: float) -> tuple[float, float]:
         """(m3/s, m2/s) drawn from the start while held: what it gives, or less if it cannot."""
         free, slope = self.law.flow(start_m - self.set_head_m)
         return (self.draw, 0.0) if free >= self.draw else (free, slope)
 
-    def given(self, end_m, change_m=0.0):
-        """m3/s given at the end while held; the change apart, for it is too small to add."""
-        return (self.set_head_m - end_m) / DROOP - change_m / DROOP
+    def given(self, end_m: float, change_m: float = 0.0) -> float:
+        """m3/s given at the end while held; the change apart, for it is too small to add.
 
-    def adjust(self, start_m, end_m, change_m):
+        ``base`` is what is given at the set head itself.
+        """
+        return self.base + (self.set_head_m - end_m) / DROOP - change_m / DROOP
+
+    def adjust(self, start_m: float, end_m: float, change_m: float) -> tuple[str, object] | None:
         """("part" or "draw", new value) of what is not yet in line, or None."""
         if self.part == "open":
             return ("part", "held") if end_m > self.set_head_m + 1e-9 else None
@@ -101,7 +116,7 @@ class _Holder:
             return "draw", self.foreseen(given)
         return None
 
-    def foreseen(self, given):
+    def foreseen(self, given: float) -> float:
         """What it will give in the end: the misses shrink by one ratio (Aitken's step)."""
         miss, before = given - self.draw, self.miss
         self.miss = miss
@@ -142,17 +157,17 @@ class _System:
             self.holders.append(_Holder(link, law, i, j, slot, held))
 
     @property
-    def span(self):
+    def span(self) -> float:
         """More than any two heads can differ by, m: the longest step taken at once."""
         spots = list(self.network.heights.values())
         laws = [law for _, law, *_ in self.links] + [holder.law for holder in self.holders]
         return max(spots) - min(spots) + sum(law.most_gain for law in laws) + 1.0
 
-    def heads_from(self, heads):
+    def heads_from(self, heads: dict[str, float]) -> list[float]:
         """Heads of places as in another solution; its own height where that has none."""
         return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
 
-    def balance(self, heads):
+    def balance(self, heads: list[float]) -> _Point:
         """Imbalances (outflow less inflow) and their slopes at these heads."""
         point = _Point(len(heads), self.plan.size)
         flows = point.flows
@@ -189,7 +204,7 @@ class _System:
         point.flows.append((holder.name, i, j, flow, slope))
         point.link(i, j, holder.slot, flow, slope)
 
-    def adjust(self, heads, change, singly):
+    def adjust(self, heads: list[float], change: list[float], singly: bool) -> bool:
         """Bring the pressure-holding parts into line; whether any was out of line."""
         changed = False
         for holder in self.holders:
@@ -201,9 +216,21 @@ class _System:
             changed = True
             if new[1] == "held":
                 holder.draw = max(holder.law.flow(heads[i] - holder.set_head_m)[0], 0.0)
+        self.share()
         return changed
 
-    def straight_line(self):
+    def share(self) -> None:
+        """What parts that hold one place at one head draw, shared equally: their ``base``."""
+        groups = {}
+        for holder in self.holders:
+            if holder.part == "held":
+                groups.setdefault((holder.j, holder.set_head_m), []).append(holder)
+        for group in groups.values():
+            base = sum(holder.draw for holder in group) / len(group)
+            for holder in group:
+                holder.base = base
+
+    def straight_line(self) -> list[float]:
         """Heads to begin with: every law replaced by a straight line of the right size."""
         point = _Point(len(self.names), self.plan.size)
         heads = [0.0] * self.count + self.known
@@ -222,10 +249,13 @@ class _System:
         point.diagonal = [one + STANDPIPE for one in point.diagonal]
         return self.change(point)[: self.count] + self.known
 
-    def change(self, point):
+    def change(self, point: _Point) -> list[float]:
         """Newton's step, m: slopes * x = -imbalances; 0 at levels."""
         right = [-one for one in point.over]
-        found = network_matrix.solve(self.plan, point.diagonal[:], point.upper[:], right)
+        try:
+            found = network_matrix.solve(self.plan, point.diagonal[:], point.upper[:], right)
+        except network_matrix.SingularError as error:
+            raise unsolved(self.names[error.node]) from error
         found[self.count :] = [0.0] * len(self.known)
         return found
 
@@ -239,7 +269,7 @@ class _Point:
         self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
         self.flows, self.draws = [], []
 
-    def link(self, i, j, slot, flow, slope):
+    def link(self, i: int, j: int, slot: int, flow: float, slope: float) -> None:
         self.over[i] += flow
         self.over[j] -= flow
         self.diagonal[i] += slope
@@ -247,7 +277,13 @@ class _Point:
         if slot >= 0:
             self.upper[slot] -= slope
 
-    def slope_along(self, change):
+    def rounding(self, heads: list[float]) -> float:
+        """m3/s of imbalance that the last bits of the heads make, where slopes are steep."""
+        return EPSILON * math.fsum(
+            slope * abs(head) for slope, head in zip(self.diagonal, heads, strict=True)
+        )
+
+    def slope_along(self, change: list[float]) -> float:
         """Slope of the co-content along a change of heads, m4/s."""
         return math.fsum(map(float.__mul__, self.over, change))
 
@@ -258,7 +294,7 @@ def _lowest(system, heads):
     for step in range(1, MOST_STEPS + 1):
         change = system.change(point)
         largest = max(map(abs, change), default=0.0)
-        balanced = point.norm <= BALANCED * point.through + NO_FLOW
+        balanced = point.norm <= BALANCED * point.through + NO_FLOW + point.rounding(heads)
         if balanced and largest <= SETTLED:
             return heads, point, change, step
         if largest > span:
@@ -267,11 +303,7 @@ def _lowest(system, heads):
         if balanced and share * min(largest, span) <= SETTLED:  # at a bend, such as a valve shut
             return heads, point, [0.0] * len(change), step
     worst = max(range(system.count), key=lambda i: abs(point.over[i]))
-    raise InputError(
-        f"No steady state was found: {abs(point.over[worst]):.3g} m3/s are left over at "
-        f"“{system.names[worst]}”. Check the rows around it.",
-        name=system.names[worst],
-    )
+    raise unsolved(system.names[worst])
 
 
 def _along(system, heads, point, change):
@@ -282,7 +314,7 @@ def _along(system, heads, point, change):
     halving, and where it jumps past zero the near side of the jump is taken.
     """
 
-    def at(share):
+    def at(share: float) -> tuple[list[float], _Point, float]:
         new = [h + share * c for h, c in zip(heads, change, strict=True)]
         there = system.balance(new)
         return new, there, there.slope_along(change)

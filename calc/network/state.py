@@ -1,5 +1,7 @@
 """What a solved supply says: heads, flows, what each outlet gets, what each pump does."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -7,6 +9,7 @@ from calc.errors import InputError
 from calc.network.parts import Network
 
 STILL = 1e-12  # m3/s, less than a drop in half a day: no flow
+SEEPING = 1e-9  # m3/s, a drop a minute: what may pass a shut valve in the equations, no flow to see
 
 
 @dataclass(frozen=True)
@@ -57,17 +60,17 @@ class Solution:
     steps: int
     imbalance: float
 
-    def pressure(self, place):
+    def pressure(self, place: str) -> float:
         """Gauge pressure at a place, Pa."""
         return self.network.weight * (self.heads[place] - self.network.heights[place])
 
-    def loss(self, name):
+    def loss(self, name: str) -> float:
         """Head lost along a link from start to end, m; negative for a gain."""
         link = self.network.link(name)
         return self.heads[link.start] - self.heads[link.end]
 
     @cached_property
-    def supplied(self):
+    def supplied(self) -> dict[str, float]:
         """Net flow out of each level, m3/s; negative where water runs in."""
         found = {level.name: 0.0 for level in self.network.levels}
         for link in self.network.links:
@@ -77,7 +80,7 @@ class Solution:
                 found[link.end] -= self.flows[link.name]
         return found
 
-    def outlet(self, name):
+    def outlet(self, name: str) -> OutletState:
         """``OutletState`` of an outlet."""
         one = self.network.outlets_by_name[name]
         pressure, flow = self.pressure(one.node), self.draws[name]
@@ -87,12 +90,12 @@ class Solution:
         return OutletState(name, one.open, pressure, flow, *wanted, short if short > slack else 0.0)
 
     @property
-    def short(self):
+    def short(self) -> tuple[OutletState, ...]:
         """Open outlets that get less pressure than wanted, worst first."""
         states = [self.outlet(outlet.name) for outlet in self.network.outlets if outlet.open]
         return tuple(sorted((s for s in states if s.short_pa > 0), key=lambda s: -s.short_pa))
 
-    def pump(self, name):
+    def pump(self, name: str) -> PumpState:
         """``PumpState`` of a pump."""
         part = self.network.link(name)
         flow, gain = self.flows[name], -self.loss(name)

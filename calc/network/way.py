@@ -1,23 +1,33 @@
 """Who suffers when a tap opens, and which part holds an outlet back: found by solving again.
 
-``bottleneck`` makes each part on the way to the outlet lossless in turn and solves the whole
-supply each time; the part whose ease helps the most is the bottleneck.  ``cures_try`` goes on
-to what can be done about it.
+``bottleneck`` makes each likely part on the way to the outlet lossless in turn and solves the
+whole supply each time; the part whose ease helps the most is the bottleneck.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
-from calc.network.findings import suction
+from calc.network.findings import broken, suction
 from calc.network.parts import Device, PumpSet, Reducer, Run
 from calc.network.solve import solve
-from calc.network.state import STILL, OutletState
+from calc.network.state import SEEPING, STILL, OutletState
+from calc.network.static import highest_pressures
 from calc.pipe import pipes
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from calc.network.parts import Link, Network
+    from calc.network.state import Solution
 
 EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
 WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
 STRONG = 100.0  # times its flow that a pump gives when it is taken to be without limit
 HELPS = 1.0  # Pa of gain that is more than rounding
+LIKELY = 0.5  # of the largest loss on the way, below which a part is no bottleneck; our choice
 EQUAL = 1 + 1e-6  # flows closer than this are one flow: the solver's last bits differ by machine
 LEVEL = 1e-6  # m; heads closer than this are one head
 
@@ -31,11 +41,11 @@ class Sufferer:
     after: OutletState
 
     @property
-    def lost_pa(self):
+    def lost_pa(self) -> float:
         return self.before.pressure_pa - self.after.pressure_pa
 
     @property
-    def lost_m3s(self):
+    def lost_m3s(self) -> float:
         return self.before.flow_m3s - self.after.flow_m3s
 
 
@@ -55,8 +65,8 @@ class Bottleneck:
 
     row, kind: the part and what it is: "pipe", "suction", "device", "reducer", "pump" or
     "height"; gain_pa: what easing it alone gives the outlet, Pa; enough: whether that cures it;
-    height_pa: what is still short with every part on the way lossless, Pa; ranked: all parts on
-    the way, the one that helps most first.
+    height_pa: what is still short with every part on the way lossless, Pa; ranked: the likely
+    parts on the way, the one that helps most first.
     """
 
     row: str
@@ -67,7 +77,7 @@ class Bottleneck:
     ranked: tuple
 
 
-def sufferers(network, opening):
+def sufferers(network: Network, opening: Iterable[str]) -> tuple[Sufferer, ...]:
     """Who loses what when more outlets open, the one that loses the largest share first.
 
     network: ``Network`` as it stands before; opening: names of outlets to open.  Returns a tuple
@@ -76,19 +86,21 @@ def sufferers(network, opening):
     """
     unknown = [name for name in opening if name not in network.outlets_by_name]
     if unknown:
-        raise InputError(f"“{unknown[0]}” is no outlet here. Choose one that is.", name=unknown[0])
+        raise InputError(
+            f"“{unknown[0]}” is not an outlet of this supply. Choose one that is.", name=unknown[0]
+        )
     already = [outlet.name for outlet in network.outlets if outlet.open]
     before = solve(network)
     after = solve(network.with_open({*already, *opening}), before)
     found = [Sufferer(name, before.outlet(name), after.outlet(name)) for name in already]
 
-    def share(one):
+    def share(one: Sufferer) -> float:
         return one.lost_m3s / one.before.flow_m3s if one.before.flow_m3s > STILL else 0.0
 
     return tuple(sorted(found, key=lambda one: (-share(one), -one.lost_pa)))
 
 
-def way_to(solution, place):
+def way_to(solution: Solution, place: str) -> tuple[str, ...]:
     """Names of the links along which most of the water comes to a place, source first.
 
     At each place the link that brings the most is taken; of equal ones, and where nothing flows,
@@ -100,10 +112,10 @@ def way_to(solution, place):
     incoming = {}
     for link in network.links:
         flow = solution.flows[link.name]
-        ends = (link.end, link.start) if flow >= -STILL else (link.start, link.end)
-        brought = abs(flow) if abs(flow) > STILL else 0.0
+        ends = (link.end, link.start) if flow >= -SEEPING else (link.start, link.end)
+        brought = abs(flow) if abs(flow) > SEEPING else 0.0
         incoming.setdefault(ends[0], []).append((brought, ends[1], link.name))
-        if abs(flow) <= STILL and not (link.check or isinstance(link, PumpSet)):
+        if abs(flow) <= SEEPING and not (link.check or isinstance(link, PumpSet)):
             incoming.setdefault(ends[1], []).append((0.0, ends[0], link.name))
     while True:
         choice = [one for one in incoming.get(place, ()) if one[1] not in seen]
@@ -117,7 +129,17 @@ def way_to(solution, place):
         seen.add(place)
 
 
-def kind_on(network, way, name):
+def largest_loss(solution: Solution, way: Sequence[str]) -> str:
+    """Name of the link on a way that loses the most head, pumps apart; "" where nothing is lost.
+
+    solution: ``Solution``; way: names of links.  Raises KeyError for an unknown name.
+    """
+    lossy = [one for one in way if not isinstance(solution.network.link(one), PumpSet)]
+    worst = max(lossy, key=solution.loss, default="")
+    return worst if worst and solution.loss(worst) > 0 else ""
+
+
+def kind_on(network: Network, way: Sequence[str], name: str) -> str:
     """What a link on a way is to the outlet at its end.
 
     network: ``Network``; way: as ``way_to``; name: of a link on it.  Returns "pump", "suction"
@@ -139,15 +161,15 @@ class _Strong:
 
     pump: object
 
-    def head_and_slope(self, flow, speed=1.0):
+    def head_and_slope(self, flow: float, speed: float = 1.0) -> tuple[float, float]:
         head, slope = self.pump.head_and_slope(flow / STRONG, speed)
         return head, slope / STRONG
 
-    def most_flow(self, speed=1.0):
+    def most_flow(self, speed: float = 1.0) -> float:
         return STRONG * self.pump.most_flow(speed)
 
 
-def eased(link):
+def eased(link: Link) -> Link:
     """The same link without its loss or limit: a wide pipe, a clean device, a strong pump.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns one of the same kind and name;
@@ -163,7 +185,7 @@ def eased(link):
     return replace(link, pump=_Strong(link.pump))
 
 
-def bottleneck(solution, outlet):
+def bottleneck(solution: Solution, outlet: str) -> Bottleneck:
     """Which part on the way to an outlet holds it back the most.
 
     solution: ``Solution``; outlet: name of an open outlet.  Returns ``Bottleneck``.
@@ -174,14 +196,14 @@ def bottleneck(solution, outlet):
     state = open_state(solution, outlet)
     network, place = solution.network, solution.network.outlets_by_name[outlet].node
     way = way_to(solution, place)
-    ranked = sorted((_ease(solution, way, name, place) for name in way), key=lambda e: -e.gain_pa)
-    free = network
-    for name in way:
-        free = free.with_link(eased(network.link(name)))
-    height = max(0.0, state.wanted_pa - solve(free, solution).pressure(place))
-    thirsty = {finding.row for finding in suction(solution)} & _on_way(network, way)
+    likely = [name for name in way if _likely(solution, way, name)]
+    ranked = [_ease(solution, way, name, place) for name in likely]
+    ranked.sort(key=lambda one: -one.gain_pa)
+    height = max(0.0, state.wanted_pa - _lossless(solution, way, place))
+    starved = {one.row for one in (*suction(solution), *broken(solution)) if one.level == "stop"}
+    starved &= _on_way(network, way)
     suctions = [one for one in ranked if one.kind == "suction"]
-    if thirsty and suctions:
+    if starved and suctions:
         worst = max(suctions, key=lambda one: one.loss_m)
         return Bottleneck(worst.row, "suction", worst.gain_pa, False, height, tuple(ranked))
     best = ranked[0] if ranked else Eased(place, "height", 0.0, 0.0)
@@ -192,10 +214,37 @@ def bottleneck(solution, outlet):
     return Bottleneck(best.row, best.kind, best.gain_pa, enough, height, tuple(ranked))
 
 
-def open_state(solution, outlet):
+def _likely(solution, way, name):
+    """Whether a part may be the one: the pump past what its control holds, or a large loss.
+
+    A part before the pump counts only while the pump is.
+    """
+    link = solution.network.link(name)
+    if isinstance(link, PumpSet):
+        return solution.flows[name] > SEEPING and not solution.pump(name).held
+    most = solution.loss(largest_loss(solution, way) or name)
+    starved = any(one.row in _on_way(solution.network, way) for one in suction(solution))
+    if kind_on(solution.network, way, name) == "suction" and starved:
+        return True
+    return solution.loss(name) >= LIKELY * most
+
+
+def _lossless(solution, way, place):
+    """Pressure at a place with every part on the way lossless, Pa: that of still water."""
+    eased_all = solution.network
+    for name in way:
+        link = eased_all.link(name)
+        if isinstance(link, Reducer):
+            eased_all = eased_all.with_link(eased(link))
+    return highest_pressures(eased_all)[place]
+
+
+def open_state(solution: Solution, outlet: str) -> OutletState:
     """``OutletState`` of an open outlet.  Raises InputError where it is unknown or shut."""
     if outlet not in solution.network.outlets_by_name:
-        raise InputError(f"“{outlet}” is no outlet here. Choose one that is.", name=outlet)
+        raise InputError(
+            f"“{outlet}” is not an outlet of this supply. Choose one that is.", name=outlet
+        )
     state = solution.outlet(outlet)
     if not state.open:
         raise InputError(f"“{outlet}” is shut. Open it to see what it lacks.", name=outlet)

@@ -160,29 +160,12 @@ class Drawing:
 
 
 @dataclass(frozen=True)
-class Warning:
-    """Something to know or do. ``level``: "stop" (will not work), "care" or "note"."""
-
-    level: str
-    text: str
-
-
-@dataclass(frozen=True)
 class Link:
     """Go on with another sheet: ``sheet`` key and its field texts ("flow": "18 L/min")."""
 
     text: str
     sheet: str
     values: dict
-
-
-@dataclass(frozen=True)
-class Verdict:
-    """Of a sheet that does not return findings yet; goes with the last of them."""
-
-    level: str
-    sentence: str
-    word: str = ""
 
 
 @dataclass(frozen=True)
@@ -206,13 +189,8 @@ class Answer:
     links: tuple = ()
     drawings: tuple = ()
     cautions: tuple = ()
-    # until every sheet returns findings
-    given_verdict: Verdict | None = None
-    warnings: tuple = ()
 
     @property
     def verdict(self):
         """The ``Verdict`` that follows from the findings."""
-        if self.given_verdict is not None:
-            return self.given_verdict
         return judged.verdict(self.findings, self.told, self.sizing)

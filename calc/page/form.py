@@ -152,9 +152,10 @@ def work(sheet, state):
         try:
             answer = sheet.solve(Values(numbers, typed), reader)
         except InputError as error:
-            name = sheet.arguments.get(error.name, error.name)
-            key = _known(name, sheet, hidden, state)
-            errors[key] = _sentence(error, sheet, key, reader, state)
+            for one in getattr(error, "errors", (error,)):
+                name = sheet.arguments.get(one.name, one.name)
+                key = _known(name, sheet, hidden, state)
+                errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
@@ -176,8 +177,11 @@ def assumed(entries, state):
     """``Assumed`` of every field shown whose value its reader did not give, in their order."""
     found = []
     for entry in entries:
+        if isinstance(entry, Rows):
+            found += _assumed_cells(entry, state)
+            continue
         standing = state.standing_of(entry)
-        if standing in {"given", "asked"} or isinstance(entry, Rows | Text):
+        if standing in {"given", "asked"} or isinstance(entry, Text):
             continue
         text, reason = state.text(entry), STANDINGS[standing]
         if standing == "assumed":
@@ -189,6 +193,18 @@ def assumed(entries, state):
             continue
         found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
     return tuple(found)
+
+
+def _assumed_cells(entry, state):
+    """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
+    for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
+        for column, text in zip(entry.columns, row, strict=False):
+            if text.strip() != UNKNOWN or getattr(column, "unknown", None) is None:
+                continue
+            key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
+            shown = written(column, column.unknown.text(state.system), state)
+            reason = column.unknown.reason or STANDINGS["unknown"]
+            yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
 
 
 def written(entry, text, state):

@@ -33,7 +33,7 @@ def answer(outcome, base="", flat=False, carried=("", "")):
         return escape(f"{place}#{_values(link, reader.system, outcome.example, carried)}")
 
     head = [_figures(found.figures, reader)]
-    head += [_warning(warning) for warning in (*found.warnings, *beside(found))]
+    head += [_warning(warning) for warning in beside(found)]
     head += [_caution(caution) for caution in found.cautions]
     head.append(_links(found.links, address))
     more = [_picture(picture) for picture in found.drawings]
@@ -278,7 +278,7 @@ def plain(sheet, outcome, state):
     if outcome.assumed:
         parts = (f"{a.label} {a.shown or 'not known'} ({a.reason})" for a in outcome.assumed)
         lines += ["", f"Assumed, not from you: {'; '.join(parts)}."]
-    said = (*found.warnings, *beside(found))
+    said = beside(found)
     if said:
         lines += ["", *(f"{WARNING_WORDS[w.level]}: {w.text}" for w in said)]
     lines += ["", *(f"Caution: {c}" for c in (*found.cautions, *sheet.cautions))]

@@ -9,6 +9,7 @@ import itertools
 from dataclasses import dataclass
 from functools import cache
 
+from calc import practice
 from calc.errors import InputError, require
 from calc.pipe.tables import TABLES
 from calc.units import INCH
@@ -113,6 +114,18 @@ def rating_at(pipe, temperature_k):
 def hottest_k(pipe):
     """The hottest a pipe's kind may get, K; None where no rating is known."""
     return None if pipe.rating_pa is None else _TABLE[pipe.kind].derating[-1][0]
+
+
+def too_hot(pipe: Pipe, heat_k: float, water_k: float) -> bool:
+    """Whether a pipe gets hotter than its kind may, or carries hot water and is not made for it.
+
+    heat_k: the hottest the pipe gets, K; water_k: of its water, K.  False where nothing is known.
+    Raises nothing.  Source: ``derating`` tables; hot water: ``practice.HOT_RATED``.
+    """
+    limit = hottest_k(pipe)
+    if limit is None:
+        return False
+    return heat_k > limit + 1e-9 or (water_k > practice.HOT_FROM + 1e-9 and not pipe.hot)
 
 
 def _between(points, x):

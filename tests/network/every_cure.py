@@ -7,7 +7,7 @@ it: no pipe over its rating, no pump without suction head, no two sources that f
 from dataclasses import dataclass, replace
 
 from calc.errors import InputError
-from calc.network.findings import findings
+from calc.network.findings import troubles as findings
 from calc.network.parts import Device, Level, PumpSet, Run
 from calc.network.solve import solve
 from calc.network.state import OutletState, Solution
@@ -19,7 +19,16 @@ STEP_M = 0.5  # m, a cistern's level by half metres
 SHORTEST = 1.0  # m, shortest suction line thought of
 TRIED = 3  # runs with the greatest loss that are candidates for a wider pipe at each step
 MOST_WIDENINGS = 24
-BLOCKS = ("rating", "suction", "boils", "fight", "hot", "over", "unfed")  # harm, by kind of finding
+BLOCKS = (
+    "over-rating",
+    "npsh",
+    "npsh-margin",
+    "below-vacuum",
+    "fight",
+    "too-hot",
+    "over",
+    "no-water",
+)  # harm, by kind of trouble
 
 
 @dataclass(frozen=True)
@@ -141,7 +150,9 @@ class _Trial:
         ]  # fmt: skip
         cured = self.gets(solution) and not harm
         if not cured:
-            why = (harm[0].text if harm else why) or f"“{self.outlet}” still gets too little."
+            why = (
+                f"{harm[0].kind} at {harm[0].row}" if harm else why
+            ) or f"“{self.outlet}” still gets too little."
         after = solution.outlet(self.outlet)
         return Cure(
             kind,
@@ -160,7 +171,12 @@ class _Trial:
         """Old harm that has to go for the outlet to be served: suction on its own way."""
         links = [self.network.link(name) for name in self.way]
         ends = {end for link in links for end in (link.start, link.end)} | set(self.way)
-        return finding.kind in ("suction", "boils", "unfed") and finding.row in ends | {self.outlet}
+        return finding.kind in (
+            "npsh",
+            "npsh-margin",
+            "below-vacuum",
+            "no-water",
+        ) and finding.row in ends | {self.outlet}
 
 
 def _least(count, serves):

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from calc.errors import InputError
-from calc.network.findings import findings
+from calc.network.findings import troubles
 from calc.network.outlets import FixedFlow, LimitedShower, Outlet
 from calc.network.parts import Device, Level, Network, Place, PumpSet, Run
 from calc.network.solve import solve
@@ -103,7 +103,7 @@ def test_opening_a_hose_names_who_suffers_worst_first():
 
 
 def test_opening_an_unknown_tap_is_refused():
-    with pytest.raises(InputError, match="no outlet"):
+    with pytest.raises(InputError, match="not an outlet"):
         sufferers(network(), ["Fountain"])
 
 
@@ -139,7 +139,13 @@ def test_a_cure_is_what_solving_the_changed_supply_gives(cure):
     assert again.pressure("house") == pytest.approx(cure.after.pressure_pa, abs=1.0)
     assert cure.changes
     served = again.outlet("shower").short_pa == 0
-    harm = {one.kind for one in findings(again)} & {"rating", "suction", "boils", "fight", "unfed"}
+    harm = {one.kind for one in troubles(again)} & {
+        "over-rating",
+        "npsh",
+        "below-vacuum",
+        "fight",
+        "no-water",
+    }
     assert cure.cured == (served and not harm)
     assert bool(cure.why) == (not cure.cured)
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from calc.errors import InputError
 from calc.network import check as network_check
 from calc.network import matrix as network_matrix
-from calc.network.findings import findings
+from calc.network.findings import troubles
 from calc.network.links import DeviceLaw, PumpLaw, RunLaw
 from calc.network.outlets import CompensatingDripper, FixedFlow, LimitedShower, Orifice, Outlet
 from calc.network.parts import Device, Level, Network, Place, PumpSet, Reducer, Run
@@ -24,7 +24,7 @@ from scripts import made_supplies
 LPM = 1e-3 / 60
 BAR = 1e5
 PUMP = pumps_demo.PUMPS["middle"]
-HELD = 1e-3  # m, more than the droop of a held pressure at the flows here
+HELD = 1e-9  # m, what heads settle to
 
 
 def pe(size):
@@ -113,9 +113,9 @@ def test_a_siphons_crest_stands_under_suction():
 
 
 def test_a_siphon_over_ten_metres_is_said_to_break():
-    kinds = {finding.kind for finding in findings(solve(siphon(14.0)))}
-    assert "boils" in kinds
-    assert "boils" not in {finding.kind for finding in findings(solve(siphon(8.0)))}
+    kinds = {one.kind for one in troubles(solve(siphon(14.0)))}
+    assert "below-vacuum" in kinds
+    assert "below-vacuum" not in {one.kind for one in troubles(solve(siphon(8.0)))}
 
 
 def test_standing_pressure_is_the_height_of_the_water():
@@ -143,7 +143,7 @@ def test_a_pump_at_full_speed_runs_at_its_duty_point():
 
 def test_speed_control_holds_the_set_pressure():
     solution = solve(pumped(taps=[Outlet("t", "house", Orifice(20 * LPM, BAR))]))
-    assert abs(solution.heads["out"] - 3 * BAR / solution.network.weight) < HELD
+    assert solution.pressure("out") == pytest.approx(3 * BAR, rel=1e-10)
     assert solution.pump("pump").held
     assert 0.5 < solution.pump("pump").speed < 1.0
 
@@ -168,7 +168,7 @@ def reducer_net(set_pa, level=30.0):
 
 
 def test_a_reducer_holds_its_set_pressure():
-    assert solve(reducer_net(1.4 * BAR)).pressure("bed") == pytest.approx(1.4 * BAR, rel=1e-5)
+    assert solve(reducer_net(1.4 * BAR)).pressure("bed") == pytest.approx(1.4 * BAR, rel=1e-10)
 
 
 def test_a_reducer_with_too_little_before_it_stands_wide_open():
@@ -185,8 +185,8 @@ def test_two_reducers_one_behind_the_other_each_hold_their_own():
     taps = [Outlet("t", "c", Orifice(15 * LPM, BAR)), Outlet("u", "a", Orifice(10 * LPM, BAR))]
     places = [("a", 0.0), ("b", 0.0), ("c", 0.0)]
     solution = solve(network(places, [Level("tank", 50.0)], links, taps))
-    assert solution.pressure("a") == pytest.approx(3 * BAR, rel=1e-5)
-    assert solution.pressure("c") == pytest.approx(1 * BAR, rel=1e-5)
+    assert solution.pressure("a") == pytest.approx(3 * BAR, rel=1e-10)
+    assert solution.pressure("c") == pytest.approx(1 * BAR, rel=1e-10)
 
 
 def test_a_check_valve_lets_nothing_back():
@@ -218,7 +218,7 @@ def test_a_disconnected_tap_is_named():
     taps = (*net.outlets, Outlet("far tap", "far", Orifice(1e-4, BAR)))
     found = problem_of(replace(net, places=(*net.places, Place("far", 3.0)), outlets=taps))
     assert (found.row, found.kind) == ("far tap", "disconnected")
-    assert "joined to no water" in found.text
+    assert "no source of water" in found.text
 
 
 def test_a_loop_with_no_source_is_said_to_be_one():
@@ -274,14 +274,13 @@ def two_tanks(check):
 
 
 def test_two_tanks_that_fight_are_said_to():
-    fights = [f for f in findings(solve(two_tanks(False))) if f.kind == "fight"]
+    fights = [f for f in troubles(solve(two_tanks(False))) if f.kind == "fight"]
     assert [f.row for f in fights] == ["low"]
-    assert "check valve" in fights[0].text
-    assert "“high”" in fights[0].text
+    assert fights[0].other == "high"
 
 
 def test_a_check_valve_ends_the_fight():
-    assert not [f for f in findings(solve(two_tanks(True))) if f.kind == "fight"]
+    assert not [f for f in troubles(solve(two_tanks(True))) if f.kind == "fight"]
 
 
 def two_pumps(check):
@@ -295,12 +294,12 @@ def two_pumps(check):
 
 
 def test_two_pumps_whose_set_pressures_conflict_without_check_valves_are_said_to_fight():
-    fights = [f for f in findings(solve(two_pumps(False))) if f.kind == "fight"]
+    fights = [f for f in troubles(solve(two_pumps(False))) if f.kind == "fight"]
     assert [f.row for f in fights] == ["weak"]
 
 
 def test_with_check_valves_the_weaker_pump_is_only_idle():
-    found = findings(solve(two_pumps(True)))
+    found = troubles(solve(two_pumps(True)))
     assert {(f.row, f.kind) for f in found} == {("weak", "idle")}
 
 
@@ -313,7 +312,7 @@ def test_two_equal_pumps_side_by_side_share_the_flow():
 
 def test_an_outlet_too_high_is_said_to_get_no_water():
     solution = solve(tank_and_tap(level=-2.0))
-    assert [(f.row, f.kind) for f in findings(solution)] == [("tap", "unfed")]
+    assert [(f.row, f.kind) for f in troubles(solution)] == [("tap", "no-water")]
     assert solution.draws["tap"] == 0.0
 
 
@@ -325,24 +324,24 @@ def test_a_fixed_flow_that_cannot_be_had_is_said_to_be_short():
 
 def test_a_pump_past_the_end_of_its_table_is_named():
     net = pumped(None, taps=[Outlet("t", "out", Orifice(300 * LPM, BAR))])
-    assert ("pump", "past_end") in {(f.row, f.kind) for f in findings(solve(net))}
+    assert ("pump", "past-curve") in {(f.row, f.kind) for f in troubles(solve(net))}
 
 
 def test_a_pump_that_lacks_suction_head_is_named():
     taps = [Outlet("t", "out", Orifice(60 * LPM, BAR))]
-    found = findings(solve(pumped(taps=taps, suction="25")))
-    assert ("pump", "suction") in {(f.row, f.kind) for f in found}
-    assert not findings(solve(pumped(taps=taps, suction="63")))
+    found = troubles(solve(pumped(taps=taps, suction="25")))
+    assert ("pump", "npsh") in {(f.row, f.kind) for f in found}
+    assert not troubles(solve(pumped(taps=taps, suction="63")))
 
 
 def test_a_pipe_over_its_rating_is_named_even_while_taps_run():
     weak = pipes.pipe("pe100-sdr17", "32")
     net = tank_and_tap(level=120.0, link=Run("line", "tank", "tap", weak, 100.0))
-    assert ("line", "rating") in {(f.row, f.kind) for f in findings(solve(net))}
+    assert ("line", "over-rating") in {(f.row, f.kind) for f in troubles(solve(net))}
 
 
 def test_a_dripper_above_its_highest_pressure_is_named():
-    found = findings(solve(reducer_net(4 * BAR, level=60.0)))
+    found = troubles(solve(reducer_net(4 * BAR, level=60.0)))
     assert ("drip", "over") in {(f.row, f.kind) for f in found}
 
 
@@ -376,7 +375,8 @@ def test_the_law_of_a_pump_turns_its_curve_round(share, key):
     gain = pump.head_at(0.0) * share if share < 1 else pump.head_at(0.0) * 0.999
     flow, _ = law.flow(-gain)
     if gain > pump.least_head:
-        assert pump.head_at(flow) == pytest.approx(gain, abs=1e-3)
+        # 1e-3 m per m3/s of tilt where a diaphragm pump's curve is flat
+        assert pump.head_at(flow) == pytest.approx(gain, abs=1e-6)
 
 
 def test_a_device_loses_its_rated_head_at_its_rated_flow():

@@ -22,7 +22,7 @@ def figures(sheet, system="metric", **texts):
 def warned(sheet, system="metric", **texts):
     """All that is said beside the verdict as one text: findings, fixes, cautions."""
     found = answer(sheet, system, **texts)
-    said = (*(w.text for w in found.warnings), *(f.text for f in found.findings))
+    said = (one.text for one in found.findings)
     return " ".join((*said, *(fix.text for fix in found.fixes), *found.cautions))
 
 

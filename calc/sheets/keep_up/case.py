@@ -1,318 +1,284 @@
-"""A site from its rows: the same supply before and after taps open. Numbers for keep_up."""
+"""What a reader entered as one supply, solved before and after more outlets open."""
 
-from dataclasses import dataclass, replace
+from __future__ import annotations
+
+from dataclasses import dataclass, field
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from calc.errors import InputError
-from calc.network import findings as network_findings
-from calc.network import solve as network_solve
-from calc.network.outlets import Outlet
-from calc.network.parts import Device, Level, Network, Place, PumpSet, Reducer, Run
-from calc.network.way import EQUAL
-from calc.pipe import friction
-from calc.sheets.keep_up.rows import law_of, pipe_of
-from calc.units import LITRE, METRE_OF_WATER, MINUTE
+from calc import practice
+from calc.errors import InputError, InputErrors
+from calc.network.findings import outlets
+from calc.network.parts import PumpSet
+from calc.network.state import SEEPING, OutletState, Solution
+from calc.network.way import way_to
+from calc.sheets.keep_up.cause import Cause, cause_of
+from calc.sheets.parts.pipe_choice import pipe_of
+from calc.sheets.parts.pump_choice import chosen_pump
+from calc.site.supply import (
+    PUMP_PART,
+    Built,
+    OutletRow,
+    SectionRow,
+    Source,
+    Supply,
+    TankRow,
+    named,
+)
 
-WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
-PUMP = "pump"  # where the runs begin
-STILL = 1e-9  # m3/s, below which nothing flows: what is left is the solver's last bits
-LPM = LITRE / MINUTE  # m3/s
-# A 1 in cartridge housing, clean and due for a change: common practice, no source
-FILTERS = {
-    "filter": 0.15e5 / METRE_OF_WATER,
-    "dirty": 0.7e5 / METRE_OF_WATER,
-    "twin": 0.15e5 / METRE_OF_WATER / 4,  # two side by side: half the flow each
-}  # m at:
-FILTER_FLOW = 40 * LPM  # m3/s
-REDUCER_FLOW, REDUCER_LOSS = 30 * LPM, 4.0  # m3/s, m wide open, 3/4 in: common practice, no source
-REDUCERS = {"r10": 1.0e5, "r15": 1.5e5, "r20": 2.0e5, "r30": 3.0e5}  # Pa held
-MARGIN = 1.1  # of the pressure wanted: less to spare is "only just", own choice
-FITTINGS = {"meter": "meter", "check": "spring", "stop": "globe"}
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
 
+    from calc.page.form import Row, Values
 
-@dataclass(frozen=True)
-class Supply:
-    """Everything but the rows, in SI: pump and its setting, source, suction, water, place."""
-
-    pump: object
-    set_pa: float | None
-    lift: float
-    suction_length: float
-    suction_pipe: object
-    temperature: float
-    altitude: float
-    beside: int = 1  # pumps of this kind side by side, each behind its check valve
+EQUAL = 1e-6  # share by which two pressures may differ and still be one; our choice
+HAIR = 1.0  # Pa, the same where they are about zero
+# tables and columns of ``Supply`` -> those of the form
+_TABLES = {"sections": "runs", "outlets": "taps", "tanks": "tanks"}
+_COLUMNS = {
+    "start": "from", "end": "to", "length": "long", "height": "up", "part": "extra", "name": "name",
+    "at": "at", "flow": "flow", "rated": "rated", "level": "up",
+}  # fmt: skip
+_SOURCE = {"suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps"}
+_FEW = {"sections": "away", "outlets": "showers", "tanks": "away"}
 
 
-def fold(name):
-    """Names are the same whatever their spaces and capitals."""
-    return " ".join(name.casefold().split())
+# From the form --------------------------------------------------------------------------------
 
 
-class Site:
-    """Rows as a network. ``where``: name of each part -> row (or cell) to mend."""
+def supply_of(values: Values) -> Supply:
+    """The supply, whichever way it was described.  Raises InputError."""
+    source = Source(
+        chosen_pump(values),
+        values.set if values.drive == "held" else None,
+        values.lift,
+        values.suctionlong,
+        pipe_of(values.suctionpipe),
+        values.water,
+        values.altitude,
+        values.pumps,
+        values.hottest,
+    )
+    if values.ask == "few":
+        return _few(source, values)
+    return Supply(
+        source,
+        tuple(_section(row) for row in values.runs),
+        tuple(_outlet(row) for row in values.taps),
+        tuple(TankRow(row.name, row.up) for row in values.tanks),
+    )
 
-    def __init__(self, supply, runs, taps, tanks):
-        self.supply, self.where = supply, {}
-        self._names = {fold(PUMP): PUMP}
-        self._heights = {PUMP: 0.0}
-        self._reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
-        self.levels = [Level(WATER, -supply.lift)]
-        self.run_rows, self.tap_rows = {}, {}
-        self._tanks(tanks)
-        self._ends(runs)
-        self.links = [*self._suction(), *self._runs(runs)]
-        self._outlets = [self._outlet(row) for row in taps]
 
-    @property
-    def shown(self):
-        """Names a reader knows, of places and tanks, in the order of the rows."""
-        return tuple(self._names.values())
+def _section(row: Row) -> SectionRow:
+    start = row.numbers["from"]
+    return SectionRow(start, row.to, row.long, row.up, pipe_of(row.pipe), row.bends, row.extra)
 
-    # Places ----------------------------------------------------------------------------------
 
-    def _tanks(self, rows):
-        for row in rows:
-            name = self._new(row.name, row.cell("name"))
-            self.levels.append(Level(name, row.up, fills=True))
-            self.where[name] = row.place
+def _outlet(row: Row) -> OutletRow:
+    return OutletRow(row.name, row.at, row.kind, row.now, row.then, row.flow, row.rated, row.want)
 
-    def _new(self, text, cell):
-        """A name of its own, as it was first written."""
-        if not text.strip():
-            raise InputError("Give it a name.", name=cell)
-        key = fold(text)
-        if key in self._reserved or key in self._names:
-            raise InputError(f"“{text}” is taken already. Give another name.", name=cell)
-        self._names[key] = text
-        return text
 
-    def _ends(self, rows):
-        """Far ends of runs are the places; two runs may end at one place, at one height."""
-        tanks = {level.name for level in self.levels}
-        for row in rows:
-            key = fold(row.to)
-            if key not in self._names:
-                name = self._new(row.to, row.cell("to"))
-                self._heights[name] = row.up
-                self.where[name] = row.place
-            name = self._names[key]
-            if name not in tanks and abs(self._heights[name] - row.up) > 0.05:
-                raise InputError(
-                    f"“{name}” has another height in a row above. Give both the same.",
-                    name=row.cell("up"),
-                )
+def _few(source: Source, values: Values) -> Supply:
+    """One pipe to one house."""
+    section = SectionRow("pump", "house", values.away, values.climb, pipe_of(values.main), 4)
+    counted = (
+        ("Showers", "shower", values.showers, values.showers),
+        ("Sinks", "sink", values.sinks, values.sinks),
+        ("Hoses", "hose", 0, values.hoses),
+    )
+    outlets = tuple(
+        OutletRow(name, "house", kind, before, after)
+        for name, kind, before, after in counted
+        if after
+    )
+    if not outlets:
+        raise InputError("Nothing is open. Enter at least one outlet.", name="showers")
+    return Supply(source, (section,), outlets)
 
-    def _place(self, text, cell):
-        """The known place a cell names."""
-        name = self._names.get(fold(text))
-        if name is None:
-            known = ", ".join(self._names.values())
-            said = f"“{text}” is no place here." if text.strip() else "No place is given."
-            raise InputError(f"{said} Use the end of a run: {known}.", name=cell)
-        return name
 
-    # Links -----------------------------------------------------------------------------------
+def solved(supply: Supply, ask: str = "rows", near: Case | None = None) -> Case:
+    """The supply as a ``Case``.  Raises InputErrors named by the form's fields, rows and cells.
 
-    def _suction(self):
-        supply = self.supply
-        bore = supply.suction_pipe.inside_m
-        k = sum(friction.fitting_coefficient(friction.BY_KEY[f], bore) for f in ("foot", "elbow90"))
-        self.where |= {SUCTION: "suctionlong", PUMP_PART: "pump", WATER: "lift", INLET: "lift"}
-        self._heights[INLET] = 0.0
-        yield Run(SUCTION, WATER, INLET, supply.suction_pipe, supply.suction_length, k)
-        for number in range(1, supply.beside + 1):
-            name = PUMP_PART if number == 1 else f"{PUMP_PART} {number}"
-            self.where[name] = "pumps" if number > 1 else "pump"
-            yield PumpSet(name, INLET, PUMP, supply.pump, supply.set_pa)
+    ask: how the form asked, "rows" or "few"; near: a case of a like supply to begin from.
+    """
+    try:
+        built = supply.built()
+        after = built.solve(built.after, near.after if near else None)
+        case = Case(built, after, ask, near)
+        if near is None:
+            _ = case.before  # solved here, so that what it raises is named too
+    except InputError as error:
+        found = getattr(error, "errors", (error,))
+        raise InputErrors(named(one, field_of(one.name, ask)) for one in found) from error
+    return case
 
-    def _runs(self, rows):
-        taken = set()
-        for row in rows:
-            start = self._place(row.numbers["from"], row.cell("from"))
-            end = self._names[fold(row.to)]
-            if start == end:
-                raise InputError("It starts and ends at the same place.", name=row.cell("to"))
-            name = f"{start} – {end}"
-            while name in taken:
-                name += " (another)"
-            taken.add(name)
-            self.run_rows[name] = row
-            yield from self._run(row, name, start, end)
 
-    def _run(self, row, name, start, end):
-        """The pipe, and before its far end the device that sits in it."""
-        pipe = pipe_of(row.pipe)
-        k = row.bends * friction.fitting_coefficient(friction.BY_KEY["elbow90"], pipe.inside_m)
-        if row.extra in FITTINGS:
-            fitting = friction.BY_KEY[FITTINGS[row.extra]]
-            k += friction.fitting_coefficient(fitting, pipe.inside_m)
-        self.where[name] = row.place
-        if row.extra not in FILTERS and row.extra not in REDUCERS:
-            yield Run(name, start, end, pipe, row.long, k, check=row.extra == "check")
-            return
-        before = f"{end}, before the device"
-        while before in self._heights:
-            before += "’"
-        self._heights[before] = row.up
-        self.where[before] = row.place
-        yield Run(name, start, before, pipe, row.long, k)
-        if row.extra in FILTERS:
-            part = f"the filter on {name}"
-            yield Device(part, before, end, FILTER_FLOW, FILTERS[row.extra])
-        else:
-            part = f"the reducer on {name}"
-            yield Reducer(part, before, end, REDUCERS[row.extra], REDUCER_FLOW, REDUCER_LOSS)
-        self.where[part] = row.cell("extra")
+def field_of(name: str | None, ask: str) -> str:
+    """The form's key for a place in the rows: "sections.2.start" -> "runs.2.from"."""
+    table, _, rest = (name or "sections").partition(".")
+    if table == "source":
+        return _SOURCE.get(rest, "pump")
+    if ask == "few" or table not in _TABLES:
+        return _FEW.get(table, "away" if ask == "few" else "runs")
+    index, _, column = rest.partition(".")
+    parts = (_TABLES[table], index, _COLUMNS.get(column, "") if column else "")
+    return ".".join(part for part in parts if part)
 
-    # Outlets ---------------------------------------------------------------------------------
 
-    def _outlet(self, row):
-        """(row, outlet of one) with the name made its own."""
-        if not row.name.strip():
-            raise InputError("Give the outlet a name.", name=row.cell("name"))
-        if row.name in self.tap_rows:
-            raise InputError(f"“{row.name}” is taken already.", name=row.cell("name"))
-        self.tap_rows[row.name] = row
-        node = self._place(row.at, row.cell("at"))
-        if node in {level.name for level in self.levels}:
-            raise InputError(f"“{node}” is open water. Use a place on a pipe.", name=row.cell("at"))
-        law, wanted = law_of(row)
-        self.where.setdefault(row.name, row.place)
-        return row, Outlet(row.name, node, law, wanted_pa=wanted)
+def sure_pa(works_pa: float) -> float:
+    """The pressure, just above borderline, from which what works is sure to, Pa."""
+    return practice.BORDERLINE * works_pa * (1 + 1e-6) + HAIR
 
-    def network(self, moment):
-        """The ``Network`` with the outlets open that are open at a moment: "now" or "then"."""
-        outlets = tuple(
-            replace(outlet, count=max(1, row.numbers[moment]), open=row.numbers[moment] > 0)
-            for row, outlet in self._outlets
-        )
-        places = tuple(Place(name, height) for name, height in self._heights.items())
-        supply = self.supply
-        return Network(
-            places,
-            tuple(self.levels),
-            tuple(self.links),
-            outlets,
-            supply.temperature,
-            supply.altitude,
-        )
 
-    def solve(self, network, start=None):
-        """Solve; an error is said at the row it concerns."""
-        try:
-            return network_solve.solve(network, start)
-        except InputError as error:
-            raise InputError(error.message, name=self.where.get(error.name, "")) from error
+# Solved -----------------------------------------------------------------------------------------
 
 
 @dataclass(frozen=True)
 class Tap:
-    """An outlet at both moments; ``before`` and ``after`` are ``OutletState``."""
+    """Outlets of one row at both moments."""
 
     name: str
     node: str
-    before: object
-    after: object
-    row: object
+    before: OutletState
+    after: OutletState
+    row: OutletRow
+    best_pa: float
 
     @property
-    def drop(self):
+    def drop(self) -> float:
         """Pressure lost as the others open, Pa; 0 where it was not open before."""
         kept = self.before.open and self.after.open
         return self.before.pressure_pa - self.after.pressure_pa if kept else 0.0
 
+    @property
+    def level(self) -> str:
+        """Level of what it gets after: "stop", "care", "note" or ""; "" where it is closed."""
+        if not self.after.open:
+            return ""
+        return practice.enough(self.after.pressure_pa, self.after.wanted_pa, self.best_pa)
 
+    @property
+    def sure_pa(self) -> float:
+        """The pressure from which it is no longer borderline, Pa."""
+        return sure_pa(self.after.wanted_pa)
+
+
+@dataclass(frozen=True)
 class Case:
-    """A site solved before and after; ``near``: a ``Case`` of a like site to begin from."""
+    """A supply solved before and after; ``near``: a case of a like supply to begin from."""
 
-    def __init__(self, site, near=None):
-        self.site, self._near = site, near
-        self.after = site.solve(site.network("then"), near.after if near else None)
+    built: Built
+    after: Solution
+    ask: str = "rows"
+    near: Case | None = field(default=None, repr=False, compare=False)
+
+    @property
+    def supply(self) -> Supply:
+        return self.built.supply
 
     @cached_property
-    def before(self):
-        return self.site.solve(self.site.network("now"), (self._near or self).after)
+    def before(self) -> Solution:
+        begin = self.near.before if self.near else self.after
+        return self.built.solve(self.built.before, begin)
+
+    @property
+    def weight(self) -> float:
+        """Pa per metre of water."""
+        return self.after.network.weight
 
     @cached_property
-    def taps(self):
+    def taps(self) -> tuple[Tap, ...]:
         return tuple(
             Tap(
                 outlet.name,
                 outlet.node,
                 self.before.outlet(outlet.name),
                 self.after.outlet(outlet.name),
-                self.site.tap_rows[outlet.name],
+                self.supply.outlets[self.built.outlet_rows[outlet.name]],
+                outlet.best_pa,
             )
             for outlet in self.after.network.outlets
         )
 
-    @property
-    def weight(self):
-        return self.after.network.weight
-
     @cached_property
-    def opened(self):
+    def opened(self) -> tuple[Tap, ...]:
         """Outlets of which more are open after than before."""
-        return tuple(tap for tap in self.taps if tap.row.then > tap.row.now)
+        return tuple(tap for tap in self.taps if tap.row.after > tap.row.before)
 
     @cached_property
-    def running(self):
+    def running(self) -> tuple[Tap, ...]:
         """Outlets open after."""
-        return tuple(tap for tap in self.taps if tap.row.then > 0)
+        return tuple(tap for tap in self.taps if tap.after.open)
 
     @cached_property
-    def short(self):
-        """Open outlets that get less than wanted after, worst first (``after`` is enough)."""
-        if not self.after.short:
+    def short(self) -> tuple[str, ...]:
+        """Names of open outlets that get too little or only just enough after."""
+        found = outlets(self.after)
+        kinds = ("short", "no-water")
+        return tuple(one.row for one in found if one.kind in kinds and one.level != "note")
+
+    @cached_property
+    def main(self) -> Tap | None:
+        """The outlet the answer is about.
+
+        The one that falls furthest short; else of those only just well off the nearest; else the
+        one that loses most as others open; else the one with the least over what it needs.
+        Equal ones: the first in the rows, so that no last bit decides.
+        """
+        stopped = [tap for tap in self.running if tap.level == "stop"]
+        if stopped:
+            return first(stopped, lambda tap: tap.after.wanted_pa - tap.after.pressure_pa)
+        tight = [tap for tap in self.running if tap.level == "care"]
+        if tight:
+            return first(tight, _tightness, EQUAL)
+        if any(tap.drop > HAIR for tap in self.running):
+            return first(self.running, lambda tap: tap.drop)
+        return first(self.running, _tightness, EQUAL)
+
+    @cached_property
+    def way(self) -> tuple:
+        """Links from the source to ``main`` after, source first."""
+        if self.main is None:
             return ()
-        missing = [tap for tap in self.running if tap.after.short_pa > 0]
-        return tuple(sorted(missing, key=lambda tap: -tap.after.short_pa))
+        return tuple(self.after.network.link(name) for name in way_to(self.after, self.main.node))
+
+    @property
+    def feeds(self) -> str:
+        """Name of the open water that ``main`` gets its water from."""
+        names = {level.name for level in self.built.levels}
+        ends = [end for link in self.way[:1] for end in (link.start, link.end)]
+        return next((end for end in ends if end in names), "")
+
+    @property
+    def pumped(self) -> bool:
+        """Whether the pump gives water to ``main``."""
+        return any(
+            isinstance(link, PumpSet) and self.after.flows[link.name] > SEEPING for link in self.way
+        )
 
     @cached_property
-    def main(self):
-        """The outlet the answer is about: the worst off; else, if some is only just well off,
-        that one; else the one that loses most."""
-        if self.short:
-            return self.short[0]
-        if self.tight:
-            return self.tight[0]
-        return max(self.running, key=lambda tap: tap.drop, default=None)
+    def cause(self) -> Cause:
+        """Why the main outlet gets too little."""
+        return cause_of(self)
 
-    @cached_property
-    def tight(self):
-        """Open outlets with little more than wanted after, the nearest first."""
-        near = [t for t in self.running if t.after.pressure_pa < MARGIN * t.after.wanted_pa]
-        return tuple(sorted(near, key=lambda t: t.after.pressure_pa / t.after.wanted_pa))
-
-    @cached_property
-    def way(self):
-        """Links from the source to ``main`` after, against the flow, source first."""
-        return way_to(self.after, self.main.node) if self.main else ()
-
-    @cached_property
-    def starved(self):
-        """Whether the pump would cavitate: less NPSH than it needs, or water boiling before it."""
-        found = network_findings.suction(self.after)
-        return any(finding.row in (PUMP_PART, INLET) for finding in found)
+    @property
+    def held(self) -> bool:
+        """Whether the pump's control holds its set pressure after."""
+        return self.after.pump(PUMP_PART).held
 
 
-def way_to(solution, node):
-    """Links by which most of a place's water comes to it, source first.
+def _tightness(tap: Tap) -> float:
+    return -tap.after.pressure_pa / max(tap.after.wanted_pa, HAIR)
 
-    Where nothing flows, the way the rows run; of equal parts side by side, the first.
+
+def first(taps: Iterable[Tap], key: Callable[[Tap], float], hair: float = HAIR) -> Tap | None:
+    """The outlet with the largest ``key``; of equal ones the first; None of none.
+
+    hair: difference within which two are equal, in the key's unit.
     """
-    arriving = {}
-    for link in solution.network.links:
-        flow = solution.flows[link.name]
-        flow = 0.0 if abs(flow) < STILL else flow
-        end, start = (link.end, link.start) if flow >= 0 else (link.start, link.end)
-        if end not in arriving or abs(flow) > EQUAL * arriving[end][0]:
-            arriving[end] = (abs(flow), link, start)
-    way, seen = [], set()
-    while node in arriving and node not in seen:
-        seen.add(node)
-        _, link, start = arriving[node]
-        way.append(link)
-        node = start
-    return tuple(reversed(way))
+    found = [(key(tap), tap) for tap in taps]
+    if not found:
+        return None
+    most = max(value for value, _ in found)
+    least = most - max(EQUAL * abs(most), hair)
+    return next(tap for value, tap in found if value >= least)

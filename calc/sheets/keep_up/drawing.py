@@ -1,14 +1,22 @@
-"""The keep_up sheet's picture: the site to scale in height, and how high the water would stand.
+"""The keep_up sheet's picture: the site to scale in height, and its pressure as a height.
 
 Across: metres of pipe from the source; up: metres above the pump.  The line of the pressure
-(hydraulic grade line) stands above each place by the pressure there as a height of water.
+(hydraulic grade line) is above each point by the pressure there as a height of water.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from calc.network.parts import Run
 from calc.page.answer import Dot, Drawing, Stroke, Words
-from calc.sheets.keep_up.case import INLET, PUMP, WATER
+from calc.site.supply import INLET, PUMP, WATER
+
+if TYPE_CHECKING:
+    from calc.network.parts import Network
+    from calc.sheets.keep_up.case import Case
+    from calc.units import Reader
 
 WIDTH, PLOT = 340.0, 230.0  # px: as wide as a phone's text, and as high as the plot inside it
 LEFT, RIGHT, TOP = 46.0, 14.0, 14.0  # px around the plot
@@ -26,14 +34,14 @@ class _Scale:
     low: float
     high: float
 
-    def x(self, metres):
+    def x(self, metres: float) -> float:
         return LEFT + metres / self.far * (WIDTH - LEFT - RIGHT)
 
-    def y(self, height):
+    def y(self, height: float) -> float:
         return TOP + (self.high - height) / (self.high - self.low) * PLOT
 
 
-def draw(case, reader):
+def draw(case: Case, reader: Reader) -> Drawing:
     """The ``Drawing`` of a case."""
     before, after = case.before, case.after
     along = distances(after.network)
@@ -51,7 +59,7 @@ def draw(case, reader):
     legend, height = _legend(case, numbers, TOP + PLOT + 14)
     return Drawing(
         "site",
-        "The site in height, and how high the water would stand",
+        "The site in height, and its pressure as a height",
         _alt(case, reader),
         WIDTH,
         height,
@@ -59,7 +67,7 @@ def draw(case, reader):
     )
 
 
-def distances(network):
+def distances(network: Network) -> dict[str, float]:
     """Metres of pipe from the water's source to every place and tank, by the shortest way.
 
     The pump itself and devices take no length.
@@ -82,7 +90,7 @@ def distances(network):
 
 def _numbers(case, along):
     """Numbers of the places to show, from the pump outwards."""
-    named = [name for name in along if name in case.site.shown]
+    named = [name for name in along if name in case.built.shown]
     named.sort(key=lambda name: (along[name], name))
     return {name: number for number, name in enumerate(named, 1)}
 
@@ -122,7 +130,7 @@ def _grade(solution, along, scale, role, style):
 
 def _marks(case, numbers, along, heights, scale):
     """A numbered mark at every place, moved down where it would lie on another."""
-    short = {tap.node for tap in case.short}
+    short = {tap.node for tap in case.taps if tap.level == "stop"}
     placed = []
     for level in case.after.network.levels:
         if level.name in along:
@@ -146,12 +154,12 @@ def _legend(case, numbers, top):
     y = top + LINE
     shapes = [
         Stroke(((4, y - 4), (30, y - 4)), "two", "dashed", 2),
-        Words(36, y, "water would stand, before"),
+        Words(36, y, "pressure as a height, before"),
         Stroke(((4, y + LINE - 4), (30, y + LINE - 4)), "one", "solid", 2),
-        Words(36, y + LINE, "water would stand, after"),
+        Words(36, y + LINE, "pressure as a height, after"),
     ]
     y += 2 * LINE + 4
-    short = {tap.node for tap in case.short}
+    short = {tap.node for tap in case.taps if tap.level == "stop"}
     x = 4.0
     for name, number in numbers.items():
         text = f"{number} {name}"
@@ -165,7 +173,7 @@ def _legend(case, numbers, top):
 
 def _alt(case, reader):
     heights = case.after.network.heights
-    top = max(case.site.shown, key=lambda name: heights.get(name, 0.0), default=PUMP)
+    top = max(case.built.shown, key=lambda name: heights.get(name, 0.0), default=PUMP)
     told = (
         f"The site from the water to the far ends: highest is {top}, "
         f"{reader.show(heights.get(top, 0.0), 'length')} above the pump."
@@ -175,6 +183,6 @@ def _alt(case, reader):
     name, weight = case.main.node, case.weight
     before, after = (max(0.0, s.pressure(name)) / weight for s in (case.before, case.after))
     return (
-        f"{told} At {name} the water would stand {reader.show(before, 'head')} above the pipe "
+        f"{told} At {name} the pressure as a height of water is {reader.show(before, 'head')} "
         f"before and {reader.show(after, 'head')} after."
     )

@@ -1,6 +1,9 @@
-"""Links from the keep_up sheet: with the cure made, from a blank site, to other sheets."""
+"""A supply as the texts of a link: with a fix made, from a blank site, to other sheets."""
+
+from __future__ import annotations
 
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from calc.page import row_text
 from calc.page.answer import Link
@@ -8,59 +11,105 @@ from calc.page.fields import Number
 from calc.page.form import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
-from calc.units import QUANTITIES, Reader, parse, plain_number
+from calc.sheets.parts.link_text import exact
+from calc.units import Reader, parse
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from calc.page.fields import Rows, Sheet
+    from calc.page.form import Values
+    from calc.sheets.keep_up.case import Case
+    from calc.site.supply import Supply
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
+TRY = "Try this fix"
 
 
-def links(sheet, values, rows, case, changes, reader):
-    """Go on with the cure made, from a blank, or with another sheet; ``sheet``: keep_up itself."""
-    best = next((change for change in changes if change.cures), None)
-    if best is not None:
-        yield Link(
-            f"See it mended: {best.text}", "keep_up", _texts(sheet, values, best.rows, reader)
-        )
+def fixed(sheet: Sheet, values: Values, supply: Supply, relief: bool, reader: Reader) -> Link:
+    """The link that opens the sheet with a fix made. relief: it brings a relief valve."""
+    found = texts(sheet, values, supply, reader)
+    if relief:
+        found["relief"] = "yes"
+    return Link(TRY, "keep_up", found)
+
+
+def links(sheet: Sheet, values: Values, case: Case, reader: Reader) -> Iterator[Link]:
+    """Go on with every row, from a blank site, or with another sheet."""
     if values.ask == "few":
-        yield Link("Go on row by row", "keep_up", _texts(sheet, values, rows, reader))
+        found = texts(sheet, values, case.supply, reader)
+        yield Link("Enter every pipe and outlet", "keep_up", found)
     yield Link("Start from a blank site", "keep_up", _blank(reader))
-    tap = case.main
-    if tap is not None:
-        flow = _number(sum(case.after.draws.values()), "flow", reader, 4)
-        lift = _number(values.lift, "length", reader)
-        yield Link("Check the suction lift at this flow", "suction", {"flow": flow, "lift": lift})
+    if case.main is not None:
+        yield Link("Check the suction lift at this flow", "suction", _suction(case, reader))
 
 
-def _texts(sheet, values, rows, reader):
+def _suction(case: Case, reader: Reader) -> dict[str, str]:
+    source = case.supply.source
+    pipe = source.suction_pipe
+    return {
+        "flow": exact(sum(case.after.draws.values()), "flow", reader),
+        "lift": exact(source.lift_m, "length", reader),
+        "length": exact(max(source.suction_length_m, source.lift_m), "length", reader),
+        "kind": pipe.kind,
+        pipe.kind: pipe.size,
+        "altitude": exact(source.altitude_m, "length", reader),
+        "water": exact(source.temperature_k, "temperature", reader),
+    }
+
+
+def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
     """Every field whose value is not its default, as a link holds it."""
-    found = {"ask": "rows"}
-    pump = next((key for key, pump in PUMPS.items() if pump is rows.supply.pump), "own")
+    source, found = supply.source, {"ask": "rows"}
+    pump = next((key for key, pump in PUMPS.items() if pump is source.pump), "own")
     found |= {"pump": pump, "drive": values.drive}
-    if rows.supply.set_pa is not None:
-        found["set"] = _number(rows.supply.set_pa, "pressure", reader)
+    if source.set_pa is not None:
+        found["set"] = exact(source.set_pa, "pressure", reader)
     if pump == "own":
         found |= {"table": values.table, "works": values.works}
-    for key, quantity in (("lift", "length"), ("water", "temperature"), ("altitude", "length")):
-        found[key] = _number(values.numbers[key], quantity, reader)
-    supply = rows.supply
-    found["suctionlong"] = _number(supply.suction_length, "length", reader)
-    found["suctionpipe"] = f"{supply.suction_pipe.kind}/{supply.suction_pipe.size}"
-    found["pumps"] = str(supply.beside)
+    found |= {
+        "lift": exact(source.lift_m, "length", reader),
+        "water": exact(source.temperature_k, "temperature", reader),
+        "altitude": exact(source.altitude_m, "length", reader),
+        "suctionlong": exact(source.suction_length_m, "length", reader),
+        "suctionpipe": f"{source.suction_pipe.kind}/{source.suction_pipe.size}",
+        "pumps": str(source.pumps),
+        "hottest": exact(source.hottest_k, "temperature", reader),
+        "relief": values.relief,
+    }
     found = {k: v for k, v in found.items() if v != sheet.field(k).default(reader.system)}
-    for field, table in ((RUNS, rows.runs), (TAPS, rows.taps), (TANKS, rows.tanks)):
-        text = _table_text(field, table, reader)
+    for field, cells in (
+        (RUNS, [_section_cells(row) for row in supply.sections]),
+        (TAPS, [_outlet_cells(row) for row in supply.outlets]),
+        (TANKS, [(row.name, row.level_m) for row in supply.tanks]),
+    ):
+        text = _table_text(field, cells, reader)
         if text != _standard(field.key, reader.system)[0]:
             found[field.key] = text
     return found or {"ask": "rows"}
 
 
-def _table_text(field, table, reader):
+def _section_cells(row) -> tuple:
+    pipe = f"{row.pipe.kind}/{row.pipe.size}"
+    return row.start, row.end, row.length_m, row.height_m, pipe, row.bends, row.part
+
+
+def _outlet_cells(row) -> tuple:
+    figures = (row.flow_m3s, row.rated_pa, row.needed_pa)
+    return row.name, row.at, row.kind, row.before, row.after, *figures
+
+
+def _table_text(field: Rows, table: Iterable[tuple], reader: Reader) -> str:
     usual = _standard(field.key, reader.system)[1]
-    cells = ([_cell(c, row.numbers[c.key], reader) for c in field.columns] for row in table)
+    cells = (
+        [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
+        for row in table
+    )
     return row_text.encode(_trimmed(row, usual) for row in cells)
 
 
 @lru_cache
-def _standard(key, system):
+def _standard(key: str, system: str) -> tuple[str, list[str]]:
     """(default rows as a link writes them, each column's default) of a table."""
     field, reader = _TABLES[key], Reader(system)
     usual = [_as_cell(c, c.default(system), reader) for c in field.columns]
@@ -72,33 +121,27 @@ def _standard(key, system):
     return row_text.encode(_trimmed(row, usual) for row in cells), usual
 
 
-def _trimmed(cells, usual):
+def _trimmed(cells: list[str], usual: list[str]) -> list[str]:
     """Without what is only its column's default at the end."""
     while len(cells) > 1 and cells[-1] == usual[len(cells) - 1]:
         cells = cells[:-1]
     return cells
 
 
-def _as_cell(column, text, reader):
+def _as_cell(column: object, text: str, reader: Reader) -> str:
     if not isinstance(column, Number) or not text:
         return text
-    return _number(parse(text, column.quantity).value, column.quantity, reader)
+    return exact(parse(text, column.quantity).value, column.quantity, reader)
 
 
-def _cell(column, value, reader):
+def _cell(column: object, value: object, reader: Reader) -> str:
     if value is None:
         return ""
-    return _number(value, column.quantity, reader) if isinstance(column, Number) else str(value)
+    return exact(value, column.quantity, reader) if isinstance(column, Number) else str(value)
 
 
-def _blank(reader):
-    """One run and one shower: a site to fill in."""
+def _blank(reader: Reader) -> dict[str, str]:
+    """One section and one shower: a site to fill in."""
     long = "20m" if reader.system == "metric" else "60ft"
     run = ("pump", "house", long, "0m" if reader.system == "metric" else "0ft")
     return {"runs": row_text.encode((run,)), "taps": "Shower,house,shower,0,1"}
-
-
-def _number(value, quantity, reader, digits=6):
-    """An SI value as a link holds it: "3.8 bar"."""
-    unit = QUANTITIES[quantity].default(reader.system)
-    return f"{plain_number(unit.from_si(value), digits)} {unit.symbol}"

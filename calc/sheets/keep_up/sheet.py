@@ -1,24 +1,30 @@
 """What happens at one outlet when another opens: the whole supply solved before and after."""
 
+from __future__ import annotations
+
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
-from calc.errors import InputError
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Count, Number, Sheet
-from calc.page.form import Row
-from calc.sheets.keep_up.case import Supply
-from calc.sheets.keep_up.cures import Rows, tried
+from calc.page.fields import Choice, Count, Number, Sheet, Unknown
+from calc.page.findings import Fix
+from calc.sheets.keep_up import judge, show
+from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.drawing import draw
-from calc.sheets.keep_up.links import links
-from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS, pipe_of
-from calc.sheets.keep_up.show import changes_table, chart, figures, outlets, pipes_table, steps
-from calc.sheets.keep_up.verdict import verdict
-from calc.sheets.keep_up.warnings import warnings
-from calc.sheets.parts.fields import altitude, water_temperature
-from calc.sheets.parts.pump_choice import chosen_pump, own_pump_fields, pump_menu
+from calc.sheets.keep_up.fixes import SHORT, tried
+from calc.sheets.keep_up.links import fixed, links
+from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
+from calc.sheets.parts.fields import altitude, hottest_pipe, water_temperature
+from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
-SOURCE, LINES = "Source and water", "Runs of pipe and tanks"
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.units import Reader
+
+SOURCE, HILL = "Source and water", "Tanks"
 ROWS, FEW = ("ask", ("rows",)), ("ask", ("few",))
+HIGH_UP = Unknown("1500 m", "5000 ft", "careful: few places are higher, and air pressure is less")
+SUCTION_LONG = Unknown("10 m", "33 ft", "careful for a pump beside its well")
 
 FIELDS = (
     Choice(
@@ -26,13 +32,13 @@ FIELDS = (
         "Describe the site",
         (("rows", "Row by row"), ("few", "By a few questions")),
         "rows",
-        help="A few questions make a simple site: one pipe to a house. You can go on from there.",
+        help="A few questions make one pipe to one house",
     ),
     pump_menu("middle"),
     Choice(
         "drive",
-        "Its control",
-        (("held", "Speed control, holds a set pressure"), ("full", "Runs at full speed")),
+        "How the pump is driven",
+        (("held", "Speed control, holds a set pressure"), ("full", "Fixed speed")),
         "held",
     ),
     Number(
@@ -47,101 +53,96 @@ FIELDS = (
     ),
     *own_pump_fields(),
     Number("away", "Length of pipe to the house", "length", "140 m", "450 ft", 0.1, 20e3, when=FEW),
-    Number(
-        "climb", "Climb from pump to house", "length", "8 m", "25 ft", -300.0, 400.0, when=FEW
-    ),
+    Number("climb", "Climb from pump to house", "length", "8 m", "25 ft", -300.0, 400.0, when=FEW),
     Choice("main", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1", when=FEW),
-    Count("showers", "Showers running", 2, 0, 20, when=FEW),
-    Count("sinks", "Sinks running", 0, 0, 20, when=FEW),
-    Count("hoses", "Hoses that then open", 1, 0, 10, when=FEW),
+    Count("showers", "Showers open", 2, 0, 20, when=FEW),
+    Count("sinks", "Sinks open", 0, 0, 20, when=FEW),
+    Count("hoses", "Hoses opened after", 1, 0, 10, when=FEW),
+    replace(RUNS, when=ROWS),
     replace(TAPS, when=ROWS),
-    replace(RUNS, when=ROWS, group=LINES),
-    replace(TANKS, when=ROWS, group=LINES),
+    replace(TANKS, when=ROWS, group=HILL),
     Number(
         "lift",
-        "Lift from the water to the pump",
+        "Suction lift",
         "length",
         "4 m",
         "13 ft",
         -50.0,
         9.0,
-        help="From the water’s lowest level. Water above the pump: a minus sign.",
+        help="Lowest water up to the pump. Water above it: a minus sign",
         group=SOURCE,
     ),
-    Number("suctionlong", "Suction pipe", "length", "7 m", "23 ft", 0.1, 200.0, group=SOURCE),
+    Number(
+        "suctionlong",
+        "Suction pipe length",
+        "length",
+        "7 m",
+        "23 ft",
+        0.1,
+        200.0,
+        group=SOURCE,
+        unknown=SUCTION_LONG,
+    ),
     Count(
         "pumps",
-        "Pumps like it side by side",
+        "Identical pumps in parallel",
         1,
         1,
         3,
-        help="Each behind its own check valve.",
+        help="Each behind its own check valve",
         group=SOURCE,
     ),
     Choice(
-        "suctionpipe", "Its size", PIPES, "pe100-sdr11/40", "pvc40/1.25", group=SOURCE,
-        help="A foot valve and a bend are counted with it.",
+        "suctionpipe",
+        "Suction pipe size",
+        PIPES,
+        "pe100-sdr11/40",
+        "pvc40/1.25",
+        group=SOURCE,
+        help="A foot valve and a bend are counted with it",
     ),
     water_temperature(333.15, SOURCE),
-    altitude(4500.0, "300 m", "1000 ft", SOURCE),
-)  # fmt: skip
+    replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=HIGH_UP),
+    hottest_pipe(group=SOURCE),
+    Choice(
+        "relief",
+        "Relief valve at the pump",
+        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
+        "no",
+        group=SOURCE,
+    ),
+)
 
 
-def solve(values, reader):
-    rows = rows_of(values)
-    case = rows.case()
-    changes = tried(rows, case, reader)
-    tables = [outlets(case), pipes_table(case)]
-    if changes:
-        tables.insert(1, changes_table(case, changes))
+def solve(values: Values, reader: Reader) -> Answer:
+    case, relief = solved(supply_of(values), values.ask), values.relief == "yes"
+    changes = tried(case, reader, relief)
+    name = case.main.name if case.main else ""
     return Answer(
-        given_verdict=verdict(case, changes, reader),
-        figures=figures(case),
-        steps=steps(case),
-        tables=tuple(tables),
-        charts=(chart(case, reader),),
+        told=judge.told(case, reader),
+        findings=judge.findings(case, reader, relief),
+        fixes=tuple(
+            Fix(
+                change.text(name, reader),
+                fixed(SHEET, values, change.supply, change.option.relief, reader),
+            )
+            for change in changes
+        ),
+        cautions=judge.cautions(case),
+        figures=show.figures(case),
+        steps=show.steps(case),
+        tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
-        warnings=tuple(warnings(case, reader)),
-        links=tuple(links(SHEET, values, rows, case, changes, reader)),
+        links=tuple(links(SHEET, values, case, reader)),
     )
 
 
-# Inputs ---------------------------------------------------------------------------------------
-
-
-def rows_of(values):
-    """The inputs of a case, whichever way the site was described."""
-    supply = Supply(
-        chosen_pump(values),
-        values.set if values.drive == "held" else None,
-        values.lift,
-        values.suctionlong,
-        pipe_of(values.suctionpipe),
-        values.water,
-        values.altitude,
-        values.pumps,
-    )
-    if values.ask == "few":
-        return Rows(supply, *_few(values), ())
-    return Rows(supply, values.runs, values.taps, values.tanks)
-
-
-def _few(values):
-    """Runs and outlets of one pipe to one house."""
-    run = {"from": "pump", "to": "house", "long": values.away, "up": values.climb}
-    run |= {"pipe": values.main, "bends": 4, "extra": "none"}
-    taps = []
-    for name, kind, now, then in (
-        ("Showers", "shower", values.showers, values.showers),
-        ("Sinks", "sink", values.sinks, values.sinks),
-        ("Hoses", "hose", 0, values.hoses),
-    ):
-        if then:
-            numbers = {"name": name, "at": "house", "kind": kind, "now": now, "then": then}
-            taps.append(numbers | {"flow": None, "rated": None, "want": None})
-    if not taps:
-        raise InputError("Nothing runs. Give at least one outlet.", name="showers")
-    return (Row("away", run),), tuple(Row("showers", numbers) for numbers in taps)
+def _tables(case, changes):
+    yield show.outlets(case)
+    if changes:
+        yield show.changes_table(case, changes)
+    yield show.pipes_table(case)
 
 
 SHEET = Sheet(
@@ -149,21 +150,24 @@ SHEET = Sheet(
     "Will it keep up?",
     FIELDS,
     solve,
-    folded=(LINES, SOURCE),
+    folded=(HILL, SOURCE),
     cautions=(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",
         "Know what is buried before you dig; a trench can fall in.",
-        "Wells and cisterns are confined spaces: do not climb in; bad air kills without warning.",
-        "Wiring near water, batteries and inverters are for licensed hands and local codes.",
+        "Do not enter a well or tank: bad air kills without warning.",
+        "Wiring near water, batteries and inverters: a licensed person must do it, to local codes.",
         "A hose, trough or tank can draw dirty water back: fit a backflow preventer (local codes).",
+        "Fit a relief valve wherever a pump could exceed a rating, also after a reducing valve.",
         "Parts that touch drinking water must be approved for it where you are.",
     ),
     sources=(
         "Friction: Darcy-Weisbach with Colebrook (1939); fittings: Crane TP-410, from memory.",
         "Outlets: Torricelli’s law from a flow at a pressure.",
         "Pump at another speed: affinity laws.",
-        "What a shower, sink or hose takes, and what it wants: common practice, no source.",
-        "Losses of filters and reducers: common practice, no source; use your maker’s.",
+        "Flows and needed pressures of outlets: common practice, no source.",
+        "80 psi at an outlet: IPC 604.8 and UPC 608.2, from memory.",
+        "Losses of filters and reducing valves: common practice, no source; use your "
+        "manufacturer’s.",
     ),
     page="keep-up/",
 )

@@ -1,27 +1,39 @@
 """Figures, working, tables and chart of the keep_up sheet."""
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice
 from calc.network.parts import Device, PumpSet, Reducer, Run
-from calc.network.state import STILL
+from calc.network.state import SEEPING, STILL
+from calc.network.way import largest_loss
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.pipe import friction
-from calc.sheets.keep_up.case import PUMP_PART, SUCTION
-from calc.sheets.keep_up.rows import BY_KEY
+from calc.sheets.keep_up.cause import between
+from calc.site.supply import PUMP, PUMP_PART, SUCTION
 from calc.units import GRAVITY
 
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from calc.sheets.keep_up.case import Case
+    from calc.sheets.keep_up.fixes import Change
+    from calc.units import Reader
+
 CHART_POINTS = 25
-MOST_STEPS = 12  # runs whose working is shown in full, own choice
-SEEPING = 1e-9  # m3/s, a drop a minute: less is shown as none
+MOST_STEPS = 12  # runs whose working is shown in full, our choice
 G = Value(GRAVITY, "number", 6)
 
 
-def figures(case):
+def figures(case: Case) -> tuple[Figure, ...]:
     """The worst off outlet before and after, and the pump."""
     tap, pump = case.main, case.after.pump(PUMP_PART)
     total = sum(case.after.draws.values())
     found = [Figure("Flow of everything open", total, "flow")]
-    found.append(Figure("Pressure at the pump", case.after.pressure("pump"), "pressure"))
+    found.append(Figure("Pressure at the pump", case.after.pressure(PUMP), "pressure"))
     if pump.speed is not None:
-        found.append(Figure("Speed of the pump", pump.speed, "percent", 2, note="of full"))
+        found.append(Figure("Pump speed", pump.speed, "percent", 2, note="of full"))
     if tap is None:
         return tuple(found)
     first = [Figure(f"{tap.name}, after", _least(tap.after), "pressure", main=True, note=_was(tap))]
@@ -36,20 +48,20 @@ def _least(state):
 
 
 def _was(tap):
-    return f"open: {tap.row.now} before, {tap.row.then} after"
+    return f"open: {tap.row.before} before, {tap.row.after} after"
 
 
 # Tables ---------------------------------------------------------------------------------------
 
 
-def outlets(case):
+def outlets(case: Case) -> Table:
     """Every outlet before and after."""
     rows = []
     for tap in case.taps:
         rows.append(
             (
                 tap.name,
-                f"{tap.row.now} → {tap.row.then}",
+                f"{tap.row.before} → {tap.row.after}",
                 tap.before.flow_m3s if tap.before.open else None,
                 _least(tap.before),
                 tap.after.flow_m3s if tap.after.open else None,
@@ -65,27 +77,27 @@ def outlets(case):
         Column("Pressure before", "pressure"),
         Column("Flow after", "flow"),
         Column("Pressure after", "pressure"),
-        Column("Wanted", "pressure"),
+        Column("Needed pressure", "pressure"),
         Column("After"),
     )
-    short = {tap.name for tap in case.short}
+    short = set(case.short)
     return Table(
         "Every outlet before and after",
         columns,
         tuple(rows),
         marked=tuple(i for i, tap in enumerate(case.taps) if tap.name in short),
-        dimmed=tuple(i for i, tap in enumerate(case.taps) if not tap.row.then),
-        note="Pressures are at the place while the water runs; the flow is that of all open there.",
+        dimmed=tuple(i for i, tap in enumerate(case.taps) if not tap.row.after),
+        note="Pressures are running pressures at the point; the flow is that of all open there.",
     )
 
 
 def _said(tap):
     if not tap.after.open:
-        return "shut"
-    return "too little" if tap.after.short_pa > 0 else "enough"
+        return "closed"
+    return {"stop": "too little", "care": "only just enough"}.get(tap.level, "enough")
 
 
-def pipes_table(case):
+def pipes_table(case: Case) -> Table:
     """Every pipe, filter and reducer before and after."""
     rows, taken = [], None
     for link in case.after.network.links:
@@ -96,28 +108,30 @@ def pipes_table(case):
         if isinstance(link, Run):
             bore = link.pipe.label
             speed = friction.velocity(abs(flow), link.pipe.inside_m)
-        name = link.name[0].upper() + link.name[1:] if link.name == SUCTION else link.name
+        name = link.name[0].upper() + link.name[1:]
+        if link.name in case.built.section_rows:
+            name = link.name
         loss = abs(case.after.loss(link.name)) * case.weight
         rows.append((name, bore, before, flow, speed, loss))
     if case.main is not None:
         names = [link.name for link in case.after.network.links if not isinstance(link, PumpSet)]
-        taken = bottleneck(case)
-        taken = names.index(taken.name) if taken is not None and taken.name in names else None
+        taken = largest_loss(case.after, [link.name for link in case.way])
+        taken = names.index(taken) if taken in names else None
     columns = (
-        Column("Run"),
+        Column("Pipe section"),
         Column("Pipe"),
         Column("Flow before", "flow"),
         Column("Flow after", "flow"),
-        Column("Velocity after", "speed"),
-        Column("Lost after", "pressure"),
+        Column("Water speed after", "speed"),
+        Column("Pressure loss after", "pressure"),
     )
     return Table(
         "Every pipe",
         columns,
         tuple(rows),
         marked=() if taken is None else (taken,),
-        note="A minus sign: the water runs the other way. Marked: what takes most on the way to "
-        "the outlet that is worst off.",
+        note="A minus sign: the water runs the other way. Marked: the largest loss on the way to "
+        "the weakest outlet.",
     )
 
 
@@ -126,53 +140,46 @@ def _seen(flow):
     return flow if abs(flow) > SEEPING else 0.0
 
 
-def bottleneck(case):
-    """The link that takes most pressure on the way to the worst off outlet; None: nothing flows."""
-    lossy = [link for link in case.way if not isinstance(link, PumpSet)]
-    if not lossy:
-        return None
-    worst = max(lossy, key=lambda link: case.after.loss(link.name))
-    return worst if case.after.loss(worst.name) > 0 else None
-
-
-def changes_table(case, changes):
+def changes_table(case: Case, changes: Sequence[Change]) -> Table:
     """What was tried, in the order of its usual cost."""
     tap = case.main
-    rows = [("as it is", _least(tap.after), "falls short")]
+    rows = [("as it is", _least(tap.after), "")]
     for change in changes:
-        others = change.case.after.short
-        said = "cures it" if not others else f"{others[0].name} still short"
-        rows.append((change.text, max(0.0, change.pressure(tap.name)), said))
+        others = change.case.short
+        said = "enough" if change.fixes else "not enough"
+        said = f"not enough at {others[0]}" if others and not change.fixes else said
+        rows.append((change.option.text, max(0.0, change.pressure(tap.name)), said))
     columns = (Column("Change"), Column(f"{tap.name} then", "pressure"), Column("Result"))
-    cured = tuple(i for i, change in enumerate(changes, 1) if change.cures)
+    marked = tuple(i for i, change in enumerate(changes, 1) if change.fixes)
     return Table(
-        "What would mend it",
+        "Possible fixes",
         columns,
         tuple(rows),
-        marked=cured,
-        note="Each change alone, the whole supply solved again with it, in the order of usual "
-        "cost (own order): first what needs no digging.",
+        marked=marked,
+        note="Each fix alone, the whole supply solved again, usually cheapest first (our "
+        "estimate).",
     )
 
 
 # Chart ----------------------------------------------------------------------------------------
 
 
-def chart(case, reader):
+def chart(case: Case, reader: Reader) -> Chart:
     """The pump's curve as pressure at its outlet, and where it runs before and after."""
-    pump, supply = case.site.supply.pump, case.site.supply
+    source = case.supply.source
+    pump = source.pump
     weight, suction_flow = case.weight, case.after.flows[SUCTION]
     square = case.after.loss(SUCTION) / suction_flow**2 if suction_flow > STILL else 0.0
     flows = tuple(pump.largest_flow * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
-    most = tuple(weight * (pump.head_at(q) - supply.lift - square * q * q) for q in flows)
+    most = tuple(weight * (pump.head_at(q) - source.lift_m - square * q * q) for q in flows)
     marks = []
     for solution, word in ((case.before, "before"), (case.after, "after")):
-        marks.append((solution.flows[PUMP_PART], solution.pressure("pump"), word))
+        marks.append((solution.flows[PUMP_PART], solution.pressure(PUMP), word))
     if abs(marks[0][0] - marks[1][0]) < 0.04 * flows[-1]:
         marks = [(*marks[1][:2], "before and after")]
     levels = ()
-    if supply.set_pa is not None:
-        levels = ((supply.set_pa, "set pressure"),)
+    if source.set_pa is not None:
+        levels = ((source.set_pa, "set pressure"),)
     at = [f"{reader.show(q, 'flow')} at {reader.show(p, 'pressure')}" for q, p, _ in marks]
     return Chart(
         "pump",
@@ -191,8 +198,8 @@ def chart(case, reader):
 # Working --------------------------------------------------------------------------------------
 
 
-def steps(case):
-    """From the water to the worst off outlet, after: every loss, the pressure, the flow."""
+def steps(case: Case) -> tuple[Step, ...]:
+    """From the water to the weakest outlet, after: every loss, the pressure, the flow."""
     total = sum(case.after.draws.values())
     listed = [n for n in case.after.draws.values() if n > STILL][:20]
     found = [_continuity(listed, total)] if len(listed) > 1 else []
@@ -204,8 +211,8 @@ def steps(case):
         found += _of_link(case, link)
     found += [_pressure(case), *_outlet(case)]
     note = (
-        "The flows of all outlets and pipes hang on each other: they are found together, so that "
-        "at every place as much water comes as goes. The steps above show one way through the "
+        "The flows of all outlets and pipes depend on each other: they are found together, so that "
+        "the flows into and out of every point agree. The steps above show one way through the "
         "result."
     )
     found.append(Step("All at once", note=note, source="Newton’s method on the heads"))
@@ -220,12 +227,12 @@ def _continuity(flows, total):
 
 
 def _standing(case):
-    head = case.after.heads["pump"]
+    head = case.after.heads[PUMP]
     return Step(
         "Pressure at the pump",
         "p = w * (H - z)",
         {"w": Value(case.weight, "number", 6), "H": Value(head, "head"), "z": Value(0.0, "head")},
-        Value(case.after.pressure("pump"), "pressure"),
+        Value(case.after.pressure(PUMP), "pressure"),
         note="w is the weight of water, Pa per metre; H is the head above the pump.",
     )
 
@@ -244,7 +251,7 @@ def _of_link(case, link):
         }
         return [
             Step(
-                f"Lost in {link.name}",
+                f"Loss in {link.name}",
                 "h = h_r * (Q / Q_r)**2",
                 given,
                 Value(link.loss_m * (flow / link.flow_m3s) ** 2, "head"),
@@ -253,12 +260,12 @@ def _of_link(case, link):
         ]
     if isinstance(link, Reducer):
         note = "It holds its set pressure at its outlet as long as more than that comes to it."
-        return [Step(f"Lost in {link.name}", note=note, result=Value(loss, "head"))]
+        return [Step(f"Loss in {link.name}", note=note, result=Value(loss, "head"))]
     raise TypeError(f"{link!r} has no working.")
 
 
 def _of_run(case, link, flow, loss):
-    bore, name = link.pipe.inside_m, link.name
+    bore, name = link.pipe.inside_m, between(link.name)
     speed = friction.velocity(flow, bore)
     reynolds = friction.reynolds(speed, bore, case.after.network.viscosity)
     kinetic = speed**2 / (2 * GRAVITY)
@@ -267,14 +274,14 @@ def _of_run(case, link, flow, loss):
     number = Value(reynolds, "number", 4)
     return [
         Step(
-            f"Velocity in {name}",
+            f"Water speed in {name}",
             "v = Q / (pi / 4 * D**2)",
             {"Q": Value(flow, "flow", 4), "D": Value(bore, "diameter", 4)},
             Value(speed, "speed"),
             note=link.pipe.label,
         ),
         Step(
-            f"Lost in {name}",
+            f"Loss in {name}",
             "h = (f * L / D + K) * v**2 / (2 * g)",
             {
                 "f": Value(factor, "number", 4),
@@ -337,13 +344,14 @@ def _outlet(case):
     tap = case.main
     outlet = case.after.network.outlets_by_name[tap.name]
     law, pressure = outlet.law, tap.after.pressure_pa
-    kind, flow = BY_KEY[tap.row.kind].name.lower(), tap.after.flow_m3s
+    kind = practice.OUTLET_BY_KEY[tap.row.kind].name
+    flow = tap.after.flow_m3s
     if not 1e-4 * law.pressure_pa < pressure:
         return []
     if pressure >= law.least_pa and tap.row.kind in ("saver", "drip", "steady"):
         full = outlet.count * law.flow_and_slope(pressure)[0]
         given = {"n": Value(outlet.count, "number"), "Q_1": Value(full / outlet.count, "flow")}
-        note = f"A {kind} holds its flow from {law.least_pa / 1e5:.2f} bar up."
+        note = f"{kind}: it holds its flow from {law.least_pa / 1e5:.2f} bar up."
         return [Step(f"Flow of {tap.name}", "Q = n * Q_1", given, Value(flow, "flow"), note)]
     rated = getattr(law, "limit_m3s", law.flow_m3s)
     given = {

@@ -189,7 +189,7 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
         for at, stress in enumerate(line.stresses())
         if stress.over or too_hot(line, stress.section.pipe)
     ]
-    for kind in _others(line.sections[bad[0]].pipe) if bad else ():
+    for kind in other_kinds(line.sections[bad[0]].pipe) if bad else ():
         changed = line
         for at in bad:
             old = line.sections[at].pipe
@@ -206,7 +206,7 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
             yield Change("kind", said, changed, need, pipe.label)
 
 
-def _others(pipe: pipes.Pipe) -> list[str]:
+def other_kinds(pipe: pipes.Pipe) -> list[str]:
     """Other kinds, hoses apart: by the inch for inch pipe, plastic before metal."""
     inch = pipe.name.endswith(" in")
     kinds = [kind for kind in pipes.KINDS if kind not in {pipe.kind, *HOSES}]

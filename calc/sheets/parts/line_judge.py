@@ -80,12 +80,7 @@ def _over(line: Line, stress: Stress, reader: Reader) -> Finding:
 
 def too_hot(line: Line, pipe: pipes.Pipe) -> bool:
     """Whether a pipe gets hotter than its kind may, or carries hot water and is not made for it."""
-    limit = pipes.hottest_k(pipe)
-    if limit is None:
-        return False
-    return line.heat_k > limit + 1e-9 or (
-        line.temperature_k > practice.HOT_FROM + 1e-9 and not pipe.hot
-    )
+    return pipes.too_hot(pipe, line.heat_k, line.temperature_k)
 
 
 def _heat(line: Line, reader: Reader) -> list[Finding]:

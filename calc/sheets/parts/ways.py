@@ -6,23 +6,30 @@ sections on which the water comes to the asked outlet, each with the flow that r
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from calc.errors import InputError
+from calc.errors import InputError, InputErrors
 from calc.network.parts import Network
 from calc.network.state import Solution
 from calc.network.way import way_to
-from calc.page.form import Row
-from calc.pipe import fittings, friction, pipes
+from calc.pipe import friction, pipes
 from calc.pipe.line import Section, largest
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.invented import PUMPS
 from calc.pump.pasted import read_points
-from calc.sheets.keep_up import case as keep_up
-from calc.site.rows import PUMP, fold
+from calc.site.rows import BY_TABLE, PUMP, fold
 from calc.site.site import Site
+from calc.site.supply import (
+    PUMP_PART,
+    Built,
+    OutletRow,
+    SectionRow,
+    Source,
+    Supply,
+    TankRow,
+    section_of,
+)
 from calc.units import GRAVITY, Reader
 from calc.water import density, kinematic_viscosity
 
@@ -123,42 +130,65 @@ def most_flow(site: Site, pressure_pa: float) -> float:
 # The network ---------------------------------------------------------------------------------
 
 
-def _table(site: Site, table: str, columns: dict[str, str]) -> Iterator[Row]:
-    """Rows of a table under a sheet's names, in SI; a needed cell that is unknown raises."""
-    for index, row in enumerate(site.rows(table)):
-        yield Row(f"{table}.{index}", {key: site.cell(table, row, c) for key, c in columns.items()})
+def supply(site: Site) -> Supply:
+    """A site as the supply that the network solver takes.
 
-
-def _must(rows: tuple[Row, ...], needed: tuple[str, ...]) -> None:
-    for row in rows:
-        for key in needed:
-            if row.numbers[key] is None or row.numbers[key] == "":
-                table, _, index = row.place.partition(".")
-                where = f"Row {int(index) + 1} of the {table}"
-                raise InputError(f"{where} is not complete.", name=row.cell(key))
-
-
-def supply(site: Site) -> keep_up.Site:
-    """A site as the supply that the network solver takes: the one place that builds it.
-
-    Raises InputError where something needed is not known or does not fit together.
+    Raises InputErrors for every cell that is needed and not known, and as its facts do.
     """
     base = pump_height(site) if has_pump(site) else 0.0
-    sections = tuple(_table(site, "sections", {
-        "from": "from", "to": "to", "long": "length", "up": "height", "pipe": "pipe",
-        "bends": "bends", "extra": "fitting",
-    }))  # fmt: skip
-    outlets = tuple(_table(site, "outlets", {
-        "name": "name", "at": "at", "kind": "kind", "now": "before", "then": "after",
-        "flow": "flow", "rated": "rated", "want": "needed",
-    }))  # fmt: skip
-    _must(sections, ("to", "long", "up", "pipe"))
-    _must(outlets, ("name", "at"))
-    waters = _waters(site)
-    _must(waters, ("name", "up"))
-    for row in (*sections, *waters):
-        row.numbers["up"] -= base
-    return keep_up.Site(_supply(site), sections, outlets, waters)
+    missing: list[InputError] = []
+    sections = _rows(site, "sections", ("to", "length", "height", "pipe"), missing)
+    outlets = _rows(site, "outlets", ("name", "at"), missing)
+    waters = [
+        cells
+        for table in ("tanks", "sources")
+        for cells in _rows(site, table, ("name", "level"), missing, joined(site))
+    ]
+    if missing:
+        raise InputErrors(missing)
+    return Supply(
+        _source(site),
+        tuple(
+            SectionRow(
+                one["from"], one["to"], one["length"], one["height"] - base,
+                pipe_named(one["pipe"]), one["bends"], one["fitting"],
+            )
+            for one in sections
+        ),
+        tuple(
+            OutletRow(
+                one["name"], one["at"], one["kind"], one["before"], one["after"],
+                one["flow"], one["rated"], one["needed"],
+            )
+            for one in outlets
+        ),
+        tuple(TankRow(one["name"], one["level"] - base) for one in waters),
+    )  # fmt: skip
+
+
+def _rows(
+    site: Site,
+    table: str,
+    needed: tuple[str, ...],
+    missing: list[InputError],
+    only: frozenset[str] | None = None,
+) -> list[dict]:
+    """Cells of a table's rows in SI by column; what is needed and unknown goes to ``missing``.
+
+    only: folded names to which the rows are kept (None: all).
+    """
+    found = []
+    columns = [slot.key for slot in BY_TABLE[table].columns]
+    for index, row in enumerate(site.rows(table)):
+        cells = {key: site.cell(table, row, key) for key in columns}
+        if only is not None and fold(cells["name"] or "") not in only:
+            continue  # it feeds nothing by its height
+        found.append(cells)
+        blank = [key for key in needed if cells[key] is None or cells[key] == ""]
+        if blank:
+            text = f"Row {index + 1} of the {table} is not complete."
+            missing.append(InputError(text, name=f"{table}.{index}.{blank[0]}"))
+    return found
 
 
 def joined(site: Site) -> frozenset[str]:
@@ -167,22 +197,15 @@ def joined(site: Site) -> frozenset[str]:
     return frozenset(fold(site.word("sections", row, c)) for row in rows for c in ("from", "to"))
 
 
-def _waters(site: Site) -> tuple[Row, ...]:
-    """Tanks and further sources that a pipe section joins; the rest feed nothing by height."""
-    names = {"name": "name", "up": "level"}
-    rows = (*_table(site, "tanks", names), *_table(site, "sources", names))
-    return tuple(row for row in rows if fold(row.name or "") in joined(site))
-
-
-def _supply(site: Site) -> keep_up.Supply:
+def _source(site: Site) -> Source:
     """The pump's side.  Without a pump one that nothing joins, so that it does nothing."""
     if not has_pump(site):
         pipe = pipes.pipe("pe100-sdr11", "32")
-        return keep_up.Supply(
+        return Source(
             PUMPS["small"], 1e5, 0.0, 1.0, pipe, site.value("water.temperature"),
             site.value("place.altitude"),
         )  # fmt: skip
-    return keep_up.Supply(
+    return Source(
         pump_of(site),
         set_pressure(site),
         suction_lift(site),
@@ -196,20 +219,20 @@ def _supply(site: Site) -> keep_up.Supply:
 
 @dataclass(frozen=True)
 class Solved:
-    """A site solved at a moment; ``still``: the same with every outlet shut."""
+    """A site solved at a moment; ``still``: the same with every outlet closed."""
 
     site: Site
-    made: keep_up.Site
+    made: Built
     moving: Solution
 
     @cached_property
     def still(self) -> Solution:
-        return _solved(self.made, self.moving.network.with_open(()))
+        return self.made.solve(self.moving.network.with_open(()))
 
     @property
     def flow(self) -> float:
         """What runs through the pumps, or without one out of all outlets, m3/s."""
-        pumps = [n for n in self.moving.flows if n.startswith(keep_up.PUMP_PART)]
+        pumps = [n for n in self.moving.flows if n.startswith(PUMP_PART)]
         through = sum(self.moving.flows[name] for name in pumps)
         return through if has_pump(self.site) else sum(self.moving.draws.values())
 
@@ -218,25 +241,13 @@ def solved(site: Site, moment: str = NOW, asked: str = "") -> Solved:
     """A site solved with what is open at a moment, and the asked outlet too.
 
     moment: ``NOW`` or ``THEN``; asked: name of an outlet ("": none).
-    Raises InputError as ``supply`` and the solver do.
+    Raises InputErrors as ``supply`` and the solver do, named by table, row and column.
     """
-    made = supply(site)
-    network = made.network(moment)
+    made = supply(site).built()
+    network = made.before if moment == NOW else made.after
     if asked:
         network = _with(network, asked)
-    return Solved(site, made, _solved(made, network))
-
-
-def _solved(made: keep_up.Site, network: Network) -> Solution:
-    """Solved; the solver's own message is for its tests, not for a reader."""
-    try:
-        return made.solve(network)
-    except InputError as error:
-        table, _, row = (error.name or "").partition(".")
-        index = row.partition(".")[0]
-        near = f" near row {int(index) + 1} of the {table}" if index.isdigit() else ""
-        text = f"This supply could not be worked out{near}. Check heights and pipes there."
-        raise InputError(text, name=error.name) from error
+    return Solved(site, made, made.solve(network))
 
 
 def _with(network: Network, asked: str) -> Network:
@@ -312,7 +323,7 @@ def way_to_outlet(site: Site, outlet: str, moment: str = NOW) -> Way:
     found = solved(site, moment, outlet)
     state = found.moving.outlet(outlet)
     node = found.moving.network.outlets_by_name[outlet].node
-    names = [n for n in way_to(found.moving, node) if n in found.made.run_rows]
+    names = [n for n in way_to(found.moving, node) if n in found.made.section_rows]
     if not names:
         raise InputError(f"No pipe section leads to “{outlet}”.", name="way")
     flow, sections = _sections(found, names)
@@ -323,14 +334,10 @@ def way_to_outlet(site: Site, outlet: str, moment: str = NOW) -> Way:
     count = found.moving.network.outlets_by_name[outlet].count
     return Way(
         outlet, node, moment, start, sections,
-        tuple(_index(found, name) for name in names),
+        tuple(found.made.section_rows[name] for name in names),
         flow, state.flow_m3s / max(1, count), start_pa, found.still.pressure(node),
         state.pressure_pa, state.wanted_pa, held,
     )  # fmt: skip
-
-
-def _index(found: Solved, name: str) -> int:
-    return int(found.made.run_rows[name].place.partition(".")[2])
 
 
 def _sections(found: Solved, names: list[str]) -> tuple[float, tuple[Section, ...]]:
@@ -344,17 +351,11 @@ def _sections(found: Solved, names: list[str]) -> tuple[float, tuple[Section, ..
 
 
 def _section(found: Solved, name: str, flow: float, share: float) -> Section:
-    link, row = found.moving.network.link(name), found.made.run_rows[name]
+    link = found.moving.network.link(name)
+    row = found.made.supply.sections[found.made.section_rows[name]]
     heights = found.moving.network.heights
     rise = heights[link.end] - heights[link.start]
-    part = fittings.BY_KEY[row.extra]
-    counted = ((friction.BY_KEY["elbow90"], row.bends),) if row.bends else ()
-    if part.fitting is not None:
-        counted += ((part.fitting, 1),)
-    return Section(
-        link.pipe, row.long, -rise if flow < -LEAST else rise, counted, min(1.0, share),
-        part.device, part.reducer, name,
-    )  # fmt: skip
+    return section_of(row, -rise if flow < -LEAST else rise, min(1.0, share), name)
 
 
 def _start(found: Solved, first: str) -> tuple[str, float, bool]:

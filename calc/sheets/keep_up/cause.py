@@ -1,0 +1,119 @@
+"""Why an outlet gets too little: the height, a setting, the pump, the source or one part."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc.network.parts import Reducer, Run
+from calc.network.static import highest_pressures
+from calc.network.way import Bottleneck, bottleneck
+from calc.site.supply import PUMP, SUCTION, WATER
+
+if TYPE_CHECKING:
+    from calc.network.state import Solution
+    from calc.sheets.keep_up.case import Case, Tap
+    from calc.units import Reader
+
+HEIGHTS = ("height", "set", "valve", "lift", "tank")  # kinds no wider pipe can help
+
+
+@dataclass(frozen=True)
+class Cause:
+    """What holds the main outlet back.
+
+    kind: "pipe", "suction", "device", "reducer" or "pump" by what easing it gives; of ``HEIGHTS``
+    where still water leaves too little: of the set pressure, a reducing valve, the pump's own
+    shut-off head, a tank.  row: name of the part; value: Pa lost, missing or left.
+    """
+
+    kind: str
+    row: str
+    value: float = 0.0
+
+
+def cause_of(case: Case) -> Cause:
+    """The ``Cause`` that the main outlet gets too little.  Raises InputErrors as solving does."""
+    still = _still(case)
+    if still is not None:
+        return still
+    tap, solution = case.main, case.after
+    missing = (case.supply.source.set_pa or 0.0) - solution.pressure(PUMP)
+    weak = case.pumped and case.supply.source.set_pa is not None and missing > 1e3
+    found = bottleneck(solution, tap.name)
+    if found.kind == "pump":
+        found = _other_part(found, tap, missing if weak else 0.0, solution)
+    if found.kind == "height":  # even with every part without loss
+        return Cause("height", tap.node, highest_pressures(solution.network)[tap.node])
+    if found.kind == "pump":
+        return Cause("pump", found.row, missing if weak else 0.0)
+    return Cause(found.kind, found.row, case.weight * abs(solution.loss(found.row)))
+
+
+def _other_part(found: Bottleneck, tap: Tap, missing_pa: float, solution: Solution) -> object:
+    """The pipe or device that alone would be enough, rather than a pump that lacks little."""
+    short = tap.sure_pa - tap.after.pressure_pa
+    for one in found.ranked:
+        lost = solution.network.weight * abs(solution.loss(one.row))
+        if one.kind != "pump" and one.gain_pa >= short and lost > missing_pa:
+            return one
+    return found
+
+
+def _still(case: Case) -> Cause | None:
+    """The cause where still water leaves too little, or only just enough; None where it is sure."""
+    tap, network = case.main, case.after.network
+    needed, node = tap.sure_pa, tap.node
+    if not case.pumped and case.feeds not in ("", WATER):
+        level = network.heights[case.feeds] - network.heights[node]
+        left = case.weight * level
+        return Cause("tank", case.feeds, left) if left < needed else None
+    most = highest_pressures(network, controlled=False)[node]
+    if most < needed:
+        return Cause("lift", node, most)
+    held = highest_pressures(network)[node]
+    if held >= needed:
+        return None
+    for link in reversed(case.way):
+        if isinstance(link, Reducer):
+            over = case.weight * (network.heights[node] - network.heights[link.end])
+            if link.set_pa - over < needed:
+                return Cause("valve", link.name, link.set_pa)
+    return Cause("set", node, held)
+
+
+def words(cause: Cause, case: Case, reader: Reader) -> str:
+    """The cause as the end of a sentence."""
+    value = reader.show(max(cause.value, 0.0), "pressure")
+    if cause.kind == "pipe":
+        return f"{value} is lost from {between(cause.row)}"
+    if cause.kind == "suction":
+        return "the suction pipe is the bottleneck"
+    if cause.kind == "device":
+        return f"{value} is lost in {cause.row}"
+    if cause.kind in ("reducer", "valve"):
+        return f"{cause.row} is set too low"
+    if cause.kind == "pump":
+        if cause.value > 0:
+            return f"at this flow the pump is {value} below its set pressure"
+        return "the pump is the bottleneck at this flow"
+    if cause.kind == "lift":
+        return f"the pump is too weak for this height, {value} with no flow"
+    if cause.kind == "tank":
+        return f"{cause.row} is too low, {value} with no flow"
+    if cause.kind == "set":
+        return f"the set pressure is too low for this climb, {value} with no flow"
+    return f"height is the bottleneck, {value} with no flow"
+
+
+def between(name: str) -> str:
+    """A section's name in a sentence: "pump to house"."""
+    return name.replace(" – ", " to ")
+
+
+def the_pipe(case: Case, name: str) -> str:
+    """A run as the subject of a sentence."""
+    link = case.after.network.link(name)
+    if name == SUCTION or not isinstance(link, Run):
+        return name
+    return f"the pipe from {between(name)}"

@@ -1,0 +1,324 @@
+"""What is found in a supply, as findings in words; what is told where nothing is wrong."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice, water
+from calc.network.findings import Trouble, troubles
+from calc.network.parts import Run
+from calc.network.state import SEEPING
+from calc.page.findings import Finding
+from calc.pipe import pipes
+from calc.pump.curve import DisplacementPump
+from calc.sheets.keep_up.cause import the_pipe
+from calc.sheets.keep_up.cause import words as cause_words
+from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.sheets.keep_up.case import Case, Tap
+    from calc.units import Reader
+
+SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
+RANKS = {
+    "over-rating": "harm", "too-hot": "harm", "shut-off-over-rating": "harm",
+    "outlet-over-limit": "harm", "negative-pressure": "harm", "no-water": "cannot",
+    "npsh": "cannot", "below-vacuum": "cannot", "vacuum-collapse": "cannot",
+    "set-too-high": "cannot", "fight": "cannot", "npsh-unchecked": "unchecked",
+    "no-rating": "unchecked", "suction-too-short": "unchecked",
+}  # fmt: skip
+
+
+# What is found, as figures ----------------------------------------------------------------------
+
+
+def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
+    """Everything found, without words, worst first.  relief: a relief valve guards the pipes."""
+    found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
+    found += [*_tanks(case), *_shapes(case)]
+    if relief:
+        found = [one for one in found if one.kind != "shut-off-over-rating"]
+    seen, kept = set(), []
+    for one in found:
+        # equal pumps in parallel and outlets of one kind of pipe are told of once
+        key = _once(case, one)
+        if key not in seen:
+            seen.add(key)
+            kept.append(one)
+    return tuple(kept)
+
+
+def _once(case, one):
+    if one.kind == "too-hot":
+        return one.kind, case.after.network.link(one.row).pipe.kind
+    if one.row.startswith(PUMP_PART):
+        return one.kind, PUMP_PART
+    return one.kind, one.row
+
+
+def _suction(case: Case) -> Iterator[Trouble]:
+    source = case.supply.source
+    usual = practice.suction_lift(water.air_pressure(source.altitude_m))
+    if source.lift_m > usual + 1e-9:
+        yield Trouble(INLET, "lift-practice", "care", source.lift_m, usual, "length")
+    if source.suction_length_m < abs(source.lift_m) * (1 - 1e-9):
+        yield Trouble(
+            SUCTION, "suction-too-short", "care", source.suction_length_m, source.lift_m, "length"
+        )
+    vacuum, kind = -case.after.pressure(INLET), source.suction_pipe.kind
+    if kind not in SOFT or vacuum <= 1.0 or case.after.flows[SUCTION] <= SEEPING:
+        return
+    firm = kind == "hose" and vacuum <= practice.HOSE_VACUUM
+    level = "stop" if kind == "layflat" else "note" if firm else "care"
+    yield Trouble(SUCTION, "vacuum-collapse", level, vacuum, practice.HOSE_VACUUM, "pressure")
+
+
+def most_at_pump(case: Case) -> float:
+    """The highest pressure the pump can make at its outlet, with no flow, Pa."""
+    source = case.supply.source
+    return case.weight * (source.pump.head_and_slope(0.0)[0] - source.lift_m)
+
+
+def _setting(case: Case) -> Iterator[Trouble]:
+    """A set pressure that the pump never reaches."""
+    set_pa, most = case.supply.source.set_pa, most_at_pump(case)
+    if set_pa is not None and set_pa > most * (1 + 1e-9):
+        yield Trouble(PUMP_PART, "set-too-high", "stop", set_pa, most, "pressure")
+
+
+def _least_flow(case: Case) -> Iterator[Trouble]:
+    """A lasting draw below the pump's least flow: it starts and stops, speed control or not."""
+    source, best = case.supply.source, None
+    if not isinstance(source.pump, DisplacementPump):
+        best = source.pump.best
+    if source.set_pa is None or best is None or case.after.flows[PUMP_PART] <= SEEPING:
+        return
+    least = practice.LEAST_FLOW_SHARE * best.flow
+    rows = zip(case.after.network.outlets, case.supply.outlets, strict=True)
+    draws = [
+        (case.after.draws[outlet.name] / outlet.count, outlet.name)
+        for outlet, row in rows
+        if outlet.open and practice.OUTLET_BY_KEY[row.kind].lasting
+    ]
+    draws = [one for one in draws if SEEPING < one[0] < least * (1 - 1e-9)]
+    if draws:
+        flow, name = min(draws, key=lambda one: one[0])
+        yield Trouble(name, "least-flow", "note", flow, least, "flow")
+
+
+def _tanks(case: Case) -> Iterator[Trouble]:
+    for level in case.after.network.levels:
+        flow = case.after.supplied[level.name]
+        if level.fills and abs(flow) > SEEPING:
+            yield Trouble(level.name, "tank-flow", "note", flow, None, "flow")
+
+
+def _shapes(case: Case) -> Iterator[Trouble]:
+    """Pipe sections shorter than the height between their ends."""
+    heights = case.after.network.heights
+    for name, at in case.built.section_rows.items():
+        run, row = case.after.network.link(name), case.supply.sections[at]
+        rise = abs(heights[run.end] - heights[run.start])
+        if row.length_m < rise * (1 - 1e-9):
+            yield Trouble(name, "section-too-short", "note", row.length_m, rise, "length")
+
+
+# In words ---------------------------------------------------------------------------------------
+
+
+def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding, ...]:
+    """Everything found, in words; of equal weight the main outlet's first."""
+    found = signs(case, relief)
+    if case.main is not None:
+        found = sorted(found, key=lambda one: one.row != case.main.name)
+    return tuple(
+        Finding(
+            one.level, one.kind, _sentence(case, one, reader), RANKS.get(one.kind, "weak"), one.row
+        )
+        for one in found
+    )
+
+
+def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
+    if one.kind == "short":
+        tap = next(tap for tap in case.taps if tap.name == one.row)
+        return _short(case, tap, one, reader)
+    value = limit = ""
+    if one.value is not None:
+        value = reader.show(one.value, one.quantity)
+    if one.limit is not None:
+        limit = reader.show(one.limit, one.quantity)
+    text = _WORDS[one.kind](case, one, value, limit)
+    return text[0].upper() + text[1:]
+
+
+def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
+    got, needed = reader.show(max(one.value, 0.0), "pressure"), reader.show(one.limit, "pressure")
+    if one.level == "note":
+        return f"{got} at {tap.name} works; from {needed} it is comfortable."
+    told = f"{also_open(case, tap)}pressure at {tap.name} is {got}"
+    told = told[0].upper() + told[1:]
+    if one.level == "care":
+        return f"{told}, little more than the {needed} needed."
+    if tap is not case.main:
+        return f"Pressure at {tap.name} is {got}; {needed} is needed."
+    cause = cause_words(case.cause, case, reader)
+    return f"{told}; {needed} is needed: {cause}."
+
+
+def also_open(case: Case, tap: Tap) -> str:
+    """ "with Wash-house hose open, ": up to two of the others that open."""
+    others = [other.name for other in case.opened if other.name != tap.name]
+    if not others:
+        return ""
+    if len(others) > 2:
+        return f"with {others[0]} and {len(others) - 1} more open, "
+    return f"with {' and '.join(others)} open, "
+
+
+def _fight(case, one, value, _limit):
+    if one.quantity == "flow":
+        return f"water runs from {one.other} into {one.row}: fit a check valve in its pipe"
+    return f"another source holds more pressure at {one.other} than {one.row} can: water runs back"
+
+
+def _too_hot(case, one, value, limit):
+    pipe, network = case.after.network.link(one.row).pipe, case.after.network
+    if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
+        return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
+    return f"{pipe.kind_label} is not made for hot water, and this is {value}."
+
+
+def _collapse(_case, one, value, limit):
+    if one.level == "stop":
+        return f"lay-flat hose closes under suction: the vacuum at the pump is {value}."
+    text = f"garden hose may be sucked flat: the vacuum at the pump is {value}"
+    return f"{text}, and {limit} is the most to ask of it." if one.level == "care" else f"{text}."
+
+
+def _no_water(case, one, _value, _limit):
+    tap = next(tap for tap in case.taps if tap.name == one.row)
+    others = also_open(case, tap)
+    if tap is not case.main or others:
+        return f"{others}no water reaches {one.row}."
+    kind = case.cause.kind
+    why = {"lift": "the pump is too weak for this height", "set": "the set pressure is too low"}
+    return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
+
+
+def _tank(_case, one, value, _limit):
+    if one.value < 0:
+        return f"{one.row} is filled with {value.lstrip('−')}."
+    return f"{one.row} gives {value}."
+
+
+_WORDS = {
+    "fight": lambda *a: _fight(*a) + ".",
+    "too-hot": _too_hot,
+    "vacuum-collapse": _collapse,
+    "no-water": _no_water,
+    "tank-flow": _tank,
+    "below-vacuum": lambda c, o, v, m: (
+        f"at {o.row} the pressure would fall to {v}: the water column breaks, and less flows."
+    ),
+    "negative-pressure": lambda c, o, v, m: (
+        f"pressure at {o.row} falls to {v}: polluted water can be drawn in."
+    ),
+    "npsh": lambda c, o, v, m: (
+        f"the pump needs {m} NPSH at this flow and has {v}: it would cavitate or lose its prime."
+    ),
+    "npsh-margin": lambda c, o, v, m: (
+        f"this uses up the NPSH margin: the pump has {v} and needs {m} at this flow."
+    ),
+    "npsh-unchecked": lambda c, o, v, m: (
+        f"NPSH required is not known, so it is not checked: up to {v} at this flow would pass."
+        if o.value > 0
+        else "NPSH required is not known, and no pump could keep its margin at this flow."
+    ),
+    "lift-practice": lambda c, o, v, m: (
+        f"the suction lift is {v}: above about {m} at this altitude, a small air leak can stop "
+        "the pump."
+    ),
+    "suction-too-short": lambda c, o, v, m: (
+        f"the suction pipe is {v} long, shorter than the lift: check both."
+    ),
+    "section-too-short": lambda c, o, v, m: (
+        f"{the_pipe(c, o.row)} is {v} long, yet its ends are {m} apart in height: check both."
+    ),
+    "over": lambda c, o, v, m: f"pressure at {o.row} is {v}; drippers are made for {m} at most.",
+    "outlet-over-limit": lambda c, o, v, m: (
+        f"static pressure at {o.row} is {v}; codes commonly allow {m} at most."
+    ),
+    "past-curve": lambda c, o, v, m: (
+        f"the pump runs past the end of its curve, {m}: what it gives there is a guess."
+    ),
+    "idle": lambda c, o, v, m: "the pump gives nothing: a tank holds more pressure than it does.",
+    "fast": lambda c, o, v, m: (
+        f"water runs at {v} in {the_pipe(c, o.row)}"
+        + (
+            f", too fast for small pipe: keep it below {m}."
+            if o.level == "care"
+            else f". From {m} up, expect noise and water hammer."
+        )
+    ),
+    "over-rating": lambda c, o, v, m: (
+        f"{the_pipe(c, o.row)} is rated {m} but carries {v} with no flow."
+    ),
+    "shut-off-over-rating": lambda c, o, v, m: (
+        f"if the pump’s control or a valve fails, {the_pipe(c, o.row)} carries {v} and is rated "
+        f"{m}."
+    ),
+    "no-rating": lambda c, o, v, m: (
+        f"{the_pipe(c, o.row)} has no known rating: check that it is rated {v} or more."
+    ),
+    "set-too-high": lambda c, o, v, m: (
+        f"the pump makes {m} at most: it cannot reach its set pressure of {v} and would not stop."
+    ),
+    "least-flow": lambda c, o, v, m: (
+        f"one of {o.row} draws {v}, below the pump’s least steady flow of about {m}: with a very "
+        "small tank it starts often."
+    ),
+}
+
+
+def told(case: Case, reader: Reader) -> str:
+    """The facts in one sentence."""
+    tap = case.main
+    if tap is None:
+        static = reader.show(case.after.pressure(PUMP), "pressure")
+        return f"Nothing is open: static pressure at the pump is {static}."
+    after = reader.show(max(0.0, tap.after.pressure_pa), "pressure")
+    flow = reader.show(tap.after.flow_m3s, "flow")
+    others = also_open(case, tap)
+    if not others:
+        return f"Every open outlet gets enough: the least, {tap.name}, {after} and {flow}."
+    if tap.before.open and tap.drop > 1.0:
+        before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
+        told = f"pressure at {tap.name} drops from {before} to {after}, which is enough"
+    else:
+        told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
+    return f"{others[0].upper()}{others[1:]}{told}."
+
+
+def cautions(case: Case) -> tuple[str, ...]:
+    """Standing advice that belongs to these numbers."""
+    source, found = case.supply.source, []
+    if isinstance(source.pump, DisplacementPump):
+        found.append(
+            "A diaphragm or other displacement pump must never face a closed valve without a "
+            "pressure switch or by-pass, and a relief valve."
+        )
+    elif source.set_pa is None:
+        found.append(
+            "A fixed-speed pump needs a pressure switch and a tank, or a relief valve, so that it "
+            "does not run on against closed taps."
+        )
+    if any(isinstance(link, Run) and link.check for link in case.after.network.links):
+        found.append("A check valve after a self-priming pump can stop it priming.")
+    if source.lift_m <= 0:
+        found.append("Fit an isolating valve between the water and the pump.")
+    else:
+        found.append("Fit a foot valve, and let the suction pipe rise all the way to the pump.")
+    return tuple(found)
