@@ -265,8 +265,7 @@
 
     /* "change" beside what was assumed leads to its field. */
     lead(key) {
-      const field = this.fields.find((one) => one.key === key);
-      Faults.lead(field?.wrap.querySelector("input, textarea, select"));
+      Faults.lead(Faults.control(key, this.fields));
     }
 
     /* The sheet alone: numbers, figures and working, without the guide around it. */

@@ -1,6 +1,6 @@
 /* Every fault of a form in one list above the answer, each a link to its field or cell.
    SpringlineFaults.list(errors, fields) -> an element, or null where none has a place.
-   SpringlineFaults.lead(control) goes there. */
+   .control(key, fields) is what an error's key names, and .lead(control) goes there. */
 (function () {
   "use strict";
 
@@ -59,5 +59,5 @@
     return made;
   }
 
-  window.SpringlineFaults = { list, lead };
+  window.SpringlineFaults = { list, lead, control };
 })();

@@ -60,20 +60,6 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "showers": "2",
         "sinks": "0",
         "hoses": "1",
-        "taps": (
-            "Wash-house shower,wash-house,shower,2,2;Wash-house hose,wash-house,hos"
-            "e,0,1;Cabin 1 sink,cabin 1,sink,0,0;Cabin 2 sink,cabin 2,sink,0,0;Cabi"
-            "n 3 shower,cabin 3,shower,1,1;Goat trough,goat trough,float,1,1;Herb t"
-            "erraces,herb terraces,drip,0,0"
-        ),
-        "taps.name": "",
-        "taps.at": "",
-        "taps.kind": "shower",
-        "taps.now": "0",
-        "taps.then": "1",
-        "taps.flow": "",
-        "taps.rated": "",
-        "taps.want": "",
         "runs": (
             "pump,lower fork,60 m,5 m,pe100-sdr11/40;lower fork,upper fork,70 m,11."
             "5 m,pe100-sdr11/32;upper fork,wash-house,25 m,12 m,pe100-sdr11/25;uppe"
@@ -95,6 +81,20 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "runs.pipe": ("pe100-sdr11/32", "pvc40/1"),
         "runs.bends": "2",
         "runs.extra": "none",
+        "taps": (
+            "Wash-house shower,wash-house,shower,2,2;Wash-house hose,wash-house,hos"
+            "e,0,1;Cabin 1 sink,cabin 1,sink,0,0;Cabin 2 sink,cabin 2,sink,0,0;Cabi"
+            "n 3 shower,cabin 3,shower,1,1;Goat trough,goat trough,float,1,1;Herb t"
+            "erraces,herb terraces,drip,0,0"
+        ),
+        "taps.name": "",
+        "taps.at": "",
+        "taps.kind": "shower",
+        "taps.now": "0",
+        "taps.then": "1",
+        "taps.flow": "",
+        "taps.rated": "",
+        "taps.want": "",
         "tanks": "",
         "tanks.name": "",
         "tanks.up": ("20 m", "65 ft"),
@@ -104,6 +104,8 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "suctionpipe": ("pe100-sdr11/40", "pvc40/1.25"),
         "water": ("15 °C", "59 °F"),
         "altitude": ("300 m", "1000 ft"),
+        "hottest": "",
+        "relief": "no",
     },
     "pressure": {
         "known": ("3.5 bar", "50 psi"),
