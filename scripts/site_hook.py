@@ -131,13 +131,12 @@ def _site(key):
         f'<div class="sl-site" data-sl-site="{escape(" ".join(filled["one_to_one"]))}">'
         '<p class="sl-site-whose"><span data-sl-site-whose><strong>Alder Terrace</strong>, '
         'our example</span> <span class="sl-site-about" data-sl-site-about></span></p>'
+        f'<button type="button" data-sl-sites aria-expanded="false" aria-controls="{key}-sites">'
+        f'Sites</button><div class="sl-site-menu" id="{key}-sites" data-sl-site-menu hidden></div>'
         f'<label class="sl-site-way" data-sl-site-way{hidden}>for <select>{ways}</select></label>'
-        '<div class="sl-site-tools">'
         '<button type="button" data-sl-site-back hidden>Put these numbers back into the site'
         '</button><button type="button" data-sl-site-save hidden>Save</button>'
-        f'<button type="button" data-sl-sites aria-expanded="false" aria-controls="{key}-sites">'
-        f'Sites</button></div><div class="sl-site-menu" id="{key}-sites" data-sl-site-menu hidden>'
-        '</div><div class="sl-site-said" role="status" data-sl-site-said></div></div>'
+        '<div class="sl-site-said" role="status" data-sl-site-said></div></div>'
     )
 
 

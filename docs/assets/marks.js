@@ -34,6 +34,7 @@
       return show(field, assumedRows(field, cells) ? "assumed" : "from the site");
     }
     const words = { example: "example", assumed: "assumed", unknown: "not known" };
+    if (field.box && !field.box.value.trim() && standing !== "unknown") return show(field, "");
     return show(field, words[standing] || (own ? "from the site" : ""));
   }
 
