@@ -135,7 +135,7 @@ def _site(key):
         f'Sites</button><div class="sl-site-menu" id="{key}-sites" data-sl-site-menu hidden></div>'
         f'<label class="sl-site-way" data-sl-site-way{hidden}>for <select>{ways}</select></label>'
         '<button type="button" data-sl-site-back hidden>Put these numbers back into the site'
-        '</button><button type="button" data-sl-site-save hidden>Save</button>'
+        '</button><button type="button" data-sl-site-save hidden>Save changes</button>'
         '<div class="sl-site-said" role="status" data-sl-site-said></div></div>'
     )
 

@@ -515,7 +515,7 @@ def test_pumps_of_a_parts_list_are_offered_and_chosen(page, address):
     )
 
 
-# From a folder --------------------------------------------------------------------------------------
+# From a folder ------------------------------------------------------------------------------------
 
 
 def test_a_site_goes_from_page_to_page_in_a_folder(browser, site_folder, tmp_path_factory):
