@@ -6,21 +6,10 @@
   const Engine = window.SpringlineEngine;
   const Store = window.SpringlineStore;
   const Marks = window.SpringlineMarks;
-  const OWN = "springline-carried"; // of this tab: the site is not from somebody's link
   const CHANGED = "Alder Terrace, changed";
   const UNNAMED = "Unnamed site";
   const EMPTY = { site: null, name: "", packed: "", summary: "", ways: [], way: "", line: "",
     oneToOne: [], reasons: {}, cells: {}, filled: [], typed: [] };
-
-  function tab(value) {
-    try {
-      if (value === undefined) return sessionStorage.getItem(OWN);
-      sessionStorage.setItem(OWN, value);
-    } catch {
-      /* the bar says "from a link" then */
-    }
-    return null;
-  }
 
   function button(text, press, about) {
     const made = document.createElement("button");
@@ -69,7 +58,7 @@
       if (site) {
         this.hold(site);
         this.filled = site.filled;
-        this.whose = tab() === site.packed ? "own" : "link";
+        this.whose = Store.carried() === site.packed ? "own" : "link";
       } else {
         const given = Object.values(standing).some((one) => one !== "example");
         Object.assign(this, this.printed, { whose: given ? "numbers" : "example" });
@@ -142,7 +131,7 @@
       this.hold({ ...made, ...filled });
       Object.assign(this, { whose, filled: keys, typed: kept });
       if (whose === "example") Object.assign(this, { site: null, packed: "", stamp: "" });
-      else tab(this.packed);
+      else Store.carried(this.packed);
       calc.fill({
         texts: { ...now.texts, ...mine(filled.texts) },
         units: { ...now.units, ...mine(filled.units) },
@@ -177,7 +166,7 @@
 
     restore({ bar, form }) {
       Object.assign(this, bar);
-      if (this.site) tab(this.packed);
+      if (this.site) Store.carried(this.packed);
       this.calc.fill(form);
       this.say("");
       this.show();
@@ -223,7 +212,7 @@
       if (refused) return this.say(refused, true);
       if (other) return this.clash(name, other, "is saved here already and differs");
       Object.assign(this, { stamp, whose: "own" });
-      tab(this.packed);
+      Store.carried(this.packed);
       this.show();
       this.say(`Saved in this browser as “${name}”.`);
     }

@@ -5,6 +5,7 @@
 
   const PREFIX = "springline-site:";
   const PARTS = "springline-parts";
+  const CARRIED = "springline-carried";
   const LONGEST = 300_000; // characters of one site, and of a parts list; our choice
   const MOST = 60; // sites; our choice
   const REFUSED = "This browser refuses to keep anything here. Export the site as a file instead.";
@@ -81,8 +82,19 @@
     });
   }
 
+  /* The site this tab had in use last, packed: then it is not from somebody's link. */
+  function carried(packed) {
+    try {
+      if (packed === undefined) return sessionStorage.getItem(CARRIED);
+      sessionStorage.setItem(CARRIED, packed);
+    } catch {
+      /* the bar says "from a link" then */
+    }
+    return null;
+  }
+
   const parts = () => read(PARTS) || "";
   const saveParts = (text) => write(PARTS, text);
 
-  window.SpringlineStore = { get, names, save, forget, watch, parts, saveParts };
+  window.SpringlineStore = { get, names, save, forget, watch, carried, parts, saveParts };
 })();
