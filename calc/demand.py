@@ -50,7 +50,9 @@ class Fixture:
     @property
     def flow(self) -> float:
         """m3/s when open."""
-        return practice.OUTLET_BY_KEY[self.outlet].flow
+        flow = practice.OUTLET_BY_KEY[self.outlet].flow
+        assert flow is not None, "a fixture has a usual flow"
+        return flow
 
 
 _STUDY = (

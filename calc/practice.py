@@ -41,7 +41,7 @@ class OutletKind:
     works: float | None
     lasting: bool = False
 
-    def levels(self, rated=None):
+    def levels(self, rated: float | None = None) -> tuple[float | None, float | None]:
         """(works, comfortable) in Pa for an outlet rated at ``rated`` Pa (None: the usual)."""
         if self.rated is None or self.works is None:
             return rated, rated
@@ -69,7 +69,7 @@ OUTLETS = (
 OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
 
 
-def enough(pressure_pa, works_pa, comfortable_pa):
+def enough(pressure_pa: float, works_pa: float, comfortable_pa: float) -> str:
     """Level of a running pressure: "stop", "care", "note", or "" where it is comfortable.
 
     Below ``works_pa`` it does not work; up to a tenth above it is borderline; below
@@ -102,7 +102,7 @@ REDUCED_TO = (3e5, 4e5, 5e5)  # Pa, usual settings of a pressure-reducing valve;
 SUN_HEATS_TO = 333.15  # K, black pipe lying in the sun; common practice, no source
 
 
-def speed_level(speed_ms):
+def speed_level(speed_ms: float) -> str:
     """Level of a water speed (m/s): "care", "note" or "".  Source: our choice.
 
     >>> [speed_level(v) for v in (1.0, 1.5, 2.4)]
@@ -136,7 +136,7 @@ LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must 
 WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
 
 
-def suction_lift(air_pa):
+def suction_lift(air_pa: float) -> float:
     """Suction lift to keep to where the air pressure is ``air_pa`` (Pa), m.
 
     z = 15 ft p_air / 101.325 kPa

@@ -261,9 +261,7 @@ def _quantities():
         Quantity(
             "energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"
         ),
-        Quantity(
-            "per_hour", "rate", (_u("per hour", 1 / HOUR, "/h"),), "per hour", "per hour"
-        ),
+        Quantity("per_hour", "rate", (_u("per hour", 1 / HOUR, "/h"),), "per hour", "per hour"),
         Quantity("percent", "share", (_u("%", 0.01, "percent"),), "%", "%"),
         Quantity("number", "number", (_u("", 1.0),), "", ""),
         Quantity("angle", "angle", (_u("°", math.pi / 180, "deg"),), "°", "°"),

@@ -1,15 +1,23 @@
 """A root found by bracketing, and a curve through points that keeps their shape."""
 
+from __future__ import annotations
+
 import itertools
 import math
 from bisect import bisect_right
+from typing import TYPE_CHECKING
 
-from calc.errors import InputError
+from calc.errors import InputError, UnsolvedError
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+
+    Three = tuple[float, float, float]
 
 MOST_STEPS = 200  # bisection alone needs about 60 for full precision; Brent's worst case is slower
 
 
-def root(f, low, high, tolerance=0.0):
+def root(f: Callable[[float], float], low: float, high: float, tolerance: float = 0.0) -> float:
     """Where a continuous function crosses zero, by Brent's method.
 
     f(x) = 0 with low <= x <= high
@@ -17,7 +25,7 @@ def root(f, low, high, tolerance=0.0):
     (or is zero); tolerance: half-width within which x is wanted, in x's unit
     (machine precision is the least).
     Returns x.
-    Raises InputError where the signs do not differ or f gives no number.
+    Raises UnsolvedError where the signs do not differ or f gives no number.
     Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 4.
 
     >>> round(root(lambda x: x * x - 2, 0.0, 2.0), 12)
@@ -28,7 +36,7 @@ def root(f, low, high, tolerance=0.0):
     if fa == 0.0:
         return a
     if fb != 0.0 and (fa > 0) == (fb > 0):
-        raise InputError(
+        raise UnsolvedError(
             f"No crossing between {low:g} and {high:g}: the function is {fa:g} and {fb:g} there, "
             "of one sign. Give ends on either side of the crossing."
         )
@@ -47,10 +55,12 @@ def root(f, low, high, tolerance=0.0):
         fb = _number(f, b)
         if (fb > 0) == (fc > 0):
             c, fc, step, before = a, fa, b - a, b - a
-    raise InputError(f"No crossing found between {low:g} and {high:g} in {MOST_STEPS} steps.")
+    raise UnsolvedError(f"No crossing found between {low:g} and {high:g} in {MOST_STEPS} steps.")
 
 
-def _step(points, values, step, before, least):
+def _step(
+    points: Three, values: Three, step: float, before: float, least: float
+) -> tuple[float, float]:
     """The next step and the one before: interpolated where safe, else half the bracket."""
     (a, b, c), (fa, fb, fc) = points, values
     middle = (c - b) / 2
@@ -69,10 +79,10 @@ def _step(points, values, step, before, least):
     return middle, middle
 
 
-def _number(f, x):
+def _number(f: Callable[[float], float], x: float) -> float:
     value = f(x)
     if math.isnan(value):
-        raise InputError(f"The function gives no number at {x:g}. Give ends within its range.")
+        raise UnsolvedError(f"The function gives no number at {x:g}. Give ends within its range.")
     return value
 
 
@@ -88,7 +98,7 @@ class Monotone:
     3.0
     """
 
-    def __init__(self, xs, ys):
+    def __init__(self, xs: Iterable[float], ys: Iterable[float]) -> None:
         self.xs, self.ys = tuple(map(float, xs)), tuple(map(float, ys))
         if len(self.xs) != len(self.ys) or len(self.xs) < 2:
             raise InputError("A curve needs two points or more, with one y for each x.")
@@ -98,19 +108,19 @@ class Monotone:
             raise InputError("A curve's x values must rise from point to point, none twice.")
         self._slopes = _slopes(self.xs, self.ys)
 
-    def __call__(self, x):
-        """y at x.  Raises InputError outside the points."""
+    def __call__(self, x: float) -> float:
+        """y at x.  Raises UnsolvedError outside the points."""
         return self.value_and_slope(x)[0]
 
-    def slope(self, x):
-        """dy/dx at x.  Raises InputError outside the points."""
+    def slope(self, x: float) -> float:
+        """dy/dx at x.  Raises UnsolvedError outside the points."""
         return self.value_and_slope(x)[1]
 
-    def value_and_slope(self, x):
-        """(y, dy/dx) at x.  Raises InputError outside the points."""
+    def value_and_slope(self, x: float) -> tuple[float, float]:
+        """(y, dy/dx) at x.  Raises UnsolvedError outside the points."""
         xs, ys, slopes = self.xs, self.ys, self._slopes
         if not xs[0] <= x <= xs[-1]:
-            raise InputError(f"{x:g} is outside the curve's points, {xs[0]:g} to {xs[-1]:g}.")
+            raise UnsolvedError(f"{x:g} is outside the curve's points, {xs[0]:g} to {xs[-1]:g}.")
         i = min(bisect_right(xs, x), len(xs) - 1) - 1
         width, t = xs[i + 1] - xs[i], (x - xs[i]) / (xs[i + 1] - xs[i])
         rise = (ys[i + 1] - ys[i]) / width
@@ -122,7 +132,7 @@ class Monotone:
         return value, start + t * (2 * bend + 3 * t * twist)
 
 
-def _slopes(xs, ys):
+def _slopes(xs: tuple[float, ...], ys: tuple[float, ...]) -> tuple[float, ...]:
     widths = [b - a for a, b in itertools.pairwise(xs)]
     rises = [(b - a) / w for a, b, w in zip(ys, ys[1:], widths, strict=False)]
     if len(rises) == 1:
@@ -139,7 +149,7 @@ def _slopes(xs, ys):
     return (first, *inner, last)
 
 
-def _end_slope(near, far, rise, next_rise):
+def _end_slope(near: float, far: float, rise: float, next_rise: float) -> float:
     """One-sided three-point slope, held back where it would bend the curve the wrong way."""
     slope = ((2 * near + far) * rise - near * next_rise) / (near + far)
     if slope == 0 or rise == 0 or (slope > 0) != (rise > 0):

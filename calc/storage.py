@@ -1,15 +1,21 @@
 """Storage: a tank by balance hour by hour, a tank up a hill, and an air-charged pressure tank."""
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
 from calc.units import DAY, GRAVITY
 
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
 HOURS = 24
 
 
-def _shares(weights):
+def _shares(weights: tuple[float, ...]) -> tuple[float, ...]:
     total = sum(weights)
     return tuple(w / total for w in weights)
 
@@ -23,7 +29,7 @@ PATTERNS = {
 }
 
 
-def supply_pattern(hours, middle=12.5):
+def supply_pattern(hours: float, middle: float = 12.5) -> tuple[float, ...]:
     """Share of the day's supply in each hour: steady over ``hours`` about the hour ``middle``.
 
     hours: 0.5 to 24, hours the pump or source runs a day; middle: hour of day, 0 to 24.
@@ -48,11 +54,13 @@ class Balance:
     """
 
     swing: float
-    levels: tuple
+    levels: tuple[float, ...]
     surplus: float
 
 
-def daily_balance(use_m3, shares, supply_m3, supply_shares):
+def daily_balance(
+    use_m3: float, shares: Sequence[float], supply_m3: float, supply_shares: Sequence[float]
+) -> Balance:
     """The smallest tank that never runs dry on a day that repeats (sequent peak).
 
     K_t = max(0, K_t-1 + D_t - S_t), V = max K over a day that repeats
@@ -84,7 +92,7 @@ def daily_balance(use_m3, shares, supply_m3, supply_shares):
     return Balance(swing, tuple(swing - one for one in missed), supply_m3 - use_m3)
 
 
-def tank_volume(swing_m3, use_m3, days, usable):
+def tank_volume(swing_m3: float, use_m3: float, days: float, usable: float) -> float:
     """Tank for the day's swing and for days without any supply.
 
     V = (V_swing + V_day n) / u
@@ -100,7 +108,16 @@ def tank_volume(swing_m3, use_m3, days, usable):
     return (swing_m3 + use_m3 * days) / usable
 
 
-def level_over_days(volume_m3, start_m3, use_m3, shares, supply_m3, supply_shares, dry_days, days):
+def level_over_days(
+    volume_m3: float,
+    start_m3: float,
+    use_m3: float,
+    shares: Sequence[float],
+    supply_m3: float,
+    supply_shares: Sequence[float],
+    dry_days: float,
+    days: float,
+) -> tuple[tuple[float, ...], float]:
     """Level of water hour by hour, the supply failing for the first ``dry_days`` days.
 
     V_t = min(V, max(0, V_t-1 + S_t - D_t))
@@ -120,7 +137,7 @@ def level_over_days(volume_m3, start_m3, use_m3, shares, supply_m3, supply_share
     return tuple(levels), unmet
 
 
-def gravity_pressure(height_m, loss_m, density):
+def gravity_pressure(height_m: float, loss_m: float, density: float) -> float:
     """Pressure at an outlet from a tank above it.
 
     p = rho g (z - h_f)
@@ -130,7 +147,7 @@ def gravity_pressure(height_m, loss_m, density):
     return density * GRAVITY * (height_m - loss_m)
 
 
-def height_for_pressure(pressure_pa, loss_m, density):
+def height_for_pressure(pressure_pa: float, loss_m: float, density: float) -> float:
     """How high a tank's water must stand above an outlet for a pressure there.
 
     z = p / (rho g) + h_f
@@ -140,7 +157,9 @@ def height_for_pressure(pressure_pa, loss_m, density):
     return pressure_pa / (density * GRAVITY) + loss_m
 
 
-def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
+def drawdown(
+    tank_m3: float, precharge_pa: float, cut_in_pa: float, cut_out_pa: float, air_pa: float
+) -> float:
     """Water an air-charged tank gives between cut-out and cut-in, the air keeping its temperature.
 
     V_d = V (p_0 + p_a)/(p_1 + p_a) - V (p_0 + p_a)/(p_2 + p_a)
@@ -166,7 +185,9 @@ def drawdown(tank_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
     return full / (cut_in_pa + air_pa) - full / (cut_out_pa + air_pa)
 
 
-def tank_for_drawdown(drawdown_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
+def tank_for_drawdown(
+    drawdown_m3: float, precharge_pa: float, cut_in_pa: float, cut_out_pa: float, air_pa: float
+) -> float:
     """Whole volume of an air-charged tank for a drawdown: ``drawdown`` solved for V.
 
     drawdown_m3: m3, above 0; pressures as ``drawdown``.  Returns m3.  Raises as ``drawdown``.
@@ -175,7 +196,7 @@ def tank_for_drawdown(drawdown_m3, precharge_pa, cut_in_pa, cut_out_pa, air_pa):
     return drawdown_m3 / drawdown(1.0, precharge_pa, cut_in_pa, cut_out_pa, air_pa)
 
 
-def starts_rate(drawdown_m3, pump_m3s, demand_m3s):
+def starts_rate(drawdown_m3: float, pump_m3s: float, demand_m3s: float) -> float:
     """Pump starts per second with a steady demand below the pump's flow.
 
     n = Q_d (Q_p - Q_d) / (V_d Q_p): the tank empties at Q_d and fills at Q_p - Q_d
@@ -189,7 +210,7 @@ def starts_rate(drawdown_m3, pump_m3s, demand_m3s):
     return demand_m3s * (pump_m3s - demand_m3s) / (drawdown_m3 * pump_m3s)
 
 
-def most_starts_rate(drawdown_m3, pump_m3s):
+def most_starts_rate(drawdown_m3: float, pump_m3s: float) -> float:
     """Starts per second at the worst demand, half the pump's flow.
 
     n = Q_p / (4 V_d)
@@ -198,7 +219,7 @@ def most_starts_rate(drawdown_m3, pump_m3s):
     return starts_rate(drawdown_m3, pump_m3s, pump_m3s / 2)
 
 
-def drawdown_for_starts(pump_m3s, rate):
+def drawdown_for_starts(pump_m3s: float, rate: float) -> float:
     """Drawdown that keeps the worst case to a number of starts.
 
     V_d = Q_p / (4 n)
@@ -209,7 +230,7 @@ def drawdown_for_starts(pump_m3s, rate):
     return pump_m3s / (4 * rate)
 
 
-def leak_starts_rate(drawdown_m3, leak_m3s):
+def leak_starts_rate(drawdown_m3: float, leak_m3s: float) -> float:
     """Starts per second from a leak far below the pump's flow, the pump refilling at once.
 
     n = Q_l / V_d
@@ -224,7 +245,7 @@ def leak_starts_rate(drawdown_m3, leak_m3s):
     return leak_m3s / drawdown_m3
 
 
-def run_time(drawdown_m3, pump_m3s, demand_m3s):
+def run_time(drawdown_m3: float, pump_m3s: float, demand_m3s: float) -> float:
     """How long the pump runs in one cycle; shortest where nothing is drawn.
 
     t = V_d / (Q_p - Q_d)
@@ -236,7 +257,7 @@ def run_time(drawdown_m3, pump_m3s, demand_m3s):
     return drawdown_m3 / spare if spare > 0 else math.inf
 
 
-def days_to_recover(volume_m3, supply_m3_day, use_m3_day):
+def days_to_recover(volume_m3: float, supply_m3_day: float, use_m3_day: float) -> float:
     """Time to fill a volume with what the supply gives over the use.
 
     t = V / (S - D)

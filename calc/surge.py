@@ -37,7 +37,7 @@ def wave_speed(
     Source: Korteweg 1878, in Wylie and Streeter 1993 chapter 1.
     """
     require("bulk_modulus", bulk_modulus, 1e8, 1e10, "pressure", "Water has about 2.2 GPa.")
-    require("density", density, 500.0, 2000.0, "density", "Water has about 1000 kg/m3.")
+    require("density", density, 500.0, 2000.0, "density", "Water has about 1000 kg/m³.")
     require("modulus", modulus, 1e6, 1e13, "pressure", "Check the wall's Young's modulus.")
     require("restraint", restraint, 0.1, 20.0, "number", "Use one of the wall factors.")
     flexibility = bulk_modulus / modulus * inside / wall * restraint

@@ -56,17 +56,17 @@ AIR_GAS_CONSTANT = 287.05287  # J/(kg K), ISO 2533:1975
 EARTH_RADIUS = 6356766.0  # m, nominal, ISO 2533:1975
 
 
-def _liquid(temperature_k):
+def _liquid(temperature_k: float) -> float:
     remedy = "Liquid water is counted from 0 to 100 degC (32 to 212 degF)."
     return require("temperature", temperature_k, COLDEST, HOTTEST, "temperature", remedy)
 
 
-def _arguments(temperature_k):
+def _arguments(temperature_k: float) -> tuple[float, float]:
     _liquid(temperature_k)
     return _TR / (593.0 - temperature_k), _TR / (temperature_k - 232.0)
 
 
-def _sum(terms, argument, order=0):
+def _sum(terms: tuple[tuple[float, float], ...], argument: float, order: int = 0) -> float:
     """Sum of c x^n, or of its derivative terms n c x^(n+1), n (n+1) c x^(n+2)."""
     if order == 0:
         return sum(c * argument**n for c, n in terms)
@@ -76,7 +76,7 @@ def _sum(terms, argument, order=0):
 
 
 @lru_cache(maxsize=256)
-def density(temperature_k):
+def density(temperature_k: float) -> float:
     """Density of liquid water at 0.1 MPa.
 
     1/rho = v = R T_R / p_0 (a_5 + sum a_i alpha^n_i + sum b_i beta^m_i)
@@ -90,19 +90,19 @@ def density(temperature_k):
     return 1.0 / (_R * _TR / _P0 * (_VOLUME_0 + _sum(_VOLUME_A, alpha) + _sum(_VOLUME_B, beta)))
 
 
-def _expansion(temperature_k):
+def _expansion(temperature_k: float) -> float:
     """Volume gained per kelvin, (dv/dT) at constant pressure, m3/(kg K): SR6-08."""
     alpha, beta = _arguments(temperature_k)
     return _R / _P0 * (_sum(_VOLUME_A, alpha, 1) - _sum(_VOLUME_B, beta, 1))
 
 
-def _squeeze(temperature_k):
+def _squeeze(temperature_k: float) -> float:
     """Volume gained per pascal, (dv/dp) at constant temperature, m3/(kg Pa): SR6-08."""
     alpha, beta = _arguments(temperature_k)
     return _R * _TR / _P0**2 * (_sum(_SQUEEZE_A, alpha) + _sum(_SQUEEZE_B, beta))
 
 
-def heat_capacity(temperature_k):
+def heat_capacity(temperature_k: float) -> float:
     """Isobaric heat capacity of liquid water at 0.1 MPa.
 
     c_p = -R (c_3 + tau (sum n(n+1) a alpha^(n+2) + sum m(m+1) b beta^(m+2))), tau = T / T_R
@@ -115,7 +115,7 @@ def heat_capacity(temperature_k):
 
 
 @lru_cache(maxsize=256)
-def sound_speed(temperature_k):
+def sound_speed(temperature_k: float) -> float:
     """Speed of sound in liquid water at 0.1 MPa.
 
     w = sqrt(-v^2 / (dv/dp + T (dv/dT)^2 / c_p))
@@ -130,7 +130,7 @@ def sound_speed(temperature_k):
     return math.sqrt(-(volume**2) / stiff)
 
 
-def bulk_modulus(temperature_k):
+def bulk_modulus(temperature_k: float) -> float:
     """Adiabatic bulk modulus of liquid water at 0.1 MPa, as a pressure wave feels it.
 
     K = rho w^2
@@ -141,7 +141,7 @@ def bulk_modulus(temperature_k):
 
 
 @lru_cache(maxsize=256)
-def dynamic_viscosity(temperature_k):
+def dynamic_viscosity(temperature_k: float) -> float:
     """Dynamic viscosity of liquid water at 0.1 MPa.
 
     mu = 1e-6 sum a_i (T/300)^b_i
@@ -155,7 +155,7 @@ def dynamic_viscosity(temperature_k):
     return 1e-6 * sum(a * ratio**b for a, b in _VISCOSITY)
 
 
-def kinematic_viscosity(temperature_k):
+def kinematic_viscosity(temperature_k: float) -> float:
     """Kinematic viscosity of liquid water at 0.1 MPa.
 
     nu = mu / rho
@@ -165,7 +165,7 @@ def kinematic_viscosity(temperature_k):
     return dynamic_viscosity(temperature_k) / density(temperature_k)
 
 
-def vapour_pressure(temperature_k):
+def vapour_pressure(temperature_k: float) -> float:
     """Pressure at which water boils (saturation pressure).
 
     p_s = 1 MPa (2 C / (-B + sqrt(B^2 - 4 A C)))^4 with A, B, C quadratic in
@@ -184,7 +184,7 @@ def vapour_pressure(temperature_k):
     return 1e6 * (2 * c / (-b + math.sqrt(b * b - 4 * a * c))) ** 4
 
 
-def boiling_temperature(pressure_pa):
+def boiling_temperature(pressure_pa: float) -> float:
     """Temperature at which water boils: ``vapour_pressure`` turned round exactly.
 
     T = (n_10 + D - sqrt((n_10 + D)^2 - 4 (n_9 + n_10 D))) / 2,
@@ -208,7 +208,7 @@ def boiling_temperature(pressure_pa):
     return min(max(temperature, COLDEST), HOTTEST)  # the last bit may fall outside
 
 
-def air_pressure(altitude_m):
+def air_pressure(altitude_m: float) -> float:
     """Pressure of the standard atmosphere below 11 km.
 
     p = p_0 (1 - B H / T_0)^(g / (B R)), H = r z / (r + z)
@@ -224,12 +224,12 @@ def air_pressure(altitude_m):
     return SEA_LEVEL_PRESSURE * ratio ** (GRAVITY / (LAPSE_RATE * AIR_GAS_CONSTANT))
 
 
-def _weighed(density_kg_m3):
-    remedy = "Give the density of water, about 1000 kg/m3 (62.4 lb/ft3)."
+def _weighed(density_kg_m3: float) -> float:
+    remedy = "Give the density of water, about 1000 kg/m³ (62.4 lb/ft3)."
     return require("density", density_kg_m3, 900.0, 1100.0, "density", remedy)
 
 
-def head_from_pressure(pressure_pa, density_kg_m3):
+def head_from_pressure(pressure_pa: float, density_kg_m3: float) -> float:
     """Height of a column of water standing on a pressure.
 
     h = p / (rho g)
@@ -243,7 +243,7 @@ def head_from_pressure(pressure_pa, density_kg_m3):
     return pressure_pa / (_weighed(density_kg_m3) * GRAVITY)
 
 
-def pressure_from_head(head_m, density_kg_m3):
+def pressure_from_head(head_m: float, density_kg_m3: float) -> float:
     """Pressure under a column of water.
 
     p = rho g h

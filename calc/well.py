@@ -8,7 +8,7 @@ from calc.units import DAY, HOUR
 HOURS = 24
 
 
-def daily(yield_m3s, pump_m3s, hours, stored_m3):
+def daily(yield_m3s: float, pump_m3s: float, hours: float, stored_m3: float) -> float:
     """Water a well and its pump give in a day that repeats.
 
     V = min(Q_p t, Q_w t + min(W, Q_w (24 h - t)))
@@ -30,7 +30,7 @@ def daily(yield_m3s, pump_m3s, hours, stored_m3):
     return min(pump_m3s * run, yield_m3s * run + min(stored_m3, yield_m3s * rest))
 
 
-def hours_for(use_m3, yield_m3s, pump_m3s, stored_m3):
+def hours_for(use_m3: float, yield_m3s: float, pump_m3s: float, stored_m3: float) -> float:
     """Hours a day the pump must be able to run for a use: ``daily`` solved for the hours.
 
     t = max(V / Q_p, (V - W) / Q_w)
@@ -48,7 +48,9 @@ def hours_for(use_m3, yield_m3s, pump_m3s, stored_m3):
     return max(use_m3 / pump_m3s, (use_m3 - stored_m3) / yield_m3s) / HOUR
 
 
-def hourly(yield_m3s, pump_m3s, hours, stored_m3, middle=12.5):
+def hourly(
+    yield_m3s: float, pump_m3s: float, hours: float, stored_m3: float, middle: float = 12.5
+) -> tuple[float, ...]:
     """What ``daily`` gives in each hour, the pump running about the hour ``middle``.
 
     The pump gives its own flow until the stored water is drawn, then what flows in.
@@ -69,7 +71,7 @@ def hourly(yield_m3s, pump_m3s, hours, stored_m3, middle=12.5):
     )
 
 
-def overlap(start_h, length_h, hour):
+def overlap(start_h: float, length_h: float, hour: float) -> float:
     """Part of one hour of the day that lies in a window that opens every day.
 
     start_h: hour of day the window opens, any; length_h: hours, 0 to 24; hour: 0 to 23.

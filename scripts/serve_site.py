@@ -34,7 +34,8 @@ class Handler(http.server.SimpleHTTPRequestHandler):
     def send_error(self, code, message=None, explain=None):
         page = SITE / "404.html"
         if code != 404 or not page.exists():
-            return super().send_error(code, message, explain)
+            super().send_error(code, message, explain)
+            return
         content = page.read_bytes()
         self.send_response(404)
         self.send_header("Content-Type", self.extensions_map[".html"])

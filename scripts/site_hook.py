@@ -86,7 +86,8 @@ def calculator(key, base, flat):
     metric, us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
     cautions = "".join(f"<li>{escape(caution)}</li>" for caution in sheet.cautions)
     safety = (
-        f'<div class="sl-cautions"><p><strong>Before you work on it</strong></p><ul>{cautions}</ul></div>'
+        '<div class="sl-cautions"><p><strong>Before you work on it</strong></p>'
+        f"<ul>{cautions}</ul></div>"
         if cautions
         else ""
     )

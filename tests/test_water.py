@@ -23,7 +23,7 @@ def test_warmer_water_boils_more_easily(t):
 
 
 def test_water_is_heaviest_near_four_degrees():
-    heaviest = max(range(0, 400), key=lambda i: water.density(273.15 + i * 0.05)) * 0.05
+    heaviest = max(range(400), key=lambda i: water.density(273.15 + i * 0.05)) * 0.05
     assert abs(heaviest - 3.98) < 0.06
 
 

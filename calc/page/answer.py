@@ -5,9 +5,20 @@ them with ``Reader.show``/``both``); bare numbers are SI with their quantity and
 are printed by ``calc.page.render``.
 """
 
+from __future__ import annotations
+
+from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from calc.page import findings as judged
+
+if TYPE_CHECKING:
+    from calc.page.findings import Finding, Fix
+
+
+Cells = tuple[float | str | None, ...]  # of a row of a table
+Point = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -46,7 +57,7 @@ class Step:
 
     title: str
     formula: str = ""
-    given: dict = field(default_factory=dict)
+    given: Mapping[str, Value] = field(default_factory=dict)
     result: Value | None = None
     note: str = ""
     source: str = ""
@@ -69,10 +80,10 @@ class Table:
     """
 
     title: str
-    columns: tuple
-    rows: tuple
-    marked: tuple = ()
-    dimmed: tuple = ()
+    columns: tuple[Column, ...]
+    rows: tuple[Cells, ...]
+    marked: tuple[int, ...] = ()
+    dimmed: tuple[int, ...] = ()
     note: str = ""
 
 
@@ -81,8 +92,8 @@ class Series:
     """One line, its points in SI. ``style``: "line", "dashed", "points", "area" or "bars"."""
 
     name: str
-    xs: tuple
-    ys: tuple
+    xs: tuple[float, ...]
+    ys: tuple[float, ...]
     style: str = "line"
 
 
@@ -101,9 +112,9 @@ class Chart:
     x_quantity: str
     y_label: str
     y_quantity: str
-    series: tuple
-    marks: tuple = ()
-    levels: tuple = ()
+    series: tuple[Series, ...]
+    marks: tuple[tuple[float, float, str], ...] = ()
+    levels: tuple[tuple[float, str], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -114,7 +125,7 @@ class Stroke:
     ``width``: of the line, px.
     """
 
-    points: tuple
+    points: tuple[Point, ...]
     role: str = "ink"
     style: str = "solid"
     width: float = 1.5
@@ -156,7 +167,7 @@ class Drawing:
     alt: str
     width: float
     height: float
-    shapes: tuple
+    shapes: tuple[Stroke | Dot | Words, ...]
 
 
 @dataclass(frozen=True)
@@ -165,7 +176,7 @@ class Link:
 
     text: str
     sheet: str
-    values: dict
+    values: Mapping[str, str]
 
 
 @dataclass(frozen=True)
@@ -179,18 +190,18 @@ class Answer:
     """
 
     told: str = ""
-    findings: tuple = ()
-    fixes: tuple = ()
+    findings: tuple[Finding, ...] = ()
+    fixes: tuple[Fix, ...] = ()
     sizing: bool = False
-    figures: tuple = ()
-    steps: tuple = ()
-    tables: tuple = ()
-    charts: tuple = ()
-    links: tuple = ()
-    drawings: tuple = ()
-    cautions: tuple = ()
+    figures: tuple[Figure, ...] = ()
+    steps: tuple[Step, ...] = ()
+    tables: tuple[Table, ...] = ()
+    charts: tuple[Chart, ...] = ()
+    links: tuple[Link, ...] = ()
+    drawings: tuple[Drawing, ...] = ()
+    cautions: tuple[str, ...] = ()
 
     @property
-    def verdict(self):
+    def verdict(self) -> judged.Verdict:
         """The ``Verdict`` that follows from the findings."""
         return judged.verdict(self.findings, self.told, self.sizing)

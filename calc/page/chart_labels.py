@@ -4,9 +4,22 @@ Pixels are counted from the top left corner of the plot.  The words are set in V
 knows its scales only when it draws; they are worked out here in the same way.
 """
 
+from __future__ import annotations
+
+import itertools
 import math
 from bisect import bisect_left
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from calc.page.answer import Chart
+
+    Place = tuple[int, int]  # one of ``BESIDE`` or ``ALONG``
+    Wanted = tuple[dict[Place, "Box"], list["Box"]]  # a label by place, what must stay free
+    Line = tuple[Sequence[float], Sequence[float]]  # xs, ys; px
 
 LETTER, LINE = 7.4, 15.0  # px; width of a bold letter of 13 px on the average, height of its line
 DOT = 7.0  # px; a dot and its rim, from the middle
@@ -25,11 +38,11 @@ class Scale:
     high: float
     pixels: float
 
-    def at(self, value):
+    def at(self, value: float) -> float:
         return (value - self.low) / (self.high - self.low) * self.pixels
 
 
-def scale(values, pixels):
+def scale(values: Iterable[float], pixels: float) -> Scale:
     """From zero, or below, to the greatest, rounded outwards as d3-scale's "nice" does."""
     low, high = min([0.0, *values]), max([0.0, *values])
     if low == high:
@@ -41,7 +54,7 @@ def scale(values, pixels):
     return Scale(low, high, pixels)
 
 
-def _step(share):
+def _step(share: float) -> float:
     """1, 2, 5 or 10 times a power of ten, whichever is nearest to ``share`` by ratio."""
     power = 10.0 ** math.floor(math.log10(share))
     steps = ((1, 2**0.5), (2, 10**0.5), (5, 50**0.5), (10, math.inf))
@@ -57,7 +70,7 @@ class Box:
     right: float
     bottom: float
 
-    def meets(self, other):
+    def meets(self, other: Box) -> bool:
         return (
             self.left < other.right
             and other.left < self.right
@@ -66,26 +79,29 @@ class Box:
         )
 
 
-def _label_box(x, y, text, to_left):
+def _label_box(x: float, y: float, text: str, to_left: bool) -> Box:
     """Of ``text`` that ends (``to_left``) or begins at x, its middle at y."""
     long = LETTER * len(text)
     left = x - long if to_left else x
     return Box(left, y - LINE / 2, left + long, y + LINE / 2)
 
 
-def beside(x, y, text):
+def beside(x: float, y: float, text: str) -> dict[Place, Box]:
     """{place: the box of a dot's label there} for ``BESIDE``."""
     return {
         (right, down): _label_box(x + right, y + down, text, right < 0) for right, down in BESIDE
     }
 
 
-def along(y, text, width):
+def along(y: float, text: str, width: float) -> dict[Place, Box]:
     """{place: the box of a rule's label there} for ``ALONG``."""
     return {
         (left, down): _label_box(EDGE if left else width, y + down, text, not left)
         for left, down in ALONG
     }
+
+
+TOGETHER = 3  # labels placed with regard to each other, the rest one by one; our choice
 
 
 @dataclass(frozen=True)
@@ -94,11 +110,11 @@ class Plot:
 
     width: float
     height: float
-    lines: tuple
-    dots: tuple
-    rules: tuple
+    lines: tuple[Line, ...]
+    dots: tuple[tuple[float, float, str], ...]
+    rules: tuple[tuple[float, str], ...]
 
-    def labels(self):
+    def labels(self) -> tuple[list[Place], list[Place]]:
         """(places of the dots' labels as in ``BESIDE``, of the rules' as in ``ALONG``)."""
         dots = [Box(x - DOT, y - DOT, x + DOT, y + DOT) for x, y, _ in self.dots]
         wanted = [
@@ -106,14 +122,28 @@ class Plot:
             for index, dot in enumerate(self.dots)
         ]
         wanted += [(along(y, label, self.width), dots) for y, label in self.rules]
-        places, taken = [], []
-        for boxes, others in wanted:
+        together = min(
+            itertools.product(*(boxes for boxes, _ in wanted[:TOGETHER])),
+            key=lambda tried: self._lost(tried, wanted),
+        )
+        taken = [boxes[place] for (boxes, _), place in zip(wanted, together, strict=False)]
+        places = list(together)
+        for boxes, others in wanted[TOGETHER:]:
             place = min(boxes, key=lambda one: self._hidden(boxes[one], [*taken, *others]))
             places.append(place)
             taken.append(boxes[place])
         return places[: len(dots)], places[len(dots) :]
 
-    def _hidden(self, box, others):
+    def _lost(self, places: tuple[Place, ...], wanted: list[Wanted]) -> int:
+        """How much of the first labels would be lost with all of them so placed."""
+        taken: list[Box] = []
+        lost = 0
+        for (boxes, others), place in zip(wanted, places, strict=False):
+            lost += self._hidden(boxes[place], [*taken, *others])
+            taken.append(boxes[place])
+        return lost
+
+    def _hidden(self, box: Box, others: Iterable[Box]) -> int:
         """How much of a label would be lost: over the edge or on others counts most."""
         over = box.left < 0 or box.right > self.width + EDGE or box.top < 0
         over = over or box.bottom > self.height
@@ -122,7 +152,7 @@ class Plot:
         return 10 * (over + sum(box.meets(other) for other in others)) + crossed + ruled
 
 
-def _crosses(line, box):
+def _crosses(line: Line, box: Box) -> bool:
     """Whether a line passes through a box, looked at every few pixels."""
     xs, ys = line
     steps = math.ceil((box.right - box.left) / LETTER)
@@ -132,7 +162,7 @@ def _crosses(line, box):
     )
 
 
-def _height(xs, ys, x):
+def _height(xs: Sequence[float], ys: Sequence[float], x: float) -> float | None:
     """y of a line at x, None beside it."""
     if not xs or not xs[0] <= x <= xs[-1]:
         return None
@@ -143,14 +173,14 @@ def _height(xs, ys, x):
     return ys[after - 1] + share * (ys[after] - ys[after - 1])
 
 
-def plot(chart, width, height):
+def plot(chart: Chart, width: float, height: float) -> Plot:
     """The ``Plot`` of a ``calc.page.answer.Chart`` whose numbers are those of its axes."""
     lines = [(series.xs, series.ys) for series in chart.series]
     xs = [x for line, _ in lines for x in line] + [x for x, _, _ in chart.marks]
     ys = [y for _, line in lines for y in line] + [y for _, y, _ in chart.marks]
     across, up = scale(xs, width), scale(ys + [y for y, _ in chart.levels], height)
 
-    def down(y):
+    def down(y: float) -> float:
         return height - up.at(y)
 
     return Plot(

@@ -4,9 +4,20 @@ Colours are CSS: ``currentColor`` for ink and ``var(--sl-...)`` for lines, so th
 same drawing serves light, dark and paper.
 """
 
+from __future__ import annotations
+
 from dataclasses import replace
+from typing import TYPE_CHECKING, Any
 
 from calc.page.chart_labels import EDGE, plot
+
+if TYPE_CHECKING:
+    from calc.page.answer import Chart, Series
+    from calc.page.chart_labels import Place
+    from calc.units import Reader
+
+    Spec = dict[str, Any]  # a part of a Vega-Lite specification
+
 
 # Our own order: accent first, then ink at falling strength; told apart by dash too.
 COLOURS = tuple(f"var(--sl-line-{number})" for number in (1, 2, 3, 4, 5))
@@ -14,7 +25,7 @@ DASHES = ([1, 0], [7, 4], [2, 3], [9, 3, 2, 3], [12, 4])
 _SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json"
 
 
-def spec(chart, reader, width=330, height=220):
+def spec(chart: Chart, reader: Reader, width: int = 330, height: int = 220) -> Spec:
     """The Vega-Lite specification of a ``calc.page.answer.Chart``."""
     x_unit, y_unit = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
     axes = {
@@ -70,14 +81,14 @@ _CONFIG = {
 }
 
 
-def drawn(chart, reader):
+def drawn(chart: Chart, reader: Reader) -> Chart:
     """The chart in the reader's units, each number as it is written into the drawing."""
     across, up = reader.unit(chart.x_quantity), reader.unit(chart.y_quantity)
 
-    def x_of(x):
+    def x_of(x: float) -> float:
         return _short(across.from_si(x))
 
-    def y_of(y):
+    def y_of(y: float) -> float:
         return _short(up.from_si(y))
 
     series = (
@@ -92,12 +103,12 @@ def drawn(chart, reader):
     )
 
 
-def _axis(channel, label, symbol):
+def _axis(channel: str, label: str, symbol: str) -> Spec:
     title = f"{label} ({symbol})" if symbol else label
     return {"field": channel, "type": "quantitative", "title": title, "scale": {"nice": True}}
 
 
-def _layer(series, axes, names):
+def _layer(series: Series, axes: Spec, names: list[str]) -> Spec:
     rows = [
         {"x": x, "y": y, "series": series.name} for x, y in zip(series.xs, series.ys, strict=True)
     ]
@@ -135,7 +146,7 @@ def _layer(series, axes, names):
     return {"data": {"values": rows}, "mark": mark, "encoding": encoding}
 
 
-def _level(y, label, axes, place):
+def _level(y: float, label: str, axes: Spec, place: Place) -> Spec:
     """A rule and its label, at the end and the height that ``place`` names."""
     to_left, down = place
     row = {"y": y, "label": label}
@@ -153,13 +164,13 @@ def _level(y, label, axes, place):
     }
 
 
-def _on_paper(text):
+def _on_paper(text: Spec) -> tuple[Spec, Spec]:
     """A text mark over a rim of the paper's colour, so that lines do not run through it."""
     rim = {"stroke": "var(--sl-paper)", "strokeWidth": 3, "strokeJoin": "round"}
     return {**text, **rim}, text
 
 
-def _mark(x, y, label, axes, place):
+def _mark(x: float, y: float, label: str, axes: Spec, place: Place) -> list[Spec]:
     """A dot and its label, as far right and down of it as ``place`` says, in pixels."""
     right, down = place
     data = {"values": [{"x": x, "y": y, "label": label}]}
@@ -188,6 +199,6 @@ def _mark(x, y, label, axes, place):
     ]
 
 
-def _short(number):
+def _short(number: float) -> float:
     """Seven figures: enough for a drawing, and the same text on every machine."""
     return float(f"{number:.6e}")

@@ -1,9 +1,19 @@
 """The kinds of field a sheet may have, and the sheet itself: what a form is made of."""
 
-from collections.abc import Callable
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from calc.page import row_text
+
+if TYPE_CHECKING:
+    from calc.page.answer import Answer
+    from calc.page.form import Values
+    from calc.units import Reader
+
+    When = tuple[str, tuple[str, ...]]  # key of a choice, the values for which a field counts
 
 UNKNOWN = "?"  # what stands in a field whose reader does not know
 
@@ -20,7 +30,7 @@ class Unknown:
     us: str = ""
     reason: str = ""
 
-    def text(self, system):
+    def text(self, system: str) -> str:
         return self.us if system == "us" else self.metric
 
 
@@ -43,11 +53,11 @@ class Number:
     high: float
     help: str = ""
     optional: bool = False
-    when: tuple | None = None
+    when: When | None = None
     group: str = ""
     unknown: Unknown | None = None
 
-    def default(self, system):
+    def default(self, system: str) -> str:
         return self.us if system == "us" else self.metric
 
 
@@ -61,11 +71,11 @@ class Count:
     low: int
     high: int
     help: str = ""
-    when: tuple | None = None
+    when: When | None = None
     group: str = ""
     unknown: Unknown | None = None
 
-    def default(self, _system):
+    def default(self, _system: str) -> str:
         return str(self.start)
 
 
@@ -75,15 +85,15 @@ class Choice:
 
     key: str
     label: str
-    options: tuple
+    options: tuple[tuple[str, str], ...]
     start: str
     start_us: str | None = None
     help: str = ""
-    when: tuple | None = None
+    when: When | None = None
     group: str = ""
     unknown: Unknown | None = None
 
-    def default(self, system):
+    def default(self, system: str) -> str:
         return self.start_us if system == "us" and self.start_us else self.start
 
 
@@ -96,11 +106,11 @@ class Text:
     start: str
     longest: int = 4000  # characters; a page of figures, not a book
     help: str = ""
-    when: tuple | None = None
+    when: When | None = None
     group: str = ""
     points: bool = False  # names a point of the site: the page offers those there are
 
-    def default(self, _system):
+    def default(self, _system: str) -> str:
         return self.start
 
 
@@ -116,24 +126,28 @@ class Rows:
 
     key: str
     label: str
-    columns: tuple
-    metric: tuple
-    us: tuple
+    columns: tuple[Cell, ...]
+    metric: tuple[tuple[str, ...], ...]
+    us: tuple[tuple[str, ...], ...]
     row: str = "row"
     least: int = 1
     most: int = 60
     help: str = ""
-    when: tuple | None = None
+    when: When | None = None
     group: str = ""
 
-    def default(self, system):
+    def default(self, system: str) -> str:
         return row_text.encode(self.us if system == "us" else self.metric)
 
-    def column(self, key):
+    def column(self, key: str) -> Cell:
         for candidate in self.columns:
             if candidate.key == key:
                 return candidate
         raise KeyError(key)
+
+
+Cell = Number | Count | Choice | Text  # what may stand in a column of ``Rows``
+Field = Cell | Rows
 
 
 @dataclass(frozen=True)
@@ -141,20 +155,22 @@ class Sheet:
     """A calculator.
 
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
-    physics function's argument -> key of the field it came from, for what it refuses.
+    physics function's argument -> key of the field it came from, for what it refuses; plain:
+    the sheet before its example was read from a site, whose defaults leave old answers unchanged.
     """
 
     key: str
     title: str
-    fields: tuple
-    solve: Callable
-    folded: tuple = ()
-    cautions: tuple = ()
-    sources: tuple = ()
-    arguments: dict = field(default_factory=dict)
+    fields: tuple[Field, ...]
+    solve: Callable[[Values, Reader], Answer]
+    folded: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    sources: tuple[str, ...] = ()
+    arguments: Mapping[str, str] = field(default_factory=dict)
+    plain: Sheet | None = None
     page: str = ""  # address of its guide below the site's root, e.g. "head/"
 
-    def field(self, key):
+    def field(self, key: str) -> Field:
         for candidate in self.fields:
             if candidate.key == key:
                 return candidate

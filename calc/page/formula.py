@@ -5,9 +5,15 @@ It is read with ``ast`` and never executed, so what is printed is what a test
 can evaluate.
 """
 
+from __future__ import annotations
+
 import ast
 from functools import lru_cache
 from html import escape
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
 
 GREEK = {
     "alpha": "α", "beta": "β", "gamma": "γ", "Delta": "Δ", "delta": "δ", "eps": "ε",
@@ -20,33 +26,34 @@ _SUM, _PRODUCT, _POWER, _ATOM = 1, 2, 3, 4
 
 
 @lru_cache(maxsize=512)
-def _parsed(formula):
+def _parsed(formula: str) -> tuple[str, ast.expr]:
     tree = ast.parse(formula.strip()).body[0]
-    if not isinstance(tree, ast.Assign) or len(tree.targets) != 1:
-        raise ValueError(f"not one assignment: {formula}")
-    return tree.targets[0].id, tree.value
+    match tree:
+        case ast.Assign(targets=[ast.Name(id=name)], value=value):
+            return name, value
+    raise ValueError(f"not one assignment: {formula}")
 
 
 @lru_cache(maxsize=512)
-def mathml(formula):
+def mathml(formula: str) -> str:
     """The formula as a MathML ``<math>`` element."""
     name, value = _parsed(formula)
     body = f"<mrow>{_ml_name(name)}<mo>=</mo>{_ml(value)[0]}</mrow>"
     return f'<math display="block" xmlns="http://www.w3.org/1998/Math/MathML">{body}</math>'
 
 
-def text(formula):
+def text(formula: str) -> str:
     """The formula as plain text: "h_f = f × L / D × v^2 / (2 × g)"."""
     name, value = _parsed(formula)
     return f"{_tx_name(name)} = {_tx(value, {})[0]}"
 
 
-def put_in(formula, numbers):
+def put_in(formula: str, numbers: Mapping[str, str]) -> str:
     """The right-hand side with ``numbers`` (name -> printed number) in place of names."""
     return _tx(_parsed(formula)[1], numbers)[0]
 
 
-def _parts(name):
+def _parts(name: str) -> tuple[str, str, str]:
     """("Δ", "h", "2") for Delta_h_2: prefix, head, subscript."""
     head, *rest = name.split("_")
     prefix = ""
@@ -55,7 +62,7 @@ def _parts(name):
     return prefix, GREEK.get(head, head), ",".join(GREEK.get(part, part) for part in rest)
 
 
-def _ml_name(name):
+def _ml_name(name: str) -> str:
     prefix, head, below = _parts(name)
     symbol = f"<mi>{escape(head)}</mi>"
     if below:
@@ -63,12 +70,12 @@ def _ml_name(name):
     return f"<mrow><mi>Δ</mi>{symbol}</mrow>" if prefix else symbol
 
 
-def _tx_name(name):
+def _tx_name(name: str) -> str:
     prefix, head, below = _parts(name)
     return prefix + head + (f"_{below}" if below else "")
 
 
-def _factors(node):
+def _factors(node: ast.expr) -> list[tuple[ast.expr, list[ast.expr]]]:
     """A product chain as (numerator, denominators) pairs, in the order written."""
     if isinstance(node, ast.BinOp) and isinstance(node.op, ast.Mult):
         return _factors(node.left) + [(node.right, [])]
@@ -79,13 +86,13 @@ def _factors(node):
     return [(node, [])]
 
 
-def _ml(node):
+def _ml(node: ast.expr) -> tuple[str, int]:
     """(MathML, binding strength) of an expression."""
     match node:
         case ast.Name(id=name):
             return _ml_name(name), _ATOM
         case ast.Constant(value=number):
-            return f"<mn>{number}</mn>", _ATOM
+            return f"<mn>{number!s}</mn>", _ATOM
         case ast.UnaryOp(op=ast.USub(), operand=inner):
             return f"<mrow><mo>−</mo>{_ml_in(inner, _PRODUCT)}</mrow>", _SUM
         case ast.BinOp(op=ast.Add() | ast.Sub() as op, left=left, right=right):
@@ -108,15 +115,16 @@ def _ml(node):
     raise ValueError(f"cannot print {ast.dump(node)}")
 
 
-def _ml_in(node, strength, wrap=False):
+def _ml_in(node: ast.expr, strength: int, wrap: bool = False) -> str:
     printed, own = _ml(node)
     if own < strength:
         return f"<mrow><mo>(</mo>{printed}<mo>)</mo></mrow>"
     return f"<mrow>{printed}</mrow>" if wrap and not isinstance(node, ast.Name) else printed
 
 
-def _ml_product(node):
-    printed, previous_number = [], False
+def _ml_product(node: ast.expr) -> str:
+    printed: list[str] = []
+    previous_number = False
     for top, below in _factors(node):
         if below:
             under = (
@@ -133,7 +141,7 @@ def _ml_product(node):
     return f"<mrow>{''.join(printed)}</mrow>"
 
 
-def _tx(node, numbers):
+def _tx(node: ast.expr, numbers: Mapping[str, str]) -> tuple[str, int]:
     """(text, binding strength) of an expression."""
     match node:
         case ast.Name(id=name):
@@ -156,6 +164,6 @@ def _tx(node, numbers):
     raise ValueError(f"cannot print {ast.dump(node)}")
 
 
-def _tx_in(node, strength, numbers):
+def _tx_in(node: ast.expr, strength: int, numbers: Mapping[str, str]) -> str:
     printed, own = _tx(node, numbers)
     return f"({printed})" if own < strength else printed

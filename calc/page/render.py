@@ -220,10 +220,7 @@ def _put_in(step):
 def _links(links, address):
     if not links:
         return ""
-    items = "".join(
-        f'<li><a href="{address(link)}">{escape(link.text)}</a></li>'
-        for link in links
-    )
+    items = "".join(f'<li><a href="{address(link)}">{escape(link.text)}</a></li>' for link in links)
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 

@@ -4,17 +4,24 @@ A table of rows is printed as it stands; ``rows.js`` makes it editable from the 
 that is printed with it.
 """
 
+from __future__ import annotations
+
 from html import escape
+from typing import TYPE_CHECKING
 
 from calc.page import row_text
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
 from calc.page.form import filled_rows
 from calc.units import QUANTITIES
 
+if TYPE_CHECKING:
+    from calc.page.fields import Cell, Field, Sheet
+    from calc.units import Unit
 
-def form(sheet, prefix):
+
+def form(sheet: Sheet, prefix: str) -> str:
     """The form's fields with the metric defaults; ``prefix`` makes ids unique on a page."""
-    groups = {}
+    groups: dict[str, list[Field]] = {}
     for entry in sheet.fields:
         groups.setdefault(entry.group, []).append(entry)
     parts = []
@@ -30,7 +37,7 @@ def form(sheet, prefix):
     return "".join(parts)
 
 
-def _field(entry, prefix):
+def _field(entry: Field, prefix: str) -> str:
     name = f"{prefix}-{entry.key}"
     if isinstance(entry, Rows):
         return _rows(entry, name)
@@ -47,15 +54,15 @@ def _field(entry, prefix):
     )
 
 
-def _when(entry):
+def _when(entry: Field) -> str:
     if not entry.when:
         return ""
     key, wanted = entry.when
     return f' data-when="{escape(key)}" data-wanted="{escape(" ".join(wanted))}"'
 
 
-def _follows(entry):
-    """What follows from "I don't know", where that may be said: for ``unknown.js`` to show."""
+def _follows(entry: Field) -> str:
+    """What follows from "I don't know", where that may be said: for ``marks.js`` to show."""
     unknown = getattr(entry, "unknown", None)
     if unknown is None:
         return ""
@@ -63,7 +70,7 @@ def _follows(entry):
     return "".join(f' data-sl-unknown{end}="{escape(text)}"' for end, text in said.items())
 
 
-def _taken(entry, system):
+def _taken(entry: Field, system: str) -> str:
     text, reason = entry.unknown.text(system), entry.unknown.reason
     if not text:
         return f"not checked: {reason}" if reason else "not checked"
@@ -72,7 +79,7 @@ def _taken(entry, system):
     return f"taken as {text}, {reason}" if reason else f"taken as {text}"
 
 
-def _control(entry, name):
+def _control(entry: Field, name: str) -> str:
     described = (
         f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
     )
@@ -86,16 +93,18 @@ def _control(entry, name):
         )
     if isinstance(entry, Number):
         return _number(entry, name, common)
+    metric, us = (escape(entry.default(system)) for system in ("metric", "us"))
     return (
-        f'<textarea rows="8" spellcheck="false" {common} data-metric="{escape(entry.default("metric"))}" '
-        f'data-us="{escape(entry.default("us"))}">{escape(entry.default("metric"))}</textarea>'
+        f'<textarea rows="8" spellcheck="false" {common} data-metric="{metric}" '
+        f'data-us="{us}">{metric}</textarea>'
     )
 
 
-def _choice(entry, common):
+def _choice(entry: Choice, common: str) -> str:
     start = entry.default("metric")
     options = "".join(
-        f'<option value="{escape(value)}"{" selected" if value == start else ""}>{escape(label)}</option>'
+        f'<option value="{escape(value)}"{" selected" if value == start else ""}>'
+        f"{escape(label)}</option>"
         for value, label in entry.options
     )
     if entry.unknown is not None:
@@ -106,7 +115,7 @@ def _choice(entry, common):
     )
 
 
-def _number(entry, name, common):
+def _number(entry: Number, name: str, common: str) -> str:
     kind = QUANTITIES[entry.quantity]
     texts = {}
     for system in ("metric", "us"):
@@ -132,7 +141,7 @@ def _number(entry, name, common):
     return f'{box}<select class="sl-unit" id="{name}-unit" aria-label="{label}">{options}</select>'
 
 
-def split_default(entry, system):
+def split_default(entry: Number, system: str) -> tuple[Unit, str]:
     """(Unit, number text) of a number field's default text such as "1 1/4 in"."""
     kind, text = QUANTITIES[entry.quantity], entry.default(system)
     for unit in sorted(kind.units, key=lambda unit: -len(unit.symbol)):
@@ -144,7 +153,7 @@ def split_default(entry, system):
 # A table of rows ---------------------------------------------------------------------------
 
 
-def _rows(entry, name):
+def _rows(entry: Rows, name: str) -> str:
     rows = entry.metric
     body = "".join(_row(entry, name, index, row) for index, row in enumerate(rows))
     head = "".join(f'<th scope="col">{_heading(column, name)}</th>' for column in entry.columns)
@@ -167,7 +176,7 @@ def _rows(entry, name):
     )
 
 
-def _bare_rows(entry, system):
+def _bare_rows(entry: Rows, system: str) -> str:
     """The default rows as the page shows them: every cell, units in the headings."""
     rows = filled_rows(entry, entry.default(system), system)
     return row_text.encode(
@@ -176,11 +185,11 @@ def _bare_rows(entry, system):
     )
 
 
-def _one(word):
+def _one(word: str) -> str:
     return escape(f"{'an' if word[0] in 'aeiou' else 'a'} {word}")
 
 
-def _heading(column, name):
+def _heading(column: Cell, name: str) -> str:
     label = escape(column.label)
     help_ = f'<span class="sl-help">{escape(column.help)}</span>' if column.help else ""
     if not isinstance(column, Number) or not QUANTITIES[column.quantity].units[0].symbol:
@@ -201,7 +210,7 @@ def _heading(column, name):
     )
 
 
-def _row(entry, name, index, row):
+def _row(entry: Rows, name: str, index: int | None, row: tuple[str, ...]) -> str:
     """A row of controls; ``index`` None: the template, which holds every choice."""
     texts = tuple(row) + tuple(c.default("metric") for c in entry.columns[len(row) :])
     inside = "".join(
@@ -224,7 +233,7 @@ def _row(entry, name, index, row):
     )
 
 
-def _cell(column, name, index, text):
+def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
     number = 0 if index is None else index
     place = f"{name}-{number}-{escape(column.key)}"
     label = escape(f"{column.label}, row {number + 1}")
@@ -259,7 +268,7 @@ def _cell(column, name, index, text):
     )
 
 
-def _bare(column, text, system="metric"):
+def _bare(column: Cell, text: str, system: str = "metric") -> str:
     """A number's text without the unit that stands in the column's heading."""
     if not isinstance(column, Number):
         return text

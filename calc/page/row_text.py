@@ -4,10 +4,17 @@ Rows are parted by ";" and cells by ","; "!" before one of these three signs tak
 Cells missing at the end of a row take their column's default.
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
 MARKS = "!,;"
 
 
-def encode(rows):
+def encode(rows: Iterable[Iterable[str]]) -> str:
     """Rows of cell texts as one text.
 
     >>> encode((("Cabin 1", "12,5 m"), ("Hose", "")))
@@ -16,13 +23,15 @@ def encode(rows):
     return ";".join(",".join(_escaped(cell) for cell in row) for row in rows)
 
 
-def decode(text):
+def decode(text: str) -> tuple[tuple[str, ...], ...]:
     """Rows of cell texts, trimmed; an empty text is no row.
 
     >>> decode("Cabin 1,12!,5 m;Hose")
     (('Cabin 1', '12,5 m'), ('Hose',))
     """
-    rows, cells, cell = [], [], []
+    rows: list[tuple[str, ...]] = []
+    cells: list[str] = []
+    cell: list[str] = []
     signs = iter(text)
     for sign in signs:
         if sign == "!":
@@ -41,5 +50,5 @@ def decode(text):
     return tuple(row for row in rows if row != ("",))
 
 
-def _escaped(cell):
+def _escaped(cell: str) -> str:
     return "".join(f"!{sign}" if sign in MARKS else sign for sign in cell)

@@ -33,7 +33,7 @@ class Fitting:
 _ONE_INCH = 0.023  # f_T of 1 in pipe, -: Crane TP-410 page A-26, from memory
 
 
-def _crane(key, name, diameters):
+def _crane(key: str, name: str, diameters: float) -> Fitting:
     source = "Crane TP-410, from memory"
     return Fitting(key, name, diameters * _ONE_INCH, source, diameters)
 
@@ -59,7 +59,7 @@ FITTINGS = (
 BY_KEY = {fitting.key: fitting for fitting in FITTINGS}
 
 
-def turbulent_factor(bore_m):
+def turbulent_factor(bore_m: float) -> float:
     """Friction factor of clean commercial steel in fully turbulent flow, f_T.
 
     f_T = 0.25 / lg((eps/D)/3.7)^2, eps = 0.046 mm
@@ -73,7 +73,7 @@ def turbulent_factor(bore_m):
     return 0.25 / math.log10(_STEEL_ROUGHNESS / bore_m / 3.7) ** 2
 
 
-def fitting_coefficient(fitting, bore_m):
+def fitting_coefficient(fitting: Fitting, bore_m: float) -> float:
     """Loss coefficient of a fitting in a pipe of this bore.
 
     K = (L/D) f_T, or the fitting's own K where it has no L/D
@@ -84,7 +84,7 @@ def fitting_coefficient(fitting, bore_m):
     return fitting.k if fitting.diameters is None else fitting.diameters * factor
 
 
-def velocity(flow_m3s, bore_m):
+def velocity(flow_m3s: float, bore_m: float) -> float:
     """Mean speed in a full round pipe.
 
     v = Q / (pi D^2 / 4)
@@ -95,7 +95,7 @@ def velocity(flow_m3s, bore_m):
     return flow_m3s / (math.pi / 4 * bore_m**2)
 
 
-def reynolds(velocity_ms, bore_m, kinematic_m2s):
+def reynolds(velocity_ms: float, bore_m: float, kinematic_m2s: float) -> float:
     """Reynolds number.
 
     Re = v D / nu
@@ -105,7 +105,7 @@ def reynolds(velocity_ms, bore_m, kinematic_m2s):
     return abs(velocity_ms) * bore_m / kinematic_m2s
 
 
-def friction_factor(re, relative_roughness):
+def friction_factor(re: float, relative_roughness: float) -> float:
     """Darcy friction factor: 64/Re below Re 2040, Colebrook from there on.
 
     1/sqrt(f) = -2 lg(eps/(3.7 D) + 2.51/(Re sqrt(f)))
@@ -131,7 +131,7 @@ def friction_factor(re, relative_roughness):
     return 1.0 / (x * x)
 
 
-def design_factor(re, relative_roughness):
+def design_factor(re: float, relative_roughness: float) -> float:
     """Darcy friction factor in use for pipes and networks: never falling loss, no jump.
 
     ``friction_factor`` below Re 2040 and from Re 4000; between them f Re^2 (proportional to the
@@ -146,7 +146,7 @@ def design_factor(re, relative_roughness):
     return _f_re2(re, relative_roughness)[0] / re**2
 
 
-def darcy_weisbach(factor, length_m, bore_m, velocity_ms):
+def darcy_weisbach(factor: float, length_m: float, bore_m: float, velocity_ms: float) -> float:
     """Head lost to friction in a straight pipe.
 
     h_f = f L/D v^2/(2 g)
@@ -156,7 +156,9 @@ def darcy_weisbach(factor, length_m, bore_m, velocity_ms):
     return factor * length_m / bore_m * velocity_ms**2 / (2.0 * GRAVITY)
 
 
-def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
+def pipe_loss(
+    flow_m3s: float, bore_m: float, length_m: float, roughness_m: float, kinematic_m2s: float
+) -> float:
     """Head lost to friction at a flow, Darcy-Weisbach with ``design_factor``.
 
     h_f = f(Re, eps/D) L/D v^2/(2 g)
@@ -174,7 +176,7 @@ def pipe_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s):
     return darcy_weisbach(factor, length_m, bore_m, speed)
 
 
-def hazen_williams(flow_m3s, bore_m, length_m, c):
+def hazen_williams(flow_m3s: float, bore_m: float, length_m: float, c: float) -> float:
     """Head lost to friction by the Hazen-Williams formula, for cold water only.
 
     h_f = 10.67 L Q^1.852 / (C^1.852 D^4.8704)
@@ -187,7 +189,7 @@ def hazen_williams(flow_m3s, bore_m, length_m, c):
     return 10.67 * length_m * flow_m3s**1.852 / (c**1.852 * bore_m**4.8704)
 
 
-def local_loss(k, velocity_ms):
+def local_loss(k: float, velocity_ms: float) -> float:
     """Head lost in fittings.
 
     h_m = K v^2/(2 g)
@@ -196,7 +198,7 @@ def local_loss(k, velocity_ms):
     return k * velocity_ms**2 / (2.0 * GRAVITY)
 
 
-def christiansen(outlets, exponent):
+def christiansen(outlets: int, exponent: float) -> float:
     """Share of the full-flow friction lost in a lateral of equal, evenly spaced outlets.
 
     F = 1/(m+1) + 1/(2 N) + sqrt(m-1)/(6 N^2)
@@ -212,7 +214,14 @@ def christiansen(outlets, exponent):
     return 1 / (exponent + 1) + 1 / (2 * n) + math.sqrt(exponent - 1) / (6 * n * n)
 
 
-def total_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k):
+def total_loss(
+    flow_m3s: float,
+    bore_m: float,
+    length_m: float,
+    roughness_m: float,
+    kinematic_m2s: float,
+    k: float,
+) -> float:
     """Head lost in a straight pipe and its fittings together.
 
     h = h_f + h_m
@@ -224,7 +233,14 @@ def total_loss(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k):
     return straight + local_loss(k, velocity(flow_m3s, bore_m))
 
 
-def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
+def flow_for_loss(
+    head_m: float,
+    bore_m: float,
+    length_m: float,
+    roughness_m: float,
+    kinematic_m2s: float,
+    k: float = 0.0,
+) -> float:
     """The flow that a head drives through a pipe with fittings.
 
     Solves total_loss(Q) = h for Q by bracketing.
@@ -236,7 +252,7 @@ def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
     if head_m == 0:
         return 0.0
 
-    def short(flow):
+    def short(flow: float) -> float:
         return total_loss(flow, bore_m, length_m, roughness_m, kinematic_m2s, k) - head_m
 
     area = math.pi / 4 * bore_m**2
@@ -246,7 +262,14 @@ def flow_for_loss(head_m, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
     return solve.root(short, 0.0, high, 1e-12 * high)
 
 
-def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0):
+def loss_and_slope(
+    flow_m3s: float,
+    bore_m: float,
+    length_m: float,
+    roughness_m: float,
+    kinematic_m2s: float,
+    k: float = 0.0,
+) -> tuple[float, float]:
     """Head loss and its slope dh/dQ, for a network solver: continuous and rising throughout.
 
     Equal to ``total_loss`` (``design_factor`` bridges Re 2040 to 4000).  Odd in the flow.
@@ -266,7 +289,7 @@ def loss_and_slope(flow_m3s, bore_m, length_m, roughness_m, kinematic_m2s, k=0.0
     return math.copysign(head, flow_m3s) if flow_m3s else 0.0, rise
 
 
-def _f_re2(re, relative):
+def _f_re2(re: float, relative: float) -> tuple[float, float]:
     """f Re^2 and its slope by Re, bridged between laminar and turbulent."""
     if re <= LAMINAR_LIMIT:
         return 64.0 * re, 64.0

@@ -7,7 +7,7 @@ from calc.units import PSI
 
 
 def fahrenheit(degrees: float) -> float:
-    """A temperature in degF as K.  Source: NIST SP 811."""
+    """A temperature as K.  degrees: degF, any number.  Source: NIST SP 811."""
     return 273.15 + (degrees - 32) * 5 / 9
 
 

@@ -323,7 +323,10 @@ def largest(spare: Callable[[float], float], most: float) -> float:
 
 
 def larger_pipes(pipe: pipes.Pipe, sizes_up: int) -> tuple[pipes.Pipe, ...]:
-    """The next sizes of the same kind with a wider bore, narrowest first; none for an own pipe."""
+    """The next sizes of the same kind with a wider bore, narrowest first; none for an own pipe.
+
+    sizes_up: how many, 0 or more.
+    """
     if pipe.kind not in pipes.KINDS:
         return ()
     wider = [one for one in pipes.sizes(pipe.kind) if one.inside_m > pipe.inside_m]

@@ -5,14 +5,22 @@ for plastics and the nominal wall for metals, so that friction is for the widest
 new plastic pipe may have and a typical metal one; hoses are by bore.
 """
 
+from __future__ import annotations
+
 import itertools
 from dataclasses import dataclass
 from functools import cache
+from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.errors import InputError, require
 from calc.pipe.tables import TABLES
 from calc.units import INCH
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from calc.pipe.tables import PipeTable, Row
 
 
 @dataclass(frozen=True)
@@ -40,7 +48,7 @@ _TABLE = {table.key: table for table in TABLES}
 
 
 @cache
-def sizes(kind):
+def sizes(kind: str) -> tuple[Pipe, ...]:
     """Every size of a kind, smallest bore first.
 
     kind: a key of ``KINDS``.  Returns a tuple of ``Pipe``.  Raises InputError if unknown.
@@ -51,7 +59,7 @@ def sizes(kind):
     return tuple(sorted((_pipe(table, row) for row in table.rows), key=lambda p: p.inside_m))
 
 
-def _pipe(table, row):
+def _pipe(table: PipeTable, row: Row) -> Pipe:
     size, name, outside, wall, rating = row
     return Pipe(
         table.key,
@@ -71,7 +79,7 @@ def _pipe(table, row):
     )
 
 
-def pipe(kind, size):
+def pipe(kind: str, size: str) -> Pipe:
     """One size of a kind. Raises InputError, naming "kind" or "size", if there is none."""
     for candidate in sizes(kind):
         if candidate.size == size:
@@ -79,7 +87,7 @@ def pipe(kind, size):
     raise InputError(f"“{size}” is not a size of {KINDS[kind]}.", name="size")
 
 
-def own_pipe(bore_m, roughness_m):
+def own_pipe(bore_m: float, roughness_m: float) -> Pipe:
     """A pipe by its measured bore and roughness (m); no rating is known.
 
     bore_m: 1 mm to 1 m; roughness_m: 0 to 5 % of the bore.  Raises RangeError outside.
@@ -94,7 +102,7 @@ def own_pipe(bore_m, roughness_m):
     )  # fmt: skip
 
 
-def rating_at(pipe, temperature_k):
+def rating_at(pipe: Pipe, temperature_k: float) -> float:
     """Pressure rating at a water temperature, by the standard's reduction with heat.
 
     Straight lines between the table's points; below the first point the first factor.
@@ -111,7 +119,7 @@ def rating_at(pipe, temperature_k):
     return pipe.rating_pa * _between(points, temperature_k)
 
 
-def hottest_k(pipe):
+def hottest_k(pipe: Pipe) -> float | None:
     """The hottest a pipe's kind may get, K; None where no rating is known."""
     return None if pipe.rating_pa is None else _TABLE[pipe.kind].derating[-1][0]
 
@@ -128,7 +136,7 @@ def too_hot(pipe: Pipe, heat_k: float, water_k: float) -> bool:
     return heat_k > limit + 1e-9 or (water_k > practice.HOT_FROM + 1e-9 and not pipe.hot)
 
 
-def _between(points, x):
+def _between(points: Sequence[tuple[float, float]], x: float) -> float:
     if x <= points[0][0]:
         return points[0][1]
     for (x0, y0), (x1, y1) in itertools.pairwise(points):
@@ -137,7 +145,7 @@ def _between(points, x):
     return points[-1][1]
 
 
-def hoop_rating(design_stress_pa, outside_m, wall_m):
+def hoop_rating(design_stress_pa: float, outside_m: float, wall_m: float) -> float:
     """Pressure that brings a wall to its design stress.
 
     p = 2 S t / (D - t)

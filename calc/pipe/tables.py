@@ -4,10 +4,20 @@ The numbers were recalled, then checked in ``tests/reference`` against a library
 tables and the rating formula of each standard; what is only recalled says "from memory".
 """
 
-from dataclasses import dataclass
+from __future__ import annotations
 
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc.pipe import dimensions as inch
 from calc.pipe import heat
 from calc.units import INCH, PSI
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    Inches = Mapping[str, float]  # by key of the size
+    Row = tuple[str, str, float, float, float | None]  # key, name, outside m, wall m, rating Pa
 
 
 @dataclass(frozen=True)
@@ -20,9 +30,9 @@ class PipeTable:
     key: str
     label: str
     short: str
-    rows: tuple
+    rows: tuple[Row, ...]
     rating_at_k: float
-    derating: tuple
+    derating: tuple[tuple[float, float], ...]
     roughness_m: float
     hazen_williams_c: float
     source: str
@@ -39,40 +49,9 @@ _NAMES = {
     "1.25": "1 1/4 in", "1.5": "1 1/2 in", "2": "2 in", "2.5": "2 1/2 in", "3": "3 in",
     "4": "4 in",
 }  # fmt: skip
-# outside diameters of iron-pipe sizes, in: ASME B36.10M
-_IPS = {
-    "0.5": 0.840, "0.75": 1.050, "1": 1.315, "1.25": 1.660, "1.5": 1.900, "2": 2.375,
-    "2.5": 2.875, "3": 3.500, "4": 4.500,
-}  # fmt: skip
-# schedule 40 and 80 walls, in: ASTM D1785 table 2 (the same as ASME B36.10M)
-_SCH40 = {
-    "0.5": 0.109, "0.75": 0.113, "1": 0.133, "1.25": 0.140, "1.5": 0.145, "2": 0.154,
-    "2.5": 0.203, "3": 0.216, "4": 0.237,
-}  # fmt: skip
-_SCH80 = {
-    "0.5": 0.147, "0.75": 0.154, "1": 0.179, "1.25": 0.191, "1.5": 0.200, "2": 0.218,
-    "2.5": 0.276, "3": 0.300, "4": 0.337,
-}  # fmt: skip
-# least walls of SDR series, in: ASTM D2241 table 2 (outside / SDR, at least 0.060 in)
-_SDR21 = {
-    "0.75": 0.060, "1": 0.063, "1.25": 0.079, "1.5": 0.090, "2": 0.113, "2.5": 0.137, "3": 0.167,
-    "4": 0.214,
-}  # fmt: skip
-_SDR26 = {
-    "1": 0.060, "1.25": 0.064, "1.5": 0.073, "2": 0.091, "2.5": 0.110, "3": 0.135, "4": 0.173,
-}  # fmt: skip
-# pressure ratings of PVC 1120 at 73 degF, psi: ASTM D1785 table X1.1
-_SCH40_PSI = {
-    "0.5": 600, "0.75": 480, "1": 450, "1.25": 370, "1.5": 330, "2": 280, "2.5": 300, "3": 260,
-    "4": 220,
-}  # fmt: skip
-_SCH80_PSI = {
-    "0.5": 850, "0.75": 690, "1": 630, "1.25": 520, "1.5": 470, "2": 400, "2.5": 420, "3": 370,
-    "4": 320,
-}  # fmt: skip
 
 
-def _inch_rows(outside, wall, rating):
+def _inch_rows(outside: Inches, wall: Inches, rating: Mapping[str, float]) -> tuple[Row, ...]:
     return tuple(
         (
             s,
@@ -85,46 +64,28 @@ def _inch_rows(outside, wall, rating):
     )
 
 
-def _copper_bar(outside, wall):
+def _copper_bar(outside: float, wall: float) -> float:
     """Rated pressure (bar) of annealed tube whose wall is 10 % under: 2 S t / (D - 0.8 t)."""
     least = 0.9 * wall
     return 2 * heat.COPPER_STRESS * least / (outside - 0.8 * least) / 1e5
 
 
-def _metric_rows(walls, bar):
+def _metric_rows(walls: Mapping[int, float], bar: float) -> tuple[Row, ...]:
     return tuple((str(d), f"{d} mm", d * 1e-3, wall * 1e-3, bar * 1e5) for d, wall in walls.items())
 
 
-def _bore_rows(bores, bar):
+def _bore_rows(bores: tuple[tuple[str, str, float], ...], bar: float) -> tuple[Row, ...]:
     """Rows by bore: (key, name, bore m); outside is the bore, wall nothing."""
     return tuple((key, name, bore, 0.0, bar * 1e5) for key, name, bore in bores)
 
 
-def _sidr_rows(ratio, psi):
+def _sidr_rows(ratio: float, psi: float) -> tuple[Row, ...]:
     """Insert-fit PE by controlled inside diameter: ASTM D2239, IDs of iron-pipe sizes."""
     inside = {"0.5": 0.622, "0.75": 0.824, "1": 1.049, "1.25": 1.380, "1.5": 1.610, "2": 2.067}
     walls = {s: max(d / ratio, 0.060) for s, d in inside.items()}
     outside = {s: inside[s] + 2 * walls[s] for s in inside}
-    return _inch_rows(outside, walls, {s: psi for s in inside})
+    return _inch_rows(outside, walls, dict.fromkeys(inside, psi))
 
-
-# copper water tube: outside = nominal + 1/8 in; walls of ASTM B88 table 1
-_CU_OD = {"0.5": 0.625, "0.75": 0.875, "1": 1.125, "1.25": 1.375, "1.5": 1.625, "2": 2.125}
-_CU_L = {"0.5": 0.040, "0.75": 0.045, "1": 0.050, "1.25": 0.055, "1.5": 0.060, "2": 0.070}
-_CU_K = {"0.5": 0.049, "0.75": 0.065, "1": 0.065, "1.25": 0.065, "1.5": 0.072, "2": 0.083}
-_CU_M = {"0.5": 0.028, "0.75": 0.032, "1": 0.035, "1.25": 0.042, "1.5": 0.049, "2": 0.058}
-# rated internal pressure of annealed tube at 100 degF, psi: Copper Tube Handbook table 3
-_CU_L_PSI = {"0.5": 722, "0.75": 582, "1": 494, "1.25": 439, "1.5": 408, "2": 364}
-_CU_K_PSI = {"0.5": 891, "0.75": 852, "1": 655, "1.25": 532, "1.5": 494, "2": 435}
-_CU_M_PSI = {"0.5": 494, "0.75": 407, "1": 337, "1.25": 338, "1.5": 331, "2": 299}
-# PEX SDR 9: outside as copper tube; walls of ASTM F876 table 3
-_PEX_WALL = {
-    "0.375": 0.070, "0.5": 0.070, "0.75": 0.097, "1": 0.125, "1.25": 0.153, "1.5": 0.181,
-    "2": 0.236,
-}  # fmt: skip
-_PEX_OD = {"0.375": 0.500, **_CU_OD}
-# CPVC SDR 11: outside as copper tube; least walls of ASTM D2846 table 2 (at least 0.068 in)
-_CPVC_WALL = {"0.5": 0.068, "0.75": 0.080, "1": 0.102, "1.25": 0.125, "1.5": 0.148, "2": 0.193}
 
 TABLES = (
     PipeTable(
@@ -179,7 +140,7 @@ TABLES = (
         "pvc40",
         "PVC schedule 40",
         "PVC schedule 40",
-        _inch_rows(_IPS, _SCH40, _SCH40_PSI),
+        _inch_rows(inch.IPS, inch.SCH40, inch.SCH40_PSI),
         heat.fahrenheit(73),
         heat.PVC_HEAT,
         PLASTIC,
@@ -190,7 +151,7 @@ TABLES = (
         "pvc80",
         "PVC schedule 80",
         "PVC schedule 80",
-        _inch_rows(_IPS, _SCH80, _SCH80_PSI),
+        _inch_rows(inch.IPS, inch.SCH80, inch.SCH80_PSI),
         heat.fahrenheit(73),
         heat.PVC_HEAT,
         PLASTIC,
@@ -201,7 +162,7 @@ TABLES = (
         "pvc-sdr21",
         "PVC SDR 21 (200 psi)",
         "PVC SDR 21",
-        _inch_rows(_IPS, _SDR21, dict.fromkeys(_SDR21, 200)),
+        _inch_rows(inch.IPS, inch.SDR21, dict.fromkeys(inch.SDR21, 200)),
         heat.fahrenheit(73),
         heat.PVC_HEAT,
         PLASTIC,
@@ -212,7 +173,7 @@ TABLES = (
         "pvc-sdr26",
         "PVC SDR 26 (160 psi)",
         "PVC SDR 26",
-        _inch_rows(_IPS, _SDR26, dict.fromkeys(_SDR26, 160)),
+        _inch_rows(inch.IPS, inch.SDR26, dict.fromkeys(inch.SDR26, 160)),
         heat.fahrenheit(73),
         heat.PVC_HEAT,
         PLASTIC,
@@ -223,7 +184,7 @@ TABLES = (
         "cpvc11",
         "CPVC SDR 11 (inch)",
         "CPVC SDR 11",
-        _inch_rows(_CU_OD, _CPVC_WALL, dict.fromkeys(_CPVC_WALL, 400)),
+        _inch_rows(inch.CU_OD, inch.CPVC_WALL, dict.fromkeys(inch.CPVC_WALL, 400)),
         heat.fahrenheit(73),
         heat.CPVC_HEAT,
         PLASTIC,
@@ -235,7 +196,7 @@ TABLES = (
         "pex-in",
         "PEX SDR 9 (inch)",
         "PEX SDR 9",
-        _inch_rows(_PEX_OD, _PEX_WALL, {s: 160 for s in _PEX_WALL}),
+        _inch_rows(inch.PEX_OD, inch.PEX_WALL, dict.fromkeys(inch.PEX_WALL, 160)),
         heat.fahrenheit(73),
         heat.PEX_HEAT,
         PLASTIC,
@@ -259,7 +220,7 @@ TABLES = (
         "copper-l",
         "Copper type L",
         "copper type L",
-        _inch_rows(_CU_OD, _CU_L, _CU_L_PSI),
+        _inch_rows(inch.CU_OD, inch.CU_L, inch.CU_L_PSI),
         heat.fahrenheit(100),
         heat.COPPER_HEAT,
         COPPER,
@@ -271,7 +232,7 @@ TABLES = (
         "copper-k",
         "Copper type K",
         "copper type K",
-        _inch_rows(_CU_OD, _CU_K, _CU_K_PSI),
+        _inch_rows(inch.CU_OD, inch.CU_K, inch.CU_K_PSI),
         heat.fahrenheit(100),
         heat.COPPER_HEAT,
         COPPER,
@@ -283,7 +244,7 @@ TABLES = (
         "copper-m",
         "Copper type M",
         "copper type M",
-        _inch_rows(_CU_OD, _CU_M, _CU_M_PSI),
+        _inch_rows(inch.CU_OD, inch.CU_M, inch.CU_M_PSI),
         heat.fahrenheit(100),
         heat.COPPER_HEAT,
         COPPER,
@@ -321,7 +282,7 @@ TABLES = (
         "steel",
         "Galvanised steel schedule 40",
         "galvanised steel",
-        _inch_rows(_IPS, _SCH40, dict.fromkeys(_SCH40, 300)),
+        _inch_rows(inch.IPS, inch.SCH40, dict.fromkeys(inch.SCH40, 300)),
         heat.fahrenheit(150),
         heat.CLASS_150_HEAT,
         GALVANISED,

@@ -5,14 +5,22 @@ diaphragm pump, whose flow hardly falls with pressure.  Both answer the same
 questions.  Flows in m3/s, heads in m, powers in W, speed as a share of full.
 """
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError, require
 from calc.pump.points import POINT_DENSITY, BestPoint, Point, check, efficiency, vertex
 from calc.solve import Monotone, root
 from calc.units import GRAVITY
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    End = tuple[float, float, float]  # flow, head, slope
 
 FURTHEST_FIRST = 0.5  # the first flow given may be so much of the last (our rule)
 
@@ -27,15 +35,15 @@ class Pump:
 
     name: str
     points: tuple[Point, ...]
-    _cache: dict = field(default_factory=dict, compare=False, repr=False)
+    _cache: dict[str, Any] = field(default_factory=dict, compare=False, repr=False)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         ordered = tuple(sorted(self.points, key=lambda point: point.flow))
         object.__setattr__(self, "points", ordered)
         check(ordered)
         self._check_start()
 
-    def _check_start(self):
+    def _check_start(self) -> None:
         if self.points[0].flow > FURTHEST_FIRST * self.points[-1].flow:
             raise InputError(
                 "The table starts too far from zero flow to tell the shut-off head. "
@@ -45,26 +53,26 @@ class Pump:
     # The curve at full speed -----------------------------------------------
 
     @cached_property
-    def _curve(self):
+    def _curve(self) -> Monotone:
         return Monotone(tuple(p.flow for p in self.points), tuple(p.head for p in self.points))
 
     @property
-    def largest_flow(self):
+    def largest_flow(self) -> float:
         """Last flow of the table, m3/s."""
         return self.points[-1].flow
 
     @property
-    def least_head(self):
+    def least_head(self) -> float:
         """Head at the last flow of the table, m."""
         return self.points[-1].head
 
     @cached_property
-    def shut_off_head(self):
+    def shut_off_head(self) -> float:
         """Head at zero flow and full speed, m (a parabola leads there from the first point)."""
         return self._full(0.0)[0]
 
     @cached_property
-    def _ends(self):
+    def _ends(self) -> tuple[End, End, float]:
         """(flow, head, slope) at the first point and at the last, slopes below zero."""
         (a, b), (y, z) = self.points[:2], self.points[-2:]
         start, end = self._curve.slope(a.flow), self._curve.slope(z.flow)
@@ -72,7 +80,7 @@ class Pump:
         back = (b.head - a.head) / (b.flow - a.flow)
         return (a.flow, a.head, start), (z.flow, z.head, min(end, chord)), back
 
-    def _full(self, flow):
+    def _full(self, flow: float) -> tuple[float, float]:
         """(head, slope) at full speed, carried on beyond both ends so that it always falls."""
         (first, top, start), (last, bottom, end), back = self._ends
         if first <= flow <= last:
@@ -85,13 +93,13 @@ class Pump:
         return head + back * flow, back
 
     @staticmethod
-    def _below_first(flow, first, top, start):
+    def _below_first(flow: float, first: float, top: float, start: float) -> tuple[float, float]:
         # H = H_0 - k Q**2 through the first point with its slope.
         return top - start * first / 2 * (1 - (flow / first) ** 2), start * flow / first
 
     # Speed -----------------------------------------------------------------
 
-    def head_and_slope(self, flow, speed=1.0):
+    def head_and_slope(self, flow: float, speed: float = 1.0) -> tuple[float, float]:
         """(H, dH/dQ) for a network solver: no checks, carried on beyond the table's ends.
 
         flow: m3/s, any; speed: share of full, > 0.  Returns (m, s/m2).
@@ -100,11 +108,11 @@ class Pump:
         head, slope = self._full(flow / speed)
         return speed * speed * head, speed * slope
 
-    def most_flow(self, speed=1.0):
+    def most_flow(self, speed: float = 1.0) -> float:
         """The largest flow the table covers at this speed, m3/s."""
         return speed * self.largest_flow
 
-    def head_at(self, flow, speed=1.0):
+    def head_at(self, flow: float, speed: float = 1.0) -> float:
         """Head at a flow and speed.
 
         H(Q, s) = s**2 * H_1(Q / s)
@@ -116,7 +124,7 @@ class Pump:
         _check_flow(flow, self.most_flow(speed))
         return self.head_and_slope(flow, speed)[0]
 
-    def flow_at(self, head, speed=1.0):
+    def flow_at(self, head: float, speed: float = 1.0) -> float:
         """Flow at which the pump gives a head: ``head_at`` turned round.
 
         head: m, from the head at the end of the table to the shut-off head at
@@ -128,7 +136,7 @@ class Pump:
         _check_head(head, bottom, top, "The pump's curve does not reach this head.")
         return _falling_root(lambda flow: self.head_and_slope(flow, speed)[0], head, most)
 
-    def speed_for(self, flow, head):
+    def speed_for(self, flow: float, head: float) -> float:
         """Speed at which the pump gives this head at this flow.
 
         s: s**2 * H_1(Q / s) = H
@@ -148,7 +156,7 @@ class Pump:
             return slowest
         return root(lambda s: self.head_and_slope(flow, s)[0] - head, slowest, 1.0, 1e-10)
 
-    def _slowest(self, flow):
+    def _slowest(self, flow: float) -> float:
         return max(0.05, flow / self.largest_flow)
 
     def slowed_to(self, flow: float, head: float) -> float:
@@ -172,18 +180,18 @@ class Pump:
 
     # Efficiency and power --------------------------------------------------
 
-    def _full_speed_flow(self, flow, speed):
+    def _full_speed_flow(self, flow: float, speed: float) -> float:
         """The flow on the full-speed curve that is similar to ``flow`` at ``speed``."""
         return flow / speed
 
-    def efficiency_at(self, flow, speed=1.0):
+    def efficiency_at(self, flow: float, speed: float = 1.0) -> float | None:
         """The pump's own efficiency (shaft to water), a share; None where the table has none.
 
         Raises RangeError past the figures given.
         """
         return self._looked_up("efficiency", flow, speed)
 
-    def shaft_power_at(self, flow, speed, density):
+    def shaft_power_at(self, flow: float, speed: float, density: float) -> float | None:
         """Power on the shaft, W, from the table's shaft power or efficiency; None without either.
 
         P_s = s**3 * P_1(Q / s) * rho / rho_0, or rho * g * Q * H / eta
@@ -198,7 +206,7 @@ class Pump:
             return None
         return density * GRAVITY * flow * self.head_at(flow, speed) / efficiency
 
-    def power_at(self, flow, speed, density):
+    def power_at(self, flow: float, speed: float, density: float) -> float | None:
         """Power drawn by the motor or controller, W, from the table's own column; None without it.
 
         P_e = s**3 * P_1(Q / s) * rho / rho_0
@@ -209,7 +217,7 @@ class Pump:
         return None if given is None else given * self._power_scale(speed) * density / POINT_DENSITY
 
     @staticmethod
-    def _power_scale(speed):
+    def _power_scale(speed: float) -> float:
         return speed**3
 
     def npsh_required_at(self, flow: float, speed: float = 1.0) -> float | None:
@@ -224,9 +232,10 @@ class Pump:
         similar = self._looked_up("npsh", flow, speed)
         if similar is None or speed >= 1.0:
             return None if similar is None else similar * speed**2
-        return max(similar * speed**2, self._looked_up("npsh", flow, 1.0))
+        full = self._looked_up("npsh", flow, 1.0)
+        return similar * speed**2 if full is None else max(similar * speed**2, full)
 
-    def _column(self, name):
+    def _column(self, name: str) -> tuple[Monotone | None, list[tuple[float, float]]]:
         """Interpolation of an optional column (None with fewer than two figures)."""
         if name not in self._cache:
             given = [
@@ -238,7 +247,7 @@ class Pump:
             self._cache[name] = (curve, given)
         return self._cache[name]
 
-    def _looked_up(self, name, flow, speed):
+    def _looked_up(self, name: str, flow: float, speed: float) -> float | None:
         curve, given = self._column(name)
         if curve is None:
             return None
@@ -248,13 +257,13 @@ class Pump:
         return curve(min(max(similar, given[0][0]), given[-1][0]))
 
     @cached_property
-    def best(self):
+    def best(self) -> BestPoint | None:
         """The best-efficiency point at full speed; None without efficiency or power.
 
         A parabola through the highest figure and its neighbours.
         """
-        shares = [(point.flow, efficiency(point)) for point in self.points]
-        shares = [(flow, share) for flow, share in shares if share is not None]
+        every = ((point.flow, efficiency(point)) for point in self.points)
+        shares = [(flow, share) for flow, share in every if share is not None]
         if len(shares) < 3:
             return None
         top = max(range(len(shares)), key=lambda index: shares[index][1])
@@ -273,27 +282,27 @@ class DisplacementPump(Pump):
     depending on the head only.
     """
 
-    def _check_start(self):
+    def _check_start(self) -> None:
         if self.points[0].head <= 0:
             raise InputError(
                 "The table needs a head above zero: what the pump gives under pressure."
             )
 
     @staticmethod
-    def _below_first(_flow, _first, top, _start):
+    def _below_first(_flow: float, _first: float, top: float, _start: float) -> tuple[float, float]:
         return top, 0.0
 
-    def _shift(self, speed):
+    def _shift(self, speed: float) -> float:
         return (1 - speed) * self.largest_flow
 
-    def head_and_slope(self, flow, speed=1.0):
+    def head_and_slope(self, flow: float, speed: float = 1.0) -> tuple[float, float]:
         """(H, dH/dQ) for a network solver; see ``Pump.head_and_slope``.
 
         H(Q, s) = H_1(Q + (1 - s) * Q_free)
         """
         return self._full(flow + self._shift(speed))
 
-    def most_flow(self, speed=1.0):
+    def most_flow(self, speed: float = 1.0) -> float:
         """The largest flow the table covers at this speed, m3/s."""
         return speed * self.largest_flow
 
@@ -309,11 +318,11 @@ class DisplacementPump(Pump):
             return ends
         return root(lambda s: self.head_and_slope(flow, s)[0] - head, ends, 1.0, 1e-10)
 
-    def _full_speed_flow(self, flow, speed):
+    def _full_speed_flow(self, flow: float, speed: float) -> float:
         return flow + self._shift(speed)
 
     @staticmethod
-    def _power_scale(speed):
+    def _power_scale(speed: float) -> float:
         # At the same head the torque is the same: power goes with speed.
         return speed
 
@@ -325,24 +334,24 @@ class DisplacementPump(Pump):
         return self._looked_up("npsh", flow, speed)
 
 
-def _check_speed(speed):
+def _check_speed(speed: float) -> None:
     require("speed", speed, 0.05, 1.5, "percent", "Give the speed as a share of full speed.")
 
 
-def _check_flow(flow, most):
+def _check_flow(flow: float, most: float) -> None:
     # A root found at the very end of the curve is on it, give or take its last bits.
     if not 0.0 <= flow <= most * (1 + 1e-9):
         remedy = "The pump's table ends there: add a row with a larger flow, or ask for less."
         require("flow", flow, 0.0, most, "flow", remedy)
 
 
-def _check_head(head, bottom, top, remedy):
+def _check_head(head: float, bottom: float, top: float, remedy: str) -> None:
     slack = 1e-9 * top  # as above
     if not bottom - slack <= head <= top + slack:
         require("head", head, bottom, top, "head", remedy)
 
 
-def _falling_root(function, wanted, most):
+def _falling_root(function: Callable[[float], float], wanted: float, most: float) -> float:
     """x in 0..most where a falling function is ``wanted``; the ends belong to it."""
     if function(0.0) <= wanted:
         return 0.0

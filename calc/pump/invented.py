@@ -4,23 +4,27 @@ Their curves are drawn to look like small solar pumps of today; use your own
 pump's table for real work.
 """
 
+from __future__ import annotations
+
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.points import Point
 from calc.units import LITRE, MINUTE
 
+Rows = tuple[tuple[float, float, float, float], ...]
+
 LPM = LITRE / MINUTE  # m3/s
 
 
-def _centrifugal(name, rows):
+def _centrifugal(name: str, rows: Rows) -> Pump:
     """Rows: flow L/min, head m, power drawn W, NPSH required m."""
     return Pump(name, tuple(_point(*row) for row in rows))
 
 
-def _diaphragm(name, rows):
+def _diaphragm(name: str, rows: Rows) -> DisplacementPump:
     return DisplacementPump(name, tuple(_point(*row) for row in rows))
 
 
-def _point(flow, head, power, npsh):
+def _point(flow: float, head: float, power: float, npsh: float) -> Point:
     return Point(flow=flow * LPM, head=head, power=power, npsh=npsh)
 
 

@@ -7,12 +7,20 @@ head, W or hp a power, % an efficiency; a column named NPSH is the NPSH
 required.  Every error names the row.
 """
 
+from __future__ import annotations
+
 import re
 from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.pump.points import POINT_DENSITY, Point
 from calc.units import GRAVITY, QUANTITIES, parse
+
+if TYPE_CHECKING:
+    from calc.units import Unit
+
+    Line = tuple[int, list[str]]  # number of the row as pasted, cells
 
 MOST_ROWS = 60  # rows read from one table
 
@@ -32,10 +40,10 @@ class Column:
     name: str
     field: str | None
     quantity: str | None
-    unit: object | None
+    unit: Unit | None
 
 
-def read_points(text):
+def read_points(text: str) -> tuple[Point, ...]:
     """The points of a pasted table, in the order given.
 
     text: the table with its heading.  Returns a tuple of ``Point`` (flow in
@@ -61,7 +69,7 @@ def read_points(text):
     return tuple(_point(number, cells, columns) for number, cells in body)
 
 
-def _split(text):
+def _split(text: str) -> list[Line]:
     """[(row number as pasted, cells)] of the lines that are not empty."""
     lines = [(n, line.strip(" \r")) for n, line in enumerate(text.splitlines(), 1) if line.strip()]
     if len(lines) < 2:
@@ -72,7 +80,7 @@ def _split(text):
     return [(number, _cells(line, separator)) for number, line in lines]
 
 
-def _separator(lines):
+def _separator(lines: list[str]) -> str | None:
     """The mark between columns, told by the heading; None: spaces."""
     for mark in ("\t", ";", "|"):
         if mark in lines[0]:
@@ -84,12 +92,12 @@ def _separator(lines):
     return None
 
 
-def _comma_decimals(line):
+def _comma_decimals(line: str) -> bool:
     """Whether a line reads as numbers with decimal commas set apart by spaces."""
     return bool(re.fullmatch(r"[-\d.,]+(\s+[-\d.,]+)+", line)) and ", " not in line
 
 
-def _cells(line, separator):
+def _cells(line: str, separator: str | None) -> list[str]:
     if separator:
         outer = line.strip().strip("|") if separator == "|" else line
         return [cell.strip() for cell in outer.split(separator)]
@@ -101,9 +109,10 @@ def _cells(line, separator):
     return _worded(words)
 
 
-def _worded(words):
+def _worded(words: list[str]) -> list[str]:
     """Cells of a heading set apart by single spaces: each ends with its unit or at a number."""
-    cells, cell = [], []
+    cells: list[str] = []
+    cell: list[str] = []
     for word in words:
         if _number(word) is not None and cell:
             cells.append(" ".join(cell))
@@ -115,11 +124,11 @@ def _worded(words):
     return [*cells, " ".join(cell)] if cell else cells
 
 
-def _has_brackets(word):
+def _has_brackets(word: str) -> bool:
     return word[0] in "([" and word[-1] in ")]"
 
 
-def _turned(rows):
+def _turned(rows: list[Line]) -> list[Line]:
     """The rows with the heading on top, where the table was printed across the page."""
     labelled = [cells for _, cells in rows if cells and _number(cells[0]) is None]
     across = len(rows[0][1]) > 2 and len(labelled) == len(rows)
@@ -133,15 +142,15 @@ def _turned(rows):
     return [(column, list(cells)) for column, cells in enumerate(turned)]
 
 
-def _is_unit_row(cells):
+def _is_unit_row(cells: list[str]) -> bool:
     return any(_unit(cell)[1] for cell in cells) and all(_number(cell) is None for cell in cells)
 
 
-def _columns(row):
+def _columns(row: Line) -> list[Column]:
     return [_column(cell) for cell in row[1]]
 
 
-def _column(cell):
+def _column(cell: str) -> Column:
     """A ``Column`` from a heading such as "Flow (L/min)", "H, m" or "P1 [W]"."""
     found = re.fullmatch(r"(.*?)[\s,/]*[(\[](.*?)[)\]]\s*", cell) or re.fullmatch(
         r"(.*?)[\s,]+([^\s,]+)", cell
@@ -154,14 +163,14 @@ def _column(cell):
     if "npsh" in low:
         return Column(cell, "npsh", quantity, unit)
     field = {"flow": "flow", "head": "head", "pressure": "head", "percent": "efficiency"}.get(
-        quantity
+        str(quantity)
     )
     if quantity == "power":
         field = "shaft_power" if re.search(r"p ?2|shaft|brake|bhp", low) else "power"
     return Column(cell, field, quantity, unit)
 
 
-def _unit(symbol):
+def _unit(symbol: str) -> tuple[str, Unit] | tuple[None, None]:
     """(quantity key, unit) of a unit symbol; (None, None) where it is none of a pump table's."""
     symbol = symbol.strip().strip("()[]").replace("USgpm", "gpm").replace("US gpm", "gpm")
     if symbol.lower() in _BARE:
@@ -174,7 +183,7 @@ def _unit(symbol):
     return None, None
 
 
-def _check_columns(columns):
+def _check_columns(columns: list[Column]) -> None:
     fields = [column.field for column in columns]
     for column in columns:
         if column.unit is None and _USED.match(column.name):
@@ -195,13 +204,13 @@ def _check_columns(columns):
             )
 
 
-def _point(number, cells, columns):
+def _point(number: int, cells: list[str], columns: list[Column]) -> Point:
     if len(cells) != len(columns):
         raise InputError(
             f"Row {number} has {len(cells)} entries; the heading has {len(columns)}. "
             "Write one entry in each column, a dash where there is none."
         )
-    found = {}
+    found: dict[str, Any] = {}
     for cell, column in zip(cells, columns, strict=True):
         if column.field is None or cell in {"", "-", "–", "—"}:
             continue
@@ -214,7 +223,8 @@ def _point(number, cells, columns):
     return Point(**found, row=number)
 
 
-def _value(number, cell, column):
+def _value(number: int, cell: str, column: Column) -> float:
+    assert column.quantity and column.unit, "only columns with a unit have values"
     try:
         value = parse(cell, column.quantity, column.unit.symbol).value
     except InputError as error:
@@ -231,7 +241,7 @@ def _value(number, cell, column):
     return value
 
 
-def _number(cell):
+def _number(cell: str) -> float | None:
     try:
         return float(cell.replace(",", ".").replace("−", "-"))
     except ValueError:

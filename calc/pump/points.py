@@ -8,6 +8,9 @@ from calc.units import GRAVITY
 POINT_DENSITY = 998.2  # kg/m3, clean cold water near 20 degC, in which makers test
 
 
+Share = tuple[float, float]  # flow m3/s, efficiency -
+
+
 @dataclass(frozen=True)
 class Point:
     """One row: flow (m3/s), head (m), and where given efficiency (share), powers (W), NPSH (m).
@@ -45,7 +48,7 @@ def efficiency(point: Point) -> float | None:
     return POINT_DENSITY * GRAVITY * point.flow * point.head / power if power else None
 
 
-def vertex(left: tuple, middle: tuple, right: tuple) -> BestPoint:
+def vertex(left: Share, middle: Share, right: Share) -> BestPoint:
     """Top of the parabola through three (flow, share) points."""
     (x0, y0), (x1, y1), (x2, y2) = left, middle, right
     first, second = (y1 - y0) / (x1 - x0), (y2 - y1) / (x2 - x1)
@@ -83,5 +86,5 @@ def check(points: tuple[Point, ...]) -> None:
             )
 
 
-def _row(point, points):
+def _row(point: Point, points: tuple[Point, ...]) -> str:
     return f"Row {point.row or points.index(point) + 1}"

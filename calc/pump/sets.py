@@ -1,33 +1,42 @@
 """Pumps together: in series, in parallel; a pump against a system; tolerance bands."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
 from calc.solve import root
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from calc.pump.curve import Pump
+    from calc.pump.laws import Grade
 
 
 @dataclass(frozen=True)
 class Series:
     """Pumps one after the other: one flow, heads added."""
 
-    pumps: tuple
+    pumps: tuple[Pump, ...]
 
     @property
-    def largest_flow(self):
+    def largest_flow(self) -> float:
         """Largest flow every pump's table covers, m3/s."""
         return min(pump.largest_flow for pump in self.pumps)
 
     @property
-    def shut_off_head(self):
+    def shut_off_head(self) -> float:
         """Head at zero flow, m."""
         return sum(pump.shut_off_head for pump in self.pumps)
 
-    def head_and_slope(self, flow):
+    def head_and_slope(self, flow: float) -> tuple[float, float]:
         """(H, dH/dQ) for a network solver: the sums at the same flow."""
         both = [pump.head_and_slope(flow) for pump in self.pumps]
         return sum(head for head, _ in both), sum(slope for _, slope in both)
 
-    def head_at(self, flow):
+    def head_at(self, flow: float) -> float:
         """Head at a flow, m: H = H_a(Q) + H_b(Q).  Raises RangeError past a table's end."""
         return sum(pump.head_at(flow) for pump in self.pumps)
 
@@ -36,24 +45,24 @@ class Series:
 class Parallel:
     """Pumps side by side, each behind its check valve: one head, flows added."""
 
-    pumps: tuple
+    pumps: tuple[Pump, ...]
 
     @property
-    def shut_off_head(self):
+    def shut_off_head(self) -> float:
         """Head at zero flow, m: the strongest pump's."""
         return max(pump.shut_off_head for pump in self.pumps)
 
     @property
-    def least_head(self):
+    def least_head(self) -> float:
         """Lowest head every pump's table covers, m."""
         return max(pump.least_head for pump in self.pumps)
 
     @property
-    def largest_flow(self):
+    def largest_flow(self) -> float:
         """Flow at ``least_head``, m3/s."""
         return self.flow_at(self.least_head)
 
-    def flow_at(self, head):
+    def flow_at(self, head: float) -> float:
         """Flow at a head: Q = Q_a(H) + Q_b(H); a pump too weak for the head stands still.
 
         head: m, ``least_head`` to ``shut_off_head``.  Returns m3/s.  Raises RangeError.
@@ -63,7 +72,7 @@ class Parallel:
         )
         return sum(pump.flow_at(head) for pump in self.pumps if head < pump.shut_off_head)
 
-    def head_at(self, flow):
+    def head_at(self, flow: float) -> float:
         """Head at a flow, m: ``flow_at`` turned round.  Raises RangeError past a table's end."""
         first = self.pumps[0]
         if all(pump == first for pump in self.pumps):
@@ -75,7 +84,7 @@ class Parallel:
             return high
         return root(lambda head: self.flow_at(head) - flow, low, high, 1e-11 * high)
 
-    def head_and_slope(self, flow):
+    def head_and_slope(self, flow: float) -> tuple[float, float]:
         """(H, dH/dQ): slopes of the running pumps combined as 1 / sum(1 / slope).
 
         flow: m3/s, within the tables.  Raises RangeError.
@@ -102,7 +111,7 @@ class Duty:
     past_end: bool
 
 
-def duty(pump, system_head, speed=1.0):
+def duty(pump: Pump, system_head: Callable[[float], float], speed: float = 1.0) -> Duty:
     """The flow at which a pump's head equals the head the system takes.
 
     Q: H(Q, s) = H_sys(Q)
@@ -112,7 +121,7 @@ def duty(pump, system_head, speed=1.0):
     cannot lift the water at all.  Source: definition of the duty point.
     """
 
-    def spare(flow):
+    def spare(flow: float) -> float:
         return pump.head_and_slope(flow, speed)[0] - system_head(flow)
 
     most = pump.most_flow(speed)
@@ -124,7 +133,7 @@ def duty(pump, system_head, speed=1.0):
     return Duty(flow, system_head(flow), False)
 
 
-def weakest_head(pump, flow, grade):
+def weakest_head(pump: Pump, flow: float, grade: Grade) -> float:
     """Lowest head at a flow that an acceptance grade lets pass.
 
     H_low = min(H(Q) * (1 - t_H), H(Q / (1 - t_Q)))
@@ -137,7 +146,7 @@ def weakest_head(pump, flow, grade):
     return max(0.0, min(by_head, pump.head_and_slope(flow / (1 - grade.flow))[0]))
 
 
-def strongest_head(pump, flow, grade):
+def strongest_head(pump: Pump, flow: float, grade: Grade) -> float:
     """Highest head at a flow that an acceptance grade lets pass.
 
     H_high = max(H(Q) * (1 + t_H), H(Q / (1 + t_Q)))

@@ -7,6 +7,7 @@ is not empty the rest is missing.
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
 from calc.errors import InputError
 from calc.page import row_text
@@ -23,7 +24,7 @@ from calc.site.rows import TABLES
 from calc.site.site import Site
 from calc.units import QUANTITIES, Reader, parse
 
-Data = dict[str, object]
+Data = dict[str, Any]
 
 
 def handle(request: Data) -> Data:

@@ -238,7 +238,10 @@ def asked_of(site: Site, key: str, way: str = "") -> Asked:
 
 def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
     """(value, label) of every way a sheet can be asked about; the first is the usual one."""
-    moments = ((ways.NOW, "with what is open before"), (ways.THEN, "with what is open after"))
+    moments: tuple[tuple[str, str], ...] = (
+        (ways.NOW, "with what is open before"),
+        (ways.THEN, "with what is open after"),
+    )
     if ways.same_open(site):
         moments = ((ways.NOW, "with what is open"),)
     if not VIEWS[key].outlet:
@@ -289,7 +292,7 @@ def example_defaults(key: str, sheet: Sheet | None = None) -> dict[str, tuple[st
     """
     asked, sheet = asked_of(alder_terrace(), key, EXAMPLE_WAYS.get(key, "")), sheet or (
         find_sheet(key))  # fmt: skip
-    found = {}
+    found: dict[str, list[str]] = {}
     for system in ("metric", "us"):
         facts = filling.fill(asked, VIEWS[key].fields, sheet, system, EXAMPLE_DIGITS)
         for field, fact in WHAT_IF.get(key, {}).items():
@@ -305,4 +308,4 @@ def on_example(sheet: Sheet) -> Sheet:
     defaults = example_defaults(sheet.key, sheet)
     fields = (filling.with_default(f, *defaults[f.key]) if f.key in defaults else f
               for f in sheet.fields)  # fmt: skip
-    return replace(sheet, fields=tuple(fields))
+    return replace(sheet, fields=tuple(fields), plain=sheet)

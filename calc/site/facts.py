@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Any
 
 from calc import practice
 from calc.errors import InputError
@@ -66,7 +67,7 @@ class Slot:
     reason: str = ""
     longest: int = SHORT
 
-    def read(self, text: str) -> float | int | str | tuple[float, ...]:
+    def read(self, text: str) -> Any:
         """A text as SI number, count, word or numbers.
 
         Raises InputError with a sentence saying what is wrong and what is allowed.

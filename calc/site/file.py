@@ -8,6 +8,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 from calc.errors import InputError
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, Fact, Slot
@@ -20,7 +21,8 @@ NAME, NOTE = 60, 2000  # characters; our choice
 SYSTEMS = ("metric", "us")
 _PARTS = ("format", "version", "name", "system", "note", "facts", "tables")
 
-Upgrade = Callable[[dict], dict]
+Data = dict[str, Any]
+Upgrade = Callable[[Data], Data]
 # From each older version to the next: what a file of it becomes.  None has been needed yet.
 UPGRADES: dict[int, Upgrade] = {}
 
@@ -81,7 +83,7 @@ def from_data(data: object, upgrades: Mapping[int, Upgrade] = UPGRADES) -> Opene
 class _Reading:
     """One reading of a file, with what was found wrong on the way."""
 
-    def __init__(self, data: dict) -> None:
+    def __init__(self, data: Data) -> None:
         self.data = data
         self.errors: list[str] = []
         self.notes: list[str] = []
@@ -206,9 +208,9 @@ def _named_points(site: Site) -> Iterator[tuple[str, int, str]]:
 # Writing --------------------------------------------------------------------------------------
 
 
-def to_data(site: Site) -> dict:
+def to_data(site: Site) -> Data:
     """A site as JSON holds it; ``from_data`` turned round."""
-    data: dict = {"format": FORMAT, "version": VERSION, "name": site.name, "system": site.system}
+    data: Data = {"format": FORMAT, "version": VERSION, "name": site.name, "system": site.system}
     if site.note:
         data["note"] = site.note
     data["facts"] = {p: _value(site.facts[p]) for p in BY_PATH if p in site.facts}
@@ -253,7 +255,7 @@ def _object(pairs: list[tuple[str, str]], indent: int) -> str:
     return "{\n" + inside + "\n" + " " * (indent - 2) + "}"
 
 
-def _rows(rows: list[dict]) -> str:
+def _rows(rows: list[Data]) -> str:
     return "[\n" + ",\n".join(f"      {_json(row)}" for row in rows) + "\n    ]"
 
 

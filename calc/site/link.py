@@ -187,8 +187,9 @@ def _system(text):
 def _defaults(sheet, version, system):
     """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
     usual, texts, units = frozen.table(version, sheet.key, system), {}, {}
+    later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
     for entry in sheet.fields:
-        text = usual.get(entry.key, entry.default(system))
+        text = usual.get(entry.key, later[entry.key])
         if isinstance(entry, Rows):
             columns = _columns(entry, usual)
             rows = [list(row) for row in decode(text)]

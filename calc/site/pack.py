@@ -176,7 +176,9 @@ def _word(digits: str, words: list[str]) -> str:
 
 def _split(text: str, mark: str) -> list[str]:
     """Pieces of a text between marks that no "!" stands before, still escaped."""
-    pieces, piece, kept = [], [], False
+    pieces: list[str] = []
+    piece: list[str] = []
+    kept = False
     for sign in text:
         if sign == mark and not kept:
             pieces.append("".join(piece))

@@ -7,13 +7,14 @@ A list is kept by its owner and never sent; a link carries the curve it used, as
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from calc.errors import InputError
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.pasted import read_points
 from calc.site.facts import GIVEN, Fact, Slot, choice, quantity, text
-from calc.site.file import _no_constant, _not_json
+from calc.site.file import Data, _no_constant, _not_json
 from calc.site.rows import BY_TABLE, fold
 from calc.site.site import Site
 
@@ -118,7 +119,7 @@ def read(given: str) -> ListRead:
 class _Reading:
     """One reading of a list, with what was found wrong on the way."""
 
-    def __init__(self, data: dict) -> None:
+    def __init__(self, data: Data) -> None:
         self.data = data
         self.errors: list[str] = []
         self.notes: list[str] = []
@@ -127,15 +128,16 @@ class _Reading:
         for key in self.data:
             if key not in ("format", "version", "name", "pumps", *_OTHERS):
                 self.notes.append(f"“{key}” is not known here and was left out.")
-        pumps = tuple(self._pump(row, where) for row, where in self._each("pumps"))
+        every = [self._pump(row, where) for row, where in self._each("pumps")]
+        pumps = tuple(part for part in every if part is not None)
         others = {key: self._others(key) for key in _OTHERS}
-        self._twice(part.name for part in pumps if part)
+        self._twice(part.name for part in pumps)
         if self.errors:
             return ListRead(None, tuple(self.errors), tuple(self.notes))
         name = str(self.data.get("name", ""))[:NAME]
         return ListRead(PartsList(name, pumps, others), (), tuple(self.notes))
 
-    def _each(self, key: str) -> list[tuple[dict, str]]:
+    def _each(self, key: str) -> list[tuple[Data, str]]:
         rows = self.data.get(key, [])
         if not isinstance(rows, list) or len(rows) > MOST:
             self.errors.append(f"“{key}” must be a list of up to {MOST} parts.")
@@ -149,14 +151,16 @@ class _Reading:
                 self.errors.append(f"{where} must be an object.")
         return found
 
-    def _twice(self, names: object) -> None:
+    def _twice(self, names: Iterable[str]) -> None:
         seen = set()
         for name in names:
             if fold(name) in seen:
                 self.errors.append(f"Two pumps are called “{name}”. Give each its own name.")
             seen.add(fold(name))
 
-    def _cells(self, slots: tuple[Slot, ...], row: dict, where: str, more: tuple = ()) -> dict:
+    def _cells(
+        self, slots: tuple[Slot, ...], row: Data, where: str, more: tuple[str, ...] = ()
+    ) -> Data:
         """Values in SI by column, of those given and right; the rest is said."""
         found, known = {}, {slot.key: slot for slot in slots}
         for key, value in row.items():
@@ -173,7 +177,7 @@ class _Reading:
                 self.errors.append(f"{where}, “{key}”: {error.message}")
         return found
 
-    def _pump(self, row: dict, where: str) -> PumpPart | None:
+    def _pump(self, row: Data, where: str) -> PumpPart | None:
         before = len(self.errors)
         cells = self._cells(_PUMP, row, where, ("points",))
         points = row.get("points")

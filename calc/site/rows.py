@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from calc import demand, practice
@@ -56,7 +56,9 @@ def _name(label: str) -> Slot:
     return text("name", "n", label, NAME)
 
 
-def _words(pairs: object) -> tuple[tuple[str, str], ...]:
+def _words(
+    pairs: Iterable[practice.OutletKind | fittings.Part | demand.Drinker],
+) -> tuple[tuple[str, str], ...]:
     return tuple((one.key, one.name) for one in pairs)
 
 

@@ -7,12 +7,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from typing import Any
 
 from calc.errors import InputError
-from calc.site.facts import BY_PATH, NOT_KNOWN, Fact
+from calc.site.facts import BY_PATH, NOT_KNOWN, Fact, Slot
 from calc.site.rows import BY_TABLE, PUMP, TABLES, Row, fold
-
-Value = float | int | str | tuple[float, ...]
 
 
 @dataclass(frozen=True)
@@ -36,7 +35,7 @@ class Site:
         """A fact, or what is usual where it is unknown, as assumed.  Raises KeyError."""
         return BY_PATH[path].best(self.get(path))
 
-    def value(self, path: str) -> Value | None:
+    def value(self, path: str) -> Any:
         """``best`` in SI; None where it is unknown and nothing is usual.  Raises InputError."""
         fact = self.best(path)
         return BY_PATH[path].read(fact.text) if fact.known else None
@@ -54,7 +53,7 @@ class Site:
         """Rows of a table, none where it has none.  Raises KeyError: no such table."""
         return self.tables.get(BY_TABLE[table].key, ())
 
-    def cell(self, table: str, row: Row, column: str) -> Value | None:
+    def cell(self, table: str, row: Row, column: str) -> Any:
         """A cell in SI, or what is usual; None where nothing is known.  Raises InputError."""
         fact = BY_TABLE[table].best(row, column)
         return BY_TABLE[table].column(column).read(fact.text) if fact.known else None
@@ -134,7 +133,7 @@ def _renamed(row: Row, columns: tuple[str, ...], old: str, new: str) -> Row:
     }
 
 
-def checked(slot: object, fact: Fact) -> Fact:
+def checked(slot: Slot, fact: Fact) -> Fact:
     """The fact with its text tidied.  Raises InputError where it cannot be read."""
     text = slot.tidied(fact.text)
     slot.read(text)

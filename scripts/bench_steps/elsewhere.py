@@ -24,10 +24,8 @@ def stored(context, address):
     page = context.new_page()
     page.goto(address)
     for _ in range(LONGEST // 100):
-        if (
-            page.evaluate("Promise.race([%s, new Promise((r) => setTimeout(r, 100))])" % KEPT)
-            == "activated"
-        ):
+        asked = f"Promise.race([{KEPT}, new Promise((r) => setTimeout(r, 100))])"
+        if page.evaluate(asked) == "activated":
             break
         page.wait_for_timeout(100)
     else:

@@ -5,6 +5,7 @@ and pages have names of their own instead of folders.
 """
 
 import base64
+import functools
 import gzip
 import json
 import os
@@ -67,9 +68,13 @@ def flatten_links(folder):
     """Links written for folders ("head/") go to pages ("head.html")."""
     for path in sorted(folder.rglob("*.html")):
         text = path.read_text()
-        mended = HREF.sub(lambda found: found[1] + _flat(path.parent, found[2]) + found[3], text)
-        if mended != text:
-            path.write_text(mended)
+        flat = HREF.sub(functools.partial(_flattened, path.parent), text)
+        if flat != text:
+            path.write_text(flat)
+
+
+def _flattened(start, found):
+    return found[1] + _flat(start, found[2]) + found[3]
 
 
 def _flat(start, link):

@@ -43,20 +43,23 @@ class Host:
             def do_GET(self):
                 asked = urllib.parse.unquote(self.path.split("?")[0])
                 if not asked.startswith(host.under):
-                    return self.reply(404, "text/plain", b"not of this site")
+                    self.reply(404, "text/plain", b"not of this site")
+                    return
                 name = asked[len(host.under) :]
                 host.asked.append(name)
                 if (host.folder / name).is_dir() and name and not name.endswith("/"):
                     self.send_response(301)
                     self.send_header("Location", self.path.split("?")[0] + "/")
                     self.send_header("Content-Length", "0")
-                    return self.end_headers()
+                    self.end_headers()
+                    return
                 if name == "" or name.endswith("/"):
                     name += "index.html"
                 content = host.content(name)
                 if content is None:
                     page = host.content("404.html") if host.missing_page else b"not here"
-                    return self.reply(404, "text/html", page)
+                    self.reply(404, "text/html", page)
+                    return
                 self.reply(200, self.type_of(name), content)
 
             def type_of(self, name):

@@ -66,3 +66,12 @@ def settle(page):
         }""",
         timeout=START,
     )
+
+
+def show_chart(page):
+    """Bring the first chart into view, where the sheet has one; returns whether it has."""
+    chart = page.locator(".sl-chart").first
+    if not chart.count():
+        return False
+    chart.scroll_into_view_if_needed()
+    return True

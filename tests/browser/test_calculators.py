@@ -14,6 +14,7 @@ from tests.browser.pages import (
     menu,
     open_sheet,
     settle,
+    show_chart,
     type_number,
     verdict,
     wait_live,
@@ -153,7 +154,7 @@ def test_no_page_complains_in_the_console(page, address):
         open_sheet(page, address, key)
         entry, other = _first_number(key)
         type_number(page, entry.key, other)
-        page.locator(".sl-chart").first.scroll_into_view_if_needed()
+        show_chart(page)
         page.wait_for_timeout(300)
     assert said == []
 
@@ -201,11 +202,15 @@ def test_copy_link_and_copy_as_text(browser, address):
     open_sheet(page, address, "reach")
     type_number(page, "climb", "20")
     page.get_by_role("button", name="Copy link").click()
-    page.wait_for_function("() => document.querySelector('.sl-said').textContent === 'Link copied.'")
+    page.wait_for_function(
+        "() => document.querySelector('.sl-said').textContent === 'Link copied.'"
+    )
     link = page.evaluate("navigator.clipboard.readText()")
     assert link.startswith(address) and "climb=20" in link
     page.get_by_role("button", name="Copy as text").click()
-    page.wait_for_function("() => document.querySelector('.sl-said').textContent === 'Text copied.'")
+    page.wait_for_function(
+        "() => document.querySelector('.sl-said').textContent === 'Text copied.'"
+    )
     text = page.evaluate("navigator.clipboard.readText()")
     assert "Working" in text and link in text and "WILL IT REACH?" in text
     context.close()

@@ -8,7 +8,15 @@ import pytest
 from calc.sheets import KEYS
 from scripts.build_steps import serviceworker
 from tests.browser.hosts import Host
-from tests.browser.pages import PAGES, answer_text, box, open_sheet, type_number, wait_live
+from tests.browser.pages import (
+    PAGES,
+    answer_text,
+    box,
+    open_sheet,
+    show_chart,
+    type_number,
+    wait_live,
+)
 
 KEPT = "() => document.querySelector('[data-offline]')?.textContent.includes('kept on this device')"
 NEWER = "() => document.querySelector('[data-offline]')?.textContent.includes('newer release')"
@@ -75,7 +83,7 @@ def test_a_calculator_never_opened_before_works_with_the_network_cut(cut_off, ke
     context, address = cut_off
     page = context.new_page()
     open_sheet(page, address, key)
-    page.locator(".sl-chart").first.scroll_into_view_if_needed()
+    show_chart(page)
     assert page.evaluate("SpringlineEngine.way") == "snapshot"
     assert len(answer_text(page)) > 100
     page.close()
@@ -224,7 +232,8 @@ FULL = "Promise.reject(new DOMException('full', 'QuotaExceededError'))"
 BROKEN_STORES = {
     "full at once": f"Cache.prototype.put = () => {FULL};\n",
     "full half way": "let room = 9; const put = Cache.prototype.put; "
-    f"Cache.prototype.put = function (...all) {{ return room-- > 0 ? put.apply(this, all) : {FULL}; }};\n",
+    "Cache.prototype.put = function (...all) "
+    f"{{ return room-- > 0 ? put.apply(this, all) : {FULL}; }};\n",
     "refused": f"CacheStorage.prototype.open = () => {FULL};\n",
 }
 
@@ -261,7 +270,8 @@ REFUSALS = {
     "registration": "ServiceWorkerContainer.prototype.register = () => "
     "Promise.reject(new DOMException('no', 'SecurityError'));",
     "no workers": "delete Navigator.prototype.serviceWorker;",
-    "saving data": "Object.defineProperty(NetworkInformation.prototype, 'saveData', {get: () => true});",
+    "saving data": "Object.defineProperty(NetworkInformation.prototype, 'saveData', "
+    "{get: () => true});",
 }
 
 

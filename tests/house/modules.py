@@ -42,14 +42,17 @@ def modules(folder="calc"):
         parts = path.relative_to(ROOT).with_suffix("").parts
         name = ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
         text = path.read_text(encoding="utf-8")
-        found.append(Module(name, path.relative_to(ROOT), tuple(text.splitlines()), ast.parse(text)))
+        found.append(
+            Module(name, path.relative_to(ROOT), tuple(text.splitlines()), ast.parse(text))
+        )
     return tuple(found)
 
 
 def imported(module):
-    """Dotted names a module imports, wherever in it."""
+    """Dotted names a module imports, wherever in it: "a.b", and "a.b.c" where it takes c of it."""
     for node in ast.walk(module.tree):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom):
-            yield node.module or ""
+            yield node.module
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)

@@ -52,7 +52,7 @@ def _rows(rng, entry, system):
         for place, column in enumerate(entry.columns):
             if rng.random() < 0.8:
                 continue
-            if isinstance(column, Number) and cells[place]:
+            if isinstance(column, Number) and cells[place] not in ("", "?"):
                 around = parse(cells[place], column.quantity).value
                 value = min(max(around * 1.5 ** rng.uniform(-1, 1), column.low), column.high)
                 unit = rng.choice(QUANTITIES[column.quantity].units)
@@ -67,8 +67,8 @@ def _number(rng, entry, system):
     kind = QUANTITIES[entry.quantity]
     unit = rng.choice(kind.units)
     default = entry.default(system)
-    if not default:
-        return "", kind.default(system).symbol
+    if default in ("", "?"):
+        return default, kind.default(system).symbol
     around = parse(default, entry.quantity, kind.default(system).symbol).value
     if entry.quantity == "temperature":
         value = around + rng.uniform(-10, 15)

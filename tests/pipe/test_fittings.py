@@ -12,7 +12,7 @@ def test_a_part_has_one_loss_or_is_none(part):
 
 
 def test_the_keys_of_old_links_are_kept():
-    kept = "none filter dirty twin meter check stop r10 r15 r20 r30".split()
+    kept = ["none", "filter", "dirty", "twin", "meter", "check", "stop", "r10", "r15", "r20", "r30"]
     assert [part.key for part in fittings.PARTS[: len(kept)]] == kept
 
 

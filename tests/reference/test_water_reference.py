@@ -71,7 +71,8 @@ def test_vapour_pressure_matches_the_handbook(t, pressure, moles, speed, viscosi
 
 
 # temperature degF, vapour pressure psi, feet; source: Know and Understand Centrifugal
-# Pumps (Bachus, Custodio 2003, from memory), page 34 (older steam tables: up to 0.2 % apart, 0.4 % at ten feet)
+# Pumps (Bachus, Custodio 2003, from memory), page 34 (older steam tables: up to 0.2 % apart,
+# 0.4 % at ten feet)
 TRADE = [
     (40, 0.1217, 0.281),
     (50, 0.1781, 0.411),

@@ -6,10 +6,11 @@ for the record of how the file was made; with later code it would write somethin
 
 import json
 
-from calc import pipes
 from calc.pumps_demo import PUMPS
-from calc.sheets import KEYS, sheet
 from calc.sheets.form import Choice, Count, Number, Rows
+
+from calc import pipes
+from calc.sheets import KEYS, sheet
 from calc.units import QUANTITIES
 from tests.release_0_1_0.frozen import FILE
 

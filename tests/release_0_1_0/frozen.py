@@ -58,3 +58,17 @@ class Frozen:
         key, wanted = entry["when"]
         ruler = self.field(key)
         return texts.get(key, ruler[system]) in wanted and self.shown(ruler, texts, system)
+
+    def completed(self, request, since=()):
+        """A request with every text that it left to 0.1.0's defaults written out.
+
+        since: (key, text) of fields that came later, with what leaves old answers as they were.
+        """
+        texts = {entry["key"]: self._default(entry, request["system"]) for entry in self.fields}
+        later = {key: text for key, text in since if key not in texts}
+        return {**request, "texts": later | texts | request["texts"]}
+
+    def _default(self, entry, system):
+        if entry["kind"] != "Rows":
+            return entry[system]
+        return ";".join(",".join(cells) for cells in entry[system])

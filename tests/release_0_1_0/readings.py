@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
-from calc.sheets import sheet
 from calc.page.fields import Rows, Sheet
 from calc.page.form import State, hidden_keys, work
+from calc.sheets import sheet
 from tests.release_0_1_0.facts import rounded
 
 

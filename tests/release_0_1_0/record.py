@@ -7,9 +7,10 @@ how the files were made: with later code it would write later replies, and must 
 import json
 import time
 
+from calc.sheets.form import State, work
+
 from calc.bridge import handle
 from calc.sheets import KEYS, sheet
-from calc.sheets.form import State, work
 from tests.release_0_1_0 import facts, store
 from tests.release_0_1_0.requests import requests
 

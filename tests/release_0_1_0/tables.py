@@ -17,9 +17,7 @@ def _kept(cell):
 def filled(entry, system):
     """The default rows, every cell written out."""
     columns = entry["columns"]
-    return [
-        [*row, *(column[system] for column in columns[len(row) :])] for row in entry[system]
-    ]
+    return [[*row, *(column[system] for column in columns[len(row) :])] for row in entry[system]]
 
 
 def drawn(rng, frozen, entry, system, choices):

@@ -113,5 +113,3 @@ class Choices:
         if not turn:
             turn += self.rng.sample(entry["values"], len(entry["values"]))
         return turn.pop()
-
-

@@ -105,7 +105,7 @@ def test_every_tenth_is_that_of_a_solution_with_another_library():
             assert left == pytest.approx(expected, rel=1e-9, abs=0.01)
         checked += 1
     assert checked >= 20
-    assert practice.FILTER_FLOW == pytest.approx(40 / 60000, rel=1e-12)
+    assert pytest.approx(40 / 60000, rel=1e-12) == practice.FILTER_FLOW
 
 
 def test_one_pipe_by_length_is_the_same_line_as_one_row():

@@ -24,7 +24,7 @@ def state(site, key, system, way="", **typed):
     facts = views.fill(site, key, way, system)
     texts = {field: fact.text for field, fact in facts.items()} | typed
     standing = {field: fact.standing for field, fact in facts.items() if field not in typed}
-    return State(system, texts, {}, standing | {field: GIVEN for field in typed})
+    return State(system, texts, {}, standing | dict.fromkeys(typed, GIVEN))
 
 
 def number(site, key, field, system="metric", way=""):

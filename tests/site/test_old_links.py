@@ -168,3 +168,15 @@ def test_a_link_of_which_nothing_is_understood_gives_no_verdict():
 def test_signs_that_turn_the_writing_round_are_not_repeated():
     read = link.read("climb=20m&%E2%80%AEx=1", sheet("reach"))
     assert "\u202e" not in " ".join(read.said)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_what_came_after_0_1_0_leaves_its_links_as_they_were(key):
+    """A field that 0.1.0 did not have stays as the sheet has it, not as the example fills it."""
+    then = {name for line in readings(key) for name in line["values"]}
+    plain = sheet(key).plain
+    later = [entry for entry in plain.fields if entry.key not in then]
+    for system in ("metric", "us"):
+        read, before = (link.read(f"#u={system}", one) for one in (sheet(key), plain))
+        assert [read.texts[e.key] for e in later] == [before.texts[e.key] for e in later]
+        assert not any(read.texts[e.key] for e in later if isinstance(e, Rows))

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc import demand, practice
 from calc.page.answer import Answer
-from calc.page.fields import Count, Number, Sheet, Unknown
+from calc.page.fields import Count, Field, Number, Sheet, Unknown
 from calc.sheets.demand import judge, show
 from calc.sheets.demand.case import count
 from calc.sheets.parts.fields import usual
@@ -25,7 +25,7 @@ OPEN = Unknown("0", "0", "only those named as open are counted")
 
 HOT_DRY = "a hot dry day: FAO-56 table 2, from memory"
 COMMON = "common practice"
-FIELDS = (
+FIELDS: tuple[Field, ...] = (
     Count("showers_open", "Showers open together", 2, 0, 20),
     Count("sinks_open", "Sinks open together", 1, 0, 20),
     Count("hoses_open", "Hoses open together", 0, 0, 10),

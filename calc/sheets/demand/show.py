@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from calc import demand
-from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.page.answer import Cells, Chart, Column, Figure, Series, Step, Table, Value
 from calc.sheets.demand.case import OPEN, Case
 from calc.units import HOUR, number_text
 
@@ -208,7 +208,9 @@ def _methods(case: Case) -> Table:
 
 
 def _day_table(case: Case) -> Table:
-    rows = [(name, amount, amount / case.daily) for name, amount in case.parts.items() if amount]
+    rows: list[Cells] = [
+        (name, amount, amount / case.daily) for name, amount in case.parts.items() if amount
+    ]
     rows.append(("Together", case.daily, 1.0 if case.daily else None))
     columns = (Column("For"), Column("Amount", "daily"), Column("Share", "percent", 2))
     return Table("Water a day", columns, tuple(rows), marked=(len(rows) - 1,))

@@ -214,7 +214,7 @@ def _slow_enough(pipe: Pipe, flow: float) -> Pipe | None:
 def second_pump(case: Case, reader: Reader) -> Iterator[Option]:
     """One more pump of the same kind in parallel, set as high as it then takes."""
     pumps = case.supply.source.pumps
-    if pumps < MOST_PUMPS and not case.cause.kind == "lift":
+    if pumps < MOST_PUMPS and case.cause.kind != "lift":
         new = with_source(case.supply, pumps=pumps + 1)
         yield _and_higher("Fit one more pump of this kind in parallel", new, case, reader)
 

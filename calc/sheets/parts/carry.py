@@ -9,11 +9,14 @@ from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from calc.page.fields import Field
     from calc.page.form import Values
     from calc.units import Reader
 
 
-def texts(fields: Iterable, values: Values, reader: Reader, **changed: str) -> dict[str, str]:
+def texts(
+    fields: Iterable[Field], values: Values, reader: Reader, **changed: str
+) -> dict[str, str]:
     """Texts of the fields that differ from their defaults, with some ``changed``.
 
     A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
@@ -28,14 +31,14 @@ def texts(fields: Iterable, values: Values, reader: Reader, **changed: str) -> d
     return found
 
 
-def _shown(entry: object, values: Values) -> bool:
+def _shown(entry: Field, values: Values) -> bool:
     if entry.when is None:
         return True
     key, wanted = entry.when
     return values.numbers.get(key) in wanted
 
 
-def _text(entry: object, values: Values, reader: Reader) -> str | None:
+def _text(entry: Field, values: Values, reader: Reader) -> str | None:
     value = values.numbers.get(entry.key)
     if isinstance(entry, Rows):
         return None

@@ -134,8 +134,9 @@ def usual(value: float, quantity: str, reason: str, digits: int = 2) -> Unknown:
     >>> usual(6.3e-4, "flow", "common practice").us
     '10 gpm'
     """
-    texts = []
-    for system in ("metric", "us"):
+
+    def text(system: str) -> str:
         unit = QUANTITIES[quantity].default(system)
-        texts.append(f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}")
-    return Unknown(*texts, reason)
+        return f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}"
+
+    return Unknown(text("metric"), text("us"), reason)

@@ -14,6 +14,7 @@ from calc.pipe import pipes
 from calc.sheets.parts.bindings import CALCULATED, Asked, Binding
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, UNKNOWN, Fact
+from calc.site.rows import Row
 from calc.site.site import Site
 from calc.units import QUANTITIES, number_text, parse
 
@@ -48,6 +49,7 @@ def fill(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
             continue
         entry = fields[one.field]
         if isinstance(one, TableBinding):
+            assert isinstance(entry, Rows), entry.key
             table = _table(one.rows(asked), entry, asked.site, system, digits)
             found[one.field] = table if one.take else replace(table, reason=CALCULATED)
         elif one.pipe:
@@ -97,7 +99,7 @@ def tidy(number: float, digits: int) -> str:
     return text.rstrip("0").rstrip(".") if "." in text and "e" not in text else text
 
 
-def _table(rows: tuple, entry: Rows, site: Site, system: str, digits: int) -> Fact:
+def _table(rows: tuple[Row, ...], entry: Rows, site: Site, system: str, digits: int) -> Fact:
     texts = []
     for cells in rows:
         facts = (_cell(cells, column, site, system, digits) for column in entry.columns)
@@ -105,7 +107,7 @@ def _table(rows: tuple, entry: Rows, site: Site, system: str, digits: int) -> Fa
     return Fact(row_text.encode(texts))
 
 
-def _cell(cells: dict, column: Field, site: Site, system: str, digits: int) -> Fact:
+def _cell(cells: Row, column: Field, site: Site, system: str, digits: int) -> Fact:
     if column.key not in cells:  # a column added to the sheet and not known here
         return Fact(column.default(system))
     return shown(cells[column.key], column, site, system, digits)
@@ -157,6 +159,7 @@ def back(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
         if entry is None or one.field in hidden or state.standing_of(entry) == "example":
             continue
         if isinstance(one, TableBinding):
+            assert isinstance(entry, Rows), entry.key
             put = _back_table(put, asked, one, entry, state)
         else:
             put = _back_one(put, asked, one, entry, state, fields)
@@ -287,7 +290,9 @@ def _back_table(put: PutBack, asked: Asked, one: TableBinding, entry: Rows,
     return replace(put, site=site, changes=(*put.changes, *said))
 
 
-def _paired(was: list, now: list, entry: Rows) -> list[tuple[int | None, list[str]]]:
+def _paired(
+    was: list[list[str]], now: list[list[str]], entry: Rows
+) -> list[tuple[int | None, list[str]]]:
     """Each row with the one it was: the same in all, else of the same name, else in its place
     with one of its first two cells as it was."""
     left = set(range(len(was)))
@@ -314,7 +319,7 @@ def _named(row: list[str], entry: Rows) -> str:
     return "“" + ", ".join(texts[:2] if entry.columns[1].key == "to" else texts[:1]) + "”"
 
 
-def _cells(row: list[str], was: list[str] | None, held: dict, entry: Rows,
+def _cells(row: list[str], was: list[str] | None, held: Row, entry: Rows,
            state: State) -> dict[str, Fact]:  # fmt: skip
     """The row's facts: as they were where nothing was typed over."""
     cells = {}

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from calc.page.form import Row
+    from calc.pipe.friction import Fitting
 
 BEND = friction.BY_KEY["elbow90"]
 LONGEST = 20e3  # m, of one row; more is no house's pipe; our choice
@@ -57,7 +58,7 @@ def sections(rows: Iterable[Row]) -> tuple[Section, ...]:
 
 def _section(row: Row, name: str) -> Section:
     part = fittings.BY_KEY[row.extra]
-    counted = ((BEND, row.bends),) if row.bends else ()
+    counted: tuple[tuple[Fitting, int], ...] = ((BEND, row.bends),) if row.bends else ()
     if part.fitting is not None:
         counted += ((part.fitting, 1),)
     return Section(
@@ -65,7 +66,9 @@ def _section(row: Row, name: str) -> Section:
     )
 
 
-def as_rows(several: Iterable[Section], reader: Reader | None = None) -> tuple[tuple, ...]:
+def as_rows(
+    several: Iterable[Section], reader: Reader | None = None
+) -> tuple[tuple[str, ...], ...]:
     """The cell texts of ``line_field`` that read back as these sections, to 10 figures.
 
     reader: whose units the lengths are written in (None: metric).

@@ -1,10 +1,18 @@
 """The menus that choose a real pipe: its kind, then a size of that kind."""
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from calc.errors import RangeError
 from calc.page.fields import Choice, Number
 from calc.pipe import pipes
 from calc.pipe import tables as pipe_tables
 from calc.units import INCH
+
+if TYPE_CHECKING:
+    from calc.page.fields import Field, When
+    from calc.page.form import Values
 
 ROUGHNESS = (
     ("plastic", "Smooth plastic or copper", pipe_tables.PLASTIC),
@@ -14,19 +22,26 @@ ROUGHNESS = (
 )  # m; Moody (1944) for the new pipes, handbook range for rusted steel, from memory
 
 
-def kind_field(start, start_us, group="", when=None, own=True):
+def kind_field(
+    start: str, start_us: str, group: str = "", when: When | None = None, own: bool = True
+) -> Choice:
     """The menu of kinds, with or without a bore of the reader's own."""
     options = tuple(pipes.KINDS.items()) + ((("own", "Another: by measured bore"),) if own else ())
     return Choice("kind", "Pipe", options, start, start_us, group=group, when=when)
 
 
-def pipe_fields(group="", start=("pe100-sdr11", "32"), start_us=("pvc40", "1"), when=None):
+def pipe_fields(
+    group: str = "",
+    start: tuple[str, str] = ("pe100-sdr11", "32"),
+    start_us: tuple[str, str] = ("pvc40", "1"),
+    when: When | None = None,
+) -> tuple[Field, ...]:
     """A kind menu, a size menu for each kind (its key is the kind's), and a bore of one's own.
 
     start, start_us: (kind, size) for metric and US readers.  ``when`` holds for the kind menu;
     the size menus show with their kind.  Returns a tuple of fields for a sheet.
     """
-    fields = [kind_field(start[0], start_us[0], group, when)]
+    fields: list[Field] = [kind_field(start[0], start_us[0], group, when)]
     wanted = dict([start_us, start])
     for kind in pipes.KINDS:
         options = tuple((p.size, _size_label(p)) for p in pipes.sizes(kind))
@@ -51,7 +66,7 @@ def pipe_fields(group="", start=("pe100-sdr11", "32"), start_us=("pvc40", "1"), 
     return tuple(fields)
 
 
-def _size_label(pipe):
+def _size_label(pipe: pipes.Pipe) -> str:
     bore = pipe.inside_m
     return f"{pipe.name} – inside {bore * 1e3:.1f} mm ({bore / INCH:.3f} in)"
 
@@ -71,7 +86,7 @@ def pipe_of(value: str) -> pipes.Pipe:
 _OWN_FIELDS = {"bore_m": "bore", "roughness_m": "inside"}
 
 
-def chosen_pipe(values):
+def chosen_pipe(values: Values) -> pipes.Pipe:
     """The ``Pipe`` the menus of ``pipe_fields`` are set to.
 
     Raises RangeError at "bore" or "inside" for an own pipe too narrow or too rough.
@@ -82,6 +97,6 @@ def chosen_pipe(values):
     try:
         return pipes.own_pipe(values.bore, roughness)
     except RangeError as error:
-        at = _OWN_FIELDS.get(error.name, error.name)
+        at = _OWN_FIELDS[str(error.name)]
         span = error.value, error.low, error.high, error.quantity
         raise RangeError(at, *span, error.remedy) from error

@@ -1,13 +1,19 @@
 """Sizes of tanks as a reader meets them: rounded up, round, and as spans of time."""
 
+from __future__ import annotations
+
 import math
+from typing import TYPE_CHECKING
 
 from calc.units import DAY, number_text
+
+if TYPE_CHECKING:
+    from calc.units import Reader
 
 ROUND = (1.0, 1.5, 2.0, 3.0, 5.0, 7.5)  # round sizes in each decade
 
 
-def round_up(value, quantity, reader, digits=3):
+def round_up(value: float, quantity: str, reader: Reader, digits: int = 3) -> float:
     """SI value of the number with ``digits`` figures in the reader's unit, not below ``value``.
 
     What a verdict asks for is given by this, so that typing it back really is enough.
@@ -20,7 +26,7 @@ def round_up(value, quantity, reader, digits=3):
     return unit.to_si(round(math.ceil(number / place - 1e-9) * place, 12))
 
 
-def round_sizes(around_m3, reader):
+def round_sizes(around_m3: float, reader: Reader) -> tuple[float, ...]:
     """Round tank volumes in the reader's unit, m3, from a fifth to five times a volume."""
     unit = reader.unit("volume")
     middle = unit.from_si(around_m3)
@@ -29,12 +35,12 @@ def round_sizes(around_m3, reader):
     return tuple(unit.to_si(n) for n in numbers if middle / 5 <= n <= middle * 5)
 
 
-def at_least(number):
+def at_least(number: float) -> str:
     """``number`` rounded up to a tenth, as text: what must be reached."""
     return f"{math.ceil(number * 10 - 1e-9) / 10:g}"
 
 
-def span(seconds):
+def span(seconds: float) -> str:
     """A length of time in words, rounded down: "3 days", "1 day", "5.5 hours"."""
     hours = math.floor(seconds / 3600 * 10 + 1e-6) / 10
     if hours < 1:
@@ -45,7 +51,7 @@ def span(seconds):
     return "1 day" if days == 1 else f"{days:g} days"
 
 
-def gap_words(seconds):
+def gap_words(seconds: float) -> str:
     """How far apart starts lie, in words: "45 s", "12 min", "10.6 hours", "3.2 days"."""
     for unit, name, least in ((DAY, "days", 2), (3600.0, "hours", 2), (60.0, "min", 2)):
         if seconds >= least * unit:

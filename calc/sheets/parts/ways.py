@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import Any
 
 from calc.errors import InputError, InputErrors
 from calc.network.parts import Network
@@ -172,7 +173,7 @@ def _rows(
     needed: tuple[str, ...],
     missing: list[InputError],
     only: frozenset[str] | None = None,
-) -> list[dict]:
+) -> list[dict[str, Any]]:
     """Cells of a table's rows in SI by column; what is needed and unknown goes to ``missing``.
 
     only: folded names to which the rows are kept (None: all).

@@ -29,7 +29,9 @@ MOST_FIXES = 3  # more is a list, not advice; our choice
 TRY = "Try this fix"
 
 
-def findings(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, reader: Reader) -> tuple:
+def findings(
+    case: Case, tries: tuple[Trial, ...], chosen: Trial | None, reader: Reader
+) -> tuple[Finding, ...]:
     """What is found: of the line as it is, of the size chosen, or why no size does."""
     if case.counted:
         return (*line_findings(case.line, case.need, reader), *_own_limit(case, reader))
@@ -122,7 +124,8 @@ def told(case: Case, chosen: Trial | None, reader: Reader) -> str:
 # Fixes ---------------------------------------------------------------------------------------
 
 
-def fixes(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, found: tuple, values: Values,
+def fixes(case: Case, tries: tuple[Trial, ...], chosen: Trial | None,
+          found: tuple[Finding, ...], values: Values,
           reader: Reader) -> tuple[Fix, ...]:  # fmt: skip
     """``Fix``es for the worst finding, each tried anew on the whole line."""
     worst = next((one for one in ranked(found) if one.level != "note"), None)
@@ -148,7 +151,7 @@ def fixes(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, found: tup
     return (Fix("No single change we tried is enough."),)
 
 
-def _spared(found: tuple, worst: Finding, ranks: tuple[str, ...]) -> frozenset[str]:
+def _spared(found: tuple[Finding, ...], worst: Finding, ranks: tuple[str, ...]) -> frozenset[str]:
     """Keys of what is to be taken care of whatever is done about the worst."""
     care = {one.key for one in found if one.level == "care" and one.rank in ranks}
     return frozenset(care - {worst.key})

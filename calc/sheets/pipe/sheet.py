@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
-from calc.page.fields import Count, Number, Sheet
+from calc.page.fields import Count, Field, Number, Sheet
 from calc.pipe import friction
 from calc.sheets.parts.fields import (
     highest_point,
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 FITTINGS, LIMITS, WAY = "Fittings", "Water and limits", "Dips, crests and pipe sections"
 
-FIELDS = (
+FIELDS: tuple[Field, ...] = (
     Number(
         "flow",
         "Flow with everything open",

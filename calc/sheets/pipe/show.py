@@ -11,6 +11,7 @@ from calc.sheets.parts.line_judge import below_zero
 from calc.sheets.parts.pipe_working import line_steps, rating_step, sections_table
 
 if TYPE_CHECKING:
+    from calc.page.answer import Cells
     from calc.pipe.line import Line
     from calc.sheets.pipe.case import Case, Trial
 
@@ -110,7 +111,7 @@ def _every_size(case: Case, tries: tuple[Trial, ...], chosen: Trial | None) -> T
     return Table(title, columns, rows, marked, dimmed, note)
 
 
-def _size_row(trial: Trial) -> tuple:
+def _size_row(trial: Trial) -> Cells:
     left = trial.left if trial.left >= 0 else None
     remark = ", ".join(trial.reasons) or FITS
     return (
@@ -168,7 +169,7 @@ def chart(case: Case, tries: tuple[Trial, ...], shown: Trial) -> Chart:
     )
 
 
-def _line(line: Line, flows: tuple) -> tuple[tuple, tuple]:
+def _line(line: Line, flows: tuple[float, ...]) -> tuple[tuple[float, ...], tuple[float, ...]]:
     """The points above zero, ended where the line meets zero."""
     lefts = [line.left(flow) for flow in flows]
     kept = [(q, p) for q, p in zip(flows, lefts, strict=True) if p >= 0]

@@ -63,8 +63,8 @@ def read(values: Values, reader: Reader) -> Standing:
     gauge = known - air if absolute else known
     if gauge < 0:
         raise InputError(
-            f"This is a vacuum: the air itself has {reader.show(air, 'pressure')} at this altitude. "
-            "Enter more, or choose “the air outside”.",
+            f"This is a vacuum: the air itself has {reader.show(air, 'pressure')} at this "
+            "altitude. Enter more, or choose “the air outside”.",
             name="known",
         )
     return Standing(

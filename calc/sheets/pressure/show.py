@@ -108,7 +108,7 @@ def _known_steps(state: Standing, values: Values, rho: Value, g: Value) -> Itera
 def every_unit(state: Standing) -> Table:
     """The pressure in every unit, gauge and absolute."""
     gauge, absolute = state.gauge, state.gauge + state.air
-    rows = []
+    rows: list[tuple[str, ...]] = []
     for symbol in ("psi", "kPa", "bar"):
         unit = QUANTITIES["pressure"].unit(symbol)
         rows.append((symbol, *(number_text(unit.from_si(p), 4) for p in (gauge, absolute))))
@@ -129,7 +129,8 @@ def profile(state: Standing, reader: Reader) -> Table:
     unit = reader.unit("length")
     low, high = min(0.0, state.climb), max(state.head, state.climb, 1.0)
     step = unit.to_si(_round_step(unit.from_si(high - low) / 8))
-    number, rows = math.floor(low / step + 1e-9), []
+    number = math.floor(low / step + 1e-9)
+    rows: list[tuple[float, float, str]] = []
     while not rows or (rows[-1][1] > 0 and len(rows) < 14):
         left = max(state.at(number * step), 0.0)  # above the water the pipe holds air: no pressure
         rows.append((number * step, left, use(left)))

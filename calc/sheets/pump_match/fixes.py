@@ -24,6 +24,7 @@ from calc.sheets.pump_match.case import SAFE, Case
 from calc.sheets.pump_match.judge import findings, tank_for
 
 if TYPE_CHECKING:
+    from calc.page.fields import Field
     from calc.page.findings import Finding
     from calc.page.form import Values
     from calc.sheets.parts.line_fixes import Change
@@ -46,7 +47,7 @@ class Fixer:
         self,
         case: Case,
         found: tuple[Finding, ...],
-        fields: tuple,
+        fields: tuple[Field, ...],
         values: Values,
         reader: Reader,
     ) -> None:

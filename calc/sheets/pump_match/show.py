@@ -14,6 +14,7 @@ from calc.sheets.pump_match.case import SAFE, Case, State
 from calc.units import GRAVITY
 
 if TYPE_CHECKING:
+    from calc.page.answer import Cells
     from calc.page.form import Values
 
 CHART_POINTS = 25
@@ -79,7 +80,7 @@ def _rest(case: Case, state: State | None) -> list[Figure]:
 
 def tables(case: Case) -> tuple[Table, ...]:
     """Zero, half and full demand; every section where the line was given by sections."""
-    several = ()
+    several: tuple[Table, ...] = ()
     if case.counted:
         state = case.running or case.state(0.0)
         several = (sections_table(case.line_at(state), state.flow),)
@@ -88,7 +89,7 @@ def tables(case: Case) -> tuple[Table, ...]:
 
 def _demand(case: Case) -> Table:
     """Zero, half and full demand under speed control."""
-    rows = []
+    rows: list[Cells] = []
     for name, share in (("Nothing open", 0.0), ("Half open", 0.5), ("Everything open", 1.0)):
         flow = share * case.flow
         state, system = case.state(flow), case.system(flow)

@@ -52,7 +52,9 @@ def told(case: Case, reader: Reader) -> str:
     )
 
 
-def fixes(case: Case, found: tuple[Finding, ...], values: Values, reader: Reader) -> tuple:
+def fixes(
+    case: Case, found: tuple[Finding, ...], values: Values, reader: Reader
+) -> tuple[Fix, ...]:
     """``Fix``es for the worst finding."""
     worst = next((one for one in ranked(found) if one.level != "note"), None)
     if worst is None:

@@ -11,6 +11,7 @@ from calc.sheets.parts.pipe_working import line_steps, rating_step, sections_tab
 from calc.units import GRAVITY
 
 if TYPE_CHECKING:
+    from calc.page.answer import Cells
     from calc.page.form import Values
     from calc.sheets.reach.case import Case
     from calc.units import Reader
@@ -101,7 +102,7 @@ def _outlets(case: Case, reader: Reader) -> Table:
     return Table("What may be open together", columns, rows, dimmed=out, note=note)
 
 
-def _open_row(case: Case, name: str, flow: float) -> tuple:
+def _open_row(case: Case, name: str, flow: float) -> Cells:
     need, left = case.need, case.line.left(flow)
     if case.most is not None and flow > case.most * (1 + 1e-9):
         return name, flow, None, TOO_MUCH
@@ -163,7 +164,9 @@ def _by_height(case: Case) -> Chart:
     )
 
 
-def _above_zero(heights: tuple, pressures: tuple) -> tuple[tuple, tuple]:
+def _above_zero(
+    heights: tuple[float, ...], pressures: tuple[float, ...]
+) -> tuple[tuple[float, ...], tuple[float, ...]]:
     """The points above zero, ended on the height where the line meets zero."""
     kept = [(z, p) for z, p in zip(heights, pressures, strict=True) if p >= 0]
     if kept and len(kept) < len(heights):

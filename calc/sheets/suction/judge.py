@@ -14,6 +14,7 @@ from calc.sheets.parts.carry import texts
 from calc.sheets.suction.case import FURTHEST_UP, RATED_AT, SLACK, Case
 
 if TYPE_CHECKING:
+    from calc.page.fields import Field
     from calc.page.form import Values
     from calc.pipe.pipes import Pipe
     from calc.units import Reader
@@ -227,7 +228,7 @@ def left_over(case: Case, reader: Reader) -> set[str]:
     return {one.key for one in found if one.level != "note" and one.key in FIXABLE}
 
 
-def fixes(case: Case, fields: tuple, values: Values, reader: Reader) -> tuple[Fix, ...]:
+def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader) -> tuple[Fix, ...]:
     """What puts it right, each worked out anew; the likely best first."""
 
     def fix(text: str, **changed: str) -> Fix:

@@ -15,7 +15,7 @@ FASTEST = 20.0  # m/s, no pipe of such a line runs so fast; our choice
 
 def figures(case: Case) -> tuple[Figure, ...]:
     """Peak, knock, lowest pressure, and the closing time from which nothing is wrong."""
-    heard = practice.KNOCK_HEARD <= case.rise * (1 + 1e-9)
+    heard = case.rise * (1 + 1e-9) >= practice.KNOCK_HEARD
     found = [
         Figure("Highest pressure", case.peak, "pressure", main=True),
         Figure(
@@ -157,22 +157,26 @@ def _stiffness(case: Case) -> list[Step]:
     ]
 
 
+def _simple_step(case: Case, density: Value, length: Value, velocity: Value) -> Step:
+    simple = surge.michaud_rise(case.density, case.length, case.velocity, case.closing)
+    return Step(
+        "A slow closing, by the simple rule",
+        "Delta_p_M = 2 * rho * L * v / T",
+        {"rho": density, "L": length, "v": velocity, "T": Value(case.closing, "time")},
+        Value(simple, "pressure"),
+        note="To compare: it takes the water speed to fall evenly; the next steps the opening.",
+        source="Michaud 1878",
+    )
+
+
 def _slow_steps(case: Case, density: Value, length: Value, velocity: Value) -> list[Step]:
     phase = surge.allievi_phase(
         case.density, case.speed, case.length, case.velocity, case.closing, case.pressure
     )
     static, zeta = Value(case.pressure, "pressure"), Value(phase.zeta, "number", 5)
     number = Value(phase.allievi, "number", 4)
-    simple = surge.michaud_rise(case.density, case.length, case.velocity, case.closing)
     return [
-        Step(
-            "A slow closing, by the simple rule",
-            "Delta_p_M = 2 * rho * L * v / T",
-            {"rho": density, "L": length, "v": velocity, "T": Value(case.closing, "time")},
-            Value(simple, "pressure"),
-            note="To compare: it takes the water speed to fall evenly; the next steps the opening.",
-            source="Michaud 1878",
-        ),
+        _simple_step(case, density, length, velocity),
         Step(
             "Allievi's number",
             "A = rho * a * v / (2 * p)",

@@ -12,6 +12,7 @@ from calc.sheets.tank.judge import hours_needed, refill_time
 from calc.units import DAY, GRAVITY
 
 if TYPE_CHECKING:
+    from calc.page.answer import Cells
     from calc.page.form import Values
     from calc.sheets.tank.case import Case
     from calc.units import Reader
@@ -168,7 +169,9 @@ def _pressure_steps(values: Values, found: Case) -> list[Step]:
 
 def tables(values: Values, found: Case, reader: Reader) -> tuple[Table, ...]:
     """Round sizes, what they bridge, and how soon they are full again."""
-    rows, dimmed, marked = [], [], []
+    rows: list[Cells] = []
+    dimmed: list[int] = []
+    marked: list[int] = []
     for index, size in enumerate(round_sizes(max(found.volume, found.use / 2), reader)):
         spare = size * values.usable - found.balance.swing
         if spare < 0:
@@ -190,7 +193,9 @@ def tables(values: Values, found: Case, reader: Reader) -> tuple[Table, ...]:
 
 def _height_table(values: Values, found: Case) -> Table:
     """What height alone gives, beside what is needed and what a pump would have to add."""
-    rows = [("Your tank, by height alone", found.raised, max(found.gravity, 0.0), None)]
+    rows: list[Cells] = [
+        ("Your tank, by height alone", found.raised, max(found.gravity, 0.0), None)
+    ]
     for name, pressure in (*SUITS, ("What you need", values.wanted)):
         height = storage.height_for_pressure(pressure, values.lost, found.density)
         rows.append((name, height, pressure, max(0.0, pressure - found.gravity)))

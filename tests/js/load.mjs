@@ -1,0 +1,44 @@
+// A classic script of ours in a world of its own: what it sees is what a test gives it.
+import { readFileSync } from "node:fs";
+import vm from "node:vm";
+
+const root = new URL("../../", import.meta.url);
+
+// What browsers and workers have, and node too.
+const COMMON = {
+  atob, Blob, btoa, clearTimeout, console, crypto, DecompressionStream, DOMException, Headers,
+  Response, setTimeout, TextDecoder, URL, URLSearchParams,
+};
+
+/* Runs ``name`` (a path below the repository's root); returns its globals. */
+export function load(name, world = {}, before = "") {
+  const context = vm.createContext({ ...COMMON, ...world });
+  context.window ??= context;
+  context.self ??= context;
+  vm.runInContext(before + readFileSync(new URL(name, root), "utf8"), context, { filename: name });
+  return context;
+}
+
+/* Plain data of another world, comparable with deepEqual. */
+export function plain(value) {
+  return JSON.parse(JSON.stringify(value));
+}
+
+/* What a page's script finds: an address, no elements, no more. */
+export function page(address = "https://example.org/site/head/", more = {}) {
+  const heard = {};
+  return {
+    location: new URL(address),
+    navigator: { onLine: true },
+    document: {
+      currentScript: { src: "https://example.org/site/assets/script.js" },
+      forms: { namedItem: () => null },
+      querySelector: () => null,
+      head: { append() {} },
+      createElement: () => ({}),
+    },
+    addEventListener: (kind, what) => (heard[kind] = what),
+    heard,
+    ...more,
+  };
+}
