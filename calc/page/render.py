@@ -21,12 +21,16 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome, base="", flat=False):
-    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html."""
+def answer(outcome, base="", flat=False, carried=("", "")):
+    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html.
+
+    carried: the packed site that its links take along, and the way asked about.
+    """
     reader, found = outcome.reader, outcome.answer
 
     def address(link):
-        return escape(_address(link, base, flat, reader.system, outcome.example))
+        place = _place(link.sheet, base, flat)
+        return escape(f"{place}#{_values(link, reader.system, outcome.example, carried)}")
 
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in beside(found)]
@@ -220,23 +224,30 @@ def _links(links, address):
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
 
 
-def _address(link, base, flat, system, example):
+def _place(key, base, flat):
     from calc.sheets import sheet
 
-    target = sheet(link.sheet)
-    place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
-    return f"{place}#{fragment(target, link.values, system, example)}"
+    page = sheet(key).page
+    return base + (page.rstrip("/") + ".html" if flat else page)
 
 
-def fragment(sheet, texts, system="metric", example=False):
+def _values(link, system, example, carried):
+    from calc.sheets import sheet
+
+    return fragment(sheet(link.sheet), link.values, system, example, carried)
+
+
+def fragment(sheet, texts, system="metric", example=False, carried=("", "")):
     """The part of a link after "#" that opens ``sheet`` with ``texts``.
 
     They are given by the reader, or where ``example`` the example's, as the answer they are from.
+    carried: a packed site that fills the other fields, and the way asked about.
     """
     from calc.site import link
 
     standing = dict.fromkeys(texts, "example" if example else "given")
-    return link.write(sheet, State(system, dict(texts), {}, standing))
+    kept = frozenset(entry.key for entry in sheet.fields if entry.key not in texts)
+    return link.write(sheet, State(system, dict(texts), {}, standing), *carried, kept)
 
 
 # Plain text ------------------------------------------------------------------
