@@ -5,9 +5,12 @@ its link, "convert" writes its fields in the other system of units, "site" makes
 changes sites.
 """
 
+from __future__ import annotations
+
 import json
 import sys
 import traceback
+from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page import charts, render, row_text
@@ -15,8 +18,20 @@ from calc.page.fields import UNKNOWN, Number, Rows
 from calc.page.form import State, filled_rows, hidden_keys, within, work
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
+from calc.sheets.addresses import addresses
 from calc.site import link
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.page.fields import Sheet
+    from calc.page.form import Outcome
+    from calc.quantities import Unit
+    from calc.reading import Parsed
+
+
+Data = dict[str, Any]  # JSON
 
 FAILED = (
     "These numbers could not be worked out: a fault of this calculator, not of yours. "
@@ -24,7 +39,7 @@ FAILED = (
 )
 
 
-def handle(request_text):
+def handle(request_text: str) -> str:
     """Answer one request; {"failed": sentence} where this code is at fault.
 
     Raises ``KeyError`` for an unknown sheet or operation.
@@ -39,7 +54,7 @@ def handle(request_text):
     return json.dumps(reply, ensure_ascii=False)
 
 
-def _state(request):
+def _state(request: Data) -> State:
     return State(
         request.get("system", "metric"),
         request.get("texts", {}),
@@ -49,7 +64,7 @@ def _state(request):
     )
 
 
-def work_out(request):
+def work_out(request: Data) -> Data:
     """Solve: answer HTML, plain text and chart specifications, or errors by field key.
 
     Its "site" is {text: packed, way, kept: keys of the fields that stand as it fills them}.
@@ -74,13 +89,14 @@ def work_out(request):
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        reply["html"] = render.answer(outcome, *where, carried)
+        address = addresses(state.system, outcome.example, *where, carried)
+        reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply
 
 
-def _tidied(sheet, state):
+def _tidied(sheet: Sheet, state: State) -> dict[str, dict[str, str]]:
     """{key: {from, text, unit}} of texts with a unit of their menu: "40 psi" is 40 and psi."""
     found = {}
     for entry in sheet.fields:
@@ -92,7 +108,7 @@ def _tidied(sheet, state):
     return found
 
 
-def _parsed(sheet, state):
+def _parsed(sheet: Sheet, state: State) -> Iterator[tuple[Number, Parsed]]:
     """(field, Parsed) of every number field that can be read."""
     for entry in sheet.fields:
         if isinstance(entry, Number):
@@ -104,7 +120,7 @@ def _parsed(sheet, state):
                 continue
 
 
-def _equivalents(sheet, state, outcome):
+def _equivalents(sheet: Sheet, state: State, outcome: Outcome) -> dict[str, str]:
     """What each number is in the reader's usual unit, or in the other system's, as a hint."""
     other, same = "metric" if state.system == "us" else "us", {}
     for entry, parsed in _parsed(sheet, state):
@@ -116,7 +132,7 @@ def _equivalents(sheet, state, outcome):
     return same
 
 
-def read_link(request):
+def read_link(request: Data) -> Data:
     """What a link says: every field's text, unit and standing, and what could not be read."""
     sheet = find_sheet(request["sheet"])
     found = link.read(request["fragment"], sheet)
@@ -134,7 +150,7 @@ def read_link(request):
     return _filled(reply, found, sheet) if found.site else reply
 
 
-def _filled(reply, found, sheet):
+def _filled(reply: Data, found: link.Reading, sheet: Sheet) -> Data:
     """With the link's site, and what that says of every field that the link does not."""
     from calc.sheets import site_ops  # only who has a site waits for it
 
@@ -149,21 +165,21 @@ def _filled(reply, found, sheet):
     return {**reply, "units": {**reply["units"], **mine}, "site": {**site, "filled": filled}}
 
 
-def ask_site(request):
+def ask_site(request: Data) -> Data:
     """What the page asks about sites: see ``site_ops``."""
     from calc.sheets import site_ops
 
     return site_ops.handle(request)
 
 
-def convert(request):
+def convert(request: Data) -> Data:
     """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
     texts, units = dict(state.texts), dict(state.units)
-    for entry, parsed in _parsed(sheet, state):
-        target = QUANTITIES[entry.quantity].default(request["to"])
+    for number, parsed in _parsed(sheet, state):
+        target = QUANTITIES[number.quantity].default(request["to"])
         if parsed.unit != target:
-            texts[entry.key], units[entry.key] = _tidy(entry, parsed, target), target.symbol
+            texts[number.key], units[number.key] = _tidy(number, parsed, target), target.symbol
     for entry in sheet.fields:
         if isinstance(entry, Rows):
             texts[entry.key], more = _converted_rows(entry, state, request["to"])
@@ -174,7 +190,7 @@ def convert(request):
     return {"texts": texts, "units": units, "standing": dict(state.standing), "hidden": hidden}
 
 
-def _converted_rows(entry, state, to):
+def _converted_rows(entry: Rows, state: State, to: str) -> tuple[str, dict[str, str]]:
     """A table's text in system ``to`` and its columns' units; what cannot be read keeps its own."""
     numbers = {at: column for at, column in enumerate(entry.columns) if isinstance(column, Number)}
     rows = [list(row) for row in filled_rows(entry, state.text(entry), state.system)]
@@ -186,7 +202,7 @@ def _converted_rows(entry, state, to):
     return row_text.encode(rows), units
 
 
-def _converted_cell(column, text, state, to):
+def _converted_cell(column: Number, text: str, state: State, to: str) -> str:
     kind = QUANTITIES[column.quantity]
     target = kind.default(to)
     symbol = state.units.get(column.key) or kind.default(state.system).symbol
@@ -200,7 +216,7 @@ def _converted_cell(column, text, state, to):
     return split(text, column.quantity)[0]
 
 
-def _tidy(entry, parsed, target):
+def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
     """Four figures, as a person would type them; more where only so a bound is kept."""
     number = target.from_si(parsed.value)
     for digits in range(4, 13):

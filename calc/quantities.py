@@ -3,6 +3,8 @@
 Factors are exact by definition (NIST SP 811, 2008, appendix B) unless a line says otherwise.
 """
 
+from __future__ import annotations
+
 import math
 import re
 from dataclasses import dataclass
@@ -28,7 +30,7 @@ class Unit:
     symbol: str
     factor: float
     offset: float = 0.0
-    aliases: tuple = ()
+    aliases: tuple[str, ...] = ()
 
     def to_si(self, number: float) -> float:
         """``number`` of this unit in SI."""
@@ -48,15 +50,15 @@ class Quantity:
 
     key: str
     name: str
-    units: tuple
+    units: tuple[Unit, ...]
     metric: str
     us: str
-    others: tuple = ()
+    others: tuple[Unit, ...] = ()
 
     @cached_property
-    def words(self) -> dict:
+    def words(self) -> dict[str, Unit]:
         """{folded symbol or alias: unit} of every unit that is read."""
-        found = {}
+        found: dict[str, Unit] = {}
         for unit in (*self.units, *self.others):
             for word in (unit.symbol, *unit.aliases):
                 found.setdefault(_fold(word), unit)
@@ -68,17 +70,17 @@ class Quantity:
 
     def default(self, system: str) -> Unit:
         """The usual unit of ``system``: "metric" or "us"."""
-        return self.unit(self.us if system == "us" else self.metric)
+        return self.words[_fold(self.us if system == "us" else self.metric)]
 
 
 @lru_cache(maxsize=2048)  # a table of rows asks for the same few units again and again
-def _fold(symbol):
+def _fold(symbol: str) -> str:
     folded = symbol.replace("·", "").replace("³", "3").replace("²", "2")
     folded = re.sub(r"[\s.]+", "", folded)
     return folded if folded in {"MPa", "mPas"} else folded.lower()
 
 
-def _u(symbol, factor, *aliases, offset=0.0):
+def _u(symbol: str, factor: float, *aliases: str, offset: float = 0.0) -> Unit:
     return Unit(symbol, factor, offset, aliases)
 
 
@@ -88,7 +90,7 @@ _AMOUNTS = {
 }
 
 
-def _a(amount, *times):
+def _a(amount: str, *times: str) -> tuple[str, ...]:
     """Ways to write an amount per time: "gal/min", "gallons per minute", "gallons a minute"."""
     return tuple(
         f"{word}{per}{time}"
@@ -98,7 +100,7 @@ def _a(amount, *times):
     )
 
 
-def _of_water(*words):
+def _of_water(*words: str) -> tuple[str, ...]:
     """Ways to write a pressure as a height of water: "m", "m head", "metres of water"."""
     ends = ("", " head", " of head", " water", " of water", " h2o", " wc")
     return tuple(word + end for word in words for end in ends)
@@ -123,7 +125,7 @@ _VOLUMES = (
 )
 
 
-def _quantities():
+def _quantities() -> dict[str, Quantity]:
     table = [
         Quantity("length", "length", _LENGTHS, "m", "ft"),
         Quantity("head", "head", _LENGTHS[:2], "m", "ft"),
@@ -275,7 +277,7 @@ def _quantities():
     return {quantity.key: quantity for quantity in table}
 
 
-def _areas():
+def _areas() -> tuple[Unit, ...]:
     return (
         _u("m²", 1.0, "m2"),
         _u("ft²", FOOT**2, "ft2", "sq ft"),

@@ -4,6 +4,8 @@ Two readings are asked about, never guessed: "1,250" may be a thousand or a deci
 pressures of a switch, "20-25" a range.
 """
 
+from __future__ import annotations
+
 import math
 import re
 from dataclasses import dataclass
@@ -69,7 +71,7 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
         raise InputError("Nothing is entered here. Enter a number.")
     feet_inches = _feet_and_inches(cleaned) if kind.unit("ft") and kind.unit("in") else None
     if feet_inches is not None:
-        foot = kind.unit("ft")
+        foot = QUANTITIES["length"].words["ft"]
         return Parsed(foot.to_si(feet_inches), feet_inches, foot, own=True)
     drawn = any(sign in text for sign in _VULGAR)
     _ask_which(cleaned, kind, drawn)
@@ -96,13 +98,15 @@ def split(text: str, quantity: str) -> tuple[str, Unit | None]:
     """
     kind = QUANTITIES[quantity]
     found = _TAIL.fullmatch(text.strip())
-    unit = kind.unit(found[2]) if found else None
+    if found is None:
+        return text, None
+    unit = kind.unit(found[2])
     if unit is None or unit not in kind.units or not unit.symbol:
         return text, None
     return found[1].strip(), unit
 
 
-def _clean(text):
+def _clean(text: str) -> tuple[str, bool]:
     """(text with plain spaces, signs and fractions; whether "about" stood before it)."""
     text = text.translate(_UNSEEN)
     if _BREAK.search(text):
@@ -116,13 +120,13 @@ def _clean(text):
     return (text[about.end() :], True) if about else (text, False)
 
 
-def _shown(text):
+def _shown(text: str) -> str:
     """What was typed, as it is named in a sentence: short enough to be read."""
     text = " ".join(text[:200].split())
     return text if len(text) <= 40 else f"{text[:40]}…"
 
 
-def _feet_and_inches(text):
+def _feet_and_inches(text: str) -> float | None:
     """Feet from "5 ft 6 in", "5'6\\"" (None if it is not of that form)."""
     found = re.fullmatch(
         r"([-+]?\d+(?:\.\d+)?)\s*(?:ft|feet|foot|'|′|’)\s*"
@@ -143,7 +147,7 @@ def _feet_and_inches(text):
     return math.copysign(abs(feet) + inches / 12, feet)
 
 
-def _ask_which(text, kind, drawn):
+def _ask_which(text: str, kind: Quantity, drawn: bool) -> None:
     """Raise ``InputError`` for a pair of pressures and for a range: which one is meant?
 
     drawn: a sign such as ½ stood for the fraction, which is no pair.
@@ -163,13 +167,13 @@ def _ask_which(text, kind, drawn):
         )
 
 
-def _ratio(top, bottom):
+def _ratio(top: float, bottom: float) -> float:
     if bottom == 0:
         raise InputError("A fraction cannot have 0 below the line.")
     return top / bottom
 
 
-def _number(match):
+def _number(match: re.Match[str]) -> tuple[float, str]:
     """The number and a note on how it was read."""
     sign = -1.0 if match["sign"] == "-" else 1.0
     if match["plain"] is None:
@@ -180,7 +184,7 @@ def _number(match):
     return _decimal(plain, sign)
 
 
-def _decimal(plain, sign):
+def _decimal(plain: str, sign: float) -> tuple[float, str]:
     grouped = re.fullmatch(r"(\d{1,3}(?: \d{3})+)((?:[.,]\d+)?)", plain)
     if grouped:
         plain = grouped[1].replace(" ", "") + grouped[2]
@@ -207,7 +211,7 @@ def _decimal(plain, sign):
     )
 
 
-def _typed_unit(symbol, kind, text):
+def _typed_unit(symbol: str, kind: Quantity, text: str) -> Unit:
     symbol = symbol.strip()
     unit = kind.unit(symbol)
     if unit is not None:

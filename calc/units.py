@@ -4,6 +4,8 @@ Inside ``calc`` every number is SI.  ``quantities`` holds units and factors, ``r
 "40 psi", "1 1/4 in" or "12,5" into SI, ``Reader`` prints SI in the reader's units.
 """
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass
 
@@ -52,7 +54,7 @@ __all__ = [
 ]
 
 
-def number_text(value, digits=3):
+def number_text(value: float, digits: int = 3) -> str:
     """``value`` with ``digits`` significant figures, whole figures never rounded off.
 
     Rounded first to 12 figures, so that the last bit of a library's arithmetic
@@ -103,32 +105,32 @@ class Reader:
 
     system: str = "metric"
 
-    def unit(self, quantity):
+    def unit(self, quantity: str) -> Unit:
         return QUANTITIES[quantity].default(self.system)
 
-    def number(self, value, quantity, digits=3):
+    def number(self, value: float, quantity: str, digits: int = 3) -> str:
         """The bare number of an SI ``value`` in the reader's unit."""
         return number_text(self.unit(quantity).from_si(value), digits)
 
-    def show(self, value, quantity, digits=3):
+    def show(self, value: float, quantity: str, digits: int = 3) -> str:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
 
-    def typed(self, value, quantity):
+    def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""
         text = self.show(value, quantity, 4)
         for printed, plain in (("\u00a0", " "), ("\u202f", ""), ("−", "-")):
             text = text.replace(printed, plain)
         return text
 
-    def both(self, value, quantity, digits=3):
+    def both(self, value: float, quantity: str, digits: int = 3) -> str:
         """With the other system in brackets: "2.80 bar (40.6 psi)"."""
         other = Reader("metric" if self.system == "us" else "us")
         first, second = self.show(value, quantity, digits), other.show(value, quantity, digits)
         return first if first == second else f"{first} ({second})"
 
 
-def _joined(number, symbol):
+def _joined(number: str, symbol: str) -> str:
     if not symbol:
         return number
     return number + symbol if symbol in {"%", "°"} else f"{number}\u00a0{symbol}"

@@ -17,6 +17,7 @@ from calc.page.fields import Rows
 from calc.page.form import State, work
 from calc.sheets import KEYS, site_ops
 from calc.sheets import sheet as find_sheet
+from calc.sheets.addresses import addresses
 from calc.site import link
 
 PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
@@ -157,7 +158,7 @@ def printed(sheet, system, base, flat):
     if outcome.answer is None:
         raise ValueError(f"the {system} example of {sheet.key} does not work out: {outcome.errors}")
     drawings = {c.key: _svg(charts.spec(c, outcome.reader)) for c in outcome.answer.charts}
-    html = render.answer(outcome, base, flat)
+    html = render.answer(outcome, addresses(system, outcome.example, base, flat))
     return DRAWING.sub(lambda found: found[1] + drawings[found[2]] + found[3], html)
 
 

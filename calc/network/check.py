@@ -9,6 +9,8 @@ from calc.errors import InputError, InputErrors
 from calc.network.parts import Device, PumpSet, Reducer, Run
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator
+
     from calc.network.parts import Link, Network
 
 
@@ -43,7 +45,7 @@ def require_sound(network: Network) -> None:
         raise InputErrors(InputError(one.text, name=one.row) for one in found)
 
 
-def _names(network):
+def _names(network: Network) -> Iterator[Problem]:
     for parts in (network.places + network.levels, network.links, network.outlets):
         seen = set()
         for part in parts:
@@ -53,7 +55,7 @@ def _names(network):
             seen.add(part.name)
 
 
-def _ends(network):
+def _ends(network: Network) -> Iterator[Problem]:
     known = network.heights
     levels = {level.name for level in network.levels}
     for link in network.links:
@@ -75,7 +77,7 @@ def _ends(network):
             yield Problem(outlet.name, "ends", text)
 
 
-def _numbers(network):
+def _numbers(network: Network) -> Iterator[Problem]:
     for node in network.places + network.levels:
         if not abs(node.height_m) <= 9000:
             text = f"The height of “{node.name}” must be below 9000 m. Check it."
@@ -91,7 +93,7 @@ def _numbers(network):
             yield Problem(outlet.name, "figure", text)
 
 
-def _wrong(link):
+def _wrong(link: Link) -> str:
     """What is wrong with a link's own figures, in words ("" where nothing is)."""
     if isinstance(link, Run):
         if not 0 < link.length_m <= 1e6:
@@ -111,18 +113,18 @@ def _wrong(link):
 
 def neighbours(network: Network) -> dict[str, list[tuple[Link, str]]]:
     """Every (link, other end) by place, whichever way the link points."""
-    found = {name: [] for name in network.heights}
+    found: dict[str, list[tuple[Link, str]]] = {name: [] for name in network.heights}
     for link in network.links:
         found[link.start].append((link, link.end))
         found[link.end].append((link, link.start))
     return found
 
 
-def _unjoined(network):
+def _unjoined(network: Network) -> Iterator[Problem]:
     """Groups of joined parts without any open water among them: one problem a group."""
     near = neighbours(network)
     wet = _spread([level.name for level in network.levels], near, _anyhow)
-    outlets = {}
+    outlets: dict[str, str] = {}
     for outlet in network.outlets:
         outlets.setdefault(outlet.node, outlet.name)
     done = set(wet)
@@ -135,7 +137,7 @@ def _unjoined(network):
         yield _dry(group, links, [outlets[name] for name in outlets if name in group])
 
 
-def _dry(group, links, taps):
+def _dry(group: set[str], links: list[Link], taps: list[str]) -> Problem:
     names = ", ".join(f"“{name}”" for name in sorted(group)[:4])
     more = f" and {len(group) - 4} more" if len(group) > 4 else ""
     row = taps[0] if taps else min(group)
@@ -147,7 +149,11 @@ def _dry(group, links, taps):
     return Problem(row, "disconnected", text)
 
 
-def _spread(starts, near, passes):
+def _spread(
+    starts: Iterable[str],
+    near: dict[str, list[tuple[Link, str]]],
+    passes: Callable[[Link, str], bool],
+) -> set[str]:
     """Names reached from ``starts`` over links that ``passes(link, from)``."""
     reached, todo = set(starts), list(starts)
     while todo:
@@ -159,11 +165,11 @@ def _spread(starts, near, passes):
     return reached
 
 
-def _anyhow(_link, _here):
+def _anyhow(_link: Link, _here: str) -> bool:
     return True
 
 
-def _around(link):
+def _around(link: Link) -> Callable[[Link, str], bool]:
     """Passes every other link."""
     return lambda one, _: one.name != link.name
 
@@ -173,12 +179,12 @@ def one_way(link: Link) -> bool:
     return link.check or isinstance(link, PumpSet)
 
 
-def _unreachable(network):
+def _unreachable(network: Network) -> Iterator[Problem]:
     """Parts that water could only reach backwards through a check valve, reducer or pump."""
     near = neighbours(network)
     starts = [level.name for level in network.levels]
     reached = _spread(starts, near, lambda link, here: not one_way(link) or link.start == here)
-    outlets = {}
+    outlets: dict[str, str] = {}
     for outlet in network.outlets:
         outlets.setdefault(outlet.node, outlet.name)
     for link in network.links:

@@ -210,7 +210,7 @@ def outlets(solution: Solution) -> Iterator[Trouble]:
             yield Trouble(outlet.name, "outlet-over-limit", "care", static, limit, "pressure")
 
 
-def _pumps(solution):
+def _pumps(solution: Solution) -> Iterator[Trouble]:
     drawn = any(flow > SEEPING for flow in solution.draws.values())
     for link in solution.network.links:
         if not isinstance(link, PumpSet):

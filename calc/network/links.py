@@ -38,7 +38,7 @@ class RunLaw:
 
     most_gain = start_gain = 0.0
 
-    def __init__(self, run, viscosity):
+    def __init__(self, run: Run, viscosity: float) -> None:
         pipe = run.pipe
         self._args = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, run.k)
         self._check = run.check
@@ -66,7 +66,7 @@ class RunLaw:
             return -flow, slope
         return self._positive(head)
 
-    def _positive(self, head):
+    def _positive(self, head: float) -> tuple[float, float]:
         if head <= self._turn_head:
             return _straight_and_square(head, self._linear, self._bends)
         if head >= self._full_head:
@@ -76,7 +76,7 @@ class RunLaw:
         extra, slope = _straight_and_square(head - self._turn_head, linear, self._bends)
         return self._turn + extra, slope
 
-    def _turbulent(self, head):
+    def _turbulent(self, head: float) -> tuple[float, float]:
         """Steps on the local power law h ~ Q^m: two or three suffice anywhere."""
         flow = self._last
         for _ in range(MOST_STEPS):
@@ -96,7 +96,7 @@ class RunLaw:
         return flow / friction.loss_and_slope(flow, *self._args)[0]
 
 
-def _straight_and_square(head, linear, square):
+def _straight_and_square(head: float, linear: float, square: float) -> tuple[float, float]:
     """Flow and dQ/dh of h = linear Q + square Q^2, for h of 0 or more."""
     root = math.sqrt(linear * linear + 4.0 * square * head)
     return 2.0 * head / (linear + root), 1.0 / root
@@ -109,7 +109,7 @@ class DeviceLaw:
 
     most_gain = start_gain = 0.0
 
-    def __init__(self, device):
+    def __init__(self, device: Device | Reducer) -> None:
         self._flow, self._loss, self._check = device.flow_m3s, device.loss_m, device.check
         self._least = STRAIGHT**2 * self._loss
 
@@ -136,7 +136,7 @@ class PumpLaw:
 
     __slots__ = ("_end", "_flat", "_last", "_last_head", "_pump", "_speed", "_top")
 
-    def __init__(self, part):
+    def __init__(self, part: PumpSet) -> None:
         self._pump, self._speed = part.pump, part.speed
         self._end = part.pump.most_flow(part.speed)
         self._flat = 0.0
@@ -145,13 +145,13 @@ class PumpLaw:
         self._last_head = self._curve(self._end)[0]
         self._last = self._end / 2
 
-    def _curve(self, flow):
+    def _curve(self, flow: float) -> tuple[float, float]:
         head, slope = self._pump.head_and_slope(flow, self._speed)
         if flow < self._flat:
             return head + TILT * (self._flat - flow), -TILT
         return head, min(slope, -TILT)
 
-    def _flat_until(self):
+    def _flat_until(self) -> float:
         """Flow up to which the curve keeps its top head, m3/s."""
         top, slope = self._pump.head_and_slope(0.0, self._speed)
         if slope < -TILT:
@@ -173,7 +173,7 @@ class PumpLaw:
         flow = self._found(gain)
         return flow, -1.0 / self._curve(flow)[1]
 
-    def _found(self, gain):
+    def _found(self, gain: float) -> float:
         """Newton's steps, halving the bracket where one would leave it."""
         low, high, flow = 0.0, self._end, min(max(self._last, 0.0), self._end)
         for _ in range(MOST_STEPS):
@@ -205,7 +205,10 @@ class PumpLaw:
         return self._curve(self._end / 2)[0]
 
 
-def law_of(link: Link, network: Network) -> RunLaw | DeviceLaw | PumpLaw:
+Law = RunLaw | DeviceLaw | PumpLaw
+
+
+def law_of(link: Link, network: Network) -> Law:
     """The law of a link, wide open: without what its set pressure holds back.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns its law.
@@ -227,6 +230,6 @@ def set_head(link: Link, network: Network) -> float | None:
     link: any link; network: ``Network``.  Returns m.  Raises KeyError for an unknown end.
     Source: hydrostatics.
     """
-    if getattr(link, "set_pa", None) is None:
+    if not isinstance(link, (PumpSet, Reducer)) or link.set_pa is None:
         return None
     return network.heights[link.end] + link.set_pa / network.weight

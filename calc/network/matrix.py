@@ -11,13 +11,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
 
 class SingularError(ArithmeticError):
     """The equations have no single answer. ``node``: the unknown at which that shows."""
 
-    def __init__(self, node):
+    def __init__(self, node: int) -> None:
         super().__init__(f"no single answer at unknown {node}")
         self.node = node
 
@@ -32,11 +32,11 @@ class Elimination:
     slot_of: (earlier, later) -> slot; size: number of slots.
     """
 
-    order: tuple
-    later: tuple
-    slots: tuple
-    fills: tuple
-    slot_of: dict
+    order: tuple[int, ...]
+    later: tuple[tuple[int, ...], ...]
+    slots: tuple[tuple[int, ...], ...]
+    fills: tuple[tuple[tuple[int, int, int], ...], ...]
+    slot_of: dict[tuple[int, int], int]
     size: int
 
 
@@ -50,12 +50,14 @@ def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
     >>> eliminate(3, [(0, 1), (1, 2)]).order
     (0, 1, 2)
     """
-    touching = [set() for _ in range(count)]
+    touching: list[set[int]] = [set() for _ in range(count)]
     for i, j in pairs:
         if i != j:
             touching[i].add(j)
             touching[j].add(i)
-    order, later, place = [], [()] * count, [-1] * count
+    order: list[int] = []
+    later: list[tuple[int, ...]] = [()] * count
+    place = [-1] * count
     for node in _least_degree_first(touching):
         near = touching[node]
         place[node] = len(order)
@@ -70,9 +72,9 @@ def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
     return _places(tuple(order), tuple(later), place)
 
 
-def _least_degree_first(touching):
+def _least_degree_first(touching: list[set[int]]) -> Iterator[int]:
     """Yield nodes by least degree; the caller removes each from ``touching`` as it comes."""
-    buckets = {}
+    buckets: dict[int, list[int]] = {}
     for node, near in enumerate(touching):
         buckets.setdefault(len(near), []).append(node)
     for bucket in buckets.values():
@@ -80,7 +82,7 @@ def _least_degree_first(touching):
     done = [False] * len(touching)
     left, degree = len(touching), 0
     while left:
-        bucket = buckets.get(degree)
+        bucket = buckets.get(degree, [])
         if not bucket:
             degree += 1
             continue
@@ -89,22 +91,24 @@ def _least_degree_first(touching):
             continue
         done[node] = True
         left -= 1
-        near = tuple(touching[node])
+        around = tuple(touching[node])
         yield node
-        for other in near:  # their degrees have changed: file them anew
+        for other in around:  # their degrees have changed: file them anew
             now = len(touching[other])
             buckets.setdefault(now, []).append(other)
             degree = min(degree, now)
 
 
-def _places(order, later, place):
-    slot_of = {}
-    slots = [()] * len(order)
+def _places(
+    order: tuple[int, ...], later: tuple[tuple[int, ...], ...], place: list[int]
+) -> Elimination:
+    slot_of: dict[tuple[int, int], int] = {}
+    slots: list[tuple[int, ...]] = [()] * len(order)
     for node in order:
         slots[node] = tuple(range(len(slot_of), len(slot_of) + len(later[node])))
         for other in later[node]:
             slot_of[node, other] = len(slot_of)
-    fills = [()] * len(order)
+    fills: list[tuple[tuple[int, int, int], ...]] = [()] * len(order)
     for node in order:
         near, found = later[node], []
         for i, one in enumerate(near):

@@ -58,7 +58,7 @@ def held_flow_and_slope(
     return orifice_flow_and_slope(pressure_pa, flow_m3s, least_pa)
 
 
-def _check(law):
+def _check(law: OutletLaw) -> None:
     require("flow", law.flow_m3s, 1e-9, MOST_FLOW, "flow", "Give the outlet's flow, above zero.")
     remedy = "Give the pressure at which the flow holds, above zero."
     require("pressure", law.pressure_pa, 1.0, MOST_PRESSURE, "pressure", remedy)
@@ -71,7 +71,7 @@ class Orifice:
     flow_m3s: float
     pressure_pa: float
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         _check(self)
 
     @property
@@ -95,7 +95,7 @@ class FixedFlow:
     flow_m3s: float
     pressure_pa: float = FIXED_LEAST
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         _check(self)
 
     @property
@@ -121,7 +121,7 @@ class LimitedShower:
     pressure_pa: float
     limit_m3s: float
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         _check(self)
         remedy = "The limit is a flow above zero."
         require("limit", self.limit_m3s, 1e-9, MOST_FLOW, "flow", remedy)
@@ -149,7 +149,7 @@ class CompensatingDripper:
     pressure_pa: float
     most_pa: float
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         remedy = "Give the flow of one dripper, above zero."
         require("flow", self.flow_m3s, 1e-12, MOST_FLOW, "flow", remedy)
         require("pressure", self.pressure_pa, 1.0, MOST_PRESSURE, "pressure", "Give its minimum.")
@@ -165,6 +165,9 @@ class CompensatingDripper:
         return held_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
+OutletLaw = Orifice | FixedFlow | LimitedShower | CompensatingDripper
+
+
 @dataclass(frozen=True)
 class Outlet:
     """So many equal outlets at a node, open or shut.
@@ -175,13 +178,13 @@ class Outlet:
 
     name: str
     node: str
-    law: object
+    law: OutletLaw
     count: int = 1
     open: bool = True
     wanted_pa: float | None = None
     rated_pa: float | None = None
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         remedy = f"“{self.name}” needs a whole number of outlets, one or more."
         require("count", self.count, 1, 1_000_000, "number", remedy)
 

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Container
 
     from calc.network.outlets import Outlet
+    from calc.pump.curve import Pump
 
 
 @dataclass(frozen=True)
@@ -108,7 +109,7 @@ class PumpSet:
     name: str
     start: str
     end: str
-    pump: object
+    pump: Pump
     set_pa: float | None = None
     speed: float = 1.0
     check: bool = True
@@ -126,15 +127,15 @@ class Network:
     pipes get, K (None: the water's).
     """
 
-    places: tuple
-    levels: tuple
-    links: tuple
-    outlets: tuple
+    places: tuple[Place, ...]
+    levels: tuple[Level, ...]
+    links: tuple[Link, ...]
+    outlets: tuple[Outlet, ...]
     temperature_k: float = 288.15
     altitude_m: float = 0.0
     hottest_k: float | None = None
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         require("temperature", self.temperature_k, 273.15, 373.15, "temperature")
 
     @property
@@ -161,8 +162,22 @@ class Network:
         """The link of this name.  Raises KeyError."""
         return self._by_name[name]
 
+    def pump(self, name: str) -> PumpSet:
+        """The pump of this name.  Raises KeyError, also where another part has it."""
+        found = self._by_name[name]
+        if not isinstance(found, PumpSet):
+            raise KeyError(name)
+        return found
+
+    def run(self, name: str) -> Run:
+        """The pipe of this name.  Raises KeyError, also where another part has it."""
+        found = self._by_name[name]
+        if not isinstance(found, Run):
+            raise KeyError(name)
+        return found
+
     @cached_property
-    def _by_name(self):
+    def _by_name(self) -> dict[str, Link]:
         return {link.name: link for link in self.links}
 
     @cached_property

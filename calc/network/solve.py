@@ -21,7 +21,8 @@ from calc.network.links import DROOP, SEEP, law_of, set_head
 from calc.network.state import STILL, Solution
 
 if TYPE_CHECKING:
-    from calc.network.parts import Network
+    from calc.network.links import Law
+    from calc.network.parts import Link, Network
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
@@ -77,7 +78,7 @@ class _Holder:
 
     __slots__ = ("base", "draw", "i", "j", "law", "miss", "name", "part", "set_head_m", "slot")
 
-    def __init__(self, link, law, i, j, slot, set_head_m):
+    def __init__(self, link: Link, law: Law, i: int, j: int, slot: int, set_head_m: float) -> None:
         self.name, self.law, self.i, self.j, self.slot = link.name, law, i, j, slot
         self.set_head_m, self.part, self.draw = set_head_m, "held", 0.0
         self.miss = self.base = 0.0
@@ -130,7 +131,7 @@ class _Holder:
 class _System:
     """A network with its places numbered: unknown heads first, levels after."""
 
-    def __init__(self, network):
+    def __init__(self, network: Network) -> None:
         self.network, self.count = network, len(network.places)
         self.names = [node.name for node in network.places + network.levels]
         index = {name: i for i, name in enumerate(self.names)}
@@ -138,7 +139,8 @@ class _System:
         pairs = [(index[link.start], index[link.end]) for link in network.links]
         inner = [pair for pair in pairs if max(pair) < self.count]
         self.plan = network_matrix.eliminate(self.count, inner)
-        self.links, self.holders = [], []
+        self.links: list[tuple[str, Law, int, int, int]] = []
+        self.holders: list[_Holder] = []
         for link, (i, j) in zip(network.links, pairs, strict=True):
             self._add(link, i, j)
         self.outlets = [
@@ -147,7 +149,7 @@ class _System:
             if outlet.open
         ]
 
-    def _add(self, link, i, j):
+    def _add(self, link: Link, i: int, j: int) -> None:
         slot_of, law = self.plan.slot_of, law_of(link, self.network)
         slot = slot_of.get((i, j), slot_of.get((j, i), -1))
         held = set_head(link, self.network)
@@ -190,7 +192,7 @@ class _System:
         return point
 
     @staticmethod
-    def _hold(point, heads, holder):
+    def _hold(point: _Point, heads: list[float], holder: _Holder) -> None:
         i, j = holder.i, holder.j
         if holder.part == "held":
             given, (taken, slope) = holder.given(heads[j]), holder.taken(heads[i])
@@ -221,7 +223,7 @@ class _System:
 
     def share(self) -> None:
         """What parts that hold one place at one head draw, shared equally: their ``base``."""
-        groups = {}
+        groups: dict[tuple[int, float], list[_Holder]] = {}
         for holder in self.holders:
             if holder.part == "held":
                 groups.setdefault((holder.j, holder.set_head_m), []).append(holder)
@@ -265,9 +267,11 @@ class _Point:
 
     __slots__ = ("diagonal", "draws", "flows", "norm", "over", "through", "upper")
 
-    def __init__(self, count, size):
+    def __init__(self, count: int, size: int) -> None:
         self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
-        self.flows, self.draws = [], []
+        self.flows: list[tuple[str, int, int, float, float]] = []
+        self.draws: list[tuple[float, float]] = []
+        self.norm = self.through = 0.0
 
     def link(self, i: int, j: int, slot: int, flow: float, slope: float) -> None:
         self.over[i] += flow
@@ -288,7 +292,7 @@ class _Point:
         return math.fsum(map(float.__mul__, self.over, change))
 
 
-def _lowest(system, heads):
+def _lowest(system: _System, heads: list[float]) -> tuple[list[float], _Point, list[float], int]:
     """Newton's steps to the lowest co-content: (heads, point, the last change, steps)."""
     point, span = system.balance(heads), system.span
     for step in range(1, MOST_STEPS + 1):
@@ -306,7 +310,9 @@ def _lowest(system, heads):
     raise unsolved(system.names[worst])
 
 
-def _along(system, heads, point, change):
+def _along(
+    system: _System, heads: list[float], point: _Point, change: list[float]
+) -> tuple[list[float], _Point, float]:
     """(heads, point, share): so far along a step that the co-content's slope has all but gone.
 
     The slope rises along the step from below zero.  The whole step is taken where the slope is
@@ -340,7 +346,9 @@ def _along(system, heads, point, change):
     return *near, low
 
 
-def _solution(system, heads, point, change, steps):
+def _solution(
+    system: _System, heads: list[float], point: _Point, change: list[float], steps: int
+) -> Solution:
     """The last change goes into heads and flows: so the flows balance to rounding."""
     network = system.network
     over, flows = [0.0] * len(heads), {}
@@ -358,6 +366,6 @@ def _solution(system, heads, point, change, steps):
         draws[outlet.name] = draw + slope * change[i]
         over[i] += draws[outlet.name]
     imbalance = max(map(abs, over[: system.count]), default=0.0) / max(point.through, TRICKLE)
-    heads = (h + c for h, c in zip(heads, change, strict=True))
-    named = dict(zip(system.names, heads, strict=True))
+    last = (h + c for h, c in zip(heads, change, strict=True))
+    named = dict(zip(system.names, last, strict=True))
     return Solution(network, named, flows, draws, steps, imbalance)

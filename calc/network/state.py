@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.network.parts import Network
+
+if TYPE_CHECKING:
+    from calc.network.parts import PumpSet
 
 STILL = 1e-12  # m3/s, less than a drop in half a day: no flow
 SEEPING = 1e-9  # m3/s, a drop a minute: what may pass a shut valve in the equations, no flow to see
@@ -54,9 +58,9 @@ class Solution:
     """
 
     network: Network
-    heads: dict
-    flows: dict
-    draws: dict
+    heads: dict[str, float]
+    flows: dict[str, float]
+    draws: dict[str, float]
     steps: int
     imbalance: float
 
@@ -97,7 +101,7 @@ class Solution:
 
     def pump(self, name: str) -> PumpState:
         """``PumpState`` of a pump."""
-        part = self.network.link(name)
+        part = self.network.pump(name)
         flow, gain = self.flows[name], -self.loss(name)
         free = part.pump.head_and_slope(flow, part.speed)[0]
         held = part.set_pa is not None and free > gain + 1e-3
@@ -105,7 +109,7 @@ class Solution:
         return PumpState(name, flow, gain, free, held, past, _speed(part, flow, gain, held))
 
 
-def _speed(part, flow, gain, held):
+def _speed(part: PumpSet, flow: float, gain: float, held: bool) -> float | None:
     if flow <= STILL:
         return None
     if not held:

@@ -1,6 +1,8 @@
 """The highest pressures a supply can come under, with no water flowing."""
 
-from calc.network.parts import Network, PumpSet, Reducer
+from __future__ import annotations
+
+from calc.network.parts import Link, Network, PumpSet, Reducer
 
 NONE = float("-inf")  # m, of a place that no water stands at
 
@@ -29,14 +31,14 @@ def highest_heads(network: Network, controlled: bool = True) -> dict[str, float]
     return heads
 
 
-def _ways(link):
+def _ways(link: Link) -> tuple[tuple[str, str], ...]:
     """(from, to) of a link, in each direction that lets pressure pass."""
     forward = (link.start, link.end)
     one_way = link.check or isinstance(link, PumpSet)
     return (forward,) if one_way else (forward, forward[::-1])
 
 
-def _past(network, link, head, controlled):
+def _past(network: Network, link: Link, head: float, controlled: bool) -> float:
     """Head that a link passes on, m."""
     held = None
     if isinstance(link, (PumpSet, Reducer)) and link.set_pa is not None and controlled:

@@ -7,7 +7,7 @@ whole supply each time; the part whose ease helps the most is the bottleneck.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from calc.errors import InputError
 from calc.network.findings import broken, suction
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
     from calc.network.parts import Link, Network
     from calc.network.state import Solution
+    from calc.pump.curve import Pump
 
 EASY = 1e-6  # share of its loss a device keeps when it is taken to be lossless
 WIDE = 20.0  # times its bore that a pipe has when it is taken to be lossless
@@ -74,7 +75,7 @@ class Bottleneck:
     gain_pa: float
     enough: bool
     height_pa: float
-    ranked: tuple
+    ranked: tuple[Eased, ...]
 
 
 def sufferers(network: Network, opening: Iterable[str]) -> tuple[Sufferer, ...]:
@@ -108,8 +109,9 @@ def way_to(solution: Solution, place: str) -> tuple[str, ...]:
     solution: ``Solution``; place: name.  Returns a tuple of names, () at a level.
     Raises nothing.  Source: definition.
     """
-    network, found, seen = solution.network, [], {place}
-    incoming = {}
+    network, seen = solution.network, {place}
+    found: list[str] = []
+    incoming: dict[str, list[tuple[float, str, str]]] = {}
     for link in network.links:
         flow = solution.flows[link.name]
         ends = (link.end, link.start) if flow >= -SEEPING else (link.start, link.end)
@@ -159,7 +161,7 @@ def kind_on(network: Network, way: Sequence[str], name: str) -> str:
 class _Strong:
     """A pump of the same heads at a hundred times the flow."""
 
-    pump: object
+    pump: Pump
 
     def head_and_slope(self, flow: float, speed: float = 1.0) -> tuple[float, float]:
         head, slope = self.pump.head_and_slope(flow / STRONG, speed)
@@ -182,7 +184,7 @@ def eased(link: Link) -> Link:
         return replace(link, loss_m=EASY * link.loss_m)
     if isinstance(link, Reducer):
         return replace(link, set_pa=1e8, loss_m=EASY * link.loss_m)
-    return replace(link, pump=_Strong(link.pump))
+    return replace(link, pump=cast("Pump", _Strong(link.pump)))  # a solver asks no more of a pump
 
 
 def bottleneck(solution: Solution, outlet: str) -> Bottleneck:
@@ -214,7 +216,7 @@ def bottleneck(solution: Solution, outlet: str) -> Bottleneck:
     return Bottleneck(best.row, best.kind, best.gain_pa, enough, height, tuple(ranked))
 
 
-def _likely(solution, way, name):
+def _likely(solution: Solution, way: Sequence[str], name: str) -> bool:
     """Whether a part may be the one: the pump past what its control holds, or a large loss.
 
     A part before the pump counts only while the pump is.
@@ -229,7 +231,7 @@ def _likely(solution, way, name):
     return solution.loss(name) >= LIKELY * most
 
 
-def _lossless(solution, way, place):
+def _lossless(solution: Solution, way: Sequence[str], place: str) -> float:
     """Pressure at a place with every part on the way lossless, Pa: that of still water."""
     eased_all = solution.network
     for name in way:
@@ -251,14 +253,14 @@ def open_state(solution: Solution, outlet: str) -> OutletState:
     return state
 
 
-def _ease(solution, way, name, place):
+def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Eased:
     network = solution.network
     after = solve(network.with_link(eased(network.link(name))), solution)
     gain = after.pressure(place) - solution.pressure(place)
     return Eased(name, kind_on(network, way, name), solution.loss(name), gain)
 
 
-def _on_way(network, way):
+def _on_way(network: Network, way: Sequence[str]) -> set[str]:
     """Names of the links on a way and of their ends."""
     links = [network.link(name) for name in way]
     return set(way) | {end for link in links for end in (link.start, link.end)}

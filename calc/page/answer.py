@@ -154,6 +154,9 @@ class Words:
     bold: bool = False
 
 
+Shape = Stroke | Dot | Words
+
+
 @dataclass(frozen=True)
 class Drawing:
     """A picture of shapes on a sheet ``width`` by ``height`` px, y downwards, already placed.
@@ -167,7 +170,7 @@ class Drawing:
     alt: str
     width: float
     height: float
-    shapes: tuple[Stroke | Dot | Words, ...]
+    shapes: tuple[Shape, ...]
 
 
 @dataclass(frozen=True)

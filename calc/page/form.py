@@ -5,8 +5,11 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 ``InputError``, and returns an ``Outcome``.
 """
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page import row_text
@@ -14,6 +17,14 @@ from calc.page.answer import Answer
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
 from calc.reading import split
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping
+    from typing import Any
+
+    from calc.page.fields import Cell, Field, Sheet
+    from calc.quantities import Unit
+    from calc.reading import Parsed
 
 
 @dataclass(frozen=True)
@@ -25,12 +36,12 @@ class Row:
     """
 
     place: str
-    numbers: dict
+    numbers: dict[str, Any]
 
-    def cell(self, key):
+    def cell(self, key: str) -> str:
         return f"{self.place}.{key}"
 
-    def __getattr__(self, key):
+    def __getattr__(self, key: str) -> Any:
         try:
             return self.numbers[key]
         except KeyError:
@@ -48,16 +59,16 @@ class State:
     """
 
     system: str = "metric"
-    texts: dict = field(default_factory=dict)
-    units: dict = field(default_factory=dict)
-    standing: dict = field(default_factory=dict)
-    reasons: dict = field(default_factory=dict)
+    texts: Mapping[str, str] = field(default_factory=dict)
+    units: Mapping[str, str] = field(default_factory=dict)
+    standing: Mapping[str, str] = field(default_factory=dict)
+    reasons: Mapping[str, str] = field(default_factory=dict)
 
-    def text(self, entry):
+    def text(self, entry: Field) -> str:
         """The text of a field, its default where nothing is typed."""
         return self.texts.get(entry.key, entry.default(self.system))
 
-    def standing_of(self, entry):
+    def standing_of(self, entry: Field) -> str:
         """Where the text of a field comes from: one of ``STANDINGS``."""
         if self.text(entry).strip() == UNKNOWN:
             return "unknown"
@@ -65,7 +76,7 @@ class State:
             return self.standing[entry.key]
         return "example" if self._is_default(entry) else "given"
 
-    def _is_default(self, entry):
+    def _is_default(self, entry: Field) -> bool:
         text, default = self.text(entry), entry.default(self.system)
         if not isinstance(entry, Number):
             return text == default
@@ -73,13 +84,13 @@ class State:
         menu = QUANTITIES[entry.quantity].unit(self.units.get(entry.key, usual.symbol))
         return _parted(text, entry, menu) == _parted(default, entry, usual)
 
-    def cell(self, entry, column, text):
+    def cell(self, entry: Rows, column: Cell, text: str) -> State:
         """The state of one cell of the table ``entry``, as if its column were a field."""
         unit = self.units.get(f"{entry.key}.{column.key}")
         return State(self.system, {column.key: text}, {column.key: unit} if unit else {})
 
 
-def _parted(text, entry, menu):
+def _parted(text: str, entry: Number, menu: Unit | None) -> tuple[str, Unit | None]:
     number, own = split(text.strip(), entry.quantity)
     return number, own or menu
 
@@ -101,10 +112,10 @@ class Assumed:
 class Values:
     """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
 
-    numbers: dict
-    typed: dict
+    numbers: dict[str, Any]
+    typed: dict[str, Parsed]
 
-    def __getattr__(self, key):
+    def __getattr__(self, key: str) -> Any:
         try:
             return self.numbers[key]
         except KeyError:
@@ -120,47 +131,56 @@ class Outcome:
     """
 
     answer: Answer | None
-    errors: dict
-    notes: dict
-    hidden: frozenset
+    errors: dict[str, str]
+    notes: dict[str, str]
+    hidden: frozenset[str]
     reader: Reader
-    assumed: tuple = ()
+    assumed: tuple[Assumed, ...] = ()
     example: bool = False  # nothing was given: the whole answer is the example's
 
 
-def work(sheet, state):
+def work(sheet: Sheet, state: State) -> Outcome:
     """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
-    reader = Reader(state.system)
-    numbers, typed, errors, notes = {}, {}, {}, {}
-    hidden = hidden_keys(sheet, state)
-    for entry in sheet.fields:
-        if entry.key in hidden:
-            numbers[entry.key] = None
-            continue
-        if state.standing.get(entry.key) == "asked":
-            errors[entry.key] = ASKED
-            continue
-        try:
-            if isinstance(entry, Rows):
-                numbers[entry.key] = _read_rows(entry, state, errors, notes)
-            else:
-                numbers[entry.key] = _read(entry, state, reader, typed, notes)
-        except InputError as error:
-            errors[entry.key] = error.message
+    reader, hidden = Reader(state.system), hidden_keys(sheet, state)
+    values, notes, errors = _values(sheet, state, hidden)
     answer = None
     if not errors:
         try:
-            answer = sheet.solve(Values(numbers, typed), reader)
+            answer = sheet.solve(values, reader)
         except InputError as error:
             for one in getattr(error, "errors", (error,)):
-                name = sheet.arguments.get(one.name, one.name)
-                key = _known(name, sheet, hidden, state)
+                name = sheet.arguments.get(one.name or "", one.name)
+                key = _known(name or "", sheet, hidden, state)
                 errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
     )
+
+
+def _values(
+    sheet: Sheet, state: State, hidden: frozenset[str]
+) -> tuple[Values, dict[str, str], dict[str, str]]:
+    """(what the fields hold, notes on how they were read, errors), the last two by key."""
+    found = Values({}, {})
+    notes: dict[str, str] = {}
+    errors: dict[str, str] = {}
+    for entry in sheet.fields:
+        if entry.key in hidden:
+            found.numbers[entry.key] = None
+            continue
+        if state.standing.get(entry.key) == "asked":
+            errors[entry.key] = ASKED
+            continue
+        try:
+            if isinstance(entry, Rows):
+                found.numbers[entry.key] = _read_rows(entry, state, errors, notes)
+            else:
+                found.numbers[entry.key] = _read(entry, state, found.typed, notes)
+        except InputError as error:
+            errors[entry.key] = error.message
+    return found, notes, errors
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
@@ -173,9 +193,9 @@ STANDINGS = {
 }
 
 
-def assumed(entries, state):
+def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
     """``Assumed`` of every field shown whose value its reader did not give, in their order."""
-    found = []
+    found: list[Assumed] = []
     for entry in entries:
         if isinstance(entry, Rows):
             found += _assumed_cells(entry, state)
@@ -195,19 +215,20 @@ def assumed(entries, state):
     return tuple(found)
 
 
-def _assumed_cells(entry, state):
+def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
     """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
     for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
         for column, text in zip(entry.columns, row, strict=False):
-            if text.strip() != UNKNOWN or getattr(column, "unknown", None) is None:
+            unknown = None if isinstance(column, Text) else column.unknown
+            if text.strip() != UNKNOWN or unknown is None:
                 continue
             key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
-            shown = written(column, column.unknown.text(state.system), state)
-            reason = column.unknown.reason or STANDINGS["unknown"]
+            shown = written(column, unknown.text(state.system), state)
+            reason = unknown.reason or STANDINGS["unknown"]
             yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
 
 
-def written(entry, text, state):
+def written(entry: Field, text: str, state: State) -> str:
     """A field's text as a person reads it: a choice by its label, a number with its unit."""
     text = text.strip()
     if isinstance(entry, Choice):
@@ -223,7 +244,7 @@ def written(entry, text, state):
     return f"{text} {parsed.unit.symbol}".strip() if bare else text
 
 
-def hidden_keys(sheet, state):
+def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
     """Keys of the fields whose ``when`` does not hold in ``state``."""
     hidden = set()
     for entry in sheet.fields:
@@ -236,7 +257,8 @@ def hidden_keys(sheet, state):
     return frozenset(hidden)
 
 
-def _read(entry, state, reader, typed, notes):
+def _read(entry: Cell, state: State, typed: dict[str, Parsed], notes: dict[str, str]) -> Any:
+    """A field's SI number, count, choice or text; None where it is empty or not known."""
     text = state.text(entry)
     if text.strip() == UNKNOWN and not isinstance(entry, Text):
         text = _unknown(entry, state.system)
@@ -251,6 +273,14 @@ def _read(entry, state, reader, typed, notes):
         return _read_text(entry, text)
     if entry.optional and not text.strip():
         return None
+    parsed = _read_number(entry, text, state)
+    typed[entry.key] = parsed
+    notes[entry.key] = parsed.note
+    return min(max(parsed.value, entry.low), entry.high)
+
+
+def _read_number(entry: Number, text: str, state: State) -> Parsed:
+    reader = Reader(state.system)
     symbol = state.units.get(entry.key) or reader.unit(entry.quantity).symbol
     try:
         parsed = parse(text, entry.quantity, symbol)
@@ -258,12 +288,10 @@ def _read(entry, state, reader, typed, notes):
         raise InputError(f"{error.message} {allowed(entry, reader)}") from error
     if not within(entry, parsed):
         raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
-    typed[entry.key] = parsed
-    notes[entry.key] = parsed.note
-    return min(max(parsed.value, entry.low), entry.high)
+    return parsed
 
 
-def within(entry, parsed):
+def within(entry: Number, parsed: Parsed) -> bool:
     """Whether a ``Parsed`` number is in its field's span; a bound as it is printed is in."""
     slack = 1e-9 * max(abs(entry.low), abs(entry.high))  # a bound typed in another unit is in
     if entry.low - slack <= parsed.value <= entry.high + slack:
@@ -273,20 +301,22 @@ def within(entry, parsed):
     return typed in {plain_number(bound, digits) for bound in bounds for digits in (3, 4)}
 
 
-def _unknown(entry, system):
+def _unknown(entry: Number | Count | Choice, system: str) -> str:
     """The text to work with where the reader does not know; "" for none."""
     if entry.unknown is None:
         raise InputError("This one must be known: without it nothing can be worked out.")
     return entry.unknown.text(system)
 
 
-def filled_rows(entry, text, system):
+def filled_rows(entry: Rows, text: str, system: str) -> tuple[tuple[str, ...], ...]:
     """The rows of a table's text, each filled up with its columns' defaults."""
     defaults = tuple(column.default(system) for column in entry.columns)
     return tuple(row + defaults[len(row) :] for row in row_text.decode(text))
 
 
-def _read_rows(entry, state, errors, notes):
+def _read_rows(
+    entry: Rows, state: State, errors: dict[str, str], notes: dict[str, str]
+) -> tuple[Row, ...]:
     text = state.text(entry)
     rows = filled_rows(entry, text, state.system)
     if not entry.least <= len(rows) <= entry.most:
@@ -297,8 +327,17 @@ def _read_rows(entry, state, errors, notes):
     )
 
 
-def _read_row(entry, index, row, state, errors, notes):
-    place, numbers, found = f"{entry.key}.{index}", {}, {}
+def _read_row(
+    entry: Rows,
+    index: int,
+    row: tuple[str, ...],
+    state: State,
+    errors: dict[str, str],
+    notes: dict[str, str],
+) -> Row:
+    place = f"{entry.key}.{index}"
+    numbers: dict[str, Any] = {}
+    found: dict[str, str] = {}
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
@@ -308,7 +347,7 @@ def _read_row(entry, index, row, state, errors, notes):
     for column, text in zip(entry.columns, row, strict=True):
         try:
             cell = state.cell(entry, column, text)
-            numbers[column.key] = _read(column, cell, Reader(state.system), {}, found)
+            numbers[column.key] = _read(column, cell, {}, found)
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
@@ -316,19 +355,19 @@ def _read_row(entry, index, row, state, errors, notes):
     return Row(place, numbers)
 
 
-def row_words(entry, index, row):
+def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:
     """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
     named = isinstance(entry.columns[0], Text) and row and row[0]
     return f"Row {index + 1} ({row[0]})" if named else f"Row {index + 1}"
 
 
-def _read_choice(entry, text):
+def _read_choice(entry: Choice, text: str) -> str:
     if text not in {value for value, _ in entry.options}:
         raise InputError(f"“{text}” is not one of the choices here. Choose one from the list.")
     return text
 
 
-def _read_count(entry, text):
+def _read_count(entry: Count, text: str) -> int:
     span = f"Enter a whole number from {entry.low} to {entry.high}."
     try:
         number = float(text.strip())
@@ -342,27 +381,28 @@ def _read_count(entry, text):
     return int(number)
 
 
-def _read_text(entry, text):
+def _read_text(entry: Text, text: str) -> str:
     if len(text) > entry.longest:
         raise InputError(
-            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. Leave some lines out."
+            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. "
+            "Leave some lines out."
         )
     return text
 
 
-def _given(parsed):
+def _given(parsed: Parsed) -> str:
     return f"{number_text(parsed.number, 4)} {parsed.unit.symbol}".strip()
 
 
-def allowed(entry, reader):
+def allowed(entry: Number, reader: Reader) -> str:
     """The sentence that says which span a number field takes, in the reader's units."""
     low, high = (reader.show(v, entry.quantity) for v in (entry.low, entry.high))
     return f"Allowed: {low} to {high}."
 
 
-def _known(name, sheet, hidden, state):
+def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:
     """The key of the field, row or cell that an error names; "" where there is none."""
-    key, _, rest = (name or "").partition(".")
+    key, _, rest = name.partition(".")
     shown = {entry.key: entry for entry in sheet.fields if entry.key not in hidden}
     if key not in shown:
         return ""
@@ -376,7 +416,7 @@ def _known(name, sheet, hidden, state):
     return name if column in {"", *(c.key for c in entry.columns)} else f"{key}.{index}"
 
 
-def _sentence(error, sheet, key, reader, state):
+def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: State) -> str:
     message, label = error.message, _label(error, sheet, key)
     if isinstance(error, RangeError):
         low, high, value = (
@@ -387,14 +427,22 @@ def _sentence(error, sheet, key, reader, state):
     if "." not in key:
         return message
     name, index = key.split(".")[:2]
-    entry = sheet.field(name)
+    entry = _table(sheet, name)
     rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
     return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
 
 
-def _label(error, sheet, key):
+def _label(error: InputError, sheet: Sheet, key: str) -> str:
     name, _, rest = key.partition(".")
     if not name:
         return (error.name or "a number").replace("_", " ")
     column = rest.partition(".")[2]
-    return sheet.field(name).column(column).label if column else sheet.field(name).label
+    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+
+
+def _table(sheet: Sheet, key: str) -> Rows:
+    """The table of this key: only a table's places have dots in them."""
+    entry = sheet.field(key)
+    if not isinstance(entry, Rows):
+        raise KeyError(key)
+    return entry

@@ -4,15 +4,29 @@ The build prints a page with these functions and the browser calls the same
 ones, so both show the same characters.
 """
 
+from __future__ import annotations
+
 from html import escape
+from typing import TYPE_CHECKING
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
-from calc.page.form import State, filled_rows, row_words, written
+from calc.page.form import filled_rows, row_words, written
 from calc.page.render_form import form, split_default
 from calc.units import Reader, number_text
 
-__all__ = ["answer", "form", "fragment", "plain", "split_default"]
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
+    from calc.page.fields import Field, Sheet
+    from calc.page.findings import Finding, Fix, Verdict
+    from calc.page.form import Outcome, State
+
+    Address = Callable[[Link], str]
+
+
+__all__ = ["answer", "form", "plain", "split_default"]
 
 NUMERIC = ' class="sl-number"'
 WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
@@ -21,17 +35,9 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome, base="", flat=False, carried=("", "")):
-    """HTML of a worked answer. ``base``: way to the site's root; ``flat``: pages end in .html.
-
-    carried: the packed site that its links take along, and the way asked about.
-    """
-    reader, found = outcome.reader, outcome.answer
-
-    def address(link):
-        place = _place(link.sheet, base, flat)
-        return escape(f"{place}#{_values(link, reader.system, outcome.example, carried)}")
-
+def answer(outcome: Outcome, address: Address) -> str:
+    """HTML of a worked answer.  address: gives the address that a ``Link`` opens."""
+    reader, found = outcome.reader, _found(outcome)
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in beside(found)]
     head += [_caution(caution) for caution in found.cautions]
@@ -47,27 +53,33 @@ def answer(outcome, base="", flat=False, carried=("", "")):
     )
 
 
-def _word(verdict):
+def _found(outcome: Outcome) -> Answer:
+    if outcome.answer is None:
+        raise ValueError(f"there is no answer to show: {outcome.errors}")
+    return outcome.answer
+
+
+def _word(verdict: Verdict) -> str:
     return verdict.word or findings.WORDS[verdict.level]
 
 
-def beside(found):
+def beside(found: Answer) -> list[Finding]:
     """The findings to say beside the verdict, worst first: all but the one that is its sentence."""
     sentence = found.verdict.sentence
     return [one for one in findings.ranked(found.findings) if one.text != sentence]
 
 
-def _fixes(fixes, address):
+def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
     lines = []
     for fix in fixes:
         words = escape(fix.text)
         if fix.link is not None:
-            words = f'{words} <a href="{address(fix.link)}">{escape(fix.link.text)}</a>'
+            words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
 
 
-def _assumed(outcome):
+def _assumed(outcome: Outcome) -> str:
     """What the answer used that its reader did not give, each leading to its field."""
     if not outcome.assumed:
         return ""
@@ -79,11 +91,11 @@ def _assumed(outcome):
     return f'<p class="sl-assumed"><strong>Assumed, not from you:</strong> {parts}.</p>'
 
 
-def _caution(caution):
+def _caution(caution: str) -> str:
     return f'<p class="sl-warning sl-note"><strong>Caution:</strong> {escape(caution)}</p>'
 
 
-def _verdict(verdict):
+def _verdict(verdict: Verdict) -> str:
     word = escape(_word(verdict))
     return (
         f'<p class="sl-verdict sl-{verdict.level}"><strong class="sl-word">{word}</strong> '
@@ -91,14 +103,14 @@ def _verdict(verdict):
     )
 
 
-def _figures(figures, reader):
+def _figures(figures: tuple[Figure, ...], reader: Reader) -> str:
     if not figures:
         return ""
     cells = "".join(_figure(figure, reader) for figure in figures)
     return f'<dl class="sl-figures">{cells}</dl>'
 
 
-def _figure(figure, reader):
+def _figure(figure: Figure, reader: Reader) -> str:
     shown = reader.show(figure.value, figure.quantity, figure.digits)
     other = _other(reader).show(figure.value, figure.quantity, figure.digits)
     second = f'<span class="sl-second">{escape(other)}</span>' if other != shown else ""
@@ -110,16 +122,19 @@ def _figure(figure, reader):
     )
 
 
-def _other(reader):
+def _other(reader: Reader) -> Reader:
     return Reader("metric" if reader.system == "us" else "us")
 
 
-def _warning(warning):
+def _warning(warning: Finding) -> str:
     word = WARNING_WORDS[warning.level]
-    return f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> {escape(warning.text)}</p>'
+    return (
+        f'<p class="sl-warning sl-{warning.level}"><strong>{word}:</strong> '
+        f"{escape(warning.text)}</p>"
+    )
 
 
-def _chart(chart):
+def _chart(chart: Chart) -> str:
     return (
         f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
         f"<figcaption>{escape(chart.title)}</figcaption>"
@@ -127,7 +142,7 @@ def _chart(chart):
     )
 
 
-def _picture(picture):
+def _picture(picture: Drawing) -> str:
     """A drawing that Python made: it stands in the page as it is."""
     return (
         f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
@@ -135,7 +150,7 @@ def _picture(picture):
     )
 
 
-def _cell(value, column, reader):
+def _cell(value: float | str | None, column: Column, reader: Reader) -> str:
     if value is None:
         return "–"
     if column.quantity is None or isinstance(value, str):
@@ -143,12 +158,12 @@ def _cell(value, column, reader):
     return reader.number(value, column.quantity, column.digits)
 
 
-def _heading(column, reader):
+def _heading(column: Column, reader: Reader) -> str:
     symbol = reader.unit(column.quantity).symbol if column.quantity else ""
     return f"{column.label} ({symbol})" if symbol else column.label
 
 
-def _table(table, reader):
+def _table(table: Table, reader: Reader) -> str:
     head = "".join(
         f'<th scope="col"{NUMERIC if c.quantity else ""}>{escape(_heading(c, reader))}</th>'
         for c in table.columns
@@ -162,7 +177,7 @@ def _table(table, reader):
     )
 
 
-def _row(index, row, table, reader):
+def _row(index: int, row: tuple[float | str | None, ...], table: Table, reader: Reader) -> str:
     kinds = [
         name
         for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
@@ -178,7 +193,7 @@ def _row(index, row, table, reader):
     return f"<tr{css}>{''.join(cells)}</tr>"
 
 
-def _working(steps, reader):
+def _working(steps: tuple[Step, ...], reader: Reader) -> str:
     if not steps:
         return ""
     items = "".join(_step(step, reader) for step in steps)
@@ -189,22 +204,19 @@ def _working(steps, reader):
     )
 
 
-def _step(step, reader):
+def _step(step: Step, reader: Reader) -> str:
     parts = [f'<p class="sl-step-title">{escape(step.title)}</p>']
     if step.formula:
         parts.append(formula.mathml(step.formula))
         givens = ", ".join(
-            f"{escape(formula.text(f'{name} = 0')[:-4])} = {escape(reader.both(v.value, v.quantity, v.digits))}"
-            for name, v in step.given.items()
+            f"{escape(formula.text(f'{name} = 0')[:-4])} = {_both(value, reader)}"
+            for name, value in step.given.items()
         )
         parts.append(f'<p class="sl-given">with {givens}</p>' if givens else "")
         put_in = escape(_put_in(step))
         parts.append(f'<p class="sl-put-in">= {put_in}</p>')
     if step.result is not None:
-        value = step.result
-        parts.append(
-            f'<p class="sl-result">= {escape(reader.both(value.value, value.quantity, value.digits))}</p>'
-        )
+        parts.append(f'<p class="sl-result">= {_both(step.result, reader)}</p>')
     if step.note:
         parts.append(f'<p class="sl-step-note">{escape(step.note)}</p>')
     if step.source:
@@ -212,50 +224,30 @@ def _step(step, reader):
     return f"<li>{''.join(parts)}</li>"
 
 
-def _put_in(step):
+def _both(value: Value, reader: Reader) -> str:
+    return escape(reader.both(value.value, value.quantity, value.digits))
+
+
+def _put_in(step: Step) -> str:
     numbers = {name: number_text(v.value, max(4, v.digits)) for name, v in step.given.items()}
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links, address):
+def _links(links: tuple[Link, ...], address: Address) -> str:
     if not links:
         return ""
-    items = "".join(f'<li><a href="{address(link)}">{escape(link.text)}</a></li>' for link in links)
+    items = "".join(
+        f'<li><a href="{escape(address(link))}">{escape(link.text)}</a></li>' for link in links
+    )
     return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
-
-
-def _place(key, base, flat):
-    from calc.sheets import sheet
-
-    page = sheet(key).page
-    return base + (page.rstrip("/") + ".html" if flat else page)
-
-
-def _values(link, system, example, carried):
-    from calc.sheets import sheet
-
-    return fragment(sheet(link.sheet), link.values, system, example, carried)
-
-
-def fragment(sheet, texts, system="metric", example=False, carried=("", "")):
-    """The part of a link after "#" that opens ``sheet`` with ``texts``.
-
-    They are given by the reader, or where ``example`` the example's, as the answer they are from.
-    carried: a packed site that fills the other fields, and the way asked about.
-    """
-    from calc.site import link
-
-    standing = dict.fromkeys(texts, "example" if example else "given")
-    kept = frozenset(entry.key for entry in sheet.fields if entry.key not in texts)
-    return link.write(sheet, State(system, dict(texts), {}, standing), *carried, kept)
 
 
 # Plain text ------------------------------------------------------------------
 
 
-def plain(sheet, outcome, state):
+def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
-    reader, found = outcome.reader, outcome.answer
+    reader, found = outcome.reader, _found(outcome)
     lines = [sheet.title.upper(), ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
@@ -285,12 +277,12 @@ def plain(sheet, outcome, state):
     return "\n".join(lines).replace("\u00a0", " ") + "\n"
 
 
-def _given(entry, state):
+def _given(entry: Field, state: State) -> str:
     text = state.text(entry).strip()
     return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
 
 
-def _given_rows(entry, state):
+def _given_rows(entry: Rows, state: State) -> list[str]:
     text = state.text(entry)
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
@@ -303,7 +295,7 @@ def _given_rows(entry, state):
     return lines if len(lines) > 1 else [f"  {entry.label}: none"]
 
 
-def _plain_step(number, step, reader):
+def _plain_step(number: int, step: Step, reader: Reader) -> list[str]:
     lines = [f"  {number}. {step.title}"]
     if step.formula:
         lines += [f"     {formula.text(step.formula)}", f"     = {_put_in(step)}"]

@@ -38,7 +38,8 @@ _PE_FACTORS = (
 )  # fmt: skip
 _PE_AT_20 = 1.0725  # the same table at 68 degF, between its points
 _PE_HEAT = tuple(
-    (QUANTITIES["temperature"].unit("°F").to_si(f), share / _PE_AT_20) for f, share in _PE_FACTORS
+    (QUANTITIES["temperature"].default("us").to_si(f), share / _PE_AT_20)
+    for f, share in _PE_FACTORS
 )
 _PE_HEAT_SOURCE = "softer when warm: PPI, Handbook of PE Pipe, table B.1.2, from memory"
 # Rigid PVC over 20 degC: handbook curves fall to about 0.7 at 60 degC; the stiff side, our choice.

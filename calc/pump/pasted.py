@@ -175,7 +175,8 @@ def _unit(symbol: str) -> tuple[str, Unit] | tuple[None, None]:
     symbol = symbol.strip().strip("()[]").replace("USgpm", "gpm").replace("US gpm", "gpm")
     if symbol.lower() in _BARE:
         kind = _BARE[symbol.lower()]
-        return (kind, QUANTITIES[kind].unit(symbol)) if kind else (None, None)
+        bare = QUANTITIES[kind].unit(symbol) if kind else None
+        return (kind, bare) if kind and bare else (None, None)
     for kind in _KINDS:
         unit = QUANTITIES[kind].unit(symbol)
         if unit is not None and unit.symbol:

@@ -4,6 +4,8 @@ No field is known here.  What mail programs do to an address is undone where it 
 "&amp;" for "&", letters of keys as "%6c", the whole spelled once more.
 """
 
+from __future__ import annotations
+
 import re
 from binascii import crc32
 from urllib.parse import quote, unquote_to_bytes
@@ -53,7 +55,7 @@ def again(fragment: str) -> str | None:
     return _unspelled(fragment) if "%25" in fragment else None
 
 
-def _unspelled(text):
+def _unspelled(text: str) -> str | None:
     if "%" not in text:
         return text
     if _BAD.search(text):
@@ -78,7 +80,7 @@ def check(pairs: list[tuple[str, str]]) -> str:
 def same_check(text: str, pairs: list[tuple[str, str]]) -> bool:
     """Whether ``text`` begins with the check characters of ``pairs``, a full stop may follow."""
     found = re.match(rf"[0-9a-z]{{{CHECK}}}(?![0-9a-z])", text.strip().lower())
-    return bool(found) and found[0].translate(_LIKE) == check(pairs)
+    return found is not None and found[0].translate(_LIKE) == check(pairs)
 
 
 def shown(text: str) -> str:

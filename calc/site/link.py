@@ -9,7 +9,10 @@ Without a version it is a link of release 0.1.0 and is read as that release read
 it is asked about: a field that such a link leaves out is as the site fills it.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet
@@ -20,7 +23,14 @@ from calc.reading import parse, split
 from calc.site import fragment as spelled
 from calc.site import frozen, link_texts, old_link
 
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from calc.page.fields import Field
+
+
 VERSION = 1
+Pairs = list[tuple[str, str]]  # (key of a field, its text), as they stand in a link
 MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
 CUT = "This link is cut off or damaged: ask for it again."
 OLDER = "An older link: check your numbers."
@@ -84,8 +94,9 @@ def write(
         if entry.key in hidden or (site and entry.key in kept):
             continue
         text = _text(entry, state.text(entry), state.units, state.system, usual)
-        standing = _standing(entry, text, state, usual)
-        left = _text(entry, usual.get(entry.key), {}, state.system, usual)
+        standing, left = _standing(entry, text, state, usual), usual.get(entry.key)
+        if left is not None:
+            left = _text(entry, left, {}, state.system, usual)
         if standing != "example" or text != left:
             pairs.append((entry.key + MARKS.get(standing, ""), text))
     return _closed([*pairs, *_carried(site, way)])
@@ -96,27 +107,27 @@ def of_site(system: str, site: str, way: str = "") -> str:
     return _closed([*_head(system), *_carried(site, way)])
 
 
-def _head(system):
+def _head(system: str) -> Pairs:
     return [("v", str(VERSION))] + ([("u", "us")] if system == "us" else [])
 
 
-def _carried(site, way):
+def _carried(site: str, way: str) -> Pairs:
     return [pair for pair in zip(CARRIED, (site, way), strict=True) if site and pair[1]]
 
 
-def _closed(pairs):
+def _closed(pairs: Pairs) -> str:
     return spelled.join([*pairs, ("c", spelled.check(pairs))])
 
 
-def _text(entry, text, units, system, usual):
-    if text is None:
-        return None
+def _text(
+    entry: Field, text: str, units: Mapping[str, str], system: str, usual: dict[str, str]
+) -> str:
     columns = {c.key: usual[f"{entry.key}.{c.key}"] for c in getattr(entry, "columns", ())
                if f"{entry.key}.{c.key}" in usual}  # fmt: skip
     return link_texts.text_out(entry, text, units, system, columns)
 
 
-def _standing(entry, text, state, usual):
+def _standing(entry: Field, text: str, state: State, usual: dict[str, str]) -> str:
     """ "given", "assumed" or "example"; "unknown" is told by its text."""
     if text.partition("!")[0] == UNKNOWN:
         return "unknown"
@@ -142,16 +153,17 @@ def read(fragment: str, sheet: Sheet) -> Reading:
         found = _whole(pairs)
         if found:
             return _with_site(sheet, *found)
-        fragment = spelled.again(fragment)
-        if fragment is None:
+        once = spelled.again(fragment)
+        if once is None:
             break
+        fragment = once
         pairs, damaged = spelled.part(fragment)
     version = dict(pairs).get("v", "")
     newer = version.isascii() and version.isdigit() and int(version[:9]) > VERSION
     return _lost(sheet, _system(dict(pairs).get("u", ""))[0], NEWER if newer else CUT)
 
 
-def _with_site(sheet, pairs, after):
+def _with_site(sheet: Sheet, pairs: Pairs, after: Pairs) -> Reading:
     carried = {key.lower(): text for key, text in pairs if key.lower() in CARRIED}
     rest = [(key, text) for key, text in pairs if key.lower() not in CARRIED]
     new = _New(sheet, rest, after)
@@ -160,7 +172,7 @@ def _with_site(sheet, pairs, after):
     return reading if reading.cut else replace(reading, **carried)
 
 
-def _whole(pairs):
+def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:
     """(pairs between version and check characters, those after); None: the link is not whole."""
     lower = [key.lower() for key, _ in pairs]
     if not pairs or lower[0] != "v" or pairs[0][1].strip() != str(VERSION) or "c" not in lower:
@@ -171,22 +183,24 @@ def _whole(pairs):
     return pairs[1:at], pairs[at + 1 :]
 
 
-def _lost(sheet, system, sentence):
+def _lost(sheet: Sheet, system: str, sentence: str) -> Reading:
     """A link that says nothing: the example stands in the form, and no verdict is shown."""
     texts, units = _defaults(sheet, VERSION, system)
     standing = dict.fromkeys(texts, "example")
     return Reading(system, texts, units, standing, (sentence,), cut=True)
 
 
-def _system(text):
+def _system(text: str) -> tuple[str, bool]:
     """(system, whether it was said in a way that is known)."""
     plain = text.strip().rstrip(ENDS).strip().lower()
     return SYSTEMS.get(plain, "metric"), plain in SYSTEMS
 
 
-def _defaults(sheet, version, system):
+def _defaults(sheet: Sheet, version: int, system: str) -> tuple[dict[str, str], dict[str, str]]:
     """(texts, units) of every field as a link of ``version`` that leaves it out means it."""
-    usual, texts, units = frozen.table(version, sheet.key, system), {}, {}
+    usual = frozen.table(version, sheet.key, system)
+    texts: dict[str, str] = {}
+    units: dict[str, str] = {}
     later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
     for entry in sheet.fields:
         text = usual.get(entry.key, later[entry.key])
@@ -204,7 +218,7 @@ def _defaults(sheet, version, system):
     return texts, units
 
 
-def _columns(entry, usual):
+def _columns(entry: Rows, usual: dict[str, str]) -> dict[str, str]:
     keys = ((c.key, f"{entry.key}.{c.key}") for c in entry.columns)
     return {key: usual[name] for key, name in keys if name in usual}
 
@@ -216,7 +230,7 @@ class _Link:
     older = False
     carries = False  # a site, which says the fields that the link does not
 
-    def __init__(self, sheet, pairs, unread):
+    def __init__(self, sheet: Sheet, pairs: Pairs, unread: Pairs) -> None:
         self.sheet, self.pairs, self.unread = sheet, pairs, unread  # unread: [(key, as it stands)]
         self.fields = {entry.key: entry for entry in sheet.fields}
         said = [text for key, text in pairs if key.lower() == "u"]
@@ -224,10 +238,12 @@ class _Link:
         self.texts, self.units = _defaults(sheet, self.version, self.system)
         self.standing = dict.fromkeys(self.texts, "example")
         self.usual = frozen.table(self.version, sheet.key, self.system)
-        self.left, self.asks, self.given = [], {}, {}
+        self.left: list[str] = []  # not understood
+        self.asks: dict[str, str] = {}
+        self.given: dict[str, str] = {}
         self.doubled = ["u"] if len({_system(text)[0] for text in said}) > 1 else []
 
-    def reading(self):
+    def reading(self) -> Reading:
         """The ``Reading``."""
         known = []
         for place, (key, text) in enumerate(self.pairs):
@@ -250,7 +266,7 @@ class _Link:
                 self.ask(entry, f"{entry.label}: the link is damaged here.")
         return self.result()
 
-    def entry(self, key):
+    def entry(self, key: str) -> tuple[Field | None, str]:
         """(field, standing) that a key of a link means; (None, "") for none."""
         for name in (key, key.lower()):
             for standing, mark in (("given", ""), *MARKS.items()):
@@ -258,11 +274,15 @@ class _Link:
                     return self.fields[name[: len(name) - len(mark)]], standing
         return None, ""
 
-    def ask(self, entry, question):
+    def take(self, entry: Field, text: str, last: bool) -> None:
+        """One field's text; ``last``: the link ends with it."""
+        raise NotImplementedError
+
+    def ask(self, entry: Field, question: str) -> None:
         self.asks[entry.key] = question
         self.standing[entry.key] = "asked"
 
-    def take_choice(self, entry, text):
+    def take_choice(self, entry: Choice, text: str) -> None:
         values = {value.lower(): value for value, _ in entry.options}
         found = values.get(text.strip().lower())
         if text.strip() == UNKNOWN and entry.unknown is not None:
@@ -273,7 +293,7 @@ class _Link:
         else:
             self.texts[entry.key] = found
 
-    def result(self):
+    def result(self) -> Reading:
         said = [OLDER] if self.older and self.given else []
         for key in dict.fromkeys(self.doubled):
             if key in self.fields:
@@ -300,7 +320,7 @@ class _Link:
             tuple(self.asks.items()), frozenset(self.given),
         )  # fmt: skip
 
-    def ask_bare(self):
+    def ask_bare(self) -> None:
         """Numbers without a unit, where the link's units are not known."""
         for key, text in self.given.items():
             entry = self.fields[key]
@@ -311,11 +331,11 @@ class _Link:
 class _New(_Link):
     """A link of version 1, found to be whole."""
 
-    def __init__(self, sheet, pairs, after):
+    def __init__(self, sheet: Sheet, pairs: Pairs, after: Pairs) -> None:
         super().__init__(sheet, pairs, [])
         self.after = after
 
-    def reading(self):
+    def reading(self) -> Reading:
         """The ``Reading``; what stands after the check characters is not of the link."""
         for key, text in self.after:
             if self.entry(key)[0] is not None or key.lower() in {"u", "v", "c", *CARRIED}:
@@ -323,7 +343,7 @@ class _New(_Link):
             self.left.append(f"{key}={text}")
         return super().reading()
 
-    def take(self, entry, text, _last):
+    def take(self, entry: Field, text: str, last: bool) -> None:
         """One field's text."""
         if isinstance(entry, Choice):
             self.take_choice(entry, text)
@@ -346,7 +366,7 @@ class _Old(_Link):
     version = 0
     older = True
 
-    def take(self, entry, text, last):
+    def take(self, entry: Field, text: str, last: bool) -> None:
         """One field's text, of the last one without what a sentence put after the address."""
         if len(text) > old_link.LONGEST:
             text = text[: old_link.LONGEST]
@@ -361,7 +381,7 @@ class _Old(_Link):
         else:
             self.texts[entry.key] = text
 
-    def take_number(self, entry, text):
+    def take_number(self, entry: Number, text: str) -> None:
         default = self.usual.get(entry.key, entry.default(self.system))
         read = old_link.number(entry, text, default, self.system)
         two = old_link.damaged(entry, text)
@@ -376,7 +396,7 @@ class _Old(_Link):
             self.ask(entry, f"{entry.label}: is {spelled.shown(two[0])} meant? Enter it again.")
         self.texts[entry.key], self.units[entry.key] = read
 
-    def take_rows(self, entry, text):
+    def take_rows(self, entry: Rows, text: str) -> None:
         rows, bad = old_link.rows(entry, text)
         if rows or not bad:
             self.texts[entry.key], more = link_texts.rows_in(
@@ -388,13 +408,13 @@ class _Old(_Link):
             self.ask(entry, f"{entry.label}: some rows of the link could not be read.")
 
 
-def _asking(questions):
+def _asking(questions: list[str]) -> str:
     rest = len(questions) - 3
     more = f" And {rest} more." if rest > 0 else ""
     return "Before there is an answer: " + " ".join(questions[:3]) + more
 
 
-def _is_number(entry, text):
+def _is_number(entry: Number, text: str) -> bool:
     try:
         parse(text, entry.quantity)
     except InputError:
@@ -402,7 +422,7 @@ def _is_number(entry, text):
     return True
 
 
-def _own_unit(entry, text):
+def _own_unit(entry: Number, text: str) -> bool:
     try:
         own = parse(text, entry.quantity).own
     except InputError:
@@ -410,7 +430,7 @@ def _own_unit(entry, text):
     return own or len(QUANTITIES[entry.quantity].units) == 1
 
 
-def _readable(entry, text, system):
+def _readable(entry: Field, text: str, system: str) -> bool:
     if isinstance(entry, Choice):
         return text.strip().lower() in {value.lower() for value, _ in entry.options}
     if isinstance(entry, Count):
@@ -425,7 +445,7 @@ def _readable(entry, text, system):
     return True
 
 
-def _without_end(entry, text, system):
+def _without_end(entry: Field, text: str, system: str) -> str:
     """``text`` without signs at its end, where only so it can be read."""
     shorter = text
     for _ in range(4):

@@ -3,7 +3,10 @@
 A unit that cannot be told from the text stands after "!": "12 furlongs!ft".
 """
 
+from __future__ import annotations
+
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page import row_text
@@ -11,6 +14,13 @@ from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows
 from calc.quantities import QUANTITIES, Unit
 from calc.reading import parse, split
 
+if TYPE_CHECKING:
+    from collections.abc import Callable, Mapping
+
+    from calc.page.fields import Cell, Field
+
+
+Texts = dict[str, str]  # by key of a field or column
 _PLAIN = str.maketrans({"³": "3", "²": "2", "°": "", "·": "", " ": ""})
 
 
@@ -19,8 +29,10 @@ def plain_unit(quantity: str, symbol: str) -> str:
     """A unit as addresses spell it well: "m³/h" is "m3/h", "°C" is "C"."""
     kind = QUANTITIES[quantity]
     unit = kind.unit(symbol)
+    if unit is None or not symbol:
+        return ""
     words = (symbol.translate(_PLAIN), *unit.aliases, symbol)
-    return next(word for word in words if word and kind.unit(word) is unit) if symbol else ""
+    return next(word for word in words if word and kind.unit(word) is unit)
 
 
 def usual(entry: Number, system: str) -> Unit:
@@ -44,7 +56,7 @@ def number_out(entry: Number, text: str, symbol: str | None, system: str) -> str
 
 
 @lru_cache(maxsize=1024)
-def _has_unit(text, quantity):
+def _has_unit(text: str, quantity: str) -> bool:
     try:
         return parse(text, quantity).own
     except InputError:
@@ -62,7 +74,9 @@ def number_in(entry: Number, text: str, system: str) -> tuple[str, str]:
     return bare, unit.symbol
 
 
-def text_out(entry, text: str, units: dict, system: str, columns: dict) -> str:
+def text_out(
+    entry: Field, text: str, units: Mapping[str, str], system: str, columns: Mapping[str, str]
+) -> str:
     """The link's text of any field; columns: frozen defaults of a table's columns, by key."""
     if isinstance(entry, Rows):
         return rows_out(entry, text, units, system, columns)
@@ -71,7 +85,9 @@ def text_out(entry, text: str, units: dict, system: str, columns: dict) -> str:
     return text.strip() if isinstance(entry, Choice | Count) else text
 
 
-def rows_out(entry: Rows, text: str, units: dict, system: str, columns: dict) -> str:
+def rows_out(
+    entry: Rows, text: str, units: Mapping[str, str], system: str, columns: Mapping[str, str]
+) -> str:
     """A table's rows, without what is only its column's default at the end of a row."""
     ends = [
         _cell_out(column, columns[column.key], {}, entry, system) if column.key in columns else None
@@ -90,13 +106,19 @@ def rows_out(entry: Rows, text: str, units: dict, system: str, columns: dict) ->
     return row_text.encode(rows)
 
 
-def _cell_out(column, text, units, entry, system):
+def _cell_out(column: Cell, text: str, units: Mapping[str, str], entry: Rows, system: str) -> str:
     if not isinstance(column, Number) or text.strip() in {"", UNKNOWN}:
         return text.strip()
     return number_out(column, text, units.get(f"{entry.key}.{column.key}"), system)
 
 
-def rows_in(entry: Rows, rows: list, system: str, columns: dict, cell_in) -> tuple[str, dict]:
+def rows_in(
+    entry: Rows,
+    rows: list[list[str]],
+    system: str,
+    columns: Mapping[str, str],
+    cell_in: Callable[[Number, str], tuple[str, str | None]],
+) -> tuple[str, Texts]:
     """(text, {column's place: unit}) of a link's rows, each filled up from frozen defaults.
 
     A column stands in the unit of its first cell that has one; ``cell_in(column, text)`` gives

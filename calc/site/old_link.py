@@ -42,7 +42,8 @@ def number(entry: Number, text: str, default: str, system: str) -> tuple[str, st
     usual = QUANTITIES[entry.quantity].default(system).symbol
     bare, unit = split(text, menu)
     if entry.optional and text.strip() in {s.translate(_PLAIN) for s in menu} | set(menu):
-        return "", QUANTITIES[entry.quantity].unit(text.strip()).symbol  # an empty box and its menu
+        own = QUANTITIES[entry.quantity].unit(text.strip())
+        return "", own.symbol if own else usual  # an empty box and its menu
     return bare, unit or split(default, menu)[1] or usual
 
 
@@ -63,10 +64,11 @@ def damaged(entry: Number, text: str) -> tuple[str, str] | None:
     return None
 
 
-def rows(entry: Rows, text: str) -> tuple[list, list[str]]:
+def rows(entry: Rows, text: str) -> tuple[list[list[str]], list[str]]:
     """(rows that 0.1.0 kept, those it left out, in words)."""
     values = [{v for v, _ in c.options} if isinstance(c, Choice) else None for c in entry.columns]
-    good, bad = [], []
+    good: list[list[str]] = []
+    bad: list[list[str]] = []
     for row in row_text.decode(text):
         if not "".join(row):
             continue

@@ -19,8 +19,9 @@ from calc.network.outlets import (
     LimitedShower,
     Orifice,
     Outlet,
+    OutletLaw,
 )
-from calc.network.parts import Device, Level, Network, Place, PumpSet, Reducer, Run
+from calc.network.parts import Device, Level, Link, Network, Place, PumpSet, Reducer, Run
 from calc.network.state import Solution
 from calc.pipe import fittings, friction, pipes
 from calc.pipe.line import Section
@@ -136,8 +137,8 @@ def outlet_of(row: OutletRow, node: str, where: str) -> Outlet:
     return Outlet(row.name, node, law, wanted_pa=works, rated_pa=best)
 
 
-def _law(kind, flow, rated):
-    if kind == "steady":
+def _law(kind: str, flow: float, rated: float | None) -> OutletLaw:
+    if kind == "steady" or rated is None:
         return FixedFlow(flow, FIXED_LEAST if rated is None else rated)
     if kind == "saver":
         return LimitedShower(flow, rated, flow)
@@ -157,12 +158,12 @@ class Built:
     supply: Supply
     places: tuple[Place, ...]
     levels: tuple[Level, ...]
-    links: tuple
+    links: tuple[Link, ...]
     outlets: tuple[Outlet, ...]
     shown: tuple[str, ...]
-    where: dict
-    section_rows: dict
-    outlet_rows: dict
+    where: dict[str, str]
+    section_rows: dict[str, int]
+    outlet_rows: dict[str, int]
 
     @cached_property
     def before(self) -> Network:
@@ -174,7 +175,7 @@ class Built:
         """The network with the outlets open that are open after."""
         return self._network([row.after for row in self.supply.outlets])
 
-    def _network(self, counts):
+    def _network(self, counts: list[int]) -> Network:
         outlets = tuple(
             replace(outlet, count=max(1, count), open=count > 0)
             for outlet, count in zip(self.outlets, counts, strict=True)
@@ -191,7 +192,7 @@ class Built:
             return network_solve.solve(network, near)
         except InputError as error:
             raise InputErrors(
-                named(one, self.where.get(one.name, "sections"))
+                named(one, self.where.get(one.name or "", "sections"))
                 for one in getattr(error, "errors", (error,))
             ) from error
 
@@ -199,7 +200,8 @@ class Built:
 def section_of(row: SectionRow, rise_m: float, share: float, name: str) -> Section:
     """The ``Section`` of a row. rise_m: far end above near end, m; share: of the line's flow."""
     part = fittings.BY_KEY[row.part]
-    counted = ((BEND, row.bends),) if row.bends else ()
+    counted: tuple[tuple[friction.Fitting, float], ...] = ()
+    counted += ((BEND, row.bends),) if row.bends else ()
     counted += ((part.fitting, 1),) if part.fitting is not None else ()
     return Section(row.pipe, row.length_m, rise_m, counted, share, part.device, part.reducer, name)
 
@@ -214,19 +216,23 @@ def named(error: InputError, name: str) -> InputError:
 class _Builder:
     """Goes through the rows once, keeping every fault on the way."""
 
-    def __init__(self, supply):
-        self.supply, self.faults, self.where = supply, [], {}
+    def __init__(self, supply: Supply) -> None:
+        self.supply = supply
+        self.faults: list[InputError] = []
+        self.where: dict[str, str] = {}
         self.names = {fold(PUMP): PUMP}  # as compared -> as first written
         self.heights, self.levels = {PUMP: 0.0}, [Level(WATER, -supply.source.lift_m)]
         self.reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
-        self.section_rows, self.outlet_rows = {}, {}
+        self.section_rows: dict[str, int] = {}
+        self.outlet_rows: dict[str, int] = {}
 
     def built(self) -> Built:
         supply = self.supply
         self._tanks(supply.tanks)
         self._ends(supply.sections)
         links = [*self._suction(), *self._sections(supply.sections)]
-        outlets = [self._outlet(at, row) for at, row in enumerate(supply.outlets)]
+        made = [self._outlet(at, row) for at, row in enumerate(supply.outlets)]
+        outlets = [one for one in made if one is not None]
         if self.faults:
             raise InputErrors(self.faults)
         places = tuple(Place(name, height) for name, height in self.heights.items())
@@ -235,12 +241,12 @@ class _Builder:
             tuple(self.names.values()), self.where, self.section_rows, self.outlet_rows,
         )  # fmt: skip
 
-    def _fault(self, text, name):
+    def _fault(self, text: str, name: str) -> None:
         self.faults.append(InputError(text, name=name))
 
     # Points ------------------------------------------------------------------------------------
 
-    def _new(self, text, cell, what):
+    def _new(self, text: str, cell: str, what: str) -> str | None:
         """A name of its own, as it was first written; None where it cannot be one."""
         key = fold(text)
         if not key:
@@ -252,14 +258,14 @@ class _Builder:
         self.names[key] = plain(text)
         return self.names[key]
 
-    def _tanks(self, rows):
+    def _tanks(self, rows: tuple[TankRow, ...]) -> None:
         for at, row in enumerate(rows):
             name = self._new(row.name, f"tanks.{at}.name", "a name for the tank")
             if name is not None:
                 self.levels.append(Level(name, row.level_m, fills=True))
                 self.where[name] = f"tanks.{at}"
 
-    def _ends(self, rows):
+    def _ends(self, rows: tuple[SectionRow, ...]) -> None:
         """Far ends of sections are the points; two may end at one point, at one height."""
         tanks = {level.name for level in self.levels}
         for at, row in enumerate(rows):
@@ -274,7 +280,7 @@ class _Builder:
                 text = f"“{name}” has another height in a row above. Give both the same."
                 self._fault(text, f"sections.{at}.height")
 
-    def _point(self, text, cell):
+    def _point(self, text: str, cell: str) -> str | None:
         """The known point a cell names; None where there is none."""
         name = self.names.get(fold(text))
         if name is None and not fold(text):
@@ -286,7 +292,7 @@ class _Builder:
 
     # Links -------------------------------------------------------------------------------------
 
-    def _suction(self) -> Iterator:
+    def _suction(self) -> Iterator[Link]:
         source = self.supply.source
         k = suction_k(source.suction_pipe.inside_m)
         self.where |= {
@@ -300,7 +306,7 @@ class _Builder:
             self.where[name] = "source.pumps" if number > 1 else "source.pump"
             yield PumpSet(name, INLET, PUMP, source.pump, source.set_pa)
 
-    def _sections(self, rows) -> Iterator:
+    def _sections(self, rows: tuple[SectionRow, ...]) -> Iterator[Link]:
         for at, row in enumerate(rows):
             start = self._point(row.start, f"sections.{at}.start")
             end = self.names.get(fold(row.end))
@@ -315,7 +321,7 @@ class _Builder:
             self.section_rows[name] = at
             yield from self._section(at, row, name, start, end)
 
-    def _section(self, at, row, name, start, end):
+    def _section(self, at: int, row: SectionRow, name: str, start: str, end: str) -> Iterator[Link]:
         """The pipe, and at its far end the device that is in it."""
         part = fittings.BY_KEY[row.part]
         k = section_of(row, 0.0, 1.0, name).k
@@ -332,14 +338,14 @@ class _Builder:
         if part.device is not None:
             device = f"the filter from {name.replace(' – ', ' to ')}"
             yield Device(device, before, end, *part.device)
-        else:
+        elif part.reducer is not None:
             device = f"the pressure-reducing valve from {name.replace(' – ', ' to ')}"
             yield Reducer(device, before, end, *part.reducer)
         self.where[device] = f"sections.{at}.part"
 
     # Outlets -----------------------------------------------------------------------------------
 
-    def _outlet(self, at, row):
+    def _outlet(self, at: int, row: OutletRow) -> Outlet | None:
         """The outlet of a row, with a name of its own; None where it has a fault."""
         where, name = f"outlets.{at}", plain(row.name)
         if not name:
@@ -350,7 +356,7 @@ class _Builder:
         if node in {level.name for level in self.levels}:
             self._fault(f"“{node}” is open water. Choose a point on a pipe.", f"{where}.at")
         try:
-            found = outlet_of(replace(row, name=name), node, where)
+            found = outlet_of(replace(row, name=name), node or "", where)
         except InputError as error:
             self.faults.append(error)
             return None

@@ -7,6 +7,7 @@ import pytest
 from calc.page import render
 from calc.page.fields import Number
 from calc.page.form import State, work
+from calc.sheets.addresses import addresses
 from tests.house.modules import ROOT
 from tests.sheets.working import check_working
 
@@ -35,7 +36,7 @@ def test_its_sheet_works_out_and_renders(sheet, system):
     outcome = asked(sheet, system)
     assert outcome.answer.verdict.word == "Works"
     check_working(outcome.answer)
-    html = render.answer(outcome)
+    html = render.answer(outcome, addresses(system, outcome.example))
     assert "Works" in html and "Static pressure at the trough" in html
     text = render.plain(sheet, outcome, State(system))
     assert outcome.answer.verdict.sentence.replace("\u00a0", " ") in text

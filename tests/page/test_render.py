@@ -23,6 +23,7 @@ from calc.page.fields import Choice, Count, Number, Sheet
 from calc.page.findings import Finding, Fix
 from calc.page.form import Assumed, Outcome, State, work
 from calc.sheets import sheet
+from calc.sheets.addresses import addresses, fragment
 from calc.units import Reader
 
 EVIL = '<img src=x onerror="alert(1)">&\'"'
@@ -98,7 +99,7 @@ def _sheet():
 
 def test_nothing_in_an_answer_becomes_markup():
     assumed = (Assumed(EVIL, EVIL, EVIL, EVIL),)
-    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader(), assumed))
+    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader(), assumed), str)
     tags = parsed(html)
     assert "img" not in {tag for tag, _ in tags}
     assert not any(name.startswith("on") for _, attrs in tags for name in attrs)
@@ -116,12 +117,12 @@ def test_every_control_has_a_label():
 
 
 def test_figures_show_both_systems():
-    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader("us")))
+    html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader("us")), str)
     assert "40.6\u00a0psi" in html and "2.80\u00a0bar" in html
 
 
 def test_a_fragment_reads_like_what_was_typed():
-    made = render.fragment(sheet("reach"), {"climb": "50 ft", "flow": "10 gpm"}, "us")
+    made = fragment(sheet("reach"), {"climb": "50 ft", "flow": "10 gpm"}, "us")
     assert made.startswith("v=1&u=us&climb=50ft&flow=10gpm&c=")
 
 
@@ -129,7 +130,7 @@ def test_the_links_of_the_example_say_that_they_are_the_examples():
     answer = Answer(told="", links=(Link("Go on", "demand", {"people": "7"}),))
     for example, key in ((True, "people-=7"), (False, "people=7")):
         outcome = Outcome(answer, {}, {}, frozenset(), Reader(), (), example)
-        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome)
+        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, addresses("metric", example))
 
 
 @pytest.mark.parametrize("typed", ["12 feet", "50 PSI", "5'6\"", "12"])

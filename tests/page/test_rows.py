@@ -13,6 +13,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
 from calc.page.form import Outcome, State, work
 from calc.sheets import sheet
+from calc.sheets.addresses import fragment
 from calc.units import Reader
 from tests.page.test_render import EVIL, parsed
 
@@ -171,7 +172,7 @@ def test_the_text_for_an_email_lists_the_rows():
 
 
 def test_a_link_to_rows_reads_like_what_was_typed():
-    made = render.fragment(sheet("keep_up"), {"taps": "Wash house 2,hut,sink"})
+    made = fragment(sheet("keep_up"), {"taps": "Wash house 2,hut,sink"})
     assert made.startswith("v=1&taps=Wash+house+2,hut,sink&c=")
 
 

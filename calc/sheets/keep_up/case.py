@@ -29,6 +29,7 @@ from calc.site.supply import (
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
+    from calc.network.parts import Link
     from calc.page.form import Row, Values
 
 EQUAL = 1e-6  # share by which two pressures may differ and still be one; our choice
@@ -236,7 +237,7 @@ class Case:
         return first(self.running, _tightness, EQUAL)
 
     @cached_property
-    def way(self) -> tuple:
+    def way(self) -> tuple[Link, ...]:
         """Links from the source to ``main`` after, source first."""
         if self.main is None:
             return ()

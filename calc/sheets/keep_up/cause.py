@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from calc.network.parts import Reducer, Run
 from calc.network.static import highest_pressures
-from calc.network.way import Bottleneck, bottleneck
+from calc.network.way import Bottleneck, Eased, bottleneck
 from calc.site.supply import PUMP, SUCTION, WATER
 
 if TYPE_CHECKING:
@@ -40,7 +40,7 @@ def cause_of(case: Case) -> Cause:
     tap, solution = case.main, case.after
     missing = (case.supply.source.set_pa or 0.0) - solution.pressure(PUMP)
     weak = case.pumped and case.supply.source.set_pa is not None and missing > 1e3
-    found = bottleneck(solution, tap.name)
+    found: Bottleneck | Eased = bottleneck(solution, tap.name)
     if found.kind == "pump":
         found = _other_part(found, tap, missing if weak else 0.0, solution)
     if found.kind == "height":  # even with every part without loss
@@ -50,7 +50,9 @@ def cause_of(case: Case) -> Cause:
     return Cause(found.kind, found.row, case.weight * abs(solution.loss(found.row)))
 
 
-def _other_part(found: Bottleneck, tap: Tap, missing_pa: float, solution: Solution) -> object:
+def _other_part(
+    found: Bottleneck, tap: Tap, missing_pa: float, solution: Solution
+) -> Bottleneck | Eased:
     """The pipe or device that alone would be enough, rather than a pump that lacks little."""
     short = tap.sure_pa - tap.after.pressure_pa
     for one in found.ranked:

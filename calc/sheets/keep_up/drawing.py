@@ -14,7 +14,11 @@ from calc.page.answer import Dot, Drawing, Stroke, Words
 from calc.site.supply import INLET, PUMP, WATER
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from calc.network.parts import Network
+    from calc.network.state import Solution
+    from calc.page.answer import Shape
     from calc.sheets.keep_up.case import Case
     from calc.units import Reader
 
@@ -72,7 +76,7 @@ def distances(network: Network) -> dict[str, float]:
 
     The pump itself and devices take no length.
     """
-    near = {}
+    near: dict[str, list[tuple[str, float]]] = {}
     for link in network.links:
         length = link.length_m if isinstance(link, Run) else 0.0
         near.setdefault(link.start, []).append((link.end, length))
@@ -88,14 +92,14 @@ def distances(network: Network) -> dict[str, float]:
     return found
 
 
-def _numbers(case, along):
+def _numbers(case: Case, along: dict[str, float]) -> dict[str, int]:
     """Numbers of the places to show, from the pump outwards."""
     named = [name for name in along if name in case.built.shown]
     named.sort(key=lambda name: (along[name], name))
     return {name: number for number, name in enumerate(named, 1)}
 
 
-def _ticks(scale, reader):
+def _ticks(scale: _Scale, reader: Reader) -> Iterator[Shape]:
     unit = reader.unit("length")
     low, high = unit.from_si(scale.low), unit.from_si(scale.high)
     step = next(
@@ -112,14 +116,18 @@ def _ticks(scale, reader):
         tick += step
 
 
-def _pipes(solution, along, heights, scale):
+def _pipes(
+    solution: Solution, along: dict[str, float], heights: dict[str, float], scale: _Scale
+) -> Iterator[Shape]:
     for link in solution.network.links:
         if link.start in along and isinstance(link, Run):
             ends = [(scale.x(along[n]), scale.y(heights[n])) for n in (link.start, link.end)]
             yield Stroke(tuple(ends), "ink", width=2.5)
 
 
-def _grade(solution, along, scale, role, style):
+def _grade(
+    solution: Solution, along: dict[str, float], scale: _Scale, role: str, style: str
+) -> Iterator[Shape]:
     """Head along every link; over the pump it rises at once."""
     for link in solution.network.links:
         if link.start in along:
@@ -128,10 +136,16 @@ def _grade(solution, along, scale, role, style):
             yield Stroke(points, role, style, 2.0)
 
 
-def _marks(case, numbers, along, heights, scale):
+def _marks(
+    case: Case,
+    numbers: dict[str, int],
+    along: dict[str, float],
+    heights: dict[str, float],
+    scale: _Scale,
+) -> Iterator[Shape]:
     """A numbered mark at every place, moved down where it would lie on another."""
     short = {tap.node for tap in case.taps if tap.level == "stop"}
-    placed = []
+    placed: list[tuple[float, float]] = []
     for level in case.after.network.levels:
         if level.name in along:
             yield Dot(scale.x(along[level.name]), scale.y(level.level_m), 4, "one", hollow=True)
@@ -145,14 +159,14 @@ def _marks(case, numbers, along, heights, scale):
         yield Words(spot[0], spot[1] + 4, str(number), "middle", role, bold=True)
 
 
-def _near(spot, others):
+def _near(spot: tuple[float, float], others: list[tuple[float, float]]) -> bool:
     return any(abs(spot[0] - a) < APART and abs(spot[1] - b) < APART for a, b in others)
 
 
-def _legend(case, numbers, top):
+def _legend(case: Case, numbers: dict[str, int], top: float) -> tuple[list[Shape], float]:
     """(shapes, y below them): the two lines, then the numbers' names."""
     y = top + LINE
-    shapes = [
+    shapes: list[Shape] = [
         Stroke(((4, y - 4), (30, y - 4)), "two", "dashed", 2),
         Words(36, y, "pressure as a height, before"),
         Stroke(((4, y + LINE - 4), (30, y + LINE - 4)), "one", "solid", 2),
@@ -171,7 +185,7 @@ def _legend(case, numbers, top):
     return shapes, y + 10
 
 
-def _alt(case, reader):
+def _alt(case: Case, reader: Reader) -> str:
     heights = case.after.network.heights
     top = max(case.built.shown, key=lambda name: heights.get(name, 0.0), default=PUMP)
     told = (

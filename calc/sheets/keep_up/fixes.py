@@ -19,11 +19,15 @@ from calc.sheets.keep_up.options import Option
 from calc.site.supply import INLET
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from calc.network.findings import Trouble
     from calc.site.supply import Supply
     from calc.units import Reader
+
+    Mark = tuple[str, str]  # a sign's kind and part
+    Asked = tuple[bool, set[Mark], tuple[str, ...]]  # relief, what is wrong now, kinds it is for
+    Maker = Callable[[Case, Reader], Iterator[Option]]
 
 SHORT = ("short", "no-water")
 SUCTION = ("npsh", "npsh-margin", "lift-practice", "vacuum-collapse")
@@ -112,7 +116,7 @@ def _together(case: Case, reader: Reader, relief: bool) -> tuple[Change, ...]:
     return (Change(option, case, (), True),)
 
 
-def _first(case: Case, reader: Reader, relief: bool, now: set) -> Change | None:
+def _first(case: Case, reader: Reader, relief: bool, now: set[Mark]) -> Change | None:
     """The first fix of the most pressing group; None where it has none."""
     for kinds, makers in GROUPS:
         if _mine(kinds, now):
@@ -121,7 +125,7 @@ def _first(case: Case, reader: Reader, relief: bool, now: set) -> Change | None:
     return None
 
 
-def _mine(kinds: tuple[str, ...], now: set) -> set:
+def _mine(kinds: tuple[str, ...], now: set[Mark]) -> set[Mark]:
     """Signs that a group is for; water that boils at the pump's inlet is the suction's."""
     mine = {one for one in now if one[0] in kinds and one != ("below-vacuum", INLET)}
     return mine | (now & {("below-vacuum", INLET)} if kinds is SUCTION else set())
@@ -131,7 +135,7 @@ def _mark(one: Trouble) -> tuple[str, str]:
     return one.kind, one.row
 
 
-def _group(case: Case, reader: Reader, asked: tuple, makers: tuple[Callable, ...]) -> list[Change]:
+def _group(case: Case, reader: Reader, asked: Asked, makers: tuple[Maker, ...]) -> list[Change]:
     """The first fix; where that needs no digging, the wider pipe that is enough too."""
     kept: list[Change] = []
     rest: list[Change] = []
@@ -148,7 +152,7 @@ def _group(case: Case, reader: Reader, asked: tuple, makers: tuple[Callable, ...
     return [max(rest, key=lambda one: one.pressure(name))]
 
 
-def _changes(make, case: Case, reader: Reader, asked: tuple):
+def _changes(make: Maker, case: Case, reader: Reader, asked: Asked) -> Iterator[Change]:
     """Each change of a maker, solved and judged; one that cannot be solved is left out."""
     relief, now, kinds = asked
     options = make(case, reader)

@@ -74,11 +74,11 @@ def tougher(case: Case, _reader: Reader) -> Iterator[Option]:
                   if one.kind == "shut-off-over-rating"}  # fmt: skip
     if not bad:
         return
-    one = case.after.network.link(min(bad)).pipe
+    one = case.after.network.run(min(bad)).pipe
     for kind in other_kinds(one):
         chosen = {}
         for name in bad:
-            bore = case.after.network.link(name).pipe.inside_m
+            bore = case.after.network.run(name).pipe.inside_m
             wide = [pipe for pipe in pipes.sizes(kind) if pipe.inside_m >= SAME_BORE * bore]
             chosen[name] = wide[0] if wide else None
         if None in chosen.values():
@@ -195,7 +195,7 @@ def _too_high(case: Case) -> float:
     """How much too high the pump is, by NPSH or by practice, m."""
     source, solution = case.supply.source, case.after
     usual = practice.suction_lift(water.air_pressure(source.altitude_m))
-    pump = solution.network.link(PUMP_PART)
+    pump = solution.network.pump(PUMP_PART)
     needed = npsh_required(solution, pump)
     spare = 0.0
     if needed is not None:

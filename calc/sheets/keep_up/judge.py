@@ -16,7 +16,7 @@ from calc.sheets.keep_up.cause import words as cause_words
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator, Sequence
 
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
@@ -50,9 +50,9 @@ def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
     return tuple(kept)
 
 
-def _once(case, one):
+def _once(case: Case, one: Trouble) -> tuple[str, str]:
     if one.kind == "too-hot":
-        return one.kind, case.after.network.link(one.row).pipe.kind
+        return one.kind, case.after.network.run(one.row).pipe.kind
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
     return one.kind, one.row
@@ -130,7 +130,7 @@ def _shapes(case: Case) -> Iterator[Trouble]:
 
 def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding, ...]:
     """Everything found, in words; of equal weight the main outlet's first."""
-    found = signs(case, relief)
+    found: Sequence[Trouble] = signs(case, relief)
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
@@ -178,27 +178,27 @@ def also_open(case: Case, tap: Tap) -> str:
     return f"with {' and '.join(others)} open, "
 
 
-def _fight(case, one, value, _limit):
+def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
     if one.quantity == "flow":
         return f"water runs from {one.other} into {one.row}: fit a check valve in its pipe"
     return f"another source holds more pressure at {one.other} than {one.row} can: water runs back"
 
 
-def _too_hot(case, one, value, limit):
-    pipe, network = case.after.network.link(one.row).pipe, case.after.network
+def _too_hot(case: Case, one: Trouble, value: str, limit: str) -> str:
+    pipe, network = case.after.network.run(one.row).pipe, case.after.network
     if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
         return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
     return f"{pipe.kind_label} is not made for hot water, and this is {value}."
 
 
-def _collapse(_case, one, value, limit):
+def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
     if one.level == "stop":
         return f"lay-flat hose closes under suction: the vacuum at the pump is {value}."
     text = f"garden hose may be sucked flat: the vacuum at the pump is {value}"
     return f"{text}, and {limit} is the most to ask of it." if one.level == "care" else f"{text}."
 
 
-def _no_water(case, one, _value, _limit):
+def _no_water(case: Case, one: Trouble, _value: str, _limit: str) -> str:
     tap = next(tap for tap in case.taps if tap.name == one.row)
     others = also_open(case, tap)
     if tap is not case.main or others:
@@ -208,13 +208,13 @@ def _no_water(case, one, _value, _limit):
     return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
 
 
-def _tank(_case, one, value, _limit):
+def _tank(_case: Case, one: Trouble, value: str, _limit: str) -> str:
     if one.value < 0:
         return f"{one.row} is filled with {value.lstrip('−')}."
     return f"{one.row} gives {value}."
 
 
-_WORDS = {
+_WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "fight": lambda *a: _fight(*a) + ".",
     "too-hot": _too_hot,
     "vacuum-collapse": _collapse,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.page import row_text
 from calc.page.answer import Link
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from calc.page.fields import Rows, Sheet
     from calc.page.form import Values
     from calc.sheets.keep_up.case import Case
-    from calc.site.supply import Supply
+    from calc.site.supply import OutletRow, SectionRow, Supply
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 TRY = "Try this fix"
@@ -89,17 +89,17 @@ def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[
     return found or {"ask": "rows"}
 
 
-def _section_cells(row) -> tuple:
+def _section_cells(row: SectionRow) -> tuple[Any, ...]:
     pipe = f"{row.pipe.kind}/{row.pipe.size}"
     return row.start, row.end, row.length_m, row.height_m, pipe, row.bends, row.part
 
 
-def _outlet_cells(row) -> tuple:
+def _outlet_cells(row: OutletRow) -> tuple[Any, ...]:
     figures = (row.flow_m3s, row.rated_pa, row.needed_pa)
     return row.name, row.at, row.kind, row.before, row.after, *figures
 
 
-def _table_text(field: Rows, table: Iterable[tuple], reader: Reader) -> str:
+def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -> str:
     usual = _standard(field.key, reader.system)[1]
     cells = (
         [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
@@ -134,7 +134,7 @@ def _as_cell(column: object, text: str, reader: Reader) -> str:
     return exact(parse(text, column.quantity).value, column.quantity, reader)
 
 
-def _cell(column: object, value: object, reader: Reader) -> str:
+def _cell(column: object, value: Any, reader: Reader) -> str:
     if value is None:
         return ""
     return exact(value, column.quantity, reader) if isinstance(column, Number) else str(value)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.pipe import pipes
 from calc.units import FOOT, PSI
@@ -33,13 +33,13 @@ class Option:
     case: Case | None = None
 
 
-def with_sections(supply: Supply, changed: dict[int, dict]) -> Supply:
+def with_sections(supply: Supply, changed: dict[int, dict[str, Any]]) -> Supply:
     """The supply with columns of some sections (by index) exchanged."""
     sections = tuple(replace(row, **changed.get(at, {})) for at, row in enumerate(supply.sections))
     return replace(supply, sections=sections)
 
 
-def with_source(supply: Supply, **changed: object) -> Supply:
+def with_source(supply: Supply, **changed: Any) -> Supply:
     """The supply with facts of its source exchanged."""
     return replace(supply, source=replace(supply.source, **changed))
 

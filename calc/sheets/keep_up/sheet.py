@@ -18,7 +18,12 @@ from calc.sheets.parts.fields import altitude, hottest_pipe, water_temperature
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.page.answer import Table
     from calc.page.form import Values
+    from calc.sheets.keep_up.case import Case
+    from calc.sheets.keep_up.fixes import Change
     from calc.units import Reader
 
 SOURCE, HILL = "Source and water", "Tanks"
@@ -138,7 +143,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     )
 
 
-def _tables(case, changes):
+def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:
     yield show.outlets(case)
     if changes:
         yield show.changes_table(case, changes)

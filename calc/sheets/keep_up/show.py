@@ -17,7 +17,9 @@ from calc.units import GRAVITY
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from calc.sheets.keep_up.case import Case
+    from calc.network.parts import Link
+    from calc.network.state import OutletState
+    from calc.sheets.keep_up.case import Case, Tap
     from calc.sheets.keep_up.fixes import Change
     from calc.units import Reader
 
@@ -43,11 +45,11 @@ def figures(case: Case) -> tuple[Figure, ...]:
     return (*first, *found)
 
 
-def _least(state):
+def _least(state: OutletState) -> float:
     return max(0.0, state.pressure_pa)
 
 
-def _was(tap):
+def _was(tap: Tap) -> str:
     return f"open: {tap.row.before} before, {tap.row.after} after"
 
 
@@ -91,7 +93,7 @@ def outlets(case: Case) -> Table:
     )
 
 
-def _said(tap):
+def _said(tap: Tap) -> str:
     if not tap.after.open:
         return "closed"
     return {"stop": "too little", "care": "only just enough"}.get(tap.level, "enough")
@@ -115,8 +117,8 @@ def pipes_table(case: Case) -> Table:
         rows.append((name, bore, before, flow, speed, loss))
     if case.main is not None:
         names = [link.name for link in case.after.network.links if not isinstance(link, PumpSet)]
-        taken = largest_loss(case.after, [link.name for link in case.way])
-        taken = names.index(taken) if taken in names else None
+        most = largest_loss(case.after, [link.name for link in case.way])
+        taken = names.index(most) if most in names else None
     columns = (
         Column("Pipe section"),
         Column("Pipe"),
@@ -135,7 +137,7 @@ def pipes_table(case: Case) -> Table:
     )
 
 
-def _seen(flow):
+def _seen(flow: float) -> float:
     """No flow where it is only what the solver lets seep past a shut valve."""
     return flow if abs(flow) > SEEPING else 0.0
 
@@ -177,7 +179,7 @@ def chart(case: Case, reader: Reader) -> Chart:
         marks.append((solution.flows[PUMP_PART], solution.pressure(PUMP), word))
     if abs(marks[0][0] - marks[1][0]) < 0.04 * flows[-1]:
         marks = [(*marks[1][:2], "before and after")]
-    levels = ()
+    levels: tuple[tuple[float, str], ...] = ()
     if source.set_pa is not None:
         levels = ((source.set_pa, "set pressure"),)
     at = [f"{reader.show(q, 'flow')} at {reader.show(p, 'pressure')}" for q, p, _ in marks]
@@ -219,14 +221,14 @@ def steps(case: Case) -> tuple[Step, ...]:
     return tuple(found)
 
 
-def _continuity(flows, total):
+def _continuity(flows: Sequence[float], total: float) -> Step:
     names = [f"Q_{i}" for i in range(1, len(flows) + 1)]
     given = {name: Value(flow, "flow", 4) for name, flow in zip(names, flows, strict=True)}
     formula = f"Q = {' + '.join(names)}"
     return Step("What runs out of all open outlets", formula, given, Value(total, "flow", 4))
 
 
-def _standing(case):
+def _standing(case: Case) -> Step:
     head = case.after.heads[PUMP]
     return Step(
         "Pressure at the pump",
@@ -237,7 +239,7 @@ def _standing(case):
     )
 
 
-def _of_link(case, link):
+def _of_link(case: Case, link: Link) -> list[Step]:
     flow, loss = case.after.flows[link.name], case.after.loss(link.name)
     if isinstance(link, Run):
         return _of_run(case, link, flow, loss)
@@ -264,7 +266,7 @@ def _of_link(case, link):
     raise TypeError(f"{link!r} has no working.")
 
 
-def _of_run(case, link, flow, loss):
+def _of_run(case: Case, link: Run, flow: float, loss: float) -> list[Step]:
     bore, name = link.pipe.inside_m, between(link.name)
     speed = friction.velocity(flow, bore)
     reynolds = friction.reynolds(speed, bore, case.after.network.viscosity)
@@ -298,11 +300,11 @@ def _of_run(case, link, flow, loss):
     ]
 
 
-def _whole(number):
+def _whole(number: float) -> str:
     return f"{float(f'{number:.3g}'):.0f}"
 
 
-def _of_pump(case, link, flow):
+def _of_pump(case: Case, link: PumpSet, flow: float) -> Step:
     gain = -case.after.loss(link.name)
     state = case.after.pump(link.name)
     if state.held:
@@ -315,7 +317,7 @@ def _of_pump(case, link, flow):
     return Step("Head the pump adds at this flow", text, given, Value(gain, "head"), note)
 
 
-def _pressure(case):
+def _pressure(case: Case) -> Step:
     """The tap's pressure: what the pump adds less everything lost and the climb."""
     solution, tap = case.after, case.main
     source = case.way[0].start if case.way else tap.node
@@ -340,7 +342,7 @@ def _pressure(case):
     )
 
 
-def _outlet(case):
+def _outlet(case: Case) -> list[Step]:
     tap = case.main
     outlet = case.after.network.outlets_by_name[tap.name]
     law, pressure = outlet.law, tap.after.pressure_pa

@@ -67,8 +67,8 @@ def findings(state: Standing, reader: Reader) -> Iterator[Finding]:
         text = f"Water boils at {show(boils, 'temperature')} at this pressure."
         yield Finding("stop", "boils", text, "cannot")
     if state.left <= 0:
-        most = show(state.head, "length")
-        text = f"No water arrives: this pressure raises water {most} at most."
+        reach = show(state.head, "length")
+        text = f"No water arrives: this pressure raises water {reach} at most."
         yield Finding("stop", "no-water", text, "cannot")
     elif (level := practice.enough(state.left, state.needed, state.needed)) in ("stop", "care"):
         text = (
