@@ -1,7 +1,8 @@
 """The one place the browser talks to: JSON text in, JSON text out. Runs anywhere.
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
-its link, "convert" writes its fields in the other system of units.
+its link, "convert" writes its fields in the other system of units, "site" makes, fills and
+changes sites.
 """
 
 from __future__ import annotations
@@ -60,12 +61,18 @@ def _state(request: Data) -> State:
         request.get("texts", {}),
         request.get("units", {}),
         request.get("standing", {}),
+        request.get("reasons", {}),
     )
 
 
 def work_out(request: Data) -> Data:
-    """Solve: answer HTML, plain text and chart specifications, or errors by field key."""
+    """Solve: answer HTML, plain text and chart specifications, or errors by field key.
+
+    Its "site" is {text: packed, way, kept: keys of the fields that stand as it fills them}.
+    """
     sheet, state = find_sheet(request["sheet"]), _state(request)
+    site = request.get("site") or {}
+    carried = (site.get("text", ""), site.get("way", ""))
     outcome = work(sheet, state)
     reply = {
         "errors": outcome.errors,
@@ -73,7 +80,8 @@ def work_out(request: Data) -> Data:
         "hidden": sorted(outcome.hidden),
         "same": _equivalents(sheet, state, outcome),
         "tidy": _tidied(sheet, state),
-        "link": link.write(sheet, state),
+        "link": link.write(sheet, state, *carried, frozenset(site.get("kept", ()))),
+        "onward": link.of_site(state.system, *carried) if site else "",
         "assumed": [
             {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}
             for one in outcome.assumed
@@ -82,7 +90,7 @@ def work_out(request: Data) -> Data:
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        address = addresses(state.system, outcome.example, *where)
+        address = addresses(state.system, outcome.example, *where, carried)
         reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
@@ -129,7 +137,7 @@ def read_link(request: Data) -> Data:
     """What a link says: every field's text, unit and standing, and what could not be read."""
     sheet = find_sheet(request["sheet"])
     found = link.read(request["fragment"], sheet)
-    return {
+    reply = {
         "system": found.system,
         "texts": found.texts,
         "units": found.units,
@@ -140,6 +148,29 @@ def read_link(request: Data) -> Data:
         "asks": [{"key": key, "question": question} for key, question in found.asks],
         "trusted": found.trusted,
     }
+    return _filled(reply, found, sheet) if found.site else reply
+
+
+def _filled(reply: Data, found: link.Reading, sheet: Sheet) -> Data:
+    """With the link's site, and what that says of every field that the link does not."""
+    from calc.sheets import site_ops  # only who has a site waits for it
+
+    try:
+        site = site_ops.linked(found.site, sheet.key, found.way, found.system)
+    except InputError as error:
+        return {**reply, "said": [*reply["said"], error.message], "cut": True, "trusted": False}
+    filled = [key for key in site["texts"] if key not in found.named]
+    for part in ("texts", "standing"):
+        reply[part] = {**reply[part], **{key: site[part][key] for key in filled}}
+    mine = {key: unit for key, unit in site["units"].items() if key.partition(".")[0] in filled}
+    return {**reply, "units": {**reply["units"], **mine}, "site": {**site, "filled": filled}}
+
+
+def ask_site(request: Data) -> Data:
+    """What the page asks about sites: see ``site_ops``."""
+    from calc.sheets import site_ops
+
+    return site_ops.handle(request)
 
 
 def convert(request: Data) -> Data:
@@ -196,4 +227,4 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
     return text
 
 
-_OPERATIONS = {"work": work_out, "read": read_link, "convert": convert}
+_OPERATIONS = {"work": work_out, "read": read_link, "convert": convert, "site": ask_site}

@@ -15,7 +15,7 @@ import calc
 from calc.page import charts, render
 from calc.page.fields import Rows
 from calc.page.form import State, work
-from calc.sheets import KEYS
+from calc.sheets import KEYS, site_ops
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
@@ -100,7 +100,7 @@ def calculator(key, base, flat):
         f'<div class="sl-paper"><div class="sl-scan"></div><p class="sl-address"></p></div>'
         f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
         f"{render.form(sheet, key)}</form>"
-        f'<p class="sl-status" role="status">A worked example, printed with the page.</p>'
+        f'<div class="sl-status" role="status">A worked example, printed with the page.</div>'
         f'<noscript><p class="sl-status">Scripts are off, so the numbers can be read but not '
         f"changed. Everything below is a complete example.</p></noscript>"
         f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
@@ -114,7 +114,31 @@ def _bar(sheet, key):
         f'<div class="sl-bar"><h2 class="sl-title" id="{key}-calculator">{escape(sheet.title)}</h2>'
         '<div class="sl-system" role="group" aria-label="Units">'
         '<button type="button" data-system="metric" aria-pressed="true">Metric</button>'
-        '<button type="button" data-system="us" aria-pressed="false">US</button></div></div>'
+        '<button type="button" data-system="us" aria-pressed="false">US</button></div>'
+        f"{_site(key)}</div>"
+    )
+
+
+def _site(key):
+    """Whose numbers these are: all of it that the page can say without a script."""
+    filled = site_ops.handle(
+        {"op": "site", "do": "fill", "sheet": key, "site": site_ops.handle({"do": "demo"})["site"]}
+    )
+    ways = "".join(
+        f'<option value="{escape(one["value"])}">{escape(one["label"])}</option>'
+        for one in filled["ways"]
+    )
+    hidden = "" if len(filled["ways"]) > 1 else " hidden"
+    return (
+        f'<div class="sl-site" data-sl-site="{escape(" ".join(filled["one_to_one"]))}">'
+        '<p class="sl-site-whose"><span data-sl-site-whose><strong>Alder Terrace</strong>, '
+        'our example</span> <span class="sl-site-about" data-sl-site-about></span></p>'
+        f'<button type="button" data-sl-sites aria-expanded="false" aria-controls="{key}-sites">'
+        f'Sites</button><div class="sl-site-menu" id="{key}-sites" data-sl-site-menu hidden></div>'
+        f'<label class="sl-site-way" data-sl-site-way{hidden}>for <select>{ways}</select></label>'
+        '<button type="button" data-sl-site-back hidden>Put these numbers back into the site'
+        '</button><button type="button" data-sl-site-save hidden>Save changes</button>'
+        '<div class="sl-site-said" role="status" data-sl-site-said></div></div>'
     )
 
 

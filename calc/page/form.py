@@ -65,13 +65,14 @@ class State:
     units: field key -> unit symbol from its menu, "runs.long" for a table's column; standing:
     field key -> ``STANDINGS`` for a text that its reader did not type, "asked" where a link can
     be read in two ways; without an entry, a text that is the default's is the example's, any
-    other is given.
+    other is given.  reasons: field key -> why it was assumed, in a few words, where that is known.
     """
 
     system: str = "metric"
     texts: Mapping[str, str] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
     standing: Mapping[str, str] = field(default_factory=dict)
+    reasons: Mapping[str, str] = field(default_factory=dict)
 
     def text(self, entry: Field) -> str:
         """The text of a field, its default where nothing is typed."""
@@ -212,6 +213,8 @@ def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
         if standing in {"given", "asked"} or isinstance(entry, Text):
             continue
         text, reason = state.text(entry), STANDINGS[standing]
+        if standing == "assumed":
+            reason = state.reasons.get(entry.key) or reason
         if standing == "unknown":
             text = entry.unknown.text(state.system) if entry.unknown else ""
             reason = (entry.unknown.reason if entry.unknown else "") or reason

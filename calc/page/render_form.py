@@ -10,7 +10,7 @@ from html import escape
 from typing import TYPE_CHECKING
 
 from calc.page import row_text
-from calc.page.fields import Choice, Count, Number, Rows, Text
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text, Unknown
 from calc.page.form import filled_rows
 from calc.units import QUANTITIES
 
@@ -47,7 +47,7 @@ def _field(entry: Field, prefix: str) -> str:
     )
     same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
     return (
-        f'<div class="sl-field" data-key="{escape(entry.key)}"{_when(entry)}>'
+        f'<div class="sl-field" data-key="{escape(entry.key)}"{_when(entry)}{_follows(entry)}>'
         f'<label for="{name}">{escape(entry.label)}</label>'
         f'<div class="sl-control">{control}{same}</div>{hint}'
         f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
@@ -59,6 +59,23 @@ def _when(entry: Field) -> str:
         return ""
     key, wanted = entry.when
     return f' data-when="{escape(key)}" data-wanted="{escape(" ".join(wanted))}"'
+
+
+def _follows(entry: Field) -> str:
+    """What follows from "I don't know", where that may be said: for ``marks.js`` to show."""
+    if isinstance(entry, Rows | Text) or entry.unknown is None:
+        return ""
+    said = {"": _taken(entry, entry.unknown, "metric"), "-us": _taken(entry, entry.unknown, "us")}
+    return "".join(f' data-sl-unknown{end}="{escape(text)}"' for end, text in said.items())
+
+
+def _taken(entry: Field, unknown: Unknown, system: str) -> str:
+    text, reason = unknown.text(system), unknown.reason
+    if not text:
+        return f"not checked: {reason}" if reason else "not checked"
+    if isinstance(entry, Choice):
+        text = dict(entry.options)[text]
+    return f"taken as {text}, {reason}" if reason else f"taken as {text}"
 
 
 def _control(entry: Field, name: str) -> str:
@@ -89,6 +106,8 @@ def _choice(entry: Choice, common: str) -> str:
         f"{escape(label)}</option>"
         for value, label in entry.options
     )
+    if entry.unknown is not None:
+        options += f'<option value="{UNKNOWN}">I don’t know</option>'
     return (
         f'<select {common} data-metric="{escape(start)}" '
         f'data-us="{escape(entry.default("us"))}">{options}</select>'

@@ -10,13 +10,14 @@ from collections.abc import Callable
 from typing import Any
 
 from calc.errors import InputError
-from calc.page.fields import Number
+from calc.page import row_text
+from calc.page.fields import UNKNOWN, Number, Rows, Sheet
 from calc.page.form import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
 from calc.sheets.parts import filling
-from calc.site import file, parts_list
-from calc.site.demo import alder_terrace
+from calc.site import file, link_texts, parts_list
+from calc.site.demo import alder_terrace, to_change
 from calc.site.facts import ASSUMED, GIVEN, Fact
 from calc.site.pack import pack, unpack
 from calc.site.rows import TABLES
@@ -46,7 +47,8 @@ def _site(request: Data) -> Site:
 
 
 def _reply(site: Site, **more: object) -> Data:
-    return {"site": file.to_data(site), "name": site.name, "summary": summary(site), **more}
+    found = {"site": file.to_data(site), "name": site.name, "summary": summary(site)}
+    return {**found, "packed": pack(site), **more}
 
 
 def summary(site: Site) -> str:
@@ -72,6 +74,11 @@ def _demo(_request: Data) -> Data:
 
 def _new(request: Data) -> Data:
     return _reply(file.renamed(Site(system=_system(request)), request["name"]))
+
+
+def _derive(request: Data) -> Data:
+    """Alder Terrace to be typed over: all of it is assumed until then."""
+    return _reply(to_change(request["name"]))
 
 
 def _duplicate(request: Data) -> Data:
@@ -105,10 +112,18 @@ def _fill(request: Data) -> Data:
     site, key, system = _site(request), request["sheet"], _system(request)
     way, sheet = request.get("way", ""), find_sheet(request["sheet"])
     facts = views.fill(site, key, way, system)
-    texts, units = {}, {}
+    texts: dict[str, str] = {}
+    units: dict[str, str] = {}
     for entry in sheet.fields:
         if entry.key in facts:
-            texts[entry.key], symbol = _split(facts[entry.key].text, entry, system)
+            text = facts[entry.key].text
+            if isinstance(entry, Rows):
+                rows = [list(row) for row in row_text.decode(text)]
+                text, more = link_texts.rows_in(entry, rows, system, {}, link_texts.cell_in)
+                texts[entry.key] = text
+                units |= more
+                continue
+            texts[entry.key], symbol = _split(text, entry, system)
             if symbol:
                 units[entry.key] = symbol
     asked = views.asked_of(site, key, way)
@@ -157,6 +172,37 @@ def _split(text: str, entry: object, system: str) -> tuple[str, str]:
     return text, symbol
 
 
+def linked(packed: str, key: str, way: str, system: str) -> Data:
+    """What a link's site is, and how it fills a sheet: the replies of "unpack" and "fill" in one.
+
+    way: one that the site does not have is the first.  Raises InputError for no whole site.
+    """
+    site = unpack(packed)
+    if way not in dict(views.choices(site, key)):
+        way = ""
+    asked = {"site": file.to_data(site), "sheet": key, "way": way, "system": system}
+    return {**_fill(asked), **_reply(site)}
+
+
+def _units_in_cells(sheet: Sheet, state: State) -> State:
+    """The same, with the unit of its column behind every bare number of a table."""
+    texts = dict(state.texts)
+    for entry in sheet.fields:
+        if isinstance(entry, Rows) and entry.key in texts:
+            rows = row_text.decode(texts[entry.key])
+            texts[entry.key] = row_text.encode([_row(entry, row, state) for row in rows])
+    return State(state.system, texts, state.units, state.standing)
+
+
+def _row(entry: Rows, row: tuple[str, ...], state: State) -> list[str]:
+    cells = list(row)
+    for at, (column, text) in enumerate(zip(entry.columns, row, strict=False)):
+        if isinstance(column, Number) and text.strip() not in ("", UNKNOWN):
+            symbol = state.units.get(f"{entry.key}.{column.key}")
+            cells[at] = filling.with_unit(text.strip(), column, symbol, state.system)
+    return cells
+
+
 def _back(request: Data) -> Data:
     state = State(
         _system(request),
@@ -164,6 +210,7 @@ def _back(request: Data) -> Data:
         request.get("units", {}),
         request.get("standing", {}),
     )
+    state = _units_in_cells(find_sheet(request["sheet"]), state)
     put = views.back(_site(request), request["sheet"], state, request.get("way", ""))
     return _reply(put.site, changes=list(put.changes), what_if=list(put.what_if))
 
@@ -201,6 +248,7 @@ DO: dict[str, Callable[[Data], Data]] = {
     "fill": _fill,
     "back": _back,
     "put": _put,
+    "derive": _derive,
     "duplicate": _duplicate,
     "rename_point": _rename_point,
     "export": _export,

@@ -16,7 +16,7 @@ _SIGNS = "0123456789abcdefghjkmnpqrstvwxyz"  # none that is taken for another
 _LIKE = str.maketrans("oil", "011")
 _AND = re.compile(r"&(?:amp|#38|#x26)(?:;|%3B)", re.IGNORECASE)
 _BAD = re.compile(r"%(?![0-9a-f]{2})", re.IGNORECASE)
-_SAFE = "/.,-:;!?~"
+_SAFE = "/.,-:;!?~*"
 
 
 def join(pairs: list[tuple[str, str]]) -> str:

@@ -4,11 +4,14 @@
 was typed in, check characters last.  A key with "." at its end was assumed, one with "-" is an
 example's that is not the frozen default; what is left out is the frozen default of the version.
 Without a version it is a link of release 0.1.0 and is read as that release read it.
+
+"site=..." before the check characters is a whole site (``pack``) and "way=..." which way through
+it is asked about: a field that such a link leaves out is as the site fills it.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Sheet
@@ -30,6 +33,7 @@ MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
 CUT = "This link is cut off or damaged: ask for it again."
 OLDER = "An older link: check your numbers."
 NEWER = "This link was made by a newer release: load this page again."
+CARRIED = ("site", "way")  # keys of what a link carries beside a sheet's fields
 SYSTEMS = {"us": "us", "metric": "metric", "": "metric"}
 
 
@@ -38,7 +42,8 @@ class Reading:
     """What a link says.
 
     texts, units, standing: as in ``State``, of every field; said: sentences about what could not
-    be read; cut: it is not whole; older: of release 0.1.0; asks: (key of a field, question).
+    be read; cut: it is not whole; older: of release 0.1.0; asks: (key of a field, question);
+    named: keys of the fields it says; site: a packed site; way: the way asked about.
     """
 
     system: str = "metric"
@@ -49,6 +54,9 @@ class Reading:
     cut: bool = False
     older: bool = False
     asks: tuple[tuple[str, str], ...] = ()
+    named: frozenset[str] = frozenset()
+    site: str = ""
+    way: str = ""
 
     @property
     def trusted(self) -> bool:
@@ -64,13 +72,23 @@ class Reading:
 # Writing -------------------------------------------------------------------------------------
 
 
-def write(sheet: Sheet, state: State) -> str:
-    """The fragment that says ``state``: what does not show, or is a frozen default, is left out."""
-    pairs = [("v", str(VERSION))] + ([("u", "us")] if state.system == "us" else [])
+def write(
+    sheet: Sheet,
+    state: State,
+    site: str = "",
+    way: str = "",
+    kept: frozenset[str] = frozenset(),
+) -> str:
+    """The fragment that says ``state``: what does not show, or is a frozen default, is left out.
+
+    site: a packed site that goes with it; way: which way through it is asked about; kept: keys
+    of fields that stand as that site fills them, and so need not be said.
+    """
+    pairs = _head(state.system)
     usual = frozen.table(VERSION, sheet.key, state.system)
     hidden = hidden_keys(sheet, state)
     for entry in sheet.fields:
-        if entry.key in hidden:
+        if entry.key in hidden or (site and entry.key in kept):
             continue
         text = _text(entry, state.text(entry), state.units, state.system, usual)
         standing, left = _standing(entry, text, state, usual), usual.get(entry.key)
@@ -78,6 +96,23 @@ def write(sheet: Sheet, state: State) -> str:
             left = _text(entry, left, {}, state.system, usual)
         if standing != "example" or text != left:
             pairs.append((entry.key + MARKS.get(standing, ""), text))
+    return _closed([*pairs, *_carried(site, way)])
+
+
+def of_site(system: str, site: str, way: str = "") -> str:
+    """The fragment that opens any sheet as a packed site fills it."""
+    return _closed([*_head(system), *_carried(site, way)])
+
+
+def _head(system: str) -> Pairs:
+    return [("v", str(VERSION))] + ([("u", "us")] if system == "us" else [])
+
+
+def _carried(site: str, way: str) -> Pairs:
+    return [pair for pair in zip(CARRIED, (site, way), strict=True) if site and pair[1]]
+
+
+def _closed(pairs: Pairs) -> str:
     return spelled.join([*pairs, ("c", spelled.check(pairs))])
 
 
@@ -114,7 +149,7 @@ def read(fragment: str, sheet: Sheet) -> Reading:
     for _ in range(3):
         found = _whole(pairs)
         if found:
-            return _New(sheet, *found).reading()
+            return _with_site(sheet, *found)
         once = spelled.again(fragment)
         if once is None:
             break
@@ -123,6 +158,18 @@ def read(fragment: str, sheet: Sheet) -> Reading:
     version = dict(pairs).get("v", "")
     newer = version.isascii() and version.isdigit() and int(version[:9]) > VERSION
     return _lost(sheet, _system(dict(pairs).get("u", ""))[0], NEWER if newer else CUT)
+
+
+def _with_site(sheet: Sheet, pairs: Pairs, after: Pairs) -> Reading:
+    carried = {key.lower(): text for key, text in pairs if key.lower() in CARRIED}
+    rest = [(key, text) for key, text in pairs if key.lower() not in CARRIED]
+    new = _New(sheet, rest, after)
+    new.carries = "site" in carried
+    reading = new.reading()
+    if reading.cut:
+        return reading
+    site, way = (carried.get(key, "") for key in CARRIED)
+    return replace(reading, site=site, way=way)
 
 
 def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:
@@ -154,6 +201,7 @@ class _Link:
 
     version = VERSION
     older = False
+    carries = False  # a site, which says the fields that the link does not
 
     def __init__(self, sheet: Sheet, pairs: Pairs, unread: Pairs) -> None:
         self.sheet, self.pairs, self.unread = sheet, pairs, unread  # unread: [(key, as it stands)]
@@ -239,10 +287,10 @@ class _Link:
             if text.strip() == UNKNOWN and marks[key] != "asked":
                 marks[key] = "unknown"
         # or the example would be there as if it were this link's
-        nothing = bool(self.left) and not self.given and not self.asks
+        nothing = bool(self.left) and not (self.given or self.asks or self.carries)
         return Reading(
             self.system, self.texts, self.units, marks, tuple(said), nothing, self.older,
-            tuple(self.asks.items()),
+            tuple(self.asks.items()), frozenset(self.given),
         )  # fmt: skip
 
     def ask_bare(self) -> None:
@@ -263,7 +311,7 @@ class _New(_Link):
     def reading(self) -> Reading:
         """The ``Reading``; what stands after the check characters is not of the link."""
         for key, text in self.after:
-            if self.entry(key)[0] is not None or key.lower() in {"u", "v", "c"}:
+            if self.entry(key)[0] is not None or key.lower() in {"u", "v", "c", *CARRIED}:
                 return _lost(self.sheet, self.system, CUT)
             self.left.append(f"{key}={text}")
         return super().reading()

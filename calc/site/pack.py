@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from calc.errors import InputError
+from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, SLOTS, Fact, Slot
 from calc.site.file import NAME, NOTE
 from calc.site.rows import MOST, TABLES, Row, Table
@@ -142,21 +143,28 @@ def _row(table: Table, row: str, words: list[str]) -> Row:
     if len(cells) > len(table.columns):
         raise InputError("A row of this site has more cells than there are columns.")
     pairs = zip(table.columns, cells, strict=False)
-    return {slot.key: _fact(slot, cell, words) for slot, cell in pairs if cell}
+    return {slot.key: _fact(slot, cell, words, table.key) for slot, cell in pairs if cell}
 
 
-def _fact(slot: Slot, cell: str, words: list[str]) -> Fact:
-    standing, reason = GIVEN, ""
+def _fact(slot: Slot, cell: str, words: list[str], table: str = "") -> Fact:
+    standing = GIVEN
     if cell.startswith("*"):
         cell, standing = cell[1:], ASSUMED
     if cell.startswith("."):
         text = _word(cell[1:], words)
     else:
         text = _plain(cell)
-    if standing == ASSUMED:
-        usual = slot.usual and slot.tidied(text) == slot.usual
-        reason = slot.reason if usual else FROM_A_LINK
-    return Fact(text, standing, reason)
+    return Fact(text, standing, _reason(slot, text, table) if standing == ASSUMED else "")
+
+
+def _reason(slot: Slot, text: str, table: str) -> str:
+    """Why a fact was assumed: a link has no room for it, but two reasons can be told."""
+    text = slot.tidied(text)
+    if slot.usual and text == slot.usual:
+        return slot.reason
+    example = alder_terrace()
+    held = [row.get(slot.key) for row in example.rows(table)] if table else [example.get(slot.key)]
+    return FROM_THE_EXAMPLE if any(one and one.text == text for one in held) else FROM_A_LINK
 
 
 def _word(digits: str, words: list[str]) -> str:

@@ -8,6 +8,7 @@
   const Engine = window.SpringlineEngine;
   const Drawing = window.SpringlineDrawing;
   const Scan = window.SpringlineScan;
+  const Faults = window.SpringlineFaults;
   const { Field } = window.SpringlineField;
   const { RowsField } = window.SpringlineRows;
   const FOREIGN = "These figures do not belong to the numbers above: wait for the answer, "
@@ -46,6 +47,7 @@
         wrap.classList.contains("sl-rows")
           ? new RowsField(wrap, () => this.changed(wrap))
           : new Field(wrap));
+      this.points = new window.SpringlinePoints.Points(this.fields);
       this.examples = { metric: this.answer.innerHTML, us: section.querySelector(".sl-us").innerHTML };
       this.system = "metric";
       this.text = "";
@@ -54,6 +56,8 @@
       this.opened = 0; // links opened, so that a late reading of one before is dropped
       this.waiting = []; // for an answer to the numbers as they are
       this.tidied = {};
+      this.site = new window.SpringlineSite.Bar(this);
+      window.SpringlineCarry.from(() => this.site.onward);
       section.classList.add("sl-scripted");
       this.listen();
       this.open();
@@ -103,6 +107,8 @@
       this.system = !linked ? preferred() : /^us/i.test(shown.get("u")) ? "us" : "metric";
       this.fields.forEach((field) => field.toStandard(this.system));
       this.showSystem();
+      if (linked) this.site.pending();
+      else this.site.example();
       if (linked) {
         this.fields.forEach((field) => shown.has(field.key) && field.pend(shown.get(field.key)));
         this.noAnswer("Reading the numbers of this link.");
@@ -138,6 +144,7 @@
       for (const field of this.fields) {
         if (field.standing !== "given") field.take(reply, reply.system); // or typed meanwhile
       }
+      this.site.take(reply);
       this.showSystem();
       this.showConditions();
       if (!this.cut) return this.ask();
@@ -145,6 +152,19 @@
       this.say("", true);
       this.section.dataset.state = "live";
       this.settled(new Error(this.problem));
+    }
+
+    /* Texts that the site fills in, or that stood here before. */
+    fill({ texts, units, standing, system = this.system }) {
+      this.opened += 1;
+      Object.assign(this, { example: false, reading: false, cut: false, touched: true, problem: "" });
+      this.system = system;
+      this.fields.forEach((field) => field.take({ texts, units, standing }, system));
+      this.changedState();
+      this.showSystem();
+      this.showConditions();
+      this.start();
+      if (Engine.ready) this.ask();
     }
 
     /* Nothing of what was worked out belongs to what is in the form now. */
@@ -212,7 +232,9 @@
     }
 
     changed(target) {
-      this.fieldOf(target).touch(this.system);
+      const field = this.fieldOf(target);
+      field.touch(this.system);
+      this.site.changed(field.key);
       if (!this.cut && !this.reading) this.problem = "";
       Object.assign(this, { example: false, cut: false, touched: true });
       this.changedState();
@@ -243,14 +265,7 @@
 
     /* "change" beside what was assumed leads to its field. */
     lead(key) {
-      const [name, row, column] = key.split(".");
-      const wrap = this.fields.find((one) => one.key === name)?.wrap;
-      const cell = column && wrap?.querySelector("tbody")?.rows[row]
-        ?.querySelector(`td[data-column="${column}"]`);
-      const place = cell || wrap;
-      wrap?.closest("details")?.setAttribute("open", "");
-      place?.scrollIntoView({ block: "center" });
-      place?.querySelector("input, textarea, select")?.focus();
+      Faults.lead(Faults.control(key, this.fields));
     }
 
     /* The sheet alone: numbers, figures and working, without the guide around it. */
@@ -271,6 +286,7 @@
       Object.assign(this, { example: true, reading: false, cut: false, touched: true });
       Object.assign(this, { problem: "", own: false });
       this.changedState();
+      this.site.example();
       this.showConditions();
       this.ownHash = "#u=" + this.system; // until Python has written it
       history.pushState(history.state, "", this.ownHash);
@@ -303,7 +319,7 @@
       const units = {};
       const standing = {};
       this.fields.forEach((field) => field.tell({ texts, units, standing }));
-      return { sheet: this.sheet, system: this.system, texts, units, standing };
+      return { sheet: this.sheet, system: this.system, texts, units, standing, ...this.site.tell() };
     }
 
     async switchTo(system) {
@@ -332,6 +348,7 @@
         if (reply.failed) return this.broken(reply.failed);
         this.system = system;
         this.fields.forEach((field) => field.convert(system, request.system, reply));
+        await this.site.converted();
       } catch (error) {
         this.failed(error);
       }
@@ -362,25 +379,30 @@
 
     show(reply) {
       if (reply.failed) return this.broken(reply.failed);
+      this.site.answered(reply);
       this.fields.forEach((field) => field.show(reply.errors, reply.notes, reply.same));
       Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
       Object.assign(this, { fresh: true, answered: reply.html !== undefined });
       this.fields.forEach((field) => field.tidy(reply.tidy, this.system));
       if (this.touched) this.saveLink();
       if (this.answered) this.showAnswer(reply);
-      else this.showFault(reply.errors[""] || "");
+      else this.showFault(reply.errors);
       this.section.dataset.state = "live";
       this.settled();
     }
 
-    showFault(general) {
-      const where = general || "Correct the marked field.";
+    showFault(errors) {
+      const count = Object.keys(errors).length;
+      const where = errors[""] || (count > 1 ? `Correct these ${count}:` : "Correct the marked field:");
       if (!this.own) {
         this.noAnswer("No answer yet.");
-        return this.say(where, true);
+        this.say(where, true);
+      } else {
+        this.answer.classList.add("sl-stale");
+        this.say("The figures below are from before, not from what is entered now. " + where, true);
       }
-      this.answer.classList.add("sl-stale");
-      this.say(where + " The figures below are from before, not from what is entered now.", true);
+      const list = Faults.list(errors, this.fields);
+      if (list) this.status.append(list);
     }
 
     showAnswer(reply) {

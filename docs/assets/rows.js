@@ -117,6 +117,7 @@
         });
       });
       this.wrap.querySelector('[data-rows="add"]').disabled = rows.length >= this.most;
+      this.dress?.(); // points.js
     }
 
     // As other fields --------------------------------------------------------------------------
@@ -191,8 +192,10 @@
         row.querySelectorAll("td[data-column]").forEach((cell) => {
           const said = errors[place + "." + cell.dataset.column] || "";
           cell.querySelector(".sl-error").textContent = said;
+          const where = place + "." + cell.dataset.column;
+          const assumed = this.assumed?.[where]; // marks.js
           cell.querySelector(".sl-note").textContent =
-            said ? "" : notes[place + "." + cell.dataset.column] || "";
+            said ? "" : notes[where] || (assumed ? "assumed" : "");
           cell.querySelector("input, select").setAttribute("aria-invalid", said ? "true" : "false");
           cell.classList.toggle("sl-wrong", Boolean(said));
           wrong ||= Boolean(said);

@@ -7,6 +7,7 @@ import pytest
 
 from calc.sheets import KEYS
 from scripts.build_steps import serviceworker
+from scripts.build_steps.places import ROOT
 from tests.browser.hosts import Host
 from tests.browser.pages import (
     PAGES,
@@ -187,6 +188,32 @@ def test_a_new_release_replaces_the_old_and_an_open_tab_keeps_the_old(context, h
     assert _seen(other) == ("two", "two")
 
 
+def test_a_browser_with_the_service_worker_of_0_1_0_takes_the_new_release(
+    context, host, releases, tmp_path
+):
+    old = _mark(releases[0], tmp_path / "old", "0.1.0")
+    head = (old / "sw.js").read_text().split("];\n", 1)[0] + "];\n"
+    then = ROOT / "tests" / "release_0_1_0" / "service_worker.js"
+    (old / "sw.js").write_text(head + then.read_text())
+    host.folder = old
+    page = _visit(context, host, PAGES["reach"])
+    page.reload()
+    assert page.evaluate(NAME) == "0.1.0"
+    host.folder = releases[1]
+    page.goto(host.address + PAGES["pressure"])
+    page.wait_for_function(NEWER, timeout=LONG)
+    page.reload()
+    assert page.evaluate(NAME) == "two"
+    _assert_works_here(page, "climb")
+
+
+def _assert_works_here(page, field):
+    wait_live(page)
+    before = answer_text(page)
+    type_number(page, field, "25")
+    assert answer_text(page) != before
+
+
 def _stores(page):
     page.wait_for_function(
         "() => navigator.serviceWorker.getRegistration().then(r => !r || !r.installing)",
@@ -196,10 +223,7 @@ def _stores(page):
 
 
 def _assert_works(page):
-    wait_live(page)
-    before = answer_text(page)
-    type_number(page, "climb", "25")
-    assert answer_text(page) != before
+    _assert_works_here(page, "climb")
 
 
 @pytest.mark.parametrize("name", ["vendor/vega.min.js", "about/index.html"])

@@ -17,8 +17,6 @@ STARTS = (
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number
 )
-# until the bridge asks for sites, pages for their numbers, and well and sun are asked
-UNASKED = {"calc.sheets.site_ops"}
 
 
 def _readable(places):
@@ -73,8 +71,7 @@ def test_every_module_is_asked_by_one_that_runs():
         new = {one for one in asks if one in named} - found
     rooms = {one.name for one in modules() if one.path.name == "__init__.py"}
     alone = set(asks) - found - rooms
-    held = {one for one in alone if not _below(one, asks)}
-    assert held == UNASKED
+    assert {one for one in alone if not _below(one, asks)} == set()
 
 
 def _below(one, asks):

@@ -237,11 +237,12 @@ def _typed(entry: Field, state: State) -> Fact:
     if standing == UNKNOWN:
         return NOT_KNOWN
     if isinstance(entry, Number):
-        text = _with_unit(text, entry, state.units.get(entry.key), state.system)
+        text = with_unit(text, entry, state.units.get(entry.key), state.system)
     return Fact(text, ASSUMED if standing == ASSUMED else GIVEN)
 
 
-def _with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
+def with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
+    """What stands in a box with the unit of its menu, or of the system, where it has none."""
     symbol = symbol or QUANTITIES[entry.quantity].default(system).symbol
     bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
     return f"{text} {symbol}".strip() if bare else text

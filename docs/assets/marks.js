@@ -1,0 +1,110 @@
+/* Whose number a field holds, in a word beside its label; and "I don't know" beside its control.
+   SpringlineMarks.word(field, bar) and .unknowns(form, system). */
+(function () {
+  "use strict";
+
+  const UNKNOWN = "?"; // as Python names it
+
+  function spot(field) {
+    let mark = field.wrap.querySelector(":scope > .sl-mark");
+    if (mark) return mark;
+    mark = document.createElement("span");
+    mark.className = "sl-mark";
+    mark.id = (field.box?.id || field.wrap.dataset.name) + "-mark";
+    field.wrap.querySelector("label, .sl-rows-label").after(mark);
+    field.box?.setAttribute("aria-describedby",
+      mark.id + " " + (field.box.getAttribute("aria-describedby") || ""));
+    return mark;
+  }
+
+  /* "" takes the mark away. */
+  function show(field, word) {
+    const mark = spot(field);
+    if (mark.textContent !== word) mark.textContent = word;
+    mark.hidden = !word;
+  }
+
+  /* The word for one field; ``bar`` knows which are the site's. Why something is assumed stands
+     under the verdict. */
+  function word(field, { whose, filled, cells }) {
+    const { key, standing } = field;
+    const own = filled.includes(key);
+    if (whose === "reading" || field.box?.value.trim() === UNKNOWN) return show(field, "");
+    if (own && field.table && whose !== "example") {
+      return show(field, assumedRows(field, cells) ? "assumed" : "from the site");
+    }
+    const words = { example: "example", assumed: "assumed", unknown: "not known" };
+    if (field.box && !field.box.value.trim() && standing !== "unknown") return show(field, "");
+    return show(field, words[standing] || (own ? "from the site" : ""));
+  }
+
+  /* Whether most cells of a table are assumed: then the table says it, else each cell. */
+  function assumedRows(field, cells) {
+    const places = Object.keys(cells).filter((place) => place.startsWith(field.key + "."));
+    const most = places.length >= (field.rows().length * field.columns.length) / 2;
+    field.assumed = most ? {} : cells;
+    return places.length > 0 && most;
+  }
+
+  /* What follows from not knowing, as the page's HTML has it for each system of units. */
+  function follows(wrap, system) {
+    return (system === "us" && wrap.dataset.slUnknownUs) || wrap.dataset.slUnknown;
+  }
+
+  class Unknown {
+    constructor(wrap, system) {
+      this.wrap = wrap;
+      this.system = system;
+      this.box = wrap.querySelector("input, select:not(.sl-unit)");
+      this.before = "";
+      this.said = document.createElement("span");
+      this.said.className = "sl-follows";
+      this.said.id = this.box.id + "-follows";
+      this.said.setAttribute("role", "status");
+      wrap.querySelector(".sl-control").after(this.said);
+      if (this.box.tagName === "INPUT") this.addButton();
+    }
+
+    addButton() {
+      this.button = document.createElement("button");
+      this.button.type = "button";
+      this.button.className = "sl-unknown";
+      this.button.textContent = "I don’t know";
+      const name = this.wrap.querySelector("label").textContent;
+      this.button.setAttribute("aria-label", "I don’t know: " + name);
+      this.button.setAttribute("aria-describedby", this.said.id);
+      this.button.addEventListener("click", () => this.press());
+      this.wrap.querySelector(".sl-control").append(this.button);
+    }
+
+    get pressed() {
+      return this.box.value.trim() === UNKNOWN;
+    }
+
+    /* Pressed again, what stood there comes back, and the cursor with it where that was nothing. */
+    press() {
+      if (this.pressed) {
+        this.box.value = this.before;
+        this.box.focus();
+      } else {
+        this.before = this.box.value;
+        this.box.value = UNKNOWN;
+      }
+      this.box.dispatchEvent(new Event("input", { bubbles: true }));
+    }
+
+    show() {
+      const text = this.pressed ? follows(this.wrap, this.system()) : "";
+      if (this.said.textContent !== text) this.said.textContent = text;
+      this.button?.setAttribute("aria-pressed", String(this.pressed));
+      this.wrap.classList.toggle("sl-not-known", this.pressed);
+    }
+  }
+
+  /* Of every field of a form that may be left unknown. */
+  function unknowns(form, system) {
+    return [...form.querySelectorAll("[data-sl-unknown]")].map((wrap) => new Unknown(wrap, system));
+  }
+
+  window.SpringlineMarks = { word, unknowns };
+})();
