@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from calc.reading import Parsed
 
 
-_UNIT = re.compile(r"_(?:m|m2|m3|s|h|k|pa|m3s|m2s|ms|w|kg_m3|m3_day|m_day)$")  # of an argument
+_UNIT = re.compile(r"_(?:m[23]?s?|s|h|k|pa|w|kg_m[23]|m[23]?_day)$")  # of an argument's name
 
 
 @dataclass(frozen=True)
