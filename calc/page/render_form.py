@@ -10,7 +10,7 @@ from html import escape
 from typing import TYPE_CHECKING
 
 from calc.page import row_text
-from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text, Unknown
 from calc.page.form import filled_rows
 from calc.units import QUANTITIES
 
@@ -66,12 +66,12 @@ def _follows(entry: Field) -> str:
     unknown = getattr(entry, "unknown", None)
     if unknown is None:
         return ""
-    said = {"": _taken(entry, "metric"), "-us": _taken(entry, "us")}
+    said = {"": _taken(entry, unknown, "metric"), "-us": _taken(entry, unknown, "us")}
     return "".join(f' data-sl-unknown{end}="{escape(text)}"' for end, text in said.items())
 
 
-def _taken(entry: Field, system: str) -> str:
-    text, reason = entry.unknown.text(system), entry.unknown.reason
+def _taken(entry: Field, unknown: Unknown, system: str) -> str:
+    text, reason = unknown.text(system), unknown.reason
     if not text:
         return f"not checked: {reason}" if reason else "not checked"
     if isinstance(entry, Choice):

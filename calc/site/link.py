@@ -96,15 +96,15 @@ def of_site(system: str, site: str, way: str = "") -> str:
     return _closed([*_head(system), *_carried(site, way)])
 
 
-def _head(system):
+def _head(system: str) -> list[tuple[str, str]]:
     return [("v", str(VERSION))] + ([("u", "us")] if system == "us" else [])
 
 
-def _carried(site, way):
+def _carried(site: str, way: str) -> list[tuple[str, str]]:
     return [pair for pair in zip(CARRIED, (site, way), strict=True) if site and pair[1]]
 
 
-def _closed(pairs):
+def _closed(pairs: list[tuple[str, str]]) -> str:
     return spelled.join([*pairs, ("c", spelled.check(pairs))])
 
 
@@ -151,8 +151,8 @@ def read(fragment: str, sheet: Sheet) -> Reading:
     return _lost(sheet, _system(dict(pairs).get("u", ""))[0], NEWER if newer else CUT)
 
 
-def _with_site(sheet, pairs, after):
-    carried = {key.lower(): text for key, text in pairs if key.lower() in CARRIED}
+def _with_site(sheet: Sheet, pairs: list[tuple[str, str]], after: list[tuple[str, str]]) -> Reading:
+    carried: dict[str, str] = {key.lower(): text for key, text in pairs if key.lower() in CARRIED}
     rest = [(key, text) for key, text in pairs if key.lower() not in CARRIED]
     new = _New(sheet, rest, after)
     new.carries = "site" in carried

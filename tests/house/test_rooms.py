@@ -18,8 +18,8 @@ STARTS = (
     "calc.sheets.views",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
 )
-# until the bridge asks for sites, pages for their numbers, and well and sun are asked
-UNASKED = {"calc.sheets.site_ops"}
+# asked for by the number of its version
+UNASKED = {"calc.site.frozen.v1"}
 
 
 def _readable(places):
