@@ -425,7 +425,10 @@
     }
 
     settled(error) {
-      for (const { resolve, reject } of this.waiting.splice(0)) error ? reject(error) : resolve();
+      for (const { resolve, reject } of this.waiting.splice(0)) {
+        if (error) reject(error);
+        else resolve();
+      }
     }
 
     /* New answer; the reader's open and closed parts stay, old drawings stand until redrawn. */

@@ -18,10 +18,10 @@
   }
 
   /* "" takes the mark away. */
-  function show(field, word) {
+  function show(field, text) {
     const mark = spot(field);
-    if (mark.textContent !== word) mark.textContent = word;
-    mark.hidden = !word;
+    if (mark.textContent !== text) mark.textContent = text;
+    mark.hidden = !text;
   }
 
   /* The word for one field; ``bar`` knows which are the site's. Why something is assumed stands

@@ -121,7 +121,8 @@
       const { calc } = this;
       const site = made.site;
       const filled = await this.ask({ do: "fill", site, way });
-      if (!kept.length && made.packed !== this.packed) calc.fields.forEach((one) => one.toStandard(calc.system));
+      const other = !kept.length && made.packed !== this.packed;
+      if (other) calc.fields.forEach((one) => one.toStandard(calc.system));
       const now = calc.state();
       const keys = Object.keys(filled.texts).filter((key) => !kept.includes(key));
       const mine = (found) => Object.fromEntries(Object.entries(found).filter(
@@ -252,7 +253,8 @@
       if (this.whose === "example") return ["Alder Terrace", ", our example" + mine];
       if (this.whose === "numbers") return ["", "Numbers from a link, not saved"];
       if (this.saved) {
-        return [this.name, this.saved.packed === this.packed ? ", saved here" : ", changed since it was saved here"];
+        const same = this.saved.packed === this.packed;
+        return [this.name, same ? ", saved here" : ", changed since it was saved here"];
       }
       return [this.name || "A site", (this.whose === "link" ? ", from a link" : "") + ", not saved"];
     }
@@ -285,7 +287,9 @@
     offer(sentence, before, changes = []) {
       this.say(sentence);
       const list = document.createElement("ul");
-      list.append(...changes.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
+      for (const textContent of changes) {
+        list.append(Object.assign(document.createElement("li"), { textContent }));
+      }
       if (changes.length) this.parts.said.append(list);
       this.parts.said.append(" ", button("Undo", () => this.restore(before), "Undo putting back"));
     }

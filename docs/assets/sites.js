@@ -56,8 +56,10 @@
       list.append(make("li", {}, button("Alder Terrace, our example", () => this.example())));
       for (const name of names) list.append(this.saved(name));
       const actions = make("div", { class: "sl-site-actions" },
-        button("New site…", () => this.named("Name of the new site", "", "Make it", (name) => this.fresh(name))),
-        button("Save as…", () => this.named("Save under this name", this.suggested(), "Save", (name) => this.saveAs(name))),
+        button("New site…", () => this.named("Name of the new site", "", "Make it",
+          (name) => this.fresh(name))),
+        button("Save as…", () => this.named("Save under this name", this.suggested(), "Save",
+          (name) => this.saveAs(name))),
         button("Duplicate…", () => this.named("Name of the copy", this.suggested() + " 2", "Duplicate",
           (name) => this.duplicate(name))),
         button("Export as file", () => this.export()),
