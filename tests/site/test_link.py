@@ -133,7 +133,8 @@ def test_what_is_read_was_written(drawn):
             one = State(state.system, {entry.key: text}, {entry.key: unit})
             two = State(state.system, {entry.key: again.texts[entry.key]},
                         {entry.key: again.units[entry.key]})  # fmt: skip
-            alone = replace(sheet(key), fields=(replace(entry, when=None),), arguments={})
+            alone = replace(sheet(key), fields=(replace(entry, when=None),),
+                            arguments={}, replaced={})  # fmt: skip
             assert _read_alone(alone, one) == _read_alone(alone, two)
         elif not isinstance(entry, Rows):
             assert again.texts[entry.key] == state.texts[entry.key]
