@@ -391,7 +391,12 @@
       this.settled();
     }
 
+    /* The same faults stay as they are: else the list would be made anew under a finger that
+       leaves a field by pressing one of its links. */
     showFault(errors) {
+      const told = JSON.stringify(errors);
+      if (told === this.told && this.status.querySelector(".sl-faults")) return;
+      this.told = told;
       const count = Object.keys(errors).length;
       const where = errors[""] || (count > 1 ? `Correct these ${count}:` : "Correct the marked field:");
       if (!this.own) {

@@ -492,6 +492,15 @@ def test_every_fault_is_listed_above_the_answer_and_leads_to_its_cell(hill):
     assert focused == "high"
 
 
+def test_a_list_of_the_same_faults_is_not_made_anew_under_the_finger(hill):
+    hill.locator('.sl-field[data-key="set"] input').fill("strong")
+    settle(hill)
+    hill.evaluate("window.link = document.querySelector('.sl-faults a')")
+    hill.keyboard.press("Tab")  # leaves the field: it is asked once more
+    settle(hill)
+    assert hill.evaluate("link.isConnected")
+
+
 # Parts --------------------------------------------------------------------------------------------
 
 
