@@ -604,3 +604,26 @@ def _seconds(function, *arguments):
     start = time.perf_counter()
     function(*arguments)
     return time.perf_counter() - start
+
+
+# The set pressure of a submersible ------------------------------------------------------------
+
+WELL = {"pump": "large", "lift": "-2 m", "climb": "52 m", "length": "140 m", "wanted": "1 bar"}
+AT_SENSOR = "Set pressure at the sensor"
+
+
+def test_a_control_at_the_wellhead_is_set_by_the_pressure_there():
+    # a pump 40 m down and a house 12 m above the wellhead: 40 m of water less than at the pump
+    at_pump = figure(answer(**WELL), SET)
+    at_head = figure(answer(**WELL, sensed="40 m"), AT_SENSOR)
+    assert at_pump - at_head == pytest.approx(
+        40 * WEIGHT, rel=1e-6
+    )  # the density is another code's
+
+
+def test_what_is_set_at_the_wellhead_does_what_it_does_at_the_pump():
+    at_pump = answer(**WELL, set="7.2 bar")
+    at_head = answer(**WELL, sensed="40 m", set=f"{7.2e5 - 40 * WEIGHT!r} Pa")
+    left = "Running pressure at the outlet"
+    assert figure(at_head, left) == pytest.approx(figure(at_pump, left), rel=1e-5)  # as above
+    assert at_head.verdict.level == at_pump.verdict.level

@@ -89,7 +89,8 @@ class Case:
 
     line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
     pressure advised; guard: of a displacement pump, a key of ``GUARDS``; counted: the line was
-    given section by section; motor, controller: efficiencies.
+    given section by section; motor, controller: efficiencies; sensed_m: height above the pump at
+    which its control reads the pressure, m, friction up to there left out.
     """
 
     pump: Pump
@@ -103,6 +104,11 @@ class Case:
     controller: float = 0.95
     steady: Draw = Draw()
     counted: bool = False
+    sensed_m: float = 0.0
+
+    def as_set(self, pressure_pa: float) -> float:
+        """A pressure at the pump as its control reads it, Pa."""
+        return pressure_pa - self.weight * self.sensed_m
 
     @property
     def band(self) -> Grade | None:
@@ -311,17 +317,19 @@ GUARDS = (
 
 def case_of(values: Values) -> Case:
     """The ``Case`` of a form's values."""
-    line = line_of(values, 0.0)
+    line, sensed = line_of(values, 0.0), values.sensed or 0.0
+    given = None if values.set is None else values.set + line.weight * sensed
     return Case(
         chosen_pump(values),
         line,
         Need(values.flow, values.wanted, values.wanted),
         Intake(values.lift, values.suction, values.flow, values.water, values.altitude),
-        given_set=values.set,
+        given_set=given,
         grade=GRADES.get(values.grade),
         guard=values.guard or "both",
         motor=values.motor,
         controller=values.controller,
         steady=Draw(values.draw, values.least, values.tank),
         counted=bool(values.line),
+        sensed_m=sensed,
     )

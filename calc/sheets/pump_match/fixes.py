@@ -19,7 +19,7 @@ from calc.sheets.parts.line_fixes import line_fixes
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.tank_sizes import round_up
-from calc.sheets.pump_match.case import SAFE, Case
+from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
 from calc.sheets.pump_match.judge import findings, tank_for
 
 if TYPE_CHECKING:
@@ -97,14 +97,16 @@ class Fixer:
         if case.given_set is None:
             return
         case = replace(case, given_set=max(case.advised, LEAST_SET))
-        if not self.works(case):
+        at_control = case.as_set(case.set_pressure)
+        if not self.works(case) or not LEAST_SET <= at_control <= MOST_SET:
             return
-        pressure = show(case.set_pressure, "pressure")
+        pressure = show(at_control, "pressure")
         left = show(case.running.left, "pressure")
         cause = "The set pressure is the bottleneck: set" if self.key != "runs-on" else "Set"
+        where = "sensor" if case.sensed_m else "pump"
         yield Fix(
-            f"{cause} {pressure} at the pump. That leaves {left} at the outlet.",
-            self.link(set=exact(case.set_pressure, "pressure", self.reader)),
+            f"{cause} {pressure} at the {where}. That leaves {left} at the outlet.",
+            self.link(set=exact(at_control, "pressure", self.reader)),
         )
 
     def _height_allows(self) -> bool:
@@ -267,8 +269,9 @@ class Fixer:
                 changed["flow"] = exact(case.flow, "flow", self.reader)
             if case.intake.flow != self.case.intake.flow:
                 changed["suction"] = exact(case.intake.loss_m, "head", self.reader)
-            if case.given_set is not None:
-                changed["set"] = exact(case.given_set, "pressure", self.reader)
+            at_control = case.as_set(case.given_set or 0.0)
+            if case.given_set is not None and LEAST_SET <= at_control <= MOST_SET:
+                changed["set"] = exact(at_control, "pressure", self.reader)
             if change.line.heat_k != line.heat_k:
                 changed["hottest"] = ""
             return self._with_line(case, **changed)

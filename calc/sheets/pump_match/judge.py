@@ -65,8 +65,8 @@ def _line(case: Case, state: State | None, reader: Reader) -> list[Finding]:
 
 def _set(case: Case, reader: Reader) -> Iterator[Finding]:
     if case.runs_on:
-        pressure = reader.show(case.set_pressure, "pressure")
-        most = reader.show(max(case.shut_off_pa, 0.0), "pressure")
+        pressure = reader.show(case.as_set(case.set_pressure), "pressure")
+        most = reader.show(max(case.as_set(case.shut_off_pa), 0.0), "pressure")
         yield Finding(
             "stop",
             "runs-on",

@@ -219,6 +219,19 @@ FIELDS = (
     lowest_point(WAY),
     highest_point("highest", WAY),
     line_field(WAY),
+    Number(
+        "sensed",
+        "Sensor above the pump (optional)",
+        "length",
+        "",
+        "",
+        -50.0,
+        300.0,
+        help="Where the control reads the pressure, as at the wellhead",
+        optional=True,
+        group=SMALL,
+        unknown=Unknown(reason="taken as at the pump"),
+    ),
     *_SMALL_FIELDS,
 )
 

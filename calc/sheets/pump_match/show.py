@@ -45,8 +45,9 @@ def figures(case: Case) -> tuple[Figure, ...]:
     advised = case.given_set is not None or (state is not None and state.held)
     if case.set_pressure > 0 and advised and not (state is not None and state.stands):
         note = "" if case.given_set is not None else "worked out"
-        label = "Set pressure at the pump"
-        found.append(Figure(label, case.set_pressure, "pressure", note=note, main=True))
+        label = f"Set pressure at the {'sensor' if case.sensed_m else 'pump'}"
+        pressure = case.as_set(case.set_pressure)
+        found.append(Figure(label, pressure, "pressure", note=note, main=True))
     if math.isfinite(case.needed):
         found.append(Figure("Head needed", case.needed, "head", note="with everything open"))
     return (*found, *_rest(case, state))
@@ -250,6 +251,7 @@ def _set_step(case: Case, rise: Value, loss: Value) -> list[Step]:
         return [
             Step(title, note="The least that leaves no point of the pipe below zero, and a little.")
         ]
+    sensed = [_sensed_step(case)] if case.sensed_m else []
     return [
         Step(
             title,
@@ -264,8 +266,25 @@ def _set_step(case: Case, rise: Value, loss: Value) -> list[Step]:
             Value(case.advised, "pressure"),
             note="p_sure is a tenth more than the pressure needed, so that it is not borderline; "
             "b covers the rounding. The controller holds it at the pump.",
-        )
+        ),
+        *sensed,
     ]
+
+
+def _sensed_step(case: Case) -> Step:
+    """From the pressure at the pump to that at the control's sensor."""
+    return Step(
+        "The same at the sensor",
+        "p_sensor = p_set - rho * g * z_s",
+        {
+            "p_set": Value(case.advised, "pressure"),
+            **_weighed(case),
+            "z_s": Value(case.sensed_m, "length"),
+        },
+        Value(case.as_set(case.advised), "pressure"),
+        note="Friction between pump and sensor is left out: with long drop pipe set it a little "
+        "higher.",
+    )
 
 
 def _meeting_step(case: Case) -> list[Step]:

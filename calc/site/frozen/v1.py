@@ -309,6 +309,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "line.bends": "2",
         "line.extra": "none",
         "line.share": "100 %",
+        "sensed": "",
         "draw": "",
         "least": "",
         "tank": "",
