@@ -8,7 +8,7 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
@@ -144,6 +144,7 @@ class Outcome:
 
 def work(sheet: Sheet, state: State) -> Outcome:
     """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
+    state = typed_over(sheet, state)
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     values, notes, errors = _values(sheet, state, hidden)
     answer = None
@@ -266,6 +267,17 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
         if key in hidden or chosen not in wanted:
             hidden.add(entry.key)
     return frozenset(hidden)
+
+
+def typed_over(sheet: Sheet, state: State) -> State:
+    """``state`` without the example's rows where a field that they replace was given."""
+    gone = {
+        key: ""
+        for key, replaced in sheet.replaced.items()
+        if state.standing_of(sheet.field(key)) == "example"
+        and any(state.standing_of(sheet.field(one)) == "given" for one in replaced)
+    }
+    return replace(state, texts={**state.texts, **gone}) if gone else state
 
 
 def replaced_keys(sheet: Sheet, state: State, hidden: frozenset[str]) -> frozenset[str]:

@@ -183,7 +183,7 @@
           go();
         }
       }, { rootMargin: "400px" });
-      watcher.observe(this.form);
+      watcher.observe(this.section);
     }
 
     start() {

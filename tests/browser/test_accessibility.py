@@ -80,4 +80,4 @@ def test_units_can_be_switched_by_keyboard(page, address):
     page.get_by_role("button", name="US", exact=True).focus()
     page.keyboard.press("Enter")
     settle(page)
-    assert box(page, "climb").input_value() == "40"
+    assert box(page, "climb").input_value() == "39.4"  # 12 m of Alder Terrace

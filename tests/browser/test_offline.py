@@ -119,6 +119,7 @@ def test_a_page_without_its_last_slash_keeps_the_fragment_with_the_network_cut(c
     page = context.new_page()
     page.goto(address + "head#climb=21m")
     assert page.url == address + "head/#climb=21m"
+    wait_live(page)  # until Python has read the link its text stands as it came
     assert box(page, "climb").input_value() == "21"
     page.close()
 
