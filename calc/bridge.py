@@ -16,7 +16,8 @@ from calc.errors import InputError
 from calc.page import charts, render, row_text
 from calc.page.entries import within
 from calc.page.fields import UNKNOWN, Number, Rows
-from calc.page.form import State, filled_rows, hidden_keys, work
+from calc.page.form import work
+from calc.page.state import State, filled_rows, hidden_keys
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
@@ -62,6 +63,7 @@ def _state(request: Data) -> State:
         request.get("units", {}),
         request.get("standing", {}),
         request.get("reasons", {}),
+        frozenset((request.get("site") or {}).get("kept", ())),
     )
 
 
@@ -78,9 +80,10 @@ def work_out(request: Data) -> Data:
         "errors": outcome.errors,
         "notes": {key: note for key, note in outcome.notes.items() if note},
         "hidden": sorted(outcome.hidden),
+        "idle": sorted(outcome.idle),
         "same": _equivalents(sheet, state, outcome),
         "tidy": _tidied(sheet, state),
-        "link": link.write(sheet, state, *carried, frozenset(site.get("kept", ()))),
+        "link": link.write(sheet, state, *carried, state.kept),
         "onward": link.of_site(state.system, *carried) if site else "",
         "assumed": [
             {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}

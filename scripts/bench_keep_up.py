@@ -10,7 +10,8 @@ from dataclasses import replace
 
 from calc import bridge
 from calc.page import row_text
-from calc.page.form import State, filled_rows, work
+from calc.page.form import work
+from calc.page.state import State, filled_rows
 from calc.sheets.keep_up.rows import TAPS
 from calc.sheets.keep_up.sheet import SHEET
 

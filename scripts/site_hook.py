@@ -14,7 +14,8 @@ from mkdocs.utils import get_relative_url
 import calc
 from calc.page import charts, render
 from calc.page.fields import Rows
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import KEYS, site_ops
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses

@@ -8,18 +8,25 @@ import os
 import shutil
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
 from scripts.build_steps import release
 from scripts.build_steps.places import PARTS, ROOT
 
-LEFT_BEHIND = (".git", ".venv", ".cache", "site", "dist", "build", "__pycache__", ".hypothesis")
+LEFT_BEHIND = (".git", ".venv", ".cache", "__pycache__", ".hypothesis")
+MADE = ("site", "dist", "build")  # at the top alone: calc has a room named site
 
 
 def _copy(target):
     """The sources as they are now, with the parts from npm but nothing made earlier."""
-    shutil.copytree(ROOT, target, ignore=shutil.ignore_patterns(*LEFT_BEHIND))
+
+    def left(folder, names):
+        gone = shutil.ignore_patterns(*LEFT_BEHIND)(folder, names)
+        return {*gone, *MADE} if Path(folder) == ROOT else gone
+
+    shutil.copytree(ROOT, target, ignore=left)
     (target / ".cache" / "npm").mkdir(parents=True)
     (target / ".cache" / "npm" / "node_modules").symlink_to(PARTS.resolve())
     return target

@@ -11,6 +11,7 @@ from calc.page import row_text
 if TYPE_CHECKING:
     from calc.page.answer import Answer
     from calc.page.form import Values
+    from calc.page.state import State
     from calc.units import Reader
 
     When = tuple[str, tuple[str, ...]]  # key of a choice, the values for which a field counts
@@ -151,13 +152,26 @@ Field = Cell | Rows
 
 
 @dataclass(frozen=True)
+class WhatIf:
+    """A table's rows stand as an example or a site has them, and a field they replace is typed.
+
+    fields: keys of the fields that change the rows; rows: (sheet, state, those of them that were
+    given) -> the table's new text, "" where the single fields count instead of rows.
+    """
+
+    fields: frozenset[str]
+    rows: Callable[[Sheet, State, frozenset[str]], str]
+
+
+@dataclass(frozen=True)
 class Sheet:
     """A calculator.
 
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
     physics function's argument -> key of the field it came from, for what it refuses; plain:
     the sheet before its example was read from a site, whose defaults leave old answers unchanged;
-    replaced: key of a table -> keys of the fields that do not count while it has rows.
+    replaced: key of a table -> keys of the fields that do not count while it has rows; over:
+    what typing over one of them makes of rows that the reader did not type (``WhatIf``).
     """
 
     key: str
@@ -170,6 +184,7 @@ class Sheet:
     arguments: Mapping[str, str] = field(default_factory=dict)
     plain: Sheet | None = None
     replaced: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    over: Mapping[str, WhatIf] = field(default_factory=dict)
     page: str = ""  # address of its guide below the site's root, e.g. "head/"
 
     def field(self, key: str) -> Field:

@@ -8,23 +8,28 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
-from calc.page import row_text
 from calc.page.answer import Answer
 from calc.page.entries import read, seen
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
-from calc.reading import split
-from calc.units import QUANTITIES, Reader, parse
+from calc.page.state import (
+    State,
+    filled_rows,
+    hidden_keys,
+    idle_keys,
+    replaced_keys,
+    typed_over,
+)
+from calc.units import Reader, parse
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Mapping
+    from collections.abc import Iterable, Iterator
     from typing import Any
 
-    from calc.page.fields import Cell, Field, Sheet
-    from calc.quantities import Unit
+    from calc.page.fields import Field, Sheet
     from calc.reading import Parsed
 
 
@@ -56,53 +61,6 @@ class Row(_ByKey):
 
     def cell(self, key: str) -> str:
         return f"{self.place}.{key}"
-
-
-@dataclass(frozen=True)
-class State:
-    """What the reader typed: texts by field key (missing: the default).
-
-    units: field key -> unit symbol from its menu, "runs.long" for a table's column; standing:
-    field key -> ``STANDINGS`` for a text that its reader did not type, "asked" where a link can
-    be read in two ways; without an entry, a text that is the default's is the example's, any
-    other is given.  reasons: field key -> why it was assumed, in a few words, where that is known.
-    """
-
-    system: str = "metric"
-    texts: Mapping[str, str] = field(default_factory=dict)
-    units: Mapping[str, str] = field(default_factory=dict)
-    standing: Mapping[str, str] = field(default_factory=dict)
-    reasons: Mapping[str, str] = field(default_factory=dict)
-
-    def text(self, entry: Field) -> str:
-        """The text of a field, its default where nothing is typed."""
-        return self.texts.get(entry.key, entry.default(self.system))
-
-    def standing_of(self, entry: Field) -> str:
-        """Where the text of a field comes from: one of ``STANDINGS``."""
-        if self.text(entry).strip() == UNKNOWN:
-            return "unknown"
-        if entry.key in self.standing:
-            return self.standing[entry.key]
-        return "example" if self._is_default(entry) else "given"
-
-    def _is_default(self, entry: Field) -> bool:
-        text, default = self.text(entry), entry.default(self.system)
-        if not isinstance(entry, Number):
-            return text == default
-        usual = Reader(self.system).unit(entry.quantity)
-        menu = QUANTITIES[entry.quantity].unit(self.units.get(entry.key, usual.symbol))
-        return _parted(text, entry, menu) == _parted(default, entry, usual)
-
-    def cell(self, entry: Rows, column: Cell, text: str) -> State:
-        """The state of one cell of the table ``entry``, as if its column were a field."""
-        unit = self.units.get(f"{entry.key}.{column.key}")
-        return State(self.system, {column.key: text}, {column.key: unit} if unit else {})
-
-
-def _parted(text: str, entry: Number, menu: Unit | None) -> tuple[str, Unit | None]:
-    number, own = split(text.strip(), entry.quantity)
-    return number, own or menu
 
 
 @dataclass(frozen=True)
@@ -140,12 +98,14 @@ class Outcome:
     reader: Reader
     assumed: tuple[Assumed, ...] = ()
     example: bool = False  # nothing was given: the whole answer is the example's
+    idle: frozenset[str] = frozenset()  # keys of fields that rows replace
 
 
 def work(sheet: Sheet, state: State) -> Outcome:
     """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
-    state = typed_over(sheet, state)
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
+    gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
+    state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
     answer = None
     if not errors:
@@ -156,12 +116,12 @@ def work(sheet: Sheet, state: State) -> Outcome:
                 name = sheet.arguments.get(one.name or "", one.name)
                 key = _known(name or "", sheet, hidden, state)
                 errors.setdefault(key, _sentence(one, sheet, key, reader, state))
-    gone = hidden | replaced_keys(sheet, state, hidden)
-    shown = [entry for entry in sheet.fields if entry.key not in gone]
+    shown = [entry for entry in sheet.fields if entry.key not in hidden | gone]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
-        answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example
-    )
+        answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example,
+        idle,
+    )  # fmt: skip
 
 
 def _values(
@@ -254,46 +214,6 @@ def written(entry: Field, text: str, state: State) -> str:
         return text
     bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
     return f"{text} {parsed.unit.symbol}".strip() if bare else text
-
-
-def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
-    """Keys of the fields whose ``when`` does not hold in ``state``."""
-    hidden = set()
-    for entry in sheet.fields:
-        if entry.when is None:
-            continue
-        key, wanted = entry.when
-        chosen = state.texts.get(key, sheet.field(key).default(state.system))
-        if key in hidden or chosen not in wanted:
-            hidden.add(entry.key)
-    return frozenset(hidden)
-
-
-def typed_over(sheet: Sheet, state: State) -> State:
-    """``state`` without the example's rows where a field that they replace was given."""
-    gone = {
-        key: ""
-        for key, replaced in sheet.replaced.items()
-        if state.standing_of(sheet.field(key)) == "example"
-        and any(state.standing_of(sheet.field(one)) == "given" for one in replaced)
-    }
-    return replace(state, texts={**state.texts, **gone}) if gone else state
-
-
-def replaced_keys(sheet: Sheet, state: State, hidden: frozenset[str]) -> frozenset[str]:
-    """Keys of the fields that do not count, because a table that replaces them has rows."""
-    full = {
-        key
-        for key in sheet.replaced
-        if key not in hidden and row_text.decode(state.text(sheet.field(key)))
-    }
-    return frozenset(gone for key in full for gone in sheet.replaced[key])
-
-
-def filled_rows(entry: Rows, text: str, system: str) -> tuple[tuple[str, ...], ...]:
-    """The rows of a table's text, each filled up with its columns' defaults."""
-    defaults = tuple(column.default(system) for column in entry.columns)
-    return tuple(row + defaults[len(row) :] for row in row_text.decode(text))
 
 
 def _read_rows(

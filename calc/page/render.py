@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING
 
 from calc.page import drawing, findings, formula
 from calc.page.fields import UNKNOWN, Rows
-from calc.page.form import filled_rows, replaced_keys, row_words, written
+from calc.page.form import row_words, written
 from calc.page.render_form import form, split_default
+from calc.page.state import filled_rows, replaced_keys
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
@@ -21,7 +22,8 @@ if TYPE_CHECKING:
     from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict
-    from calc.page.form import Outcome, State
+    from calc.page.form import Outcome
+    from calc.page.state import State
 
     Address = Callable[[Link], str]
 

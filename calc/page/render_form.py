@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from calc.page import row_text
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text, Unknown
-from calc.page.form import filled_rows
+from calc.page.state import filled_rows
 from calc.units import QUANTITIES
 
 if TYPE_CHECKING:

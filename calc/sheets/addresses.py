@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.page.form import State
+from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.site import link as site_link
 

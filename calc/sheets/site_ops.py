@@ -12,7 +12,7 @@ from typing import Any
 from calc.errors import InputError
 from calc.page import row_text
 from calc.page.fields import UNKNOWN, Number, Rows, Sheet
-from calc.page.form import State
+from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
 from calc.sheets.parts import filling

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from calc.page.fields import Sheet
-from calc.page.form import State
+from calc.page.state import State
 from calc.pipe import friction
 from calc.pipe.line import Line
 from calc.sheets import sheet as find_sheet

@@ -15,8 +15,8 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Sheet
-from calc.page.form import State, hidden_keys
 from calc.page.row_text import decode
+from calc.page.state import State, hidden_keys
 from calc.reading import split
 from calc.site import fragment as spelled
 from calc.site import frozen, link_fields, link_texts, old_link

@@ -56,6 +56,7 @@
       this.opened = 0; // links opened, so that a late reading of one before is dropped
       this.waiting = []; // for an answer to the numbers as they are
       this.tidied = {};
+      this.idle = []; // keys of fields that the rows of a table replace
       this.site = new window.SpringlineSite.Bar(this);
       window.SpringlineCarry.from(() => this.site.onward);
       section.classList.add("sl-scripted");
@@ -294,16 +295,15 @@
       else this.setAnswer(this.examples[this.system]);
     }
 
-    /* Conditional fields, before Python has said anything: by their data attributes. */
+    /* Conditional fields, before Python has said anything, by their data attributes; and those
+       that Python said the rows of a table replace. */
     showConditions() {
       const hidden = new Set();
       for (const field of this.fields) {
-        const key = field.wrap.dataset.when;
-        if (!key) continue;
-        const ruler = this.fields.find((one) => one.key === key);
-        const wanted = field.wrap.dataset.wanted.split(" ");
-        const out = hidden.has(key) || !wanted.includes(ruler.value);
-        field.wrap.hidden = out;
+        const { when, wanted } = field.wrap.dataset;
+        const ruler = when && this.fields.find((one) => one.key === when);
+        const out = Boolean(ruler) && (hidden.has(when) || !wanted.split(" ").includes(ruler.value));
+        field.wrap.hidden = out || this.idle.includes(field.key);
         if (out) hidden.add(field.key);
       }
     }
@@ -380,6 +380,8 @@
     show(reply) {
       if (reply.failed) return this.broken(reply.failed);
       this.site.answered(reply);
+      this.idle = reply.idle;
+      this.showConditions();
       this.fields.forEach((field) => field.show(reply.errors, reply.notes, reply.same));
       Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
       Object.assign(this, { fresh: true, answered: reply.html !== undefined });

@@ -5,7 +5,7 @@ import re
 import pytest
 
 from calc.page.fields import Number
-from calc.page.form import State, hidden_keys
+from calc.page.state import State, hidden_keys
 from calc.sheets import KEYS, sheet
 from tests.browser.pages import (
     PAGES,

@@ -6,7 +6,7 @@ import pytest
 
 from scripts.build_steps import policy
 from tests.browser.hosts import Host
-from tests.browser.pages import PAGES, answer_text, box, open_sheet, type_number
+from tests.browser.pages import PAGES, answer_text, open_sheet, type_number
 
 KEPT = "() => document.querySelector('[data-offline]')?.textContent.includes('kept on this device')"
 
@@ -121,7 +121,9 @@ def test_an_old_or_misspelt_name_is_forwarded_with_its_numbers(page, host, wrong
 def test_a_forwarded_link_opens_with_its_numbers(page, host):
     page.goto(f"{host.address}reach#climb=21m")
     page.wait_for_url(f"{host.address}head/*")
-    assert box(page, "climb").input_value() == "21"
+    page.wait_for_function(  # until Python has read it, the link's own text stands there
+        "() => document.querySelector('[data-key=climb] input').value === '21'"
+    )
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,8 @@ import re
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.site import link
 from tests.browser.pages import (

@@ -7,7 +7,7 @@ import urllib.parse
 import pytest
 
 from calc.page.fields import Number
-from calc.page.form import State, hidden_keys
+from calc.page.state import State, hidden_keys
 from calc.sheets import KEYS, sheet
 from scripts.build_steps import policy
 from tests.browser.pages import PAGES, box, open_sheet, settle, show_chart, type_number

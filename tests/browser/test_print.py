@@ -5,7 +5,7 @@ import re
 import pytest
 import segno
 
-from calc.page.form import State
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.site import link
 from tests.browser.pages import PAGES, open_sheet, type_number, wait_live

@@ -6,7 +6,8 @@ import pytest
 
 from calc.page import render
 from calc.page.fields import Number
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets.addresses import addresses
 from tests.house.modules import ROOT
 from tests.sheets.working import check_working

@@ -9,7 +9,8 @@ import vl_convert
 from calc import bridge
 from calc.page import charts
 from calc.page.chart_labels import ALONG, BESIDE, DOT, Box, Plot, along, beside, plot, scale
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.units import Reader
 from tests.parity.cases import requests

@@ -7,7 +7,8 @@ import pytest
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import LEVELS, RANKS, Finding, unchecked, verdict
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 
 ORDER = ("good", "tight", "bad")
 WORST = {"note": "good", "care": "tight", "stop": "bad"}

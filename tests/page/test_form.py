@@ -6,7 +6,8 @@ from calc.errors import InputError, RangeError
 from calc.page import render, row_text
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 
 

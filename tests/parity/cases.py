@@ -4,7 +4,8 @@ import random
 
 from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
-from calc.page.form import State, filled_rows, work
+from calc.page.form import work
+from calc.page.state import State, filled_rows
 from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES, parse
 

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from calc.errors import InputError, RangeError
 from calc.page.fields import Sheet
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe import pipes
 from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_fields
 

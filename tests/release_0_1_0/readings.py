@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from calc.page.fields import Rows, Sheet
-from calc.page.form import State, hidden_keys, work
+from calc.page.form import work
+from calc.page.state import State, hidden_keys
 from calc.sheets import sheet
 from tests.release_0_1_0.facts import rounded
 

@@ -126,7 +126,7 @@ def test_a_start_that_failed_is_said_and_can_be_tried_again(page, address):
     page.wait_for_function(
         "() => document.querySelector('.sl-status').innerText.includes('could not')"
     )
-    assert "The worked example stands" in page.locator(".sl-status").first.inner_text()
+    assert "The worked example is as printed" in page.locator(".sl-status").first.inner_text()
     page.unroute("**/runtime/**")
     page.evaluate("SpringlineEngine.start()")
     assert page.evaluate("SpringlineEngine.ready")

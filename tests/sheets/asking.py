@@ -1,6 +1,7 @@
 """A sheet asked as a reader asks it: by typed texts, in one of the two systems of units."""
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 
 
 def outcome(sheet, system="metric", **texts):

@@ -3,7 +3,7 @@
 import random
 
 from calc.page.fields import UNKNOWN, Choice, Count, Number
-from calc.page.form import State
+from calc.page.state import State
 from calc.units import QUANTITIES, parse
 
 

@@ -3,8 +3,8 @@
 import random
 
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
-from calc.page.form import State
 from calc.page.row_text import encode
+from calc.page.state import State
 from calc.units import QUANTITIES, parse
 
 

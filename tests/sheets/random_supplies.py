@@ -9,7 +9,7 @@ import random
 
 from calc.page import row_text
 from calc.page.fields import UNKNOWN, Choice, Count, Number
-from calc.page.form import State
+from calc.page.state import State
 from calc.sheets import sheet
 from calc.units import QUANTITIES
 

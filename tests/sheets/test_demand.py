@@ -9,7 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc import demand
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.demand.sheet import SHEET
 from calc.units import DAY, GALLON_US, LITRE, MINUTE

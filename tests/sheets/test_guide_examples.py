@@ -6,7 +6,8 @@ from urllib.parse import unquote
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"

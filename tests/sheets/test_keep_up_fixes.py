@@ -5,7 +5,8 @@ import random
 import pytest
 
 from calc.page import row_text
-from calc.page.form import Reader, State, work
+from calc.page.form import Reader, work
+from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.fixes import tried

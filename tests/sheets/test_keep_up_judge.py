@@ -5,7 +5,8 @@ import pytest
 from calc import practice, water
 from calc.page import row_text
 from calc.page.fields import UNKNOWN
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.keep_up.links import links
 from calc.units import GRAVITY, PSI

@@ -12,7 +12,8 @@ from calc.network.parts import PumpSet, Run
 from calc.network.state import SEEPING
 from calc.page import row_text
 from calc.page.fields import Number, Rows
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe import pipes
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.units import QUANTITIES, parse
@@ -137,7 +138,7 @@ def in_feet(request):
 
 
 def rows_of(entry, text):
-    from calc.page.form import filled_rows
+    from calc.page.state import filled_rows
 
     return filled_rows(entry, text, "metric")
 

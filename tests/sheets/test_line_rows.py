@@ -6,7 +6,8 @@ import pytest
 
 from calc.errors import InputError
 from calc.page.fields import Sheet
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe import fittings, friction, pipes
 from calc.pipe.line import Section
 from calc.sheets.parts.line_rows import as_text, line_field, sections

@@ -9,7 +9,8 @@ from functools import cache
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet, views
 from calc.sheets.parts import ways
 from calc.sheets.parts.line_rows import as_text

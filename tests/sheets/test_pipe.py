@@ -11,7 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc import water
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe import friction, pipes
 from calc.sheets import sheet
 from calc.sheets.pipe.sheet import SHEET

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets.pressure.sheet import SHEET
 from calc.units import FOOT, PSI
 from tests.sheets import asking

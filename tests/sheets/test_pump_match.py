@@ -6,8 +6,9 @@ from functools import partial
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
 from calc.page.row_text import encode
+from calc.page.state import State
 from calc.pump.invented import PUMPS
 from calc.sheets import sheet as find_sheet
 from calc.sheets.pump_match.sheet import SHEET

@@ -8,7 +8,8 @@ from functools import partial
 import pytest
 
 from calc import practice, water
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.reach.sheet import SHEET
 from calc.units import FOOT, GRAVITY, PSI

@@ -4,7 +4,8 @@ import json
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.sheets.site_ops import handle
 from calc.site import file

@@ -11,8 +11,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.page.form import State, work
+from calc.page.form import work
 from calc.page.row_text import encode
+from calc.page.state import State
 from calc.pipe.pipes import pipe
 from calc.sheets import sheet as find_sheet
 from calc.sheets.keep_up.sheet import SHEET as KEEP_UP

@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 
 from calc import practice
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe import pipes
 from calc.sheets.surge.case import MATERIALS_WITHOUT_WALL, material_of
 from calc.sheets.surge.sheet import SHEET

@@ -6,7 +6,8 @@ from functools import partial
 
 import pytest
 
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets.tank.sheet import SHEET
 from calc.units import DAY, LITRE
 from tests.sheets import asking

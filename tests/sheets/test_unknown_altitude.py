@@ -4,7 +4,8 @@ import pytest
 
 from calc import practice
 from calc.page.fields import UNKNOWN
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet
 
 SUCTION = ("suction", "pump_match", "keep_up")

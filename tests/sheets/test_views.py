@@ -6,7 +6,8 @@ import pytest
 
 from calc.errors import InputError
 from calc.page import row_text
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.pipe.line import Line
 from calc.sheets import KEYS, sheet, views
 from calc.sheets.parts import ways

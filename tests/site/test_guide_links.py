@@ -7,7 +7,7 @@ import pytest
 
 from calc.page import row_text
 from calc.page.fields import Rows
-from calc.page.form import filled_rows, hidden_keys
+from calc.page.state import filled_rows, hidden_keys
 from calc.site import link
 from calc.site.link_texts import rows_out
 from scripts.site_hook import NUMBERS, PAGES, with_links

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows, Text
-from calc.page.form import State, filled_rows, hidden_keys, work
+from calc.page.form import work
+from calc.page.state import State, filled_rows, hidden_keys
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.sheets import KEYS, sheet
@@ -134,7 +135,7 @@ def test_what_is_read_was_written(drawn):
             two = State(state.system, {entry.key: again.texts[entry.key]},
                         {entry.key: again.units[entry.key]})  # fmt: skip
             alone = replace(sheet(key), fields=(replace(entry, when=None),),
-                            arguments={}, replaced={})  # fmt: skip
+                            arguments={}, replaced={}, over={})  # fmt: skip
             assert _read_alone(alone, one) == _read_alone(alone, two)
         elif not isinstance(entry, Rows):
             assert again.texts[entry.key] == state.texts[entry.key]

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from calc import bridge
-from calc.page.form import State
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.site import link
 from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace, to_change
@@ -45,7 +45,9 @@ def test_what_stands_as_the_site_fills_it_is_left_out_and_what_was_typed_is_not(
     assert "climb" in keys and "pressure" not in keys and keys[-1] == "c"
     read = asked("read", sheet="reach", fragment="#" + worked["link"])
     assert read["texts"]["climb"] == "9.5" and "climb" not in read["site"]["filled"]
-    again = asked("work", sheet="reach", **{k: read[k] for k in ("texts", "units", "standing")})
+    stands = {**carried, "kept": read["site"]["filled"]}
+    form = {k: read[k] for k in ("texts", "units", "standing")}
+    again = asked("work", sheet="reach", **form, site=stands)
     assert again["html"].split("sl-head")[0] == worked["html"].split("sl-head")[0]
 
 

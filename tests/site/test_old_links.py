@@ -6,7 +6,8 @@ from urllib.parse import unquote
 import pytest
 
 from calc.page.fields import Rows, Sheet
-from calc.page.form import State, work
+from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.site import fragment, link
 from tests.release_links import readings

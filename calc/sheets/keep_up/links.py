@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from calc.page import row_text
 from calc.page.answer import Link
 from calc.page.fields import Number
-from calc.page.form import filled_rows
+from calc.page.state import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.sheets.parts.carry import exact

@@ -9,7 +9,7 @@ from calc.errors import InputError
 from calc.page import row_text
 from calc.page.fields import UNKNOWN as ASKED
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
-from calc.page.form import State, filled_rows, hidden_keys
+from calc.page.state import State, filled_rows, hidden_keys
 from calc.pipe import pipes
 from calc.sheets.parts.bindings import CALCULATED, Asked, Binding
 from calc.sheets.parts.table_bindings import TableBinding

@@ -5,11 +5,14 @@ Several sheets ask for it in the same words: one line, one set of losses, the sa
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page import row_text
-from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.entries import read
+from calc.page.fields import Choice, Count, Number, Rows, WhatIf
+from calc.page.state import filled_rows
 from calc.pipe import fittings, friction
 from calc.pipe.line import Line, Section
 from calc.sheets.parts.carry import exact
@@ -19,7 +22,9 @@ from calc.units import Reader
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from calc.page.fields import Sheet
     from calc.page.form import Row, Values
+    from calc.page.state import State
     from calc.pipe.friction import Fitting
 
 BEND = friction.BY_KEY["elbow90"]
@@ -82,6 +87,68 @@ def line_texts(values: Values, reader: Reader) -> dict[str, str]:
         "climb": exact(values.climb, "length", reader),
         "water": exact(values.water, "temperature", reader),
     }
+
+
+# What if --------------------------------------------------------------------------------------
+
+
+def what_if(*fields: str) -> WhatIf:
+    """Typing the climb, the length or the pipe changes the sections that are there.
+
+    fields: keys of those of them that the sheet's rows replace.  Source: our choice.
+    """
+    return WhatIf(frozenset(fields), _typed_over)
+
+
+def _typed_over(sheet: Sheet, state: State, given: frozenset[str]) -> str:
+    """The sections with what was given: lengths in proportion, the change in climb by length.
+
+    Text that cannot be read leaves them as they are: its field says so.  A measured bore has no
+    row, so the single pipe counts.
+    """
+    table = sheet.field("line")
+    assert isinstance(table, Rows)
+    rows = [list(row) for row in filled_rows(table, state.text(table), state.system)]
+    try:
+        long, up = (_column(table, rows, key, state) for key in ("long", "up"))
+        length, climb = (_typed(sheet, state, key, given) for key in ("length", "climb"))
+    except InputError:
+        return state.text(table)
+    whole = math.fsum(long)
+    if climb is not None:
+        more = climb - math.fsum(up)
+        up = [rise + more * part / whole for rise, part in zip(up, long, strict=True)]
+    if length is not None:
+        long = [part * length / whole for part in long]
+    pipe = ""
+    if given - {"length", "climb"}:
+        kind = state.text(sheet.field("kind"))
+        if kind == "own":
+            return ""
+        pipe = f"{kind}/{state.text(sheet.field(kind))}"
+    for row, part, rise in zip(rows, long, up, strict=True):
+        row[:3] = exact(part, "length", METRIC), exact(rise, "length", METRIC), pipe or row[2]
+    return row_text.encode(rows)
+
+
+METRIC = Reader()
+
+
+def _column(table: Rows, rows: list[list[str]], key: str, state: State) -> list[float]:
+    """A column's numbers, SI.  Raises InputError for one that cannot be read."""
+    column = table.column(key)
+    at, symbol = table.columns.index(column), state.units.get(f"{table.key}.{key}")
+    return [read(column, row[at], state.system, symbol)[0] for row in rows]
+
+
+def _typed(sheet: Sheet, state: State, key: str, given: frozenset[str]) -> float | None:
+    """What was given in a field, SI; None where nothing was.  Raises InputError."""
+    if key not in given:
+        return None
+    entry = sheet.field(key)
+    assert not isinstance(entry, Rows)
+    value, _ = read(entry, state.text(entry), state.system, state.units.get(key))
+    return float(value) if value is not None else None
 
 
 def _section(row: Row, name: str) -> Section:

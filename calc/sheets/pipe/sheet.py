@@ -13,7 +13,7 @@ from calc.sheets.parts.fields import (
     lowest_point,
     water_temperature,
 )
-from calc.sheets.parts.line_rows import line_field
+from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import kind_field
 from calc.sheets.pipe import case as sizing
 from calc.sheets.pipe import judge, show
@@ -132,6 +132,7 @@ SHEET = Sheet(
     solve,
     folded=(FITTINGS, LIMITS, WAY),
     replaced={"line": ("climb", "length", *(one.key for one in friction.FITTINGS))},
+    over={"line": what_if("climb", "length")},
     arguments={
         "temperature_k": "water",
         "length_m": "length",

@@ -19,7 +19,7 @@ from calc.sheets.parts.fields import (
     pipe_length,
     water_temperature,
 )
-from calc.sheets.parts.line_rows import line_field
+from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.pump_match import judge, show
@@ -278,6 +278,7 @@ SHEET = Sheet(
         "practice, no source. A slowed pump needs no less NPSH than at full speed: our choice.",
     ),
     replaced={"line": ("climb", "length", "extra", *(one.key for one in pipe_fields()))},
+    over={"line": what_if("climb", "length", *(one.key for one in pipe_fields()))},
     arguments={
         "altitude_m": "altitude",
         "temperature_k": "water",

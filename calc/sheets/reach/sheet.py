@@ -16,7 +16,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.line_cautions import line_cautions
-from calc.sheets.parts.line_rows import line_field
+from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
 from calc.sheets.reach.case import USES, case_of
@@ -115,6 +115,7 @@ SHEET = Sheet(
     solve,
     folded=(REST, WAY),
     replaced={"line": ("climb", "length", "extra", *(one.key for one in pipe_fields()))},
+    over={"line": what_if("climb", "length", *(one.key for one in pipe_fields()))},
     arguments={
         "temperature_k": "water",
         "length_m": "length",
