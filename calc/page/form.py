@@ -13,8 +13,9 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
-from calc.page.entries import read, seen
-from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
+from calc.page.entries import read
+from calc.page.fields import Rows
+from calc.page.given import Assumed, Given, assumed, given, row_words
 from calc.page.state import (
     State,
     filled_rows,
@@ -23,13 +24,12 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
-from calc.units import Reader, parse
+from calc.units import Reader
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
     from typing import Any
 
-    from calc.page.fields import Field, Sheet
+    from calc.page.fields import Sheet
     from calc.reading import Parsed
 
 
@@ -64,19 +64,6 @@ class Row(_ByKey):
 
 
 @dataclass(frozen=True)
-class Assumed:
-    """A value the answer used that its reader did not give: shown as text, with the reason.
-
-    ``shown`` is "" where nothing was assumed and the check that needs it was not made.
-    """
-
-    key: str
-    label: str
-    shown: str
-    reason: str
-
-
-@dataclass(frozen=True)
 class Values(_ByKey):
     """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
 
@@ -99,6 +86,7 @@ class Outcome:
     assumed: tuple[Assumed, ...] = ()
     example: bool = False  # nothing was given: the whole answer is the example's
     idle: frozenset[str] = frozenset()  # keys of fields that rows replace
+    given: tuple[Given, ...] = ()
 
 
 def work(sheet: Sheet, state: State) -> Outcome:
@@ -120,7 +108,7 @@ def work(sheet: Sheet, state: State) -> Outcome:
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example,
-        idle,
+        idle, given(shown, state),
     )  # fmt: skip
 
 
@@ -153,67 +141,7 @@ def _values(
     return found, notes, errors
 
 
-EXAMPLE = "from the example"  # reason of what nobody gave
 ASKED = "The link can be read in two ways here. Enter what is meant."
-STANDINGS = {
-    "given": "",
-    "assumed": "assumed by whoever made the link",
-    "unknown": "not known",
-    "example": EXAMPLE,
-}
-
-
-def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
-    """``Assumed`` of every field shown whose value its reader did not give, in their order."""
-    found: list[Assumed] = []
-    for entry in entries:
-        if isinstance(entry, Rows):
-            found += _assumed_cells(entry, state)
-            continue
-        standing = state.standing_of(entry)
-        if standing in {"given", "asked"} or isinstance(entry, Text):
-            continue
-        text, reason = state.text(entry), STANDINGS[standing]
-        if standing == "assumed":
-            reason = state.reasons.get(entry.key) or reason
-        if standing == "unknown":
-            text = entry.unknown.text(state.system) if entry.unknown else ""
-            reason = (entry.unknown.reason if entry.unknown else "") or reason
-        elif not text.strip():
-            continue
-        found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
-    return tuple(found)
-
-
-def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
-    """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
-    for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
-        for column, text in zip(entry.columns, row, strict=False):
-            unknown = None if isinstance(column, Text) else column.unknown
-            if text.strip() != UNKNOWN or unknown is None:
-                continue
-            key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
-            shown = written(column, unknown.text(state.system), state)
-            reason = unknown.reason or STANDINGS["unknown"]
-            yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
-
-
-def written(entry: Field, text: str, state: State) -> str:
-    """A field's text as a person reads it: a choice by its label, a number with its unit."""
-    text = text.strip()
-    if isinstance(entry, Text):
-        return seen(text)
-    if isinstance(entry, Choice):
-        return dict(entry.options).get(text, text)
-    if not isinstance(entry, Number) or not text:
-        return text
-    symbol = state.units.get(entry.key) or Reader(state.system).unit(entry.quantity).symbol
-    try:
-        parsed = parse(text, entry.quantity, symbol)
-    except InputError:
-        return text
-    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
-    return f"{text} {parsed.unit.symbol}".strip() if bare else text
 
 
 def _read_rows(
@@ -255,12 +183,6 @@ def _read_row(
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
     return Row(numbers, place)
-
-
-def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:
-    """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
-    name = seen(row[0]).strip() if isinstance(entry.columns[0], Text) and row else ""
-    return f"Row {index + 1} ({name})" if name else f"Row {index + 1}"
 
 
 def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:

@@ -21,7 +21,8 @@ from calc.page.answer import (
 from calc.page.charts import spec
 from calc.page.fields import Choice, Count, Number, Sheet
 from calc.page.findings import Finding, Fix
-from calc.page.form import Assumed, Outcome, work
+from calc.page.form import Outcome, work
+from calc.page.given import Assumed
 from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.addresses import addresses, fragment
