@@ -5,6 +5,7 @@ import re
 import pytest
 
 from calc.page import render_given
+from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet, Text, Unknown
 from calc.page.form import work
 from calc.page.given import EXAMPLE, Assumed, Given
@@ -13,7 +14,8 @@ from calc.sheets import sheet
 
 
 def _sheet():
-    columns = (Text("name", "Name", ""), Number("flow", "Flow", "flow", "", "", 0.0, 1.0, unknown=Unknown(reason="usual")))  # fmt: skip
+    flow = Number("flow", "Flow", "flow", "", "", 0.0, 1.0, unknown=Unknown(reason="usual"))
+    columns = (Text("name", "Name", ""), flow)
     fields = (
         Number("climb", "Climb", "length", "18 m", "60 ft", -50.0, 500.0),
         Number("own", "Tank size (optional)", "volume", "", "", 0.0, 10.0, optional=True),
@@ -21,8 +23,6 @@ def _sheet():
         Text("table", "Table", "1\n2"),
         Rows("taps", "Outlets", columns, (("Hose", ""), ("Sink", "")), (("Hose", ""),), "outlet"),
     )
-    from calc.page.answer import Answer
-
     return Sheet("trial", "Trial", fields, lambda v, r: Answer(told="Fine."))
 
 
