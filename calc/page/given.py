@@ -10,6 +10,7 @@ from calc.page.entries import seen
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.row_text import decode
 from calc.page.state import filled_rows
+from calc.reading import split
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
@@ -68,6 +69,9 @@ def _shown(entry: Field, text: str, state: State) -> str:
     if isinstance(entry, Text):
         count = len(text.strip().splitlines())
         return f"{count} line{'' if count == 1 else 's'}"
+    if isinstance(entry, Number):
+        number, unit = split(text.strip(), entry.quantity)
+        return f"{number} {unit.symbol}" if unit else written(entry, text, state)
     return written(entry, text, state)
 
 

@@ -43,6 +43,13 @@
       if (!this.choice || this.offers(text)) this.box.value = text;
     }
 
+    /* A link's raw text as a person reads it. */
+    told(text) {
+      const label = this.wrap.querySelector("label").textContent;
+      const option = this.choice && [...this.box.options].find((one) => one.value === text);
+      return text ? `${label} ${option ? option.text : text}` : "";
+    }
+
     offers(text) {
       return [...this.box.options].some((option) => option.value === text);
     }

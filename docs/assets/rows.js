@@ -146,6 +146,12 @@
       if (rows.length <= this.most) this.put(encode(rows), {}, this.system);
     }
 
+    told(text) {
+      const count = decode(text).length;
+      const label = this.wrap.querySelector(".sl-rows-label").textContent;
+      return count ? `${label} in ${count} ${count === 1 ? "row" : "rows"}` : "";
+    }
+
     /* What Python read. */
     take({ texts, units, standing }, system) {
       this.removed = [];

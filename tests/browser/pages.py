@@ -32,12 +32,23 @@ def verdict(page):
 def answer_text(page):
     """All words and figures of the answer; drawings are made later, when in view."""
     return page.evaluate(
-        """() => {
-            const copy = document.querySelector('section.sl .sl-answer').cloneNode(true);
+        """() => [...document.querySelectorAll('.sl-top, .sl-beside, .sl-more')].map((part) => {
+            const copy = part.cloneNode(true);
             copy.querySelectorAll('.sl-drawing').forEach(one => one.remove());
             return copy.textContent;
-        }"""
+        }).join(' ')"""
     )
+
+
+def figures(page):
+    """Whether the figures belong to the numbers in the form: the page's own word for it."""
+    return page.locator("section.sl").get_attribute("data-sl-figures")
+
+
+def leave(page):
+    """Go on from the field: what is wrong is then said at once."""
+    page.evaluate("document.activeElement.blur()")
+    settle(page)
 
 
 def type_number(page, key, text):

@@ -37,6 +37,10 @@ def test_what_was_given_is_told_as_a_person_reads_it():
     }  # fmt: skip
 
 
+def test_a_unit_is_told_in_its_usual_letters():
+    assert shown(work(_sheet(), State(texts={"climb": "22 FEET"})).given) == {"climb": "22 ft"}
+
+
 def test_the_examples_rows_are_assumed_where_something_else_is_given():
     outcome = work(_sheet(), State(texts={"climb": "22"}))
     assert Assumed("taps", "Outlets", "2 outlets", EXAMPLE) in outcome.assumed

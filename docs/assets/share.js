@@ -1,0 +1,130 @@
+/* What leaves the page: the phone's share sheet, the link, texts to paste, paper. All of it waits for
+   the answer to the numbers as they are, or says that there is none.
+   new SpringlineShare.Share(calculator). */
+(function () {
+  "use strict";
+
+  const Drawing = window.SpringlineDrawing;
+  const Scan = window.SpringlineScan;
+  const HEARD = 6000; // ms that a sentence stands beside the buttons
+  const NO_ANSWER = "There is no answer to share yet: correct the marked field.";
+
+  class Share {
+    constructor(calc) {
+      this.calc = calc;
+      this.said = calc.section.querySelector(".sl-said");
+      const button = calc.section.querySelector('[data-action="share"]');
+      button.hidden = !navigator.share;
+      window.addEventListener("beforeprint", () => this.paper());
+      window.addEventListener("afterprint", () => this.screen());
+    }
+
+    /* What a button of this name does. */
+    act(name) {
+      const acts = { share: () => this.send(), link: () => this.copyLink(),
+        text: () => this.copyText(), print: () => this.print() };
+      return acts[name]?.();
+    }
+
+    async settled(go) {
+      const { calc } = this;
+      if (!calc.fresh) this.tell("Wait for the calculator.");
+      try {
+        await calc.asking.current();
+      } catch (error) {
+        return this.tell(error.message);
+      }
+      return go();
+    }
+
+    send() {
+      const { calc } = this;
+      return this.settled(async () => {
+        const url = calc.opening.address();
+        const text = calc.answered ? calc.figures.text(".sl-verdict") : "";
+        try {
+          await navigator.share({ title: document.title, text, url });
+          this.tell("");
+        } catch (error) {
+          if (error.name !== "AbortError") await this.copy(url, "Link copied."); // else given up
+        }
+      });
+    }
+
+    copyLink() {
+      return this.settled(() => this.copy(this.calc.opening.address(), "Link copied."));
+    }
+
+    copyText() {
+      const { calc } = this;
+      return this.settled(() => calc.text
+        ? this.copy(calc.text + "\n" + calc.opening.address() + "\n", "Text copied.")
+        : this.tell(NO_ANSWER));
+    }
+
+    async copy(text, done) {
+      try {
+        await navigator.clipboard.writeText(text);
+        this.tell(done);
+      } catch {
+        this.offer(text);
+      }
+    }
+
+    /* Where the clipboard is refused, the text stands selected to be copied by hand. */
+    offer(text) {
+      const area = document.createElement("textarea");
+      area.className = "sl-offer";
+      area.readOnly = true;
+      area.rows = 4;
+      area.value = text;
+      area.setAttribute("aria-label", "Copy this text");
+      this.said.replaceChildren("Copy this: ", area);
+      area.focus();
+      area.select();
+    }
+
+    tell(sentence) {
+      this.said.textContent = sentence;
+      clearTimeout(this.telling);
+      this.telling = setTimeout(() => (this.said.textContent = ""), HEARD);
+    }
+
+    // Paper -----------------------------------------------------------------------------------
+
+    /* The sheet alone: answer and numbers, without the guide around it. */
+    async print() {
+      const { calc } = this;
+      await calc.asking.current().catch(() => {});
+      const working = calc.section.querySelector(".sl-working")?.open;
+      await Promise.all([working && Drawing.showAll(calc.section), Scan.load()]);
+      document.body.classList.add("sl-sheet-only");
+      window.print();
+      document.body.classList.remove("sl-sheet-only");
+    }
+
+    /* However printing was begun: no figures beside numbers they do not belong to, and only what
+       was open; the theme opens every fold once we are through here. */
+    paper() {
+      const { calc } = this;
+      const { section } = calc;
+      const own = calc.fresh && calc.answered;
+      if (!own && !calc.example) calc.figures.settle();
+      for (const fold of section.querySelectorAll("details")) {
+        fold.toggleAttribute("data-sl-closed", !fold.open);
+      }
+      const address = own || (calc.example && calc.figures.printed) ? calc.opening.address() : "";
+      section.querySelector(".sl-address").textContent = address || calc.opening.address(calc.fresh);
+      Scan.show(section.querySelector(".sl-scan"), address);
+    }
+
+    screen() {
+      for (const fold of this.calc.section.querySelectorAll("[data-sl-closed]")) {
+        fold.removeAttribute("data-sl-closed");
+        fold.open = false;
+      }
+    }
+  }
+
+  window.SpringlineShare = { Share };
+})();
