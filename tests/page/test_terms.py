@@ -18,7 +18,9 @@ def test_no_two_terms_have_one_place_in_the_glossary():
 
 def test_the_glossary_holds_every_term_with_its_meaning():
     html = words_hook.glossary()
-    assert all(f'<dt id="{term.anchor}">' in html and escape(term.meaning[1:]) in html for term in TERMS)
+    assert all(
+        f'<dt id="{term.anchor}">' in html and escape(term.meaning[1:]) in html for term in TERMS
+    )
 
 
 def test_a_hard_word_is_explained_once_and_never_inside_a_link_or_a_heading():
