@@ -54,7 +54,7 @@ def parts(outcome: Outcome, address: Address) -> tuple[str, str, str]:
     """
     reader, found = outcome.reader, _found(outcome)
     fixes = [_fix(fix, address) for fix in found.fixes]
-    top = [_verdict(found.verdict), *map(_picture, found.drawings[:1]), *fixes[:1]]
+    top = [_verdict(found.verdict), *map(_picture, found.drawings[:1]), *fixes[:1], _later(found)]
     beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]
     beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
     beside_it += [_warning(warning) for warning in beside(found)]
@@ -63,7 +63,8 @@ def parts(outcome: Outcome, address: Address) -> tuple[str, str, str]:
     more = [_picture(picture) for picture in found.drawings[1:]]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
-    more.append(_working(found.steps, reader))
+    if found.later is None:
+        more.append(_working(found.steps, reader))
     places = (("top", top), ("beside", beside_it), ("more", more))
     top_html, beside_html, more_html = (
         f'<div class="sl-{name}">{"".join(inside)}</div>' for name, inside in places
@@ -92,6 +93,13 @@ def _fix(fix: Fix, address: Address) -> str:
     if fix.link is not None:
         words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
     return f'<p class="sl-fix">{words}</p>'
+
+
+def _later(found: Answer) -> str:
+    """In a fix's place while it is being looked for: only where something is wrong."""
+    if found.later is None or found.verdict.level == "good":
+        return ""
+    return '<p class="sl-fix sl-pending">Looking for a fix …</p>'
 
 
 def _caution(caution: str) -> str:

@@ -4,6 +4,7 @@
   "use strict";
 
   const Engine = window.SpringlineEngine;
+  const QUIET = 100; // ms without a key, then what takes longer is asked for; our choice
 
   class Asking {
     constructor(calc) {
@@ -75,19 +76,12 @@
     async ask() {
       const { calc } = this;
       if (calc.reading || calc.cut) return; // no verdict on numbers that are not known yet, or cut
-      if (this.busy) {
-        this.again = true;
-        return;
-      }
+      this.again = true;
+      this.wake?.();
+      if (this.busy) return;
       this.busy = true;
       try {
-        do {
-          this.again = false;
-          const { base, flat } = calc.section.dataset;
-          const { opened } = this;
-          const reply = await Engine.ask({ ...calc.state(), op: "work", base, flat: flat === "1" });
-          if (!this.again && opened === this.opened) calc.show(reply);
-        } while (this.again && !calc.reading && !calc.cut);
+        while (this.again && !calc.reading && !calc.cut) await this.answer();
       } catch (error) {
         this.failed(error);
       } finally {
@@ -95,15 +89,40 @@
       }
     }
 
+    /* In two steps where fixes and working take longer than the figures, and only to who waits. */
+    async answer() {
+      const { base, flat } = this.calc.section.dataset;
+      const question = { ...this.calc.state(), op: "work", base, flat: flat === "1" };
+      const { opened } = this;
+      const given = async (phase) => {
+        const reply = await Engine.ask({ ...question, phase });
+        if (this.again || opened !== this.opened) return false;
+        this.calc.show(reply);
+        return reply.more;
+      };
+      this.again = false;
+      if (await given("first") && await this.quiet()) await given("rest");
+    }
+
+    /* True where nothing was typed for a moment. */
+    async quiet() {
+      await new Promise((resolve) => {
+        this.wake = resolve;
+        setTimeout(resolve, QUIET);
+      });
+      this.wake = undefined;
+      return !this.again;
+    }
+
     // Those who wait --------------------------------------------------------------------------
 
     /* Resolves once the answer and its link belong to what is in the form; rejects where none can. */
     current() {
       const { calc } = this;
-      if (calc.fresh) return Promise.resolve();
+      if (calc.fresh && !calc.partial) return Promise.resolve();
       if (calc.cut) return Promise.reject(new Error(calc.figures.problem));
       const promise = new Promise((resolve, reject) => this.waiting.push({ resolve, reject }));
-      this.go();
+      if (!calc.fresh) this.go();
       return promise;
     }
 

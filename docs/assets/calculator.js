@@ -118,8 +118,7 @@
 
     /* Nothing of what was worked out belongs to what is in the form now. */
     changedState() {
-      this.fresh = false;
-      this.text = "";
+      Object.assign(this, { fresh: false, partial: false, text: "" });
     }
 
     /* No answer came; what is on the page is said to be the example's, or is none. */
@@ -256,7 +255,8 @@
       this.showFaults();
       if (this.answered) this.showAnswer(reply);
       this.section.dataset.state = "live";
-      this.asking.settled();
+      this.partial = reply.more; // fixes and working are still to come
+      if (!this.partial) this.asking.settled();
     }
 
     showAnswer(reply) {

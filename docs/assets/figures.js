@@ -146,10 +146,12 @@
     show(html, charts = {}) {
       if (html === this.html) return;
       this.word = undefined;
-      const open = this.section.querySelector(".sl-working")?.open;
+      this.open = this.section.querySelector(".sl-working")?.open ?? this.open;
       const drawn = new Map();
       for (const figure of this.section.querySelectorAll(".sl-chart")) {
-        drawn.set(figure.dataset.chart, [...figure.querySelector(".sl-drawing").childNodes]);
+        const place = figure.querySelector(".sl-drawing");
+        const { told } = place.classList.contains("sl-waiting") ? {} : place;
+        drawn.set(figure.dataset.chart, { drawing: [...place.childNodes], told });
       }
       const made = document.createElement("template");
       made.innerHTML = html;
@@ -157,7 +159,7 @@
       this.places().forEach((place, at) => place.replaceWith(parts[at]));
       Object.assign(this, { html, printed: false });
       const working = this.section.querySelector(".sl-working");
-      if (working && open) working.open = true;
+      if (working && this.open) working.open = true;
       for (const figure of this.section.querySelectorAll(".sl-chart")) {
         const chart = charts[figure.dataset.chart];
         if (chart) this.draw(figure.querySelector(".sl-drawing"), chart, drawn.get(figure.dataset.chart));
@@ -165,8 +167,11 @@
       this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
     }
 
-    draw(place, chart, before = []) {
-      place.replaceChildren(...before);
+    /* The drawing before stands until the new one is there, and stays where it is the same. */
+    draw(place, chart, { drawing = [], told } = {}) {
+      place.replaceChildren(...drawing);
+      place.told = JSON.stringify(chart);
+      if (drawing.length && place.told === told) return;
       place.classList.add("sl-waiting");
       Drawing.show(place, chart);
     }
