@@ -12,7 +12,7 @@ import vl_convert
 from mkdocs.utils import get_relative_url
 
 import calc
-from calc.page import charts, render
+from calc.page import blank, charts, render
 from calc.page.fields import Rows
 from calc.page.form import work
 from calc.page.state import State
@@ -25,6 +25,8 @@ PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
 NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
+SKIP = re.compile(r'<div data-md-component="skip">')
+NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
     r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)',
@@ -75,7 +77,7 @@ def parted(html):
     before, end, lead = html[: found.start()].partition("</h1>") if found else (html, "", "")
     if not end:
         return html
-    question = before.replace("<h1", '<h1 data-sl-question', 1)
+    question = before.replace("<h1", "<h1 data-sl-question", 1)
     return f"{question}{end}<div data-sl-lead>{lead}</div>{html[found.start() :]}"
 
 
@@ -85,7 +87,12 @@ def on_page_context(context, page, config, nav):
 
 
 def on_post_page(output, page, config):
-    """Name the search dialog, which the theme leaves without a name for screen readers."""
+    """Name the search dialog, which the theme leaves without a name for screen readers; offer those
+    who use the Tab key a way past the menu to the numbers."""
+    found = NUMBERS_AT.search(output)
+    if found:
+        skip = f'<a href="#{found[1]}" class="md-skip">Skip to the numbers</a>'
+        output = SKIP.sub(lambda place: place[0] + skip, output, count=1)
     return SEARCH.sub(r'\1 aria-label="Search">', output)
 
 
@@ -100,7 +107,7 @@ def calculator(key, base, flat):
     wide = any(isinstance(entry, Rows) for entry in sheet.fields if entry.key not in sheet.replaced)
     answer = f'<div class="sl-answer">{top}{_share()}{beside}</div>'
     entry = (
-        '<div class="sl-entry"><p class="sl-glance" aria-hidden="true"></p>'
+        f'<div class="sl-entry" id="{key}-numbers"><p class="sl-glance" aria-hidden="true"></p>'
         '<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
         f"{render.form(sheet, key)}</form></div>"
     )
@@ -111,6 +118,7 @@ def calculator(key, base, flat):
         f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
         f"{_paper()}{_bar(sheet, key)}{said + entry if wide else entry + said}{more}"
         f'<template class="sl-us">{"".join(us)}</template>'
+        f"<template data-sl-blank>{blank.form(sheet)}</template>"
         f"{_actions()}{_safety(sheet)}"
         '<p class="sl-live" aria-live="polite"></p></section>'
     )
@@ -181,6 +189,7 @@ def _share():
     return (
         '<div class="sl-share"><button type="button" data-action="share" hidden>Share</button>'
         '<button type="button" data-action="link">Copy link</button>'
+        '<button type="button" data-action="letter">Copy as a letter</button>'
         '<button type="button" data-action="print">Print</button>'
         '<span class="sl-said" role="status"></span></div>'
     )
@@ -188,7 +197,8 @@ def _share():
 
 def _actions():
     return (
-        '<div class="sl-actions"><button type="button" data-action="text">Copy as text</button>'
+        '<div class="sl-actions"><button type="button" data-action="text">Copy with the working'
+        '</button><button type="button" data-action="blank">Print a blank form</button>'
         '<button type="button" data-action="reset">Back to the example</button></div>'
     )
 

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
-from calc.page.entries import read
+from calc.page.entries import beyond, enter, name, read
 from calc.page.fields import Rows
 from calc.page.given import Assumed, Given, assumed, given, row_words
 from calc.page.state import (
@@ -24,12 +24,12 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
-from calc.units import Reader
+from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
     from typing import Any
 
-    from calc.page.fields import Sheet
+    from calc.page.fields import Field, Sheet
     from calc.reading import Parsed
 
 
@@ -138,7 +138,7 @@ def _values(
             found.numbers[entry.key] = None
             continue
         if state.standing.get(entry.key) == "asked":
-            errors[entry.key] = ASKED
+            errors[entry.key] = f"{enter(entry)}: {ASKED}"
             continue
         try:
             if isinstance(entry, Rows):
@@ -155,7 +155,7 @@ def _values(
     return found, notes, errors
 
 
-ASKED = "The link can be read in two ways here. Enter what is meant."
+ASKED = "the link can be read in two ways here"
 
 
 def _read_rows(
@@ -164,8 +164,11 @@ def _read_rows(
     text = state.text(entry)
     rows = filled_rows(entry, text, state.system)
     if not entry.least <= len(rows) <= entry.most:
-        counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."
-        raise InputError(f"{counted} Allowed: {entry.least} to {entry.most}.")
+        short = len(rows) < entry.least
+        raise InputError(
+            f"Add {'an' if entry.row[0] in 'aeiou' else 'a'} {entry.row}"
+            if short else f"{name(entry)} must be {entry.most} rows or fewer"
+        )  # fmt: skip
     return tuple(
         _read_row(entry, index, row, state, errors, notes) for index, row in enumerate(rows)
     )
@@ -184,7 +187,7 @@ def _read_row(
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
-            f"there are {len(entry.columns)} columns."
+            f"there are {len(entry.columns)} columns"
         )
         return Row(numbers, place)
     for column, text in zip(entry.columns, row, strict=True):
@@ -194,7 +197,7 @@ def _read_row(
             if parsed is not None and parsed.note:
                 notes[f"{place}.{column.key}"] = parsed.note
         except InputError as error:
-            where = f"{row_words(entry, index, row)}, {column.label.lower()}"
+            where = row_words(entry, index, row)
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
     return Row(numbers, place)
 
@@ -216,27 +219,48 @@ def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str
 
 
 def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: State) -> str:
-    message, label = error.message, _label(error, sheet, key)
+    message = error.message.removesuffix(".")
     if isinstance(error, RangeError):
-        low, high, value = (
-            reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
-        )
-        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
-        message = f"{message} {error.remedy}".strip()
+        message = _beyond(error, sheet, key, reader, state)
     if "." not in key:
         return message
-    name, index = key.split(".")[:2]
-    entry = _table(sheet, name)
-    rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
+    table, index = key.split(".")[:2]
+    entry = _table(sheet, table)
+    rows = filled_rows(entry, state.texts.get(table, entry.default(state.system)), state.system)
     return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
 
 
-def _label(error: InputError, sheet: Sheet, key: str) -> str:
-    name, _, rest = key.partition(".")
-    if not name:
-        return _UNIT.sub("", error.name or "a number").replace("_", " ")
+def cells(sheet: Sheet, state: State, errors: dict[str, str]) -> dict[str, str]:
+    """The errors that stand in a table, without the row's name, to stand in the row itself."""
+    found = {}
+    for place, sentence in errors.items():
+        table, _, rest = place.partition(".")
+        if rest:
+            entry, index = _table(sheet, table), int(rest.partition(".")[0])
+            row = filled_rows(entry, state.text(entry), state.system)[index]
+            found[place] = sentence.removeprefix(f"{row_words(entry, index, row)}: ")
+    return found
+
+
+def _beyond(error: RangeError, sheet: Sheet, key: str, reader: Reader, state: State) -> str:
+    """A range of physics in the words of its field; of another quantity than it, in its own too."""
+    table, _, rest = key.partition(".")
     column = rest.partition(".")[2]
-    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+    entry: Field | None = None
+    if table:
+        entry = _table(sheet, table).column(column) if column else sheet.field(table)
+    quantity = getattr(entry, "quantity", "")
+    label = name(entry) if entry else ""
+    unit = reader.unit(error.quantity)
+    if quantity == error.quantity:
+        menu = state.units.get(f"{table}.{column}" if column else table)
+        unit = (QUANTITIES[quantity].unit(menu) if menu else None) or unit
+    else:
+        own = _UNIT.sub("", error.name or "a number").replace("_", " ")
+        label = f"{label}: {own}" if label else f"{own[:1].upper()}{own[1:]}"
+    bound = error.low if error.value < error.low else error.high
+    said = beyond(label, error.value, bound, error.quantity, unit)
+    return f"{said}. {error.remedy}".removesuffix(".") if error.remedy else said
 
 
 def _table(sheet: Sheet, key: str) -> Rows:

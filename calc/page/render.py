@@ -213,7 +213,8 @@ def _working(steps: tuple[Step, ...], reader: Reader) -> str:
     return (
         '<details class="sl-working"><summary>The working, step by step</summary>'
         '<p class="sl-fine">Formulas take SI base units: m, m³/s, Pa, kg/m³, s, K.</p>'
-        f"<ol>{items}</ol></details>"
+        '<div class="sl-steps" tabindex="0" role="region" aria-label="The working">'
+        f"<ol>{items}</ol></div></details>"
     )
 
 

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from calc.page.given import Given
 
-MOST = 6  # of the reader's numbers named in the line; the others are in the form
+MOST = 6  # of the reader's numbers named on a screen; paper has them all
 ITSELF = "Not known"  # before why a check could not be made
 
 
@@ -20,15 +20,20 @@ def yours(given: tuple[Given, ...]) -> str:
     """The reader's numbers in a line, and the way to them; "" where none was given."""
     if not given:
         return ""
-    named = ", ".join(
-        f"{escape(_plain(one.label))} <b>{escape(one.shown)}</b>" for one in given[:MOST]
+    named = [f"{escape(_plain(one.label))} <b>{escape(one.shown)}</b>" for one in given]
+    beyond = "".join(f", {one}" for one in named[MOST:])
+    more = (
+        f'<span class="sl-beyond">{beyond}</span>'
+        f'<span class="sl-count"> and {len(given) - MOST} more</span>'
+        if beyond
+        else ""
     )
-    more = f" and {len(given) - MOST} more" if len(given) > MOST else ""
     way = (
         f'<a href="#" data-sl-change="{escape(given[0].key)}">'
         'Change<span class="sl-quiet"> your numbers</span></a>'
     )
-    return f'<p class="sl-yours"><strong>Your numbers:</strong> {named}{more}. {way}</p>'
+    first = ", ".join(named[:MOST])
+    return f'<p class="sl-yours"><strong>Your numbers:</strong> {first}{more}. {way}</p>'
 
 
 def assumed(found: tuple[Assumed, ...]) -> str:

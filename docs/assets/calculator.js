@@ -99,7 +99,7 @@
       if (!this.cut) return this.asking.ask();
       this.figures.empty("none");
       this.section.dataset.state = "live";
-      this.asking.settled(new Error(this.figures.problem));
+      this.settled(new Error(this.figures.problem));
     }
 
     /* Texts that the site fills in, or that stood here before. */
@@ -119,6 +119,13 @@
     /* Nothing of what was worked out belongs to what is in the form now. */
     changedState() {
       Object.assign(this, { fresh: false, partial: false, text: "" });
+      this.section.setAttribute("data-sl-busy", "");
+    }
+
+    /* Nothing more is to come: whoever waits goes on, or hears why not. */
+    settled(error) {
+      this.section.removeAttribute("data-sl-busy");
+      this.asking.settled(error);
     }
 
     /* No answer came; what is on the page is said to be the example's, or is none. */
@@ -127,7 +134,7 @@
       if (this.example) figures.is("example", sentence + " The worked example is as printed.");
       else if (this.own) figures.withoutVerdict("failed", sentence);
       else figures.empty("failed", sentence, ...figures.kept());
-      this.asking.settled(new Error(sentence));
+      this.settled(new Error(sentence));
     }
 
     typed(target) {
@@ -248,15 +255,15 @@
       this.idle = reply.idle;
       this.showConditions();
       Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
-      Object.assign(this, { errors: reply.errors, notes: reply.notes, same: reply.same });
+      Object.assign(this, { errors: reply.errors, reply });
       Object.assign(this, { fresh: true, answered: reply.html !== undefined });
       this.fields.forEach((field) => field.tidy(reply.tidy, this.system));
       if (this.touched) this.opening.save();
       this.showFaults();
       if (this.answered) this.showAnswer(reply);
       this.section.dataset.state = "live";
-      this.partial = reply.more; // fixes and working are still to come
-      if (!this.partial) this.asking.settled();
+      this.partial = Boolean(reply.more); // fixes and working are still to come
+      if (!this.partial) this.settled();
     }
 
     showAnswer(reply) {
@@ -271,7 +278,7 @@
       const { figures } = this;
       const told = Object.entries(this.errors).filter(([key]) => this.eager || key in this.told);
       this.told = Object.fromEntries(told);
-      this.fields.forEach((field) => field.show(this.told, this.notes, this.same));
+      this.fields.forEach((field) => field.show(this.told, this.reply));
       const before = figures.status.querySelector(".sl-faults");
       if (!told.length) return before && !this.answered && figures.is("pending");
       const list = Faults.list(this.told, this.fields, before);

@@ -23,8 +23,8 @@
   function words(key, sentence, fields) {
     const field = fields.find((one) => one.key === key.split(".")[0]);
     if (key.includes(".")) return sentence; // names its row
-    const label = field.wrap.querySelector("label, .sl-rows-label").textContent;
-    return sentence.startsWith(label) ? sentence : label + ": " + sentence;
+    const label = field.wrap.querySelector("label, .sl-rows-label").textContent.replace(" (optional)", "");
+    return sentence.toLowerCase().includes(label.toLowerCase()) ? sentence : label + ": " + sentence;
   }
 
   /* The group opens, the label comes into view, then the control has the focus. */

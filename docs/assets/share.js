@@ -4,6 +4,7 @@
 (function () {
   "use strict";
 
+  const Engine = window.SpringlineEngine;
   const Drawing = window.SpringlineDrawing;
   const Scan = window.SpringlineScan;
   const HEARD = 6000; // ms that a sentence stands beside the buttons
@@ -22,17 +23,20 @@
     /* What a button of this name does. */
     act(name) {
       const acts = { share: () => this.send(), link: () => this.copyLink(),
-        text: () => this.copyText(), print: () => this.print() };
+        letter: () => this.copyLetter(), text: () => this.copyText(),
+        print: () => this.print(), blank: () => this.blank() };
       return acts[name]?.();
     }
 
+    /* Once the answer is there; null, and said, where none can be. */
     async settled(go) {
       const { calc } = this;
       if (!calc.fresh) this.tell("Wait for the calculator.");
       try {
         await calc.asking.current();
       } catch (error) {
-        return this.tell(error.message);
+        this.tell(error.message);
+        return null;
       }
       return go();
     }
@@ -46,28 +50,56 @@
           await navigator.share({ title: document.title, text, url });
           this.tell("");
         } catch (error) {
-          if (error.name !== "AbortError") await this.copy(url, "Link copied."); // else given up
+          if (error.name !== "AbortError") await this.copy(() => url, "Link copied."); // else given up
         }
       });
     }
 
     copyLink() {
-      return this.settled(() => this.copy(this.calc.opening.address(), "Link copied."));
+      return this.copy(() => this.settled(() => this.calc.opening.address()), "Link copied.");
     }
 
     copyText() {
       const { calc } = this;
-      return this.settled(() => calc.text
-        ? this.copy(calc.text + "\n" + calc.opening.address() + "\n", "Text copied.")
-        : this.tell(NO_ANSWER));
+      return this.copy(() => this.answered(() => calc.text + "\n" + calc.opening.address() + "\n"),
+        "Text copied.");
     }
 
-    async copy(text, done) {
+    /* Python writes it: what to ask back takes some answers more. */
+    copyLetter() {
+      const { calc } = this;
+      return this.copy(() => this.answered(async () => {
+        this.tell("Writing the letter.");
+        const request = { ...calc.state(), op: "letter", address: calc.opening.address() };
+        return (await Engine.ask(request)).text;
+      }), "Letter copied.");
+    }
+
+    answered(go) {
+      return this.settled(() => {
+        if (this.calc.answered) return go();
+        this.tell(NO_ANSWER);
+        return null;
+      });
+    }
+
+    /* What ``make`` gives, once it is there: a browser lets the clipboard be written only while a
+       press is fresh, so it is promised the text at once. */
+    async copy(make, done) {
+      const made = Promise.resolve().then(make);
+      const blob = made.then((text) => text === null
+        ? Promise.reject(new Error("nothing to copy")) : new Blob([text], { type: "text/plain" }));
+      blob.catch(() => {});
       try {
-        await navigator.clipboard.writeText(text);
+        if (window.ClipboardItem) {
+          await navigator.clipboard.write([new window.ClipboardItem({ "text/plain": blob })]);
+        } else {
+          await navigator.clipboard.writeText(await (await blob).text());
+        }
         this.tell(done);
       } catch {
-        this.offer(text);
+        const text = await made.catch((error) => this.tell(error.message));
+        if (text) this.offer(text);
       }
     }
 
@@ -98,9 +130,28 @@
       await calc.asking.current().catch(() => {});
       const working = calc.section.querySelector(".sl-working")?.open;
       await Promise.all([working && Drawing.showAll(calc.section), Scan.load()]);
-      document.body.classList.add("sl-sheet-only");
+      this.alone("sl-sheet-only");
+    }
+
+    /* A form with empty lines, to be filled in at the place; needs no answer. */
+    async blank() {
+      const { section } = this.calc;
+      const sheet = document.createElement("div");
+      sheet.className = "sl-blank";
+      sheet.append(section.querySelector("[data-sl-blank]").content.cloneNode(true));
+      await Scan.load();
+      const address = this.calc.opening.address(false);
+      sheet.querySelector(".sl-address").textContent = address;
+      Scan.show(sheet.querySelector(".sl-scan"), address);
+      section.after(sheet);
+      this.alone("sl-blank-only");
+      sheet.remove();
+    }
+
+    alone(what) {
+      document.body.classList.add(what);
       window.print();
-      document.body.classList.remove("sl-sheet-only");
+      document.body.classList.remove(what);
     }
 
     /* However printing was begun: no figures beside numbers they do not belong to, and only what
@@ -110,6 +161,7 @@
       const { section } = calc;
       const own = calc.fresh && calc.answered;
       if (!own && !calc.example) calc.figures.settle();
+      document.body.classList.toggle("sl-own-only", !calc.example);
       for (const fold of section.querySelectorAll("details")) {
         fold.toggleAttribute("data-sl-closed", !fold.open);
       }
@@ -119,6 +171,7 @@
     }
 
     screen() {
+      document.body.classList.remove("sl-own-only");
       for (const fold of this.calc.section.querySelectorAll("[data-sl-closed]")) {
         fold.removeAttribute("data-sl-closed");
         fold.open = false;

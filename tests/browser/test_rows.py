@@ -122,7 +122,9 @@ def test_an_error_stands_in_its_cell(site):
     fill(site, 2, "Length", "far", RUNS)
     leave(site)
     spot = site.locator(f'{RUNS} tbody tr:nth-child(2) td[data-column="long"]')
-    assert "“far” is not a number" in spot.locator(".sl-error").inner_text()
+    told = "Error: Length must be a number, such as 12.5"
+    assert spot.locator(".sl-error").inner_text().replace("\n", " ") == told
+    assert "Row 2 (" in site.locator(".sl-faults").inner_text()
     assert cell(site, 2, "Length", RUNS).get_attribute("aria-invalid") == "true"
     assert site.locator(".sl-answer .sl-verdict").count() == 0  # there was none to these numbers
     described = cell(site, 2, "Length", RUNS).get_attribute("aria-describedby")
