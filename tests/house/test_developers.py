@@ -35,7 +35,7 @@ def test_its_sheet_works_out_and_renders(sheet, system):
     outcome = asked(sheet, system)
     assert outcome.answer.verdict.word == "Works"
     check_working(outcome.answer)
-    html = render.answer(outcome, addresses(system, outcome.example))
+    html = render.answer(outcome, addresses(sheet, State(system), outcome.example))
     assert "Works" in html and "Static pressure at the trough" in html
     text = render.plain(sheet, outcome, State(system))
     assert outcome.answer.verdict.sentence.replace("\u00a0", " ") in text
