@@ -16,7 +16,6 @@ from calc.pipe import friction
 from calc.sheets import sheet
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.drawing import distances
-from calc.sheets.keep_up.rows import RUNS
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.units import GALLON_US, MINUTE, PSI
 from tests.network import every_cure as cures_try
@@ -303,7 +302,7 @@ def test_names_are_the_same_whatever_their_capitals_and_spaces():
 def test_the_drawing_names_every_place():
     picture = work(SHEET, State()).answer.drawings[0]
     words = " ".join(shape.text for shape in picture.shapes if isinstance(shape, Words))
-    for row in RUNS.metric:
+    for row in SHEET.field("runs").metric:
         assert row[1] in words
 
 
