@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
-from calc.page.entries import read, seen
+from calc.page.entries import read
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.state import (
     State,
@@ -23,6 +23,7 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
+from calc.reading import seen
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:

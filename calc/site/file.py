@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from calc.errors import InputError
+from calc.reading import seen
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, Fact, Slot
 from calc.site.rows import BY_TABLE, MOST, PUMP, TABLES, Row, Table, fold
 from calc.site.site import Site, checked
@@ -108,7 +109,7 @@ class _Reading:
         if not isinstance(value, str) or len(value) > longest:
             self.errors.append(f"“{key}” must be up to {longest} characters of text.")
             return ""
-        return value
+        return seen(value)
 
     def _system(self) -> str:
         system = self.data.get("system", "metric")
@@ -168,8 +169,7 @@ class _Reading:
     def _fact(self, slot: Slot, value: object, where: str) -> Fact | None:
         """A fact of a cell's value; None where it is unknown or, said in errors, wrong."""
         try:
-            fact = _as_fact(value)
-            return checked(slot, fact) if fact.text.strip() else None
+            return checked(slot, _as_fact(value))
         except InputError as error:
             self.errors.append(f"{where}: {error.message}")
             return None
@@ -261,6 +261,7 @@ def _rows(rows: list[Data]) -> str:
 
 def renamed(site: Site, name: str) -> Site:
     """The same site under another name.  Raises InputError where it is empty or too long."""
-    if not name.strip() or len(name) > NAME:
+    name = seen(name).strip()
+    if not name or len(name) > NAME:
         raise InputError(f"Give a name of 1 to {NAME} characters.", name="name")
-    return replace(site, name=name.strip())
+    return replace(site, name=name)

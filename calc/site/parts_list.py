@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from calc.errors import InputError
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.pasted import read_points
+from calc.reading import seen
 from calc.site.facts import GIVEN, Fact, Slot, choice, quantity, text
 from calc.site.file import Data, _no_constant, _not_json
 from calc.site.rows import BY_TABLE, fold
@@ -134,7 +135,7 @@ class _Reading:
         self._twice(part.name for part in pumps)
         if self.errors:
             return ListRead(None, tuple(self.errors), tuple(self.notes))
-        name = str(self.data.get("name", ""))[:NAME]
+        name = seen(str(self.data.get("name", "")))[:NAME]
         return ListRead(PartsList(name, pumps, others), (), tuple(self.notes))
 
     def _each(self, key: str) -> list[tuple[Data, str]]:
@@ -146,17 +147,18 @@ class _Reading:
         for number, row in enumerate(rows, 1):
             where = f"“{key}”, part {number}"
             if isinstance(row, dict):
-                found.append((row, f"{where} (“{row['name']}”)" if row.get("name") else where))
+                name = seen(str(row.get("name") or ""))
+                found.append((row, f"{where} (“{name}”)" if name else where))
             else:
                 self.errors.append(f"{where} must be an object.")
         return found
 
     def _twice(self, names: Iterable[str]) -> None:
-        seen = set()
+        known = set()
         for name in names:
-            if fold(name) in seen:
+            if fold(name) in known:
                 self.errors.append(f"Two pumps are called “{name}”. Give each its own name.")
-            seen.add(fold(name))
+            known.add(fold(name))
 
     def _cells(
         self, slots: tuple[Slot, ...], row: Data, where: str, more: tuple[str, ...] = ()
