@@ -9,7 +9,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
-from calc.sheets.keep_up.case import solved, supply_of
+from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, tried
 from calc.sheets.keep_up.links import fixed, links
@@ -154,6 +154,7 @@ SHEET = Sheet(
     "Will it keep up?",
     FIELDS,
     solve,
+    check=check_rows,
     folded=(HILL, SOURCE),
     cautions=(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",
