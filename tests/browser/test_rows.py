@@ -119,6 +119,27 @@ def test_an_error_stands_in_its_cell(site):
     assert spot.locator(".sl-error").get_attribute("id") in described
 
 
+def test_what_is_not_known_of_an_outlet_is_said_by_a_button_in_its_cell(site):
+    unknown = site.locator(TAPS).get_by_role("button", name=re.compile("I don’t know"))
+    assert unknown.count() == 0
+    cell(site, 3, "Flow of one").focus()
+    said = unknown.get_attribute("aria-label")
+    assert said == f"I don’t know: Flow of one, {names(site)[2]} (or type ?)"
+    fill(site, 3, "Flow of one", "8")
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "?"
+    assert unknown.get_attribute("aria-pressed") == "true"
+    assert "flow of one" in site.locator(".sl-assumed").inner_text()
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "8"
+    site.keyboard.press("Tab")  # to the next cell, where it may be said as well
+    assert cell(site, 3, "Rated pressure").evaluate("el => el === document.activeElement")
+    cell(site, 3, "Open after").focus()
+    assert unknown.count() == 0
+
+
 def test_a_tap_joined_to_nothing_is_named_beside_it(site):
     cell(site, 1, "At point").select_option(label="New point…")
     fill(site, 1, "At point", "barn")
