@@ -4,10 +4,18 @@ import re
 
 import pytest
 
-from tests.browser.pages import PAGES, answer_text, open_sheet, settle, verdict, wait_live
-
-TAPS = '.sl-field[data-key="taps"]'
-RUNS = '.sl-field[data-key="runs"]'
+from tests.browser.pages import (
+    PAGES,
+    RUNS,
+    TAPS,
+    answer_text,
+    cell,
+    open_sheet,
+    settle,
+    unfold,
+    verdict,
+    wait_live,
+)
 
 
 @pytest.fixture
@@ -15,15 +23,6 @@ def site(page, address):
     open_sheet(page, address, "keep_up")
     unfold(page)
     return page
-
-
-def unfold(page):
-    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
-
-
-def cell(page, row, column, table=TAPS):
-    """A control by the name a screen reader says."""
-    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
 
 
 def button(page, name, table=TAPS):
