@@ -45,13 +45,20 @@ def read(text: str, upgrades: Mapping[int, Upgrade] = UPGRADES) -> Opened:
 
     upgrades: version -> what turns a file of that version into the next.
     """
-    if len(text) > LARGEST:
-        return Opened(None, (f"This file has {len(text)} characters; {LARGEST} are allowed.",))
     try:
-        data = json.loads(text, parse_constant=_no_constant)
+        return from_data(loaded(text, "file", LARGEST), upgrades)
+    except InputError as error:
+        return Opened(None, (error.message,))
+
+
+def loaded(text: str, what: str, largest: int) -> object:
+    """What a JSON text holds. what: "file"; largest: characters.  Raises InputError."""
+    if len(text) > largest:
+        raise InputError(f"This {what} has {len(text)} characters; {largest} are allowed.")
+    try:
+        return json.loads(text, parse_constant=_no_constant)
     except (ValueError, RecursionError) as error:
-        return Opened(None, (_not_json(error),))
-    return from_data(data, upgrades)
+        raise InputError(_not_json(error)) from error
 
 
 def _no_constant(word: str) -> float:

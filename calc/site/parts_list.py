@@ -6,7 +6,6 @@ A list is kept by its owner and never sent; a link carries the curve it used, as
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -15,7 +14,7 @@ from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.pasted import read_points
 from calc.reading import seen
 from calc.site.facts import GIVEN, Fact, Slot, choice, quantity, text
-from calc.site.file import Data, _no_constant, _not_json
+from calc.site.file import Data, loaded
 from calc.site.rows import BY_TABLE, fold
 from calc.site.site import Site
 
@@ -104,12 +103,10 @@ class ListRead:
 
 def read(given: str) -> ListRead:
     """A list's text, or every fault in it.  Raises nothing."""
-    if len(given) > LARGEST:
-        return ListRead(None, (f"This list has {len(given)} characters; {LARGEST} are allowed.",))
     try:
-        data = json.loads(given, parse_constant=_no_constant)
-    except (ValueError, RecursionError) as error:
-        return ListRead(None, (_not_json(error),))
+        data = loaded(given, "list", LARGEST)
+    except InputError as error:
+        return ListRead(None, (error.message,))
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         return ListRead(None, (f"This is not a parts list: its “format” is not “{FORMAT}”.",))
     if data.get("version") != VERSION:
