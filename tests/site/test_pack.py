@@ -75,7 +75,7 @@ def test_a_cut_text_is_refused_or_shorter_never_another_failure(at):
     ("", "not a whole site"),
     ("1x~~~~", "not a whole site"),
     ("2m~~~~", "another release"),
-    ("1m~~~~zz5", "no fact"),
+    ("1m~~~~zz5", "not a fact"),
     ("1m~~~~usfast", "not a number"),
     ("1m~~~~~q", "table"),
     ("1m~~~~~s.7", "word of this site is missing"),

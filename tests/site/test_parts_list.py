@@ -88,7 +88,7 @@ def test_what_is_not_known_is_left_out_and_said():
 
 
 def test_a_pump_that_is_not_listed_is_refused():
-    with pytest.raises(InputError, match="no pump of this list"):
+    with pytest.raises(InputError, match="not a pump of this list"):
         read(listed()).parts.pump("Other")
 
 
