@@ -128,7 +128,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         fixes=tuple(
             Fix(
                 change.text(name, reader),
-                fixed(SHEET, values, change.supply, change.option.relief, reader),
+                fixed(values, change.supply, change.option.relief, reader),
             )
             for change in changes
         ),
@@ -138,7 +138,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
         charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
-        links=tuple(links(SHEET, values, case, reader)),
+        links=tuple(links(values, case, reader)),
     )
 
 

@@ -17,16 +17,17 @@ if TYPE_CHECKING:
 def texts(
     fields: Iterable[Field], values: Values, reader: Reader, **changed: str
 ) -> dict[str, str]:
-    """Texts of the fields that differ from their defaults, with some ``changed``.
+    """Texts of every field that shows, with some ``changed``.
 
     A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
+    What is a default here need not be the one of the page that the link opens: it is said too.
     """
     found = {}
     for entry in fields:
         if not _shown(entry, values) and entry.key not in changed:
             continue
         text = changed.get(entry.key, _text(entry, values, reader))
-        if text is not None and text != entry.default(reader.system):
+        if text is not None:
             found[entry.key] = text
     return found
 
@@ -46,7 +47,9 @@ def _text(entry: Field, values: Values, reader: Reader) -> str | None:
         parsed = values.typed.get(entry.key)
         if parsed is not None:
             return f"{parsed.number:.12g} {parsed.unit.symbol}".strip()
-        return UNKNOWN if entry.unknown is not None and not entry.optional else None
+        if entry.optional:
+            return ""
+        return UNKNOWN if entry.unknown is not None else None
     if isinstance(entry, Count):
         return None if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None

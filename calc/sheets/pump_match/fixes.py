@@ -63,8 +63,9 @@ class Fixer:
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
-        if self.case.counted and "line" not in changed:
-            changed["line"] = as_text(self.case.line.sections, self.reader)
+        if "line" not in changed:  # none is said too: the page may have some
+            several = self.case.line.sections if self.case.counted else ()
+            changed["line"] = as_text(several, self.reader)
         words = texts(self._fields, self._values, self.reader, **changed)
         return Link("Try this fix", "pump_match", words)
 
@@ -363,8 +364,7 @@ def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
         found[values.kind] = values.numbers[values.kind]
     else:
         found |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
-    if case.counted:
-        found["line"] = as_text(case.line.sections, reader)
+    found["line"] = as_text(case.line.sections if case.counted else (), reader)
     return found
 
 
