@@ -135,6 +135,7 @@ def _flow(field: str, kind: str) -> Binding:
 
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
+_HOTTEST = known("hottest", "pipes.hottest")
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.way_pipe(), b.needed("wanted"), t.line(), _WATER)
 _EXTRA = figure("extra", "percent", _extra)
@@ -144,7 +145,7 @@ VIEWS = {
     for view in (
         View("reach", (
             b.start("pressure"), *_ONE_LINE, words("use", lambda asked: "own"),
-            figure("most", "flow", _most), _EXTRA,
+            figure("most", "flow", _most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
             words("ask", lambda asked: "rows"),
@@ -155,7 +156,7 @@ VIEWS = {
             known("set", "pump.set"), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), b.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE,
+            _WATER, _ALTITUDE, _HOTTEST,
         ), outlet=False),
         View("pressure", (
             b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -166,11 +167,11 @@ VIEWS = {
             Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
             known("foot", "suction.foot_valves"), known("elbow90", "suction.bends"),
-            known("strainer", "suction.strainer"),
+            known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
             b.start("pressure"), *_ONE_LINE, *(_fitting(f.key) for f in friction.FITTINGS),
-            known("hottest", "pipes.hottest"),
+            _HOTTEST,
         )),
         View("tank", (
             figure("use", "daily", lambda asked: use.daily(asked.site)),
@@ -208,12 +209,13 @@ VIEWS = {
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
-            known("motor", "pump.motor"), known("controller", "pump.controller"),
+            known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
             b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
+            _HOTTEST,
         )),
     )
 }  # fmt: skip
