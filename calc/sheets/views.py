@@ -19,7 +19,7 @@ from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.filling import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
-from calc.site.facts import Fact
+from calc.site.facts import ASSUMED, Fact
 from calc.site.site import Site
 
 
@@ -131,6 +131,16 @@ def _flow(field: str, kind: str) -> Binding:
     return figure(field, "flow", lambda asked: use.flow_of(asked.site, kind))
 
 
+def _use(asked: Asked) -> Fact:
+    """Water of a day; without the animals of which it is not known what they drink."""
+    daily = use.daily(asked.site)
+    if daily is None:
+        return b.NOT_KNOWN
+    if use.stock(asked.site).open:
+        return b.written(daily, "daily", ASSUMED, "without animals whose use is not known")
+    return b.written(daily, "daily")
+
+
 # The sheets ---------------------------------------------------------------------------------
 
 _WATER = known("water", "water.temperature")
@@ -174,7 +184,7 @@ VIEWS = {
             _HOTTEST,
         )),
         View("tank", (
-            figure("use", "daily", lambda asked: use.daily(asked.site)),
+            Binding("use", _use),
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
@@ -199,7 +209,7 @@ VIEWS = {
             known("sink", "use.sinks"), known("toilet", "use.toilets"),
             known("washer", "use.washers"), known("hose", "use.hoses"),
             known("trough", "use.troughs"),
-            b.animals("goats"), b.animals("cattle"), b.animals("hens"), b.beds(),
+            *(b.animals(kind) for kind in use.DRINKS), b.others(), b.beds(),
             known("depth", "use.depth"), known("each", "use.each"),
             _flow("showerflow", "shower"), _flow("sinkflow", "sink"), _flow("hoseflow", "hose"),
             known("busy", "use.busy"), known("reach", "use.drip_share"),

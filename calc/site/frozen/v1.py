@@ -252,6 +252,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "reach": "90 %",
         "nursing": "0",
         "dairy": "0",
+        "others": ("0 L/day", "0 gal/day"),
     },
     "pump_match": {
         "pump": "middle",
