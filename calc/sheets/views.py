@@ -15,6 +15,7 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, use, ways
 from calc.sheets.parts import table_bindings as t
+from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.filling import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
@@ -209,7 +210,7 @@ VIEWS = {
             known("sink", "use.sinks"), known("toilet", "use.toilets"),
             known("washer", "use.washers"), known("hose", "use.hoses"),
             known("trough", "use.troughs"),
-            *(b.animals(kind) for kind in use.DRINKS), b.others(), b.beds(),
+            *(u.animals(kind) for kind in use.DRINKS), u.others(), u.beds(),
             known("depth", "use.depth"), known("each", "use.each"),
             _flow("showerflow", "shower"), _flow("sinkflow", "sink"), _flow("hoseflow", "hose"),
             known("busy", "use.busy"), known("reach", "use.drip_share"),
