@@ -120,12 +120,12 @@ def test_the_small_pump_stays_when_the_fix_for_it_is_opened():
     assert work(sheet("pump_match"), reading.state).answer.verdict.word == "Works"
 
 
-def test_what_a_fix_does_not_change_stays_as_it_was_typed_and_as_well_known():
+def test_what_a_fix_does_not_change_stays_as_well_known_as_it_was():
     state = State("us", {"climb": "12 1/2 ft", "pressure": "20"}, {"pressure": "psi"})
     outcome = work(sheet("reach"), state)
     fix = outcome.answer.fixes[0]
     reading = opened("reach", fix.link.values, state, outcome)
-    assert reading.texts["climb"] == "12 1/2"
+    assert reading.texts["climb"] == "12.5"
     assert reading.standing["climb"] == "given"
     assert reading.standing["water"] == "example"
 

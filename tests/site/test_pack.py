@@ -94,3 +94,11 @@ def test_no_text_fails_otherwise_than_by_an_input_error(text):
             unpack(candidate)
         except InputError:
             continue
+
+
+def test_hidden_signs_are_no_part_of_what_a_link_says():
+    turned = Site(
+        "Old\u202e mill", "metric", {"pump.id": Fact("mid\u200bdle")}, {}, "\u2066no\x00te"
+    )
+    found = unpack(pack(turned))
+    assert (found.name, found.note, found.get("pump.id").text) == ("Old mill", "note", "middle")

@@ -58,7 +58,7 @@ def _suction(case: Case, reader: Reader) -> dict[str, str]:
 
 
 def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
-    """Every field, as a link holds it: rows for a few questions."""
+    """Every field, whatever the defaults: what a link leaves out the example or a site fills."""
     source, found = supply.source, {"ask": "rows"}
     pump = next((key for key, pump in PUMPS.items() if pump is source.pump), "own")
     found |= {"pump": pump, "drive": values.drive}
@@ -96,7 +96,7 @@ def _outlet_cells(row: OutletRow) -> tuple[Any, ...]:
 
 
 def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -> str:
-    usual = _usual(field.key, reader.system)
+    usual = _standard(field.key, reader.system)
     cells = (
         [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
         for row in table
@@ -105,8 +105,8 @@ def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -
 
 
 @lru_cache
-def _usual(key: str, system: str) -> list[str]:
-    """Each column's default of a table, as a link writes it."""
+def _standard(key: str, system: str) -> list[str]:
+    """Each column's default as a link writes it."""
     reader = Reader(system)
     return [_as_cell(c, c.default(system), reader) for c in _TABLES[key].columns]
 

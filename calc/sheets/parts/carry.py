@@ -14,19 +14,17 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 
-def texts(
-    fields: Iterable[Field], values: Values, reader: Reader, **changed: str
-) -> dict[str, str]:
-    """Texts of every field that shows, with some ``changed``.
+def texts(fields: Iterable[Field], values: Values, **changed: str) -> dict[str, str]:
+    """Texts of the fields that show, with some ``changed``.
 
+    All of them, whatever the defaults: what a link leaves out is filled by the example or a site.
     A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
-    What is a default here need not be the one of the page that the link opens: it is said too.
     """
     found = {}
     for entry in fields:
         if not _shown(entry, values) and entry.key not in changed:
             continue
-        text = changed.get(entry.key, _text(entry, values, reader))
+        text = changed.get(entry.key, _text(entry, values))
         if text is not None:
             found[entry.key] = text
     return found
@@ -39,7 +37,7 @@ def _shown(entry: Field, values: Values) -> bool:
     return values.numbers.get(key) in wanted
 
 
-def _text(entry: Field, values: Values, reader: Reader) -> str | None:
+def _text(entry: Field, values: Values) -> str | None:
     value = values.numbers.get(entry.key)
     if isinstance(entry, Rows):
         return None
@@ -47,11 +45,9 @@ def _text(entry: Field, values: Values, reader: Reader) -> str | None:
         parsed = values.typed.get(entry.key)
         if parsed is not None:
             return f"{parsed.number:.12g} {parsed.unit.symbol}".strip()
-        if entry.optional:
-            return ""
-        return UNKNOWN if entry.unknown is not None else None
+        return "" if entry.optional else UNKNOWN
     if isinstance(entry, Count):
-        return None if value is None else str(value)
+        return UNKNOWN if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None
 
 

@@ -63,10 +63,10 @@ class Fixer:
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
-        if "line" not in changed:  # none is said too: the page may have some
-            several = self.case.line.sections if self.case.counted else ()
-            changed["line"] = as_text(several, self.reader)
-        words = texts(self._fields, self._values, self.reader, **changed)
+        if "line" not in changed:  # no rows are said too: without a word the example's would count
+            rows = self.case.line.sections if self.case.counted else ()
+            changed["line"] = as_text(rows, self.reader)
+        words = texts(self._fields, self._values, **changed)
         return Link("Try this fix", "pump_match", words)
 
     def fixes(self) -> tuple[Fix, ...]:
@@ -364,7 +364,8 @@ def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
         found[values.kind] = values.numbers[values.kind]
     else:
         found |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
-    found["line"] = as_text(case.line.sections if case.counted else (), reader)
+    if case.counted:
+        found["line"] = as_text(case.line.sections, reader)
     return found
 
 

@@ -12,6 +12,7 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
+    suction_lift,
     water_temperature,
 )
 from calc.sheets.parts.pipe_choice import pipe_fields
@@ -28,16 +29,7 @@ STRAINER = Unknown(
 )
 
 FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        50.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-    ),
+    suction_lift(50.0),
     Number(
         "length",
         "Length of suction pipe",
