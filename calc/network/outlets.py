@@ -12,10 +12,10 @@ from dataclasses import dataclass
 
 from calc.errors import InputError, require
 
-STRAIGHT = 1e-4  # share of the rated pressure below which the root law is a straight line: own
+STRAIGHT = 1e-4  # share of the rated pressure below which the root law is a straight line: our
 # choice, so that the slope is finite at no flow; the flow there is under 1 % of the rated
 FIXED_LEAST = (
-    1e4  # Pa, below which a fixed flow cannot be had in full: about 1 m of water, own rule
+    1e4  # Pa, below which a fixed flow cannot be had in full: about 1 m of water; our choice
 )
 MOST_FLOW, MOST_PRESSURE = 1.0, 1e7  # m3/s, Pa: wider than any outlet here
 

@@ -8,7 +8,13 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, suction_lift, water_temperature
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    suction_lift,
+    water_temperature,
+)
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.suction import judge, show
 from calc.sheets.suction.case import FURTHEST_UP, read
@@ -123,6 +129,7 @@ FIELDS = (
         group=FITTINGS,
         unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
+    hottest_pipe(group=FITTINGS),
 )
 
 
