@@ -40,6 +40,8 @@ def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
     found += [*_tanks(case), *_shapes(case)]
     if relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
+    # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
+    found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
     seen, kept = set(), []
     for one in found:
         # equal pumps in parallel and outlets of one kind of pipe are told of once
@@ -134,11 +136,16 @@ def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding,
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
-        Finding(
-            one.level, one.kind, _sentence(case, one, reader), RANKS.get(one.kind, "weak"), one.row
-        )
+        Finding(one.level, one.kind, _sentence(case, one, reader), _rank(one), one.row)
         for one in found
     )
+
+
+def _rank(one: Trouble) -> str:
+    """A pipe too hot under no pressure cannot burst: only whether it keeps its shape is open."""
+    if one.kind == "too-hot" and one.level == "care":
+        return "unchecked"
+    return RANKS.get(one.kind, "weak")
 
 
 def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
@@ -187,7 +194,8 @@ def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
 def _too_hot(case: Case, one: Trouble, value: str, limit: str) -> str:
     pipe, network = case.after.network.run(one.row).pipe, case.after.network
     if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
-        return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
+        what = SUCTION if one.row == SUCTION else "the pipe"
+        return f"{what} gets {value}; no rating is known for {pipe.kind_label} above {limit}."
     return f"{pipe.kind_label} is not made for hot water, and this is {value}."
 
 
@@ -221,7 +229,7 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "no-water": _no_water,
     "tank-flow": _tank,
     "below-vacuum": lambda c, o, v, m: (
-        f"at {o.row} the pressure would fall to {v}: the water column breaks, and less flows."
+        f"at {o.row} the pressure would fall to {v}: the water column separates, and less flows."
     ),
     "negative-pressure": lambda c, o, v, m: (
         f"pressure at {o.row} falls to {v}: polluted water can be drawn in."

@@ -119,7 +119,7 @@ def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
     texts = line_texts(values, reader)
     if case.counted:
-        return texts | {"line": as_text(case.line.sections, reader)}
+        return texts
     texts["kind"] = values.kind
     if values.kind in pipes.KINDS:
         texts[values.kind] = values.numbers[values.kind]
