@@ -22,7 +22,7 @@ WIDTH = 328  # units, as wide as a phone's picture
 UP = 130.0  # units that the heights have
 FEWEST = 6.0  # m, the least difference in height that fills them
 WELL, PUMP, SHORE, BEGIN = 20.0, 54.0, 66.0, 78.0  # x of the source; of the first item
-PLAIN_BEGIN = 30.0  # x of the first item where there is neither well nor pump
+PLAIN_ROOT, PLAIN_BEGIN = 12.0, 30.0  # the same where there is neither well nor pump
 MARGIN = 9.0  # units from the room of the last item to the edge
 ROOM = 30.0  # units, least room of a column whose words run across
 CROWD = 15.5  # units, least room of a column whose words run upwards
@@ -95,20 +95,11 @@ class Layout:
 
 def laid_out(scene: Scene) -> Layout:
     """The ``Layout`` of a scene, with as many columns as there is room for."""
-    begin = BEGIN if scene.source.has_pump or scene.source.has_well else PLAIN_BEGIN
+    sourced = scene.source.has_pump or scene.source.has_well
+    begin = BEGIN if sourced else PLAIN_BEGIN
     items, lanes, unit, crowd, left_out = _roomy(scene, WIDTH - MARGIN - begin)
-    xs: list[float] = []
-    ends, at = {scene.root: (PUMP, PUMP)}, begin
-    if begin == PLAIN_BEGIN:
-        ends = {scene.root: (12.0, 12.0)}
-    for item in items:
-        # whole, so that the ground passes through it; never two at one place
-        x = max(float(round(at + item.share * unit / 2)), xs[-1] + 1.0 if xs else 0.0)
-        at += item.share * unit
-        xs.append(x)
-        if item.kind not in CAUSES:
-            first = ends[item.key][0] if item.key in ends else x
-            ends[item.key] = (first, x)
+    root = PUMP if sourced else PLAIN_ROOT
+    xs, ends = _across(items, begin, unit, {scene.root: (root, root)})
     low, high = _span(scene, [item.column for item in items if item.column])
     scale = UP / max(high - low, FEWEST)
     zero = high * scale
@@ -134,6 +125,22 @@ def laid_out(scene: Scene) -> Layout:
         scene, items, lanes, tuple(xs), ends, crowd, left_out, zero, scale, bore, ground, reach,
         traces,
     )  # fmt: skip
+
+
+def _across(
+    items: tuple[Item, ...], begin: float, unit: float, ends: dict[str, tuple[float, float]]
+) -> tuple[list[float], dict[str, tuple[float, float]]]:
+    """(x of every item, first and last x of every stop)."""
+    xs: list[float] = []
+    at = begin
+    for item in items:
+        # whole, so that no rounding shows; never two at one place
+        x = max(float(round(at + item.share * unit / 2)), xs[-1] + 1.0 if xs else 0.0)
+        at += item.share * unit
+        xs.append(x)
+        if item.kind not in CAUSES:
+            ends[item.key] = (ends[item.key][0] if item.key in ends else x, x)
+    return xs, ends
 
 
 def _trace(ground: Ground, start: float, end: float, depth: float) -> tuple[Point, ...]:
