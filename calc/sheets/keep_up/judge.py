@@ -13,6 +13,7 @@ from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
 from calc.sheets.keep_up.cause import the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
+from calc.sheets.parts.line_judge import fast_words
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -145,23 +146,26 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
     if one.kind == "short":
         tap = next(tap for tap in case.taps if tap.name == one.row)
         return _short(case, tap, one, reader)
+    if one.kind == "fast" and one.value is not None:
+        return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
     if one.value is not None:
         value = reader.show(one.value, one.quantity)
-    if one.limit is not None:
-        limit = reader.show(one.limit, one.quantity)
+        if one.limit is not None:
+            value, limit = reader.apart(one.value, one.limit, one.quantity)
     text = _WORDS[one.kind](case, one, value, limit)
     return text[0].upper() + text[1:]
 
 
 def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
-    got, needed = reader.show(max(one.value, 0.0), "pressure"), reader.show(one.limit, "pressure")
+    got, needed = reader.apart(max(one.value or 0.0, 0.0), one.limit or 0.0, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
     told = f"{also_open(case, tap)}pressure at {tap.name} is {got}"
     told = told[0].upper() + told[1:]
     if one.level == "care":
-        return f"{told}, little more than the {needed} needed."
+        more = "just what is" if got == needed else f"little more than the {needed}"
+        return f"{told}, {more} needed."
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
     cause = cause_words(case.cause, case, reader)
@@ -255,14 +259,6 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
         f"the pump runs past the end of its curve, {m}: what it gives there is a guess."
     ),
     "idle": lambda c, o, v, m: "the pump gives nothing: a tank holds more pressure than it does.",
-    "fast": lambda c, o, v, m: (
-        f"water runs at {v} in {the_pipe(c, o.row)}"
-        + (
-            f", too fast for small pipe: keep it below {m}."
-            if o.level == "care"
-            else f". From {m} up, expect noise and water hammer."
-        )
-    ),
     "over-rating": lambda c, o, v, m: (
         f"{the_pipe(c, o.row)} is rated {m} but carries {v} with no flow."
     ),
@@ -294,8 +290,8 @@ def told(case: Case, reader: Reader) -> str:
     others = also_open(case, tap)
     if not others:
         return f"Every open outlet gets enough: the least, {tap.name}, {after} and {flow}."
-    if tap.before.open and tap.drop > 1.0:
-        before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
+    before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
+    if tap.before.open and tap.drop > 1.0 and before != after:
         told = f"pressure at {tap.name} drops from {before} to {after}, which is enough"
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"

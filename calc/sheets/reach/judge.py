@@ -35,8 +35,8 @@ def _pump(case: Case, reader: Reader) -> list[Finding]:
         said = f"The pump's maximum flow is not known: check that it gives {flow} at this pressure."
         return [unchecked("unchecked-pump-most", said)]
     if case.asks_too_much:
-        most = reader.show(case.most, "flow")
-        said = f"The pump gives {most} at most at this pressure; you ask for {flow}."
+        most, asked = reader.apart(case.most or 0.0, case.need.flow_m3s, "flow")
+        said = f"The pump gives {most} at most at this pressure; you ask for {asked}."
         return [Finding("stop", "pump-most", said, "cannot")]
     return []
 
