@@ -16,7 +16,8 @@ FIGURE = re.compile(rf"(−?\d[\d.\u202f]*(?:e-?\d+)?)[\u00a0 ]?({UNITS})(?![\w/
 
 def sheet(key, plain):
     """A sheet as its page has it, its example Alder Terrace, or plain."""
-    return find_sheet(key).plain if plain else find_sheet(key)
+    found = find_sheet(key)
+    return found.plain if plain and found.plain else found
 
 
 def states(key, plain):

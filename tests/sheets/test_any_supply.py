@@ -4,7 +4,7 @@ import pytest
 
 from calc.page.form import work
 from calc.page.state import State
-from tests.sheets import any_supply
+from tests.sheets import any_supply, asking
 from tests.sheets.any_supply import SHEETS, answered, sheet
 
 
@@ -52,3 +52,43 @@ def test_two_figures_compared_print_different(key, texts, finding):
     answer = work(sheet(key, True), State(texts=texts)).answer
     text = next(one.text for one in answer.findings if one.key == finding)
     assert said_twice(text) == [], text
+
+
+# Heat -------------------------------------------------------------------------------------------
+
+HOT = {
+    "reach": {"kind": "cpvc11"},
+    "pump_match": {"kind": "cpvc11"},
+    "keep_up": {"ask": "few", "main": "cpvc11/1"},
+    "pipe": {"kind": "cpvc11"},
+}
+
+
+@pytest.mark.parametrize("key", HOT)
+def test_hot_water_brings_the_same_cautions_to_every_sheet_and_cold_water_none(key):
+    hot = " ".join(asking.answer(sheet(key, True), water="60 °C", **HOT[key]).cautions)
+    assert all(word in hot for word in ("scalds", "temperature-and-pressure", "expansion"))
+    assert "scalds" not in " ".join(asking.answer(sheet(key, True), **HOT[key]).cautions)
+
+
+IN_THE_SUN = {
+    "reach": {"kind": "pe-sidr7"},
+    "pump_match": {"kind": "pe-sidr7"},
+    "keep_up": {"ask": "few", "main": "pe-sidr7/1"},
+}
+
+
+@pytest.mark.parametrize("key", IN_THE_SUN)
+def test_pipe_refused_for_its_heat_on_the_careful_side_says_so(key):
+    found = asking.found(sheet(key, True), hottest="45 °C", **IN_THE_SUN[key])
+    assert (found.get("too-hot"), found.get("cautious-heat")) == ("stop", "note")
+
+
+HOSE = {"reach": {"kind": "hose"}, "pump_match": {"kind": "hose"},
+        "keep_up": {"ask": "few", "main": "hose/1"}}  # fmt: skip
+
+
+@pytest.mark.parametrize("key", HOSE)
+def test_a_garden_hose_brings_its_caution_to_every_sheet(key):
+    said = " ".join(asking.answer(sheet(key, True), **HOSE[key]).cautions)
+    assert "garden hose is not made to stay under pressure" in said

@@ -13,7 +13,8 @@ from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
 from calc.sheets.keep_up.cause import the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
-from calc.sheets.parts.line_judge import fast_words
+from calc.sheets.parts.line_cautions import pipe_cautions
+from calc.sheets.parts.line_judge import fast_words, hot_words
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -38,7 +39,7 @@ RANKS = {
 def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
     """Everything found, without words, worst first.  relief: a relief valve guards the pipes."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
-    found += [*_tanks(case), *_shapes(case)]
+    found += [*_tanks(case), *_shapes(case), *_cautious(case)]
     if relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     seen, kept = set(), []
@@ -52,7 +53,7 @@ def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
 
 
 def _once(case: Case, one: Trouble) -> tuple[str, str]:
-    if one.kind == "too-hot":
+    if one.kind in ("too-hot", "cautious-heat"):
         return one.kind, case.after.network.run(one.row).pipe.kind
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
@@ -126,6 +127,18 @@ def _shapes(case: Case) -> Iterator[Trouble]:
             yield Trouble(name, "section-too-short", "note", row.length_m, rise, "length")
 
 
+def _cautious(case: Case) -> Iterator[Trouble]:
+    """Pipes refused for their heat on the careful side, with cold water in them."""
+    network = case.after.network
+    if network.temperature_k > practice.HOT_FROM + 1e-9:
+        return
+    for link in network.links:
+        if not isinstance(link, Run) or not link.pipe.heat_note:
+            continue
+        if pipes.too_hot(link.pipe, network.heat_k, network.temperature_k):
+            yield Trouble(link.name, "cautious-heat", "note")
+
+
 # In words ---------------------------------------------------------------------------------------
 
 
@@ -146,6 +159,11 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
     if one.kind == "short":
         tap = next(tap for tap in case.taps if tap.name == one.row)
         return _short(case, tap, one, reader)
+    pipe = case.pipe_of(one.row)
+    if one.kind == "too-hot" and pipe is not None:
+        return hot_words(pipe, case.after.network.heat_k, reader)
+    if one.kind == "cautious-heat" and pipe is not None:
+        return pipe.heat_note
     if one.kind == "fast" and one.value is not None:
         return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
@@ -188,13 +206,6 @@ def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
     return f"another source holds more pressure at {one.other} than {one.row} can: water runs back"
 
 
-def _too_hot(case: Case, one: Trouble, value: str, limit: str) -> str:
-    pipe, network = case.after.network.run(one.row).pipe, case.after.network
-    if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
-        return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
-    return f"{pipe.kind_label} is not made for hot water, and this is {value}."
-
-
 def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
     if one.level == "stop":
         return f"lay-flat hose closes under suction: the vacuum at the pump is {value}."
@@ -220,7 +231,6 @@ def _tank(_case: Case, one: Trouble, value: str, _limit: str) -> str:
 
 _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "fight": lambda *a: _fight(*a) + ".",
-    "too-hot": _too_hot,
     "vacuum-collapse": _collapse,
     "no-water": _no_water,
     "tank-flow": _tank,
@@ -300,7 +310,9 @@ def told(case: Case, reader: Reader) -> str:
 
 def cautions(case: Case) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    source, found = case.supply.source, []
+    source = case.supply.source
+    laid = (row.pipe for row in case.supply.sections)
+    found = list(pipe_cautions(laid, source.temperature_k))
     if isinstance(source.pump, DisplacementPump):
         found.append(
             "A diaphragm or other displacement pump must never face a closed valve without a "

@@ -15,6 +15,7 @@ from calc.pipe.line import larger_pipes
 from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
+from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_fixes import line_fixes
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
@@ -301,7 +302,8 @@ class Fixer:
 
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    found = []
+    laid = (section.pipe for section in case.line.sections)
+    found = list(pipe_cautions(laid, case.line.temperature_k))
     if case.displaces:
         found.append(
             "A displacement pump must never face a closed valve without a pressure switch or "
