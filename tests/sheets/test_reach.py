@@ -194,6 +194,15 @@ def test_a_pump_of_which_nothing_is_known_is_not_checked():
     assert "20.0" in found.verdict.sentence
 
 
+@pytest.mark.parametrize("most", ["?", "18 L/min"])
+@pytest.mark.parametrize("one", [SHEET, sheet("reach")], ids=["plain", "page"])
+def test_a_line_from_an_open_tank_has_no_pump_to_check(one, most):
+    found = asking.answer(one, climb="-40 m", pressure="0 bar", flow="66 L/min", most=most)
+    assert not keys(found) & {"pump-most", "unchecked-pump-most"}
+    assert "pump" not in " ".join(f.text for f in found.findings)
+    assert found.verdict.word == "Works"
+
+
 def test_what_is_not_known_is_worked_with_as_usual_and_said():
     outcome = work(SHEET, State(texts={"water": "?", "extra": "?", "hottest": "?"}))
     assert figure(outcome.answer, RUNNING) == figure(answer(), RUNNING)

@@ -30,9 +30,14 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
 
 
 def _pump(case: Case, reader: Reader) -> list[Finding]:
-    flow = reader.show(case.need.flow_m3s, "flow")
+    if not case.pumped:
+        return []
     if case.most is None:
-        said = f"The pump's maximum flow is not known: check that it gives {flow} at this pressure."
+        flow = reader.show(case.need.flow_m3s, "flow")
+        said = (
+            f"The pump's maximum flow is not known, so it is not checked: {flow} or more at this "
+            "pressure would pass."
+        )
         return [unchecked("unchecked-pump-most", said)]
     if case.asks_too_much:
         most, asked = reader.apart(case.most or 0.0, case.need.flow_m3s, "flow")
