@@ -14,7 +14,13 @@ from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, tried
 from calc.sheets.keep_up.links import fixed, links
 from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, hottest_pipe, water_temperature
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    relief_valve,
+    water_temperature,
+)
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
@@ -108,13 +114,7 @@ FIELDS = (
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
-    Choice(
-        "relief",
-        "Relief valve at the pump",
-        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
-        "no",
-        group=SOURCE,
-    ),
+    relief_valve(SOURCE),
 )
 
 

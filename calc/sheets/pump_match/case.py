@@ -90,7 +90,8 @@ class Case:
     line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
     pressure advised; guard: of a displacement pump, a key of ``GUARDS``; counted: the line was
     given section by section; motor, controller: efficiencies; sensed_m: height above the pump at
-    which its control reads the pressure, m, friction up to there left out.
+    which its control reads the pressure, m, friction up to there left out; relief: a centrifugal
+    pump's line has a relief valve.
     """
 
     pump: Pump
@@ -105,6 +106,7 @@ class Case:
     steady: Draw = Draw()
     counted: bool = False
     sensed_m: float = 0.0
+    relief: bool = False
 
     def as_set(self, pressure_pa: float) -> float:
         """A pressure at the pump as its control reads it, Pa."""
@@ -131,6 +133,11 @@ class Case:
     @property
     def displaces(self) -> bool:
         return isinstance(self.pump, DisplacementPump)
+
+    @property
+    def relieved(self) -> bool:
+        """Whether a relief valve guards the pipe, should the control fail."""
+        return self.guard in ("both", "relief") if self.displaces else self.relief
 
     # What the system needs ------------------------------------------------------------------
 
@@ -332,4 +339,5 @@ def case_of(values: Values) -> Case:
         steady=Draw(values.draw, values.least, values.tank),
         counted=bool(values.line),
         sensed_m=sensed,
+        relief=values.relief == "yes",
     )

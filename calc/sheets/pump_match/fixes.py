@@ -16,7 +16,7 @@ from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
 from calc.sheets.parts.line_cautions import pipe_cautions
-from calc.sheets.parts.line_fixes import line_fixes
+from calc.sheets.parts.line_fixes import line_fixes, round_down
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.tank_sizes import round_up
@@ -238,8 +238,11 @@ class Fixer:
 
     def _relief(self) -> Iterator[Fix]:
         rated = [s.rating_pa for s in self.case.failed.stresses() if s.over and s.rating_pa]
-        least = self.reader.show(min(rated), "pressure")
-        yield Fix(f"Fit a relief valve that keeps every point of the pipe below {least}.")
+        least = self.reader.show(round_down(min(rated), "pressure", self.reader), "pressure")
+        yield Fix(
+            f"Fit a relief valve that keeps every point of the pipe below {least}.",
+            self.link(**({"guard": "both"} if self.case.displaces else {"relief": "yes"})),
+        )
 
     def _tank(self) -> Iterator[Fix]:
         if self.case.steady.draw is None or self.case.least is None:

@@ -82,6 +82,10 @@ def _failed(case: Case, reader: Reader) -> Iterator[Finding]:
         return
     worst = max(over, key=lambda s: s.pressure_pa / (s.rating_pa or 1.0))
     most, rated = reader.apart(worst.pressure_pa, worst.rating_pa or 0.0, "pressure")
+    if case.relieved:
+        text = f"The relief valve must keep {the(worst.section).lower()} below its rating, {rated}."
+        yield Finding("note", "relief-setting", text, at=worst.section.name)
+        return
     more = " or more" if case.displaces else ""
     yield Finding(
         "care",

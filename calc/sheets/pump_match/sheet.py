@@ -17,6 +17,7 @@ from calc.sheets.parts.fields import (
     hottest_pipe,
     lowest_point,
     pipe_length,
+    relief_valve,
     water_temperature,
 )
 from calc.sheets.parts.line_rows import line_field, what_if
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
 
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 WAY, SMALL = "Dips, crests and pipe sections", "Small draws"
+CENTRIFUGAL = ("small", "middle", "large", "own")  # pumps in the menu that may be
 LOW = "on the low side of small ones; our choice"
 GRADES_OFFERED = (
     ("1B", "ISO 9906 grade 1B"),
@@ -233,6 +235,7 @@ FIELDS = (
         unknown=Unknown(reason="taken as at the pump"),
     ),
     *_SMALL_FIELDS,
+    relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
 )
 
 

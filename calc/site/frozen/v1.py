@@ -314,6 +314,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "least": "",
         "tank": "",
         "guard": "both",
+        "relief": "no",
     },
     "surge": {
         "flow": ("21.3 L/min", "5.62 gpm"),
