@@ -92,3 +92,32 @@ HOSE = {"reach": {"kind": "hose"}, "pump_match": {"kind": "hose"},
 def test_a_garden_hose_brings_its_caution_to_every_sheet(key):
     said = " ".join(asking.answer(sheet(key, True), **HOSE[key]).cautions)
     assert "garden hose is not made to stay under pressure" in said
+
+
+# A small draw -----------------------------------------------------------------------------------
+
+# keep_up from the drip zone itself, pump_match from what its reader says
+DRIP = {"pump": "middle", "set": "3 bar", "lift": "3 m", "altitude": "500 m"}
+LINE = {**DRIP, "length": "30 m", "climb": "8 m", "flow": "3 L/min", "suction": "0.1 m"}
+HILL = {"runs": "pump,house,30 m,8 m,pe100-sdr11/40", "taps": "Drip,house,drip,0,1,3 L/min"}
+BARE = "Flow L/min; Head m\n0; 50\n30; 45\n60; 35\n90; 20"  # its best flow is not known
+TANKS = [{}, {"tank": "3 L"}, {"tank": "100 L"}, {"tank": "500 L"}, {"pump": "own", "table": BARE}]
+
+
+@pytest.mark.parametrize("texts", TANKS)
+def test_a_small_draw_is_judged_by_one_rule_in_the_same_words(texts):
+    asked = [("keep_up", {**DRIP, **HILL}), ("pump_match", {**LINE, "draw": "3 L/min"})]
+    said = []
+    for key, given in asked:
+        answer = asking.answer(sheet(key, True), **{**given, **texts})
+        one = next(one for one in answer.findings if one.key == "least-flow")
+        said.append((one.level, one.rank, one.text.partition("3.00")[2]))
+    assert said[0] == said[1]
+    assert ("not checked" in said[0][2] or "is not known" in one.text) == ("tank" not in texts)
+
+
+@pytest.mark.parametrize("flow, level", [("8.9 L/min", "care"), ("9.1 L/min", None)])
+def test_a_draw_that_no_pump_of_this_table_could_call_small_is_not_asked_about(flow, level):
+    # a tenth of the best flow at most: that lies within the table, which ends at 90 L/min
+    found = asking.found(sheet("pump_match", True), pump="own", table=BARE, draw=flow)
+    assert found.get("least-flow") == level

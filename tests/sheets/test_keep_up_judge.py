@@ -224,9 +224,14 @@ def test_an_idle_pump_is_not_told_of_by_two_equal_figures():
     assert not any(letter.isdigit() for letter in idle.text)
 
 
-def test_a_trickle_below_the_pumps_least_flow_is_noted():
+def test_a_trickle_below_the_pumps_least_flow_is_not_checked_until_the_tank_is_known():
     taps = (("Trickle", "house", "drip", "1", "1", "1 L/min"),)
-    assert found(answer(house(), taps), "least-flow") == {("note", "weak")}
+    bare = answer(house(), taps, set="3 bar")
+    assert found(bare, "least-flow") == {("care", "unchecked")}
+    assert bare.verdict.word == "Borderline" and "not checked" in bare.verdict.sentence
+    assert opened(bare.fixes[0]).verdict.word == "Works"
+    assert found(answer(house(), taps, set="3 bar", tank="5 L"), "least-flow") == {("care", "weak")}
+    assert found(answer(house(), taps, set="3 bar", tank="300 L"), "least-flow") == {("note", "weak")}
     assert found(answer(house(), taps, drive="full"), "least-flow") == set()
     assert found(answer(house(), (("Beds", "house", "drip", "1", "1"),)), "least-flow") == set()
 

@@ -60,6 +60,8 @@ def supply_of(values: Values) -> Supply:
         values.altitude,
         values.pumps,
         values.hottest,
+        values.relief == "yes",
+        values.tank,
     )
     if values.ask == "few":
         return _few(source, values)

@@ -15,6 +15,7 @@ from calc.sheets.keep_up.cause import the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
 from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_judge import fast_words, hot_words
+from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -36,11 +37,11 @@ RANKS = {
 # What is found, as figures ----------------------------------------------------------------------
 
 
-def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
-    """Everything found, without words, worst first.  relief: a relief valve guards the pipes."""
+def signs(case: Case) -> tuple[Trouble, ...]:
+    """Everything found, without words, worst first."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
     found += [*_tanks(case), *_shapes(case), *_cautious(case)]
-    if relief:
+    if case.supply.source.relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     seen, kept = set(), []
     for one in found:
@@ -91,23 +92,41 @@ def _setting(case: Case) -> Iterator[Trouble]:
 
 
 def _least_flow(case: Case) -> Iterator[Trouble]:
-    """A lasting draw below the pump's least flow: it starts and stops, speed control or not."""
-    source, best = case.supply.source, None
-    if not isinstance(source.pump, DisplacementPump):
-        best = source.pump.best
-    if source.set_pa is None or best is None or case.after.flows[PUMP_PART] <= SEEPING:
-        return
-    least = practice.LEAST_FLOW_SHARE * best.flow
-    rows = zip(case.after.network.outlets, case.supply.outlets, strict=True)
+    """A lasting draw below the pump's least flow, by how often it then starts."""
+    for small, name in small_draws(case):
+        level, _ = small.judged
+        if level:
+            yield Trouble(name, KEY, level, small.draw, small.least_known, "flow")
+
+
+def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
+    """(a lasting draw, the outlet's name), the smallest alone, where speed control holds the
+    pressure: should all else close, the pump starts and stops if it is below its least flow."""
+    source, network = case.supply.source, case.after.network
+    if source.set_pa is None or case.after.flows[PUMP_PART] <= SEEPING:
+        return []
+    if source.set_pa > most_at_pump(case) * (1 + 1e-9):  # it never stops
+        return []
+    rows = zip(network.outlets, case.supply.outlets, strict=True)
     draws = [
         (case.after.draws[outlet.name] / outlet.count, outlet.name)
         for outlet, row in rows
         if outlet.open and practice.OUTLET_BY_KEY[row.kind].lasting
     ]
-    draws = [one for one in draws if SEEPING < one[0] < least * (1 - 1e-9)]
-    if draws:
-        flow, name = min(draws, key=lambda one: one[0])
-        yield Trouble(name, "least-flow", "note", flow, least, "flow")
+    draws = [one for one in draws if one[0] > SEEPING]
+    if not draws:
+        return []
+    draw, name = min(draws, key=lambda one: one[0])
+    air = water.air_pressure(source.altitude_m)
+    return [
+        (
+            SmallDraw(
+                source.pump, draw, None, source.tank_m3, source.set_pa, source.lift_m,
+                case.weight, air, source.pumps,
+            ),
+            name,
+        )
+    ]  # fmt: skip
 
 
 def _tanks(case: Case) -> Iterator[Trouble]:
@@ -142,17 +161,22 @@ def _cautious(case: Case) -> Iterator[Trouble]:
 # In words ---------------------------------------------------------------------------------------
 
 
-def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding, ...]:
+def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found, in words; of equal weight the main outlet's first."""
-    found: Sequence[Trouble] = signs(case, relief)
+    found: Sequence[Trouble] = signs(case)
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
-        Finding(
-            one.level, one.kind, _sentence(case, one, reader), RANKS.get(one.kind, "weak"), one.row
-        )
+        Finding(one.level, one.kind, _sentence(case, one, reader), rank_of(case, one), one.row)
         for one in found
     )
+
+
+def rank_of(case: Case, one: Trouble) -> str:
+    """The rank of a sign's finding."""
+    if one.kind == KEY:
+        return next(small.judged[1] for small, _ in small_draws(case))
+    return RANKS.get(one.kind, "weak")
 
 
 def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
@@ -164,6 +188,8 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
         return hot_words(pipe, case.after.network.heat_k, reader)
     if one.kind == "cautious-heat" and pipe is not None:
         return pipe.heat_note
+    if one.kind == KEY:
+        return _small_draw(case, reader)
     if one.kind == "fast" and one.value is not None:
         return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
@@ -173,6 +199,14 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
             value, limit = reader.apart(one.value, one.limit, one.quantity)
     text = _WORDS[one.kind](case, one, value, limit)
     return text[0].upper() + text[1:]
+
+
+def _small_draw(case: Case, reader: Reader) -> str:
+    (small, name), *_ = small_draws(case)
+    tap = next(tap for tap in case.taps if tap.name == name)
+    one = f"One of {name}" if tap.row.after > 1 else name
+    found = small_draw_finding(small, f"{one} alone draws", reader)
+    return found.text if found is not None else ""
 
 
 def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
@@ -281,10 +315,6 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     ),
     "set-too-high": lambda c, o, v, m: (
         f"the pump makes {m} at most: it cannot reach its set pressure of {v} and would not stop."
-    ),
-    "least-flow": lambda c, o, v, m: (
-        f"one of {o.row} draws {v}, below the pump’s least steady flow of about {m}: with a very "
-        "small tank it starts often."
     ),
 }
 

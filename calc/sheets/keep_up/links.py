@@ -26,12 +26,9 @@ _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 TRY = "Try this fix"
 
 
-def fixed(sheet: Sheet, values: Values, supply: Supply, relief: bool, reader: Reader) -> Link:
-    """The link that opens the sheet with a fix made. relief: it brings a relief valve."""
-    found = texts(sheet, values, supply, reader)
-    if relief:
-        found["relief"] = "yes"
-    return Link(TRY, "keep_up", found)
+def fixed(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> Link:
+    """The link that opens the sheet with a fix made."""
+    return Link(TRY, "keep_up", texts(sheet, values, supply, reader))
 
 
 def links(sheet: Sheet, values: Values, case: Case, reader: Reader) -> Iterator[Link]:
@@ -75,7 +72,8 @@ def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[
         "suctionpipe": f"{source.suction_pipe.kind}/{source.suction_pipe.size}",
         "pumps": str(source.pumps),
         "hottest": exact(source.hottest_k, "temperature", reader),
-        "relief": values.relief,
+        "relief": "yes" if source.relief else "no",
+        "tank": exact(source.tank_m3, "volume", reader),
     }
     found = {k: v for k, v in found.items() if v != sheet.field(k).default(reader.system)}
     for field, cells in (

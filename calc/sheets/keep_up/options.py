@@ -23,13 +23,11 @@ LENGTH_STEP = {"metric": 0.1, "us": 0.5 * FOOT}  # m, to which a height is round
 class Option:
     """A change to try.
 
-    text: what to do, without a full stop; relief: a relief valve goes in; case: where it has been
-    solved already.
+    text: what to do, without a full stop; case: where it has been solved already.
     """
 
     text: str
     supply: Supply
-    relief: bool = False
     case: Case | None = None
 
 

@@ -18,6 +18,7 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
+    pressure_tank,
     relief_valve,
     water_temperature,
 )
@@ -115,20 +116,21 @@ FIELDS = (
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
     relief_valve(SOURCE),
+    pressure_tank(SOURCE),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
-    case, relief = solved(supply_of(values), values.ask), values.relief == "yes"
-    changes = tried(case, reader, relief)
+    case = solved(supply_of(values), values.ask)
+    changes = tried(case, reader)
     name = case.main.name if case.main else ""
     return Answer(
         told=judge.told(case, reader),
-        findings=judge.findings(case, reader, relief),
+        findings=judge.findings(case, reader),
         fixes=tuple(
             Fix(
                 change.text(name, reader),
-                fixed(SHEET, values, change.supply, change.option.relief, reader),
+                fixed(SHEET, values, change.supply, reader),
             )
             for change in changes
         ),

@@ -138,6 +138,23 @@ def relief_valve(group: str = "", when: tuple[str, tuple[str, ...]] | None = Non
     )
 
 
+def pressure_tank(group: str = "") -> Number:
+    """The pressure tank at the pump; empty: not known."""
+    return Number(
+        "tank",
+        "Pressure tank (optional)",
+        "volume",
+        "",
+        "",
+        1e-4,
+        10.0,
+        help="Its whole volume, with a pre-charge just below restart",
+        optional=True,
+        group=group,
+        unknown=Unknown(reason="as if blank"),
+    )
+
+
 def pipe_length() -> Number:
     """Of the pipe from the pump to the outlet."""
     return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)

@@ -7,22 +7,23 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from calc import practice, storage, suction
+from calc import practice, suction
 from calc.errors import InputError, RangeError
 from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
-from calc.pump.laws import GRADES, Grade, electrical_power, least_flow, restart_head
+from calc.pump.laws import GRADES, Grade, electrical_power, restart_head
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
+from calc.sheets.parts.small_draw import SmallDraw, least_of
 
 if TYPE_CHECKING:
     from calc.page.form import Values
 
 SAFE = 0.005  # share: half of the last of three figures, so that a figure as printed is enough
 SLACK = 1e-9  # share, or m: a limit typed in another unit is still met
-MOST_SET = 20e5  # Pa, to which a tank at the pump is worked out
+MOST_SET = 20e5  # Pa, the highest set pressure that the form takes
 FURTHEST_UP = 4500.0  # m above sea level, to which the sheet is meant
 
 
@@ -286,32 +287,28 @@ class Case:
     @property
     def least(self) -> float | None:
         """Least flow to leave the pump running at, m3/s: as given, else by practice."""
-        if self.steady.least is not None:
-            return self.steady.least
-        best = self.pump.best
-        return None if best is None or self.displaces else least_flow(best.flow)
+        return least_of(self.pump, self.steady.least)
 
     @property
     def restart(self) -> float:
         """Pressure at which the control starts the pump again, Pa."""
         return restart_head(self.set_pressure / self.weight) * self.weight
 
-    def drawdown(self) -> float | None:
-        """Water the small tank gives between set pressure and restart, m3; None without one."""
-        if self.steady.tank is None or not 0 < self.set_pressure <= MOST_SET:
+    @property
+    def small(self) -> SmallDraw | None:
+        """The smallest steady draw from the pump; None where none is asked about."""
+        if self.steady.draw is None:
             return None
-        charge = max(0.0, self.restart - practice.PRECHARGE_GAP)
-        air = self.intake.place.air_pa
-        return storage.drawdown(self.steady.tank, charge, self.restart, self.set_pressure, air)
-
-    def refills_at(self) -> float:
-        """The most the pump gives while it fills that tank, m3/s: at full speed and restart."""
-        if self.held_head(0.0) >= self.pump.shut_off_head:
-            return self.pump.largest_flow
-        head = self.restart / self.weight + self.intake.lift
-        if head <= self.pump.least_head:
-            return self.pump.largest_flow
-        return self.pump.flow_at(min(head, self.pump.shut_off_head))
+        return SmallDraw(
+            self.pump,
+            self.steady.draw,
+            self.steady.least,
+            self.steady.tank,
+            self.set_pressure,
+            self.intake.lift,
+            self.weight,
+            self.intake.place.air_pa,
+        )
 
 
 GUARDS = (

@@ -21,7 +21,7 @@ from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
-from calc.sheets.pump_match.judge import findings, tank_for
+from calc.sheets.pump_match.judge import findings
 
 if TYPE_CHECKING:
     from calc.page.fields import Field
@@ -36,7 +36,6 @@ SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 RUNS_LEVEL = 3.0  # m of suction pipe beyond the lift, where nothing is known; our choice
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
-LEAST_TANK = 1e-4  # m3, the least tank that the form takes
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
 
 
@@ -245,12 +244,13 @@ class Fixer:
         )
 
     def _tank(self) -> Iterator[Fix]:
-        if self.case.steady.draw is None or self.case.least is None:
+        small = self.case.small
+        tank = small.tank_needed if small and small.least_known else None
+        if tank is None:
             return
-        tank = max(tank_for(self.case) * (1 + SAFE), LEAST_TANK)
         tank = round_up(tank, "volume", self.reader)
         steady = replace(self.case.steady, tank=tank)
-        if tank <= 10.0 and self.works(replace(self.case, steady=steady)):
+        if self.works(replace(self.case, steady=steady)):
             yield Fix(
                 f"Fit a pressure tank of {self.reader.show(tank, 'volume')} or more at the pump.",
                 self.link(tank=self.reader.typed(tank, "volume")),

@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import practice, storage
+from calc import practice
 from calc.page.findings import Finding, unchecked
 from calc.pump.sets import weakest_head
 from calc.sheets.parts.line_judge import line_findings, the
-from calc.sheets.pump_match.case import SAFE, SLACK, Case, State
-from calc.units import HOUR
+from calc.sheets.parts.small_draw import small_draw_finding
+from calc.sheets.pump_match.case import SLACK, Case, State
 
 if TYPE_CHECKING:
     from calc.units import Reader
@@ -133,48 +133,10 @@ def _displacement(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def _small_draw(case: Case, reader: Reader) -> Iterator[Finding]:
     """Below its least flow the control stops and starts the pump again and again."""
-    least, draw = case.least, case.steady.draw
-    if draw is None or not case.holds or (case.displaces and case.steady.least is None):
-        return
-    asked = reader.show(draw, "flow")
-    if least is None:
-        yield unchecked(
-            "least-flow",
-            "The least flow of this pump is not known: it must be "
-            f"{asked} or less, or the control starts and stops it again and again.",
-        )
-    elif draw < least * (1 - SLACK):
-        yield _starts(case, *reader.apart(draw, least, "flow"), reader)
-
-
-def _starts(case: Case, asked: str, least: str, reader: Reader) -> Finding:
-    below = f"A steady draw of {asked} is below the pump's least flow of {least}"
-    rate = starts_an_hour(case)
-    allowed = practice.STARTS_AN_HOUR
-    if rate is None:
-        tank = tank_for(case) * (1 + SAFE)
-        without = f" without a pressure tank of {reader.show(tank, 'volume')} or more"
-        text = f"{below}: it starts again and again{without if tank else ''}."
-        return Finding("care", "least-flow", text)
-    number, most = reader.apart(rate, allowed, "number", 2)
-    level = "care" if rate > allowed * (1 + SLACK) else "note"
-    text = f"{below}: it starts up to {number} times an hour; {most} are allowed."
-    return Finding(level, "least-flow", text)
-
-
-def starts_an_hour(case: Case) -> float | None:
-    """Starts an hour at the smallest steady draw with the small tank; None without one."""
-    gives = case.drawdown()
-    if gives is None or case.steady.draw is None:
-        return None
-    fills = max(case.refills_at(), case.steady.draw)
-    return HOUR * storage.starts_rate(gives, fills, case.steady.draw)
-
-
-def tank_for(case: Case) -> float:
-    """Volume of a tank that keeps the starts within those allowed, m3."""
-    one = replace(case, steady=replace(case.steady, tank=1.0))  # starts go with 1 / volume
-    return (starts_an_hour(one) or 0.0) / practice.STARTS_AN_HOUR
+    if case.small is not None and case.holds:
+        found = small_draw_finding(case.small, "The smallest draw is", reader)
+        if found is not None:
+            yield found
 
 
 # The suction side ---------------------------------------------------------------------------

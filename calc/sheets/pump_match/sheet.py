@@ -17,6 +17,7 @@ from calc.sheets.parts.fields import (
     hottest_pipe,
     lowest_point,
     pipe_length,
+    pressure_tank,
     relief_valve,
     water_temperature,
 )
@@ -162,19 +163,7 @@ _SMALL_FIELDS = (
         group=SMALL,
         unknown=Unknown(reason="as if blank"),
     ),
-    Number(
-        "tank",
-        "Pressure tank (optional)",
-        "volume",
-        "",
-        "",
-        1e-4,
-        10.0,
-        help="Its whole volume, with a pre-charge just below restart",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    pressure_tank(SMALL),
     Choice(
         "guard",
         "What guards a diaphragm pump",

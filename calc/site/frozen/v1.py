@@ -112,6 +112,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "hottest": "",
         "relief": "no",
+        "tank": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
