@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc import practice, water
-from calc.network.findings import Trouble, troubles
+from calc.network.findings import LEVELS, Trouble, troubles
 from calc.network.parts import Run
 from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
-from calc.sheets.keep_up.cause import the_pipe
+from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
 from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_judge import fast_words, hot_words
@@ -213,7 +213,7 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
     got, needed = reader.apart(max(one.value or 0.0, 0.0), one.limit or 0.0, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
-    told = f"{also_open(case, tap)}pressure at {tap.name} is {got}"
+    told = f"{blamed(case, tap)}pressure at {tap.name} is {got}"
     told = told[0].upper() + told[1:]
     if one.level == "care":
         more = "just what is" if got == needed else f"little more than the {needed}"
@@ -234,6 +234,16 @@ def also_open(case: Case, tap: Tap) -> str:
     return f"with {' and '.join(others)} open, "
 
 
+def blamed(case: Case, tap: Tap) -> str:
+    """``also_open`` where that is why an outlet has too little; "" where it had before too."""
+    if tap.before.open:
+        levels = (*LEVELS, "")
+        was = practice.enough(tap.before.pressure_pa, tap.after.wanted_pa, tap.best_pa)
+        return also_open(case, tap) if levels.index(was) > levels.index(tap.level) else ""
+    alone = tap is not case.main or case.cause.kind in HEIGHTS
+    return "" if alone else also_open(case, tap)
+
+
 def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
     if one.quantity == "flow":
         return f"water runs from {one.other} into {one.row}: fit a check valve in its pipe"
@@ -249,11 +259,16 @@ def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
 
 def _no_water(case: Case, one: Trouble, _value: str, _limit: str) -> str:
     tap = next(tap for tap in case.taps if tap.name == one.row)
-    others = also_open(case, tap)
+    others = blamed(case, tap)
     if tap is not case.main or others:
         return f"{others}no water reaches {one.row}."
-    kind = case.cause.kind
-    why = {"lift": "the pump is too weak for this height", "set": "the set pressure is too low"}
+    kind, row = case.cause.kind, case.cause.row
+    why = {
+        "lift": "the pump is too weak for this height",
+        "set": "the set pressure is too low",
+        "valve": f"{row} is set too low",
+        "tank": f"{row} is too low",
+    }
     return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
 
 
