@@ -15,10 +15,10 @@ from calc.page import findings as judged
 
 if TYPE_CHECKING:
     from calc.page.findings import Finding, Fix
+    from calc.page.shapes import Drawing
 
 
 Cells = tuple[float | str | None, ...]  # of a row of a table
-Point = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -115,62 +115,6 @@ class Chart:
     series: tuple[Series, ...]
     marks: tuple[tuple[float, float, str], ...] = ()
     levels: tuple[tuple[float, str], ...] = ()
-
-
-@dataclass(frozen=True)
-class Stroke:
-    """A line through ``points`` (x, y); ``style``: "solid", "dashed" or "filled" (closed).
-
-    ``role`` names its colour: "ink", "soft", "rule", "one" to "four", "good", "tight", "bad".
-    ``width``: of the line, px.
-    """
-
-    points: tuple[Point, ...]
-    role: str = "ink"
-    style: str = "solid"
-    width: float = 1.5
-
-
-@dataclass(frozen=True)
-class Dot:
-    """A round mark of radius ``r`` px; ``hollow``: filled with the paper's colour."""
-
-    x: float
-    y: float
-    r: float = 4.0
-    role: str = "ink"
-    hollow: bool = False
-
-
-@dataclass(frozen=True)
-class Words:
-    """A short text; ``anchor``: which part stands at x: "start", "middle" or "end"."""
-
-    x: float
-    y: float
-    text: str
-    anchor: str = "start"
-    role: str = "ink"
-    bold: bool = False
-
-
-Shape = Stroke | Dot | Words
-
-
-@dataclass(frozen=True)
-class Drawing:
-    """A picture of shapes on a sheet ``width`` by ``height`` px, y downwards, already placed.
-
-    Text stands at 13 px; a ``width`` of 340 or less keeps it legible on a phone.  ``alt`` says in
-    words what it shows.
-    """
-
-    key: str
-    title: str
-    alt: str
-    width: float
-    height: float
-    shapes: tuple[Shape, ...]
 
 
 @dataclass(frozen=True)

@@ -19,10 +19,11 @@ from calc.units import Reader, number_text
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
+    from calc.page.answer import Answer, Chart, Column, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict
     from calc.page.form import Outcome
+    from calc.page.shapes import Drawing
     from calc.page.state import State
 
     Address = Callable[[Link], str]
@@ -146,9 +147,10 @@ def _chart(chart: Chart) -> str:
 
 def _picture(picture: Drawing) -> str:
     """A drawing that Python made: it stands in the page as it is."""
+    scale = f'<p class="sl-scale">{escape(picture.scale)}</p>' if picture.scale else ""
     return (
         f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
-        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}</figure>"
+        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}{scale}</figure>"
     )
 
 
