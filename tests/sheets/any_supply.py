@@ -4,12 +4,15 @@ import functools
 import re
 
 from calc.page.form import work
+from calc.page.state import State
 from calc.sheets import sheet as find_sheet
+from calc.sheets.addresses import fragment
+from calc.site import link as site_link
 from tests.sheets import drawn, random_supplies
 
 KEYS = ("reach", "pump_match", "keep_up")
 SHEETS = [(key, plain) for key in KEYS for plain in (False, True)]
-EACH = 60  # requests of a sheet, its page's and the plain one apart
+EACH = 100  # requests of a sheet, its page's and the plain one apart
 UNITS = "bar|psi|L/min|gpm|m/s|ft/s|m|ft|%|°C|°F"
 FIGURE = re.compile(rf"(−?\d[\d.\u202f]*(?:e-?\d+)?)[\u00a0 ]?({UNITS})(?![\w/])")
 
@@ -41,3 +44,11 @@ def figures(text):
         (float(number.replace("−", "-").replace("\u202f", "")), unit)
         for number, unit in FIGURE.findall(text)
     ]
+
+
+def ways_to_open(link, system, plain):
+    """The states in which a link of an answer opens: by its texts, and as its address says them."""
+    yield State(system, dict(link.values))
+    if not plain:
+        target = find_sheet(link.sheet)
+        yield site_link.read(fragment(target, link.values, system), target).state

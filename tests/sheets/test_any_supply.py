@@ -54,6 +54,52 @@ def test_two_figures_compared_print_different(key, texts, finding):
     assert said_twice(text) == [], text
 
 
+# Links ------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_every_link_opens_without_an_error(key, plain):
+    for state, answer in answered(key, plain):
+        fixes = (fix.link for fix in answer.fixes if fix.link is not None)
+        for link in (*answer.links, *fixes):
+            for opened in any_supply.ways_to_open(link, state.system, plain):
+                target = sheet(link.sheet, plain and link.sheet == key)
+                assert work(target, opened).errors == {}, (link, state)
+
+
+# (sheet, system, texts of which some are the plain sheet's defaults and not the example's, the
+# field that the fix leaves as it is)
+ASKED = [
+    ("reach", "metric", {"line": "", "flow": "60 L/min", "most": "100 L/min"}, "line"),
+    ("pump_match", "metric", {"line": "", "set": "", "flow": "45 L/min"}, "line"),
+    (
+        "pump_match",
+        "metric",
+        {"pump": "small", "set": "3 bar", "flow": "15 L/min", "draw": "1 L/min"},
+        "pump",
+    ),
+    ("keep_up", "us", {"set": "50 psi", "taps": "Shower,cabin 3,shower,1,4"}, "set"),
+    ("keep_up", "us", {"lift": "13 ft", "taps": "Shower,cabin 3,shower,1,4"}, "lift"),
+    ("suction", "us", {"lift": "22 ft", "altitude": "1000 ft"}, "altitude"),
+]
+
+
+@pytest.mark.parametrize("key, system, texts, kept", ASKED)
+def test_a_fix_opens_on_what_was_asked_and_not_on_the_example(key, system, texts, kept):
+    answer = work(sheet(key, False), State(system, texts)).answer
+    links = [fix.link for fix in answer.fixes if fix.link is not None]
+    for link in links:
+        for state in any_supply.ways_to_open(link, system, False):
+            text = state.text(sheet(key, False).field(kept)) + state.units.get(kept, "")
+            if "set pressure" not in _text_of(answer, link):
+                assert text.replace(" ", "") == texts[kept].replace(" ", "")
+    assert links
+
+
+def _text_of(answer, link):
+    return next(fix.text for fix in answer.fixes if fix.link is link)
+
+
 # Heat -------------------------------------------------------------------------------------------
 
 HOT = {

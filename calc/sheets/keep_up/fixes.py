@@ -15,7 +15,7 @@ from calc.errors import InputError
 from calc.sheets.keep_up import fixes_press, fixes_short
 from calc.sheets.keep_up.case import Case, solved
 from calc.sheets.keep_up.judge import signs
-from calc.sheets.keep_up.options import Option
+from calc.sheets.keep_up.options import Option, fits
 from calc.site.supply import INLET
 
 if TYPE_CHECKING:
@@ -162,6 +162,8 @@ def _changes(make: Maker, case: Case, reader: Reader, asked: Asked) -> Iterator[
             option = next(options, None)
             if option is None:
                 return
+            if not fits(option.supply):
+                continue
             changed = option.case or solved(option.supply, case.ask, case)
         except InputError:
             continue

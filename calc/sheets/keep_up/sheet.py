@@ -13,7 +13,7 @@ from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
+from calc.sheets.keep_up.rows import LIFT_M, PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
@@ -58,8 +58,7 @@ FIELDS = (
         "pressure",
         "3.5 bar",
         "50 psi",
-        0.1e5,
-        16e5,
+        *SET_PA,
         when=("drive", ("held",)),
     ),
     *own_pump_fields(),
@@ -78,8 +77,7 @@ FIELDS = (
         "length",
         "4 m",
         "13 ft",
-        -50.0,
-        9.0,
+        *LIFT_M,
         help="Lowest water up to the pump. Water above it: a minus sign",
         group=SOURCE,
     ),
@@ -89,8 +87,7 @@ FIELDS = (
         "length",
         "7 m",
         "23 ft",
-        0.1,
-        200.0,
+        *SUCTION_M,
         group=SOURCE,
         unknown=SUCTION_LONG,
     ),
@@ -130,7 +127,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         fixes=tuple(
             Fix(
                 change.text(name, reader),
-                fixed(SHEET, values, change.supply, reader),
+                fixed(values, change.supply, reader),
             )
             for change in changes
         ),
@@ -140,7 +137,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
         charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
-        links=tuple(links(SHEET, values, case, reader)),
+        links=tuple(links(values, case, reader)),
     )
 
 

@@ -5,30 +5,43 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
+from calc.sheets import sheet as find_sheet
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable
 
     from calc.page.fields import Field
     from calc.page.form import Values
     from calc.units import Reader
 
 
-def texts(
-    fields: Iterable[Field], values: Values, reader: Reader, **changed: str
-) -> dict[str, str]:
-    """Texts of the fields that differ from their defaults, with some ``changed``.
+def texts(key: str, values: Values, reader: Reader, **changed: str) -> dict[str, str]:
+    """Texts that open a sheet with these values, some ``changed``; what needs no saying left out.
 
-    A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
+    key: of the sheet.  A number keeps the unit it was typed in.  A table of rows is left out: give
+    it in ``changed``.
     """
     found = {}
-    for entry in fields:
+    for entry in find_sheet(key).fields:
         if not _shown(entry, values) and entry.key not in changed:
             continue
         text = changed.get(entry.key, _text(entry, values, reader))
-        if text is not None and text != entry.default(reader.system):
+        if text is not None and text != usual(key, entry.key, reader.system):
             found[entry.key] = text
     return found
+
+
+def usual(key: str, field: str, system: str, written: Callable[[str], str] = str) -> str | None:
+    """The text that a link to a sheet may leave out; None where the page's example has another
+    default than the plain sheet: a link opens on the same numbers in either.
+
+    key, field: of the sheet and of its field; system: "metric" or "us"; written: a default as the
+    link would write it.
+    """
+    page = find_sheet(key)
+    sheets = (page, page.plain or page)
+    first, second = (written(one.field(field).default(system)) for one in sheets)
+    return first if first == second else None
 
 
 def _shown(entry: Field, values: Values) -> bool:

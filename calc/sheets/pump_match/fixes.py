@@ -24,7 +24,6 @@ from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
 from calc.sheets.pump_match.judge import findings
 
 if TYPE_CHECKING:
-    from calc.page.fields import Field
     from calc.page.findings import Finding
     from calc.page.form import Values
     from calc.sheets.parts.line_fixes import Change
@@ -36,6 +35,7 @@ SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 RUNS_LEVEL = 3.0  # m of suction pipe beyond the lift, where nothing is known; our choice
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
+LEAST_FLOW, MOST_FLOW = 1e-7, 0.05  # m3/s, that the next sheets take
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
 
 
@@ -46,12 +46,11 @@ class Fixer:
         self,
         case: Case,
         found: tuple[Finding, ...],
-        fields: tuple[Field, ...],
         values: Values,
         reader: Reader,
     ) -> None:
         self.case, self.found, self.reader = case, found, reader
-        self._fields, self._values = fields, values
+        self._values = values
         self.key = next((one.key for one in ranked(found) if one.level != "note"), "")
 
     def works(self, case: Case) -> bool:
@@ -63,9 +62,9 @@ class Fixer:
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
-        if self.case.counted and "line" not in changed:
-            changed["line"] = as_text(self.case.line.sections, self.reader)
-        words = texts(self._fields, self._values, self.reader, **changed)
+        counted = self.case.line.sections if self.case.counted else ()
+        changed.setdefault("line", as_text(counted, self.reader))
+        words = texts("pump_match", self._values, self.reader, **changed)
         return Link("Try this fix", "pump_match", words)
 
     def fixes(self) -> tuple[Fix, ...]:
@@ -342,7 +341,8 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
     fits = case.set_pressure <= 20e5 and abs(values.climb) <= 200.0
     if fits:
         most = case.pump.largest_flow if case.duty is None else case.duty.flow
-        given = {"use": "own", "most": reader.typed(max(most, 1e-7), "flow"), "highest": crest}
+        most = min(max(most, LEAST_FLOW), MOST_FLOW)
+        given = {"use": "own", "most": exact(most, "flow", reader), "highest": crest}
         given |= {"extra": exact(values.extra, "percent", reader)}
         found.append(Link("What this leaves at the outlet", "reach", line | asked | set_at | given))
     if fits and values.length >= 0.5 and values.kind in pipes.KINDS:
@@ -368,8 +368,7 @@ def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
         found[values.kind] = values.numbers[values.kind]
     else:
         found |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
-    if case.counted:
-        found["line"] = as_text(case.line.sections, reader)
+    found["line"] = as_text(case.line.sections if case.counted else (), reader)
     return found
 
 

@@ -235,7 +235,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=found,
-        fixes=Fixer(case, found, FIELDS, values, reader).fixes(),
+        fixes=Fixer(case, found, values, reader).fixes(),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),

@@ -122,9 +122,10 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 
 def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
-    texts = line_texts(values, reader)
+    counted = case.line.sections if case.counted else ()
+    texts = line_texts(values, reader) | {"line": as_text(counted, reader)}
     if case.counted:
-        return texts | {"line": as_text(case.line.sections, reader)}
+        return texts
     texts["kind"] = values.kind
     if values.kind in pipes.KINDS:
         texts[values.kind] = values.numbers[values.kind]
@@ -135,7 +136,7 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
     """Where to go on, with every number the other sheet asks for too."""
     every = shared(case, values, reader)
     sizes = {"kind", *pipes.KINDS}
-    wanted = {"wanted": reader.typed(case.need.works_pa, "pressure")}
+    wanted = {"wanted": exact(case.need.works_pa, "pressure", reader)}
     pressure = exact(values.pressure, "pressure", reader)
     found = []
     if values.flow >= LEAST_FLOW and values.length >= SHORTEST:

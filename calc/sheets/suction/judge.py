@@ -14,7 +14,6 @@ from calc.sheets.parts.carry import texts
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
 if TYPE_CHECKING:
-    from calc.page.fields import Field
     from calc.page.form import Values
     from calc.pipe.pipes import Pipe
     from calc.units import Reader
@@ -215,11 +214,11 @@ def left_over(case: Case, reader: Reader) -> set[str]:
     return {one.key for one in found if one.level != "note" and one.key in FIXABLE}
 
 
-def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader) -> tuple[Fix, ...]:
+def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
     """What puts it right, each worked out anew; the likely best first."""
 
     def fix(text: str, **changed: str) -> Fix:
-        link = Link("Try this fix", "suction", texts(fields, values, reader, **changed))
+        link = Link("Try this fix", "suction", texts("suction", values, reader, **changed))
         return Fix(text, link)
 
     foot = tuple(_foot_valve(case, reader, fix))

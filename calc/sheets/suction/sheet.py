@@ -141,7 +141,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=judge.fixes(case, FIELDS, values, reader),
+        fixes=judge.fixes(case, values, reader),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=(show.sizes(case),),
