@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
@@ -119,26 +119,31 @@ FIELDS = (
 
 def solve(values: Values, reader: Reader) -> Answer:
     case = solved(supply_of(values), values.ask)
-    changes = tried(case, reader)
-    name = case.main.name if case.main else ""
+
+    def later() -> dict[str, Any]:
+        changes = tried(case, reader)
+        return {
+            "fixes": tuple(_fix(change, case, values, reader) for change in changes),
+            "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        }
+
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=tuple(
-            Fix(
-                change.text(name, reader),
-                fixed(values, change.supply, reader),
-            )
-            for change in changes
-        ),
         cautions=judge.cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
-        tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        tables=tuple(_tables(case, [])),
+        later=later,
         charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
         links=tuple(links(values, case, reader)),
     )
+
+
+def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
+    name = case.main.name if case.main else ""
+    return Fix(change.text(name, reader), fixed(values, change.supply, reader))
 
 
 def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:
