@@ -100,6 +100,41 @@ def _text_of(answer, link):
     return next(fix.text for fix in answer.fixes if fix.link is link)
 
 
+# Fixes ------------------------------------------------------------------------------------------
+
+
+def bad(answer, *ranks):
+    """{(key, place)} of what is wrong or only just right; of some ranks alone."""
+    found = (one for one in answer.findings if one.level != "note")
+    return {(one.key, one.at) for one in found if not ranks or one.rank in ranks}
+
+
+KNOWN = ("harm", "cannot", "weak")
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_a_fix_followed_reaches_works_or_says_what_it_leaves(key, plain):
+    for state, answer in answered(key, plain):
+        single = len({kind for kind, _ in bad(answer, *KNOWN)}) == 1
+        for fix in answer.fixes:
+            if fix.link is None:
+                continue
+            for opened in any_supply.ways_to_open(fix.link, state.system, plain):
+                after = work(sheet(key, plain), opened).answer
+                said = ("Still to put right" in fix.text, "Still not checked" in fix.text)
+                left = (bool(bad(after, *KNOWN)), bool(bad(after, "unchecked")))
+                assert said == left, (fix.text, bad(after), state)
+                assert after.verdict.word == "Works" or left != (False, False)
+                assert not (single and left[0]), (fix.text, state)
+                assert len(bad(after, *KNOWN)) < len(bad(answer, *KNOWN) or {1}), fix.text
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_whatever_is_wrong_has_a_fix_or_a_sentence_that_says_there_is_none(key, plain):
+    for state, answer in answered(key, plain):
+        assert bool(answer.fixes) or not bad(answer, *KNOWN), state
+
+
 # Heat -------------------------------------------------------------------------------------------
 
 HOT = {

@@ -26,7 +26,8 @@ from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.pump_match import judge, show
 from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
-from calc.sheets.pump_match.fixes import Fixer, cautions, links
+from calc.sheets.pump_match.fixes import fixes
+from calc.sheets.pump_match.links import cautions, links
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -231,11 +232,10 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = case_of(values)
-    found = judge.findings(case, reader)
     return Answer(
         told=judge.told(case, reader),
-        findings=found,
-        fixes=Fixer(case, found, values, reader).fixes(),
+        findings=judge.findings(case, reader),
+        fixes=fixes(case, values, reader),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),
