@@ -277,6 +277,12 @@ class Case:
         return cause_of(self)
 
     @property
+    def cause_known(self) -> str:
+        """Kind of the ``cause`` where the main outlet gets too little, else ""."""
+        tap = self.main
+        return self.cause.kind if tap is not None and tap.level in ("stop", "care") else ""
+
+    @property
     def held(self) -> bool:
         """Whether the pump's control holds its set pressure after."""
         return self.after.pump(PUMP_PART).held

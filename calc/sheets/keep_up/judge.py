@@ -129,6 +129,11 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     ]  # fmt: skip
 
 
+def settled_by_tank(case: Case) -> bool:
+    """Whether a pressure tank would settle what is found of a small draw."""
+    return any(small.least_known is not None for small, _ in small_draws(case))
+
+
 def _tanks(case: Case) -> Iterator[Trouble]:
     for level in case.after.network.levels:
         flow = case.after.supplied[level.name]

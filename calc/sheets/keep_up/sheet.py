@@ -11,7 +11,7 @@ from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.drawing import draw
-from calc.sheets.keep_up.fixes import SHORT, tried
+from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
 from calc.sheets.keep_up.rows import LIFT_M, PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
@@ -122,8 +122,10 @@ def solve(values: Values, reader: Reader) -> Answer:
 
     def later() -> dict[str, Any]:
         changes = tried(case, reader)
+        none = none_words(case, changes, reader)
+        said = (Fix(none),) if none else ()
         return {
-            "fixes": tuple(_fix(change, case, values, reader) for change in changes),
+            "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
         }
 
@@ -143,7 +145,8 @@ def solve(values: Values, reader: Reader) -> Answer:
 
 def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
     name = case.main.name if case.main else ""
-    return Fix(change.text(name, reader), fixed(values, change.supply, reader))
+    link = fixed(values, change.supply, reader) if change.fixes else None
+    return Fix(change.text(name, reader), link)
 
 
 def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:

@@ -72,7 +72,7 @@ class Search(Generic[C]):
         self.enough = bool(kept)
         if kept:
             return tuple(self._fix((one,)) for one in kept.values())
-        self._first, self._best = set(_keys(wrong)), (len(_keys(wrong)), ())
+        self._first, self._best = set(_keys(wrong)), (len(_known(wrong)), ())
         steps = self._together(case, (), MOST_TOGETHER)
         self.enough = steps is not None
         steps = steps or self._best[1]
@@ -106,8 +106,9 @@ class Search(Generic[C]):
         wrong = _keys(found)
         if not wrong:
             return done
-        if len(wrong) < self._best[0] and self._first >= set(wrong):
-            self._best = (len(wrong), done)
+        known = len(_known(found))
+        if known < self._best[0] and self._first >= set(wrong):
+            self._best = (known, done)
         for key in wrong if more else ():
             for one in self.changes(case, key):
                 if self._left <= 0:
@@ -137,6 +138,10 @@ class Search(Generic[C]):
             left_words(self.judged(case)),
         ]
         return Fix(" ".join(part for part in parts if part), self.linked(case))
+
+
+def _known(found: Sequence[Finding]) -> list[str]:
+    return _keys([one for one in found if one.rank != "unchecked"])
 
 
 def _keys(found: Sequence[Finding]) -> list[str]:
