@@ -44,6 +44,8 @@ def signs(case: Case) -> tuple[Trouble, ...]:
     found += [*_tanks(case), *_shapes(case), *_cautious(case)]
     if case.supply.source.relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
+    # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
+    found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
     seen, kept = set(), []
     for one in found:
         # equal pumps in parallel and outlets of one kind of pipe are told of once
@@ -182,6 +184,9 @@ def rank_of(case: Case, one: Trouble) -> str:
     """The rank of a sign's finding."""
     if one.kind == KEY:
         return next(small.judged[1] for small, _ in small_draws(case))
+    # a pipe too hot under no pressure cannot burst: only whether it keeps its shape is open
+    if one.kind == "too-hot" and one.level == "care":
+        return "unchecked"
     return RANKS.get(one.kind, "weak")
 
 
@@ -191,7 +196,8 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
         return _short(case, tap, one, reader)
     pipe = case.pipe_of(one.row)
     if one.kind == "too-hot" and pipe is not None:
-        return hot_words(pipe, case.after.network.heat_k, reader)
+        named = "The suction pipe" if one.row == SUCTION else "The pipe"
+        return hot_words(pipe, case.after.network.heat_k, reader, named)
     if one.kind == "cautious-heat" and pipe is not None:
         return pipe.heat_note
     if one.kind == KEY:

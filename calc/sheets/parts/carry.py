@@ -5,43 +5,29 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
-from calc.sheets import sheet as find_sheet
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Iterable
 
     from calc.page.fields import Field
     from calc.page.form import Values
     from calc.units import Reader
 
 
-def texts(key: str, values: Values, reader: Reader, **changed: str) -> dict[str, str]:
-    """Texts that open a sheet with these values, some ``changed``; what needs no saying left out.
+def texts(fields: Iterable[Field], values: Values, **changed: str) -> dict[str, str]:
+    """Texts of the fields that show, with some ``changed``.
 
-    key: of the sheet.  A number keeps the unit it was typed in.  A table of rows is left out: give
-    it in ``changed``.
+    All of them, whatever the defaults: what a link leaves out is filled by the example or a site.
+    A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
     """
     found = {}
-    for entry in find_sheet(key).fields:
+    for entry in fields:
         if not _shown(entry, values) and entry.key not in changed:
             continue
-        text = changed.get(entry.key, _text(entry, values, reader))
-        if text is not None and text != usual(key, entry.key, reader.system):
+        text = changed.get(entry.key, _text(entry, values))
+        if text is not None:
             found[entry.key] = text
     return found
-
-
-def usual(key: str, field: str, system: str, written: Callable[[str], str] = str) -> str | None:
-    """The text that a link to a sheet may leave out; None where the page's example has another
-    default than the plain sheet: a link opens on the same numbers in either.
-
-    key, field: of the sheet and of its field; system: "metric" or "us"; written: a default as the
-    link would write it.
-    """
-    page = find_sheet(key)
-    sheets = (page, page.plain or page)
-    first, second = (written(one.field(field).default(system)) for one in sheets)
-    return first if first == second else None
 
 
 def _shown(entry: Field, values: Values) -> bool:
@@ -51,7 +37,7 @@ def _shown(entry: Field, values: Values) -> bool:
     return values.numbers.get(key) in wanted
 
 
-def _text(entry: Field, values: Values, reader: Reader) -> str | None:
+def _text(entry: Field, values: Values) -> str | None:
     value = values.numbers.get(entry.key)
     if isinstance(entry, Rows):
         return None
@@ -59,9 +45,9 @@ def _text(entry: Field, values: Values, reader: Reader) -> str | None:
         parsed = values.typed.get(entry.key)
         if parsed is not None:
             return f"{parsed.number:.12g} {parsed.unit.symbol}".strip()
-        return UNKNOWN if entry.unknown is not None and not entry.optional else None
+        return "" if entry.optional else UNKNOWN
     if isinstance(entry, Count):
-        return None if value is None else str(value)
+        return UNKNOWN if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None
 
 

@@ -102,13 +102,13 @@ def kind_name(pipe: pipes.Pipe) -> str:
     return pipe.kind_label.partition(" (")[0]
 
 
-def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader) -> str:
+def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader, named: str = "The pipe") -> str:
     """That a pipe is too hot, or carries hot water and is not made for it, as a sentence."""
     show = reader.show
     limit = pipes.hottest_k(pipe) or 0.0
     if heat_k > limit + 1e-9:
         gets, may = reader.apart(heat_k, limit, "temperature")
-        return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
+        return f"{named} gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
     asked = (
         f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
     )

@@ -287,11 +287,7 @@ def _linked(case: Case, values: Values, change: Change, reader: Reader) -> Link 
 
 def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """Every text of the form as it now is, for a link to the same sheet."""
-    counts = {
-        one.key: str(values.numbers[one.key])
-        for one in friction.FITTINGS
-        if values.numbers[one.key] != sizing.COUNTS.get(one.key, 0)
-    }
+    counts = {one.key: str(values.numbers[one.key]) for one in friction.FITTINGS}
     return shared(case, values, reader) | counts | {
         "pressure": exact(values.pressure, "pressure", reader),
         "wanted": exact(values.wanted, "pressure", reader),
@@ -304,14 +300,11 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 
 def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
-    texts = {
+    return {
         **line_texts(values, reader),
         "hottest": exact(values.hottest, "temperature", reader),
         "lowest": exact(values.lowest, "length", reader),
     }
-    if case.counted:
-        texts["line"] = as_text(case.line.sections, reader)
-    return texts
 
 
 def links(case: Case, shown: Trial, values: Values, reader: Reader) -> tuple[Link, ...]:

@@ -26,6 +26,7 @@ from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
 from calc.sheets.pump_match.judge import findings
 
 if TYPE_CHECKING:
+    from calc.page.fields import Field
     from calc.page.findings import Finding
     from calc.page.form import Values
     from calc.sheets.parts.line_fixes import Change
@@ -45,13 +46,13 @@ TRY = "Try this fix"
 NONE = "No change we tried is enough."
 
 
-def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
+def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader) -> tuple[Fix, ...]:
     """``Fix``es of everything wrong, each reaching Works or saying what it leaves; where there
     is none, what to look for."""
     search: Search[Case] = Search(
         judged=lambda one: findings(one, reader),
         changes=lambda one, key: _changes(one, key, reader),
-        linked=lambda one: _linked(case, one, values, reader),
+        linked=lambda one: _linked(case, one, lambda **new: texts(fields, values, **new), reader),
         gives=lambda one: _gives(one, reader),
         fixable=_fixable,
     )
@@ -298,8 +299,13 @@ def _changed(case: Case, change: Change) -> Case:
 # The link ----------------------------------------------------------------------------------------
 
 
-def _linked(case: Case, after: Case, values: Values, reader: Reader) -> Link | None:
-    """The sheet with changes made; None where the form has no words for them."""
+def _linked(
+    case: Case, after: Case, written: Callable[..., dict[str, str]], reader: Reader
+) -> Link | None:
+    """The sheet with changes made; None where the form has no words for them.
+
+    written: the texts of the form, with some changed.
+    """
     changed = {key: text for key, (was, text) in _figures(case, after, reader).items() if was}
     at_control = after.as_set(after.given_set or 0.0)
     set_now = "set" in changed and after.given_set is not None
@@ -309,7 +315,7 @@ def _linked(case: Case, after: Case, values: Values, reader: Reader) -> Link | N
         changed |= _line_texts(case, after, reader)
     except InputError:
         return None
-    return Link(TRY, "pump_match", texts("pump_match", values, reader, **changed))
+    return Link(TRY, "pump_match", written(**changed))
 
 
 def _figures(case: Case, after: Case, reader: Reader) -> dict[str, tuple[bool, str]]:

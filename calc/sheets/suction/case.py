@@ -145,6 +145,10 @@ class Case:
         section = replace(self.section, fittings=((foot, 1), *kept))
         return replace(self, line=replace(self.line, sections=(section,)), foot=1)
 
+    def in_the_shade(self) -> Case:
+        """With the pipe no hotter than its water."""
+        return replace(self, line=replace(self.line, hottest_k=None))
+
     def at_altitude(self, altitude: float) -> Case:
         """At another height above sea level (m)."""
         place = suction.place(altitude, self.line.temperature_k)
@@ -187,7 +191,7 @@ def read(values: Values, reader: Reader) -> Case:
     length = max(values.length, values.lift)
     section = Section(chosen_pipe(values), length, values.lift, _fittings(values), device=strainer)
     return Case(
-        line=Line((section,), 0.0, values.water),
+        line=Line((section,), 0.0, values.water, hottest_k=values.hottest),
         flow=values.flow,
         site=suction.place(values.altitude, values.water),
         margin=values.margin,

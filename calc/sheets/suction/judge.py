@@ -14,6 +14,7 @@ from calc.sheets.parts.carry import texts
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
 if TYPE_CHECKING:
+    from calc.page.fields import Field
     from calc.page.form import Values
     from calc.pipe.pipes import Pipe
     from calc.units import Reader
@@ -149,8 +150,8 @@ def _rating(case: Case, reader: Reader) -> Iterator[Finding]:
     (stress,) = case.line.stresses()
     label = case.pipe.label
     if stress.hot:
-        water = reader.show(case.line.temperature_k, "temperature")
-        text = f"No rating is known for {label} with water at {water}: it softens"
+        heat = reader.show(case.line.heat_k, "temperature")
+        text = f"No rating is known for {label} at {heat}: it softens"
         if stress.pressure_pa > 0:
             yield Finding("stop", "too-hot", f"{text}, and may burst.", "harm")
         else:
@@ -214,18 +215,18 @@ def left_over(case: Case, reader: Reader) -> set[str]:
     return {one.key for one in found if one.level != "note" and one.key in FIXABLE}
 
 
-def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
+def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader) -> tuple[Fix, ...]:
     """What puts it right, each worked out anew; the likely best first."""
 
     def fix(text: str, **changed: str) -> Fix:
-        link = Link("Try this fix", "suction", texts("suction", values, reader, **changed))
+        link = Link("Try this fix", "suction", texts(fields, values, **changed))
         return Fix(text, link)
 
     foot = tuple(_foot_valve(case, reader, fix))
     if not left_over(case, reader):
         return foot
-    found = [*_pipe(case, reader, fix), *_strainer(case, reader, fix), *_less(case, reader, fix)]
-    found += _lower(case, reader, fix)
+    ways = (_cooler, _pipe, _strainer, _less, _lower)
+    found = [one for way in ways for one in way(case, reader, fix)]
     if case.lift >= case.limit - case.margin:
         found.append(Fix("Or use a submersible pump, which has no suction lift."))
     return (*(found or _no_fix(case, reader)), *foot)
@@ -277,6 +278,14 @@ def _pipe(case: Case, reader: Reader, fix: Callable[..., Fix]) -> Iterator[Fix]:
 
 def _chosen(pipe: Pipe) -> dict[str, str]:
     return {"kind": pipe.kind, pipe.kind: pipe.size}
+
+
+def _cooler(case: Case, reader: Reader, fix: Callable[..., Fix]) -> Iterator[Fix]:
+    """The pipe out of the sun."""
+    shaded = case.in_the_shade()
+    if case.line.heat_k > case.line.temperature_k and not left_over(shaded, reader):
+        text = "Bury or shade the suction pipe, so that it gets no hotter than its water."
+        yield fix(text, hottest="")
 
 
 def _strainer(case: Case, reader: Reader, fix: Callable[..., Fix]) -> Iterator[Fix]:

@@ -8,7 +8,13 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    suction_lift,
+    water_temperature,
+)
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.suction import judge, show
 from calc.sheets.suction.case import FURTHEST_UP, read
@@ -23,16 +29,7 @@ STRAINER = Unknown(
 )
 
 FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        50.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-    ),
+    suction_lift(50.0),
     Number(
         "length",
         "Length of suction pipe",
@@ -132,6 +129,7 @@ FIELDS = (
         group=FITTINGS,
         unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
+    hottest_pipe(group=FITTINGS),
 )
 
 
@@ -141,7 +139,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=judge.fixes(case, values, reader),
+        fixes=judge.fixes(case, FIELDS, values, reader),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=(show.sizes(case),),
