@@ -154,6 +154,7 @@ def _values(
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
+EMPTY = "as if left empty"  # reason where one that may be empty is not known
 ASKED = "The link can be read in two ways here. Enter what is meant."
 STANDINGS = {
     "given": "",
@@ -178,7 +179,7 @@ def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
             reason = state.reasons.get(entry.key) or reason
         if standing == "unknown":
             text = entry.unknown.text(state.system) if entry.unknown else ""
-            reason = (entry.unknown.reason if entry.unknown else "") or reason
+            reason = (entry.unknown.reason if entry.unknown else EMPTY) or reason
         elif not text.strip():
             continue
         found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))

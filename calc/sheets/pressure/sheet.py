@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet
-from calc.sheets.parts.fields import altitude, water_temperature
+from calc.sheets.parts.fields import SEA_LEVEL, altitude, water_temperature
 from calc.sheets.pressure import judge, show
 from calc.sheets.pressure.case import read
 
@@ -43,10 +44,13 @@ FIELDS = (
     ),
     Number("wanted", "Needed pressure at the outlet", "pressure", "1.4 bar", "20 psi", 0.0, 100e5),
     water_temperature(373.15, "Water and altitude"),
-    altitude(
-        5000.0,
-        group="Water and altitude",
-        help="Sets the air pressure, for absolute pressures.",
+    replace(
+        altitude(
+            5000.0,
+            group="Water and altitude",
+            help="Sets the air pressure, for absolute pressures.",
+        ),
+        unknown=SEA_LEVEL,
     ),
 )
 
