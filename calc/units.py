@@ -54,6 +54,9 @@ __all__ = [
 ]
 
 
+MOST_FIGURES = 9  # to tell two numbers apart in a sentence; closer ones are the same to a reader
+
+
 def number_text(value: float, digits: int = 3) -> str:
     """``value`` with ``digits`` significant figures, whole figures never rounded off.
 
@@ -115,6 +118,18 @@ class Reader:
     def show(self, value: float, quantity: str, digits: int = 3) -> str:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
+
+    def apart(self, one: float, other: float, quantity: str, digits: int = 3) -> tuple[str, str]:
+        """Two SI values as ``show`` prints them, with more figures where they would print the same.
+
+        >>> Reader().apart(3.2, 3.204, "length"), Reader().apart(2.0, 2.0, "length")
+        (('3.200\xa0m', '3.204\xa0m'), ('2.00\xa0m', '2.00\xa0m'))
+        """
+        for figures in range(digits, MOST_FIGURES + 1):
+            shown = self.show(one, quantity, figures), self.show(other, quantity, figures)
+            if shown[0] != shown[1]:
+                return shown
+        return self.show(one, quantity, digits), self.show(other, quantity, digits)
 
     def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""

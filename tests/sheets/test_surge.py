@@ -173,6 +173,20 @@ def test_little_to_spare_is_borderline():
     assert "near-rating" not in keys(spare)
 
 
+def test_pipe_not_made_for_hot_water_does_not_work_hot():
+    hot = {"kind": "pvc40", "water": "60 °C", "closing": "5 s", "weakest": "16 bar"}
+    found = answer(**hot)
+    assert found.verdict.word == "Does not work" and keys(found, "stop") == {"too-hot"}
+    for fix in found.fixes:
+        assert answer(**fix.link.values).verdict.word == "Works", fix.text
+
+
+def test_that_the_limit_of_inch_polyethylene_is_cautious_is_said():
+    # its standard states no rating above 40 °C, but many makes do; hot water itself is another case
+    assert "cautious-heat" in keys(answer(kind="pe-sidr7", hottest="45 °C"), "note")
+    assert "cautious-heat" not in keys(answer(kind="pe-sidr7", water="45 °C"), "note")
+
+
 def test_a_pipe_that_may_not_get_so_hot_does_not_work():
     found = answer(hottest="60 °C")
     assert found.verdict.word == "Does not work" and "too-hot" in keys(found, "stop")

@@ -84,16 +84,23 @@ def too_hot(line: Line, pipe: pipes.Pipe) -> bool:
 
 
 def _heat(line: Line, reader: Reader) -> list[Finding]:
-    found, seen = [], set()
+    found: list[Finding] = []
+    seen = set()
     for section in line.sections:
-        pipe = section.pipe
-        if pipe.kind in seen or not too_hot(line, pipe):
-            continue
-        seen.add(pipe.kind)
-        found.append(Finding("stop", "too-hot", hot_words(pipe, line.heat_k, reader), "harm",
-                             section.name))  # fmt: skip
-        if pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
-            found.append(Finding("note", "cautious-heat", pipe.heat_note, at=section.name))
+        if section.pipe.kind not in seen:
+            seen.add(section.pipe.kind)
+            found += heat_findings(line, section, reader)
+    return found
+
+
+def heat_findings(line: Line, section: Section, reader: Reader) -> list[Finding]:
+    """What a section's pipe is too hot for, if it is; with what to know of its kind's limit."""
+    if not too_hot(line, section.pipe):
+        return []
+    said = _hot_words(section, line.heat_k, reader)
+    found = [Finding("stop", "too-hot", said, "harm", section.name)]
+    if section.pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
+        found.append(Finding("note", "cautious-heat", section.pipe.heat_note, at=section.name))
     return found
 
 
@@ -102,17 +109,18 @@ def kind_name(pipe: pipes.Pipe) -> str:
     return pipe.kind_label.partition(" (")[0]
 
 
-def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader) -> str:
+def _hot_words(section: Section, heat_k: float, reader: Reader) -> str:
     """That a pipe is too hot, or carries hot water and is not made for it, as a sentence."""
     show = reader.show
-    limit = pipes.hottest_k(pipe) or 0.0
+    limit = pipes.hottest_k(section.pipe) or 0.0
     if heat_k > limit + 1e-9:
-        gets, may = show(heat_k, "temperature"), show(limit, "temperature")
-        return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
+        gets, may = reader.apart(heat_k, limit, "temperature")
+        return f"{the(section)} gets {gets}, and no rating of its kind is known above {may}."
     asked = (
         f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
     )
-    return f"{kind_name(pipe)} is not for hot water: codes ask for a rating of {asked}."
+    named = f"{the(section)} is of a kind"
+    return f"{named} not made for hot water: codes ask for a rating of {asked}."
 
 
 def _no_rating(line: Line, reader: Reader) -> list[Finding]:

@@ -11,6 +11,7 @@ from calc.page.findings import Finding, Fix, unchecked
 from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
 from calc.sheets.parts.carry import texts
+from calc.sheets.parts.line_judge import heat_findings, too_hot
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
 if TYPE_CHECKING:
@@ -148,16 +149,10 @@ def _collapse(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def _rating(case: Case, reader: Reader) -> Iterator[Finding]:
     (stress,) = case.line.stresses()
-    label = case.pipe.label
-    if stress.hot:
-        water = reader.show(case.line.temperature_k, "temperature")
-        text = f"No rating is known for {label} with water at {water}: it softens"
-        if stress.pressure_pa > 0:
-            yield Finding("stop", "too-hot", f"{text}, and may burst.", "harm")
-        else:
-            yield unchecked("too-hot", f"{text}, and a vacuum may flatten it.")
+    if too_hot(case.line, case.pipe):
+        yield from heat_findings(case.line, case.section, reader)
     elif stress.over:
-        most, rated = (reader.show(p, "pressure") for p in (stress.pressure_pa, stress.rating_pa))
+        most, rated = reader.apart(stress.pressure_pa, stress.rating_pa, "pressure")
         text = f"The suction pipe carries {most} at the pump and is rated {rated}."
         yield Finding("stop", "over-rating", text, "harm")
     elif stress.rating_pa is None and stress.pressure_pa > 0:

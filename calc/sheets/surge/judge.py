@@ -11,7 +11,7 @@ from calc.page.answer import Link
 from calc.page.findings import Finding, Fix, unchecked
 from calc.pipe import pipes
 from calc.sheets.parts.line_fixes import round_down
-from calc.sheets.parts.line_judge import hot_words, speed_finding
+from calc.sheets.parts.line_judge import heat_findings, speed_finding
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.surge.case import LONGEST_CLOSING, Case
 
@@ -63,10 +63,10 @@ def _seconds(seconds: float) -> str:
 
 
 def _heat(case: Case, reader: Reader) -> list[Finding]:
-    if not case.stress.hot:
-        return []
-    said = hot_words(case.pipe, case.hottest, reader)
-    return [Finding("stop", "too-hot", said, "harm", "the pipe")]
+    return [
+        replace(one, at="the pipe")
+        for one in heat_findings(case.line, case.line.sections[0], reader)
+    ]
 
 
 def _ratings(case: Case, reader: Reader) -> list[Finding]:
@@ -116,7 +116,7 @@ def _fallen(case: Case, reader: Reader) -> list[Finding]:
 
 
 def _unrated(case: Case, reader: Reader) -> list[Finding]:
-    if case.rating is not None or case.stress.hot:
+    if case.rating is not None or case.too_hot:
         return []
     needed = round_up(case.peak / practice.NEAR_RATING, "pressure", reader)
     said = (
@@ -195,7 +195,7 @@ def fixes(values: Values, case: Case, reader: Reader) -> tuple[Fix, ...]:
         if keys & wrong and not left & keys and left <= before:
             link = Link("Try this fix", "surge", _texts(values, reader) | texts) if texts else None
             kept.append((len(left), Fix(text, link)))
-    if not case.stress.hot:  # what leaves the least wrong comes first; out of the sun before all
+    if not case.too_hot:  # what leaves the least wrong comes first; out of the sun before all
         kept.sort(key=lambda one: one[0])
     found = tuple(fix for _, fix in kept[:MOST_FIXES])
     return found or (Fix("No single change we tried is enough."),)
@@ -211,7 +211,7 @@ Change = tuple[str, Case, frozenset[str], dict[str, str]]
 
 def _changes(case: Case, reader: Reader, wrong: set[str]) -> Iterator[Change]:
     """(sentence, the case after it, keys it is for, texts that change) of all worth trying."""
-    if case.stress.hot:
+    if case.too_hot:
         yield from _cooler(case, reader)
         return
     if any(case.pressure > rating * MET for _, rating, _ in case.limits):
