@@ -49,6 +49,7 @@ __all__ = [
     "Reader",
     "Unit",
     "number_text",
+    "numbers_apart",
     "parse",
     "plain_number",
 ]
@@ -89,6 +90,19 @@ def number_text(value: float, digits: int = 3) -> str:
     return sign + whole + (f".{part}" if part else "")
 
 
+def numbers_apart(one: float, other: float, digits: int = 3) -> tuple[str, str]:
+    """Two numbers as ``number_text``, with more figures where they would print the same.
+
+    >>> numbers_apart(20.004, 20.0), numbers_apart(20.0, 20.0)
+    (('20.004', '20.000'), ('20.0', '20.0'))
+    """
+    for figures in range(digits, MOST_FIGURES + 1):
+        shown = number_text(one, figures), number_text(other, figures)
+        if shown[0] != shown[1]:
+            return shown
+    return number_text(one, digits), number_text(other, digits)
+
+
 def plain_number(value: float, digits: int = 4) -> str:
     """``value`` as a person would type it: no sign that a keyboard lacks, no zeros at the end.
 
@@ -125,11 +139,9 @@ class Reader:
         >>> Reader().apart(3.2, 3.204, "length"), Reader().apart(2.0, 2.0, "length")
         (('3.200\xa0m', '3.204\xa0m'), ('2.00\xa0m', '2.00\xa0m'))
         """
-        for figures in range(digits, MOST_FIGURES + 1):
-            shown = self.show(one, quantity, figures), self.show(other, quantity, figures)
-            if shown[0] != shown[1]:
-                return shown
-        return self.show(one, quantity, digits), self.show(other, quantity, digits)
+        unit = self.unit(quantity)
+        first, second = numbers_apart(unit.from_si(one), unit.from_si(other), digits)
+        return _joined(first, unit.symbol), _joined(second, unit.symbol)
 
     def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""

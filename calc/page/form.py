@@ -124,6 +124,12 @@ def work(sheet: Sheet, state: State) -> Outcome:
     )  # fmt: skip
 
 
+def read_values(sheet: Sheet, state: State) -> Values | None:
+    """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
+    return None if errors else values
+
+
 def _values(
     sheet: Sheet, state: State, hidden: frozenset[str]
 ) -> tuple[Values, dict[str, str], dict[str, str]]:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet, Text
+from calc.page.state import State, hidden_keys
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from calc.page.answer import Answer
     from calc.page.fields import Field
     from calc.page.form import Values
     from calc.units import Reader
@@ -17,36 +19,40 @@ if TYPE_CHECKING:
 def texts(
     fields: Iterable[Field], values: Values, reader: Reader, **changed: str
 ) -> dict[str, str]:
-    """Texts of the fields that differ from their defaults, with some ``changed``.
+    """Texts of every field that shows, with some ``changed``: a link that opens the form as it is.
 
-    A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
+    None is left out as a default: the page, or a site, may fill that field with something else.
+    A number keeps the unit it was typed in.  Rows are left out, but for none: give them changed.
     """
-    found = {}
+    fields, found = tuple(fields), dict(changed)
     for entry in fields:
-        if not _shown(entry, values) and entry.key not in changed:
-            continue
-        text = changed.get(entry.key, _text(entry, values, reader))
-        if text is not None and text != entry.default(reader.system):
-            found[entry.key] = text
-    return found
+        text = _text(entry, values)
+        if text is not None:
+            found.setdefault(entry.key, text)
+    hidden = hidden_keys(Sheet("", "", fields, _unsolved), State(reader.system, found))
+    for entry in fields:  # those that show only now
+        if not isinstance(entry, Rows):
+            found.setdefault(entry.key, entry.default(reader.system))
+    return {entry.key: found[entry.key] for entry in fields
+            if entry.key in found and entry.key not in hidden}  # fmt: skip
 
 
-def _shown(entry: Field, values: Values) -> bool:
-    if entry.when is None:
-        return True
-    key, wanted = entry.when
-    return values.numbers.get(key) in wanted
+def _unsolved(_values: Values, _reader: Reader) -> Answer:
+    raise NotImplementedError
 
 
-def _text(entry: Field, values: Values, reader: Reader) -> str | None:
+def _text(entry: Field, values: Values) -> str | None:
+    """A field's text as it stands; None where it did not show, or is a table with rows."""
     value = values.numbers.get(entry.key)
     if isinstance(entry, Rows):
-        return None
+        return "" if value == () else None
     if isinstance(entry, Number):
         parsed = values.typed.get(entry.key)
         if parsed is not None:
             return f"{parsed.number:.12g} {parsed.unit.symbol}".strip()
-        return UNKNOWN if entry.unknown is not None and not entry.optional else None
+        if entry.optional:
+            return ""
+        return UNKNOWN if entry.unknown is not None else None
     if isinstance(entry, Count):
         return None if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet
 from calc.sheets.parts.fields import SEA_LEVEL, altitude, water_temperature
+from calc.sheets.parts.tries import Form
 from calc.sheets.pressure import judge, show
 from calc.sheets.pressure.case import read
 
@@ -58,10 +59,17 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The answer to a form.  Raises InputError for what cannot be worked with."""
     state = read(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(read(changed, reader), reader),
+        lambda changed: judge.changes(read(changed, reader), reader),
+    )
     return Answer(
         told=judge.told(state, values, reader),
         findings=tuple(judge.findings(state, reader)),
-        fixes=tuple(judge.fixes(state, reader)),
+        fixes=form.fixes(),
         figures=show.figures(state),
         steps=show.steps(state, values),
         tables=(show.every_unit(state), show.profile(state, reader)),
