@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import SEA_LEVEL, altitude
+from calc.sheets.parts.tries import Form
 from calc.sheets.pressure_tank import judge, show
 from calc.sheets.pressure_tank.case import Case, case
 from calc.units import HOUR
@@ -59,12 +60,19 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The answer to a form.  Raises InputError for what cannot be worked with."""
     found = case(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(changed, case(changed, reader), reader),
+        lambda changed: judge.changes(changed, case(changed, reader), reader),
+    )
     parts = _with_speed_control if found.speed else _with_switch
     return Answer(
         told=judge.told(values, found, reader),
         findings=tuple(judge.findings(values, found, reader)),
-        fixes=tuple(judge.fixes(values, found, reader)),
-        cautions=judge.cautions(found, reader),
+        fixes=form.fixes(),
+        cautions=judge.cautions(values, found, reader),
         links=judge.links(values, reader),
         **parts(values, found, reader),
     )
