@@ -152,11 +152,14 @@ class Case:
 
     # What it bears --------------------------------------------------------------------------
 
-    def largest_flow(self) -> float:
-        """The largest flow (m3/s), up to the one asked for, that keeps the margin; 0: none."""
+    def largest_flow(self, margin: float | None = None) -> float:
+        """The largest flow (m3/s), up to the one asked for, that keeps the margin; 0: none.
+
+        margin: another to keep, m.
+        """
         if self.needed is None:
             return 0.0
-        most = self.limit - self.lift - self.needed - self.margin
+        most = self.limit - self.lift - self.needed - (self.margin if margin is None else margin)
         return largest(lambda flow: most - self.line.loss(flow), self.flow)
 
     def priming_seconds(self) -> float | None:
