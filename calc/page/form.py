@@ -23,7 +23,7 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
-from calc.units import Reader, parse
+from calc.units import QUANTITIES, Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -292,7 +292,10 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
         low, high, value = (
             reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
         )
-        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
+        what = value
+        if key and not isinstance(_entry(sheet, key), Number):  # a choice stands for the number
+            what = f"its {QUANTITIES[error.quantity].name}, {value},"
+        message = f"{label}: {what} is out of range; allowed: {low} to {high}."
         message = f"{message} {error.remedy}".strip()
     if "." not in key:
         return message
@@ -303,11 +306,16 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
 
 
 def _label(error: InputError, sheet: Sheet, key: str) -> str:
-    name, _, rest = key.partition(".")
-    if not name:
+    if not key:
         return _UNIT.sub("", error.name or "a number").replace("_", " ")
+    return _entry(sheet, key).label
+
+
+def _entry(sheet: Sheet, key: str) -> Field:
+    """The field or the column that a key of an error is about."""
+    name, _, rest = key.partition(".")
     column = rest.partition(".")[2]
-    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+    return _table(sheet, name).column(column) if column else sheet.field(name)
 
 
 def _table(sheet: Sheet, key: str) -> Rows:

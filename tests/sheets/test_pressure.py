@@ -22,6 +22,7 @@ HEAD = "Head: the height of water it holds up"
 LEFT = "Static pressure at the outlet"
 HIGHEST = "Height of the highest outlet with the needed pressure"
 
+
 def sentence(system="metric", **texts):
     return answer(system, **texts).verdict.sentence.replace("\u00a0", " ")
 

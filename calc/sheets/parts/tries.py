@@ -66,8 +66,13 @@ class Form:
             return ()
         tried = list(self._tried(wrong))
         whole = [one for one in tried if not _fixable(one[1])]
-        linked = [self._fix(*one) for one in whole if one[0].texts] or self._together()
-        found = [*linked, *(self._fix(*one) for one in whole if not one[0].texts)]
+        found = [self._fix(*one) for one in whole]
+        if tried[:1] != whole[:1] or not any(change.texts for change, _ in whole):
+            made = self._together()
+            places = [at for at, one in enumerate(tried) if one[0] in made[:1] or one in whole]
+            first = not whole or tried[places[0]] not in whole
+            combined = self._combined(made)
+            found = [*combined, *found] if first else [*found, *combined]
         found = found or [self._fix(*one) for one in tried]
         return tuple(found[:MOST_FIXES]) or (Fix(self.last),)
 
@@ -105,42 +110,53 @@ class Form:
         said = texts(self.sheet.fields, self.values, self.reader, **changed)
         return read_values(self.sheet, State(self.reader.system, said))
 
-    def _together(self) -> list[Fix]:
-        """Several changes, one after the other, each for the worst of what is then wrong."""
+    def _together(self) -> list[Change]:
+        """Changes made one after the other, each for the worst of what is then wrong.
+
+        None where they leave something; the likely best of each first, as those who work do.
+        """
         made: list[Change] = []
         done: set[str] = set()
-        values: Values | None = self.values
         for _ in range(MOST_STEPS):
+            values = self._read(_all_texts(made))
             wrong = _fixable(self._wrong(values)) if values else ()
             if values is None or not wrong:
                 break
-            change = self._next(wrong[0].key, _all_texts(made), values)
+            change = self._next(wrong, _all_texts(made), values)
             if change is None or wrong[0].key in done:
                 return []
             done.add(wrong[0].key)
             made.append(change)
-            values = self._read(_all_texts(made))
-        if values is None or _fixable(self._wrong(values)):
-            return []
-        said = " ".join(one.text for one in made)
-        text = said if len(made) == 1 else f"Do all of this. {said}"
-        return [self._fix(Change(text, frozenset(), _all_texts(made)), self._wrong(values))]
+        left = self._left(Change("", frozenset(), _all_texts(made))) if made else None
+        return [] if left is None or _fixable(left) else made
 
-    def _next(self, key: str, changed: Mapping[str, str], values: Values) -> Change | None:
-        """The change for a finding that leaves the least wrong after what is changed so far.
+    def _next(
+        self, wrong: tuple[Finding, ...], changed: Mapping[str, str], values: Values
+    ) -> Change | None:
+        """The first change for the worst finding that makes nothing else wrong, or least.
 
         What was changed once stays: two steps of one size would be no repair.
         """
         best: tuple[int, Change] | None = None
         for change in self.changes(values):
-            if key not in change.keys or not change.texts or changed.keys() & change.texts.keys():
+            if wrong[0].key not in change.keys or not change.texts:
                 continue
             left = self._left(Change("", change.keys, {**changed, **change.texts}))
-            if left is None or key in _keys(left):
+            if left is None or wrong[0].key in _keys(left) or changed.keys() & change.texts.keys():
                 continue
-            if best is None or len(_fixable(left)) < best[0]:
-                best = len(_fixable(left)), change
+            more = len(_keys(_fixable(left)) - _keys(wrong))
+            if best is None or more < best[0]:
+                best = more, change
         return best[1] if best else None
+
+    def _combined(self, made: list[Change]) -> list[Fix]:
+        """Several changes as one fix; none where there are not several."""
+        if len(made) < 2:
+            return []
+        change = Change(
+            f"Do all of this. {' '.join(one.text for one in made)}", frozenset(), _all_texts(made)
+        )
+        return [self._fix(change, self._left(change) or ())]
 
     def _fix(self, change: Change, left: tuple[Finding, ...]) -> Fix:
         remains = f" Then this remains: {left[0].text}" if left else ""
