@@ -7,18 +7,18 @@ are printed by ``calc.page.render``.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Any
 
 from calc.page import findings as judged
 
 if TYPE_CHECKING:
     from calc.page.findings import Finding, Fix
+    from calc.page.shapes import Drawing
 
 
 Cells = tuple[float | str | None, ...]  # of a row of a table
-Point = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -118,62 +118,6 @@ class Chart:
 
 
 @dataclass(frozen=True)
-class Stroke:
-    """A line through ``points`` (x, y); ``style``: "solid", "dashed" or "filled" (closed).
-
-    ``role`` names its colour: "ink", "soft", "rule", "one" to "four", "good", "tight", "bad".
-    ``width``: of the line, px.
-    """
-
-    points: tuple[Point, ...]
-    role: str = "ink"
-    style: str = "solid"
-    width: float = 1.5
-
-
-@dataclass(frozen=True)
-class Dot:
-    """A round mark of radius ``r`` px; ``hollow``: filled with the paper's colour."""
-
-    x: float
-    y: float
-    r: float = 4.0
-    role: str = "ink"
-    hollow: bool = False
-
-
-@dataclass(frozen=True)
-class Words:
-    """A short text; ``anchor``: which part stands at x: "start", "middle" or "end"."""
-
-    x: float
-    y: float
-    text: str
-    anchor: str = "start"
-    role: str = "ink"
-    bold: bool = False
-
-
-Shape = Stroke | Dot | Words
-
-
-@dataclass(frozen=True)
-class Drawing:
-    """A picture of shapes on a sheet ``width`` by ``height`` px, y downwards, already placed.
-
-    Text stands at 13 px; a ``width`` of 340 or less keeps it legible on a phone.  ``alt`` says in
-    words what it shows.
-    """
-
-    key: str
-    title: str
-    alt: str
-    width: float
-    height: float
-    shapes: tuple[Shape, ...]
-
-
-@dataclass(frozen=True)
 class Link:
     """Go on with another sheet: ``sheet`` key and its field texts ("flow": "18 L/min")."""
 
@@ -189,7 +133,8 @@ class Answer:
     told: the facts in one sentence, which is the verdict's where nothing is wrong; findings:
     ``Finding``s, of which the worst decides the verdict; fixes: ``Fix``es, the likely best first;
     sizing: a size was asked, not whether something works; cautions: sentences that belong to
-    these numbers but never count.
+    these numbers but never count; later: works out the fields that the verdict does not wait for
+    (fixes and what they need), {name: value}.
     """
 
     told: str = ""
@@ -203,6 +148,11 @@ class Answer:
     links: tuple[Link, ...] = ()
     drawings: tuple[Drawing, ...] = ()
     cautions: tuple[str, ...] = ()
+    later: Callable[[], Mapping[str, Any]] | None = None
+
+    def whole(self) -> Answer:
+        """The same with what comes ``later``, which may take longer than all the rest."""
+        return self if self.later is None else replace(self, later=None, **self.later())
 
     @property
     def verdict(self) -> judged.Verdict:

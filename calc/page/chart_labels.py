@@ -12,6 +12,8 @@ from bisect import bisect_left
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from calc.page.text_boxes import Box, text_width
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
@@ -21,7 +23,7 @@ if TYPE_CHECKING:
     Wanted = tuple[dict[Place, "Box"], list["Box"]]  # a label by place, what must stay free
     Line = tuple[Sequence[float], Sequence[float]]  # xs, ys; px
 
-LETTER, LINE = 7.4, 15.0  # px; width of a bold letter of 13 px on the average, height of its line
+LOOK, LINE = 7.4, 15.0  # px; how often a line is looked at; height of a line of words
 DOT = 7.0  # px; a dot and its rim, from the middle
 BESIDE = ((8, -8), (8, 16), (-8, -8), (-8, 16))  # px right and down of a dot, the best first
 # at the right end (0) or the left end (1) of a rule; px down of it
@@ -61,27 +63,9 @@ def _step(share: float) -> float:
     return next(step for step, most in steps if share / power < most) * power
 
 
-@dataclass(frozen=True)
-class Box:
-    """What a label covers."""
-
-    left: float
-    top: float
-    right: float
-    bottom: float
-
-    def meets(self, other: Box) -> bool:
-        return (
-            self.left < other.right
-            and other.left < self.right
-            and self.top < other.bottom
-            and other.top < self.bottom
-        )
-
-
 def _label_box(x: float, y: float, text: str, to_left: bool) -> Box:
     """Of ``text`` that ends (``to_left``) or begins at x, its middle at y."""
-    long = LETTER * len(text)
+    long = text_width(text, bold=True)
     left = x - long if to_left else x
     return Box(left, y - LINE / 2, left + long, y + LINE / 2)
 
@@ -155,7 +139,7 @@ class Plot:
 def _crosses(line: Line, box: Box) -> bool:
     """Whether a line passes through a box, looked at every few pixels."""
     xs, ys = line
-    steps = math.ceil((box.right - box.left) / LETTER)
+    steps = math.ceil((box.right - box.left) / LOOK)
     looks = (box.left + (box.right - box.left) * step / steps for step in range(steps + 1))
     return any(
         box.top < y < box.bottom for y in (_height(xs, ys, x) for x in looks) if y is not None

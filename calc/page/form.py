@@ -8,7 +8,7 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
@@ -101,8 +101,11 @@ class Outcome:
     idle: frozenset[str] = frozenset()  # keys of fields that rows replace
 
 
-def work(sheet: Sheet, state: State) -> Outcome:
-    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
+def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
+    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input.
+
+    first: without what the sheet's answer works out ``later``; ``rest`` adds it.
+    """
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
     state = typed_over(sheet, state, hidden)
@@ -111,6 +114,7 @@ def work(sheet: Sheet, state: State) -> Outcome:
     if not errors:
         try:
             answer = sheet.solve(values, reader)
+            answer = answer if first else whole(answer)
         except InputError as error:
             for one in getattr(error, "errors", (error,)):
                 name = sheet.arguments.get(one.name or "", one.name)
@@ -128,6 +132,16 @@ def read_values(sheet: Sheet, state: State) -> Values | None:
     """What ``solve`` would be given with a form that is not shown; None where it has errors."""
     values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
     return None if errors else values
+
+
+def whole(answer: Answer) -> Answer:
+    """The answer with what it works out later; a sheet of a test may answer with anything."""
+    return answer.whole() if isinstance(answer, Answer) else answer
+
+
+def rest(outcome: Outcome) -> Outcome:
+    """An ``Outcome`` of ``work(..., first=True)`` with what comes later."""
+    return outcome if outcome.answer is None else replace(outcome, answer=whole(outcome.answer))
 
 
 def _values(

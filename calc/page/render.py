@@ -19,10 +19,11 @@ from calc.units import Reader, number_text
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from calc.page.answer import Answer, Chart, Column, Drawing, Figure, Link, Step, Table, Value
+    from calc.page.answer import Answer, Chart, Column, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict
     from calc.page.form import Outcome
+    from calc.page.shapes import Drawing
     from calc.page.state import State
 
     Address = Callable[[Link], str]
@@ -47,9 +48,10 @@ def answer(outcome: Outcome, address: Address) -> str:
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
-    more.append(_working(found.steps, reader))
+    if found.later is None:
+        more.append(_working(found.steps, reader))
     return (
-        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}"
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}{_later(found)}"
         f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
@@ -79,6 +81,13 @@ def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
             words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
+
+
+def _later(found: Answer) -> str:
+    """In a fix's place while it is being looked for: only where something is wrong."""
+    if found.later is None or found.verdict.level == "good":
+        return ""
+    return '<p class="sl-fix sl-pending">Looking for a fix …</p>'
 
 
 def _assumed(outcome: Outcome) -> str:
@@ -146,9 +155,10 @@ def _chart(chart: Chart) -> str:
 
 def _picture(picture: Drawing) -> str:
     """A drawing that Python made: it stands in the page as it is."""
+    scale = f'<p class="sl-scale">{escape(picture.scale)}</p>' if picture.scale else ""
     return (
         f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
-        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}</figure>"
+        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}{scale}</figure>"
     )
 
 

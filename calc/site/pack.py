@@ -123,7 +123,7 @@ def unpack(text: str) -> Site:
     for piece in _split(parts[4], ",") if parts[4] else []:
         slot = by_code.get(piece[:2])
         if slot is None:
-            raise InputError(f"“{piece[:2]}” is no fact known here.")
+            raise InputError(f"“{piece[:2]}” is not a fact known here.")
         site = site.put(slot.key, _fact(slot, piece[2:], words))
     for part in parts[5:]:
         site = _with_table(site, part, words)

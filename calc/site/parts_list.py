@@ -89,7 +89,7 @@ class PartsList:
         for part in self.pumps:
             if fold(part.name) == fold(name):
                 return part
-        raise InputError(f"“{name}” is no pump of this list.", name="pump")
+        raise InputError(f"“{name}” is not a pump of this list.", name="pump")
 
 
 @dataclass(frozen=True)

@@ -50,3 +50,13 @@ def test_an_example_differs_from_the_one_the_guide_opens_on(guide, key, fragment
 @pytest.mark.parametrize("guide", OURS)
 def test_these_guides_have_examples(guide):
     assert sum(name == guide for name, _, _ in EXAMPLES) >= 4
+
+
+@pytest.mark.parametrize("guide", ["head", "pressure"])
+def test_short_answers_say_what_the_page_computes_of_45_psi_and_50_ft(guide):
+    """Not the rule of thumb of 20 to 30 psi, which the calculator below it narrows down."""
+    text = (DOCS / f"{guide}.md").read_text()
+    outcome = work(sheet("pressure"), State("us", {"known": "45 psi", "climb": "50 ft"}))
+    left = outcome.reader.unit("pressure").from_si(outcome.answer.figures[1].value)
+    assert f"{left:.0f} psi" in text or f"{left:.1f} psi" in text
+    assert "20 to 30 psi" not in text

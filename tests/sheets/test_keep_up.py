@@ -9,8 +9,8 @@ from calc.network import way
 from calc.network.parts import Level, Network, Place, Run
 from calc.network.solve import solve
 from calc.page import drawing, row_text
-from calc.page.answer import Words
 from calc.page.form import Reader, work
+from calc.page.shapes import Words
 from calc.page.state import State
 from calc.pipe import friction
 from calc.sheets import sheet

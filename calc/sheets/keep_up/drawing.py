@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.network.parts import Run
-from calc.page.answer import Dot, Drawing, Stroke, Words
+from calc.page.shapes import Dot, Drawing, Stroke, Words
 from calc.site.supply import INLET, PUMP, WATER
 
 if TYPE_CHECKING:
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
     from calc.network.parts import Network
     from calc.network.state import Solution
-    from calc.page.answer import Shape
+    from calc.page.shapes import Shape
     from calc.sheets.keep_up.case import Case
     from calc.units import Reader
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
@@ -120,26 +120,32 @@ FIELDS = (
 
 def solve(values: Values, reader: Reader) -> Answer:
     case, relief = solved(supply_of(values), values.ask), values.relief == "yes"
-    changes = tried(case, reader, relief)
-    name = case.main.name if case.main else ""
+
+    def later() -> dict[str, Any]:
+        changes = tried(case, reader, relief)
+        return {
+            "fixes": tuple(_fix(change, case, values, reader) for change in changes),
+            "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        }
+
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader, relief),
-        fixes=tuple(
-            Fix(
-                change.text(name, reader),
-                fixed(SHEET, values, change.supply, change.option.relief, reader),
-            )
-            for change in changes
-        ),
         cautions=judge.cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
-        tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        tables=tuple(_tables(case, [])),
+        later=later,
         charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
         links=tuple(links(SHEET, values, case, reader)),
     )
+
+
+def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
+    name = case.main.name if case.main else ""
+    link = fixed(SHEET, values, change.supply, change.option.relief, reader)
+    return Fix(change.text(name, reader), link)
 
 
 def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:

@@ -58,7 +58,7 @@ FIELDS = (
     Choice(
         "figure",
         "What the pump's data sheet says",
-        (("npsh", "NPSH required"), ("lift", "Largest dry lift")),
+        (("npsh", "NPSH required"), ("lift", "Dry lift")),
         "npsh",
         help="Small self-priming pumps state a dry lift, others NPSH",
     ),
