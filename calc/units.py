@@ -55,7 +55,7 @@ __all__ = [
 ]
 
 
-MOST_FIGURES = 9  # to tell two numbers apart in a sentence; closer ones are the same to a reader
+MOST_FIGURES = 11  # to tell two numbers apart in a sentence; closer ones are the same to a reader
 
 
 def number_text(value: float, digits: int = 3) -> str:

@@ -148,6 +148,14 @@ def test_a_reducing_valve_set_too_low_is_set_higher():
     assert opened(answer.fixes[0]).verdict.word == "Works"
 
 
+def test_no_fix_asks_for_more_than_the_form_takes():
+    # set to 15.9 bar, the pump 1 m too high: lower by that it would be set to more than 16 bar
+    _, _, answer = rows(showers(1), pump="large", set="15.9 bar", lift="5.5 m")
+    assert "lift-practice" in {one.key for one in answer.findings}
+    for fix in answer.fixes:
+        assert fix.link is None or opened(fix)
+
+
 def test_several_faults_are_put_right_together():
     _, _, answer = rows(MANY, pump="small", set="2.5 bar", lift="5.5 m", altitude="1500 m")
     assert {one.key for one in answer.findings if one.level != "note"} >= {"short", "lift-practice"}

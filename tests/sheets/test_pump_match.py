@@ -177,6 +177,24 @@ def test_a_failed_control_over_the_pipes_rating_asks_for_a_relief_valve():
     assert found("shut-off-over-rating", kind="hose") == ""
 
 
+FAILING = {"kind": "hose", "climb": "-30 m", "wanted": "0.5 bar"}
+
+
+@pytest.mark.parametrize("pump", ["small", "diaphragm"])
+def test_a_relief_valve_that_is_fitted_is_not_asked_for_again(pump):
+    # 34 or 38 m above the pump and 30 m below it: 6.3 or 6.7 bar on a hose rated 6 bar
+    fitted = {"guard": "both"} if pump == "diaphragm" else {"relief": "yes"}
+    texts = {"pump": pump, "flow": "10 L/min", **FAILING, **fitted}
+    assert found("shut-off-over-rating", **texts) == "" and word(**texts) == "Works"
+
+
+@pytest.mark.parametrize("pump, bare", [("small", {}), ("diaphragm", {"guard": "switch"})])
+def test_the_relief_valve_offered_reaches_works(pump, bare):
+    texts = {"pump": pump, "flow": "10 L/min", **FAILING, **bare}
+    assert found("shut-off-over-rating", **texts) == "care"
+    assert word(**fixes(**texts)[0].link.values) == "Works"
+
+
 def test_the_drop_alone_can_bring_a_failed_control_over_the_rating():
     texts = {"kind": "hose", "set": "1 bar"}
     assert found("shut-off-over-rating", climb="-20 m", **texts) == ""

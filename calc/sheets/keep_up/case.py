@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 
     from calc.network.parts import Link
     from calc.page.form import Row, Values
+    from calc.pipe.pipes import Pipe
 
 EQUAL = 1e-6  # share by which two pressures may differ and still be one; our choice
 HAIR = 1.0  # Pa, the same where they are about zero
@@ -59,6 +60,8 @@ def supply_of(values: Values) -> Supply:
         values.altitude,
         values.pumps,
         values.hottest,
+        values.relief == "yes",
+        values.tank,
     )
     if values.ask == "few":
         return _few(source, values)
@@ -242,6 +245,11 @@ class Case:
         if self.main is None:
             return ()
         return tuple(self.after.network.link(name) for name in way_to(self.after, self.main.node))
+
+    def pipe_of(self, name: str) -> Pipe | None:
+        """The pipe of a run by its name; None of another part."""
+        runs = (link for link in self.after.network.links if isinstance(link, Run))
+        return next((run.pipe for run in runs if run.name == name), None)
 
     @property
     def sections_on_way(self) -> list[Run]:

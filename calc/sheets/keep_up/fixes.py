@@ -15,7 +15,7 @@ from calc.errors import InputError
 from calc.sheets.keep_up import fixes_press, fixes_short
 from calc.sheets.keep_up.case import Case, solved
 from calc.sheets.keep_up.judge import signs
-from calc.sheets.keep_up.options import Option
+from calc.sheets.keep_up.options import Option, fits
 from calc.site.supply import INLET
 
 if TYPE_CHECKING:
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
     Mark = tuple[str, str]  # a sign's kind and part
-    Asked = tuple[bool, set[Mark], tuple[str, ...]]  # relief, what is wrong now, kinds it is for
+    Asked = tuple[set[Mark], tuple[str, ...]]  # what is wrong now, kinds it is for
     Maker = Callable[[Case, Reader], Iterator[Option]]
 
 SHORT = ("short", "no-water")
@@ -41,6 +41,7 @@ GROUPS = (
     (("outlet-over-limit",), fixes_press.OUTLET),
     (("below-vacuum", "negative-pressure"), (fixes_short.wider, fixes_short.set_higher)),
     (("fast",), (fixes_short.slower,)),
+    (("least-flow",), (fixes_press.small_tank,)),
 )
 MOST_TRIED = 8  # changes of one maker solved at most: a reader waits; our choice
 
@@ -79,48 +80,48 @@ class Change:
         )
 
 
-def tried(case: Case, reader: Reader, relief: bool = False) -> tuple[Change, ...]:
+def tried(case: Case, reader: Reader) -> tuple[Change, ...]:
     """Fixes of everything that is wrong, the most pressing first.
 
     Where nothing tried for short outlets is enough, the change that helps the main one most comes
-    last.  relief: a relief valve guards the pipes.  Raises nothing.
+    last.  Raises nothing.
     """
-    now = {_mark(one) for one in signs(case, relief) if one.level != "note"}
+    now = {_mark(one) for one in signs(case) if one.level != "note"}
     starved = any(kind in SUCTION[:2] or row == INLET for kind, row in now)
     found: list[Change] = []
     for kinds, makers in GROUPS:
         if _mine(kinds, now) and not (
             kinds is SHORT and starved
         ):  # till then they get less than is shown
-            found += _group(case, reader, (relief, now, kinds), makers)
+            found += _group(case, reader, (now, kinds), makers)
     several = sum(bool(_mine(kinds, now)) for kinds, _ in GROUPS) > 1
-    together = _together(case, reader, relief) if several and found else ()
+    together = _together(case, reader) if several and found else ()
     return tuple(sorted((*together, *found), key=lambda one: not one.fixes))
 
 
-def _together(case: Case, reader: Reader, relief: bool) -> tuple[Change, ...]:
+def _together(case: Case, reader: Reader) -> tuple[Change, ...]:
     """The fixes of several groups made one after the other, where that leaves nothing wrong."""
     texts: list[str] = []
     for _ in GROUPS:
-        now = {_mark(one) for one in signs(case, relief) if one.level != "note"}
+        now = {_mark(one) for one in signs(case) if one.level != "note"}
         if not now:
             break
-        change = _first(case, reader, relief, now)
+        change = _first(case, reader, now)
         if change is None:
             return ()
-        case, relief = change.case, relief or change.option.relief
+        case = change.case
         texts.append(change.option.text)
-    if len(texts) < 2 or any(one.level != "note" for one in signs(case, relief)):
+    if len(texts) < 2 or any(one.level != "note" for one in signs(case)):
         return ()
-    option = Option(f"Do all of this. {'. '.join(texts)}", case.supply, relief)
+    option = Option(f"Do all of this. {'. '.join(texts)}", case.supply)
     return (Change(option, case, (), True),)
 
 
-def _first(case: Case, reader: Reader, relief: bool, now: set[Mark]) -> Change | None:
+def _first(case: Case, reader: Reader, now: set[Mark]) -> Change | None:
     """The first fix of the most pressing group; None where it has none."""
     for kinds, makers in GROUPS:
         if _mine(kinds, now):
-            found = _group(case, reader, (relief, now, kinds), makers)
+            found = _group(case, reader, (now, kinds), makers)
             return found[0] if found and found[0].fixes else None
     return None
 
@@ -146,7 +147,7 @@ def _group(case: Case, reader: Reader, asked: Asked, makers: tuple[Maker, ...]) 
             (kept if change.fixes else rest).append(change)
             if change.fixes:
                 break
-    if kept or not rest or case.main is None or asked[2] is not SHORT:
+    if kept or not rest or case.main is None or asked[1] is not SHORT:
         return kept
     name = case.main.name
     return [max(rest, key=lambda one: one.pressure(name))]
@@ -154,18 +155,18 @@ def _group(case: Case, reader: Reader, asked: Asked, makers: tuple[Maker, ...]) 
 
 def _changes(make: Maker, case: Case, reader: Reader, asked: Asked) -> Iterator[Change]:
     """Each change of a maker, solved and judged; one that cannot be solved is left out."""
-    relief, now, kinds = asked
+    now, kinds = asked
     options = make(case, reader)
     for _ in range(MOST_TRIED):
         try:
             option = next(options, None)
             if option is None:
                 return
+            if not fits(option.supply):
+                continue
             changed = option.case or solved(option.supply, case.ask, case)
         except InputError:
             continue
-        left = {
-            _mark(one) for one in signs(changed, relief or option.relief) if one.level != "note"
-        }
+        left = {_mark(one) for one in signs(changed) if one.level != "note"}
         fixed = left <= now and not any(kind in kinds for kind, _ in left)
         yield Change(option, changed, kinds, fixed)

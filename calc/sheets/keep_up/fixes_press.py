@@ -13,7 +13,7 @@ from calc.network.static import highest_pressures
 from calc.pipe import fittings, pipes
 from calc.sheets.keep_up.case import Case
 from calc.sheets.keep_up.cause import between
-from calc.sheets.keep_up.judge import SOFT, most_at_pump
+from calc.sheets.keep_up.judge import SOFT, most_at_pump, small_draws
 from calc.sheets.keep_up.options import (
     LENGTH_STEP,
     Option,
@@ -24,6 +24,7 @@ from calc.sheets.keep_up.options import (
     with_source,
 )
 from calc.sheets.parts.line_fixes import other_kinds
+from calc.sheets.parts.tank_sizes import round_up
 from calc.site.supply import PUMP, PUMP_PART, SUCTION, Supply, fold
 
 if TYPE_CHECKING:
@@ -107,7 +108,7 @@ def relief(case: Case, _reader: Reader) -> Iterator[Option]:
              if one.kind == "shut-off-over-rating"]  # fmt: skip
     if rated:
         text = "Fit a relief valve at the pump that opens below the rating of every pipe"
-        yield Option(text, case.supply, True)
+        yield Option(text, with_source(case.supply, relief=True))
 
 
 # Over the codes' limit at an outlet -------------------------------------------------------------
@@ -215,6 +216,18 @@ def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
         sections=tuple(replace(r, height_m=r.height_m + down) for r in supply.sections),
         tanks=tuple(replace(r, level_m=r.level_m + down) for r in supply.tanks),
     )
+
+
+# A small draw ---------------------------------------------------------------------------------
+
+
+def small_tank(case: Case, reader: Reader) -> Iterator[Option]:
+    """A pressure tank that keeps the starts at a small draw within those allowed."""
+    for small, _ in small_draws(case):
+        if small.least_known is not None and small.tank_needed is not None:
+            tank = round_up(small.tank_needed, "volume", reader)
+            text = f"Fit a pressure tank of {reader.show(tank, 'volume')} or more at the pump"
+            yield Option(text, with_source(case.supply, tank_m3=tank))
 
 
 SUCTION_MAKERS = (wider_suction, nearer, lower)

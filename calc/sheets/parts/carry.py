@@ -4,41 +4,49 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Sheet, Text
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text
 from calc.page.state import State, hidden_keys
+from calc.sheets import sheet as find_sheet
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable
 
-    from calc.page.answer import Answer
     from calc.page.fields import Field
     from calc.page.form import Values
     from calc.units import Reader
 
 
-def texts(
-    fields: Iterable[Field], values: Values, reader: Reader, **changed: str
-) -> dict[str, str]:
+def texts(key: str, values: Values, reader: Reader, **changed: str) -> dict[str, str]:
     """Texts of every field that shows, with some ``changed``: a link that opens the form as it is.
 
-    None is left out as a default: the page, or a site, may fill that field with something else.
-    A number keeps the unit it was typed in.  Rows are left out, but for none: give them changed.
+    key: of the sheet.  None is left out as a default: the page, or a site, may fill that field
+    with something else.  A number keeps the unit it was typed in.  Rows of a table are left out,
+    but for none: give them in ``changed``.
     """
-    fields, found = tuple(fields), dict(changed)
-    for entry in fields:
+    sheet, found = find_sheet(key), dict(changed)
+    for entry in sheet.fields:
         text = _text(entry, values)
         if text is not None:
             found.setdefault(entry.key, text)
-    hidden = hidden_keys(Sheet("", "", fields, _unsolved), State(reader.system, found))
-    for entry in fields:  # those that show only now
+    hidden = hidden_keys(sheet, State(reader.system, found))
+    for entry in sheet.fields:  # those that show only now
         if not isinstance(entry, Rows):
             found.setdefault(entry.key, entry.default(reader.system))
-    return {entry.key: found[entry.key] for entry in fields
+    return {entry.key: found[entry.key] for entry in sheet.fields
             if entry.key in found and entry.key not in hidden}  # fmt: skip
 
 
-def _unsolved(_values: Values, _reader: Reader) -> Answer:
-    raise NotImplementedError
+def usual(key: str, field: str, system: str, written: Callable[[str], str] = str) -> str | None:
+    """The text that a link to a sheet may leave out; None where the page's example has another
+    default than the plain sheet: a link opens on the same numbers in either.
+
+    key, field: of the sheet and of its field; system: "metric" or "us"; written: a default as the
+    link would write it.
+    """
+    page = find_sheet(key)
+    sheets = (page, page.plain or page)
+    first, second = (written(one.field(field).default(system)) for one in sheets)
+    return first if first == second else None
 
 
 def _text(entry: Field, values: Values) -> str | None:

@@ -78,7 +78,7 @@ class Form:
 
     def link(self, changed: Mapping[str, str]) -> Link:
         """The sheet with these texts changed, and every other as it stands."""
-        said = texts(self.sheet.fields, self.values, self.reader, **changed)
+        said = texts(self.sheet.key, self.values, self.reader, **changed)
         return Link(TRY, self.sheet.key, said)
 
     def _wrong(self, values: Values) -> tuple[Finding, ...]:
@@ -107,7 +107,7 @@ class Form:
 
     def _read(self, changed: Mapping[str, str]) -> Values | None:
         """The form as the page reads it from a link; None where it does not take that."""
-        said = texts(self.sheet.fields, self.values, self.reader, **changed)
+        said = texts(self.sheet.key, self.values, self.reader, **changed)
         return read_values(self.sheet, State(self.reader.system, said))
 
     def _together(self) -> list[Change]:

@@ -15,15 +15,15 @@ from calc.pipe.line import larger_pipes
 from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
-from calc.sheets.parts.line_fixes import line_fixes
+from calc.sheets.parts.line_cautions import pipe_cautions
+from calc.sheets.parts.line_fixes import line_fixes, round_down
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
-from calc.sheets.pump_match.judge import findings, tank_for
+from calc.sheets.pump_match.judge import findings
 
 if TYPE_CHECKING:
-    from calc.page.fields import Field
     from calc.page.findings import Finding
     from calc.page.form import Values
     from calc.sheets.parts.line_fixes import Change
@@ -35,7 +35,7 @@ SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 RUNS_LEVEL = 3.0  # m of suction pipe beyond the lift, where nothing is known; our choice
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
-LEAST_TANK = 1e-4  # m3, the least tank that the form takes
+LEAST_FLOW, MOST_FLOW = 1e-7, 0.05  # m3/s, that the next sheets take
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
 
 
@@ -46,12 +46,11 @@ class Fixer:
         self,
         case: Case,
         found: tuple[Finding, ...],
-        fields: tuple[Field, ...],
         values: Values,
         reader: Reader,
     ) -> None:
         self.case, self.found, self.reader = case, found, reader
-        self._fields, self._values = fields, values
+        self._values = values
         self.key = next((one.key for one in ranked(found) if one.level != "note"), "")
 
     def works(self, case: Case) -> bool:
@@ -63,9 +62,9 @@ class Fixer:
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
-        if self.case.counted and "line" not in changed:
-            changed["line"] = as_text(self.case.line.sections, self.reader)
-        words = texts(self._fields, self._values, self.reader, **changed)
+        counted = self.case.line.sections if self.case.counted else ()
+        changed.setdefault("line", as_text(counted, self.reader))
+        words = texts("pump_match", self._values, self.reader, **changed)
         return Link("Try this fix", "pump_match", words)
 
     def fixes(self) -> tuple[Fix, ...]:
@@ -237,16 +236,20 @@ class Fixer:
 
     def _relief(self) -> Iterator[Fix]:
         rated = [s.rating_pa for s in self.case.failed.stresses() if s.over and s.rating_pa]
-        least = self.reader.show(min(rated), "pressure")
-        yield Fix(f"Fit a relief valve that keeps every point of the pipe below {least}.")
+        least = self.reader.show(round_down(min(rated), "pressure", self.reader), "pressure")
+        yield Fix(
+            f"Fit a relief valve that keeps every point of the pipe below {least}.",
+            self.link(**({"guard": "both"} if self.case.displaces else {"relief": "yes"})),
+        )
 
     def _tank(self) -> Iterator[Fix]:
-        if self.case.steady.draw is None or self.case.least is None:
+        small = self.case.small
+        tank = small.tank_needed if small and small.least_known else None
+        if tank is None:
             return
-        tank = max(tank_for(self.case) * (1 + SAFE), LEAST_TANK)
         tank = round_up(tank, "volume", self.reader)
         steady = replace(self.case.steady, tank=tank)
-        if tank <= 10.0 and self.works(replace(self.case, steady=steady)):
+        if self.works(replace(self.case, steady=steady)):
             yield Fix(
                 f"Fit a pressure tank of {self.reader.show(tank, 'volume')} or more at the pump.",
                 self.link(tank=self.reader.typed(tank, "volume")),
@@ -301,7 +304,8 @@ class Fixer:
 
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    found = []
+    laid = (section.pipe for section in case.line.sections)
+    found = list(pipe_cautions(laid, case.line.temperature_k))
     if case.displaces:
         found.append(
             "A displacement pump must never face a closed valve without a pressure switch or "
@@ -337,7 +341,8 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
     fits = case.set_pressure <= 20e5 and abs(values.climb) <= 200.0
     if fits:
         most = case.pump.largest_flow if case.duty is None else case.duty.flow
-        given = {"use": "own", "most": reader.typed(max(most, 1e-7), "flow"), "highest": crest}
+        most = min(max(most, LEAST_FLOW), MOST_FLOW)
+        given = {"use": "own", "most": exact(most, "flow", reader), "highest": crest}
         given |= {"extra": exact(values.extra, "percent", reader)}
         found.append(Link("What this leaves at the outlet", "reach", line | asked | set_at | given))
     if fits and values.length >= 0.5 and values.kind in pipes.KINDS:
@@ -363,8 +368,7 @@ def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
         found[values.kind] = values.numbers[values.kind]
     else:
         found |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
-    if case.counted:
-        found["line"] = as_text(case.line.sections, reader)
+    found["line"] = as_text(case.line.sections if case.counted else (), reader)
     return found
 
 

@@ -17,6 +17,8 @@ from calc.sheets.parts.fields import (
     hottest_pipe,
     lowest_point,
     pipe_length,
+    pressure_tank,
+    relief_valve,
     water_temperature,
 )
 from calc.sheets.parts.line_rows import line_field, what_if
@@ -32,6 +34,7 @@ if TYPE_CHECKING:
 
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 WAY, SMALL = "Dips, crests and pipe sections", "Small draws"
+CENTRIFUGAL = ("small", "middle", "large", "own")  # pumps in the menu that may be
 LOW = "on the low side of small ones; our choice"
 GRADES_OFFERED = (
     ("1B", "ISO 9906 grade 1B"),
@@ -160,19 +163,7 @@ _SMALL_FIELDS = (
         group=SMALL,
         unknown=Unknown(reason="as if blank"),
     ),
-    Number(
-        "tank",
-        "Pressure tank (optional)",
-        "volume",
-        "",
-        "",
-        1e-4,
-        10.0,
-        help="Its whole volume, with a pre-charge just below restart",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    pressure_tank(SMALL),
     Choice(
         "guard",
         "What guards a diaphragm pump",
@@ -233,6 +224,7 @@ FIELDS = (
         unknown=Unknown(reason="taken as at the pump"),
     ),
     *_SMALL_FIELDS,
+    relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
 )
 
 
@@ -243,7 +235,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=found,
-        fixes=Fixer(case, found, FIELDS, values, reader).fixes(),
+        fixes=Fixer(case, found, values, reader).fixes(),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),

@@ -112,6 +112,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "hottest": "",
         "relief": "no",
+        "tank": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
@@ -314,6 +315,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "least": "",
         "tank": "",
         "guard": "both",
+        "relief": "no",
     },
     "surge": {
         "flow": ("21.3 L/min", "5.62 gpm"),
