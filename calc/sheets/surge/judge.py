@@ -131,7 +131,7 @@ def heard(case: Case) -> bool:
 def _heard(case: Case, reader: Reader) -> list[Finding]:
     if not heard(case):
         return []
-    rise, least = (reader.show(p, "pressure", 2) for p in (case.rise, practice.KNOCK_HEARD))
+    rise, least = reader.apart(case.rise, practice.KNOCK_HEARD, "pressure", 2)
     half = case.closing_for(case.rise / 2)
     slower = ""
     if half <= LONGEST_CLOSING:
