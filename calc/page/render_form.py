@@ -261,8 +261,11 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
             f'<input type="text" inputmode="{mode}" class="{kind}" {common}{data}{longest} '
             f'value="{escape(shown)}">'
         )
+    # said once, in the template: for ``marks.js`` to offer "I don't know"
+    unknown = isinstance(column, Number | Count) and column.unknown is not None and index is None
     return (
-        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}">{control}'
+        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}"'
+        f"{' data-unknown' if unknown else ''}>{control}"
         f'<p class="sl-note" id="{place}-note"></p><p class="sl-error" id="{place}-error"></p></td>'
     )
 

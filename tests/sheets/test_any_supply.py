@@ -1,9 +1,14 @@
 """Whatever is asked of the three sheets of a whole supply: sentences, links and fixes hold."""
 
+import re
+
 import pytest
 
+from calc.page import row_text
 from calc.page.form import work
 from calc.page.state import State
+from calc.pipe import pipes
+from calc.sheets.parts.line_judge import kind_name
 from tests.sheets import any_supply, asking
 from tests.sheets.any_supply import SHEETS, answered, sheet
 
@@ -54,6 +59,70 @@ def test_two_figures_compared_print_different(key, texts, finding):
     assert said_twice(text) == [], text
 
 
+NUMBER = re.compile(r"(?<![\w.])−?\d[\d.\u202f]*")
+# A pipe's nominal size or standard name counts as one number; a name of the reader's as none
+PIPES = [pipe for kind in pipes.KINDS for pipe in pipes.sizes(kind)]
+NAMES = {
+    name for pipe in PIPES for name in (pipe.label, pipe.name, pipe.kind_label, kind_name(pipe))
+}
+NAMED = re.compile("|".join(re.escape(name) for name in sorted(NAMES, key=len, reverse=True)))
+READERS = re.compile(r"\bTap \d|\b[Cc]abin \d|\bsection \d+")
+
+
+def numbers(sentence):
+    """How many numbers a sentence has."""
+    return len(NUMBER.findall(NAMED.sub(" 1 ", READERS.sub(" ", sentence))))
+
+
+@pytest.mark.parametrize(
+    "sentence, count",
+    [
+        ("PVC schedule 40 is not for hot water: 6.89\u00a0bar at 82.2\u00a0°C.", 3),
+        ("PE 100 SDR 11 gets 60.0\u00a0°C.", 2),
+        ("32 mm PE 100 SDR 11 leaves 1.30\u00a0bar.", 2),
+        ("Pressure at Tap 2 is −1.30\u00a0bar.", 1),
+    ],
+)
+def test_a_pipes_name_counts_as_one_number(sentence, count):
+    assert numbers(sentence) == count
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_a_verdict_has_at_most_25_words_and_4_numbers(key, plain):
+    for state, answer in answered(key, plain):
+        sentence = answer.verdict.sentence
+        assert len(sentence.split()) <= 25, sentence
+        assert numbers(sentence) <= 4, (sentence, state)
+
+
+# A sentence can open the verdict wherever its finding is the worst
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_a_finding_that_could_be_the_verdict_is_as_short(key, plain):
+    for _, answer in answered(key, plain):
+        for one in answer.findings:
+            if one.level != "note":
+                assert len(one.text.split()) <= 25, one.text
+                assert numbers(one.text) <= 4, one.text
+
+
+LONG = "Old upper cabin 3 shower"  # as long as a name may be, five words
+FAR = (("pump", "the upper fork of it all", "140 m", "8 m", "pe100-sdr11/25"),)
+TAPS = (
+    (LONG, FAR[0][1], "shower", "1", "1"),
+    ("The wash-house hose 2 of", FAR[0][1], "hose", "0", "1"),
+    ("A hose for the top bed 4", FAR[0][1], "hose", "0", "1"),
+)
+SITES = [{}, {"pump": "small", "set": "3 bar"}, {"set": "0.5 bar"}, {"set": "1.2 bar"}]
+
+
+@pytest.mark.parametrize("taps", [TAPS, TAPS[:2], (*TAPS, ("Bed 5", *TAPS[1][1:]))])
+@pytest.mark.parametrize("texts", SITES)
+def test_a_verdict_is_as_short_where_names_are_long(texts, taps):
+    rows = {"runs": row_text.encode(FAR), "taps": row_text.encode(taps)}
+    answer = asking.answer(sheet("keep_up", True), **rows, **texts)
+    assert len(answer.verdict.sentence.split()) <= 25, answer.verdict.sentence
+
+
 # Links ------------------------------------------------------------------------------------------
 
 
@@ -98,6 +167,41 @@ def test_a_fix_opens_on_what_was_asked_and_not_on_the_example(key, system, texts
 
 def _text_of(answer, link):
     return next(fix.text for fix in answer.fixes if fix.link is link)
+
+
+# Fixes ------------------------------------------------------------------------------------------
+
+
+def bad(answer, *ranks):
+    """{(key, place)} of what is wrong or only just right; of some ranks alone."""
+    found = (one for one in answer.findings if one.level != "note")
+    return {(one.key, one.at) for one in found if not ranks or one.rank in ranks}
+
+
+KNOWN = ("harm", "cannot", "weak")
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_a_fix_followed_reaches_works_or_says_what_it_leaves(key, plain):
+    for state, answer in answered(key, plain):
+        single = len({kind for kind, _ in bad(answer, *KNOWN)}) == 1
+        for fix in answer.fixes:
+            if fix.link is None:
+                continue
+            for opened in any_supply.ways_to_open(fix.link, state.system, plain):
+                after = work(sheet(key, plain), opened).answer
+                said = ("Still to put right" in fix.text, "Still not checked" in fix.text)
+                left = (bool(bad(after, *KNOWN)), bool(bad(after, "unchecked")))
+                assert said == left, (fix.text, bad(after), state)
+                assert after.verdict.word == "Works" or left != (False, False)
+                assert not (single and left[0]), (fix.text, state)
+                assert len(bad(after, *KNOWN)) < len(bad(answer, *KNOWN) or {1}), fix.text
+
+
+@pytest.mark.parametrize("key, plain", SHEETS)
+def test_whatever_is_wrong_has_a_fix_or_a_sentence_that_says_there_is_none(key, plain):
+    for state, answer in answered(key, plain):
+        assert bool(answer.fixes) or not bad(answer, *KNOWN), state
 
 
 # Heat -------------------------------------------------------------------------------------------

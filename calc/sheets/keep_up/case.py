@@ -24,6 +24,7 @@ from calc.site.supply import (
     Supply,
     TankRow,
     named,
+    row_faults,
 )
 
 if TYPE_CHECKING:
@@ -63,10 +64,26 @@ def supply_of(values: Values) -> Supply:
         values.relief == "yes",
         values.tank,
     )
-    if values.ask == "few":
-        return _few(source, values)
-    return Supply(
-        source,
+    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+
+
+def check_rows(values: Values) -> None:
+    """The faults of rows that were read, where something else could not be read.
+
+    Raises InputErrors named by the form's rows and cells.
+    """
+    tables = (values.numbers.get(key) for key in _TABLES.values())
+    if any(table is None for table in tables):
+        return  # not asked, or one could not be read at all: what names its points may be right
+    faults = row_faults(*_rows(values))
+    if faults:
+        raise InputErrors(named(one, field_of(one.name, "rows")) for one in faults)
+
+
+def _rows(
+    values: Values,
+) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
+    return (
         tuple(_section(row) for row in values.runs),
         tuple(_outlet(row) for row in values.taps),
         tuple(TankRow(row.name, row.up) for row in values.tanks),
@@ -275,6 +292,12 @@ class Case:
     def cause(self) -> Cause:
         """Why the main outlet gets too little."""
         return cause_of(self)
+
+    @property
+    def cause_known(self) -> str:
+        """Kind of the ``cause`` where the main outlet gets too little, else ""."""
+        tap = self.main
+        return self.cause.kind if tap is not None and tap.level in ("stop", "care") else ""
 
     @property
     def held(self) -> bool:

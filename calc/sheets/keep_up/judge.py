@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
+MOST_WORDS = 25  # of a verdict; our choice
 SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
 RANKS = {
     "over-rating": "harm", "too-hot": "harm", "shut-off-over-rating": "harm",
@@ -43,6 +44,8 @@ def signs(case: Case) -> tuple[Trouble, ...]:
     found += [*_tanks(case), *_shapes(case), *_cautious(case)]
     if case.supply.source.relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
+    # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
+    found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
     seen, kept = set(), []
     for one in found:
         # equal pumps in parallel and outlets of one kind of pipe are told of once
@@ -129,6 +132,11 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     ]  # fmt: skip
 
 
+def settled_by_tank(case: Case) -> bool:
+    """Whether a pressure tank would settle what is found of a small draw."""
+    return any(small.least_known is not None for small, _ in small_draws(case))
+
+
 def _tanks(case: Case) -> Iterator[Trouble]:
     for level in case.after.network.levels:
         flow = case.after.supplied[level.name]
@@ -176,6 +184,9 @@ def rank_of(case: Case, one: Trouble) -> str:
     """The rank of a sign's finding."""
     if one.kind == KEY:
         return next(small.judged[1] for small, _ in small_draws(case))
+    # a pipe too hot under no pressure cannot burst: only whether it keeps its shape is open
+    if one.kind == "too-hot" and one.level == "care":
+        return "unchecked"
     return RANKS.get(one.kind, "weak")
 
 
@@ -185,7 +196,8 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
         return _short(case, tap, one, reader)
     pipe = case.pipe_of(one.row)
     if one.kind == "too-hot" and pipe is not None:
-        return hot_words(pipe, case.after.network.heat_k, reader)
+        named = "The suction pipe" if one.row == SUCTION else "The pipe"
+        return hot_words(pipe, case.after.network.heat_k, reader, named)
     if one.kind == "cautious-heat" and pipe is not None:
         return pipe.heat_note
     if one.kind == KEY:
@@ -204,8 +216,8 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
 def _small_draw(case: Case, reader: Reader) -> str:
     (small, name), *_ = small_draws(case)
     tap = next(tap for tap in case.taps if tap.name == name)
-    one = f"One of {name}" if tap.row.after > 1 else name
-    found = small_draw_finding(small, f"{one} alone draws", reader)
+    draws = f"One of {name} draws" if tap.row.after > 1 else f"{name} alone draws"
+    found = small_draw_finding(small, draws, reader)
     return found.text if found is not None else ""
 
 
@@ -213,35 +225,43 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
     got, needed = reader.apart(max(one.value or 0.0, 0.0), one.limit or 0.0, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
-    told = f"{blamed(case, tap)}pressure at {tap.name} is {got}"
-    told = told[0].upper() + told[1:]
+    told = f"pressure at {tap.name} is {got}"
+    begins = beginnings(case, tap) if blamed(case, tap) else [""]
     if one.level == "care":
         more = "just what is" if got == needed else f"little more than the {needed}"
-        return f"{told}, {more} needed."
+        return _shortest(begins, [f"{told}, {more} needed."])
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
     cause = cause_words(case.cause, case, reader)
-    return f"{told}; {needed} is needed: {cause}."
+    told = f"{told}; {needed} is needed"
+    return _shortest(begins, [f"{told}: {cause}.", f"{told}."])
 
 
-def also_open(case: Case, tap: Tap) -> str:
-    """ "with Wash-house hose open, ": up to two of the others that open."""
+def _shortest(begins: list[str], told: list[str]) -> str:
+    """The first of the ways to begin and to go on, fullest first, that a verdict has room for."""
+    ways = [begin + rest for rest in told for begin in begins]
+    text = next((way for way in ways if len(way.split()) <= MOST_WORDS), ways[-1])
+    return text[0].upper() + text[1:]
+
+
+def beginnings(case: Case, tap: Tap) -> list[str]:
+    """Ways to say what else opens: "with Wash-house hose open, ", by number, or not at all."""
     others = [other.name for other in case.opened if other.name != tap.name]
     if not others:
-        return ""
-    if len(others) > 2:
-        return f"with {others[0]} and {len(others) - 1} more open, "
-    return f"with {' and '.join(others)} open, "
+        return [""]
+    several = f"with {others[0]} and {len(others) - 1} more open, "
+    named = several if len(others) > 2 else f"with {' and '.join(others)} open, "
+    counted = f"with {len(others)} more open, " if others[1:] else "with one more open, "
+    return [named, counted, ""]
 
 
-def blamed(case: Case, tap: Tap) -> str:
-    """``also_open`` where that is why an outlet has too little; "" where it had before too."""
+def blamed(case: Case, tap: Tap) -> bool:
+    """Whether what else opens is why an outlet has too little: not where it had before too."""
     if tap.before.open:
         levels = (*LEVELS, "")
         was = practice.enough(tap.before.pressure_pa, tap.after.wanted_pa, tap.best_pa)
-        return also_open(case, tap) if levels.index(was) > levels.index(tap.level) else ""
-    alone = tap is not case.main or case.cause.kind in HEIGHTS
-    return "" if alone else also_open(case, tap)
+        return levels.index(was) > levels.index(tap.level)
+    return tap is case.main and case.cause.kind not in HEIGHTS
 
 
 def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
@@ -259,9 +279,9 @@ def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
 
 def _no_water(case: Case, one: Trouble, _value: str, _limit: str) -> str:
     tap = next(tap for tap in case.taps if tap.name == one.row)
-    others = blamed(case, tap)
-    if tap is not case.main or others:
-        return f"{others}no water reaches {one.row}."
+    begins = beginnings(case, tap) if blamed(case, tap) else [""]
+    if tap is not case.main or begins != [""]:
+        return _shortest(begins, [f"no water reaches {one.row}."])
     kind, row = case.cause.kind, case.cause.row
     why = {
         "lift": "the pump is too weak for this height",
@@ -342,15 +362,15 @@ def told(case: Case, reader: Reader) -> str:
         return f"Nothing is open: static pressure at the pump is {static}."
     after = reader.show(max(0.0, tap.after.pressure_pa), "pressure")
     flow = reader.show(tap.after.flow_m3s, "flow")
-    others = also_open(case, tap)
-    if not others:
+    begins = beginnings(case, tap)
+    if begins == [""]:
         return f"Every open outlet gets enough: the least, {tap.name}, {after} and {flow}."
     before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
     if tap.before.open and tap.drop > 1.0 and before != after:
         told = f"pressure at {tap.name} drops from {before} to {after}, which is enough"
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
-    return f"{others[0].upper()}{others[1:]}{told}."
+    return _shortest(begins, [f"{told}."])
 
 
 def cautions(case: Case) -> tuple[str, ...]:

@@ -7,11 +7,10 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page import row_text
 from calc.page.answer import Link
-from calc.page.fields import UNKNOWN, Number
-from calc.page.state import filled_rows
+from calc.page.fields import Number
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
-from calc.sheets.parts.carry import exact, usual
+from calc.sheets.parts.carry import exact
 from calc.site.supply import SUCTION
 from calc.units import Reader, parse
 
@@ -58,7 +57,7 @@ def _suction(case: Case, reader: Reader) -> dict[str, str]:
 
 
 def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
-    """Every field as a link holds it; what needs no saying left out."""
+    """Every field, whatever the defaults: what a link leaves out the example or a site fills."""
     source, found = supply.source, {"ask": "rows"}
     pump = next((key for key, pump in PUMPS.items() if pump is source.pump), "own")
     found |= {"pump": pump, "drive": values.drive}
@@ -77,17 +76,13 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         "relief": "yes" if source.relief else "no",
         "tank": exact(source.tank_m3, "volume", reader),
     }
-    system = reader.system
-    found = {k: v for k, v in found.items() if v != usual("keep_up", k, system)}
     for field, cells in (
         (RUNS, [_section_cells(row) for row in supply.sections]),
         (TAPS, [_outlet_cells(row) for row in supply.outlets]),
         (TANKS, [(row.name, row.level_m) for row in supply.tanks]),
     ):
-        text = _table_text(field, cells, reader)
-        if text != _standard(field.key, system)[0]:
-            found[field.key] = text
-    return found or {"ask": "rows"}
+        found[field.key] = _table_text(field, cells, reader)
+    return found
 
 
 def _section_cells(row: SectionRow) -> tuple[Any, ...]:
@@ -101,33 +96,24 @@ def _outlet_cells(row: OutletRow) -> tuple[Any, ...]:
 
 
 def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -> str:
-    columns = _standard(field.key, reader.system)[1]
+    usual = _standard(field.key, reader.system)
     cells = (
         [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
         for row in table
     )
-    return row_text.encode(_trimmed(row, columns) for row in cells)
+    return row_text.encode(_trimmed(row, usual) for row in cells)
 
 
 @lru_cache
-def _standard(key: str, system: str) -> tuple[str | None, list[str]]:
-    """(default rows as a link writes them, which may leave them out, each column's default)."""
-    field, reader = _TABLES[key], Reader(system)
-    columns = [_as_cell(c, c.default(system), reader) for c in field.columns]
-
-    def written(text: str) -> str:
-        rows = (
-            [_as_cell(c, cell, reader) for c, cell in zip(field.columns, row, strict=True)]
-            for row in filled_rows(field, text, system)
-        )
-        return row_text.encode(_trimmed(row, columns) for row in rows)
-
-    return usual("keep_up", key, system, written), columns
+def _standard(key: str, system: str) -> list[str]:
+    """Each column's default as a link writes it."""
+    reader = Reader(system)
+    return [_as_cell(c, c.default(system), reader) for c in _TABLES[key].columns]
 
 
-def _trimmed(cells: list[str], columns: list[str]) -> list[str]:
+def _trimmed(cells: list[str], usual: list[str]) -> list[str]:
     """Without what is only its column's default at the end."""
-    while len(cells) > 1 and cells[-1] == columns[len(cells) - 1]:
+    while len(cells) > 1 and cells[-1] == usual[len(cells) - 1]:
         cells = cells[:-1]
     return cells
 
@@ -135,8 +121,6 @@ def _trimmed(cells: list[str], columns: list[str]) -> list[str]:
 def _as_cell(column: object, text: str, reader: Reader) -> str:
     if not isinstance(column, Number) or not text:
         return text
-    if text.strip() == UNKNOWN:
-        return ""  # as a cell that is not known is written
     return exact(parse(text, column.quantity).value, column.quantity, reader)
 
 

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
+from calc import practice
 from calc.page.fields import Number
 from calc.pipe import pipes
 from calc.sheets.keep_up.rows import LIFT_M, RUNS, SET_PA, SUCTION_M, TANKS
@@ -50,6 +51,19 @@ def _span(table: Rows, key: str) -> tuple[float, float]:
     column = table.column(key)
     assert isinstance(column, Number)
     return column.low, column.high
+
+
+def repair(old: Supply, new: Supply) -> bool:
+    """Whether no pipe section went up more sizes than a repair does."""
+    pairs = zip(old.sections, new.sections, strict=False)
+    return all(_sizes_up(one.pipe, other.pipe) <= practice.MOST_SIZES_UP for one, other in pairs)
+
+
+def _sizes_up(old: Pipe, new: Pipe) -> int:
+    if old.kind != new.kind:
+        return 0
+    sizes = [one.size for one in pipes.sizes(old.kind)]
+    return sizes.index(new.size) - sizes.index(old.size)
 
 
 def with_sections(supply: Supply, changed: dict[int, dict[str, Any]]) -> Supply:

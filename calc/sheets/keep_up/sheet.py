@@ -9,17 +9,18 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
-from calc.sheets.keep_up.case import solved, supply_of
+from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.drawing import draw
-from calc.sheets.keep_up.fixes import SHORT, tried
+from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.rows import LIFT_M, PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
+from calc.sheets.keep_up.rows import PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
     pressure_tank,
     relief_valve,
+    suction_lift,
     water_temperature,
 )
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
@@ -71,16 +72,7 @@ FIELDS = (
     replace(RUNS, when=ROWS),
     replace(TAPS, when=ROWS),
     replace(TANKS, when=ROWS, group=HILL),
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        *LIFT_M,
-        help="Lowest water up to the pump. Water above it: a minus sign",
-        group=SOURCE,
-    ),
+    suction_lift(9.0, SOURCE),
     Number(
         "suctionlong",
         "Suction pipe length",
@@ -122,8 +114,10 @@ def solve(values: Values, reader: Reader) -> Answer:
 
     def later() -> dict[str, Any]:
         changes = tried(case, reader)
+        none = none_words(case, changes, reader)
+        said = (Fix(none),) if none else ()
         return {
-            "fixes": tuple(_fix(change, case, values, reader) for change in changes),
+            "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
         }
 
@@ -143,7 +137,8 @@ def solve(values: Values, reader: Reader) -> Answer:
 
 def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
     name = case.main.name if case.main else ""
-    return Fix(change.text(name, reader), fixed(values, change.supply, reader))
+    link = fixed(values, change.supply, reader) if change.fixes else None
+    return Fix(change.text(name, reader), link)
 
 
 def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:
@@ -158,6 +153,7 @@ SHEET = Sheet(
     "Will it keep up?",
     FIELDS,
     solve,
+    check=check_rows,
     folded=(HILL, SOURCE),
     cautions=(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",

@@ -45,7 +45,8 @@ class Search(Generic[C]):
 
     judged: everything found of a case; changes: (case, key of a finding) -> what is tried for it,
     the likely cheapest first; linked: the link that opens a case; gives: what a case gives, as a
-    sentence; fixable: of an unchecked finding, whether a change can settle it.
+    sentence; fixable: of an unchecked finding, whether a change can settle it; enough: whether
+    the fixes last asked for leave nothing wrong.
     """
 
     judged: Callable[[C], Iterable[Finding]]
@@ -53,6 +54,8 @@ class Search(Generic[C]):
     linked: Callable[[C], Link | None]
     gives: Callable[[C], str]
     fixable: Callable[[C, Finding], bool] = lambda _case, _finding: False
+    enough: bool = False
+    _first: set[str] = field(default_factory=set, repr=False)
     _left: int = field(default=MOST_JUDGED, repr=False)
     _best: tuple[int, tuple[Tried[C], ...]] = field(default=(0, ()), repr=False)
 
@@ -66,10 +69,13 @@ class Search(Generic[C]):
             kept.setdefault(one.way, one)
             if len(kept) == MOST_FIXES:
                 break
+        self.enough = bool(kept)
         if kept:
             return tuple(self._fix((one,)) for one in kept.values())
-        self._best = (len(_keys(wrong)), ())
-        steps = self._together(case, (), MOST_TOGETHER) or self._best[1]
+        self._first, self._best = set(_keys(wrong)), (len(_known(wrong)), ())
+        steps = self._together(case, (), MOST_TOGETHER)
+        self.enough = steps is not None
+        steps = steps or self._best[1]
         return (self._fix(steps),) if steps else ()
 
     def wrong(self, case: C) -> tuple[Finding, ...]:
@@ -100,8 +106,9 @@ class Search(Generic[C]):
         wrong = _keys(found)
         if not wrong:
             return done
-        if len(wrong) < self._best[0]:
-            self._best = (len(wrong), done)
+        known = len(_known(found))
+        if known < self._best[0] and self._first >= set(wrong):
+            self._best = (known, done)
         for key in wrong if more else ():
             for one in self.changes(case, key):
                 if self._left <= 0:
@@ -111,7 +118,8 @@ class Search(Generic[C]):
                 self._left -= 1
                 left, unsure = self._looked(one.case)
                 after = set(_keys(left))
-                if key in after or not after <= set(wrong) or not unsure <= unknown:
+                # what was hidden by a fault may come up: it is put right in its turn
+                if key in after or len(after) > len(wrong) or not unsure <= unknown:
                     continue
                 steps = self._together(one.case, (*done, one), more - 1)
                 if steps is not None:
@@ -130,6 +138,10 @@ class Search(Generic[C]):
             left_words(self.judged(case)),
         ]
         return Fix(" ".join(part for part in parts if part), self.linked(case))
+
+
+def _known(found: Sequence[Finding]) -> list[str]:
+    return _keys([one for one in found if one.rank != "unchecked"])
 
 
 def _keys(found: Sequence[Finding]) -> list[str]:

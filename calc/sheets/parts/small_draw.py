@@ -142,5 +142,5 @@ def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
         return f"{below}: it starts up to {number} times an hour; {most} are allowed."
     passes = tank_words(small, reader)
     if passes:
-        return f"{below}; starts are not checked: a {passes} pressure tank would pass."
+        return f"{below}; not checked: a {passes} pressure tank would pass."
     return f"{below}: it starts again and again."

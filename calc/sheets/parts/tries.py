@@ -15,7 +15,7 @@ from calc.errors import InputError
 from calc.page.answer import Link
 from calc.page.findings import Fix, ranked
 from calc.page.form import read_values
-from calc.page.state import State
+from calc.page.state import State, hidden_keys
 from calc.sheets.parts.carry import texts
 
 if TYPE_CHECKING:
@@ -78,8 +78,17 @@ class Form:
 
     def link(self, changed: Mapping[str, str]) -> Link:
         """The sheet with these texts changed, and every other as it stands."""
-        said = texts(self.sheet.key, self.values, self.reader, **changed)
-        return Link(TRY, self.sheet.key, said)
+        return Link(TRY, self.sheet.key, self._texts(changed))
+
+    def _texts(self, changed: Mapping[str, str]) -> dict[str, str]:
+        """Texts of every field that then shows: a site would fill what is left out."""
+        found = texts(self.sheet.fields, self.values, **changed)
+        hidden = hidden_keys(self.sheet, State(self.reader.system, found))
+        return {
+            entry.key: found.get(entry.key, entry.default(self.reader.system))
+            for entry in self.sheet.fields
+            if entry.key not in hidden
+        }
 
     def _wrong(self, values: Values) -> tuple[Finding, ...]:
         """What is worse than a note, the worst first."""
@@ -107,8 +116,7 @@ class Form:
 
     def _read(self, changed: Mapping[str, str]) -> Values | None:
         """The form as the page reads it from a link; None where it does not take that."""
-        said = texts(self.sheet.key, self.values, self.reader, **changed)
-        return read_values(self.sheet, State(self.reader.system, said))
+        return read_values(self.sheet, State(self.reader.system, self._texts(changed)))
 
     def _together(self) -> list[Change]:
         """Changes made one after the other, each for the worst of what is then wrong.

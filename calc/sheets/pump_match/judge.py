@@ -70,7 +70,7 @@ def _set(case: Case, reader: Reader) -> Iterator[Finding]:
             "stop",
             "runs-on",
             f"The pump never reaches its set pressure of {pressure}: it makes {most} at most, and "
-            "would run on against a closed valve and overheat.",
+            "would run on against a closed valve.",
             "harm",
         )
 

@@ -26,7 +26,8 @@ SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
 SHALLOW = 0.1  # m, the least height of water above a pump worth naming
 LOWEST = -5.0  # m; to set a pump deeper, for a pipe's sake, is no repair; our choice
 SUCKS = frozenset({"npsh", "npsh-margin"})
-KIND = frozenset({"vacuum-collapse", "too-hot", "over-rating"})  # against which no size helps
+HEAT = frozenset({"too-hot", "over-rating"})
+KIND = HEAT | {"vacuum-collapse"}  # against which no size helps
 PIPE = SUCKS | KIND | {"fast"}
 HEIGHT = SUCKS | {"lift-practice", "vacuum-collapse"}
 
@@ -34,6 +35,9 @@ HEIGHT = SUCKS | {"lift-practice", "vacuum-collapse"}
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
     """The likely best first; a submersible pump last, which has none of these faults."""
     yield from _foot_valve()
+    if case.line.heat_k > case.line.temperature_k:
+        text = "Bury or shade the suction pipe, so that it gets no hotter than its water."
+        yield Change(text, HEAT, {"hottest": ""})
     yield from _pipe(case, reader)
     yield from _strainer(case, reader)
     yield from _less(case, reader)

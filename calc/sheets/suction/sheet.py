@@ -8,7 +8,13 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    suction_lift,
+    water_temperature,
+)
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.sheets.suction import fixes, judge, show
@@ -24,16 +30,7 @@ STRAINER = Unknown(
 )
 
 FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        50.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-    ),
+    suction_lift(50.0),
     Number(
         "length",
         "Length of suction pipe",
@@ -133,6 +130,7 @@ FIELDS = (
         group=FITTINGS,
         unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
+    hottest_pipe(group=FITTINGS),
 )
 
 
