@@ -54,10 +54,12 @@ def _rows(rng):
     )
 
 
-def opened(link, system):
-    """The ``Outcome`` of the page that a link leads to, through its address."""
+def opened(link, sheet, state):
+    """The ``Outcome`` of the page that a link of an answer leads to, through its address."""
     target = find_sheet(link.sheet)
-    reading = site_link.read(fragment(target, link.values, system), target)
+    before = state if target is sheet else None
+    text = fragment(target, link.values, state.system, before=before)
+    reading = site_link.read(text, target)
     assert reading.trusted and not reading.said, (link, reading.said)
     return work(target, reading.state)
 

@@ -17,6 +17,7 @@ from calc.page.findings import Fix, ranked
 from calc.page.form import read_values
 from calc.page.state import State, hidden_keys
 from calc.sheets.parts.carry import texts
+from calc.sheets.parts.left_over import left_words
 
 if TYPE_CHECKING:
     from calc.page.fields import Sheet
@@ -167,8 +168,8 @@ class Form:
         return [self._fix(change, self._left(change) or ())]
 
     def _fix(self, change: Change, left: tuple[Finding, ...]) -> Fix:
-        remains = f" Then this remains: {left[0].text}" if left else ""
-        return Fix(f"{change.text}{remains}", self.link(change.texts) if change.texts else None)
+        said = " ".join(part for part in (change.text, left_words(left)) if part)
+        return Fix(said, self.link(change.texts) if change.texts else None)
 
 
 def _all_texts(made: Iterable[Change]) -> dict[str, str]:
