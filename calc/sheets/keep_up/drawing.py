@@ -8,7 +8,7 @@ from calc.network.parts import Device, Reducer
 from calc.page.hill.draw import drawn
 from calc.page.hill.scene import Cause, Column, Pipe, Scene, Source, Stop
 from calc.sheets.keep_up.cause import between
-from calc.sheets.keep_up.judge import also_open
+from calc.sheets.keep_up.judge import beginnings, blamed
 from calc.site.supply import PUMP
 
 if TYPE_CHECKING:
@@ -211,7 +211,7 @@ def _weak(case: Case, reader: Reader) -> str:
     needs = reader.show(tap.after.wanted_pa, "pressure", 2)
     after = reader.show(max(0.0, tap.after.pressure_pa), "pressure", 2)
     why = next(iter(_causes(case, reader).items()), None)
-    others = also_open(case, tap)
+    others = beginnings(case, tap)[0] if blamed(case, tap) else ""
     told = f"{others}{tap.name} is too weak: {after}, and it needs {needs}"
     if why is not None:
         where, cause = why
