@@ -95,7 +95,7 @@ def work_out(request: Data) -> Data:
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        address = addresses(state.system, outcome.example, *where, carried)
+        address = addresses(sheet, state, outcome.example, *where, carried)
         reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}

@@ -7,6 +7,7 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
@@ -14,7 +15,7 @@ from typing import TYPE_CHECKING
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
 from calc.page.entries import beyond, enter, name, read
-from calc.page.fields import Rows
+from calc.page.fields import Number, Rows, Text
 from calc.page.given import Assumed, Given, assumed, given, row_words
 from calc.page.state import (
     State,
@@ -24,12 +25,13 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
+from calc.reading import seen
 from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
     from typing import Any
 
-    from calc.page.fields import Field, Sheet
+    from calc.page.fields import Cell, Field, Sheet
     from calc.reading import Parsed
 
 
@@ -99,21 +101,29 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
     state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
     answer = None
-    if not errors:
-        try:
+    try:
+        if not errors:
             answer = sheet.solve(values, reader)
             answer = answer if first else whole(answer)
-        except InputError as error:
-            for one in getattr(error, "errors", (error,)):
-                name = sheet.arguments.get(one.name or "", one.name)
-                key = _known(name or "", sheet, hidden, state)
-                errors.setdefault(key, _sentence(one, sheet, key, reader, state))
+        elif sheet.check is not None:
+            sheet.check(values)
+    except InputError as error:
+        for one in getattr(error, "errors", (error,)):
+            name = sheet.arguments.get(one.name or "", one.name)
+            key = _known(name or "", sheet, hidden, state)
+            errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden | gone]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example,
         idle, given(shown, state),
     )  # fmt: skip
+
+
+def read_values(sheet: Sheet, state: State) -> Values | None:
+    """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
+    return None if errors else values
 
 
 def whole(answer: Answer) -> Answer:
@@ -189,8 +199,7 @@ def _read_row(
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
             f"there are {len(entry.columns)} columns"
         )
-        return Row(numbers, place)
-    for column, text in zip(entry.columns, row, strict=True):
+    for column, text in zip(entry.columns, row, strict=False):
         try:
             unit = state.units.get(f"{entry.key}.{column.key}")
             numbers[column.key], parsed = read(column, text, state.system, unit)
@@ -199,7 +208,17 @@ def _read_row(
         except InputError as error:
             where = row_words(entry, index, row)
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
+            numbers[column.key] = _stand_in(column, text, state.system)
     return Row(numbers, place)
+
+
+def _stand_in(column: Cell, text: str, system: str) -> Any:
+    """What ``Sheet.check`` meets for a cell that could not be read: a number that equals none."""
+    if isinstance(column, Text):
+        return seen(text)
+    if isinstance(column, Number):
+        return None if column.optional else math.nan
+    return read(column, column.default(system), system)[0]
 
 
 def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:
@@ -255,8 +274,9 @@ def _beyond(error: RangeError, sheet: Sheet, key: str, reader: Reader, state: St
     if quantity == error.quantity:
         menu = state.units.get(f"{table}.{column}" if column else table)
         unit = (QUANTITIES[quantity].unit(menu) if menu else None) or unit
-    else:
+    else:  # a choice stands for the number, or it is worked out from several
         own = _UNIT.sub("", error.name or "a number").replace("_", " ")
+        own = own if isinstance(entry, Number) else f"its {QUANTITIES[error.quantity].name}"
         label = f"{label}: {own}" if label else f"{own[:1].upper()}{own[1:]}"
     bound = error.low if error.value < error.low else error.high
     said = beyond(label, error.value, bound, error.quantity, unit)

@@ -6,11 +6,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
-from calc.page.entries import seen
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.row_text import decode
 from calc.page.state import filled_rows
-from calc.reading import split
+from calc.reading import seen, split
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
@@ -43,6 +42,7 @@ class Assumed:
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
+EMPTY = "as if left empty"  # reason where one that may be empty is not known
 STANDINGS = {
     "given": "",
     "assumed": "assumed by whoever made the link",
@@ -90,7 +90,7 @@ def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
             reason = state.reasons.get(entry.key) or reason
         if standing == "unknown":
             text = entry.unknown.text(state.system) if entry.unknown else ""
-            reason = (entry.unknown.reason if entry.unknown else "") or reason
+            reason = (entry.unknown.reason if entry.unknown else EMPTY) or reason
         elif not text.strip():
             continue
         found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))

@@ -273,9 +273,11 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
             f'<input type="text" inputmode="{_keyboard(column)}" class="{kind}" {common}{data}'
             f'{points} value="{escape(shown)}">'
         )
+    # said once, in the template: for ``marks.js`` to offer "I don't know"
+    unknown = isinstance(column, Number | Count) and column.unknown is not None and index is None
     return (
-        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}">'
-        f'<p class="sl-error" id="{place}-error"></p>{control}'
+        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}"'
+        f'{" data-unknown" if unknown else ""}><p class="sl-error" id="{place}-error"></p>{control}'
         f'<p class="sl-note" id="{place}-note"></p></td>'
     )
 

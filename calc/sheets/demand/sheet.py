@@ -60,6 +60,9 @@ FIELDS: tuple[Field, ...] = (
            unknown=Unknown("90 %", "90 %", COMMON)),
     Count("nursing", "Cows with a calf", 0, 0, 2000, group=ANIMALS, unknown=NONE),
     Count("dairy", "Dairy cows in milk", 0, 0, 2000, group=ANIMALS, unknown=NONE),
+    Number("others", "Water for other animals, a day", "daily", "0 L/day", "0 gal/day", 0.0, 0.05,
+           help="All of them together, pigs or a kennel; or of a kind with a figure of its own",
+           group=ANIMALS, unknown=NONE),
 )  # fmt: skip
 
 
