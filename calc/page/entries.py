@@ -59,7 +59,10 @@ def within(entry: Number, parsed: Parsed) -> bool:
 
 
 def _unknown(entry: Number | Count | Choice, system: str) -> str:
-    """The text to work with where the reader does not know; "" for none."""
+    """The text to work with where the reader does not know; "" for none, as for a field that may
+    be left empty."""
+    if entry.unknown is None and isinstance(entry, Number) and entry.optional:
+        return ""
     if entry.unknown is None:
         raise InputError("This one must be known: without it nothing can be worked out.")
     return entry.unknown.text(system)

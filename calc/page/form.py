@@ -25,7 +25,7 @@ from calc.page.state import (
     typed_over,
 )
 from calc.reading import seen
-from calc.units import Reader, parse
+from calc.units import QUANTITIES, Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -132,6 +132,12 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
     )  # fmt: skip
 
 
+def read_values(sheet: Sheet, state: State) -> Values | None:
+    """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
+    return None if errors else values
+
+
 def whole(answer: Answer) -> Answer:
     """The answer with what it works out later; a sheet of a test may answer with anything."""
     return answer.whole() if isinstance(answer, Answer) else answer
@@ -172,6 +178,7 @@ def _values(
 
 
 EXAMPLE = "from the example"  # reason of what nobody gave
+EMPTY = "as if left empty"  # reason where one that may be empty is not known
 ASKED = "The link can be read in two ways here. Enter what is meant."
 STANDINGS = {
     "given": "",
@@ -196,7 +203,7 @@ def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
             reason = state.reasons.get(entry.key) or reason
         if standing == "unknown":
             text = entry.unknown.text(state.system) if entry.unknown else ""
-            reason = (entry.unknown.reason if entry.unknown else "") or reason
+            reason = (entry.unknown.reason if entry.unknown else EMPTY) or reason
         elif not text.strip():
             continue
         found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
@@ -312,7 +319,10 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
         low, high, value = (
             reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
         )
-        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
+        what = value
+        if key and not isinstance(_entry(sheet, key), Number):  # a choice stands for the number
+            what = f"its {QUANTITIES[error.quantity].name}, {value},"
+        message = f"{label}: {what} is out of range; allowed: {low} to {high}."
         message = f"{message} {error.remedy}".strip()
     if "." not in key:
         return message
@@ -323,11 +333,16 @@ def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: 
 
 
 def _label(error: InputError, sheet: Sheet, key: str) -> str:
-    name, _, rest = key.partition(".")
-    if not name:
+    if not key:
         return _UNIT.sub("", error.name or "a number").replace("_", " ")
+    return _entry(sheet, key).label
+
+
+def _entry(sheet: Sheet, key: str) -> Field:
+    """The field or the column that a key of an error is about."""
+    name, _, rest = key.partition(".")
     column = rest.partition(".")[2]
-    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+    return _table(sheet, name).column(column) if column else sheet.field(name)
 
 
 def _table(sheet: Sheet, key: str) -> Rows:

@@ -148,6 +148,36 @@ def test_a_tank_that_never_refills_is_warned_of():
     assert "never fills again" not in warned(use="2000 L/day")
 
 
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize(
+    "texts",
+    [
+        {"bridge": "18 days"},
+        {"use": "2160 L/day"},
+        {"gives": "2 L/min", "own": "1 m³"},
+        {"own": "2 m³", "height": "10 m"},
+        {"height": "15 m"},
+        {"height": "70 m"},
+        {"well": "0.3 L/min", "gives": "0.4 L/min"},
+        {"gives": "0 L/min"},
+    ],
+)
+def test_every_fix_leaves_nothing_wrong_as_typed(system, texts):
+    found = answer(system, **texts)
+    assert found.verdict.level != "good" and any(fix.link for fix in found.fixes)
+    for fix in found.fixes:
+        if fix.link:
+            assert answer(system, **fix.link.values).verdict.level == "good", fix.text
+
+
+def test_a_tank_that_lasts_a_little_less_than_asked_is_not_said_to_last_as_long():
+    enough = figures(bridge="3 days")["Tank needed"]
+    found = answer(bridge="3 days", own=f"{enough * 0.9999} m³")
+    lasts, asked = re.search(r"lasts ([\d.]+) days .* asked for ([\d.]+)", found.verdict.sentence
+                             ).groups()  # fmt: skip
+    assert float(lasts) < float(asked)
+
+
 def test_a_slow_refill_is_warned_of():
     assert re.search(r"takes \d+ fair days", warned(use="2000 L/day"))
     assert "fair days to fill again" not in warned()
