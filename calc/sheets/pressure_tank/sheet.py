@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import altitude
-from calc.sheets.pressure_tank import judge, show
+from calc.sheets.pressure_tank import judge, picture, show
 from calc.sheets.pressure_tank.case import Case, case
 from calc.units import HOUR
 
@@ -65,6 +65,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         fixes=tuple(judge.fixes(values, found, reader)),
         cautions=judge.cautions(found, reader),
         links=judge.links(values, reader),
+        drawings=picture.draw(values, found, reader),
         **parts(values, found, reader),
     )
 

@@ -10,7 +10,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
-from calc.sheets.suction import judge, show
+from calc.sheets.suction import judge, picture, show
 from calc.sheets.suction.case import FURTHEST_UP, read
 
 if TYPE_CHECKING:
@@ -147,6 +147,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=(show.sizes(case),),
         charts=(show.chart(case, reader),),
         links=judge.links(case, values, reader),
+        drawings=(picture.draw(case, reader),),
         cautions=judge.cautions(case, reader),
     )
 

@@ -10,7 +10,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, usual, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
-from calc.sheets.surge import judge, show
+from calc.sheets.surge import judge, picture, show
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, case_of
 
 if TYPE_CHECKING:
@@ -62,6 +62,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         steps=show.steps(case),
         tables=show.tables(case),
         charts=(show.chart(case),),
+        drawings=(picture.draw(case, reader),),
         links=judge.links(values, reader),
         cautions=judge.cautions(case),
     )
