@@ -16,7 +16,7 @@ from calc.errors import InputError
 from calc.page import charts, render, row_text
 from calc.page.entries import within
 from calc.page.fields import UNKNOWN, Number, Rows
-from calc.page.form import work
+from calc.page.form import rest, work
 from calc.page.state import State, filled_rows, hidden_keys
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
@@ -75,7 +75,7 @@ def work_out(request: Data) -> Data:
     sheet, state = find_sheet(request["sheet"]), _state(request)
     site = request.get("site") or {}
     carried = (site.get("text", ""), site.get("way", ""))
-    outcome = work(sheet, state)
+    outcome = _outcome(sheet, state, request.get("phase", ""))
     reply = {
         "errors": outcome.errors,
         "notes": {key: note for key, note in outcome.notes.items() if note},
@@ -90,14 +90,27 @@ def work_out(request: Data) -> Data:
             for one in outcome.assumed
         ],
         "example": outcome.example,
+        "more": outcome.answer is not None and outcome.answer.later is not None,
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        address = addresses(state.system, outcome.example, *where, carried)
+        address = addresses(sheet, state, outcome.example, *where, carried)
         reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply
+
+
+_LAST: list[tuple[str, State, Outcome]] = []  # what was worked out first, at most one
+
+
+def _outcome(sheet: Sheet, state: State, phase: str) -> Outcome:
+    """phase: "first" leaves out what may come later, "rest" is the same with it, "" is all."""
+    if phase == "rest" and _LAST and _LAST[0][:2] == (sheet.key, state):
+        return rest(_LAST[0][2])
+    outcome = work(sheet, state, first=phase == "first")
+    _LAST[:] = [(sheet.key, state, outcome)] if phase == "first" else []
+    return outcome
 
 
 def _tidied(sheet: Sheet, state: State) -> dict[str, dict[str, str]]:

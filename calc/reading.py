@@ -50,6 +50,18 @@ class Parsed:
     own: bool = False
 
 
+def seen(text: str) -> str:
+    """A text without the signs that show nothing or turn the way of writing round.
+
+    Lines and tabs stay.  What is left of "\\u200b" is "".
+    """
+    return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
+
+
+def _is_space(sign: str) -> bool:
+    return sign.isspace() and sign > "\x9f"  # a no-break space, but no control character
+
+
 def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
     """Read ``text`` as a ``quantity``; a unit in the text wins over ``unit_symbol``.
 

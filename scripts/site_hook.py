@@ -159,7 +159,7 @@ def printed(sheet, system, base, flat):
     if outcome.answer is None:
         raise ValueError(f"the {system} example of {sheet.key} does not work out: {outcome.errors}")
     drawings = {c.key: _svg(charts.spec(c, outcome.reader)) for c in outcome.answer.charts}
-    html = render.answer(outcome, addresses(system, outcome.example, base, flat))
+    html = render.answer(outcome, addresses(sheet, State(system), outcome.example, base, flat))
     return DRAWING.sub(lambda found: found[1] + drawings[found[2]] + found[3], html)
 
 

@@ -15,7 +15,7 @@ def ask(op, key, **more):
 
 
 def test_a_fault_of_the_code_is_said_in_a_sentence(monkeypatch, capsys):
-    def fault(*_):
+    def fault(*_, **_how):
         raise ZeroDivisionError("float division by zero")
 
     monkeypatch.setattr(bridge, "work", fault)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Text
+from calc.reading import seen
 from calc.units import Parsed, Reader, number_text, parse, plain_number
 
 if TYPE_CHECKING:
@@ -35,18 +36,6 @@ def read(
         return None, None
     parsed = _read_number(entry, text, Reader(system), symbol)
     return min(max(parsed.value, entry.low), entry.high), parsed
-
-
-def seen(text: str) -> str:
-    """A text without the signs that show nothing or turn the way of writing round.
-
-    Lines and tabs stay.  What is left of "\\u200b" is "".
-    """
-    return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
-
-
-def _is_space(sign: str) -> bool:
-    return sign.isspace() and sign > "\x9f"  # a no-break space, but no control character
 
 
 def _read_number(entry: Number, text: str, reader: Reader, symbol: str | None) -> Parsed:

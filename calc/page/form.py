@@ -7,13 +7,14 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 
 from __future__ import annotations
 
+import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
-from calc.page.entries import read, seen
+from calc.page.entries import read
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.state import (
     State,
@@ -23,13 +24,14 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
+from calc.reading import seen
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
     from typing import Any
 
-    from calc.page.fields import Field, Sheet
+    from calc.page.fields import Cell, Field, Sheet
     from calc.reading import Parsed
 
 
@@ -101,27 +103,43 @@ class Outcome:
     idle: frozenset[str] = frozenset()  # keys of fields that rows replace
 
 
-def work(sheet: Sheet, state: State) -> Outcome:
-    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
+def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
+    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input.
+
+    first: without what the sheet's answer works out ``later``; ``rest`` adds it.
+    """
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
     state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
     answer = None
-    if not errors:
-        try:
+    try:
+        if not errors:
             answer = sheet.solve(values, reader)
-        except InputError as error:
-            for one in getattr(error, "errors", (error,)):
-                name = sheet.arguments.get(one.name or "", one.name)
-                key = _known(name or "", sheet, hidden, state)
-                errors.setdefault(key, _sentence(one, sheet, key, reader, state))
+            answer = answer if first else whole(answer)
+        elif sheet.check is not None:
+            sheet.check(values)
+    except InputError as error:
+        for one in getattr(error, "errors", (error,)):
+            name = sheet.arguments.get(one.name or "", one.name)
+            key = _known(name or "", sheet, hidden, state)
+            errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden | gone]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example,
         idle,
     )  # fmt: skip
+
+
+def whole(answer: Answer) -> Answer:
+    """The answer with what it works out later; a sheet of a test may answer with anything."""
+    return answer.whole() if isinstance(answer, Answer) else answer
+
+
+def rest(outcome: Outcome) -> Outcome:
+    """An ``Outcome`` of ``work(..., first=True)`` with what comes later."""
+    return outcome if outcome.answer is None else replace(outcome, answer=whole(outcome.answer))
 
 
 def _values(
@@ -244,8 +262,7 @@ def _read_row(
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
             f"there are {len(entry.columns)} columns."
         )
-        return Row(numbers, place)
-    for column, text in zip(entry.columns, row, strict=True):
+    for column, text in zip(entry.columns, row, strict=False):
         try:
             unit = state.units.get(f"{entry.key}.{column.key}")
             numbers[column.key], parsed = read(column, text, state.system, unit)
@@ -254,7 +271,17 @@ def _read_row(
         except InputError as error:
             where = f"{row_words(entry, index, row)}, {column.label.lower()}"
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
+            numbers[column.key] = _stand_in(column, text, state.system)
     return Row(numbers, place)
+
+
+def _stand_in(column: Cell, text: str, system: str) -> Any:
+    """What ``Sheet.check`` meets for a cell that could not be read: a number that equals none."""
+    if isinstance(column, Text):
+        return seen(text)
+    if isinstance(column, Number):
+        return None if column.optional else math.nan
+    return read(column, column.default(system), system)[0]
 
 
 def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:

@@ -48,9 +48,10 @@ def answer(outcome: Outcome, address: Address) -> str:
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
-    more.append(_working(found.steps, reader))
+    if found.later is None:
+        more.append(_working(found.steps, reader))
     return (
-        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}"
+        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}{_later(found)}"
         f"{_assumed(outcome)}"
         f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
     )
@@ -80,6 +81,13 @@ def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
             words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
         lines.append(f'<p class="sl-fix">{words}</p>')
     return "".join(lines)
+
+
+def _later(found: Answer) -> str:
+    """In a fix's place while it is being looked for: only where something is wrong."""
+    if found.later is None or found.verdict.level == "good":
+        return ""
+    return '<p class="sl-fix sl-pending">Looking for a fix …</p>'
 
 
 def _assumed(outcome: Outcome) -> str:

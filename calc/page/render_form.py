@@ -9,7 +9,7 @@ from __future__ import annotations
 from html import escape
 from typing import TYPE_CHECKING
 
-from calc.page import row_text
+from calc.page import explain, row_text
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text, Unknown
 from calc.page.state import filled_rows
 from calc.units import QUANTITIES
@@ -48,7 +48,7 @@ def _field(entry: Field, prefix: str) -> str:
     same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
     return (
         f'<div class="sl-field" data-key="{escape(entry.key)}"{_when(entry)}{_follows(entry)}>'
-        f'<label for="{name}">{escape(entry.label)}</label>'
+        f'<label for="{name}">{escape(entry.label)}</label>{explain.beside(entry.label, name)}'
         f'<div class="sl-control">{control}{same}</div>{hint}'
         f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
     )
@@ -261,8 +261,11 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
             f'<input type="text" inputmode="{mode}" class="{kind}" {common}{data}{longest} '
             f'value="{escape(shown)}">'
         )
+    # said once, in the template: for ``marks.js`` to offer "I don't know"
+    unknown = isinstance(column, Number | Count) and column.unknown is not None and index is None
     return (
-        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}">{control}'
+        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}"'
+        f"{' data-unknown' if unknown else ''}>{control}"
         f'<p class="sl-note" id="{place}-note"></p><p class="sl-error" id="{place}-error"></p></td>'
     )
 

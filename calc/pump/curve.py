@@ -148,7 +148,7 @@ class Pump:
         top = self.head_at(flow)
         slowest = self._slowest(flow)
         bottom = self.head_and_slope(flow, slowest)[0]
-        remedy = "At full speed this is the most the pump gives at this flow."
+        remedy = "At full speed the pump gives no more head than this at this flow."
         _check_head(head, bottom, top, remedy)
         if head >= top:
             return 1.0

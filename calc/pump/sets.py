@@ -126,7 +126,9 @@ def duty(pump: Pump, system_head: Callable[[float], float], speed: float = 1.0) 
 
     most = pump.most_flow(speed)
     if spare(0.0) <= 0:
-        raise InputError("The pump's shut-off head is not above what the system takes at no flow.")
+        raise InputError(
+            "The pump's shut-off head is not above the head the system needs at no flow."
+        )
     if spare(most) >= 0:
         return Duty(most, pump.head_at(most, speed), True)
     flow = root(spare, 0.0, most, 1e-10 * most)

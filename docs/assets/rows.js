@@ -107,7 +107,7 @@
           cell.querySelector(".sl-error").id = place + "-error";
           cell.querySelector(".sl-note").id = place + "-note";
         });
-        row.querySelectorAll("button").forEach((button) => {
+        row.querySelectorAll("button[data-rows]").forEach((button) => {
           button.setAttribute("aria-label", button.dataset.word + ": row " + (at + 1));
           const action = button.dataset.rows;
           button.disabled = (action === "up" && at === 0)

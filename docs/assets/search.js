@@ -9,6 +9,8 @@
   const AFTER_THE_START = 100; // ms; the first figures come before
 
   const form = document.forms.namedItem("search");
+  document.querySelector("[data-sl-search]")?.addEventListener("click", () =>
+    form.querySelector("input").focus()); // the theme opens the search where it has the focus
   const asked = new URLSearchParams(location.search).has("q"); // a link that searches
   const needless = asked || !form || !document.querySelector("section.sl");
   if (needless || !window.Worker || !location.protocol.startsWith("http")) return;

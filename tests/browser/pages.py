@@ -3,6 +3,8 @@
 from calc.sheets import KEYS, sheet
 
 PAGES = {key: sheet(key).page for key in KEYS}
+TAPS = '.sl-field[data-key="taps"]'  # keep_up's tables
+RUNS = '.sl-field[data-key="runs"]'
 START = 60_000  # ms; Python starting on a loaded machine
 
 
@@ -23,6 +25,15 @@ def box(page, key):
 
 def menu(page, key):
     return page.locator(f'.sl-field[data-key="{key}"] select.sl-unit')
+
+
+def cell(page, row, column, table=TAPS):
+    """A control by the name a screen reader says."""
+    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
+
+
+def unfold(page):
+    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
 
 
 def verdict(page):

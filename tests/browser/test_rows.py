@@ -4,10 +4,18 @@ import re
 
 import pytest
 
-from tests.browser.pages import PAGES, answer_text, open_sheet, settle, verdict, wait_live
-
-TAPS = '.sl-field[data-key="taps"]'
-RUNS = '.sl-field[data-key="runs"]'
+from tests.browser.pages import (
+    PAGES,
+    RUNS,
+    TAPS,
+    answer_text,
+    cell,
+    open_sheet,
+    settle,
+    unfold,
+    verdict,
+    wait_live,
+)
 
 
 @pytest.fixture
@@ -15,15 +23,6 @@ def site(page, address):
     open_sheet(page, address, "keep_up")
     unfold(page)
     return page
-
-
-def unfold(page):
-    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
-
-
-def cell(page, row, column, table=TAPS):
-    """A control by the name a screen reader says."""
-    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
 
 
 def button(page, name, table=TAPS):
@@ -117,6 +116,27 @@ def test_an_error_stands_in_its_cell(site):
     assert site.locator(".sl-answer .sl-verdict").count() == 0  # there was none to these numbers
     described = cell(site, 2, "Length", RUNS).get_attribute("aria-describedby")
     assert spot.locator(".sl-error").get_attribute("id") in described
+
+
+def test_what_is_not_known_of_an_outlet_is_said_by_a_button_in_its_cell(site):
+    unknown = site.locator(TAPS).get_by_role("button", name=re.compile("I don’t know"))
+    assert unknown.count() == 0
+    cell(site, 3, "Flow of one").focus()
+    said = unknown.get_attribute("aria-label")
+    assert said == f"I don’t know: Flow of one, {names(site)[2]} (or type ?)"
+    fill(site, 3, "Flow of one", "8")
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "?"
+    assert unknown.get_attribute("aria-pressed") == "true"
+    assert "flow of one" in site.locator(".sl-assumed").inner_text()
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "8"
+    site.keyboard.press("Tab")  # to the next cell, where it may be said as well
+    assert cell(site, 3, "Rated pressure").evaluate("el => el === document.activeElement")
+    cell(site, 3, "Open after").focus()
+    assert unknown.count() == 0
 
 
 def test_a_tap_joined_to_nothing_is_named_beside_it(site):

@@ -9,17 +9,19 @@ from calc.sheets import site_ops
 from scripts.browser import chromium_path  # noqa: F401  (the browser fixture needs it)
 from tests.browser.pages import (
     PAGES,
+    RUNS,
+    TAPS,
     box,
+    cell,
     menu,
     open_sheet,
     settle,
     type_number,
+    unfold,
     verdict,
     wait_live,
 )
 
-TAPS = '.sl-field[data-key="taps"]'
-RUNS = '.sl-field[data-key="runs"]'
 PHONE = {"width": 360, "height": 740}
 
 PARTS = {
@@ -86,10 +88,6 @@ def mark(page, key):
     return page.locator(f'.sl-field[data-key="{key}"] > .sl-mark').text_content()
 
 
-def unfold(page):
-    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
-
-
 def shown(page, keys):
     return {key: box(page, key).input_value() for key in keys}
 
@@ -127,10 +125,6 @@ def go(page, key):
     page.locator("section.sl .sl-form").scroll_into_view_if_needed()
     wait_live(page)
     settle(page)
-
-
-def cell(page, row, column, table):
-    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
 
 
 def label(table, column):

@@ -131,7 +131,8 @@ def test_the_links_of_the_example_say_that_they_are_the_examples():
     answer = Answer(told="", links=(Link("Go on", "demand", {"people": "7"}),))
     for example, key in ((True, "people-=7"), (False, "people=7")):
         outcome = Outcome(answer, {}, {}, frozenset(), Reader(), (), example)
-        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, addresses("metric", example))
+        where = addresses(sheet("reach"), State(), example)
+        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, where)
 
 
 @pytest.mark.parametrize("typed", ["12 feet", "50 PSI", "5'6\"", "12"])

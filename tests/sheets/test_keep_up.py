@@ -16,7 +16,6 @@ from calc.pipe import friction
 from calc.sheets import sheet
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.drawing import distances
-from calc.sheets.keep_up.rows import RUNS
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.units import GALLON_US, MINUTE, PSI
 from tests.network import every_cure as cures_try
@@ -280,6 +279,51 @@ def test_every_fault_of_the_rows_is_said_at_once():
     }  # fmt: skip
 
 
+UNREAD = [
+    ({}, {"lift": "deep"}, "lift"),
+    ({"runs": (("pump", "house", "far", "8 m"),)}, {}, "runs.0.long"),
+    ({"runs": (("pump", "house", "30 m", "8 m", "pe100-sdr11/32", "few"),)}, {}, "runs.0.bends"),
+    ({"runs": (("pump", "house", "30 m", "8 m", "straw"),)}, {}, "runs.0.pipe"),
+    ({"tanks": (("Pond", "low"),)}, {}, "tanks.0.up"),
+]
+
+
+@pytest.mark.parametrize("rows, texts, unread", UNREAD)
+def test_what_cannot_be_read_hides_no_fault_of_the_other_rows(rows, texts, unread):
+    taps = (SHOWER, SHOWER, ("Tap", "barn", "sink", "0", "1"))
+    errors = _errors(**{"taps": taps, **rows}, **texts)
+    assert set(errors) == {unread, "taps.1.name", "taps.2.at"}
+    assert "No pipe section ends at “barn” yet" in errors["taps.2.at"]
+
+
+def test_a_height_that_cannot_be_read_is_not_another_height():
+    runs = (("pump", "house", "30 m", "high"), ("pump", "house", "9 m", "8 m"))
+    assert set(_errors(runs)) == {"runs.0.up"}
+
+
+@pytest.mark.parametrize("cells, column", [
+    (("Jet", "house", "opening", "0", "1", "5 L/min", "much"), "rated"),
+    (("Urn", "house", "steady", "0", "1", "lots"), "flow"),
+    (("Jet", "house", "fountain", "0", "1"), "kind"),
+    (("x" * 30, "house", "sink", "0", "1"), "name"),
+])  # fmt: skip
+def test_a_cell_that_cannot_be_read_is_one_fault(cells, column):
+    assert set(_errors(taps=(cells, SHOWER))) == {f"taps.0.{column}"}
+
+
+def test_without_the_rows_of_a_table_nothing_is_said_of_those_that_name_them():
+    assert set(_errors(runs=())) == {"runs"}
+
+
+def test_a_question_by_few_numbers_says_nothing_of_rows():
+    assert set(_errors(ask="few", away="far", taps=(SHOWER, SHOWER))) == {"away"}
+
+
+def test_a_row_with_too_many_cells_still_names_its_point():
+    runs = ((*HOUSE[0], "2", "none", "8 m"),)
+    assert set(_errors(runs)) == {"runs.0"}
+
+
 def test_a_loop_with_no_source_is_said_at_its_row():
     runs = (*HOUSE, ("shed", "barn", "9 m", "0 m"), ("barn", "shed", "9 m", "0 m"))
     errors = _errors(runs)
@@ -303,7 +347,7 @@ def test_names_are_the_same_whatever_their_capitals_and_spaces():
 def test_the_drawing_names_every_place():
     picture = work(SHEET, State()).answer.drawings[0]
     words = " ".join(shape.text for shape in picture.shapes if isinstance(shape, Words))
-    for row in RUNS.metric:
+    for row in SHEET.field("runs").metric:
         assert row[1] in words
 
 

@@ -199,7 +199,7 @@ def _methods(case: Case) -> Table:
         columns,
         rows,
         marked=(0 if case.list_decides else by_chance,),
-        note="The list says what you want to be possible. Chance says what happens by itself when "
+        note="The list says what you want to be possible. Chance says how much is open when "
         "each outlet is open now and then, independently of the others. People who shower together "
         "after work are not independent: then the list decides. The study's own rule can fall when "
         "an outlet is added, so it is shown to compare. Fixture units come from high-flow outlets "

@@ -24,6 +24,7 @@ from calc.site.supply import (
     Supply,
     TankRow,
     named,
+    row_faults,
 )
 
 if TYPE_CHECKING:
@@ -60,10 +61,26 @@ def supply_of(values: Values) -> Supply:
         values.pumps,
         values.hottest,
     )
-    if values.ask == "few":
-        return _few(source, values)
-    return Supply(
-        source,
+    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+
+
+def check_rows(values: Values) -> None:
+    """The faults of rows that were read, where something else could not be read.
+
+    Raises InputErrors named by the form's rows and cells.
+    """
+    tables = (values.numbers.get(key) for key in _TABLES.values())
+    if any(table is None for table in tables):
+        return  # not asked, or one could not be read at all: what names its points may be right
+    faults = row_faults(*_rows(values))
+    if faults:
+        raise InputErrors(named(one, field_of(one.name, "rows")) for one in faults)
+
+
+def _rows(
+    values: Values,
+) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
+    return (
         tuple(_section(row) for row in values.runs),
         tuple(_outlet(row) for row in values.taps),
         tuple(TankRow(row.name, row.up) for row in values.tanks),

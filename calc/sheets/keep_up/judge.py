@@ -221,7 +221,7 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "no-water": _no_water,
     "tank-flow": _tank,
     "below-vacuum": lambda c, o, v, m: (
-        f"at {o.row} the pressure would fall to {v}: the water column breaks, and less flows."
+        f"at {o.row} the pressure would fall to {v}: the water column separates, and less flows."
     ),
     "negative-pressure": lambda c, o, v, m: (
         f"pressure at {o.row} falls to {v}: polluted water can be drawn in."

@@ -145,3 +145,32 @@ def usual(value: float, quantity: str, reason: str, digits: int = 2) -> Unknown:
         return f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}"
 
     return Unknown(text("metric"), text("us"), reason)
+
+
+def everything_open(metric: str, us: str, least: float) -> Number:
+    """Flow a line must carry. metric, us: as typed in the example; least: m3/s."""
+    return Number(
+        "flow",
+        "Flow with everything open",
+        "flow",
+        metric,
+        us,
+        least,
+        0.05,
+        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
+    )
+
+
+def suction_lift(most: float, group: str = "") -> Number:
+    """From the lowest water up to the pump. most: m."""
+    return Number(
+        "lift",
+        "Suction lift",
+        "length",
+        "4 m",
+        "13 ft",
+        -50.0,
+        most,
+        help="Lowest water up to the pump. Water above it: a minus sign",
+        group=group,
+    )

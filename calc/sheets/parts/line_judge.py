@@ -44,7 +44,7 @@ def the(section: Section) -> str:
 def below_zero(pressure_pa: float) -> str:
     """What a pressure below zero means: "" for none."""
     if pressure_pa < -AIR:
-        return "not a real pressure: the water column breaks before"
+        return "not a real pressure: the water column separates before"
     return "below zero: the water does not arrive" if pressure_pa < 0 else ""
 
 
@@ -169,7 +169,7 @@ def _crest(line: Line, need: Need, reader: Reader) -> list[Finding]:
     least = line.crest(need.flow_m3s)
     shown = reader.show(least, "pressure")
     if least < breaks_at(line):
-        said = f"Pressure at the highest point would be {shown}: the water column breaks there."
+        said = f"Pressure at the highest point would be {shown}: the water column separates there."
         return [Finding("stop", "below-vacuum", said, "cannot")]
     if least < -HAIR:
         said = f"Pressure at the highest point falls to {shown}: polluted water can be drawn in."

@@ -320,7 +320,7 @@ def way_to_outlet(site: Site, outlet: str, moment: str = NOW) -> Way:
     Raises InputError where there is no such outlet, no way to it, or no steady state.
     """
     if not any(site.word("outlets", row, "name") == outlet for row in site.rows("outlets")):
-        raise InputError(f"“{outlet}” is no outlet of this site.", name="way")
+        raise InputError(f"“{outlet}” is not an outlet of this site.", name="way")
     found = solved(site, moment, outlet)
     state = found.moving.outlet(outlet)
     node = found.moving.network.outlets_by_name[outlet].node

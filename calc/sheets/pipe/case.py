@@ -25,7 +25,7 @@ HOT, WEAK, SHORT, DRY, FAST, VACUUM = (
     "pressure short",
     "water does not arrive",
     "too fast",
-    "water column breaks at the highest point",
+    "water column separates at the highest point",
 )
 
 

@@ -8,6 +8,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Count, Field, Number, Sheet
 from calc.pipe import friction
 from calc.sheets.parts.fields import (
+    everything_open,
     highest_point,
     hottest_pipe,
     lowest_point,
@@ -25,16 +26,7 @@ if TYPE_CHECKING:
 FITTINGS, LIMITS, WAY = "Fittings", "Water and limits", "Dips, crests and pipe sections"
 
 FIELDS: tuple[Field, ...] = (
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "15 L/min",
-        "4 gpm",
-        1e-6,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("15 L/min", "4 gpm", 1e-6),
     Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.5, 20e3),
     Number(
         "climb",

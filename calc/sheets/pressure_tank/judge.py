@@ -39,7 +39,7 @@ def told(values: Values, case: Case, reader: Reader) -> str:
         return "Speed control holds the pressure without a pressure tank while enough is drawn."
     if values.leak <= 0:
         return f"Drawdown is {gives}, and with no leak nothing starts the pump but an open outlet."
-    return f"Drawdown is {gives}: leaks alone start the pump every {gap_words(1 / case.leaks)}."
+    return f"Drawdown is {gives}: leaks start the pump every {gap_words(1 / case.leaks)}."
 
 
 def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:

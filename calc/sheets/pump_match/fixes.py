@@ -63,9 +63,10 @@ class Fixer:
 
     def link(self, **changed: str) -> Link:
         """The sheet with a change made."""
-        if self.case.counted and "line" not in changed:
-            changed["line"] = as_text(self.case.line.sections, self.reader)
-        words = texts(self._fields, self._values, self.reader, **changed)
+        if "line" not in changed:  # no rows are said too: without a word the example's would count
+            rows = self.case.line.sections if self.case.counted else ()
+            changed["line"] = as_text(rows, self.reader)
+        words = texts(self._fields, self._values, **changed)
         return Link("Try this fix", "pump_match", words)
 
     def fixes(self) -> tuple[Fix, ...]:

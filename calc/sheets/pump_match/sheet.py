@@ -12,11 +12,13 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     climb,
+    everything_open,
     extra_length,
     highest_point,
     hottest_pipe,
     lowest_point,
     pipe_length,
+    suction_lift,
     water_temperature,
 )
 from calc.sheets.parts.line_rows import line_field, what_if
@@ -42,17 +44,7 @@ GRADES_OFFERED = (
 
 
 _SUCTION_FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        9.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-        group=SUCTION,
-    ),
+    suction_lift(9.0, SUCTION),
     Number(
         "suction",
         "Friction loss in suction pipe",
@@ -189,16 +181,7 @@ _SMALL_FIELDS = (
 FIELDS = (
     pump_menu("small"),
     *own_pump_fields(),
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "30 L/min",
-        "8 gpm",
-        1e-6,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("30 L/min", "8 gpm", 1e-6),
     climb("12 m", "40 ft", 300.0),
     pipe_length(),
     *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1.25")),

@@ -22,7 +22,7 @@ RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outl
 def below_zero(pressure_pa: float) -> str:
     """What a pressure below zero means: "" for none."""
     if pressure_pa < -AIR:
-        return "not a real pressure: the water column breaks before"
+        return "not a real pressure: the water column separates before"
     return "below zero: the water does not arrive" if pressure_pa < 0 else ""
 
 

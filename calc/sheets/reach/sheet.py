@@ -8,6 +8,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import (
     climb,
+    everything_open,
     extra_length,
     highest_point,
     hottest_pipe,
@@ -41,16 +42,7 @@ FIELDS = (
     ),
     climb("12 m", "40 ft", 200.0),
     pipe_length(),
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "15 L/min",
-        "4 gpm",
-        0.0,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("15 L/min", "4 gpm", 0.0),
     *pipe_fields(start=("pe100-sdr11", "32"), start_us=("pvc40", "1")),
     Choice(
         "use",

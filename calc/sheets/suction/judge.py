@@ -219,7 +219,7 @@ def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader)
     """What puts it right, each worked out anew; the likely best first."""
 
     def fix(text: str, **changed: str) -> Fix:
-        link = Link("Try this fix", "suction", texts(fields, values, reader, **changed))
+        link = Link("Try this fix", "suction", texts(fields, values, **changed))
         return Fix(text, link)
 
     foot = tuple(_foot_valve(case, reader, fix))

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, suction_lift, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.suction import judge, picture, show
 from calc.sheets.suction.case import FURTHEST_UP, read
@@ -23,16 +23,7 @@ STRAINER = Unknown(
 )
 
 FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        50.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-    ),
+    suction_lift(50.0),
     Number(
         "length",
         "Length of suction pipe",
@@ -57,7 +48,7 @@ FIELDS = (
     Choice(
         "figure",
         "What the pump's data sheet says",
-        (("npsh", "NPSH required"), ("lift", "Largest dry lift")),
+        (("npsh", "NPSH required"), ("lift", "Dry lift")),
         "npsh",
         help="Small self-priming pumps state a dry lift, others NPSH",
     ),
