@@ -118,9 +118,13 @@ def _needed(case: Case, reader: Reader) -> Words:
     text = brief(case.need.works_pa, "pressure", reader)
     if not case.counted:
         return Words(WIDTH / 2, FOOT + 4 * LINE + 4, text, "middle", size=SMALL, lead="you need")
-    left = max(case.line.left(case.need.flow_m3s), 0.0)
-    now = f"as it is {brief(left, 'pressure', reader)}, you need"
-    return Words(WIDTH / 2, FOOT + 4 * LINE + 4, text, "middle", size=SMALL, lead=now)
+    left = case.line.left(case.need.flow_m3s)
+    short = left <= 0 or practice.enough(left, case.need.works_pa, 0.0) == "stop"
+    now = f"as it is {brief(max(left, 0.0), 'pressure', reader)}, you need"
+    role = "bad" if short else "ink"
+    return Words(
+        WIDTH / 2, FOOT + 4 * LINE + 4, text, "middle", role, bold=short, size=SMALL, lead=now
+    )
 
 
 def _alt(case: Case, near: tuple[Trial, ...], chosen: Trial | None, reader: Reader) -> str:

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from calc.page.shapes import SMALL, Area, Dot, Drawing, Stroke, Words
 from calc.page.text_boxes import Board, Box, around, box_of
 from calc.pump.sets import strongest_head, weakest_head
+from calc.sheets.parts.line_judge import HAIR
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, ticks
 
 if TYPE_CHECKING:
@@ -27,15 +28,16 @@ if TYPE_CHECKING:
     Said = list[tuple[str, str]]  # (lead, text) of each line of words
 
 LEFT, RIGHT, TOP, HIGH = 44.0, 8.0, 28.0, 176.0  # units around the plot, and its height
-POINTS = 33  # of each line; our choice
+POINTS = 21  # of each line; our choice
 TICKS_UP, TICKS_ACROSS = 6, 7  # at most; our choice
 ROOM = 1.2  # of the pump's highest head, up to which the plot goes; our choice
 TOO_HIGH, TOO_FAR = 1.8, 3.0  # of the pump's highest head and flow: more is not drawn; our choice
-ALONE = 9.0  # units, from the name of a line to another line
+ALONE = 7.0  # units, from the name of a line to another line
 APART = 12.0  # units, marks closer than this are one
 BEFORE = {"start": 0.0, "middle": 0.5, "end": 1.0}  # of words, what is left of their anchor
+_NOTHING: tuple[Shape, ...] = ()
 PUMP, PIPE, HELD = "the pump gives", "the pipe needs", "set pressure"
-OUT = "out of reach"
+OUT, LOW, CREST = "out of reach", "set pressure too low", "not over the crest"
 
 
 @dataclass(frozen=True)
@@ -63,7 +65,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
     shapes: list[Shape] = [*_band(case, across, up), *_axes(across, up, board, reader)]
     for line in lines:
         shapes.append(Stroke(line.points, line.role, line.style, line.width, at=line.at))
-        board.line(line.points, 2.0)
+        board.line(_sparse(line.points), 2.5)
     shapes += _marks(case, across, up, board, reader)
     shapes += _names(lines, board)
     scaled = "Across and up to scale."
@@ -173,17 +175,17 @@ def _axes(across: Scale, up: Scale, board: Board, reader: Reader) -> Iterator[Sh
 
 def _marks(case: Case, across: Scale, up: Scale, board: Board, reader: Reader) -> Iterator[Shape]:
     """What is asked for, and the most there is."""
-    enough = case.available is not None and case.needed <= case.available * (1 + 1e-9)
+    wrong = _wrong(case)
+    role = "bad" if wrong else "ink"
     x, y = across.at(case.flow), up.at(min(case.needed, 2 * up.high))
     inside = across.shows(case.flow) and up.shows(case.needed)
     spots = _near(x, y) if inside else ()
     if inside:
-        yield Dot(x, y, 5.0, "ink" if enough else "bad", hollow=not enough, at="asked")
+        yield Dot(x, y, 5.0, role, hollow=bool(wrong), at="asked")
         board.boxes.append(Box(x - 6, y - 6, x + 6, y + 6))
-    asked = brief(case.flow, "flow", reader)
-    lines = [("you need", asked)] if enough else [("you need", asked), ("", OUT)]
-    yield from _together(lines, spots, "ink" if enough else "bad", board,
-                         (x, y) if inside else (across.end, TOP), led=inside)  # fmt: skip
+    lines = [("you need", brief(case.flow, "flow", reader)), *([("", wrong)] if wrong else [])]
+    yield from _together(lines, spots, role, board,
+                         ((x, y),) if inside else ((across.end, TOP),), led=inside)  # fmt: skip
     duty = case.duty
     if duty is None or not (across.shows(duty.flow) and up.shows(duty.head)):
         return
@@ -192,29 +194,64 @@ def _marks(case: Case, across: Scale, up: Scale, board: Board, reader: Reader) -
         return
     yield Dot(*there, 4.0, "ink", hollow=True, at="most")
     most = [("at most", brief(duty.flow, "flow", reader))]
-    yield from _together(most, _near(*there), "ink", board, there)
+    yield from _together(most, _near(*there), "ink", board, (there,))
+
+
+def _wrong(case: Case) -> str:
+    """Why what is needed does not arrive; "" where it does."""
+    state = case.running
+    if state is None or case.needed > case.available * (1 + 1e-9):
+        return OUT
+    line = case.line_at(state)
+    if line.static <= 0 or line.crest(0.0) < -HAIR:
+        return CREST
+    return "" if state.left >= case.need.works_pa * (1 - 1e-9) else LOW
 
 
 def _together(
-    lines: Said, spots: Iterable[Spot], role: str, board: Board, mark: Point, led: bool = True
+    lines: Said,
+    spots: Iterable[Spot],
+    role: str,
+    board: Board,
+    marks: tuple[Point, ...],
+    led: bool = True,
 ) -> tuple[Shape, ...]:
     """Lines of words under one another at the first of ``spots`` that is free for all; else
-    wherever there is room, and then ``led`` to their mark."""
-    found = _placed(lines, spots, role, board)
-    if found:
+    wherever there is room, and then ``led`` to one of their marks, past other words if it can."""
+    if found := _placed(lines, spots, role, board):
         return found
-    anywhere = [
+    taken, last, shapes = tuple(board.boxes), _NOTHING, _NOTHING
+    for mark in marks:
+        for spot in _anywhere(mark):
+            if found := _placed(lines, (spot,), role, board):
+                to = _nearest(mark, box_of(found[0]))
+                shapes = (Stroke((mark, to), "edge", width=1.0), *found) if led else found
+                if not any(box.cut_by(mark, to) for box in taken if not _holds(box, mark)):
+                    return shapes
+                last = last or shapes
+                del board.boxes[len(taken) :]
+    for words in last:
+        if isinstance(words, Words):
+            board.take(words)
+    return last
+
+
+def _anywhere(mark: Point) -> list[Spot]:
+    """Spots all over the plot, those next to a mark first."""
+    found = [
         (float(x), float(y), "start")
-        for x in range(int(LEFT) + 6, int(WIDTH), 8)
-        for y in range(int(TOP) + 10, int(TOP + HIGH), 6)
+        for x in range(int(LEFT) + 6, int(WIDTH), 12)
+        for y in range(int(TOP) + 10, int(TOP + HIGH), 8)
     ]
-    anywhere.sort(key=lambda one: math.dist(one[:2], mark))
-    found = _placed(lines, anywhere, role, board)
-    if not found or not led:
-        return found
-    box = box_of(found[0])
-    to = (min(max(mark[0], box.left), box.right), min(max(mark[1], box.top), box.bottom))
-    return (Stroke((mark, to), "edge", width=1.0), *found)
+    return sorted(found, key=lambda one: math.dist(one[:2], mark))
+
+
+def _nearest(point: Point, box: Box) -> Point:
+    return min(max(point[0], box.left), box.right), min(max(point[1], box.top), box.bottom)
+
+
+def _holds(box: Box, point: Point) -> bool:
+    return _nearest(point, box) == point
 
 
 def _placed(
@@ -244,7 +281,7 @@ def _moved(box: Box, x: float, y: float) -> Box:
 
 def _near(x: float, y: float) -> tuple[Spot, ...]:
     """Spots for words about a mark, then a little further away from it."""
-    return tuple(spot for off in (7.0, 14.0) for spot in around(x, y, off))
+    return tuple(spot for off in (7.0, 14.0, 24.0) for spot in around(x, y, off))
 
 
 def _names(lines: list[_Line], board: Board) -> Iterator[Shape]:
@@ -253,15 +290,21 @@ def _names(lines: list[_Line], board: Board) -> Iterator[Shape]:
         points = tuple(reversed(line.points)) if line.last else line.points
         spots = [
             spot
-            for x, y in points[::2]
+            for x, y in points
             for spot in ((x + 4, y - 6, "start"), (x - 4, y - 6, "end"),
                          (x + 4, y + 15, "start"), (x - 4, y + 15, "end"))
         ]  # fmt: skip
-        others = [one.points for one in lines if one is not line]
+        others = [_sparse(one.points) for one in lines if one is not line]
         legs = [leg for one in others for leg in zip(one, one[1:], strict=False)]
         said = [("", line.name)]
         found = _placed(said, spots, line.role, board, legs)
-        yield from found or _together(said, (), line.role, board, points[len(points) // 2])
+        marks = tuple(points[len(points) * part // 8] for part in (4, 2, 6, 1, 7))
+        yield from found or _together(said, (), line.role, board, marks)
+
+
+def _sparse(points: tuple[Point, ...]) -> tuple[Point, ...]:
+    """Every third point of a line and its last: enough to keep words off it, and quicker."""
+    return (*points[:-1:3], points[-1])
 
 
 def _alt(case: Case, reader: Reader) -> str:

@@ -82,8 +82,11 @@ def _pressures(case: Case, scale: Scale) -> Iterator[Shape]:
 
 
 def _over(case: Case) -> bool:
-    """Whether the peak is over what a part may carry."""
-    return any(case.peak > allowed * MET for _, _, allowed in case.limits)
+    """Whether the peak is over what a part may carry, or all that is always there."""
+    return any(
+        case.peak > allowed * MET or case.pressure > rating * MET
+        for _, rating, allowed in case.limits
+    )
 
 
 def _ratings(case: Case, shown: list[tuple[str, float]], scale: Scale) -> Iterator[Shape]:

@@ -1,7 +1,7 @@
 """The storage tank sheet's picture: the tank, and its water hour by hour over the days.
 
-Heights are to scale, the same in the tank and beside it.  Where less comes in than is used and no
-tank is in mind, the two amounts of a day stand in its place: no tank helps.
+Heights are to scale, the same in the tank and beside it.  Where less comes in than is used, the two
+amounts of a day stand in its place: no tank helps.
 """
 
 from __future__ import annotations
@@ -62,9 +62,9 @@ def spell(values: Values, case: Case) -> Spell:
     dry = math.floor(values.bridge / DAY * storage.HOURS + 1e-9) / storage.HOURS
     days = math.ceil(dry - 1e-9) + AFTER
     full, balance = case.kept * values.usable, case.balance
-    first = 0 if case.short else _starts_at(case, dry)
+    first = _starts_at(case, dry)
     use, steady = (_from(first, shares) for shares in (case.shares, case.steady))
-    start = full if case.short else max(full - (balance.swing - balance.levels[first]), 0.0)
+    start = max(full - (balance.swing - balance.levels[first]), 0.0)
     levels, _ = storage.level_over_days(full, start, case.use, use, case.supply, steady, dry, days)
     off, short = dry * storage.HOURS - 1e-9, []
     for hour in range(days * storage.HOURS):
@@ -87,9 +87,9 @@ def _starts_at(case: Case, dry: float) -> int:
     """
     hours = round(dry % 1.0 * storage.HOURS) % storage.HOURS
     levels = case.balance.levels
-    drawn = min(case.use, case.supply)
     filled = [
-        levels[hour + 1] - levels[hour] + drawn * case.shares[hour] for hour in range(storage.HOURS)
+        levels[hour + 1] - levels[hour] + case.use * case.shares[hour]
+        for hour in range(storage.HOURS)
     ]
     around = filled + filled
     return min(range(storage.HOURS), key=lambda first: sum(around[first : first + hours]))
@@ -97,7 +97,7 @@ def _starts_at(case: Case, dry: float) -> int:
 
 def draw(values: Values, case: Case, reader: Reader) -> tuple[Drawing, ...]:
     """The ``Drawing`` of a case; none where no tank is needed."""
-    if case.short and not values.own:
+    if case.short:
         return (_two_amounts(case, reader),)
     if case.kept < NO_TANK:
         return ()
