@@ -94,7 +94,7 @@ def test_bad_input_is_said_beside_the_field_without_a_verdict(page, address, key
         assert error, bad
         assert box(page, entry.key).input_value() == bad
         assert page.locator(".sl-verdict").count() == 0
-        assert figures(page) == "stale" and page.locator(".sl-main").count() == 1
+        assert figures(page) == "stale" and page.locator(".sl-main").count() >= 1
         assert "From before" in page.locator(".sl-status").first.inner_text()
     type_number(page, entry.key, good)
     assert (figures(page), verdict(page)) == ("yours", text)
