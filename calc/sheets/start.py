@@ -30,14 +30,15 @@ OVER = (
     ("tank", "How big a storage tank?"),
 )
 UNDER = (
-    ("pressure", "What is 45 psi in bar?"),
+    ("pressure", "psi, bar or feet?"),
     ("pipe", "What size of pipe?"),
-    ("demand", "How much water do we need?"),
+    ("demand", "How much water?"),
     ("surge", "Why do the pipes bang?"),
     ("reach", "Will the water reach?"),
     ("keep_up", "Why is the shower weak?"),
 )
 VESSEL, EDGE = "pressure tank", 4.0
+ROOF = 22.0  # units from the foot of a house to its top
 SIZE = SMALL
 
 
@@ -55,7 +56,7 @@ def start_picture() -> Drawing:
     layout = laid_out(_scene(site))
     row = touch(WIDTH) + 0.5
     sky = len(OVER) * row + 6.0
-    lift = sky - min(*layout.reach.roof, layout.y(0.0) - 30.0)
+    lift = sky - min(layout.reach.roof) + ROOF
     layout = replace(layout, down=lift)
     parts = _parts(site, layout)
     under = max(layout.deep(0.0, WIDTH), layout.y(0.0)) + 4.0
@@ -65,6 +66,7 @@ def start_picture() -> Drawing:
         *earth.stops(layout),
     ]  # fmt: skip
     # from left to right, each below the one before: so no line crosses another's words
+    shapes += _others(site, layout)
     for top, asked, over in ((2.0, OVER, True), (under, UNDER, False)):
         ordered = sorted(asked, key=lambda one: parts[one[0]].point[0])
         for at, (key, text) in enumerate(ordered):
@@ -81,12 +83,15 @@ def start_picture() -> Drawing:
 
 def _scene(site: Site) -> Scene:
     """The site's points and pipes; the tank in the shed and the pressure tank by the pump."""
-    stops, pipes = [Stop(PUMP, "", 0.0), Stop(VESSEL, "", 0.0)], [Pipe("pipe 0", PUMP, VESSEL, 0.0)]
+    stops, pipes = [Stop(PUMP, "", 0.0), Stop(VESSEL, "", 0.0)], []
     for at, row in enumerate(site.rows("sections"), 1):
         start, end = (site.word("sections", row, one) for one in ("from", "to"))
         bore = pipe_of(site.word("sections", row, "pipe")).inside_m
         stops.append(Stop(end, "", site.cell("sections", row, "height")))
-        pipes.append(Pipe(f"pipe {at}", VESSEL if start == PUMP else start, end, bore))
+        if start == PUMP:
+            pipes.append(Pipe("pipe 0", PUMP, VESSEL, bore))
+            start = VESSEL
+        pipes.append(Pipe(f"pipe {at}", start, end, bore))
     for row in site.rows("tanks"):
         name = site.word("tanks", row, "name")
         stops.append(Stop(name, "", site.cell("tanks", row, "level"), tank=True))
@@ -136,7 +141,7 @@ def _foot(layout: Layout, stop: str) -> Point:
 
 def _house(layout: Layout, stop: str) -> Part:
     x, y = _foot(layout, stop)
-    roof = ((x - 11, y - 13), (x, y - 22), (x + 11, y - 13))
+    roof = ((x - 11, y - 13), (x, y - ROOF), (x + 11, y - 13))
     return Part(
         (x, y + 2.0),
         (
@@ -145,6 +150,30 @@ def _house(layout: Layout, stop: str) -> Part:
             Dot(x, y, 2.6, "ink", hollow=True),
         ),
     )
+
+
+def _others(site: Site, layout: Layout) -> list[Mark]:
+    """Houses and beds that ask nothing."""
+    shapes: list[Mark] = []
+    for row in site.rows("outlets"):
+        stop = site.word("outlets", row, "at")
+        if site.word("outlets", row, "kind") == "drip":
+            shapes += _bed(layout, stop)
+        elif site.word("outlets", row, "kind") != "float":
+            shapes += _house(layout, stop).shapes
+    return shapes
+
+
+def _bed(layout: Layout, stop: str) -> list[Mark]:
+    """Three plants."""
+    x, y = _foot(layout, stop)
+    shapes: list[Mark] = []
+    for at in (-7.0, 0.0, 7.0):
+        foot = layout.ground_at(x + at)
+        shapes.append(Stroke(((x + at, foot), (x + at, foot - 10.0)), "good", width=1.6))
+        leaf = ((x + at - 3.5, foot - 9.0), (x + at, foot - 5.0), (x + at + 3.5, foot - 9.0))
+        shapes.append(Stroke(leaf, "good", width=1.6))
+    return shapes
 
 
 def _trough(layout: Layout, stop: str) -> Part:
