@@ -232,7 +232,8 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
         return _shortest(begins, [f"{told}, {more} needed."])
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
-    cause = cause_words(case.cause, case, reader)
+    # next to nothing is lost on the way: with no flow it is as much
+    cause = cause_words(case.cause, case, reader).removesuffix(f", {got} with no flow")
     told = f"{told}; {needed} is needed"
     return _shortest(begins, [f"{told}: {cause}.", f"{told}."])
 
