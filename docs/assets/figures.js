@@ -39,7 +39,7 @@
       };
       this.printed = true; // the example as the build drew it
       this.html = this.examples.metric;
-      document.addEventListener("springline-progress", ({ detail }) => this.progress(detail));
+      window.SpringlineEngine.progress?.((news) => this.progress(news));
       this.problem = ""; // what a link said of itself, kept until its numbers are changed
     }
 
@@ -95,6 +95,10 @@
       this.late = setTimeout(() => this.is("pending"), LATE);
     }
 
+    get isShown() {
+      return ["yours", "example", "pending"].includes(this.state) && Boolean(this.html);
+    }
+
     /* At once, for paper. */
     settle() {
       if (this.state === "yours" || this.state === "example") this.is("pending");
@@ -117,11 +121,11 @@
       return [...this.section.querySelectorAll(".sl-top > .sl-yours")];
     }
 
-    /* How much of the calculator has come, while somebody waits for it. */
-    progress({ loaded, total }) {
+    /* How much of the calculator has come, or what holds it up, while somebody waits for it. */
+    progress({ got, of, trouble }) {
       if (!["reading", "starting"].includes(this.state)) return;
-      const [some, all] = [loaded, total].map((bytes) => (bytes / 1e6).toFixed(1));
-      this.is(this.state, `${some} of ${all} MB of the calculator are here.`);
+      const [some, all] = [got, of].map((bytes) => (bytes / 1e6).toFixed(1));
+      this.is(this.state, trouble || (of ? `${some} of ${all} MB of the calculator are here.` : ""));
     }
 
     /* The last figures stay, without a verdict, which would be taken for one on the new numbers.
