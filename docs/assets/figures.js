@@ -54,12 +54,14 @@
     /* One of ``WORDS``, and a sentence after the word. */
     is(state, sentence = state === "example" ? OURS : "", wrong = false) {
       clearTimeout(this.late);
+      const news = wrong || (state !== this.state && ["reading", "starting"].includes(state));
       this.section.dataset.slFigures = state;
       const word = document.createElement("strong");
       word.textContent = this.inVerdict(state) ? "" : WORDS[state];
       const parts = [word.textContent && word, this.problem, sentence].filter(Boolean);
       this.status.replaceChildren(...parts.flatMap((part) => [part, " "]).slice(0, -1));
       this.status.classList.toggle("sl-alarm", wrong);
+      if (news) this.speaker.say(this.status.textContent);
       this.look();
     }
 
