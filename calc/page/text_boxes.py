@@ -153,9 +153,10 @@ class Board:
         return inside and not any(map(box.meets, self.boxes)) and not self._cut(box)
 
     def _cut(self, box: Box) -> bool:
+        grown = ((points, box.grown(half)) for points, half in self.lines)
         return any(
-            box.grown(half).cut_by(start, end)
-            for points, half in self.lines
+            one.cut_by(start, end)
+            for points, one in grown
             for start, end in zip(points, points[1:], strict=False)
         )
 

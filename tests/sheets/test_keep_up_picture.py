@@ -12,10 +12,8 @@ from calc.page.state import State
 from calc.page.text_boxes import box_of
 from calc.sheets.keep_up.drawing import scene
 from calc.units import Reader
-from tests.page.pictures import faults, marks, named, texts
+from tests.page.pictures import HALF, faults, marks, named, off_scale, texts
 from tests.sheets.hillsides import AWKWARD, CAUSES, at_random, drawn, supply
-
-HALF = 0.5  # units: half a pixel, and coordinates are written to a tenth
 
 
 @pytest.fixture
@@ -48,23 +46,16 @@ def _heights(case, found):
     return known
 
 
-def _off(known):
-    """The furthest that a height is from where the scale of the picture has it."""
-    (low, under), (high, over) = min(known), max(known)
-    each = (over - under) / (high - low) if high > low else 0.0
-    return max(abs(y - under - each * (height - low)) for height, y in known)
-
-
 @pytest.mark.parametrize("name", AWKWARD)
 def test_heights_and_pressures_are_to_one_scale(picture, name):
     case, drawing = picture(AWKWARD[name])
     known = _heights(case, named(drawing))
-    assert len(known) > 3 and _off(known) <= HALF
+    assert len(known) > 3 and off_scale(known) <= HALF
 
 
 def test_heights_and_pressures_are_to_one_scale_in_random_supplies(monkeypatch):
     off = {
-        seed: _off(_heights(case, named(drawing)))
+        seed: off_scale(_heights(case, named(drawing)))
         for seed, case, drawing in at_random(60, monkeypatch)
     }
     assert {seed: by for seed, by in off.items() if by > HALF} == {}
@@ -74,7 +65,7 @@ def test_a_wrong_height_is_off_the_scale(picture):
     case, drawing = picture(State())
     found = named(drawing)
     found["after taps.4"] = {**found["after taps.4"], "y": float(found["after taps.4"]["y"]) + 1.0}
-    assert _off(_heights(case, found)) > HALF
+    assert off_scale(_heights(case, found)) > HALF
 
 
 @pytest.mark.parametrize("name", AWKWARD)

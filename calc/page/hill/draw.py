@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc.page.drawing import touch
 from calc.page.hill import sky, tags
 from calc.page.hill.earth import RIM, ground, pipes, source, stops
-from calc.page.hill.layout import PUMP, WELL, WIDTH, laid_out
+from calc.page.hill.layout import WELL, WIDTH, laid_out, source_x
 from calc.page.shapes import Drawing, Press, Stroke
 from calc.page.text_boxes import Board, box_of
 
@@ -49,7 +49,7 @@ def drawn(scene: Scene, key: str, title: str, alt: str, scale: str) -> Drawing:
     if layout.crowd:
         lowest = max(lowest, max(y for _, y in layout.ground.knots) + down + touch(WIDTH) + 1.0)
     shapes: list[Shape] = [ground(layout, lowest), *source(layout), *pipes(layout), *stops(layout)]
-    shapes += climbs
+    shapes += [*climbs, *sky.line(layout)]
     pressed = {column.at for _, column in sky.columns(layout)}
     for name, one in found.items():
         if one.leader is not None:
@@ -67,6 +67,8 @@ def _rims(layout: Layout) -> list[float]:
     levels = [stop.height_m for stop in layout.scene.stops if stop.tank]
     if layout.scene.source.has_well:
         levels.append(layout.scene.source.level_m)
+    if layout.scene.source.kind == "tank":
+        levels.append(0.0)
     return [layout.y(level) - RIM - 1.0 for level in levels]
 
 
@@ -82,7 +84,7 @@ def _names(layout: Layout) -> list[tuple[str, tags.Tag]]:
     if scene.source.pump:
         found.append(_source_tag(layout, "pump"))
     for x, item in zip(layout.xs, layout.items, strict=True):
-        if item.column is not None:
+        if item.column is not None and item.column.name:
             found.append((item.column.at, _column_tag(layout, item.column, x)))
         elif item.kind == "tank":
             found.append((item.key, _tank_tag(layout, item.key, x)))
@@ -109,7 +111,7 @@ def _source_tag(layout: Layout, which: str) -> tuple[str, tags.Tag]:
     x = WELL
     if which == "pump":
         lines, cause = source.pump, source.pump_cause
-        x = layout.ends[layout.scene.root][0] if not source.has_pump else PUMP
+        x = source_x(layout.scene)
     text, low = cause.text if cause else " ".join(lines), layout.deep(x, x) - 4.0
     if cause:
         return which, tags.Tag(x, low, text, role="bad", bold=True, cause=True)
@@ -158,8 +160,9 @@ def _placed(layout: Layout, board: Board, names: list[tuple[str, tags.Tag]]) -> 
         if one is not None:
             found[name] = one
     if not upright:
-        for name, tag in _forks(layout, names):
-            one = tags.over(layout, board, tag) or tags.placed(layout, board, tag)
+        for name, tag in (*_forks(layout, names), *_labels(layout, names)):
+            above = tags.over(layout, board, tag) if name.startswith("name") else None
+            one = above or tags.placed(layout, board, tag)
             if one is not None:
                 found[name] = one
     return found
@@ -168,15 +171,31 @@ def _placed(layout: Layout, board: Board, names: list[tuple[str, tags.Tag]]) -> 
 def _forks(layout: Layout, names: list[tuple[str, tags.Tag]]) -> list[tuple[str, tags.Tag]]:
     found = []
     for x, item in zip(layout.xs, layout.items, strict=True):
-        if item.kind != "stop":
-            continue
-        stop = layout.scene.by_key[item.key]
-        left = max([tag.x for _, tag in names if tag.x < x], default=0.0)
-        right = min([tag.x for _, tag in names if tag.x > x], default=layout.far)
-        low = layout.y(stop.height_m)
-        tag = tags.Tag(x, low, stop.name, left, right, role="soft", spare=True)
-        found.append((f"name {stop.key}", tag))
+        name = layout.scene.by_key[item.key].name if item.kind == "stop" else ""
+        if name:
+            low = layout.y(layout.scene.by_key[item.key].height_m)
+            found.append((f"name {item.key}", _spare(layout, names, x, low, name)))
     return found
+
+
+def _labels(layout: Layout, names: list[tuple[str, tags.Tag]]) -> list[tuple[str, tags.Tag]]:
+    """What is said of a pipe, under its middle."""
+    found = []
+    for lane in layout.lanes:
+        if lane.pipe.label:
+            x = (layout.ends[lane.left][1] + layout.ends[lane.right][0]) / 2
+            tag = _spare(layout, names, x, layout.lane_y(lane, x), lane.pipe.label)
+            found.append((f"label {lane.pipe.at}", tag))
+    return found
+
+
+def _spare(
+    layout: Layout, names: list[tuple[str, tags.Tag]], x: float, y: float, text: str
+) -> tags.Tag:
+    """A tag that may be left out, between those that are not."""
+    left = max([tag.x for _, tag in names if tag.x <= x], default=0.0)
+    right = min([tag.x for _, tag in names if tag.x > x], default=layout.far)
+    return tags.Tag(x, y, text, left, right, role="soft", spare=True)
 
 
 # Causes and outlets ---------------------------------------------------------------------------
@@ -206,18 +225,21 @@ def _climbs(layout: Layout, board: Board) -> list[Mark]:
 
 def _pressed(
     layout: Layout, numbers: dict[str, list[Words]], names: dict[str, Placed], lowest: float
-) -> list[Press]:
-    """Each outlet as something to press, with room for a finger."""
+) -> list[Shape]:
+    """Each outlet as something to press, with room for a finger, where it leads somewhere."""
     places = sky.columns(layout)
-    found = []
+    found: list[Shape] = []
     for at, (x, column) in enumerate(places):
         before = places[at - 1][0] if at else x - SIDE
         after = places[at + 1][0] if at + 1 < len(places) else x + SIDE
-        words = (*numbers[column.at], *names[column.at].words)
+        words = (*numbers[column.at], *(names[column.at].words if column.at in names else ()))
+        shapes = (*sky.standing(layout, x, column), *words)
+        if not column.change:
+            found += shapes
+            continue
         room = _crowded(layout, places, at, lowest) if layout.crowd else (
             _beside(layout, x, before, after, words, column, lowest)
         )  # fmt: skip
-        shapes = (*sky.standing(layout, x, column), *words)
         said = f"{column.name}: {column.said}"
         found.append(Press(shapes, said, *room, column.change, at=f"press {column.at}"))
     return found

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.page.hill.layout import FIRST, PUMP, SHORE, TANK, WALL, WELL, WIDTH, well_bottom
+from calc.page.hill.layout import FIRST, PUMP, TANK, WALL, WELL, WIDTH, source_x, well_bottom
 from calc.page.shapes import Area, Block, Dot, Stroke
 
 if TYPE_CHECKING:
@@ -36,10 +36,16 @@ def source(layout: Layout) -> Iterator[Mark]:
         yield from _basin(layout) if flooded else _shaft(layout)
         yield from _suction(layout, flooded)
     if scene.source.has_pump:
-        zero = layout.y(0.0)
+        x, zero = source_x(scene), layout.y(0.0)
         role = "bad" if scene.source.pump_cause else "pump"
-        yield Block(PUMP - 8, zero - 11, 16, 11, role, "pump", corner=2.5, at="pump")
-        yield Block(PUMP - 3, zero - 14, 6, 3, "pump")
+        yield Block(x - 8, zero - 11, 16, 11, role, "pump", corner=2.5, at="pump")
+        yield Block(x - 3, zero - 14, 6, 3, "pump")
+    elif scene.source.kind == "tank":
+        yield from _tank(
+            source_x(scene), layout.y(0.0), "water", scene.source.pump_cause is not None
+        )
+    else:
+        yield Dot(source_x(scene), layout.y(0.0), 3.0, "pipe", at="place")
 
 
 def _shaft(layout: Layout) -> Iterator[Mark]:
@@ -112,6 +118,6 @@ def stops(layout: Layout) -> Iterator[Mark]:
         else:
             yield Dot(x, y, 2.2, "pipe", at=f"stop {stop.key}")
     for key, (first, last) in layout.ends.items():
-        if last > first and (layout.scene.root != key or first > SHORE):
+        if last > first:
             y = layout.y(layout.scene.by_key[key].height_m)
             yield Stroke(((first, y), (last, y)), "pipe", width=2.0)

@@ -21,8 +21,8 @@ if TYPE_CHECKING:
 WIDTH = 328  # units, as wide as a phone's picture
 UP = 130.0  # units that the heights have
 FEWEST = 6.0  # m, the least difference in height that fills them
-WELL, PUMP, SHORE, BEGIN = 20.0, 54.0, 66.0, 78.0  # x of the source; of the first item
-PLAIN_ROOT, PLAIN_BEGIN = 12.0, 30.0  # the same where there is neither well nor pump
+WELL, PUMP, PLACE = 20.0, 54.0, 12.0  # x of a well, of the pump beside it, of a place alone
+SHORE, BEGIN = 12.0, 24.0  # units from the pump, or what is there: even ground; the first item
 MARGIN = 9.0  # units from the room of the last item to the edge
 ROOM = 30.0  # units, least room of a column whose words run across
 CROWD = 15.5  # units, least room of a column whose words run upwards
@@ -93,12 +93,16 @@ class Layout:
         return float(WIDTH)
 
 
+def source_x(scene: Scene) -> float:
+    """Where the pump is, or what there is in its place."""
+    return {"well": PUMP, "place": PLACE}.get(scene.source.kind, WELL)
+
+
 def laid_out(scene: Scene) -> Layout:
     """The ``Layout`` of a scene, with as many columns as there is room for."""
-    sourced = scene.source.has_pump or scene.source.has_well
-    begin = BEGIN if sourced else PLAIN_BEGIN
+    root = source_x(scene)
+    begin = root + BEGIN
     items, lanes, unit, crowd, left_out = _roomy(scene, WIDTH - MARGIN - begin)
-    root = PUMP if sourced else PLAIN_ROOT
     xs, ends = _across(items, begin, unit, {scene.root: (root, root)})
     low, high = _span(scene, [item.column for item in items if item.column])
     scale = UP / max(high - low, FEWEST)
@@ -195,12 +199,12 @@ def _knots(
     scene: Scene, items: tuple[Item, ...], xs: list[float], zero: float, scale: float
 ) -> tuple[Point, ...]:
     """Where the ground passes: the source, then each stop."""
-    knots = [(0.0, zero), (SHORE, zero)]
+    root = source_x(scene)
+    foot = zero + TANK if scene.source.kind == "tank" else zero
+    knots = [(0.0, foot), (root + SHORE, foot)]
     if scene.source.has_well and scene.source.level_m > 0:
         shore = zero - scene.source.level_m * scale + TANK
-        knots = [(0.0, shore), (WELL + 16, shore), (PUMP - 8, zero), (SHORE, zero)]
-    if not (scene.source.has_well or scene.source.has_pump):
-        knots = [(0.0, zero), (14.0, zero)]
+        knots = [(0.0, shore), (WELL + 16, shore), (PUMP - 8, zero), (root + SHORE, zero)]
     for item, x in zip(items, xs, strict=True):
         if item.kind not in CAUSES:
             y = zero - scene.by_key[item.key].height_m * scale

@@ -29,7 +29,8 @@ class Stop:
 class Pipe:
     """A pipe section between two stops. bore_m: inside diameter; device: a filter or valve in it.
 
-    at: its name in the picture.  in_device: the cause is in the device, not in the pipe.
+    at: its name in the picture; label: said under it where there is room.  in_device: the cause is
+    in the device, not in the pipe.
     """
 
     at: str
@@ -39,6 +40,7 @@ class Pipe:
     device: bool = False
     cause: Cause | None = None
     in_device: bool = False
+    label: str = ""
 
 
 @dataclass(frozen=True)
@@ -70,25 +72,36 @@ class Column:
 
 @dataclass(frozen=True)
 class Source:
-    """The water and the pump, at height 0. level_m: of the water; bore_m: of the suction pipe.
+    """Where the water comes from, at height 0.
 
-    names: lines under water and pump; pump False: the pipe begins without one, at a place of
-    pressure.
+    kind: "well", water at ``level_m`` and the pump; "pump" alone; "tank", open, with its water at
+    0; "place", where a pressure is known.  bore_m: of the suction pipe; water, pump: words under
+    them, or under what is there in place of the pump.
     """
 
+    kind: str = "well"
     level_m: float = 0.0
     bore_m: float = 0.0
     water: tuple[str, ...] = ()
     pump: tuple[str, ...] = ()
-    has_well: bool = True
-    has_pump: bool = True
     water_cause: Cause | None = None
     pump_cause: Cause | None = None
+
+    @property
+    def has_well(self) -> bool:
+        return self.kind == "well"
+
+    @property
+    def has_pump(self) -> bool:
+        return self.kind in ("well", "pump")
 
 
 @dataclass(frozen=True)
 class Scene:
-    """All of it. root: key of the stop at the source; unit: of the pressures."""
+    """All of it. root: key of the stop at the source; unit: of the pressures.
+
+    line_m: height to which water would rise everywhere, drawn as a line, None for none.
+    """
 
     root: str
     source: Source
@@ -96,6 +109,7 @@ class Scene:
     pipes: tuple[Pipe, ...]
     columns: tuple[Column, ...]
     unit: str
+    line_m: float | None = None
 
     @cached_property
     def by_key(self) -> dict[str, Stop]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc.page.hill.layout import PUMP, TANK
+from calc.page.hill.layout import TANK, source_x
 from calc.page.shapes import SMALL, Block, Dot, Stroke, Words
 from calc.page.text_boxes import ABOVE, BELOW, Board, Box, box_of, text_width
 
@@ -126,6 +126,16 @@ def pressures(layout: Layout) -> Sky:
     raise AssertionError("there is always room higher up")
 
 
+def line(layout: Layout) -> list[Mark]:
+    """The height to which water would rise, as far as it is over the ground."""
+    height = layout.scene.line_m
+    if height is None:
+        return []
+    y, last = layout.y(height), max((x for x, _ in columns(layout)), default=0.0) + 12.0
+    end = next((x for x in range(0, int(last), 2) if layout.ground_at(x) < y), last)
+    return [Stroke(((0.0, y), (float(end), y)), "water", "dotted", 1.4, at="level")]
+
+
 def columns(layout: Layout) -> list[tuple[float, Column]]:
     """(x, column) of every column, from left to right."""
     items = zip(layout.xs, layout.items, strict=True)
@@ -140,7 +150,10 @@ def _taken(layout: Layout) -> Board:
         foot = layout.y(layout.scene.by_key[column.stop].height_m)
         board.boxes.append(Box(x - wide, top_of(layout, column) - 1, x + wide, foot))
     if layout.scene.source.has_pump:
-        board.boxes.append(Box(PUMP - 9, zero - 15, PUMP + 9, zero))
+        x = source_x(layout.scene)
+        board.boxes.append(Box(x - 9, zero - 15, x + 9, zero))
+    if layout.scene.source.kind == "tank":
+        board.boxes.append(Box(0.0, zero - 6, 35.0, zero + TANK))
     if layout.scene.source.has_well:
         level = min(zero, layout.y(layout.scene.source.level_m))
         board.boxes.append(Box(0.0, level - 6, 35.0, level + TANK))

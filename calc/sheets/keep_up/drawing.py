@@ -9,6 +9,7 @@ from calc.page.hill.draw import drawn
 from calc.page.hill.scene import Cause, Column, Pipe, Scene, Source, Stop
 from calc.sheets.keep_up.cause import between
 from calc.sheets.keep_up.judge import beginnings, blamed
+from calc.sheets.parts import pressures
 from calc.site.supply import PUMP
 
 if TYPE_CHECKING:
@@ -21,10 +22,6 @@ KEY = (
     "Heights are to scale. Water over an outlet is as high as its pressure lifts it: dashed "
     "before, full after. The bar is what it needs."
 )
-WORDS = {"stop": ("too weak", "weak"), "care": ("only just",)}
-DRY = ("no water", "dry")
-LEAST = 0.01  # of the reader's unit, below which a pressure is written as none; our choice
-LEVELS = {"stop": "bad", "care": "tight"}
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
@@ -95,17 +92,14 @@ def _pipes(case: Case, causes: dict[str, Cause]) -> list[Pipe]:
 def _column(case: Case, tap: Tap, reader: Reader) -> Column:
     before, after = (max(0.0, one.pressure_pa) for one in (tap.before, tap.after))
     needed, unit = tap.after.wanted_pa, reader.unit("pressure")
-    texts = [_number(one, reader) for one in (before, after)]
+    texts = [pressures.short(one, reader) for one in (before, after)]
     changed = tap.after.open and texts[0] != texts[1]
-    if tap.level == "stop" and texts[1] == _number(needed, reader):
-        texts[1] = reader.number(after, "pressure", 3)  # told from what would be enough
-    words = WORDS.get(tap.level, ())
-    if tap.level == "stop" and texts[1] == "0":
-        words = DRY
+    texts[1] = pressures.told_apart(after, needed, tap.level, reader)
+    words = pressures.words(tap.level, texts[1])
     shown = " → ".join(texts) if changed else texts[1]
     said = f"{shown}\u00a0{unit.symbol}, closed"
     if tap.after.open:
-        needs = f"needs {_number(needed, reader)}\u00a0{unit.symbol}"
+        needs = f"needs {pressures.short(needed, reader)}\u00a0{unit.symbol}"
         said = f"{shown}\u00a0{unit.symbol}, {needs}, {words[0] if words else 'enough'}"
     return Column(
         at=f"taps.{case.built.outlet_rows[tap.name]}",
@@ -114,7 +108,7 @@ def _column(case: Case, tap: Tap, reader: Reader) -> Column:
         before_m=before / case.weight if changed else None,
         after_m=after / case.weight,
         needs_m=(needed / case.weight,) if tap.after.open else (),
-        level=LEVELS.get(tap.level, "good") if tap.after.open else "shut",
+        level=pressures.LEVELS.get(tap.level, "good") if tap.after.open else "shut",
         before=texts[0],
         after=texts[1],
         words=words,
@@ -123,14 +117,6 @@ def _column(case: Case, tap: Tap, reader: Reader) -> Column:
         opens=tap.row.after > tap.row.before,
         shown=f"{tap.name} opens" if tap.row.after > tap.row.before else "",
     )
-
-
-def _number(pressure_pa: float, reader: Reader) -> str:
-    """A pressure on two digits, without its unit."""
-    shown = reader.unit("pressure").from_si(pressure_pa)
-    if shown < LEAST:
-        return "0"
-    return reader.number(pressure_pa, "pressure", 2 if shown >= 10 * LEAST else 1)
 
 
 def _key(case: Case, tap: Tap) -> str:

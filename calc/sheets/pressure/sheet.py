@@ -11,6 +11,7 @@ from calc.sheets.parts.fields import SEA_LEVEL, altitude, water_temperature
 from calc.sheets.parts.tries import Form
 from calc.sheets.pressure import judge, show
 from calc.sheets.pressure.case import read
+from calc.sheets.pressure.drawing import draw
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -74,6 +75,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         steps=show.steps(state, values),
         tables=(show.every_unit(state), show.profile(state, reader)),
         charts=(show.chart(state, reader),),
+        drawings=(draw(state, reader),),
         links=judge.links(state, reader),
         cautions=("This is with no flow. Running water loses more, to friction.",),
     )
