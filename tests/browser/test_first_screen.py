@@ -57,7 +57,8 @@ def test_verdict_picture_fix_and_share_stand_above_the_fold(phone, address, key)
 def test_change_leads_from_the_readers_numbers_to_the_form(phone, address):
     phone.goto(address + PAGES["reach"] + shared("reach"))
     wait_live(phone)
-    assert "Climb from pump to outlet 22 m" in phone.locator(".sl-yours").inner_text()
+    told = phone.locator(".sl-yours").inner_text().replace("\u00a0", " ")
+    assert "Climb from pump to outlet 22 m" in told
     phone.locator(".sl-yours").get_by_role("link", name="Change").tap()
     assert box(phone, "pressure").evaluate("el => el === document.activeElement")
     assert box(phone, "pressure").is_visible()
