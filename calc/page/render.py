@@ -263,6 +263,8 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
     reader, found = outcome.reader, _found(outcome)
     lines = [sheet.title.upper(), ""]
+    if outcome.example:
+        lines += ["A worked example with invented numbers, not yours.", ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
     lines += ["", "Given"]
