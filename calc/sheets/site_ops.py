@@ -15,7 +15,7 @@ from calc.page.fields import UNKNOWN, Number, Rows, Sheet
 from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
-from calc.sheets.parts import filling
+from calc.sheets.parts import filling, putting_back
 from calc.site import file, link_texts, parts_list
 from calc.site.demo import alder_terrace, to_change
 from calc.site.facts import ASSUMED, GIVEN, Fact
@@ -199,7 +199,7 @@ def _row(entry: Rows, row: tuple[str, ...], state: State) -> list[str]:
     for at, (column, text) in enumerate(zip(entry.columns, row, strict=False)):
         if isinstance(column, Number) and text.strip() not in ("", UNKNOWN):
             symbol = state.units.get(f"{entry.key}.{column.key}")
-            cells[at] = filling.with_unit(text.strip(), column, symbol, state.system)
+            cells[at] = putting_back.with_unit(text.strip(), column, symbol, state.system)
     return cells
 
 
@@ -212,7 +212,9 @@ def _back(request: Data) -> Data:
     )
     state = _units_in_cells(find_sheet(request["sheet"]), state)
     put = views.back(_site(request), request["sheet"], state, request.get("way", ""))
-    return _reply(put.site, changes=list(put.changes), what_if=list(put.what_if))
+    return _reply(
+        put.site, changes=list(put.changes), what_if=list(put.what_if), stays=list(put.stays)
+    )
 
 
 # Parts ----------------------------------------------------------------------------------------

@@ -13,11 +13,11 @@ from calc.pipe import friction
 from calc.pipe.line import Line
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
-from calc.sheets.parts import filling, use, ways
+from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
-from calc.sheets.parts.filling import PutBack
+from calc.sheets.parts.putting_back import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
@@ -146,16 +146,18 @@ def _use(asked: Asked) -> Fact:
 
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
+_LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
-_ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.way_pipe(), b.needed("wanted"), t.line(), _WATER)
+_ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
+_PIPE = b.way_pipe()
 _EXTRA = figure("extra", "percent", _extra)
 
 VIEWS = {
     view.key: view
     for view in (
         View("reach", (
-            b.start("pressure"), *_ONE_LINE, words("use", lambda asked: "own"),
+            b.start("pressure"), *_ONE_LINE, _PIPE, words("use", lambda asked: "own"),
             figure("most", "flow", _most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
@@ -181,7 +183,8 @@ VIEWS = {
             known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
-            b.start("pressure"), *_ONE_LINE, *(_fitting(f.key) for f in friction.FITTINGS),
+            b.start("pressure"), *_ONE_LINE, replace(_PIPE, take=None),  # a kind without its size
+            *(_fitting(f.key) for f in friction.FITTINGS),
             _HOTTEST,
         )),
         View("tank", (
@@ -200,7 +203,7 @@ VIEWS = {
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             known("tank", "pressure_tank.volume"), figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
-            known("leak", "use.leak"), _ALTITUDE,
+            known("leak", "use.leak"), _ALTITUDE, _LEAST,
         ), outlet=False),
         View("demand", (
             _open("showers_open", "shower"), _open("sinks_open", "sink"),
@@ -216,11 +219,12 @@ VIEWS = {
             known("busy", "use.busy"), known("reach", "use.drip_share"),
         ), outlet=False),
         View("pump_match", (
-            *b.pump(), *_ONE_LINE, b.lift(),
+            *b.pump(), *_ONE_LINE, _PIPE, b.lift(),
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
+            _LEAST, known("tank", "pressure_tank.volume"),
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
@@ -283,7 +287,7 @@ def back(site: Site, key: str, state: State, way: str = "") -> PutBack:
     Raises KeyError for no such sheet.
     """
     asked = asked_of(site, key, way)
-    return filling.back(asked, VIEWS[key].fields, find_sheet(key), state)
+    return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 
 # The example ----------------------------------------------------------------------------------

@@ -314,7 +314,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "sensed": "",
         "draw": "",
         "least": "",
-        "tank": "",
+        "tank": ("200 L", "52.8 gal"),
         "guard": "both",
     },
     "surge": {
