@@ -116,6 +116,20 @@ class Reader:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
 
+    def apart(self, first: float, second: float, quantity: str, digits: int = 3) -> tuple[str, str]:
+        """Two SI values that a sentence compares, with as many figures as tell them apart.
+
+        >>> Reader().apart(1.0342e5, 1.0338e5, "pressure")
+        ('1.0342\xa0bar', '1.0338\xa0bar')
+        >>> Reader().apart(1.5, 1.5, "speed")
+        ('1.50\xa0m/s', '1.50\xa0m/s')
+        """
+        for more in range(digits, 12):
+            texts = self.show(first, quantity, more), self.show(second, quantity, more)
+            if texts[0] != texts[1]:
+                return texts
+        return self.show(first, quantity, digits), self.show(second, quantity, digits)
+
     def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""
         text = self.show(value, quantity, 4)

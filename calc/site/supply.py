@@ -77,7 +77,8 @@ class Source:
     """Pump, water and place. set_pa: pressure held at the pump (None: runs at full speed).
 
     lift_m: from the water up to the pump; altitude_m: above the sea; pumps: equal ones in
-    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's).
+    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's);
+    relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known).
     """
 
     pump: Pump
@@ -89,6 +90,8 @@ class Source:
     altitude_m: float
     pumps: int = 1
     hottest_k: float | None = None
+    relief: bool = False
+    tank_m3: float | None = None
 
 
 @dataclass(frozen=True)

@@ -11,6 +11,7 @@ from calc.page.fields import Number
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.sheets.parts.carry import exact
+from calc.site.supply import SUCTION
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
@@ -23,14 +24,12 @@ if TYPE_CHECKING:
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 TRY = "Try this fix"
+LEAST_FLOW = 1e-6  # m3/s, the least the suction sheet takes
 
 
-def fixed(values: Values, supply: Supply, relief: bool, reader: Reader) -> Link:
-    """The link that opens the sheet with a fix made. relief: it brings a relief valve."""
-    found = texts(values, supply, reader)
-    if relief:
-        found["relief"] = "yes"
-    return Link(TRY, "keep_up", found)
+def fixed(values: Values, supply: Supply, reader: Reader) -> Link:
+    """The link that opens the sheet with a fix made."""
+    return Link(TRY, "keep_up", texts(values, supply, reader))
 
 
 def links(values: Values, case: Case, reader: Reader) -> Iterator[Link]:
@@ -39,7 +38,7 @@ def links(values: Values, case: Case, reader: Reader) -> Iterator[Link]:
         found = texts(values, case.supply, reader)
         yield Link("Enter every pipe and outlet", "keep_up", found)
     yield Link("Start from a blank site", "keep_up", _blank(reader))
-    if case.main is not None:
+    if case.after.flows[SUCTION] >= LEAST_FLOW:
         yield Link("Check the suction lift at this flow", "suction", _suction(case, reader))
 
 
@@ -47,7 +46,7 @@ def _suction(case: Case, reader: Reader) -> dict[str, str]:
     source = case.supply.source
     pipe = source.suction_pipe
     return {
-        "flow": exact(sum(case.after.draws.values()), "flow", reader),
+        "flow": exact(case.after.flows[SUCTION], "flow", reader),
         "lift": exact(source.lift_m, "length", reader),
         "length": exact(max(source.suction_length_m, source.lift_m), "length", reader),
         "kind": pipe.kind,
@@ -74,7 +73,8 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         "suctionpipe": f"{source.suction_pipe.kind}/{source.suction_pipe.size}",
         "pumps": str(source.pumps),
         "hottest": exact(source.hottest_k, "temperature", reader),
-        "relief": values.relief,
+        "relief": "yes" if source.relief else "no",
+        "tank": exact(source.tank_m3, "volume", reader),
     }
     for field, cells in (
         (RUNS, [_section_cells(row) for row in supply.sections]),

@@ -8,6 +8,8 @@ from calc.page.fields import Choice, Count, Number, Rows, Text, Unknown
 from calc.sheets.parts.line_rows import EXTRAS
 from calc.sheets.parts.pipe_choice import pipe_options
 
+SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
+SUCTION_M = (0.1, 200.0)  # the same of the suction pipe's length
 NAME = 24  # characters of a name, our choice: it must fit in a table
 PIPES = pipe_options()
 USUAL = Unknown(reason="usual for this kind of outlet")

@@ -11,13 +11,15 @@ from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
 from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.drawing import draw
-from calc.sheets.keep_up.fixes import SHORT, tried
+from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
+from calc.sheets.keep_up.rows import PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
+    pressure_tank,
+    relief_valve,
     suction_lift,
     water_temperature,
 )
@@ -57,8 +59,7 @@ FIELDS = (
         "pressure",
         "3.5 bar",
         "50 psi",
-        0.1e5,
-        16e5,
+        *SET_PA,
         when=("drive", ("held",)),
     ),
     *own_pump_fields(),
@@ -78,8 +79,7 @@ FIELDS = (
         "length",
         "7 m",
         "23 ft",
-        0.1,
-        200.0,
+        *SUCTION_M,
         group=SOURCE,
         unknown=SUCTION_LONG,
     ),
@@ -104,29 +104,26 @@ FIELDS = (
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
-    Choice(
-        "relief",
-        "Relief valve at the pump",
-        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
-        "no",
-        group=SOURCE,
-    ),
+    relief_valve(SOURCE),
+    pressure_tank(SOURCE),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
-    case, relief = solved(supply_of(values), values.ask), values.relief == "yes"
+    case = solved(supply_of(values), values.ask)
 
     def later() -> dict[str, Any]:
-        changes = tried(case, reader, relief)
+        changes = tried(case, reader)
+        none = none_words(case, changes, reader)
+        said = (Fix(none),) if none else ()
         return {
-            "fixes": tuple(_fix(change, case, values, reader) for change in changes),
+            "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
         }
 
     return Answer(
         told=judge.told(case, reader),
-        findings=judge.findings(case, reader, relief),
+        findings=judge.findings(case, reader),
         cautions=judge.cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
@@ -140,7 +137,7 @@ def solve(values: Values, reader: Reader) -> Answer:
 
 def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
     name = case.main.name if case.main else ""
-    link = fixed(values, change.supply, change.option.relief, reader)
+    link = fixed(values, change.supply, reader) if change.fixes else None
     return Fix(change.text(name, reader), link)
 
 

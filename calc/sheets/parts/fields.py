@@ -1,7 +1,7 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
 from calc import practice
-from calc.page.fields import Number, Unknown
+from calc.page.fields import Choice, Number, Unknown
 from calc.units import QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
@@ -123,6 +123,35 @@ def extra_length(group: str = "") -> Number:
         help="10 % is usual for a long buried pipe. For every fitting, see pipe sizing.",
         group=group,
         unknown=USUAL_EXTRA,
+    )
+
+
+def relief_valve(group: str = "", when: tuple[str, tuple[str, ...]] | None = None) -> Choice:
+    """Whether a relief valve guards the pipes, should the pump's control fail."""
+    return Choice(
+        "relief",
+        "Relief valve at the pump",
+        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
+        "no",
+        when=when,
+        group=group,
+    )
+
+
+def pressure_tank(group: str = "") -> Number:
+    """The pressure tank at the pump; empty: not known."""
+    return Number(
+        "tank",
+        "Pressure tank (optional)",
+        "volume",
+        "",
+        "",
+        1e-4,
+        10.0,
+        help="Its whole volume, with a pre-charge just below restart",
+        optional=True,
+        group=group,
+        unknown=Unknown(reason="as if blank"),
     )
 
 

@@ -184,7 +184,7 @@ def _line(line: Line, flows: tuple[float, ...]) -> tuple[tuple[float, ...], tupl
 
 def cautions(line: Line, flow: float) -> tuple[str, ...]:
     """What belongs to these numbers but never counts."""
-    found = list(hot_cautions(line))
+    found = list(hot_cautions(line.temperature_k))
     section = line.sections[line.worst(flow)]
     speed, bore = line.speed_in(section, flow), section.pipe.inside_m
     re = friction.reynolds(speed, bore, line.viscosity)

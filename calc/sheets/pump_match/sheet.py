@@ -18,6 +18,8 @@ from calc.sheets.parts.fields import (
     hottest_pipe,
     lowest_point,
     pipe_length,
+    pressure_tank,
+    relief_valve,
     suction_lift,
     water_temperature,
 )
@@ -26,7 +28,8 @@ from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.pump_match import judge, show
 from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
-from calc.sheets.pump_match.fixes import Fixer, cautions, links
+from calc.sheets.pump_match.fixes import fixes
+from calc.sheets.pump_match.links import cautions, links
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -34,6 +37,7 @@ if TYPE_CHECKING:
 
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 WAY, SMALL = "Dips, crests and pipe sections", "Small draws"
+CENTRIFUGAL = ("small", "middle", "large", "own")  # pumps in the menu that may be
 LOW = "on the low side of small ones; our choice"
 GRADES_OFFERED = (
     ("1B", "ISO 9906 grade 1B"),
@@ -152,19 +156,7 @@ _SMALL_FIELDS = (
         group=SMALL,
         unknown=Unknown(reason="as if blank"),
     ),
-    Number(
-        "tank",
-        "Pressure tank (optional)",
-        "volume",
-        "",
-        "",
-        1e-4,
-        10.0,
-        help="Its whole volume, with a pre-charge just below restart",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    pressure_tank(SMALL),
     Choice(
         "guard",
         "What guards a diaphragm pump",
@@ -216,17 +208,17 @@ FIELDS = (
         unknown=Unknown(reason="taken as at the pump"),
     ),
     *_SMALL_FIELDS,
+    relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = case_of(values)
-    found = judge.findings(case, reader)
     return Answer(
         told=judge.told(case, reader),
-        findings=found,
-        fixes=Fixer(case, found, FIELDS, values, reader).fixes(),
+        findings=judge.findings(case, reader),
+        fixes=fixes(case, FIELDS, values, reader),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),

@@ -21,6 +21,7 @@ from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
 from calc.sheets.reach.case import USES, case_of
+from calc.sheets.reach.fixes import fixes
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -86,11 +87,10 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = case_of(values)
-    found = judge.findings(case, reader)
     return Answer(
         told=judge.told(case, reader),
-        findings=found,
-        fixes=judge.fixes(case, found, values, reader),
+        findings=judge.findings(case, reader),
+        fixes=fixes(case, values, reader),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case, reader),

@@ -112,6 +112,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "hottest": ("20 °C", "68 °F"),
         "relief": "no",
+        "tank": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
@@ -316,6 +317,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "least": "",
         "tank": ("200 L", "52.8 gal"),
         "guard": "both",
+        "relief": "no",
     },
     "surge": {
         "flow": ("21.3 L/min", "5.62 gpm"),
