@@ -100,7 +100,7 @@ def _pump_flow(asked: Asked) -> float:
         ways.known(asked.site, path, "The pressure switch") for path in (
             "pump.cut_in", "pump.cut_out")
     )  # fmt: skip
-    return ways.most_flow(asked.site, (low + high) / 2)
+    return ways.most_flow(asked.site, (low + high) / 2 + ways.sensed_pressure(asked.site))
 
 
 def _whole_flow(asked: Asked) -> float | None:
@@ -146,6 +146,7 @@ def _use(asked: Asked) -> Fact:
 
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
+_TANK = known("tank", "pressure_tank.volume")
 _LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
@@ -166,10 +167,10 @@ VIEWS = {
             b.menu("drive", "pump.control",
                    {"speed": "held", "fixed": "full", "switch": "full"},
                    {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), known("pumps", "pump.count"),
+            known("set", "pump.set"), b.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), b.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE, _HOTTEST,
+            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK,
         ), outlet=False),
         View("pressure", (
             b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -201,7 +202,7 @@ VIEWS = {
             b.menu("control", "pump.control", {"fixed": "switch"}, {}),
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
-            known("tank", "pressure_tank.volume"), figure("draw", "flow", _drawn),
+            _TANK, figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
             known("leak", "use.leak"), _ALTITUDE, _LEAST,
         ), outlet=False),
@@ -222,9 +223,9 @@ VIEWS = {
             *b.pump(), *_ONE_LINE, _PIPE, b.lift(),
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
-            _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
+            _ALTITUDE, _EXTRA, b.set_to("set"), b.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
-            _LEAST, known("tank", "pressure_tank.volume"),
+            _LEAST, _TANK,
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),

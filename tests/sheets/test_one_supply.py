@@ -46,6 +46,8 @@ def made(seed):
     }  # fmt: skip
     if seed % 5 == 0:  # the sun heats the pipe, not its water
         given["pipes.hottest"] = f"{random.Random(f'hot {seed}').uniform(15, 60):.3g} °C"
+    if seed % 7 == 0:  # the control reads the pressure at the wellhead, the pump hangs below
+        given["pump.sensed"] = f"{random.Random(f'sensed {seed}').uniform(-2, 9):.3g} m"
     site = Site(f"Made {seed}", "metric")
     for path, text in given.items():
         site = site.put(path, Fact(text))

@@ -9,7 +9,6 @@ from calc.page import row_text
 from calc.page.fields import Choice, Count, Rows, Text
 from calc.page.form import work
 from calc.page.state import State
-from calc.pipe import pipes
 from calc.pipe.line import Line
 from calc.sheets import KEYS, sheet, views
 from calc.sheets.parts import ways

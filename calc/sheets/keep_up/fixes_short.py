@@ -87,7 +87,7 @@ def set_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure up by what is missing, until it is enough or too much."""
     found = _raised(case, reader)
     if found is not None:
-        shown = reader.show(found.supply.source.set_pa, "pressure")
+        shown = reader.show(found.supply.source.reads_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", found.supply, case=found)
 
 
@@ -98,7 +98,7 @@ def _raised(case: Case, reader: Reader) -> Case | None:
         return None
     set_pa, short = source.set_pa, missing(case)
     for _ in range(TURNS):
-        set_pa = set_up(set_pa + max(AGAIN * short, 1.0), reader)
+        set_pa = set_up(set_pa + max(AGAIN * short, 1.0), reader, source.sensed_pa)
         if set_pa > most:
             return found
         found = solved(with_source(case.supply, set_pa=set_pa), case.ask, found or case)
@@ -114,10 +114,10 @@ def crest_higher(case: Case, reader: Reader) -> Iterator[Option]:
     for turn in range(1, TURNS + 1):
         if source.set_pa is None or least >= 0:
             return
-        set_pa = set_up(source.set_pa - AGAIN * turn * least, reader)
+        set_pa = set_up(source.set_pa - AGAIN * turn * least, reader, source.sensed_pa)
         if set_pa > most_at_pump(case):
             return
-        shown = reader.show(set_pa, "pressure")
+        shown = reader.show(set_pa - source.sensed_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", with_source(case.supply, set_pa=set_pa))
 
 
@@ -250,7 +250,7 @@ def _and_higher(text: str, supply: Supply, case: Case, reader: Reader) -> Option
     if missing(changed) > 0:
         higher = _raised(changed, reader)
         if higher is not None:
-            shown = reader.show(higher.supply.source.set_pa, "pressure")
+            shown = reader.show(higher.supply.source.reads_pa, "pressure")
             return Option(f"{text} and raise the set pressure to {shown}", higher.supply)
     return Option(text, supply)
 

@@ -89,9 +89,10 @@ def most_at_pump(case: Case) -> float:
 
 def _setting(case: Case) -> Iterator[Trouble]:
     """A set pressure that the pump never reaches."""
-    set_pa, most = case.supply.source.set_pa, most_at_pump(case)
-    if set_pa is not None and set_pa > most * (1 + 1e-9):
-        yield Trouble(PUMP_PART, "set-too-high", "stop", set_pa, most, "pressure")
+    source, most = case.supply.source, most_at_pump(case)
+    if source.set_pa is not None and source.set_pa > most * (1 + 1e-9):
+        reads, most = source.reads_pa, most - source.sensed_pa
+        yield Trouble(PUMP_PART, "set-too-high", "stop", reads, most, "pressure")
 
 
 def _least_flow(case: Case) -> Iterator[Trouble]:
@@ -124,8 +125,8 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     return [
         (
             SmallDraw(
-                source.pump, draw, None, source.tank_m3, source.set_pa, source.lift_m,
-                case.weight, air, source.pumps,
+                source.pump, draw, source.least_m3s, source.tank_m3, source.set_pa,
+                source.lift_m, case.weight, air, source.pumps, source.sensed_pa,
             ),
             name,
         )

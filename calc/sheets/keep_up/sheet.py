@@ -18,8 +18,10 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
+    least_pump_flow,
     pressure_tank,
     relief_valve,
+    sensor,
     suction_lift,
     water_temperature,
 )
@@ -106,6 +108,8 @@ FIELDS = (
     hottest_pipe(group=SOURCE),
     relief_valve(SOURCE),
     pressure_tank(SOURCE),
+    sensor(SOURCE, ("drive", ("held",))),
+    least_pump_flow(SOURCE),
 )
 
 

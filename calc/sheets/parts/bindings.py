@@ -16,7 +16,7 @@ from calc.sheets.parts import ways
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
 from calc.site.rows import BY_TABLE, PUMP, fold
 from calc.site.site import Site
-from calc.units import QUANTITIES
+from calc.units import QUANTITIES, parse
 
 CALCULATED = "worked out from the site"
 FIGURES = 12  # of a number worked out, before it is rounded for display
@@ -194,29 +194,78 @@ def lift() -> Binding:
 # The pressure a line starts with --------------------------------------------------------------
 
 
-def _start(asked: Asked) -> Fact:
-    if asked.outlet:
-        way = asked.way
-        if way.start != PUMP:
-            return written(0.0, "pressure", reason="the line begins at open water")
-        if not way.held:
-            return written(way.start_pa, "pressure", reason="the pump cannot hold more")
-    if asked.site.value("pump.control") != "speed":
-        return written(asked.solved.moving.pressure(PUMP), "pressure")
-    return asked.site.best("pump.set")
-
-
-def _take_start(asked: Asked, fact: Fact) -> Site:
-    return asked.site.put("pump.set", fact)
-
-
 def _is_set(asked: Asked) -> bool:
-    return _start(asked) == asked.site.best("pump.set")
+    """Whether the line starts with the pressure that the pump's control holds."""
+    if asked.site.value("pump.control") != "speed":
+        return False
+    return not asked.outlet or (asked.way.start == PUMP and asked.way.held)
+
+
+def _not_held(asked: Asked, over_pa: float) -> Fact:
+    """The pressure at the start of a line that no control holds, ``over_pa`` (Pa) less."""
+    if not asked.outlet:
+        return written(asked.solved.moving.pressure(PUMP) - over_pa, "pressure")
+    if asked.way.start != PUMP:
+        return written(0.0, "pressure", reason="the line begins at open water")
+    held = asked.site.value("pump.control") == "speed"
+    reason = "the pump cannot hold more" if held else CALCULATED
+    return written(asked.way.start_pa - over_pa, "pressure", reason=reason)
 
 
 def start(field: str) -> Binding:
-    """Pressure at the start of the line: the set pressure where the pump holds it."""
-    return Binding(field, _start, _take_start, "pump.set", only=_is_set)
+    """Pressure at the start of the line: where the pump's control holds it, one to one with what
+    it is set to; not the same where its sensor is higher than the pump."""
+
+    def give(asked: Asked) -> Fact:
+        if not _is_set(asked):
+            return _not_held(asked, 0.0)
+        fact, over = asked.site.best("pump.set"), ways.sensed_pressure(asked.site)
+        if not fact.known or not over:
+            return fact
+        at_pump = BY_PATH["pump.set"].read(fact.text) + over
+        return written(at_pump, "pressure", fact.standing, fact.reason or "set at its sensor")
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        over = ways.sensed_pressure(asked.site)
+        if over and fact.known:
+            at_sensor = parse(fact.text, "pressure").value - over
+            fact = replace(fact, text=written(at_sensor, "pressure").text)
+        return asked.site.put("pump.set", fact)
+
+    return Binding(field, give, take, "pump.set", only=_is_set)
+
+
+def set_to(field: str) -> Binding:
+    """What the pump's control is set to; where it holds nothing, what it then reads."""
+
+    def give(asked: Asked) -> Fact:
+        if _is_set(asked):
+            return asked.site.best("pump.set")
+        return _not_held(asked, ways.sensed_pressure(asked.site))
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        return asked.site.put("pump.set", fact)
+
+    return Binding(field, give, take, "pump.set", only=_is_set)
+
+
+def sensor() -> Binding:
+    """Height of the pump's sensor above it: one to one with that above the datum."""
+
+    def give(asked: Asked) -> Fact:
+        fact = asked.site.best("pump.sensed")
+        if not fact.known or ways.pump_height(asked.site) == 0:
+            return fact
+        return written(ways.sensed_height(asked.site), "length", fact.standing, fact.reason)
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        base = ways.pump_height(asked.site)
+        if base and fact.known:
+            height = base + parse(fact.text, "length").value
+            fact = replace(fact, text=written(height, "length").text)
+        return asked.site.put("pump.sensed", fact)
+
+    return Binding("sensed", give, take, "pump.sensed")
 
 
 # The outlet and the way to it -----------------------------------------------------------------

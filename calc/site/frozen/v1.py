@@ -112,7 +112,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "hottest": ("20 °C", "68 °F"),
         "relief": "no",
-        "tank": "",
+        "tank": ("200 L", "52.8 gal"),
+        "sensed": "",
+        "least": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
