@@ -17,7 +17,7 @@ from calc.page.state import filled_rows, replaced_keys
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from calc.page.answer import Answer, Chart, Column, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
@@ -38,13 +38,17 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome: Outcome, address: Address) -> str:
-    """HTML of a worked answer.  address: gives the address that a ``Link`` opens."""
+def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str:
+    """HTML of a worked answer.
+
+    address: gives the address that a ``Link`` opens; going: sentences about the numbers that go
+    along with the reader to another page.
+    """
     reader, found = outcome.reader, _found(outcome)
     head = [_figures(found.figures, reader)]
     head += [_warning(warning) for warning in beside(found)]
     head += [_caution(caution) for caution in found.cautions]
-    head.append(_links(found.links, address))
+    head.append(_links(found.links, address, going))
     more = [_picture(picture) for picture in found.drawings]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
@@ -245,13 +249,16 @@ def _put_in(step: Step) -> str:
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links: tuple[Link, ...], address: Address) -> str:
+def _links(links: tuple[Link, ...], address: Address, going: Sequence[str] = ()) -> str:
     if not links:
         return ""
     items = "".join(
         f'<li><a href="{escape(address(link))}">{escape(link.text)}</a></li>' for link in links
     )
-    return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
+    said = "".join(f'<p class="sl-going">{escape(sentence)}</p>' for sentence in going)
+    return (
+        f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul>{said}</nav>'
+    )
 
 
 # Plain text ------------------------------------------------------------------

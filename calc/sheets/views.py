@@ -14,6 +14,7 @@ from calc.pipe.line import Line
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
@@ -158,25 +159,25 @@ VIEWS = {
     view.key: view
     for view in (
         View("reach", (
-            b.start("pressure"), *_ONE_LINE, _PIPE, words("use", lambda asked: "own"),
+            p.start("pressure"), *_ONE_LINE, _PIPE, words("use", lambda asked: "own"),
             figure("most", "flow", _most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
             words("ask", lambda asked: "rows"),
-            *b.pump(),
-            b.menu("drive", "pump.control",
+            *p.pump(),
+            p.menu("drive", "pump.control",
                    {"speed": "held", "fixed": "full", "switch": "full"},
                    {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), b.sensor(), known("pumps", "pump.count"),
-            t.outlets(), t.sections(), t.tanks(), b.lift(),
+            known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
+            t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
             _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK,
         ), outlet=False),
         View("pressure", (
-            b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
+            p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
         )),
         View("suction", (
-            b.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
+            p.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
             b.suction_pipe(), words("figure", _figure_known),
             Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
@@ -184,7 +185,7 @@ VIEWS = {
             known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
-            b.start("pressure"), *_ONE_LINE, replace(_PIPE, take=None),  # a kind without its size
+            p.start("pressure"), *_ONE_LINE, replace(_PIPE, take=None),  # a kind without its size
             *(_fitting(f.key) for f in friction.FITTINGS),
             _HOTTEST,
         )),
@@ -199,7 +200,7 @@ VIEWS = {
             replace(b.needed("wanted"), spare=True),
         )),
         View("pressure_tank", (
-            b.menu("control", "pump.control", {"fixed": "switch"}, {}),
+            p.menu("control", "pump.control", {"fixed": "switch"}, {}),
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
@@ -220,10 +221,10 @@ VIEWS = {
             known("busy", "use.busy"), known("reach", "use.drip_share"),
         ), outlet=False),
         View("pump_match", (
-            *b.pump(), *_ONE_LINE, _PIPE, b.lift(),
+            *p.pump(), *_ONE_LINE, _PIPE, p.lift(),
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
-            _ALTITUDE, _EXTRA, b.set_to("set"), b.sensor(), known("grade", "pump.grade"),
+            _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
             _LEAST, _TANK,
         )),
@@ -280,14 +281,15 @@ def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4)
     return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
 
 
-def back(site: Site, key: str, state: State, way: str = "") -> PutBack:
+def back(site: Site, key: str, state: State, way: str = "", going: bool = False) -> PutBack:
     """What the reader typed, put into the site where it is one to one.
 
-    state: the form as it stands, in the system it is shown in; way: as it was filled.
+    state: the form as it stands, in the system it is shown in; way: as it was filled; going: into
+    a copy that goes on to another page, as ``Asked``.
     Returns ``PutBack``: the new site, a sentence for each change, and what stayed a what-if.
     Raises KeyError for no such sheet.
     """
-    asked = asked_of(site, key, way)
+    asked = replace(asked_of(site, key, way), going=going)
     return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 

@@ -77,7 +77,7 @@
     /* What Python is told of it with the numbers. */
     tell() {
       const site = this.site && { text: this.packed, way: this.way, kept: this.filled };
-      return { reasons: this.reasons, site };
+      return { reasons: this.reasons, site, way: this.way };
     }
 
     answered(reply) {

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 from calc.errors import InputError
+from calc.page import row_text
 from calc.page.fields import UNKNOWN as ASKED
 from calc.page.fields import Choice, Number, Rows, Sheet, Text
 from calc.page.state import State, filled_rows, hidden_keys
@@ -21,6 +22,7 @@ from calc.site.rows import Row
 from calc.site.site import Site
 from calc.units import QUANTITIES, parse
 
+FIGURES = (4, 3)  # to which a form and an example's form round what a site says
 SAME = 1e-9  # share; texts closer than this say the same number
 
 
@@ -43,7 +45,7 @@ class PutBack:
 def back(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
          state: State) -> PutBack:  # fmt: skip
     """``fill`` turned round, for what differs from it.  Raises nothing."""
-    put = PutBack(asked.site)
+    put, state = PutBack(asked.site), _units_in_cells(sheet, state)
     fields = {entry.key: entry for entry in sheet.fields}
     bound = {one.field: one for one in bindings if one.field in fields}
     skipped = set(hidden_keys(sheet, state))
@@ -172,16 +174,38 @@ def _same(before: str, after: str, entry: Field) -> bool:
     return abs(first - second) <= SAME * max(abs(first), abs(second))
 
 
+def _units_in_cells(sheet: Sheet, state: State) -> State:
+    """The same, with the unit of its column behind every bare number of a table."""
+    texts = dict(state.texts)
+    for entry in sheet.fields:
+        if isinstance(entry, Rows) and entry.key in texts:
+            rows = row_text.decode(texts[entry.key])
+            texts[entry.key] = row_text.encode([_row(entry, row, state) for row in rows])
+    return replace(state, texts=texts)
+
+
+def _row(entry: Rows, row: tuple[str, ...], state: State) -> list[str]:
+    cells = list(row)
+    for at, (column, text) in enumerate(zip(entry.columns, row, strict=False)):
+        if isinstance(column, Number) and text.strip() not in ("", ASKED):
+            symbol = state.units.get(f"{entry.key}.{column.key}")
+            cells[at] = with_unit(text.strip(), column, symbol, state.system)
+    return cells
+
+
 # Tables ---------------------------------------------------------------------------------------
 
 
 def _back_table(put: PutBack, asked: Asked, one: TableBinding, entry: Rows,
                 state: State) -> PutBack:  # fmt: skip
     held = one.rows(asked)
-    was = [
-        [cell(cells, c, asked.site, state.system, 4).text for c in entry.columns] for cells in held
-    ]
+    was, roughly = (
+        [[cell(cells, c, asked.site, state.system, digits).text for c in entry.columns]
+         for cells in held]
+        for digits in FIGURES
+    )  # fmt: skip
     now = [list(row) for row in filled_rows(entry, state.text(entry), state.system)]
+    now = _as_filled(now, was, roughly)
     pairs = _paired(was, now, entry)
     rows, said = [], []
     for number, (before, row) in enumerate(pairs, 1):
@@ -204,6 +228,19 @@ def _back_table(put: PutBack, asked: Asked, one: TableBinding, entry: Rows,
         return put.what_if_only(f"{entry.label} were not put back: {error.message}", entry.key)
     said = said or [f"{entry.label}: in another order."]
     return replace(put, site=site, changes=(*put.changes, *said))
+
+
+def _as_filled(now: list[list[str]], was: list[list[str]],
+               roughly: list[list[str]]) -> list[list[str]]:  # fmt: skip
+    """Rows with each cell that stands as an example rounds it as a site's form rounds it."""
+    columns = list(zip(*roughly, strict=True)), list(zip(*was, strict=True))
+    finer = [dict(zip(*pair, strict=True)) for pair in zip(*columns, strict=True)]
+    exact = [set(texts) for texts in columns[1]]
+    return [
+        [text if at >= len(finer) or text in exact[at] else finer[at].get(text, text)
+         for at, text in enumerate(row)]
+        for row in now
+    ]  # fmt: skip
 
 
 def _paired(
