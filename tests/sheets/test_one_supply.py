@@ -120,7 +120,7 @@ def test_pages_of_one_pipe_agree_with_the_whole_supply(block):
     assert compared > 20
 
 
-SHARED = {"over-rating", "too-hot", "no-rating", "outlet-over-limit", "fast"}
+SHARED = {"over-rating", "too-hot", "no-rating", "outlet-over-limit", "fast", "reducer-fall"}
 
 
 @pytest.mark.parametrize("block", range(0, len(SITES), 50))
@@ -144,7 +144,7 @@ def test_the_whole_supply_finds_what_one_pipe_finds(block):
         if whole is None or reach is None or not held(whole):
             continue
         beyond = {one.key for one in whole.findings if one.at != SUCTION}
-        for key in ("over-rating", "too-hot", "outlet-over-limit"):
+        for key in ("over-rating", "too-hot", "outlet-over-limit", "reducer-fall"):
             assert (key in beyond) == (key in keys(reach)), (seed, key)
 
 

@@ -12,6 +12,7 @@ from calc.network.parts import Reducer, Run
 from calc.network.state import SEEPING
 from calc.pipe import fittings
 from calc.pump.invented import PUMPS
+from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
 from calc.sheets.keep_up.cause import HEIGHTS, between
 from calc.sheets.keep_up.changed import tank_words
@@ -142,6 +143,21 @@ def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
                 held = reader.show(part.reducer[0], "pressure")
                 new = with_sections(case.supply, {at[0]: {"part": part.key}})
                 yield Option(f"Set {link.name} to {held}", new)
+
+
+def valve_up(case: Case, reader: Reader) -> Iterator[Option]:
+    """A higher setting of the valves that could give too little near their rated flow."""
+    low = [one.other for one in valves.falling(case) if one.level != "note"]
+    links = [case.after.network.link(name) for name in low]
+    for part in fittings.PARTS:
+        held = part.reducer[0] if part.reducer is not None else 0.0
+        up = [one for one in links if isinstance(one, Reducer) and one.set_pa < held]
+        rows = [at for one in up if (at := section_of(case, one.name)) is not None]
+        if rows and len(rows) == len(low):
+            where = up[0].name + (f" and {len(up) - 1} more" if len(up) > 1 else "")
+            text = f"Set {where} to {reader.show(held, 'pressure')}"
+            new = with_sections(case.supply, {at: {"part": part.key} for at, _ in rows})
+            yield Option(text, new)
 
 
 # Wider pipe -------------------------------------------------------------------------------------
@@ -333,4 +349,5 @@ def _with_open(supply: Supply, tap: Tap, count: int) -> Supply:
 CHEAP = (clean, valve_higher, set_higher, second_filter)
 MAKERS = (*CHEAP, wider, second_pump, larger_pump, cistern, fewer)
 CREST = (crest_higher, wider, larger_pump)
+VALVE = (valve_up, fewer)
 PAST_CURVE = (second_pump, larger_pump, fewer)

@@ -10,6 +10,7 @@ from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
 from calc.sheets.keep_up.case import check_rows, solved, supply_of
+from calc.sheets.keep_up.cautions import cautions
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
@@ -128,7 +129,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        cautions=judge.cautions(case),
+        cautions=cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=tuple(_tables(case, [])),
@@ -174,8 +175,8 @@ SHEET = Sheet(
         "Pump at another speed: affinity laws.",
         "Flows and needed pressures of outlets: common practice, no source.",
         "80 psi at an outlet: IPC 604.8 and UPC 608.2, from memory.",
-        "Losses of filters and reducing valves: common practice, no source; use your "
-        "manufacturer’s.",
+        "Losses of filters and reducing valves, and that a reducing valve gives 7 to 15 psi (0.5 "
+        "to 1 bar) less near its rated flow: common practice, no source; use your manufacturer’s.",
     ),
     page="keep-up/",
 )
