@@ -49,9 +49,13 @@ __all__ = [
     "Reader",
     "Unit",
     "number_text",
+    "numbers_apart",
     "parse",
     "plain_number",
 ]
+
+
+MOST_FIGURES = 11  # to tell two numbers apart in a sentence; closer ones are the same to a reader
 
 
 def number_text(value: float, digits: int = 3) -> str:
@@ -86,6 +90,19 @@ def number_text(value: float, digits: int = 3) -> str:
     return sign + whole + (f".{part}" if part else "")
 
 
+def numbers_apart(one: float, other: float, digits: int = 3) -> tuple[str, str]:
+    """Two numbers as ``number_text``, with more figures where they would print the same.
+
+    >>> numbers_apart(20.004, 20.0), numbers_apart(20.0, 20.0)
+    (('20.004', '20.000'), ('20.0', '20.0'))
+    """
+    for figures in range(digits, MOST_FIGURES + 1):
+        shown = number_text(one, figures), number_text(other, figures)
+        if shown[0] != shown[1]:
+            return shown
+    return number_text(one, digits), number_text(other, digits)
+
+
 def plain_number(value: float, digits: int = 4) -> str:
     """``value`` as a person would type it: no sign that a keyboard lacks, no zeros at the end.
 
@@ -116,19 +133,15 @@ class Reader:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
 
-    def apart(self, first: float, second: float, quantity: str, digits: int = 3) -> tuple[str, str]:
-        """Two SI values that a sentence compares, with as many figures as tell them apart.
+    def apart(self, one: float, other: float, quantity: str, digits: int = 3) -> tuple[str, str]:
+        """Two SI values as ``show`` prints them, with more figures where they would print the same.
 
-        >>> Reader().apart(1.0342e5, 1.0338e5, "pressure")
-        ('1.0342\xa0bar', '1.0338\xa0bar')
-        >>> Reader().apart(1.5, 1.5, "speed")
-        ('1.50\xa0m/s', '1.50\xa0m/s')
+        >>> Reader().apart(3.2, 3.204, "length"), Reader().apart(2.0, 2.0, "length")
+        (('3.200\xa0m', '3.204\xa0m'), ('2.00\xa0m', '2.00\xa0m'))
         """
-        for more in range(digits, 12):
-            texts = self.show(first, quantity, more), self.show(second, quantity, more)
-            if texts[0] != texts[1]:
-                return texts
-        return self.show(first, quantity, digits), self.show(second, quantity, digits)
+        unit = self.unit(quantity)
+        first, second = numbers_apart(unit.from_si(one), unit.from_si(other), digits)
+        return _joined(first, unit.symbol), _joined(second, unit.symbol)
 
     def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""

@@ -10,6 +10,8 @@ from tests.browser.pages import (
     TAPS,
     answer_text,
     cell,
+    figures,
+    leave,
     open_sheet,
     settle,
     unfold,
@@ -55,12 +57,12 @@ def test_a_row_is_added_with_the_focus_in_it_and_works_when_filled(site):
     button(site, "Add an outlet").click()
     assert rows_of(site).count() == count + 1
     assert cell(site, count + 1, "Outlet").evaluate("el => el === document.activeElement")
-    settle(site)
+    leave(site)
     assert "Give the outlet a name" in rows_of(site).last.inner_text()
     fill(site, count + 1, "Outlet", "Attic sink")
     cell(site, count + 1, "At point").select_option("cabin 2")
     settle(site)
-    assert site.locator(".sl-stale").count() == 0
+    assert figures(site) == "yours"
     assert "Attic sink" in answer_text(site)
 
 
@@ -110,8 +112,11 @@ def test_a_row_is_duplicated_below_itself(site):
 
 def test_an_error_stands_in_its_cell(site):
     fill(site, 2, "Length", "far", RUNS)
+    leave(site)
     spot = site.locator(f'{RUNS} tbody tr:nth-child(2) td[data-column="long"]')
-    assert "“far” is not a number" in spot.locator(".sl-error").inner_text()
+    told = "Error: Length must be a number, such as 12.5"
+    assert spot.locator(".sl-error").inner_text().replace("\n", " ") == told
+    assert "Row 2 (" in site.locator(".sl-faults").inner_text()
     assert cell(site, 2, "Length", RUNS).get_attribute("aria-invalid") == "true"
     assert site.locator(".sl-answer .sl-verdict").count() == 0  # there was none to these numbers
     described = cell(site, 2, "Length", RUNS).get_attribute("aria-describedby")
@@ -142,6 +147,7 @@ def test_what_is_not_known_of_an_outlet_is_said_by_a_button_in_its_cell(site):
 def test_a_tap_joined_to_nothing_is_named_beside_it(site):
     cell(site, 1, "At point").select_option(label="New point…")
     fill(site, 1, "At point", "barn")
+    leave(site)
     spot = site.locator(f'{TAPS} tbody tr:nth-child(1) td[data-column="at"] .sl-error')
     assert "No pipe section ends at “barn” yet" in spot.inner_text()
 
@@ -263,8 +269,7 @@ def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
         hidden = page.evaluate(
             """() => {
                 const field = document.activeElement.getBoundingClientRect();
-                const verdict = document.querySelector('.sl-answer .sl-verdict');
-                const over = verdict.getBoundingClientRect();
+                const over = document.querySelector('.sl-glance').getBoundingClientRect();
                 return field.top < over.bottom && field.bottom > over.top;
             }"""
         )

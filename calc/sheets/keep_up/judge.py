@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
-MOST_WORDS = 25  # of a verdict; our choice
+MOST_WORDS = 25  # of a verdict, a number with its unit as one; our choice
 SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
 RANKS = {
     "over-rating": "harm", "too-hot": "harm", "shut-off-over-rating": "harm",
@@ -242,7 +242,7 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
 def _shortest(begins: list[str], told: list[str]) -> str:
     """The first of the ways to begin and to go on, fullest first, that a verdict has room for."""
     ways = [begin + rest for rest in told for begin in begins]
-    text = next((way for way in ways if len(way.split()) <= MOST_WORDS), ways[-1])
+    text = next((way for way in ways if len(way.split(" ")) <= MOST_WORDS), ways[-1])
     return text[0].upper() + text[1:]
 
 

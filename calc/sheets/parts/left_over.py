@@ -38,6 +38,23 @@ _ABOUT = {
     "no-rating": "the pipe's rating",
     "unchecked-pump-most": "the pump's maximum flow",
     "suction-too-short": "the length of the suction pipe",
+    "height": "the height",
+    "boils": "water that boils",
+    "no-foot-valve": "the missing foot valve",
+    "near-rating": "a peak near a rating",
+    "column-separation": "low pressure after the knock",
+    "no-tank": "the missing pressure tank",
+    "starts": "the pump's starts",
+    "leaks": "starts from leaks",
+    "never-stops": "a pump that never stops",
+    "least-flow-unchecked": "the pump's least flow",
+    "rating": "the tank's rating",
+    "no-source": "the missing water",
+    "too-little": "too little water a day",
+    "too-small": "the size of the tank",
+    "short-of-days": "the days without supply",
+    "never-refills": "a tank that never fills again",
+    "slow-refill": "a slow refill",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin

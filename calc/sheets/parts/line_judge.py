@@ -85,16 +85,23 @@ def too_hot(line: Line, pipe: pipes.Pipe) -> bool:
 
 
 def _heat(line: Line, reader: Reader) -> list[Finding]:
-    found, seen = [], set()
+    found: list[Finding] = []
+    seen = set()
     for section in line.sections:
-        pipe = section.pipe
-        if pipe.kind in seen or not too_hot(line, pipe):
-            continue
-        seen.add(pipe.kind)
-        found.append(Finding("stop", "too-hot", hot_words(pipe, line.heat_k, reader), "harm",
-                             section.name))  # fmt: skip
-        if pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
-            found.append(Finding("note", "cautious-heat", pipe.heat_note, at=section.name))
+        if section.pipe.kind not in seen:
+            seen.add(section.pipe.kind)
+            found += heat_findings(line, section, reader)
+    return found
+
+
+def heat_findings(line: Line, section: Section, reader: Reader) -> list[Finding]:
+    """What a section's pipe is too hot for, if it is; with what to know of its kind's limit."""
+    if not too_hot(line, section.pipe):
+        return []
+    said = hot_words(section.pipe, line.heat_k, reader, the(section))
+    found = [Finding("stop", "too-hot", said, "harm", section.name)]
+    if section.pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
+        found.append(Finding("note", "cautious-heat", section.pipe.heat_note, at=section.name))
     return found
 
 
@@ -104,16 +111,17 @@ def kind_name(pipe: pipes.Pipe) -> str:
 
 
 def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader, named: str = "The pipe") -> str:
-    """That a pipe is too hot, or carries hot water and is not made for it, as a sentence."""
-    show = reader.show
+    """That a pipe is too hot, or carries hot water and is not made for it, as a sentence.
+
+    heat_k: the hottest it gets, K; named: the pipe as the subject.
+    """
     limit = pipes.hottest_k(pipe) or 0.0
     if heat_k > limit + 1e-9:
         gets, may = reader.apart(heat_k, limit, "temperature")
-        return f"{named} gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
-    asked = (
-        f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
-    )
-    return f"{kind_name(pipe)} is not for hot water: codes ask for a rating of {asked}."
+        return f"{named} gets {gets}, and no rating of its kind is known above {may}."
+    asked = reader.show(practice.HOT_RATED, "pressure")
+    at = reader.show(practice.HOT_RATED_AT, "temperature")
+    return f"{named} is not made for hot water: codes ask for a rating of {asked} at {at}."
 
 
 def _no_rating(line: Line, reader: Reader) -> list[Finding]:

@@ -17,7 +17,7 @@ from calc.sheets.parts.fields import (
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import kind_field
 from calc.sheets.pipe import case as sizing
-from calc.sheets.pipe import judge, show
+from calc.sheets.pipe import fixes, judge, picture, show
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -99,20 +99,20 @@ def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, every size tried, the smallest that works."""
     case = sizing.case_of(values)
     tries = sizing.trials(case)
-    chosen = sizing.smallest(tries)
+    chosen = sizing.smallest(case, tries)
     shown = chosen or sizing.nearest(case, tries)
-    found = judge.findings(case, tries, chosen, reader)
     line = case.line if case.counted else shown.line
     return Answer(
         told=judge.told(case, chosen, reader),
-        findings=found,
-        fixes=judge.fixes(case, tries, chosen, found, values, reader),
+        findings=judge.findings(case, tries, chosen, reader),
+        fixes=fixes.fixes(case, values, reader),
         sizing=not case.counted,
         figures=show.figures(case, line, chosen, shown),
         steps=show.steps(case, line, shown),
         tables=show.tables(case, tries, chosen),
         charts=(show.chart(case, tries, shown),),
         links=judge.links(case, shown, values, reader),
+        drawings=(picture.draw(case, tries, chosen, shown, reader),),
         cautions=show.cautions(line, case.need.flow_m3s),
     )
 

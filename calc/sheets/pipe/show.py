@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 POINTS = 20  # of each line of the chart
 HW_COLD, HW_WARM = 277.15, 298.15  # K, 4-25 degC, where Hazen-Williams' C holds; common practice
 RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
-FITS = "suitable"
+FITS, CLOSE = "suitable", "borderline"
 
 
 def figures(case: Case, line: Line, chosen: Trial | None, shown: Trial) -> tuple[Figure, ...]:
@@ -113,7 +113,7 @@ def _every_size(case: Case, tries: tuple[Trial, ...], chosen: Trial | None) -> T
 
 def _size_row(trial: Trial) -> Cells:
     left = trial.left if trial.left >= 0 else None
-    remark = ", ".join(trial.reasons) or FITS
+    remark = ", ".join(trial.reasons) or (CLOSE if trial.close else FITS)
     return (
         trial.pipe.name,
         trial.pipe.inside_m,

@@ -242,7 +242,7 @@ class Case:
         power = 0.0 if stands else self.power(flow, speed)
         return State(flow, head, speed, start, left, power, held, stands)
 
-    @property
+    @cached_property
     def running(self) -> State | None:
         """``State`` at the full flow."""
         return self.state(self.flow)

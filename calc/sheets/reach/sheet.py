@@ -21,6 +21,7 @@ from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
 from calc.sheets.reach.case import USES, case_of
+from calc.sheets.reach.drawing import draw
 from calc.sheets.reach.fixes import fixes
 
 if TYPE_CHECKING:
@@ -95,6 +96,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         steps=show.steps(case, values),
         tables=show.tables(case, reader),
         charts=(show.chart(case),),
+        drawings=(draw(case, reader),),
         links=judge.links(case, values, reader),
         cautions=line_cautions(case.line),
     )

@@ -16,7 +16,8 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.pipe_choice import pipe_fields
-from calc.sheets.suction import judge, show
+from calc.sheets.parts.tries import Form
+from calc.sheets.suction import fixes, judge, picture, show
 from calc.sheets.suction.case import FURTHEST_UP, read
 
 if TYPE_CHECKING:
@@ -136,15 +137,24 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = read(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(read(changed, reader), reader),
+        lambda changed: fixes.changes(read(changed, reader), reader),
+        fixes.last(case, reader),
+    )
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=judge.fixes(case, FIELDS, values, reader),
+        fixes=form.fixes(),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=(show.sizes(case),),
         charts=(show.chart(case, reader),),
         links=judge.links(case, values, reader),
+        drawings=(picture.draw(case, reader),),
         cautions=judge.cautions(case, reader),
     )
 
