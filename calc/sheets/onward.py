@@ -68,7 +68,9 @@ def along(sheet: Sheet, state: State, packed: str = "", way: str = "") -> Along:
     """
     as_it_is = Along(packed, way if packed else "")
     hidden = hidden_keys(sheet, state)
-    if not any(state.is_typed(entry) for entry in sheet.fields if entry.key not in hidden):
+    if sheet.key not in views.VIEWS or not any(
+        state.is_typed(entry) for entry in sheet.fields if entry.key not in hidden
+    ):
         return as_it_is
     try:
         if packed:
@@ -196,7 +198,7 @@ def _outlet(sheet: Sheet, state: State) -> dict[str, Fact]:
     needed = _unit(entries["wanted"], state)
     use = entries.get("use")
     if isinstance(use, Choice) and state.text(use) != "own":
-        kind = {"house": "shower", "drip": "drip", "trough": "float"}[state.text(use)]
+        kind = {"house": "shower", "drip": "drip", "trough": "float"}.get(state.text(use), "shower")
         works = practice.OUTLET_BY_KEY[kind].works
         needed = written(works or 0.0, "pressure").text
     return {

@@ -14,11 +14,13 @@ from calc import bridge
 from calc.errors import InputError
 from calc.page import row_text
 from calc.sheets import KEYS, sheet, views
+from calc.sheets.onward import along
 from calc.site import link
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack
 from calc.units import parse
+from tests.sheets.drawn import states
 from tests.site.made_sites import workable
 
 PAGES = {sheet(key).page.strip("/"): key for key in KEYS}
@@ -244,6 +246,17 @@ def test_whatever_is_typed_the_next_page_opens(key):
         if onward:
             for other in ("reach", "keep_up", "demand"):
                 Page(other, onward)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_whatever_a_form_holds_something_honest_goes_along(key):
+    site = pack(alder_terrace())
+    for state in states(sheet(key), 40, "onward"):
+        for packed in ("", site):
+            found = along(sheet(key), state, packed)
+            assert not found.site or unpack(found.site)
+            assert bool(found.site) >= bool(packed)
+            assert all(one[-1] in ".!?" for one in (*found.changes, *found.only_here))
 
 
 @pytest.mark.parametrize("seed", range(12))

@@ -160,7 +160,7 @@ def _typed(entry: Field, state: State) -> Fact:
 def with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
     """What stands in a box with the unit of its menu, or of the system, where it has none."""
     symbol = symbol or QUANTITIES[entry.quantity].default(system).symbol
-    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
+    bare = text[-1:] and text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
     return f"{text} {symbol}".strip() if bare else text
 
 

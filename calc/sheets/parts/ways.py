@@ -83,9 +83,8 @@ def set_pressure(site: Site) -> float | None:
     p = p_set + w (z_sensor - z_pump)
     Raises InputError: not known.  Source: hydrostatics, without the friction up to the sensor.
     """
-    if site.value("pump.control") != "speed":
-        return None
-    return known(site, "pump.set", "The set pressure") + sensed_pressure(site)
+    held = site.value("pump.control") == "speed"
+    return known(site, "pump.set", "The set pressure") + sensed_pressure(site) if held else None
 
 
 def pump_height(site: Site) -> float:
