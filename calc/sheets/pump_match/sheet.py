@@ -28,7 +28,7 @@ from calc.sheets.parts.fields import (
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
-from calc.sheets.pump_match import judge, picture, show
+from calc.sheets.pump_match import drawing, judge, show
 from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
 from calc.sheets.pump_match.fixes import fixes
 from calc.sheets.pump_match.links import cautions, links
@@ -200,7 +200,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),
-        drawings=(picture.draw(case, reader),),
+        drawings=(drawing.draw(case, reader),),
         links=links(case, values, reader),
         cautions=cautions(case, reader),
     )
