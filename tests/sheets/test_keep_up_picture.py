@@ -10,7 +10,7 @@ from calc.page.hill.layout import laid_out
 from calc.page.shapes import Press, Words
 from calc.page.state import State
 from calc.page.text_boxes import box_of
-from calc.sheets.keep_up.picture import scene
+from calc.sheets.keep_up.drawing import scene
 from calc.units import Reader
 from tests.page.pictures import HALF, faults, marks, named, off_scale, texts
 from tests.sheets.hillsides import AWKWARD, CAUSES, at_random, drawn, supply

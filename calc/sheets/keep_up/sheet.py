@@ -11,9 +11,9 @@ from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
 from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.cautions import cautions
+from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.picture import draw
 from calc.sheets.keep_up.rows import PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,

@@ -11,7 +11,7 @@ from calc.sheets.parts.fields import SEA_LEVEL, altitude, water_temperature
 from calc.sheets.parts.tries import Form
 from calc.sheets.pressure import judge, show
 from calc.sheets.pressure.case import read
-from calc.sheets.pressure.picture import draw
+from calc.sheets.pressure.drawing import draw
 
 if TYPE_CHECKING:
     from calc.page.form import Values

@@ -21,8 +21,8 @@ from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
 from calc.sheets.reach.case import USES, case_of
+from calc.sheets.reach.drawing import draw
 from calc.sheets.reach.fixes import fixes
-from calc.sheets.reach.picture import draw
 
 if TYPE_CHECKING:
     from calc.page.form import Values
