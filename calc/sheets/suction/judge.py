@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice, suction
@@ -130,7 +131,10 @@ def _collapse(case: Case, reader: Reader) -> Iterator[Finding]:
 def _rating(case: Case, reader: Reader) -> Iterator[Finding]:
     (stress,) = case.line.stresses()
     if too_hot(case.line, case.pipe):
-        yield from heat_findings(case.line, case.section, reader)
+        for one in heat_findings(case.line, case.section, reader):
+            # under no pressure it cannot burst: only whether it keeps its shape is open
+            bursts = stress.pressure_pa > 0 or one.level != "stop"
+            yield one if bursts else replace(one, level="care", rank="unchecked")
     elif stress.over:
         most, rated = reader.apart(stress.pressure_pa, stress.rating_pa, "pressure")
         text = f"The suction pipe carries {most} at the pump and is rated {rated}."
