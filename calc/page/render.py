@@ -207,7 +207,7 @@ def _table(table: Table, reader: Reader) -> str:
     note = f'<p class="sl-table-note">{escape(table.note)}</p>' if table.note else ""
     return (
         f'<div class="sl-table" tabindex="0" role="region" aria-label="{escape(table.title)}">'
-        f"<table><caption>{escape(table.title)}</caption>"
+        f'<table class="sl-cells"><caption>{escape(table.title)}</caption>'
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>{note}"
     )
 

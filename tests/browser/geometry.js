@@ -4,7 +4,8 @@
   "use strict";
   const SLACK = 1.5; // px; browsers round
   const found = [];
-  const seen = (one) => one.getClientRects().length > 0 && getComputedStyle(one).visibility !== "hidden"
+  const seen = (one) => one.offsetWidth !== 1 && one.getClientRects().length > 0
+    && getComputedStyle(one).visibility !== "hidden" // 1 px wide: for screen readers only
     && !one.closest(".sl-quiet, .sl-live, .md-skip, .md-search, .md-sidebar, .md-header, [data-md-toggle]");
   const named = (one) => `${one.tagName.toLowerCase()}.${one.getAttribute("class") || one.id}`
     + ` "${(one.textContent || "").trim().slice(0, 40)}"`;
@@ -78,6 +79,7 @@
     if (["auto", "scroll"].includes(style.overflowX) && one.scrollWidth > one.clientWidth + 1 && seen(one)
       && !one.matches("input, textarea, select")
       && !(one.tabIndex === 0 && name(one) && one.hasAttribute("role"))
+      && !one.matches("pre > code") // its words are its name
       && !one.querySelector(STOPS)) found.push(`${named(one)} scrolls and has no name`);
   }
   return found;
