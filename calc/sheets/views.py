@@ -134,7 +134,10 @@ def _flow(field: str, kind: str) -> Binding:
 
 
 def _use(asked: Asked) -> Fact:
-    """Water of a day; without the animals of which it is not known what they drink."""
+    """Water of a day as given; else worked out, without the animals of which it is not known what
+    they drink."""
+    if asked.site.get("use.daily").known:
+        return asked.site.get("use.daily")
     daily = use.daily(asked.site)
     if daily is None:
         return b.NOT_KNOWN
@@ -190,7 +193,7 @@ VIEWS = {
             _HOTTEST,
         )),
         View("tank", (
-            Binding("use", _use),
+            replace(known("use", "use.daily"), give=_use),
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),

@@ -286,3 +286,21 @@ def test_typed_fact_is_given_and_the_rest_stays_assumed():
     site = unpack(Page("suction").type(lift="3 m").menu("keep_up").site)
     assert site.get("water.level") == Fact("-3 m")
     assert site.get("suction.length").standing == ASSUMED
+
+
+@pytest.mark.parametrize("by", ["demand", "pressure_tank"])
+@pytest.mark.parametrize("begun", ["example", "site"])
+def test_a_daily_use_that_was_typed_is_there_again_after_other_pages(begun, by):
+    tank = Page("tank") if begun == "example" else from_site("tank", alder_terrace())
+    tank.type(use="600 L/day")
+    said, again = tank.said, tank.menu(by).menu("tank")
+    assert again.texts["use"] == "600 L/day"
+    assert again.value("use") * 86400 == pytest.approx(0.6)
+    assert "does not hold" not in said and "worked out" not in said
+    assert again.answer["errors"] == {}
+
+
+def test_without_a_daily_use_that_was_typed_people_and_animals_make_it():
+    tank = Page("demand").type(people="9").menu("tank")
+    assert unpack(tank.site).get("use.daily").known is False
+    assert tank.value("use") > from_site("tank", alder_terrace()).value("use")
