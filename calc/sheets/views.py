@@ -15,6 +15,7 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import pump_bindings as p
+from calc.sheets.parts import steady_bindings as s
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
@@ -208,7 +209,7 @@ VIEWS = {
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
-            known("leak", "use.leak"), _ALTITUDE, _LEAST,
+            known("leak", "use.leak"), _ALTITUDE, s.least_flow("least"), s.refill("refill"),
         ), outlet=False),
         View("demand", (
             _open("showers_open", "shower"), _open("sinks_open", "sink"),
@@ -301,7 +302,7 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
 EXAMPLE_WAYS = {"surge": "now/Goat trough"}
 WHAT_IF = {
-    "pressure_tank": {"control": Fact("switch")},
+    "pressure_tank": {"control": Fact("switch"), "least": Fact("")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3
