@@ -209,7 +209,8 @@ VIEWS = {
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
-            known("leak", "use.leak"), _ALTITUDE, s.least_flow("least"), s.refill("refill"),
+            known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
+            s.refill("refill"),
         ), outlet=False),
         View("demand", (
             _open("showers_open", "shower"), _open("sinks_open", "sink"),
@@ -230,7 +231,7 @@ VIEWS = {
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
-            _LEAST, _TANK,
+            _LEAST, _TANK, s.smallest("draw"),
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
@@ -302,7 +303,8 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
 EXAMPLE_WAYS = {"surge": "now/Goat trough"}
 WHAT_IF = {
-    "pressure_tank": {"control": Fact("switch"), "least": Fact("")},
+    "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
+    "pump_match": {"draw": Fact("")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

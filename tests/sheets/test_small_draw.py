@@ -10,6 +10,7 @@ from calc.page.form import work
 from calc.page.state import State
 from calc.sheets import sheet, views
 from calc.sheets.parts.small_draw import KEY
+from calc.site.demo import alder_terrace
 from calc.site.facts import GIVEN, Fact
 from tests.sheets import asking
 from tests.sheets.test_one_supply import WAY, made
@@ -105,3 +106,24 @@ def test_without_the_flow_on_refilling_the_tank_counts_as_filled_at_once():
     typed = {"smallest": "2 L/min", "least": "6 L/min"}
     rates = [float(judged(ask(**typed, refill=flow))[1]) for flow in ("", "60 L/min", "8 L/min")]
     assert rates == sorted(rates, reverse=True) and rates[0] > rates[2]
+
+
+@pytest.mark.parametrize("key, field", [("pump_match", "draw"), ("pressure_tank", "smallest")])
+def test_the_smallest_draw_is_a_fact_that_is_put_back_and_filled(key, field):
+    site = alder_terrace()
+    texts = {one: fact.text for one, fact in views.fill(site, key).items()}
+    if key == "pressure_tank":
+        texts["control"] = "speed"
+    put = views.back(site, key, State("metric", {**texts, field: "2 L/min"}))
+    assert put.site.get("use.smallest").text == "2 L/min"
+    assert field not in put.stays
+    other, there = {"draw": ("pressure_tank", "smallest"), "smallest": ("pump_match", "draw")}[
+        field
+    ]
+    assert views.fill(put.site, other)[there].text == "2 L/min"
+
+
+def test_the_smallest_draw_of_the_whole_supply_is_on_the_page_of_its_tank():
+    site = site_of(1)
+    filled = views.fill(site, "pressure_tank", "then/", "metric", 14)["smallest"].text
+    assert filled == views.fill(site, "pump_match", WAY, "metric", 14)["draw"].text != ""

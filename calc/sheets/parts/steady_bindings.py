@@ -8,12 +8,30 @@ from calc import water
 from calc.pump.curve import DisplacementPump
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, known, written
-from calc.sheets.parts.small_draw import SmallDraw, least_of
+from calc.sheets.parts.small_draw import SmallDraw, least_of, smallest_lasting
 from calc.site.facts import ASSUMED, Fact
 from calc.units import GRAVITY
 
 NO_LEAST = "a displacement pump runs at any flow"
 A_TENTH = "a tenth of its best flow; common practice"
+
+
+def smallest(field: str) -> Binding:
+    """The smallest steady draw: one to one with its fact; where that is not known, the smallest
+    of the site's outlets that may stay open for hours, as the page of the whole supply finds it."""
+    path = "use.smallest"
+
+    def give(asked: Asked) -> Fact:
+        given = asked.site.get(path)
+        if given.known:
+            return given
+        solved = ways.solved(asked.site, ways.THEN)
+        rows, places = solved.made.supply.outlets, solved.made.outlet_rows
+        kinds = {name: rows[at].kind for name, at in places.items()}
+        found = smallest_lasting(solved.moving, kinds)
+        return NOT_KNOWN if found is None else written(found[0], "flow")
+
+    return replace(known(field, path), give=give)
 
 
 def least_flow(field: str) -> Binding:
