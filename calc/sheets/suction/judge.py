@@ -10,6 +10,7 @@ from calc import practice, suction
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.line_cautions import hot_cautions
 from calc.sheets.parts.line_judge import heat_findings, too_hot
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
@@ -187,7 +188,7 @@ def _notes(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    found = []
+    found = list(hot_cautions(case.line.temperature_k))
     if case.lift > 0:
         start = "Fill pipe and pump before the first start, unless the pump primes itself"
         seconds = case.priming_seconds()
