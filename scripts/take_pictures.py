@@ -19,7 +19,7 @@ from scripts.build_steps.places import ROOT, SITE
 
 PLACE = ROOT / "docs" / "pictures"
 SCREEN = {"width": 360, "height": 740}  # px
-SHARP = 2  # pixels of the picture to one of the screen
+SHARP = 1  # pixels of the picture to one of the screen: more would be over MOST
 MOST = 120_000  # bytes of a picture
 LIVE = 'section.sl[data-state="live"]'
 START = 120_000  # ms
@@ -41,7 +41,7 @@ def take(page, address, name, until):
     """One picture.  Raises ``ValueError`` where it is too large to be kept."""
     page.goto(address)
     page.wait_for_selector(until, timeout=START)
-    page.wait_for_function("!document.querySelector('section.sl[data-sl-busy]')")
+    page.wait_for_selector("section.sl[data-sl-busy]", state="detached", timeout=START)
     path = PLACE / f"{name}.png"
     page.screenshot(path=path)
     if path.stat().st_size > MOST:
