@@ -113,7 +113,7 @@ def test_a_name_that_turns_writing_round_is_read_as_it_stands(page, address):
     page.get_by_label("Save under this name").fill("Lower\u202e cabin\u2066\u0007")
     page.get_by_role("button", name="Save", exact=True).click()
     settle(page)
-    assert page.locator("[data-sl-site-whose]").inner_text() == "Lower cabin"
+    assert page.locator("[data-sl-site-whose] strong").inner_text() == "Lower cabin"
     page.get_by_role("button", name="Sites").click()
     assert page.locator(".sl-site-list li > button").nth(1).inner_text() == "Lower cabin"
 
