@@ -151,7 +151,7 @@ def told(figure: Figure, reader: Reader) -> str:
     shown = reader.show(figure.value, figure.quantity, figure.digits)
     if figure.was is None:
         return shown
-    return f"{reader.number(figure.was, figure.quantity, figure.digits)} → {shown}"
+    return f"{reader.number(figure.was, figure.quantity, figure.digits)}\u00a0→\u00a0{shown}"
 
 
 def _other(reader: Reader) -> Reader:
