@@ -2,13 +2,14 @@
 
 import itertools
 
-from scripts.bench_steps import elsewhere, friction, keystroke, memory, start
+from scripts.bench_steps import elsewhere, friction, keystroke, memory, start, weak
 
 
 def main():
     for label, ratio in itertools.chain(
         friction.measures(),
         start.measures(),
+        weak.measures(),
         elsewhere.measures(),
         keystroke.measures(),
         memory.measures(),

@@ -50,7 +50,8 @@ def embed(folder, manifest):
         path = where / one
         write_script(where, one, path.read_bytes())
         path.unlink()
-    worker = (SCRIPTS / "folder_worker.js").read_text() + (where / runtime.WORKER).read_text()
+    folder_worker = runtime.RUNTIME / "folder_worker.js"
+    worker = folder_worker.read_text() + (where / runtime.WORKER).read_text()
     write_script(where, runtime.WORKER, worker.encode())
     (where / runtime.WORKER).write_text(worker)
     runtime.tell(folder, {**manifest, "embedded": [*names, runtime.WORKER]})
@@ -58,7 +59,7 @@ def embed(folder, manifest):
 
 def write_script(folder, called, content):
     """``called``.js, a classic script that holds the content, gzipped, as base64."""
-    packed = content if called.endswith(".gz") else gzip.compress(content, 9, mtime=0)
+    packed = gzip.compress(content, 9, mtime=0)
     text = base64.b64encode(packed).decode()
     script = f'(window.SPRINGLINE_FILES ||= {{}})["{called}"] =\n"{text}";\n'
     (folder / f"{called}.js").write_text(script)

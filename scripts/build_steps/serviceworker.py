@@ -11,7 +11,7 @@ import re
 from scripts.build_steps.places import SCRIPTS
 
 NAME = "sw.js"
-SOURCE = SCRIPTS / "service_worker.js"
+SOURCE = SCRIPTS / "runtime" / "service_worker.js"
 # for developers, search engines, other languages or hosts: no page of ours asks for them; the
 # zip holds the same again
 LEFT_OUT = re.compile(
