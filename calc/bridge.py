@@ -1,8 +1,8 @@
 """The one place the browser talks to: JSON text in, JSON text out. Runs anywhere.
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
-its link, "convert" writes its fields in the other system of units, "site" makes, fills and
-changes sites.
+its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
+"site" makes, fills and changes sites.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from calc.errors import InputError
 from calc.page import charts, render, row_text
 from calc.page.entries import within
 from calc.page.fields import UNKNOWN, Number, Rows
-from calc.page.form import work
+from calc.page.form import cells, rest, work
 from calc.page.state import State, filled_rows, hidden_keys
 from calc.reading import split
 from calc.sheets import sheet as find_sheet
@@ -75,9 +75,10 @@ def work_out(request: Data) -> Data:
     sheet, state = find_sheet(request["sheet"]), _state(request)
     site = request.get("site") or {}
     carried = (site.get("text", ""), site.get("way", ""))
-    outcome = work(sheet, state)
+    outcome = _outcome(sheet, state, request.get("phase", ""))
     reply = {
         "errors": outcome.errors,
+        "cells": cells(sheet, state, outcome.errors),
         "notes": {key: note for key, note in outcome.notes.items() if note},
         "hidden": sorted(outcome.hidden),
         "idle": sorted(outcome.idle),
@@ -90,14 +91,38 @@ def work_out(request: Data) -> Data:
             for one in outcome.assumed
         ],
         "example": outcome.example,
+        "more": outcome.answer is not None and outcome.answer.later is not None,
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        address = addresses(state.system, outcome.example, *where, carried)
+        address = addresses(sheet, state, outcome.example, *where, carried)
         reply["html"] = render.answer(outcome, address)
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply
+
+
+_LAST: list[tuple[str, State, Outcome]] = []  # what was worked out first, at most one
+
+
+def _outcome(sheet: Sheet, state: State, phase: str) -> Outcome:
+    """phase: "first" leaves out what may come later, "rest" is the same with it, "" is all."""
+    if phase == "rest" and _LAST and _LAST[0][:2] == (sheet.key, state):
+        return rest(_LAST[0][2])
+    outcome = work(sheet, state, first=phase == "first")
+    _LAST[:] = [(sheet.key, state, outcome)] if phase == "first" else []
+    return outcome
+
+
+def write_letter(request: Data) -> Data:
+    """The answer as a short letter, "" where there is none; its "address" is the page's."""
+    from calc.page.letter import letter  # only who asks for one waits for it
+
+    sheet, state = find_sheet(request["sheet"]), _state(request)
+    outcome = work(sheet, state)
+    if outcome.answer is None:
+        return {"text": ""}
+    return {"text": letter(sheet, outcome, state, request["address"])}
 
 
 def _tidied(sheet: Sheet, state: State) -> dict[str, dict[str, str]]:
@@ -230,4 +255,7 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
     return text
 
 
-_OPERATIONS = {"work": work_out, "read": read_link, "convert": convert, "site": ask_site}
+_OPERATIONS = {
+    "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
+    "letter": write_letter,
+}  # fmt: skip

@@ -36,6 +36,18 @@ _TAIL = re.compile(
 )
 
 
+class ReadingError(InputError):
+    """A text that is no number of the quantity asked for.
+
+    ``kind``: "empty", "number" (it is none), "large", "unit" (none known here) or "two" (it can be
+    read in two ways, or is two numbers), for whoever words it for a field.
+    """
+
+    def __init__(self, message: str, kind: str) -> None:
+        super().__init__(message)
+        self.kind = kind
+
+
 @dataclass(frozen=True)
 class Parsed:
     """What was read: the SI value, the number and unit it was typed in, a note.
@@ -48,6 +60,18 @@ class Parsed:
     unit: Unit
     note: str = ""
     own: bool = False
+
+
+def seen(text: str) -> str:
+    """A text without the signs that show nothing or turn the way of writing round.
+
+    Lines and tabs stay.  What is left of "\\u200b" is "".
+    """
+    return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
+
+
+def _is_space(sign: str) -> bool:
+    return sign.isspace() and sign > "\x9f"  # a no-break space, but no control character
 
 
 def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
@@ -68,7 +92,7 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
         raise InputError(f"“{unit_symbol}” is not a unit of {kind.name}. {_units_of(kind)}")
     cleaned, about = _clean(text)
     if not cleaned:
-        raise InputError("Nothing is entered here. Enter a number.")
+        raise ReadingError("Nothing is entered here. Enter a number.", "empty")
     feet_inches = _feet_and_inches(cleaned) if kind.unit("ft") and kind.unit("in") else None
     if feet_inches is not None:
         foot = QUANTITIES["length"].words["ft"]
@@ -77,12 +101,14 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
     _ask_which(cleaned, kind, drawn)
     match = _NUMBER.match(cleaned)
     if match is None:
-        raise InputError(f"“{_shown(text)}” is not a number. Enter a number such as 12.5.")
+        raise ReadingError(
+            f"“{_shown(text)}” is not a number. Enter a number such as 12.5.", "number"
+        )
     number, note = _number(match)
     if match["unit"]:
-        unit = _typed_unit(match["unit"], kind, text)
+        unit = _typed_unit(match["unit"], kind)
     if not math.isfinite(number) or abs(number) > 1e15:
-        raise InputError(f"“{_shown(text)}” is too large to be meant. Check the number.")
+        raise ReadingError(f"“{_shown(text)}” is too large to be meant. Check the number.", "large")
     if about:
         note = note or f"Read as {number:.10g}."
     return Parsed(unit.to_si(number), number, unit, note, bool(match["unit"]))
@@ -211,24 +237,28 @@ def _decimal(plain: str, sign: float) -> tuple[float, str]:
     )
 
 
-def _typed_unit(symbol: str, kind: Quantity, text: str) -> Unit:
+def _typed_unit(symbol: str, kind: Quantity) -> Unit:
     symbol = symbol.strip()
     unit = kind.unit(symbol)
     if unit is not None:
         return unit
     if kind.key == "pressure" and symbol.lower().rstrip("s.") in {"lb", "pound", "psia"}:
         hint = "above vacuum" if symbol.lower() == "psia" else "a weight"
-        raise InputError(f"“{_shown(symbol)}” is {hint}. Write psi for a pressure on the gauge.")
+        raise ReadingError(
+            f"“{_shown(symbol)}” is {hint}. Write psi for a pressure on the gauge.", "unit"
+        )
     elsewhere = [q.name for q in QUANTITIES.values() if symbol and q.unit(symbol)]
     if elsewhere:
-        raise InputError(
-            f"“{symbol}” is a unit of {elsewhere[0]}, not of {kind.name}. {_units_of(kind)}"
+        raise ReadingError(
+            f"“{symbol}” is a unit of {elsewhere[0]}, not of {kind.name}. {_units_of(kind)}", "unit"
         )
-    raise InputError(
-        f"“{_shown(text)}”: “{_shown(symbol)}” is not a unit known here. {_units_of(kind)}"
-    )
+    raise ReadingError(f"“{_shown(symbol)}” cannot be read here. {_units_of(kind)}", "unit")
 
 
 def _units_of(kind: Quantity) -> str:
-    symbols = [unit.symbol for unit in kind.units if unit.symbol]
-    return f"Use {', '.join(symbols)}." if symbols else "Enter a plain number."
+    """The first units of its menu, to be written instead."""
+    symbols = [unit.symbol for unit in kind.units if unit.symbol][:3]
+    if not symbols:
+        return "Enter a plain number."
+    *others, last = symbols
+    return f"Write {', '.join(others)} or {last}." if others else f"Write {last}."

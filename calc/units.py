@@ -49,9 +49,13 @@ __all__ = [
     "Reader",
     "Unit",
     "number_text",
+    "numbers_apart",
     "parse",
     "plain_number",
 ]
+
+
+MOST_FIGURES = 11  # to tell two numbers apart in a sentence; closer ones are the same to a reader
 
 
 def number_text(value: float, digits: int = 3) -> str:
@@ -86,6 +90,19 @@ def number_text(value: float, digits: int = 3) -> str:
     return sign + whole + (f".{part}" if part else "")
 
 
+def numbers_apart(one: float, other: float, digits: int = 3) -> tuple[str, str]:
+    """Two numbers as ``number_text``, with more figures where they would print the same.
+
+    >>> numbers_apart(20.004, 20.0), numbers_apart(20.0, 20.0)
+    (('20.004', '20.000'), ('20.0', '20.0'))
+    """
+    for figures in range(digits, MOST_FIGURES + 1):
+        shown = number_text(one, figures), number_text(other, figures)
+        if shown[0] != shown[1]:
+            return shown
+    return number_text(one, digits), number_text(other, digits)
+
+
 def plain_number(value: float, digits: int = 4) -> str:
     """``value`` as a person would type it: no sign that a keyboard lacks, no zeros at the end.
 
@@ -115,6 +132,16 @@ class Reader:
     def show(self, value: float, quantity: str, digits: int = 3) -> str:
         """An SI ``value`` with its unit: "2.80 bar"."""
         return _joined(self.number(value, quantity, digits), self.unit(quantity).symbol)
+
+    def apart(self, one: float, other: float, quantity: str, digits: int = 3) -> tuple[str, str]:
+        """Two SI values as ``show`` prints them, with more figures where they would print the same.
+
+        >>> Reader().apart(3.2, 3.204, "length"), Reader().apart(2.0, 2.0, "length")
+        (('3.200\xa0m', '3.204\xa0m'), ('2.00\xa0m', '2.00\xa0m'))
+        """
+        unit = self.unit(quantity)
+        first, second = numbers_apart(unit.from_si(one), unit.from_si(other), digits)
+        return _joined(first, unit.symbol), _joined(second, unit.symbol)
 
     def typed(self, value: float, quantity: str) -> str:
         """As a person would type it into a field or a link: "18.5 m", "−" as "-"."""

@@ -10,7 +10,7 @@ modulus 5 ppm, viscosity 0.005 %, vapour pressure 0.01 %.
 """
 
 import math
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from calc.errors import require
 from calc.units import GRAVITY
@@ -252,3 +252,19 @@ def pressure_from_head(head_m: float, density_kg_m3: float) -> float:
     Source: hydrostatics, with standard gravity (NIST SP 811 B.8).
     """
     return head_m * _weighed(density_kg_m3) * GRAVITY
+
+
+class AtTemperature:
+    """For what holds water at one temperature: a frozen dataclass with ``temperature_k``, K."""
+
+    temperature_k: float
+
+    @cached_property
+    def weight(self) -> float:
+        """Pa per metre of the water: rho g."""
+        return density(self.temperature_k) * GRAVITY
+
+    @cached_property
+    def viscosity(self) -> float:
+        """Kinematic viscosity of the water, m2/s."""
+        return kinematic_viscosity(self.temperature_k)

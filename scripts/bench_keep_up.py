@@ -12,9 +12,10 @@ from calc import bridge
 from calc.page import row_text
 from calc.page.form import work
 from calc.page.state import State, filled_rows
-from calc.sheets.keep_up.rows import TAPS
-from calc.sheets.keep_up.sheet import SHEET
+from calc.sheets import sheet
 
+SHEET = sheet("keep_up")
+TAPS = SHEET.field("taps")
 ROUNDS = 40
 WASM = 1.5  # times the native time for pure Python, from a loop of square roots
 

@@ -12,7 +12,7 @@ import vl_convert
 from mkdocs.utils import get_relative_url
 
 import calc
-from calc.page import charts, render
+from calc.page import blank, charts, render
 from calc.page.fields import Rows
 from calc.page.form import work
 from calc.page.state import State
@@ -25,6 +25,8 @@ PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
 NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
+SKIP = re.compile(r'<div data-md-component="skip">')
+NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
     r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)',
@@ -65,7 +67,18 @@ def on_page_content(html, page, config, files):
     base = get_relative_url("", page.url)
     base = base if base.endswith("/") else f"{base}/"
     flat = not config["use_directory_urls"]
-    return MARK.sub(lambda mark: calculator(mark[1], base, flat), html)
+    return MARK.sub(lambda mark: calculator(mark[1], base, flat), parted(html))
+
+
+def parted(html):
+    """A guide whose question and prose before the calculator the scripts can move: a link with
+    numbers opens on the answer, and the prose follows."""
+    found = MARK.search(html)
+    before, end, lead = html[: found.start()].partition("</h1>") if found else (html, "", "")
+    if not end:
+        return html
+    question = before.replace("<h1", "<h1 data-sl-question", 1)
+    return f"{question}{end}<div data-sl-lead>{lead}</div>{html[found.start() :]}"
 
 
 def on_page_context(context, page, config, nav):
@@ -74,7 +87,12 @@ def on_page_context(context, page, config, nav):
 
 
 def on_post_page(output, page, config):
-    """Name the search dialog, which the theme leaves without a name for screen readers."""
+    """Name the search dialog, which the theme leaves without a name for screen readers; offer those
+    who use the Tab key a way past the menu to the numbers."""
+    found = NUMBERS_AT.search(output)
+    if found:
+        skip = f'<a href="#{found[1]}" class="md-skip">Skip to the numbers</a>'
+        output = SKIP.sub(lambda place: place[0] + skip, output, count=1)
     return SEARCH.sub(r'\1 aria-label="Search">', output)
 
 
@@ -85,28 +103,52 @@ def on_post_template(output, template_name, config):
 def calculator(key, base, flat):
     """The whole calculator: form, printed example in both systems, actions."""
     sheet = find_sheet(key)
-    metric, us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
+    (top, beside, more), us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
+    wide = any(isinstance(entry, Rows) for entry in sheet.fields if entry.key not in sheet.replaced)
+    answer = f'<div class="sl-answer">{top}{_share()}{beside}</div>'
+    entry = (
+        f'<div class="sl-entry" id="{key}-numbers"><p class="sl-glance" aria-hidden="true"></p>'
+        '<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
+        f"{render.form(sheet, key)}</form></div>"
+    )
+    said = f"{_status()}{answer}"
+    return (
+        f'<section class="sl{" sl-wide" if wide else ""}" data-sheet="{key}" data-base="{base}" '
+        f'data-flat="{int(flat)}" data-sl-figures="example" '
+        f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
+        f"{_paper()}{_bar(sheet, key)}{said + entry if wide else entry + said}{more}"
+        f'<template class="sl-us">{"".join(us)}</template>'
+        f"<template data-sl-blank>{blank.form(sheet)}</template>"
+        f"{_actions()}{_safety(sheet)}"
+        '<p class="sl-live" aria-live="polite"></p></section>'
+    )
+
+
+def _paper():
+    """What only paper shows: the address, its code, and that figures are left out."""
+    return (
+        '<div class="sl-paper"><div class="sl-scan"></div><p class="sl-address"></p></div>'
+        '<p class="sl-foreign">No figures are printed here: those on the screen do not belong to '
+        "the numbers in the form. Wait for the answer, then print again.</p>"
+    )
+
+
+def _status():
+    return (
+        '<div class="sl-status"><strong>Example.</strong> These numbers are those of Alder '
+        "Terrace, not yours.</div>"
+        '<noscript><p class="sl-status">Scripts are off, so the numbers can be read but not '
+        "changed. Everything below is a complete example.</p></noscript>"
+    )
+
+
+def _safety(sheet):
     cautions = "".join(f"<li>{escape(caution)}</li>" for caution in sheet.cautions)
-    safety = (
+    return (
         '<div class="sl-cautions"><p><strong>Before you work on it</strong></p>'
         f"<ul>{cautions}</ul></div>"
         if cautions
         else ""
-    )
-    wide = " sl-wide" if any(isinstance(entry, Rows) for entry in sheet.fields) else ""
-    return (
-        f'<section class="sl{wide}" data-sheet="{key}" data-base="{base}" data-flat="{int(flat)}" '
-        f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
-        f"{_bar(sheet, key)}"
-        f'<div class="sl-paper"><div class="sl-scan"></div><p class="sl-address"></p></div>'
-        f'<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
-        f"{render.form(sheet, key)}</form>"
-        f'<div class="sl-status" role="status">A worked example, printed with the page.</div>'
-        f'<noscript><p class="sl-status">Scripts are off, so the numbers can be read but not '
-        f"changed. Everything below is a complete example.</p></noscript>"
-        f'<div class="sl-answer">{metric}</div><template class="sl-us">{us}</template>'
-        f"{_actions()}{safety}"
-        f'<p class="sl-live" aria-live="polite"></p></section>'
     )
 
 
@@ -143,13 +185,21 @@ def _site(key):
     )
 
 
+def _share():
+    return (
+        '<div class="sl-share"><button type="button" data-action="share" hidden>Share</button>'
+        '<button type="button" data-action="link">Copy link</button>'
+        '<button type="button" data-action="letter">Copy as a letter</button>'
+        '<button type="button" data-action="print">Print</button>'
+        '<span class="sl-said" role="status"></span></div>'
+    )
+
+
 def _actions():
     return (
-        '<div class="sl-actions"><button type="button" data-action="link">Copy link</button>'
-        '<button type="button" data-action="text">Copy as text</button>'
-        '<button type="button" data-action="print">Print</button>'
-        '<button type="button" data-action="reset">Back to the example</button>'
-        '<span class="sl-said" role="status"></span></div>'
+        '<div class="sl-actions"><button type="button" data-action="text">Copy with the working'
+        '</button><button type="button" data-action="blank">Print a blank form</button>'
+        '<button type="button" data-action="reset">Back to the example</button></div>'
     )
 
 
@@ -159,8 +209,10 @@ def printed(sheet, system, base, flat):
     if outcome.answer is None:
         raise ValueError(f"the {system} example of {sheet.key} does not work out: {outcome.errors}")
     drawings = {c.key: _svg(charts.spec(c, outcome.reader)) for c in outcome.answer.charts}
-    html = render.answer(outcome, addresses(system, outcome.example, base, flat))
-    return DRAWING.sub(lambda found: found[1] + drawings[found[2]] + found[3], html)
+    parts = render.parts(outcome, addresses(sheet, State(system), outcome.example, base, flat))
+    return [
+        DRAWING.sub(lambda found: found[1] + drawings[found[2]] + found[3], html) for html in parts
+    ]
 
 
 def _svg(spec):

@@ -48,7 +48,7 @@ REFUSED = [
     ("1e300", "too large"),
     ("1e999", "too large"),
     ("40 psi", "a unit of pressure, not of length"),
-    ("40 furlongs", "not a unit known here"),
+    ("40 furlongs", "“furlongs” cannot be read here. Write m, ft or cm."),
     ("1,250", "1250 or 1.250"),
     ("3 4", "more than one number"),
     ("1.2.3", "not one number"),

@@ -241,8 +241,8 @@ def ratings(network: Network) -> Iterator[Trouble]:
     """Pipes over their rating: as the controls hold them, or once a control has failed.
 
     "over-rating": the highest static pressure is over the rating; "shut-off-over-rating": only
-    that of the pump's shut-off head; "too-hot": K, hotter than the kind may get; "no-rating":
-    none is known for the kind.  Raises nothing.
+    that of the pump's shut-off head; "too-hot": K, hotter than the kind may get, a care where no
+    pressure ever stands in it; "no-rating": none is known for the kind.  Raises nothing.
     """
     held, failed = highest_pressures(network), highest_pressures(network, controlled=False)
     for link in network.links:
@@ -251,7 +251,9 @@ def ratings(network: Network) -> Iterator[Trouble]:
         most, worst = (max(one[link.start], one[link.end]) for one in (held, failed))
         heat, limit = network.heat_k, pipes.hottest_k(link.pipe)
         if pipes.too_hot(link.pipe, heat, network.temperature_k):
-            yield Trouble(link.name, "too-hot", "stop", heat, limit, "temperature")
+            # a suction pipe is under no pressure that could burst it, but a vacuum may flatten it
+            level = "stop" if max(most, worst) > HAIR else "care"
+            yield Trouble(link.name, "too-hot", level, heat, limit, "temperature")
         if limit is None:
             if most > 0:
                 yield Trouble(link.name, "no-rating", "care", most, None, "pressure")

@@ -18,10 +18,10 @@ if TYPE_CHECKING:
     from calc.network.parts import Link, Network
 
 SEEP = 1e-12  # m3/s per m, past a shut check valve: under 2 L a year at 50 m; lets the standing
-# pressure behind a shut valve follow from the supply in front (own choice)
+# pressure behind a shut valve follow from the supply in front; our choice
 DROOP = 0.1  # m per m3/s, how far a held head gives way within a round of the solver, so that the
-# flow at it is a number; carried back in the next round, none is left in the end (own choice)
-TILT = 1e-3  # m per m3/s, fall of a pump's curve where it is flat: 0.1 mm at 0.1 L/s (own choice)
+# flow at it is a number; carried back in the next round, none is left in the end; our choice
+TILT = 1e-3  # m per m3/s, fall of a pump's curve where it is flat: 0.1 mm at 0.1 L/s; our choice
 FLAT = 1e-12  # share of the top head below which a curve counts as flat; rounding
 STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
 CLOSE = 1e-6  # relative miss from which one more step on the power law is exact to 1e-13

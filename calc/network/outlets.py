@@ -12,10 +12,10 @@ from dataclasses import dataclass
 
 from calc.errors import InputError, require
 
-STRAIGHT = 1e-4  # share of the rated pressure below which the root law is a straight line: own
+STRAIGHT = 1e-4  # share of the rated pressure below which the root law is a straight line: our
 # choice, so that the slope is finite at no flow; the flow there is under 1 % of the rated
 FIXED_LEAST = (
-    1e4  # Pa, below which a fixed flow cannot be had in full: about 1 m of water, own rule
+    1e4  # Pa, below which a fixed flow cannot be had in full: about 1 m of water; our choice
 )
 MOST_FLOW, MOST_PRESSURE = 1.0, 1e7  # m3/s, Pa: wider than any outlet here
 
@@ -58,7 +58,7 @@ def held_flow_and_slope(
     return orifice_flow_and_slope(pressure_pa, flow_m3s, least_pa)
 
 
-def _check(law: OutletLaw) -> None:
+def _check(law: _AtPressure | LimitedShower) -> None:
     require(
         "flow_m3s", law.flow_m3s, 1e-9, MOST_FLOW, "flow", "Give the outlet's flow, above zero."
     )
@@ -67,8 +67,8 @@ def _check(law: OutletLaw) -> None:
 
 
 @dataclass(frozen=True)
-class Orifice:
-    """A tap, hose or nozzle: its flow at a rated pressure; more with more pressure."""
+class _AtPressure:
+    """A law that a flow and the pressure it is had at say whole."""
 
     flow_m3s: float
     pressure_pa: float
@@ -78,34 +78,28 @@ class Orifice:
 
     @property
     def least_pa(self) -> float:
-        """Pressure of its full duty: the rated one, Pa."""
+        """Pressure from which it does its full duty, Pa."""
         return self.pressure_pa
 
     most_pa = None
+
+
+@dataclass(frozen=True)
+class Orifice(_AtPressure):
+    """A tap, hose or nozzle: its flow at a rated pressure; more with more pressure."""
 
     def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return orifice_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)
 
 
 @dataclass(frozen=True)
-class FixedFlow:
+class FixedFlow(_AtPressure):
     """A draw that takes its flow whatever the pressure, as long as there is some.
 
     pressure_pa: below it the flow falls off, down to none at none.
     """
 
-    flow_m3s: float
     pressure_pa: float = FIXED_LEAST
-
-    def __post_init__(self) -> None:
-        _check(self)
-
-    @property
-    def least_pa(self) -> float:
-        """Pressure from which the flow is had in full, Pa."""
-        return self.pressure_pa
-
-    most_pa = None
 
     def flow_and_slope(self, pressure_pa: float) -> tuple[float, float]:
         return held_flow_and_slope(pressure_pa, self.flow_m3s, self.pressure_pa)

@@ -14,7 +14,6 @@ from typing import TYPE_CHECKING
 from calc import water
 from calc.errors import require
 from calc.pipe import pipes
-from calc.units import GRAVITY
 
 if TYPE_CHECKING:
     from collections.abc import Container
@@ -120,7 +119,7 @@ Link = Run | Device | Reducer | PumpSet
 
 
 @dataclass(frozen=True)
-class Network:
+class Network(water.AtTemperature):
     """A whole supply. links: ``Run``, ``Device``, ``Reducer`` and ``PumpSet``, in any order.
 
     temperature_k: of the water, K; altitude_m: of the site above the sea, m; hottest_k: most the
@@ -142,16 +141,6 @@ class Network:
     def heat_k(self) -> float:
         """The hottest the pipes get, K: never less than their water."""
         return max(self.hottest_k or self.temperature_k, self.temperature_k)
-
-    @cached_property
-    def weight(self) -> float:
-        """Pa per metre of water: rho g."""
-        return water.density(self.temperature_k) * GRAVITY
-
-    @cached_property
-    def viscosity(self) -> float:
-        """Kinematic viscosity of the water, m2/s."""
-        return water.kinematic_viscosity(self.temperature_k)
 
     @cached_property
     def heights(self) -> dict[str, float]:

@@ -7,9 +7,9 @@ are printed by ``calc.page.render``.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Any
 
 from calc.page import findings as judged
 
@@ -133,7 +133,8 @@ class Answer:
     told: the facts in one sentence, which is the verdict's where nothing is wrong; findings:
     ``Finding``s, of which the worst decides the verdict; fixes: ``Fix``es, the likely best first;
     sizing: a size was asked, not whether something works; cautions: sentences that belong to
-    these numbers but never count.
+    these numbers but never count; later: works out the fields that the verdict does not wait for
+    (fixes and what they need), {name: value}.
     """
 
     told: str = ""
@@ -147,6 +148,11 @@ class Answer:
     links: tuple[Link, ...] = ()
     drawings: tuple[Drawing, ...] = ()
     cautions: tuple[str, ...] = ()
+    later: Callable[[], Mapping[str, Any]] | None = None
+
+    def whole(self) -> Answer:
+        """The same with what comes ``later``, which may take longer than all the rest."""
+        return self if self.later is None else replace(self, later=None, **self.later())
 
     @property
     def verdict(self) -> judged.Verdict:

@@ -7,6 +7,7 @@ allows no inline style: presentation attributes and classes only.
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from html import escape
 from typing import TYPE_CHECKING
 
@@ -60,11 +61,19 @@ def svg(drawing: Drawing) -> str:
     )
 
 
+@lru_cache(maxsize=256)
 def path(points: tuple[Point, ...], smooth: bool = False) -> str:
     """The ``d`` of a line through ``points``; smooth: a Catmull-Rom curve, as cubic Béziers."""
     start = f"M{_pair(points[0])}"
     if smooth:
-        return start + "".join(f"C{' '.join(map(_pair, bend))}" for bend in bends(points))
+        # "S": its first control point mirrors the last of the piece before, as here it always does
+        pieces = (
+            f"S{_pair(second)} {_pair(end)}"
+            if at
+            else f"C{_pair(first)} {_pair(second)} {_pair(end)}"
+            for at, (first, second, end) in enumerate(bends(points))
+        )
+        return start + "".join(pieces)
     return start + "".join(f"L{_pair(point)}" for point in points[1:])
 
 

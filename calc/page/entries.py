@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Text
-from calc.units import Parsed, Reader, number_text, parse, plain_number
+from calc.reading import ReadingError, seen
+from calc.units import QUANTITIES, Parsed, Reader, parse, plain_number
 
 if TYPE_CHECKING:
-    from calc.page.fields import Cell
+    from calc.page.fields import Cell, Field
+    from calc.quantities import Unit
 
 
 def read(
@@ -37,26 +39,59 @@ def read(
     return min(max(parsed.value, entry.low), entry.high), parsed
 
 
-def seen(text: str) -> str:
-    """A text without the signs that show nothing or turn the way of writing round.
-
-    Lines and tabs stay.  What is left of "\\u200b" is "".
-    """
-    return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
-
-
-def _is_space(sign: str) -> bool:
-    return sign.isspace() and sign > "\x9f"  # a no-break space, but no control character
-
-
 def _read_number(entry: Number, text: str, reader: Reader, symbol: str | None) -> Parsed:
+    unit = symbol or reader.unit(entry.quantity).symbol
     try:
-        parsed = parse(text, entry.quantity, symbol or reader.unit(entry.quantity).symbol)
+        parsed = parse(text, entry.quantity, unit)
+    except ReadingError as error:
+        raise InputError(_worded(entry, error, text, unit)) from error
     except InputError as error:
-        raise InputError(f"{error.message} {allowed(entry, reader)}") from error
+        raise InputError(error.message.removesuffix(".")) from error
     if not within(entry, parsed):
-        raise InputError(f"{_given(parsed)} is out of range. {allowed(entry, reader)}")
+        bound = entry.low if parsed.value < entry.low else entry.high
+        raise InputError(beyond(name(entry), parsed.value, bound, entry.quantity, parsed.unit))
     return parsed
+
+
+# What is wrong, in the label's words: one fault and the one way out.
+
+
+def name(entry: Field) -> str:
+    """What a field is called in a sentence: its label, without what is said about it."""
+    return entry.label.removesuffix(" (optional)")
+
+
+def enter(entry: Field) -> str:
+    """What to do where nothing is entered: "Enter the climb from pump to outlet"."""
+    label = name(entry)
+    if isinstance(entry, Count):
+        return f"Enter a whole number for “{label}”"
+    if label[1:2].isupper():  # NPSH and its like stay as they are
+        return f"Enter the {label}"
+    return f"Enter the {label[:1].lower()}{label[1:]}"
+
+
+def beyond(label: str, value: float, bound: float, quantity: str, unit: Unit) -> str:
+    """A number out of its range: the bound it crossed, as a person writes it.
+
+    label: what the number is called; value, bound: SI; unit: to say the bound in.  Raises nothing.
+    """
+    digits = plain_number(unit.from_si(bound), 4).replace("-", "−")
+    side = "more" if value < bound else "fewer" if quantity == "number" else "less"
+    return f"{label} must be {f'{digits} {unit.symbol}'.strip()} or {side}"
+
+
+def _worded(entry: Number, error: ReadingError, text: str, symbol: str) -> str:
+    if error.kind == "empty":
+        return enter(entry)
+    if error.kind == "number":
+        return f"{name(entry)} must be a number, such as 12.5"
+    if error.kind == "large":
+        kind = QUANTITIES[entry.quantity]
+        value, bound = (math.inf, entry.high) if "-" not in text else (-math.inf, entry.low)
+        unit = kind.unit(symbol) or kind.units[0]
+        return beyond(name(entry), value, bound, entry.quantity, unit)
+    return error.message.removesuffix(".")
 
 
 def within(entry: Number, parsed: Parsed) -> bool:
@@ -70,46 +105,37 @@ def within(entry: Number, parsed: Parsed) -> bool:
 
 
 def _unknown(entry: Number | Count | Choice, system: str) -> str:
-    """The text to work with where the reader does not know; "" for none."""
+    """The text to work with where the reader does not know; "" for none, as for a field that may
+    be left empty."""
+    if entry.unknown is None and isinstance(entry, Number) and entry.optional:
+        return ""
     if entry.unknown is None:
-        raise InputError("This one must be known: without it nothing can be worked out.")
+        raise InputError(f"{enter(entry)}: without it nothing can be worked out")
     return entry.unknown.text(system)
 
 
 def _read_choice(entry: Choice, text: str) -> str:
     if text not in {value for value, _ in entry.options}:
-        raise InputError(f"“{text}” is not one of the choices here. Choose one from the list.")
+        raise InputError(f"{name(entry)}: choose one from the list")
     return text
 
 
 def _read_count(entry: Count, text: str) -> int:
-    span = f"Enter a whole number from {entry.low} to {entry.high}."
+    if not text.strip():
+        raise InputError(enter(entry))
     try:
         number = float(text.strip())
     except ValueError:
-        given = (
-            f"“{text.strip()}” is not a whole number" if text.strip() else "Nothing is entered here"
-        )
-        raise InputError(f"{given}. {span}") from None
-    if not math.isfinite(number) or number != int(number) or not entry.low <= number <= entry.high:
-        raise InputError(f"“{text.strip()}” is not allowed here. {span}")
+        raise InputError(f"{name(entry)} must be a whole number") from None
+    if number < entry.low or number > entry.high:
+        side = f"{entry.low} or more" if number < entry.low else f"{entry.high} or fewer"
+        raise InputError(f"{name(entry)} must be {side}")
+    if number != number or number != int(number):
+        raise InputError(f"{name(entry)} must be a whole number")
     return int(number)
 
 
 def _read_text(entry: Text, text: str) -> str:
     if len(text) > entry.longest:
-        raise InputError(
-            f"This is {len(text)} characters long. Allowed: up to {entry.longest}. "
-            "Leave some lines out."
-        )
+        raise InputError(f"{name(entry)} must be {entry.longest} characters or fewer")
     return seen(text)
-
-
-def _given(parsed: Parsed) -> str:
-    return f"{number_text(parsed.number, 4)} {parsed.unit.symbol}".strip()
-
-
-def allowed(entry: Number, reader: Reader) -> str:
-    """The sentence that says which span a number field takes, in the reader's units."""
-    low, high = (reader.show(v, entry.quantity) for v in (entry.low, entry.high))
-    return f"Allowed: {low} to {high}."

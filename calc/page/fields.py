@@ -170,6 +170,8 @@ class Sheet:
     folded: names of groups that start closed (rarely changed fields); arguments: name of a
     physics function's argument -> key of the field it came from, for what it refuses; plain:
     the sheet before its example was read from a site, whose defaults leave old answers unchanged;
+    check: what says, by InputErrors, the faults that can be told although some fields or cells
+    could not be read (None: nothing can);
     replaced: key of a table -> keys of the fields that do not count while it has rows; over:
     what typing over one of them makes of rows that the reader did not type (``WhatIf``).
     """
@@ -183,6 +185,7 @@ class Sheet:
     sources: tuple[str, ...] = ()
     arguments: Mapping[str, str] = field(default_factory=dict)
     plain: Sheet | None = None
+    check: Callable[[Values], None] | None = None
     replaced: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     over: Mapping[str, WhatIf] = field(default_factory=dict)
     page: str = ""  # address of its guide below the site's root, e.g. "head/"

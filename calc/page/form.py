@@ -7,14 +7,16 @@ Answer``.  ``work(sheet, state)`` reads every field, catches every
 
 from __future__ import annotations
 
+import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
-from calc.page.entries import read, seen
-from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
+from calc.page.entries import beyond, enter, name, read
+from calc.page.fields import Number, Rows, Text
+from calc.page.given import Assumed, Given, assumed, given, row_words
 from calc.page.state import (
     State,
     filled_rows,
@@ -23,13 +25,13 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
-from calc.units import Reader, parse
+from calc.reading import seen
+from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
     from typing import Any
 
-    from calc.page.fields import Field, Sheet
+    from calc.page.fields import Cell, Field, Sheet
     from calc.reading import Parsed
 
 
@@ -64,19 +66,6 @@ class Row(_ByKey):
 
 
 @dataclass(frozen=True)
-class Assumed:
-    """A value the answer used that its reader did not give: shown as text, with the reason.
-
-    ``shown`` is "" where nothing was assumed and the check that needs it was not made.
-    """
-
-    key: str
-    label: str
-    shown: str
-    reason: str
-
-
-@dataclass(frozen=True)
 class Values(_ByKey):
     """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
 
@@ -99,29 +88,52 @@ class Outcome:
     assumed: tuple[Assumed, ...] = ()
     example: bool = False  # nothing was given: the whole answer is the example's
     idle: frozenset[str] = frozenset()  # keys of fields that rows replace
+    given: tuple[Given, ...] = ()
 
 
-def work(sheet: Sheet, state: State) -> Outcome:
-    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input."""
+def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
+    """Read ``state``, solve the sheet and return an ``Outcome``; never raises on input.
+
+    first: without what the sheet's answer works out ``later``; ``rest`` adds it.
+    """
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
     state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
     answer = None
-    if not errors:
-        try:
+    try:
+        if not errors:
             answer = sheet.solve(values, reader)
-        except InputError as error:
-            for one in getattr(error, "errors", (error,)):
-                name = sheet.arguments.get(one.name or "", one.name)
-                key = _known(name or "", sheet, hidden, state)
-                errors.setdefault(key, _sentence(one, sheet, key, reader, state))
+            answer = answer if first else whole(answer)
+        elif sheet.check is not None:
+            sheet.check(values)
+    except InputError as error:
+        for one in getattr(error, "errors", (error,)):
+            name = sheet.arguments.get(one.name or "", one.name)
+            key = _known(name or "", sheet, hidden, state)
+            errors.setdefault(key, _sentence(one, sheet, key, reader, state))
     shown = [entry for entry in sheet.fields if entry.key not in hidden | gone]
     example = all(state.standing_of(entry) == "example" for entry in shown)
     return Outcome(
         answer, errors, notes, hidden, reader, () if example else assumed(shown, state), example,
-        idle,
+        idle, given(shown, state),
     )  # fmt: skip
+
+
+def read_values(sheet: Sheet, state: State) -> Values | None:
+    """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
+    return None if errors else values
+
+
+def whole(answer: Answer) -> Answer:
+    """The answer with what it works out later; a sheet of a test may answer with anything."""
+    return answer.whole() if isinstance(answer, Answer) else answer
+
+
+def rest(outcome: Outcome) -> Outcome:
+    """An ``Outcome`` of ``work(..., first=True)`` with what comes later."""
+    return outcome if outcome.answer is None else replace(outcome, answer=whole(outcome.answer))
 
 
 def _values(
@@ -136,7 +148,7 @@ def _values(
             found.numbers[entry.key] = None
             continue
         if state.standing.get(entry.key) == "asked":
-            errors[entry.key] = ASKED
+            errors[entry.key] = f"{enter(entry)}: {ASKED}"
             continue
         try:
             if isinstance(entry, Rows):
@@ -153,67 +165,7 @@ def _values(
     return found, notes, errors
 
 
-EXAMPLE = "from the example"  # reason of what nobody gave
-ASKED = "The link can be read in two ways here. Enter what is meant."
-STANDINGS = {
-    "given": "",
-    "assumed": "assumed by whoever made the link",
-    "unknown": "not known",
-    "example": EXAMPLE,
-}
-
-
-def assumed(entries: Iterable[Field], state: State) -> tuple[Assumed, ...]:
-    """``Assumed`` of every field shown whose value its reader did not give, in their order."""
-    found: list[Assumed] = []
-    for entry in entries:
-        if isinstance(entry, Rows):
-            found += _assumed_cells(entry, state)
-            continue
-        standing = state.standing_of(entry)
-        if standing in {"given", "asked"} or isinstance(entry, Text):
-            continue
-        text, reason = state.text(entry), STANDINGS[standing]
-        if standing == "assumed":
-            reason = state.reasons.get(entry.key) or reason
-        if standing == "unknown":
-            text = entry.unknown.text(state.system) if entry.unknown else ""
-            reason = (entry.unknown.reason if entry.unknown else "") or reason
-        elif not text.strip():
-            continue
-        found.append(Assumed(entry.key, entry.label, written(entry, text, state), reason))
-    return tuple(found)
-
-
-def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
-    """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
-    for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
-        for column, text in zip(entry.columns, row, strict=False):
-            unknown = None if isinstance(column, Text) else column.unknown
-            if text.strip() != UNKNOWN or unknown is None:
-                continue
-            key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
-            shown = written(column, unknown.text(state.system), state)
-            reason = unknown.reason or STANDINGS["unknown"]
-            yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
-
-
-def written(entry: Field, text: str, state: State) -> str:
-    """A field's text as a person reads it: a choice by its label, a number with its unit."""
-    text = text.strip()
-    if isinstance(entry, Text):
-        return seen(text)
-    if isinstance(entry, Choice):
-        return dict(entry.options).get(text, text)
-    if not isinstance(entry, Number) or not text:
-        return text
-    symbol = state.units.get(entry.key) or Reader(state.system).unit(entry.quantity).symbol
-    try:
-        parsed = parse(text, entry.quantity, symbol)
-    except InputError:
-        return text
-    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
-    return f"{text} {parsed.unit.symbol}".strip() if bare else text
+ASKED = "the link can be read in two ways here"
 
 
 def _read_rows(
@@ -222,8 +174,11 @@ def _read_rows(
     text = state.text(entry)
     rows = filled_rows(entry, text, state.system)
     if not entry.least <= len(rows) <= entry.most:
-        counted = f"There {'is 1 row' if len(rows) == 1 else f'are {len(rows)} rows'} here."
-        raise InputError(f"{counted} Allowed: {entry.least} to {entry.most}.")
+        short = len(rows) < entry.least
+        raise InputError(
+            f"Add {'an' if entry.row[0] in 'aeiou' else 'a'} {entry.row}"
+            if short else f"{name(entry)} must be {entry.most} rows or fewer"
+        )  # fmt: skip
     return tuple(
         _read_row(entry, index, row, state, errors, notes) for index, row in enumerate(rows)
     )
@@ -242,25 +197,28 @@ def _read_row(
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
-            f"there are {len(entry.columns)} columns."
+            f"there are {len(entry.columns)} columns"
         )
-        return Row(numbers, place)
-    for column, text in zip(entry.columns, row, strict=True):
+    for column, text in zip(entry.columns, row, strict=False):
         try:
             unit = state.units.get(f"{entry.key}.{column.key}")
             numbers[column.key], parsed = read(column, text, state.system, unit)
             if parsed is not None and parsed.note:
                 notes[f"{place}.{column.key}"] = parsed.note
         except InputError as error:
-            where = f"{row_words(entry, index, row)}, {column.label.lower()}"
+            where = row_words(entry, index, row)
             errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
+            numbers[column.key] = _stand_in(column, text, state.system)
     return Row(numbers, place)
 
 
-def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:
-    """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
-    name = seen(row[0]).strip() if isinstance(entry.columns[0], Text) and row else ""
-    return f"Row {index + 1} ({name})" if name else f"Row {index + 1}"
+def _stand_in(column: Cell, text: str, system: str) -> Any:
+    """What ``Sheet.check`` meets for a cell that could not be read: a number that equals none."""
+    if isinstance(column, Text):
+        return seen(text)
+    if isinstance(column, Number):
+        return None if column.optional else math.nan
+    return read(column, column.default(system), system)[0]
 
 
 def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str:
@@ -280,27 +238,49 @@ def _known(name: str, sheet: Sheet, hidden: frozenset[str], state: State) -> str
 
 
 def _sentence(error: InputError, sheet: Sheet, key: str, reader: Reader, state: State) -> str:
-    message, label = error.message, _label(error, sheet, key)
+    message = error.message.removesuffix(".")
     if isinstance(error, RangeError):
-        low, high, value = (
-            reader.show(bound, error.quantity) for bound in (error.low, error.high, error.value)
-        )
-        message = f"{label}: {value} is out of range; allowed: {low} to {high}."
-        message = f"{message} {error.remedy}".strip()
+        message = _beyond(error, sheet, key, reader, state)
     if "." not in key:
         return message
-    name, index = key.split(".")[:2]
-    entry = _table(sheet, name)
-    rows = filled_rows(entry, state.texts.get(name, entry.default(state.system)), state.system)
+    table, index = key.split(".")[:2]
+    entry = _table(sheet, table)
+    rows = filled_rows(entry, state.texts.get(table, entry.default(state.system)), state.system)
     return f"{row_words(entry, int(index), rows[int(index)])}: {message}"
 
 
-def _label(error: InputError, sheet: Sheet, key: str) -> str:
-    name, _, rest = key.partition(".")
-    if not name:
-        return _UNIT.sub("", error.name or "a number").replace("_", " ")
+def cells(sheet: Sheet, state: State, errors: dict[str, str]) -> dict[str, str]:
+    """The errors that stand in a table, without the row's name, to stand in the row itself."""
+    found = {}
+    for place, sentence in errors.items():
+        table, _, rest = place.partition(".")
+        if rest:
+            entry, index = _table(sheet, table), int(rest.partition(".")[0])
+            row = filled_rows(entry, state.text(entry), state.system)[index]
+            found[place] = sentence.removeprefix(f"{row_words(entry, index, row)}: ")
+    return found
+
+
+def _beyond(error: RangeError, sheet: Sheet, key: str, reader: Reader, state: State) -> str:
+    """A range of physics in the words of its field; of another quantity than it, in its own too."""
+    table, _, rest = key.partition(".")
     column = rest.partition(".")[2]
-    return _table(sheet, name).column(column).label if column else sheet.field(name).label
+    entry: Field | None = None
+    if table:
+        entry = _table(sheet, table).column(column) if column else sheet.field(table)
+    quantity = getattr(entry, "quantity", "")
+    label = name(entry) if entry else ""
+    unit = reader.unit(error.quantity)
+    if quantity == error.quantity:
+        menu = state.units.get(f"{table}.{column}" if column else table)
+        unit = (QUANTITIES[quantity].unit(menu) if menu else None) or unit
+    else:  # a choice stands for the number, or it is worked out from several
+        own = _UNIT.sub("", error.name or "a number").replace("_", " ")
+        own = own if isinstance(entry, Number) else f"its {QUANTITIES[error.quantity].name}"
+        label = f"{label}: {own}" if label else f"{own[:1].upper()}{own[1:]}"
+    bound = error.low if error.value < error.low else error.high
+    said = beyond(label, error.value, bound, error.quantity, unit)
+    return f"{said}. {error.remedy}".removesuffix(".") if error.remedy else said
 
 
 def _table(sheet: Sheet, key: str) -> Rows:

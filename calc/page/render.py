@@ -9,9 +9,9 @@ from __future__ import annotations
 from html import escape
 from typing import TYPE_CHECKING
 
-from calc.page import drawing, findings, formula
+from calc.page import drawing, findings, formula, render_given
 from calc.page.fields import UNKNOWN, Rows
-from calc.page.form import row_words, written
+from calc.page.given import row_words, written
 from calc.page.render_form import form, split_default
 from calc.page.state import filled_rows, replaced_keys
 from calc.units import Reader, number_text
@@ -39,21 +39,37 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 
 
 def answer(outcome: Outcome, address: Address) -> str:
-    """HTML of a worked answer.  address: gives the address that a ``Link`` opens."""
+    """HTML of a worked answer, its three ``parts`` one after the other.
+
+    address: gives the address that a ``Link`` opens.
+    """
+    return "".join(parts(outcome, address))
+
+
+def parts(outcome: Outcome, address: Address) -> tuple[str, str, str]:
+    """HTML of a worked answer in the three places of the page.
+
+    "sl-top": verdict, picture and the likely best fix; "sl-beside": what it stands on, the
+    figures and what to mind; "sl-more": other pictures, charts, tables and the working.
+    """
     reader, found = outcome.reader, _found(outcome)
-    head = [_figures(found.figures, reader)]
-    head += [_warning(warning) for warning in beside(found)]
-    head += [_caution(caution) for caution in found.cautions]
-    head.append(_links(found.links, address))
-    more = [_picture(picture) for picture in found.drawings]
+    fixes = [_fix(fix, address) for fix in found.fixes]
+    top = [_verdict(found.verdict), *map(_picture, found.drawings[:1]), *fixes[:1], _later(found)]
+    beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]
+    beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
+    beside_it += [_warning(warning) for warning in beside(found)]
+    beside_it += [_caution(caution) for caution in found.cautions]
+    beside_it.append(_links(found.links, address))
+    more = [_picture(picture) for picture in found.drawings[1:]]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
-    more.append(_working(found.steps, reader))
-    return (
-        f"{_verdict(found.verdict)}{_fixes(found.fixes, address)}"
-        f"{_assumed(outcome)}"
-        f'<div class="sl-head">{"".join(head)}</div><div class="sl-more">{"".join(more)}</div>'
+    if found.later is None:
+        more.append(_working(found.steps, reader))
+    places = (("top", top), ("beside", beside_it), ("more", more))
+    top_html, beside_html, more_html = (
+        f'<div class="sl-{name}">{"".join(inside)}</div>' for name, inside in places
     )
+    return top_html, beside_html, more_html
 
 
 def _found(outcome: Outcome) -> Answer:
@@ -72,26 +88,18 @@ def beside(found: Answer) -> list[Finding]:
     return [one for one in findings.ranked(found.findings) if one.text != sentence]
 
 
-def _fixes(fixes: tuple[Fix, ...], address: Address) -> str:
-    lines = []
-    for fix in fixes:
-        words = escape(fix.text)
-        if fix.link is not None:
-            words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
-        lines.append(f'<p class="sl-fix">{words}</p>')
-    return "".join(lines)
+def _fix(fix: Fix, address: Address) -> str:
+    words = escape(fix.text)
+    if fix.link is not None:
+        words = f'{words} <a href="{escape(address(fix.link))}">{escape(fix.link.text)}</a>'
+    return f'<p class="sl-fix">{words}</p>'
 
 
-def _assumed(outcome: Outcome) -> str:
-    """What the answer used that its reader did not give, each leading to its field."""
-    if not outcome.assumed:
+def _later(found: Answer) -> str:
+    """In a fix's place while it is being looked for: only where something is wrong."""
+    if found.later is None or found.verdict.level == "good":
         return ""
-    parts = ", ".join(
-        f'<a href="#" data-sl-change="{escape(one.key)}">{escape(one.label)}</a> '
-        f"{escape(one.shown or 'not known')} ({escape(one.reason)})"
-        for one in outcome.assumed
-    )
-    return f'<p class="sl-assumed"><strong>Assumed, not from you:</strong> {parts}.</p>'
+    return '<p class="sl-fix sl-pending">Looking for a fix …</p>'
 
 
 def _caution(caution: str) -> str:
@@ -106,11 +114,12 @@ def _verdict(verdict: Verdict) -> str:
     )
 
 
-def _figures(figures: tuple[Figure, ...], reader: Reader) -> str:
+def _figures(figures: tuple[Figure, ...], verdict: Verdict, reader: Reader) -> str:
+    """The main figure is in the verdict's colour."""
     if not figures:
         return ""
     cells = "".join(_figure(figure, reader) for figure in figures)
-    return f'<dl class="sl-figures">{cells}</dl>'
+    return f'<dl class="sl-figures sl-{verdict.level}">{cells}</dl>'
 
 
 def _figure(figure: Figure, reader: Reader) -> str:
@@ -202,9 +211,10 @@ def _working(steps: tuple[Step, ...], reader: Reader) -> str:
         return ""
     items = "".join(_step(step, reader) for step in steps)
     return (
-        '<details class="sl-working" open><summary>The working, step by step</summary>'
+        '<details class="sl-working"><summary>The working, step by step</summary>'
         '<p class="sl-fine">Formulas take SI base units: m, m³/s, Pa, kg/m³, s, K.</p>'
-        f"<ol>{items}</ol></details>"
+        '<div class="sl-steps" tabindex="0" role="region" aria-label="The working">'
+        f"<ol>{items}</ol></div></details>"
     )
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from html import escape
 from typing import TYPE_CHECKING
 
-from calc.page import row_text
+from calc.page import explain, row_text
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows, Text, Unknown
 from calc.page.state import filled_rows
 from calc.units import QUANTITIES
@@ -48,9 +48,10 @@ def _field(entry: Field, prefix: str) -> str:
     same = '<span class="sl-same"></span>' if isinstance(entry, Number) else ""
     return (
         f'<div class="sl-field" data-key="{escape(entry.key)}"{_when(entry)}{_follows(entry)}>'
-        f'<label for="{name}">{escape(entry.label)}</label>'
-        f'<div class="sl-control">{control}{same}</div>{hint}'
-        f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
+        f'<label for="{name}">{escape(entry.label)}</label>{explain.beside(entry.label, name)}'
+        f'{hint}<p class="sl-error" id="{name}-error"></p>'
+        f'<div class="sl-control">{control}{same}</div>'
+        f'<p class="sl-note" id="{name}-note"></p></div>'
     )
 
 
@@ -79,9 +80,8 @@ def _taken(entry: Field, unknown: Unknown, system: str) -> str:
 
 
 def _control(entry: Field, name: str) -> str:
-    described = (
-        f'aria-describedby="{name}-error {name}-note{f" {name}-help" if entry.help else ""}"'
-    )
+    hint = f"{name}-help " if entry.help else ""
+    described = f'aria-describedby="{hint}{name}-error {name}-note"'
     common = f'id="{name}" name="{escape(entry.key)}" {described} autocomplete="off"'
     if isinstance(entry, Choice):
         return _choice(entry, common)
@@ -123,7 +123,8 @@ def _number(entry: Number, name: str, common: str) -> str:
             shown = unit
         texts[f"{system}-unit"] = unit.symbol
     data = " ".join(f'data-{key}="{escape(value)}"' for key, value in texts.items())
-    box = f'<input type="text" inputmode="text" {common} value="{escape(texts["metric"])}" {data}>'
+    shown_text = f'value="{escape(texts["metric"])}" {data}'
+    box = f'<input type="text" inputmode="{_keyboard(entry)}" {common} {shown_text}>'
     if len(kind.units) == 1:
         tail = (
             f'<span class="sl-unit">{escape(kind.units[0].symbol)}</span>'
@@ -138,6 +139,19 @@ def _number(entry: Number, name: str, common: str) -> str:
     )
     label = escape(f"Unit of: {entry.label}")
     return f'{box}<select class="sl-unit" id="{name}-unit" aria-label="{label}">{options}</select>'
+
+
+# people write these with a fraction, or in feet and inches
+IN_PARTS = {"length", "diameter", "roughness", "rain"}
+
+
+def _keyboard(entry: Cell) -> str:
+    """Which keys a phone should show: letters and signs only where they are usual."""
+    if isinstance(entry, Count):
+        return "numeric"
+    if isinstance(entry, Number) and entry.quantity not in IN_PARTS and entry.low >= 0:
+        return "decimal"
+    return "text"
 
 
 def split_default(entry: Number, system: str) -> tuple[Unit, str]:
@@ -165,13 +179,14 @@ def _rows(entry: Rows, name: str) -> str:
         f'data-row="{_one(entry.row)}" data-least="{entry.least}" data-most="{entry.most}" '
         f"{texts}{_when(entry)}>"
         f'<p class="sl-rows-label" id="{name}-label">{escape(entry.label)}</p>{hint}'
+        f'<p class="sl-error" id="{name}-error"></p>'
         f'<table class="sl-grid" aria-labelledby="{name}-label">'
         f'<thead><tr>{head}<th scope="col"><span class="sl-quiet">Change this row</span></th></tr>'
         f"</thead><tbody>{body}</tbody></table>"
         f"<template>{_row(entry, name, None, ())}</template>"
         f'<div class="sl-rows-foot"><button type="button" data-rows="add">Add {_one(entry.row)}'
         '</button><span class="sl-undo" role="status"></span></div>'
-        f'<p class="sl-note" id="{name}-note"></p><p class="sl-error" id="{name}-error"></p></div>'
+        f'<p class="sl-note" id="{name}-note"></p></div>'
     )
 
 
@@ -227,8 +242,8 @@ def _row(entry: Rows, name: str, index: int | None, row: tuple[str, ...]) -> str
         )
     )
     return (
-        f'<tr>{inside}<td class="sl-row-change"><span class="sl-row-buttons">{buttons}</span>'
-        '<p class="sl-error"></p></td></tr>'
+        f'<tr>{inside}<td class="sl-row-change"><p class="sl-error"></p>'
+        f'<span class="sl-row-buttons">{buttons}</span></td></tr>'
     )
 
 
@@ -251,19 +266,19 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
         )
         control = f"<select {common}{data}>{options}</select>"
     else:
-        mode = "numeric" if isinstance(column, Count) else "text"
-        longest = f' maxlength="{column.longest}"' if isinstance(column, Text) else ""
-        if isinstance(column, Text) and column.points:
-            longest += " data-sl-points"
+        points = " data-sl-points" if isinstance(column, Text) and column.points else ""
         kind = "sl-words" if isinstance(column, Text) else "sl-figure"
         shown = "" if index is None else _bare(column, text)
         control = (
-            f'<input type="text" inputmode="{mode}" class="{kind}" {common}{data}{longest} '
-            f'value="{escape(shown)}">'
+            f'<input type="text" inputmode="{_keyboard(column)}" class="{kind}" {common}{data}'
+            f'{points} value="{escape(shown)}">'
         )
+    # said once, in the template: for ``marks.js`` to offer "I don't know"
+    unknown = isinstance(column, Number | Count) and column.unknown is not None and index is None
     return (
-        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}">{control}'
-        f'<p class="sl-note" id="{place}-note"></p><p class="sl-error" id="{place}-error"></p></td>'
+        f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}"'
+        f'{" data-unknown" if unknown else ""}><p class="sl-error" id="{place}-error"></p>{control}'
+        f'<p class="sl-note" id="{place}-note"></p></td>'
     )
 
 

@@ -111,13 +111,19 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
 
 
 def typed_over(sheet: Sheet, state: State, hidden: frozenset[str]) -> State:
-    """``state`` with the rows of an example or a site changed by what was typed over them."""
-    texts = {}
+    """``state`` with the rows of an example or a site changed by what was typed over them.
+
+    Whose rows they were stays: what was typed is told by its own field.
+    """
+    texts, standing = {}, {}
     for key, what_if in sheet.over.items():
         given = _given_over(sheet, state, key, hidden)
         if given:
             texts[key] = what_if.rows(sheet, state, given)
-    return replace(state, texts={**state.texts, **texts}) if texts else state
+            standing[key] = state.standing_of(sheet.field(key))
+    if not texts:
+        return state
+    return replace(state, texts={**state.texts, **texts}, standing={**state.standing, **standing})
 
 
 def _given_over(sheet: Sheet, state: State, key: str, hidden: frozenset[str]) -> frozenset[str]:

@@ -7,6 +7,7 @@ that are likely.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, TEXT, Words
@@ -46,6 +47,7 @@ ABOVE, BELOW = 0.78, 0.24  # of the size, tops of letters and tails over and und
 CUT = "…"
 
 
+@lru_cache(maxsize=1024)
 def text_width(text: str, size: float = TEXT, bold: bool = False) -> float:
     """The most that ``text`` is wide, in the unit of ``size``, the height of its type.
 
@@ -151,9 +153,10 @@ class Board:
         return inside and not any(map(box.meets, self.boxes)) and not self._cut(box)
 
     def _cut(self, box: Box) -> bool:
+        grown = ((points, box.grown(half)) for points, half in self.lines)
         return any(
-            box.grown(half).cut_by(start, end)
-            for points, half in self.lines
+            one.cut_by(start, end)
+            for points, one in grown
             for start, end in zip(points, points[1:], strict=False)
         )
 

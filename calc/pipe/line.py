@@ -12,7 +12,6 @@ from calc import water
 from calc.errors import InputError, RangeError
 from calc.pipe import friction, pipes
 from calc.solve import root
-from calc.units import GRAVITY
 
 
 @dataclass(frozen=True)
@@ -70,7 +69,7 @@ class Stress:
 
 
 @dataclass(frozen=True)
-class Line:
+class Line(water.AtTemperature):
     """Sections end to end from a held pressure.
 
     start_pa: gauge pressure at the start while water runs, Pa; temperature_k: of the water, K,
@@ -88,17 +87,7 @@ class Line:
     lowest_m: float | None = None
     highest_m: float | None = None
 
-    # What the water weighs and how it runs --------------------------------------------------
-
-    @cached_property
-    def weight(self) -> float:
-        """Pa per metre of water."""
-        return water.density(self.temperature_k) * GRAVITY
-
-    @cached_property
-    def viscosity(self) -> float:
-        """Kinematic viscosity, m2/s."""
-        return water.kinematic_viscosity(self.temperature_k)
+    # Its length, and how the water runs -----------------------------------------------------
 
     @property
     def length_m(self) -> float:

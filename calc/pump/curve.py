@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
     End = tuple[float, float, float]  # flow, head, slope
 
-FURTHEST_FIRST = 0.5  # the first flow given may be so much of the last (our rule)
+FURTHEST_FIRST = 0.5  # the first flow given may be so much of the last; our choice
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from calc.page.fields import UNKNOWN, Rows, Text
 from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.site import link as site_link
@@ -12,11 +13,12 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
 
     from calc.page.answer import Link
-    from calc.page.fields import Sheet
+    from calc.page.fields import Field, Sheet
 
 
 def addresses(
-    system: str,
+    sheet: Sheet,
+    state: State,
     example: bool,
     base: str = "",
     flat: bool = False,
@@ -24,15 +26,16 @@ def addresses(
 ) -> Callable[[Link], str]:
     """What gives each ``Link`` of an answer its address.
 
-    system, example: of the answer, "metric" or "us", and whether it is all the example's; base:
-    way to the site's root; flat: pages end in .html; carried: the packed site that its links take
-    along, and the way asked about.
+    sheet, state: what was asked; example: whether all of it is the example's; base: way to the
+    site's root; flat: pages end in .html; carried: the packed site that its links take along, and
+    the way asked about.
     """
 
     def address(link: Link) -> str:
         target = find_sheet(link.sheet)
         place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
-        return f"{place}#{fragment(target, link.values, system, example, carried)}"
+        before = state if link.sheet == sheet.key else None
+        return f"{place}#{fragment(target, link.values, state.system, example, carried, before)}"
 
     return address
 
@@ -43,12 +46,33 @@ def fragment(
     system: str = "metric",
     example: bool = False,
     carried: tuple[str, str] = ("", ""),
+    before: State | None = None,
 ) -> str:
     """The part of a link after "#" that opens ``sheet`` with ``texts``.
 
     They are given by the reader, or where ``example`` the example's, as the answer they are from.
-    carried: a packed site that fills the other fields, and the way asked about.
+    carried: a packed site that fills the other fields, and the way asked about; before: the form
+    of this sheet that the link changes (None: of another): what is as it was there keeps its
+    standing, so that what nobody gave does not become the reader's own.
     """
+    texts, kept = dict(texts), {entry.key for entry in sheet.fields if entry.key not in texts}
     standing = dict.fromkeys(texts, "example" if example else "given")
-    kept = frozenset(entry.key for entry in sheet.fields if entry.key not in texts)
-    return site_link.write(sheet, State(system, dict(texts), {}, standing), *carried, kept)
+    for entry in sheet.fields if before else ():
+        if before and entry.key in texts and _unchanged(sheet, entry, texts, before):
+            standing[entry.key] = before.standing_of(entry)
+            if standing[entry.key] == "unknown":
+                texts[entry.key] = UNKNOWN
+            kept |= {entry.key} & before.kept
+    state = State(system, texts, {}, standing)
+    return site_link.write(sheet, state, *carried, frozenset(kept))
+
+
+def _unchanged(sheet: Sheet, entry: Field, texts: Mapping[str, str], before: State) -> bool:
+    """Whether a link's text of a field says what ``before`` says, or works with."""
+    if before.standing_of(entry) == "unknown":
+        unknown = None if isinstance(entry, Rows | Text) else entry.unknown
+        taken = State(before.system, {entry.key: unknown.text(before.system) if unknown else ""})
+    else:
+        taken = before
+    now = State(before.system, texts)
+    return site_link.said(sheet, entry, now) == site_link.said(sheet, entry, taken)

@@ -78,7 +78,7 @@ def _new(request: Data) -> Data:
 
 def _derive(request: Data) -> Data:
     """Alder Terrace to be typed over: all of it is assumed until then."""
-    return _reply(to_change(request["name"]))
+    return _reply(file.renamed(to_change(""), request["name"]))
 
 
 def _duplicate(request: Data) -> Data:

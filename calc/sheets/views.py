@@ -15,11 +15,12 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, use, ways
 from calc.sheets.parts import table_bindings as t
+from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.filling import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
-from calc.site.facts import Fact
+from calc.site.facts import ASSUMED, Fact
 from calc.site.site import Site
 
 
@@ -131,10 +132,21 @@ def _flow(field: str, kind: str) -> Binding:
     return figure(field, "flow", lambda asked: use.flow_of(asked.site, kind))
 
 
+def _use(asked: Asked) -> Fact:
+    """Water of a day; without the animals of which it is not known what they drink."""
+    daily = use.daily(asked.site)
+    if daily is None:
+        return b.NOT_KNOWN
+    if use.stock(asked.site).open:
+        return b.written(daily, "daily", ASSUMED, "without animals whose use is not known")
+    return b.written(daily, "daily")
+
+
 # The sheets ---------------------------------------------------------------------------------
 
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
+_HOTTEST = known("hottest", "pipes.hottest")
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.way_pipe(), b.needed("wanted"), t.line(), _WATER)
 _EXTRA = figure("extra", "percent", _extra)
@@ -144,7 +156,7 @@ VIEWS = {
     for view in (
         View("reach", (
             b.start("pressure"), *_ONE_LINE, words("use", lambda asked: "own"),
-            figure("most", "flow", _most), _EXTRA,
+            figure("most", "flow", _most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
             words("ask", lambda asked: "rows"),
@@ -155,7 +167,7 @@ VIEWS = {
             known("set", "pump.set"), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), b.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE,
+            _WATER, _ALTITUDE, _HOTTEST,
         ), outlet=False),
         View("pressure", (
             b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -166,14 +178,14 @@ VIEWS = {
             Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
             known("foot", "suction.foot_valves"), known("elbow90", "suction.bends"),
-            known("strainer", "suction.strainer"),
+            known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
             b.start("pressure"), *_ONE_LINE, *(_fitting(f.key) for f in friction.FITTINGS),
-            known("hottest", "pipes.hottest"),
+            _HOTTEST,
         )),
         View("tank", (
-            figure("use", "daily", lambda asked: use.daily(asked.site)),
+            Binding("use", _use),
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
@@ -198,7 +210,7 @@ VIEWS = {
             known("sink", "use.sinks"), known("toilet", "use.toilets"),
             known("washer", "use.washers"), known("hose", "use.hoses"),
             known("trough", "use.troughs"),
-            b.animals("goats"), b.animals("cattle"), b.animals("hens"), b.beds(),
+            *(u.animals(kind) for kind in use.DRINKS), u.others(), u.beds(),
             known("depth", "use.depth"), known("each", "use.each"),
             _flow("showerflow", "shower"), _flow("sinkflow", "sink"), _flow("hoseflow", "hose"),
             known("busy", "use.busy"), known("reach", "use.drip_share"),
@@ -208,12 +220,13 @@ VIEWS = {
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
-            known("motor", "pump.motor"), known("controller", "pump.controller"),
+            known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
             b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
+            _HOTTEST,
         )),
     )
 }  # fmt: skip

@@ -13,6 +13,7 @@ from typing import Any
 from calc import practice
 from calc.errors import InputError
 from calc.pipe import pipes
+from calc.reading import seen
 from calc.units import QUANTITIES, number_text, parse
 
 GIVEN, ASSUMED, UNKNOWN = "given", "assumed", "unknown"
@@ -104,7 +105,7 @@ class Slot:
         return text
 
     def _text(self, text: str) -> str:
-        return text
+        return seen(text)
 
     def _numbers(self, text: str) -> tuple[float, ...]:
         try:
@@ -118,9 +119,11 @@ class Slot:
     def tidied(self, text: str) -> str:
         """The text with its usual metric unit where none was typed, so that it stands alone.
 
+        Signs that show nothing are left out, as of what is typed in a form.
+
         What cannot be read stays as it is.  Raises nothing.
         """
-        text = text.strip()
+        text = seen(text).strip()
         symbol = self.quantity and QUANTITIES[self.quantity].default("metric").symbol
         if symbol and text and text[-1] in "0123456789.¼½¾⅛⅜⅝⅞":
             try:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from calc.errors import InputError
+from calc.reading import seen
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, Fact, Slot
 from calc.site.rows import BY_TABLE, MOST, PUMP, TABLES, Row, Table, fold
 from calc.site.site import Site, checked
@@ -44,13 +45,20 @@ def read(text: str, upgrades: Mapping[int, Upgrade] = UPGRADES) -> Opened:
 
     upgrades: version -> what turns a file of that version into the next.
     """
-    if len(text) > LARGEST:
-        return Opened(None, (f"This file has {len(text)} characters; {LARGEST} are allowed.",))
     try:
-        data = json.loads(text, parse_constant=_no_constant)
+        return from_data(loaded(text, "file", LARGEST), upgrades)
+    except InputError as error:
+        return Opened(None, (error.message,))
+
+
+def loaded(text: str, what: str, largest: int) -> object:
+    """What a JSON text holds. what: "file"; largest: characters.  Raises InputError."""
+    if len(text) > largest:
+        raise InputError(f"This {what} has {len(text)} characters; {largest} are allowed.")
+    try:
+        return json.loads(text, parse_constant=_no_constant)
     except (ValueError, RecursionError) as error:
-        return Opened(None, (_not_json(error),))
-    return from_data(data, upgrades)
+        raise InputError(_not_json(error)) from error
 
 
 def _no_constant(word: str) -> float:
@@ -108,7 +116,7 @@ class _Reading:
         if not isinstance(value, str) or len(value) > longest:
             self.errors.append(f"“{key}” must be up to {longest} characters of text.")
             return ""
-        return value
+        return seen(value)
 
     def _system(self) -> str:
         system = self.data.get("system", "metric")
@@ -168,8 +176,7 @@ class _Reading:
     def _fact(self, slot: Slot, value: object, where: str) -> Fact | None:
         """A fact of a cell's value; None where it is unknown or, said in errors, wrong."""
         try:
-            fact = _as_fact(value)
-            return checked(slot, fact) if fact.text.strip() else None
+            return checked(slot, _as_fact(value))
         except InputError as error:
             self.errors.append(f"{where}: {error.message}")
             return None
@@ -261,6 +268,7 @@ def _rows(rows: list[Data]) -> str:
 
 def renamed(site: Site, name: str) -> Site:
     """The same site under another name.  Raises InputError where it is empty or too long."""
-    if not name.strip() or len(name) > NAME:
+    name = seen(name).strip()
+    if not name or len(name) > NAME:
         raise InputError(f"Give a name of 1 to {NAME} characters.", name="name")
-    return replace(site, name=name.strip())
+    return replace(site, name=name)

@@ -99,6 +99,12 @@ def write(
     return _closed([*pairs, *_carried(site, way)])
 
 
+def said(sheet: Sheet, entry: Field, state: State) -> str:
+    """The text of one field as a link says it, whatever its standing."""
+    usual = frozen.table(VERSION, sheet.key, state.system)
+    return _text(entry, state.text(entry), state.units, state.system, usual)
+
+
 def of_site(system: str, site: str, way: str = "") -> str:
     """The fragment that opens any sheet as a packed site fills it."""
     return _closed([*_head(system), *_carried(site, way)])

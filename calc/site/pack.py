@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from calc.errors import InputError
+from calc.reading import seen
 from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, SLOTS, Fact, Slot
 from calc.site.file import NAME, NOTE
@@ -114,7 +115,7 @@ def unpack(text: str) -> Site:
         raise InputError("This is not a whole site. Ask for the link again.")
     if parts[0][0] != VERSION:
         raise InputError("This site was packed by another release, and cannot be read here.")
-    name, note = _plain(parts[1]), _plain(parts[2])
+    name, note = seen(_plain(parts[1])), seen(_plain(parts[2]))
     if len(name) > NAME or len(note) > NOTE:
         raise InputError("The site's name or note is too long.")
     words = [_plain(word) for word in _split(parts[3], ",")]

@@ -6,15 +6,15 @@ A list is kept by its owner and never sent; a link carries the curve it used, as
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 
 from calc.errors import InputError
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.pasted import read_points
+from calc.reading import seen
 from calc.site.facts import GIVEN, Fact, Slot, choice, quantity, text
-from calc.site.file import Data, _no_constant, _not_json
+from calc.site.file import Data, loaded
 from calc.site.rows import BY_TABLE, fold
 from calc.site.site import Site
 
@@ -103,12 +103,10 @@ class ListRead:
 
 def read(given: str) -> ListRead:
     """A list's text, or every fault in it.  Raises nothing."""
-    if len(given) > LARGEST:
-        return ListRead(None, (f"This list has {len(given)} characters; {LARGEST} are allowed.",))
     try:
-        data = json.loads(given, parse_constant=_no_constant)
-    except (ValueError, RecursionError) as error:
-        return ListRead(None, (_not_json(error),))
+        data = loaded(given, "list", LARGEST)
+    except InputError as error:
+        return ListRead(None, (error.message,))
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         return ListRead(None, (f"This is not a parts list: its “format” is not “{FORMAT}”.",))
     if data.get("version") != VERSION:
@@ -134,7 +132,7 @@ class _Reading:
         self._twice(part.name for part in pumps)
         if self.errors:
             return ListRead(None, tuple(self.errors), tuple(self.notes))
-        name = str(self.data.get("name", ""))[:NAME]
+        name = seen(str(self.data.get("name", "")))[:NAME]
         return ListRead(PartsList(name, pumps, others), (), tuple(self.notes))
 
     def _each(self, key: str) -> list[tuple[Data, str]]:
@@ -146,17 +144,18 @@ class _Reading:
         for number, row in enumerate(rows, 1):
             where = f"“{key}”, part {number}"
             if isinstance(row, dict):
-                found.append((row, f"{where} (“{row['name']}”)" if row.get("name") else where))
+                name = seen(str(row.get("name") or ""))
+                found.append((row, f"{where} (“{name}”)" if name else where))
             else:
                 self.errors.append(f"{where} must be an object.")
         return found
 
     def _twice(self, names: Iterable[str]) -> None:
-        seen = set()
+        known = set()
         for name in names:
-            if fold(name) in seen:
+            if fold(name) in known:
                 self.errors.append(f"Two pumps are called “{name}”. Give each its own name.")
-            seen.add(fold(name))
+            known.add(fold(name))
 
     def _cells(
         self, slots: tuple[Slot, ...], row: Data, where: str, more: tuple[str, ...] = ()

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from calc.errors import InputError
+from calc.reading import seen
 from calc.site.facts import BY_PATH, NOT_KNOWN, Fact, Slot
 from calc.site.rows import BY_TABLE, PUMP, TABLES, Row, fold
 
@@ -43,8 +44,9 @@ class Site:
     def put(self, path: str, fact: Fact) -> Site:
         """The site with a fact; an unknown one is taken out.  Raises InputError, KeyError."""
         facts = {key: one for key, one in self.facts.items() if key != path}
-        if fact.known and fact.text.strip():
-            facts[path] = checked(BY_PATH[path], fact)
+        held = checked(BY_PATH[path], fact)
+        if held is not None:
+            facts[path] = held
         return replace(self, facts=facts)
 
     # Tables ---------------------------------------------------------------------------------
@@ -65,17 +67,13 @@ class Site:
     def put_rows(self, table: str, rows: tuple[Row, ...]) -> Site:
         """The site with other rows in a table.  Raises InputError, KeyError."""
         columns = {slot.key: slot for slot in BY_TABLE[table].columns}
-        kept = tuple(
-            {
-                key: checked(columns[key], fact)
-                for key, fact in row.items()
-                if fact.known and fact.text.strip()
-            }
-            for row in rows
-        )
+        kept = []
+        for row in rows:
+            held = {key: checked(columns[key], fact) for key, fact in row.items()}
+            kept.append({key: fact for key, fact in held.items() if fact is not None})
         tables = {key: held for key, held in self.tables.items() if key != table}
         if kept:
-            tables[table] = kept
+            tables[table] = tuple(kept)
         return replace(self, tables=tables)
 
     def put_cell(self, table: str, index: int, column: str, fact: Fact) -> Site:
@@ -104,7 +102,8 @@ class Site:
 
         Raises InputError where the new name is empty, too long or another point's.
         """
-        if not new.strip():
+        new = seen(new).strip()
+        if not new:
             raise InputError("Give the point a name.", name="point")
         known = {fold(name) for name in self.points}
         if fold(old) not in known or fold(old) == fold(PUMP):
@@ -126,15 +125,18 @@ class Site:
 
 def _renamed(row: Row, columns: tuple[str, ...], old: str, new: str) -> Row:
     return {
-        key: replace(fact, text=new.strip())
-        if key in columns and fold(fact.text) == fold(old)
-        else fact
+        key: replace(fact, text=new) if key in columns and fold(fact.text) == fold(old) else fact
         for key, fact in row.items()
     }
 
 
-def checked(slot: Slot, fact: Fact) -> Fact:
-    """The fact with its text tidied.  Raises InputError where it cannot be read."""
+def checked(slot: Slot, fact: Fact) -> Fact | None:
+    """The fact with its text and reason tidied; None where it is unknown or shows nothing.
+
+    Raises InputError where it cannot be read.
+    """
     text = slot.tidied(fact.text)
+    if not fact.known or not text:
+        return None
     slot.read(text)
-    return replace(fact, text=text)
+    return replace(fact, text=text, reason=seen(fact.reason))

@@ -77,7 +77,8 @@ class Source:
     """Pump, water and place. set_pa: pressure held at the pump (None: runs at full speed).
 
     lift_m: from the water up to the pump; altitude_m: above the sea; pumps: equal ones in
-    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's).
+    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's);
+    relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known).
     """
 
     pump: Pump
@@ -89,6 +90,8 @@ class Source:
     altitude_m: float
     pumps: int = 1
     hottest_k: float | None = None
+    relief: bool = False
+    tank_m3: float | None = None
 
 
 @dataclass(frozen=True)
@@ -102,7 +105,27 @@ class Supply:
 
     def built(self) -> Built:
         """The rows as a network.  Raises InputErrors with every fault of the rows."""
-        return _Builder(self).built()
+        builder = _Builder(self.sections, self.outlets, self.tanks)
+        links, outlets = builder.parts(self.source)
+        if builder.faults:
+            raise InputErrors(builder.faults)
+        places = tuple(Place(name, height) for name, height in builder.heights.items())
+        return Built(
+            self, places, tuple(builder.levels), links, outlets, tuple(builder.names.values()),
+            builder.where, builder.section_rows, builder.outlet_rows,
+        )  # fmt: skip
+
+
+def row_faults(
+    sections: tuple[SectionRow, ...], outlets: tuple[OutletRow, ...], tanks: tuple[TankRow, ...]
+) -> tuple[InputError, ...]:
+    """Every fault of the rows by themselves, whatever pump there is: names, points, heights.
+
+    A number that is not known may be NaN.  Raises nothing.
+    """
+    builder = _Builder(sections, outlets, tanks)
+    builder.parts(None)
+    return tuple(builder.faults)
 
 
 def fold(name: str) -> str:
@@ -216,30 +239,31 @@ def named(error: InputError, name: str) -> InputError:
 class _Builder:
     """Goes through the rows once, keeping every fault on the way."""
 
-    def __init__(self, supply: Supply) -> None:
-        self.supply = supply
+    def __init__(
+        self,
+        sections: tuple[SectionRow, ...],
+        outlets: tuple[OutletRow, ...],
+        tanks: tuple[TankRow, ...],
+    ) -> None:
+        self.sections, self.outlets, self.tanks = sections, outlets, tanks
         self.faults: list[InputError] = []
         self.where: dict[str, str] = {}
         self.names = {fold(PUMP): PUMP}  # as compared -> as first written
-        self.heights, self.levels = {PUMP: 0.0}, [Level(WATER, -supply.source.lift_m)]
+        self.heights: dict[str, float] = {PUMP: 0.0}
+        self.levels: list[Level] = []
         self.reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
         self.section_rows: dict[str, int] = {}
         self.outlet_rows: dict[str, int] = {}
 
-    def built(self) -> Built:
-        supply = self.supply
-        self._tanks(supply.tanks)
-        self._ends(supply.sections)
-        links = [*self._suction(), *self._sections(supply.sections)]
-        made = [self._outlet(at, row) for at, row in enumerate(supply.outlets)]
-        outlets = [one for one in made if one is not None]
-        if self.faults:
-            raise InputErrors(self.faults)
-        places = tuple(Place(name, height) for name, height in self.heights.items())
-        return Built(
-            supply, places, tuple(self.levels), tuple(links), tuple(outlets),
-            tuple(self.names.values()), self.where, self.section_rows, self.outlet_rows,
-        )  # fmt: skip
+    def parts(self, source: Source | None) -> tuple[tuple[Link, ...], tuple[Outlet, ...]]:
+        """(links, outlets) of the rows. source: None where only their faults are asked."""
+        if source is not None:
+            self.levels.append(Level(WATER, -source.lift_m))
+        self._tanks()
+        self._ends()
+        links = [*(self._suction(source) if source else ()), *self._sections()]
+        made = [self._outlet(at, row) for at, row in enumerate(self.outlets)]
+        return tuple(links), tuple(one for one in made if one is not None)
 
     def _fault(self, text: str, name: str) -> None:
         self.faults.append(InputError(text, name=name))
@@ -258,17 +282,17 @@ class _Builder:
         self.names[key] = plain(text)
         return self.names[key]
 
-    def _tanks(self, rows: tuple[TankRow, ...]) -> None:
-        for at, row in enumerate(rows):
+    def _tanks(self) -> None:
+        for at, row in enumerate(self.tanks):
             name = self._new(row.name, f"tanks.{at}.name", "a name for the tank")
             if name is not None:
                 self.levels.append(Level(name, row.level_m, fills=True))
                 self.where[name] = f"tanks.{at}"
 
-    def _ends(self, rows: tuple[SectionRow, ...]) -> None:
+    def _ends(self) -> None:
         """Far ends of sections are the points; two may end at one point, at one height."""
         tanks = {level.name for level in self.levels}
-        for at, row in enumerate(rows):
+        for at, row in enumerate(self.sections):
             name = self.names.get(fold(row.end))
             if name is None:
                 name = self._new(row.end, f"sections.{at}.end", "the point where it ends")
@@ -292,8 +316,7 @@ class _Builder:
 
     # Links -------------------------------------------------------------------------------------
 
-    def _suction(self) -> Iterator[Link]:
-        source = self.supply.source
+    def _suction(self, source: Source) -> Iterator[Link]:
         k = suction_k(source.suction_pipe.inside_m)
         self.where |= {
             SUCTION: "source.suction_length", PUMP_PART: "source.pump",
@@ -306,8 +329,8 @@ class _Builder:
             self.where[name] = "source.pumps" if number > 1 else "source.pump"
             yield PumpSet(name, INLET, PUMP, source.pump, source.set_pa)
 
-    def _sections(self, rows: tuple[SectionRow, ...]) -> Iterator[Link]:
-        for at, row in enumerate(rows):
+    def _sections(self) -> Iterator[Link]:
+        for at, row in enumerate(self.sections):
             start = self._point(row.start, f"sections.{at}.start")
             end = self.names.get(fold(row.end))
             if start is None or end is None:

@@ -3,6 +3,14 @@
 (function () {
   "use strict";
 
+  /* What is wrong, in its place; a screen reader hears first that it is an error. */
+  function wrong(place, sentence) {
+    const lead = document.createElement("span");
+    lead.className = "sl-quiet";
+    lead.textContent = "Error: ";
+    place.replaceChildren(...(sentence ? [lead, sentence] : []));
+  }
+
   class Field {
     constructor(wrap) {
       this.wrap = wrap;
@@ -41,6 +49,13 @@
     /* A link's raw text, until Python has read it. */
     pend(text) {
       if (!this.choice || this.offers(text)) this.box.value = text;
+    }
+
+    /* A link's raw text as a person reads it. */
+    told(text) {
+      const label = this.wrap.querySelector("label").textContent;
+      const option = this.choice && [...this.box.options].find((one) => one.value === text);
+      return text ? `${label} ${option ? option.text : text}` : "";
     }
 
     offers(text) {
@@ -91,16 +106,16 @@
       this.keep(system);
     }
 
-    show(errors, notes, same) {
-      const wrong = errors[this.key] || "";
-      this.error.textContent = wrong;
-      this.note.textContent = wrong ? "" : notes[this.key] || "";
+    show(errors, { notes, same }) {
+      const said = errors[this.key] || "";
+      wrong(this.error, said);
+      this.note.textContent = said ? "" : notes[this.key] || "";
       if (this.same) this.same.textContent = same[this.key] || "";
-      this.box.setAttribute("aria-invalid", wrong ? "true" : "false");
-      this.wrap.classList.toggle("sl-wrong", Boolean(wrong));
-      if (wrong) this.wrap.closest("details")?.setAttribute("open", "");
+      this.box.setAttribute("aria-invalid", said ? "true" : "false");
+      this.wrap.classList.toggle("sl-wrong", Boolean(said));
+      if (said) this.wrap.closest("details")?.setAttribute("open", "");
     }
   }
 
-  window.SpringlineField = { Field };
+  window.SpringlineField = { Field, wrong };
 })();

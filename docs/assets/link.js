@@ -30,10 +30,18 @@
     return /=|%3d|^#v$/i.test(fragment);
   }
 
+  /* True where the page should open on the answer: some number is given, not the units alone. */
+  function opensOnAnswer(fragment) {
+    return holdsNumbers(fragment) && !/^#(?:v=1&)?(?:u=\w+)?(?:&?c=\w+)?$/.test(fragment);
+  }
+
   /* "head/%23climb=20m": a mail program took "#" for a sign of the path, and no page is there. */
   const { pathname, search, hash } = location;
   const at = pathname.indexOf("%23");
   if (at >= 0) location.replace(pathname.slice(0, at) + search + "#" + pathname.slice(at + 3) + hash);
 
-  window.SpringlineLink = { split, holdsNumbers };
+  // before anything is painted, so that nothing jumps
+  document.documentElement.classList.toggle("sl-linked", opensOnAnswer(location.hash));
+
+  window.SpringlineLink = { split, holdsNumbers, opensOnAnswer };
 })();

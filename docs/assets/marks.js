@@ -1,5 +1,5 @@
 /* Whose number a field holds, in a word beside its label; and "I don't know" beside its control.
-   SpringlineMarks.word(field, bar) and .unknowns(form, system). */
+   SpringlineMarks.word(field, bar), .unknowns(form, system) and .inTables(form). */
 (function () {
   "use strict";
 
@@ -101,10 +101,73 @@
     }
   }
 
+  /* In a table one button comes to the cell that has the focus: one in each would be a wall of them.
+     It is no stop for Tab, since "?" may be typed instead; its name says so. */
+  class CellUnknown {
+    constructor(wrap, columns) {
+      this.columns = columns; // keys
+      this.before = new WeakMap(); // cell's box -> what stood there
+      this.box = null;
+      this.button = document.createElement("button");
+      this.button.type = "button";
+      this.button.className = "sl-unknown";
+      this.button.id = wrap.dataset.name + "-unknown";
+      this.button.tabIndex = -1;
+      this.button.textContent = "I don’t know";
+      this.button.addEventListener("mousedown", (event) => event.preventDefault()); // the box keeps the focus
+      this.button.addEventListener("click", () => this.press());
+      wrap.addEventListener("focusin", ({ target }) => this.enter(target));
+      wrap.addEventListener("focusout", ({ relatedTarget }) => {
+        if (relatedTarget !== this.button) this.leave();
+      });
+      wrap.addEventListener("input", () => this.show());
+    }
+
+    enter(target) {
+      if (target === this.button) return;
+      this.leave();
+      const cell = target.closest("td[data-column]");
+      if (!cell || target.tagName !== "INPUT" || !this.columns.has(cell.dataset.column)) return;
+      this.box = target;
+      const name = target.closest("tr").querySelector('td[data-column="name"] > input')?.value.trim();
+      const where = name ? cell.dataset.label + ", " + name : target.getAttribute("aria-label");
+      this.button.setAttribute("aria-label", `I don’t know: ${where} (or type ?)`);
+      cell.append(this.button);
+      this.show();
+    }
+
+    leave() {
+      this.box = null;
+      this.button.remove();
+    }
+
+    /* Pressed again, what stood there comes back. */
+    press() {
+      const { box } = this;
+      const known = box.value.trim() !== UNKNOWN;
+      if (known) this.before.set(box, box.value);
+      box.value = known ? UNKNOWN : this.before.get(box) ?? "";
+      box.focus();
+      box.dispatchEvent(new Event("input", { bubbles: true }));
+    }
+
+    show() {
+      if (this.box) this.button.setAttribute("aria-pressed", String(this.box.value.trim() === UNKNOWN));
+    }
+  }
+
+  /* Of every table with columns that may be left unknown. */
+  function inTables(form) {
+    for (const wrap of form.querySelectorAll(".sl-rows")) {
+      const marked = wrap.querySelector("template").content.querySelectorAll("td[data-unknown]");
+      if (marked.length) new CellUnknown(wrap, new Set([...marked].map((cell) => cell.dataset.column)));
+    }
+  }
+
   /* Of every field of a form that may be left unknown. */
   function unknowns(form, system) {
     return [...form.querySelectorAll("[data-sl-unknown]")].map((wrap) => new Unknown(wrap, system));
   }
 
-  window.SpringlineMarks = { word, unknowns };
+  window.SpringlineMarks = { word, unknowns, inTables };
 })();

@@ -3,6 +3,8 @@
 (function () {
   "use strict";
 
+  const { wrong } = window.SpringlineField;
+
   function encode(rows) {
     const escaped = (cell) => cell.replace(/[!,;]/g, "!$&");
     return rows.map((row) => row.map(escaped).join(",")).join(";");
@@ -107,7 +109,7 @@
           cell.querySelector(".sl-error").id = place + "-error";
           cell.querySelector(".sl-note").id = place + "-note";
         });
-        row.querySelectorAll("button").forEach((button) => {
+        row.querySelectorAll("button[data-rows]").forEach((button) => {
           button.setAttribute("aria-label", button.dataset.word + ": row " + (at + 1));
           const action = button.dataset.rows;
           button.disabled = (action === "up" && at === 0)
@@ -146,6 +148,12 @@
       if (rows.length <= this.most) this.put(encode(rows), {}, this.system);
     }
 
+    told(text) {
+      const count = decode(text).length;
+      const label = this.wrap.querySelector(".sl-rows-label").textContent;
+      return count ? `${label} in ${count} ${count === 1 ? "row" : "rows"}` : "";
+    }
+
     /* What Python read. */
     take({ texts, units, standing }, system) {
       this.removed = [];
@@ -180,28 +188,28 @@
       this.original = before;
     }
 
-    show(errors, notes) {
+    show(errors, { notes, cells }) {
       const own = this.key + ".";
-      let wrong = Boolean(errors[this.key]);
-      this.error.textContent = errors[this.key] || "";
+      let faulty = Boolean(errors[this.key]);
+      wrong(this.error, errors[this.key]);
       this.rows().forEach((row, at) => {
         const place = own + at;
-        row.querySelector(".sl-row-change .sl-error").textContent = errors[place] || "";
+        wrong(row.querySelector(".sl-row-change .sl-error"), errors[place] && cells[place]);
         row.classList.toggle("sl-wrong", Boolean(errors[place]));
-        wrong ||= Boolean(errors[place]);
+        faulty ||= Boolean(errors[place]);
         row.querySelectorAll("td[data-column]").forEach((cell) => {
-          const said = errors[place + "." + cell.dataset.column] || "";
-          cell.querySelector(".sl-error").textContent = said;
           const where = place + "." + cell.dataset.column;
+          const said = errors[where] ? cells[where] : "";
+          wrong(cell.querySelector(".sl-error"), said);
           const assumed = this.assumed?.[where]; // marks.js
           cell.querySelector(".sl-note").textContent =
             said ? "" : notes[where] || (assumed ? "assumed" : "");
           cell.querySelector("input, select").setAttribute("aria-invalid", said ? "true" : "false");
           cell.classList.toggle("sl-wrong", Boolean(said));
-          wrong ||= Boolean(said);
+          faulty ||= Boolean(said);
         });
       });
-      if (wrong) this.wrap.closest("details")?.setAttribute("open", "");
+      if (faulty) this.wrap.closest("details")?.setAttribute("open", "");
     }
 
     // Changing rows ----------------------------------------------------------------------------

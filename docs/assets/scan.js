@@ -4,11 +4,12 @@
   "use strict";
 
   const LIBRARY = new URL("../vendor/qrcode.js", document.currentScript.src).href;
-  const CORRECTION = "M"; // up to 15 % of a smudged or folded code can be made good
+  const CORRECTION = "L"; // 7 % of it may be smudged; what holds more of that holds fewer outlets
   const MOST = 117; // squares a side; a larger code would be too fine to read from paper
   const SQUARE = 0.45; // mm
   const MARGIN = 4; // squares left white all around, as the standard wants
   const AFTER_THE_START = 1000; // ms
+  const TOO_LONG = "This address is too long for a QR code that a phone could read.";
   const SVG = "http://www.w3.org/2000/svg";
   const Engine = window.SpringlineEngine;
 
@@ -56,14 +57,15 @@
     return svg;
   }
 
-  /* Nothing is drawn for an address that only this computer knows, or one too long for paper. */
+  /* Nothing is drawn for an address that only this computer knows; one too long is said to be. */
   function show(place, address) {
     place.replaceChildren();
     if (!window.qrcode || !/^https?:/.test(address)) return;
     try {
       const code = encode(address);
-      if (code.getModuleCount() <= MOST) place.append(drawing(code));
+      place.append(code.getModuleCount() <= MOST ? drawing(code) : TOO_LONG);
     } catch (error) {
+      place.append(TOO_LONG);
       console.info("Springline prints no code: " + (error.message || error));
     }
   }

@@ -31,6 +31,7 @@
         ways: [...this.choose.options].map(({ value, text }) => ({ value, label: text })) };
       this.printed.way = this.printed.ways[0]?.value || "";
       this.unknowns = Marks.unknowns(calculator.form, () => calculator.system);
+      Marks.inTables(calculator.form);
       Object.assign(this, this.printed, { whose: "example", stamp: "", onward: "" });
       this.choose.addEventListener("change", () => this.another());
       this.parts.back.addEventListener("click", () => this.putBack());

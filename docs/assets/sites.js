@@ -178,7 +178,7 @@
         Object.assign(this.bar, { name, site: made.site, packed: made.packed, stamp: known });
         this.close();
         this.bar.save(name);
-        this.bar.calc.ask();
+        this.bar.calc.asking.ask();
       });
     }
 
@@ -188,7 +188,7 @@
         if (!made) return;
         Object.assign(this.bar, { name, site: made.site, packed: made.packed, stamp: "", whose: "own" });
         this.bar.show();
-        this.bar.calc.ask();
+        this.bar.calc.asking.ask();
         this.done(`“${name}” is a copy, not saved yet.`);
       });
     }
@@ -205,7 +205,7 @@
         if (this.bar.site && this.bar.name === name) {
           const own = await this.bar.ask({ do: "duplicate", site: this.bar.site, name: to });
           Object.assign(this.bar, { name: to, site: own.site, packed: own.packed, stamp });
-          this.bar.calc.ask();
+          this.bar.calc.asking.ask();
         }
         this.bar.show();
         this.done(`“${name}” is now “${to}”.`);

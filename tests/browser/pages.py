@@ -3,6 +3,8 @@
 from calc.sheets import KEYS, sheet
 
 PAGES = {key: sheet(key).page for key in KEYS}
+TAPS = '.sl-field[data-key="taps"]'  # keep_up's tables
+RUNS = '.sl-field[data-key="runs"]'
 START = 60_000  # ms; Python starting on a loaded machine
 
 
@@ -25,6 +27,15 @@ def menu(page, key):
     return page.locator(f'.sl-field[data-key="{key}"] select.sl-unit')
 
 
+def cell(page, row, column, table=TAPS):
+    """A control by the name a screen reader says."""
+    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
+
+
+def unfold(page):
+    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
+
+
 def verdict(page):
     return page.locator(".sl-answer .sl-verdict").inner_text()
 
@@ -32,12 +43,23 @@ def verdict(page):
 def answer_text(page):
     """All words and figures of the answer; drawings are made later, when in view."""
     return page.evaluate(
-        """() => {
-            const copy = document.querySelector('section.sl .sl-answer').cloneNode(true);
+        """() => [...document.querySelectorAll('.sl-top, .sl-beside, .sl-more')].map((part) => {
+            const copy = part.cloneNode(true);
             copy.querySelectorAll('.sl-drawing').forEach(one => one.remove());
             return copy.textContent;
-        }"""
+        }).join(' ')"""
     )
+
+
+def figures(page):
+    """Whether the figures belong to the numbers in the form: the page's own word for it."""
+    return page.locator("section.sl").get_attribute("data-sl-figures")
+
+
+def leave(page):
+    """Go on from the field: what is wrong is then said at once."""
+    page.evaluate("document.activeElement.blur()")
+    settle(page)
 
 
 def type_number(page, key, text):
@@ -53,14 +75,19 @@ def settle(page):
 
     A change of units is one question and its figures another, and what is typed while a question
     is out is asked once that is answered: three in a row. Questions are answered in their order,
-    so of three of ours, each asked after the one before, the last is answered after those.
+    so of three of ours, each asked after the one before, the last is answered after those. Fixes
+    and working may come after the figures: the page says that it is busy until they are there.
     The 400 ms are for the link, which is written a little later.
     """
     page.wait_for_function(
         """async () => {
-            const { sheet } = document.querySelector('section.sl').dataset;
+            const section = document.querySelector('section.sl');
+            const { sheet } = section.dataset;
             for (let turn = 0; turn < 3; turn += 1) {
                 await SpringlineEngine.ask({ op: 'convert', sheet, to: 'us' });
+            }
+            while (section.hasAttribute('data-sl-busy')) {
+                await new Promise((done) => setTimeout(done, 20));
             }
             return new Promise((done) => setTimeout(() => done(true), 400));
         }""",

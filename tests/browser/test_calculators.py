@@ -11,6 +11,8 @@ from tests.browser.pages import (
     PAGES,
     answer_text,
     box,
+    figures,
+    leave,
     menu,
     open_sheet,
     settle,
@@ -80,22 +82,64 @@ BAD = ["", "abc", "40 furlongs", "1e300", "NaN", "1,250", "-99999999"]
 
 
 @pytest.mark.parametrize("key", KEYS)
-def test_bad_input_is_said_beside_the_field_and_the_last_answer_stands(page, address, key):
+def test_bad_input_is_said_beside_the_field_without_a_verdict(page, address, key):
     open_sheet(page, address, key)
     entry, good = _first_number(key)
     type_number(page, entry.key, good)
     text = verdict(page)
     for bad in BAD:
         type_number(page, entry.key, bad)
+        leave(page)
         error = page.locator(f'.sl-field[data-key="{entry.key}"] .sl-error').inner_text()
         assert error, bad
         assert box(page, entry.key).input_value() == bad
-        assert verdict(page) == text
-        assert page.locator(".sl-answer.sl-stale").count() == 1
-        assert "from before" in page.locator(".sl-status").first.inner_text()
+        assert page.locator(".sl-verdict").count() == 0
+        assert figures(page) == "stale" and page.locator(".sl-main").count() >= 1
+        assert "From before" in page.locator(".sl-status").first.inner_text()
     type_number(page, entry.key, good)
-    assert page.locator(".sl-answer.sl-stale").count() == 0
+    assert (figures(page), verdict(page)) == ("yours", text)
     assert page.locator(".sl-wrong").count() == 0
+
+
+def test_what_is_half_typed_is_no_fault_until_the_reader_pauses(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "20")
+    error = page.locator('.sl-field[data-key="climb"] .sl-error')
+    page.evaluate(
+        """() => {
+            const error = document.querySelector('.sl-field[data-key="climb"] .sl-error');
+            window.told = [];
+            new MutationObserver(() => window.told.push([performance.now(), error.textContent]))
+                .observe(error, { childList: true });
+        }"""
+    )
+    typed = page.evaluate(
+        """() => {
+            const box = document.querySelector('.sl-field[data-key="climb"] input');
+            box.focus();
+            box.value = 'x';
+            box.dispatchEvent(new Event('input', { bubbles: true }));
+            return performance.now();
+        }"""
+    )
+    page.wait_for_function("() => window.told.length")
+    assert page.evaluate("window.told[0][0]") - typed >= 790  # 800 ms, which clocks round
+    assert error.inner_text() == "Error: Climb from pump to outlet must be a number, such as 12.5"
+    type_number(page, "climb", "21")
+    assert error.inner_text() == "" and figures(page) == "yours"
+
+
+def test_a_fault_is_told_once_its_field_is_left_and_its_link_leads_there(page, address):
+    open_sheet(page, address, "reach")
+    type_number(page, "climb", "20")
+    group = page.locator("details.sl-group", has=page.locator('[data-key="water"]'))
+    type_number(page, "water", "200")
+    leave(page)
+    group.evaluate("one => one.open = false")
+    page.locator(".sl-faults a").click()
+    assert "Water temperature must be 60 °C or less" in page.locator(".sl-faults").inner_text()
+    assert box(page, "water").evaluate("el => el === document.activeElement")
+    assert box(page, "water").is_visible()
 
 
 @pytest.mark.parametrize("key", KEYS)

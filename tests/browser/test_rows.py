@@ -4,10 +4,20 @@ import re
 
 import pytest
 
-from tests.browser.pages import PAGES, answer_text, open_sheet, settle, verdict, wait_live
-
-TAPS = '.sl-field[data-key="taps"]'
-RUNS = '.sl-field[data-key="runs"]'
+from tests.browser.pages import (
+    PAGES,
+    RUNS,
+    TAPS,
+    answer_text,
+    cell,
+    figures,
+    leave,
+    open_sheet,
+    settle,
+    unfold,
+    verdict,
+    wait_live,
+)
 
 
 @pytest.fixture
@@ -15,15 +25,6 @@ def site(page, address):
     open_sheet(page, address, "keep_up")
     unfold(page)
     return page
-
-
-def unfold(page):
-    page.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = true)")
-
-
-def cell(page, row, column, table=TAPS):
-    """A control by the name a screen reader says."""
-    return page.locator(table).get_by_label(f"{column}, row {row}", exact=True)
 
 
 def button(page, name, table=TAPS):
@@ -56,12 +57,12 @@ def test_a_row_is_added_with_the_focus_in_it_and_works_when_filled(site):
     button(site, "Add an outlet").click()
     assert rows_of(site).count() == count + 1
     assert cell(site, count + 1, "Outlet").evaluate("el => el === document.activeElement")
-    settle(site)
+    leave(site)
     assert "Give the outlet a name" in rows_of(site).last.inner_text()
     fill(site, count + 1, "Outlet", "Attic sink")
     cell(site, count + 1, "At point").select_option("cabin 2")
     settle(site)
-    assert site.locator(".sl-stale").count() == 0
+    assert figures(site) == "yours"
     assert "Attic sink" in answer_text(site)
 
 
@@ -111,17 +112,42 @@ def test_a_row_is_duplicated_below_itself(site):
 
 def test_an_error_stands_in_its_cell(site):
     fill(site, 2, "Length", "far", RUNS)
+    leave(site)
     spot = site.locator(f'{RUNS} tbody tr:nth-child(2) td[data-column="long"]')
-    assert "“far” is not a number" in spot.locator(".sl-error").inner_text()
+    told = "Error: Length must be a number, such as 12.5"
+    assert spot.locator(".sl-error").inner_text().replace("\n", " ") == told
+    assert "Row 2 (" in site.locator(".sl-faults").inner_text()
     assert cell(site, 2, "Length", RUNS).get_attribute("aria-invalid") == "true"
     assert site.locator(".sl-answer .sl-verdict").count() == 0  # there was none to these numbers
     described = cell(site, 2, "Length", RUNS).get_attribute("aria-describedby")
     assert spot.locator(".sl-error").get_attribute("id") in described
 
 
+def test_what_is_not_known_of_an_outlet_is_said_by_a_button_in_its_cell(site):
+    unknown = site.locator(TAPS).get_by_role("button", name=re.compile("I don’t know"))
+    assert unknown.count() == 0
+    cell(site, 3, "Flow of one").focus()
+    said = unknown.get_attribute("aria-label")
+    assert said == f"I don’t know: Flow of one, {names(site)[2]} (or type ?)"
+    fill(site, 3, "Flow of one", "8")
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "?"
+    assert unknown.get_attribute("aria-pressed") == "true"
+    assert "flow of one" in site.locator(".sl-assumed").inner_text()
+    unknown.click()
+    settle(site)
+    assert cell(site, 3, "Flow of one").input_value() == "8"
+    site.keyboard.press("Tab")  # to the next cell, where it may be said as well
+    assert cell(site, 3, "Rated pressure").evaluate("el => el === document.activeElement")
+    cell(site, 3, "Open after").focus()
+    assert unknown.count() == 0
+
+
 def test_a_tap_joined_to_nothing_is_named_beside_it(site):
     cell(site, 1, "At point").select_option(label="New point…")
     fill(site, 1, "At point", "barn")
+    leave(site)
     spot = site.locator(f'{TAPS} tbody tr:nth-child(1) td[data-column="at"] .sl-error')
     assert "No pipe section ends at “barn” yet" in spot.inner_text()
 
@@ -243,8 +269,7 @@ def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
         hidden = page.evaluate(
             """() => {
                 const field = document.activeElement.getBoundingClientRect();
-                const verdict = document.querySelector('.sl-answer .sl-verdict');
-                const over = verdict.getBoundingClientRect();
+                const over = document.querySelector('.sl-glance').getBoundingClientRect();
                 return field.top < over.bottom && field.bottom > over.top;
             }"""
         )

@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+import calc
 from calc.page import render
 from calc.page.fields import Number
 from calc.page.form import work
@@ -35,7 +36,7 @@ def test_its_sheet_works_out_and_renders(sheet, system):
     outcome = asked(sheet, system)
     assert outcome.answer.verdict.word == "Works"
     check_working(outcome.answer)
-    html = render.answer(outcome, addresses(system, outcome.example))
+    html = render.answer(outcome, addresses(sheet, State(system), outcome.example))
     assert "Works" in html and "Static pressure at the trough" in html
     text = render.plain(sheet, outcome, State(system))
     assert outcome.answer.verdict.sentence.replace("\u00a0", " ") in text
@@ -75,6 +76,24 @@ def places():
     for name in set(re.findall(r"`([\w./]+/[\w./]*)`", TEXT)) - MADE_UP:
         if "<" not in name and name.split("/")[0] in ("calc", "docs", "scripts", "tests"):
             yield name
+
+
+ROOMS = ("", "page", "site", "sheets")  # whose modules are named one by one
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_its_table_places_every_module(room):
+    table = TEXT.split("## Where things are")[1].split("###")[0]
+    named = set(re.findall(r"`(?:[\w/]+/)?(\w+\.py)`", table))
+    modules = {path.name for path in (ROOT / "calc" / room).glob("[a-z]*.py")}
+    assert modules - named == set()
+
+
+def test_what_changed_in_this_release_is_said_with_its_day():
+    said = (ROOT / "docs" / "changes.md").read_text(encoding="utf-8")
+    assert re.search(
+        rf"^## {re.escape(calc.__version__)} \(\d{{4}}-\d\d-\d\d\)$", said, re.MULTILINE
+    )
 
 
 @pytest.mark.parametrize("name", sorted(places()))

@@ -9,7 +9,7 @@ from calc.sheets import KEYS
 from calc.site import frozen
 from tests.house.modules import ROOT, imported, modules
 
-MOST_LINES, MOST_OF_A_FUNCTION = 400, 40  # own choice: what can be read in one go
+MOST_LINES, MOST_OF_A_FUNCTION = 400, 40  # our choice: what can be read in one go
 STARTS = (
     "calc.bridge",
     "calc.__main__",

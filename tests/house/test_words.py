@@ -69,3 +69,16 @@ def test_no_file_names_a_registry_or_a_machine():
         for one in (*(host for host in HOSTS if host in text), *HOMES.findall(text))
     ]
     assert found == []
+
+
+# where a number is ours, every file says so in the same two words
+OURS = re.compile(r"\b(?:own|our)(?:\n# | )(?:rule|choice)\b")
+NOT_OURS = ("the study's own rule",)  # the Peak Water Demand Study's
+
+
+@pytest.mark.parametrize("module", [pytest.param(one, id=one.name) for one in modules()])
+def test_a_number_that_is_ours_is_called_our_choice(module):
+    text = "\n".join(module.lines)
+    for words in NOT_OURS:
+        text = re.sub(words, "", text, flags=re.IGNORECASE)
+    assert {" ".join(one.replace("#", "").split()) for one in OURS.findall(text)} <= {"our choice"}

@@ -7,6 +7,7 @@ from calc.page.drawing import LEGIBLE, PHONE, svg, touch
 from calc.page.shapes import Press, Stroke, Words, traced
 from calc.page.text_boxes import Box, box_of
 
+HALF = 0.5  # units: half a pixel; coordinates are written to a tenth
 SLACK = 0.06  # units: coordinates are written to a tenth
 
 
@@ -29,6 +30,13 @@ def texts(drawing):
     """The words of a picture as they are read."""
     root = ElementTree.fromstring(svg(drawing))
     return ["".join(one.itertext()) for one in root.iter("text")]
+
+
+def off_scale(known):
+    """The furthest y of (m, y) is from where the scale of the picture has that height."""
+    (low, under), (high, over) = min(known), max(known)
+    each = (over - under) / (high - low) if high > low else 0.0
+    return max(abs(y - under - each * (height - low)) for height, y in known)
 
 
 def faults(drawing):

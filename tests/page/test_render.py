@@ -21,7 +21,8 @@ from calc.page.answer import (
 from calc.page.charts import spec
 from calc.page.fields import Choice, Count, Number, Sheet
 from calc.page.findings import Finding, Fix
-from calc.page.form import Assumed, Outcome, work
+from calc.page.form import Outcome, work
+from calc.page.given import Assumed
 from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.addresses import addresses, fragment
@@ -117,6 +118,24 @@ def test_every_control_has_a_label():
     assert all(attrs["id"] in labelled or "aria-label" in attrs for attrs in controls)
 
 
+def test_a_phone_shows_the_keys_that_a_number_needs():
+    fields = (
+        Number("p", "P", "pressure", "3 bar", "45 psi", 0.0, 1e6),
+        Number("up", "Up", "length", "3 m", "9 ft", 0.0, 9.0),
+        Number("dip", "Dip", "head", "3 m", "9 ft", -9.0, 9.0),
+        Count("c", "C", 1, 0, 9),
+    )
+    tags = parsed(render.form(Sheet("t", "T", fields, None), "t"))
+    keys = [attrs["inputmode"] for tag, attrs in tags if tag == "input"]
+    assert keys == ["decimal", "text", "text", "numeric"]
+
+
+def test_a_field_is_read_label_hint_error_control():
+    html = render.form(_sheet(), "t")
+    order = [html.index(part) for part in ("<label", "sl-help", "sl-error", "sl-control")]
+    assert order == sorted(order)
+
+
 def test_figures_show_both_systems():
     html = render.answer(Outcome(_answer(), {}, {}, frozenset(), Reader("us")), str)
     assert "40.6\u00a0psi" in html and "2.80\u00a0bar" in html
@@ -131,7 +150,8 @@ def test_the_links_of_the_example_say_that_they_are_the_examples():
     answer = Answer(told="", links=(Link("Go on", "demand", {"people": "7"}),))
     for example, key in ((True, "people-=7"), (False, "people=7")):
         outcome = Outcome(answer, {}, {}, frozenset(), Reader(), (), example)
-        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, addresses("metric", example))
+        where = addresses(sheet("reach"), State(), example)
+        assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, where)
 
 
 @pytest.mark.parametrize("typed", ["12 feet", "50 PSI", "5'6\"", "12"])

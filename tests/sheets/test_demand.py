@@ -75,6 +75,39 @@ def test_a_short_list_is_overruled_by_chance_and_said_so():
     assert figure("Flow to plan for", **texts) > 2 * figure("By your list", **texts)
 
 
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_how_often_a_list_is_short_is_said_in_words_a_person_uses(system):
+    for texts in (
+        {"showers_open": "0"},
+        {"showers_open": "0", "sinks_open": "0"},
+        {"showers_open": "1", "shower": "60"},
+        {"showers_open": "3", "shower": "20"},
+    ):
+        text = said(answer(system, **texts), "list-short")
+        assert "e+" not in text and " 100 of 100" not in text, text
+        assert " moment" in text
+
+
+@pytest.mark.parametrize(
+    "texts",
+    [
+        {"goats": "5000", "hens": "50000", "beds": "10 ha", "depth": "15 mm"},
+        {
+            "showers_open": "20",
+            "sinks_open": "20",
+            "hoses_open": "10",
+            "hoseflow": "180 L/min",
+            "showerflow": "60 L/min",
+        },
+    ],
+)
+def test_more_than_another_sheet_takes_leads_to_none_that_refuses_it(texts):
+    links = answer("us", **texts).links
+    assert {link.sheet for link in links} < {"reach", "pipe", "pressure_tank", "tank"}
+    for link in links:
+        assert work(sheet(link.sheet), State("us", dict(link.values))).errors == {}
+
+
 def test_planning_for_what_it_says_settles_it():
     texts = {"shower": "12", "sink": "12", "sinks_open": "0", "trough": "0"}
     needed = round(figure("By chance", "us", showers_open="1", **texts) / (2 * GPM))

@@ -6,7 +6,7 @@ import pytest
 
 from calc import bridge
 from calc.page import render, row_text
-from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows
 from calc.page.form import work
 from calc.page.state import State, filled_rows
 from calc.sheets import KEYS, sheet
@@ -75,6 +75,30 @@ def test_bad_numbers_are_said_at_their_own_field(key, text):
             continue
         assert outcome.answer is None
         assert outcome.errors.get(entry.key), (entry.key, outcome.errors)
+
+
+@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_what_may_be_empty_may_be_unknown_and_then_counts_as_empty(key, system):
+    for entry in sheet(key).fields:
+        if not isinstance(entry, Number) or not entry.optional:
+            continue
+        shows = {entry.when[0]: entry.when[1][0]} if entry.when else {}
+        unknown = work(sheet(key), State(system, shows | {entry.key: UNKNOWN}))
+        assert unknown.errors == {}
+        assert [one for one in unknown.assumed if one.key == entry.key]
+        if entry.unknown is None:
+            empty = work(sheet(key), State(system, shows | {entry.key: ""}))
+            assert unknown.answer == empty.answer
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_the_height_above_the_sea_need_not_be_known(key):
+    for entry in sheet(key).fields:
+        if entry.key == "altitude":
+            found = work(sheet(key), State(texts={"altitude": UNKNOWN}))
+            (told,) = (one for one in found.assumed if one.key == "altitude")
+            assert found.errors == {} and told.shown and "careful" in told.reason
 
 
 @pytest.mark.parametrize("key", KEYS)

@@ -1,25 +1,15 @@
 """Will it keep up: before and after, who suffers, why, and what is wrong with a row."""
 
-from dataclasses import replace
-
 import pytest
 
 from calc import practice
-from calc.network import way
-from calc.network.parts import Level, Network, Place, Run
-from calc.network.solve import solve
 from calc.page import drawing, row_text
 from calc.page.form import Reader, work
-from calc.page.shapes import Words
 from calc.page.state import State
 from calc.pipe import friction
 from calc.sheets import sheet
-from calc.sheets.keep_up.case import solved, supply_of
-from calc.sheets.keep_up.drawing import distances
-from calc.sheets.keep_up.rows import RUNS
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.units import GALLON_US, MINUTE, PSI
-from tests.network import every_cure as cures_try
 from tests.sheets.working import check_working
 
 SHEET = sheet("keep_up")
@@ -280,6 +270,51 @@ def test_every_fault_of_the_rows_is_said_at_once():
     }  # fmt: skip
 
 
+UNREAD = [
+    ({}, {"lift": "deep"}, "lift"),
+    ({"runs": (("pump", "house", "far", "8 m"),)}, {}, "runs.0.long"),
+    ({"runs": (("pump", "house", "30 m", "8 m", "pe100-sdr11/32", "few"),)}, {}, "runs.0.bends"),
+    ({"runs": (("pump", "house", "30 m", "8 m", "straw"),)}, {}, "runs.0.pipe"),
+    ({"tanks": (("Pond", "low"),)}, {}, "tanks.0.up"),
+]
+
+
+@pytest.mark.parametrize("rows, texts, unread", UNREAD)
+def test_what_cannot_be_read_hides_no_fault_of_the_other_rows(rows, texts, unread):
+    taps = (SHOWER, SHOWER, ("Tap", "barn", "sink", "0", "1"))
+    errors = _errors(**{"taps": taps, **rows}, **texts)
+    assert set(errors) == {unread, "taps.1.name", "taps.2.at"}
+    assert "No pipe section ends at “barn” yet" in errors["taps.2.at"]
+
+
+def test_a_height_that_cannot_be_read_is_not_another_height():
+    runs = (("pump", "house", "30 m", "high"), ("pump", "house", "9 m", "8 m"))
+    assert set(_errors(runs)) == {"runs.0.up"}
+
+
+@pytest.mark.parametrize("cells, column", [
+    (("Jet", "house", "opening", "0", "1", "5 L/min", "much"), "rated"),
+    (("Urn", "house", "steady", "0", "1", "lots"), "flow"),
+    (("Jet", "house", "fountain", "0", "1"), "kind"),
+    (("x" * 30, "house", "sink", "0", "1"), "name"),
+])  # fmt: skip
+def test_a_cell_that_cannot_be_read_is_one_fault(cells, column):
+    assert set(_errors(taps=(cells, SHOWER))) == {f"taps.0.{column}"}
+
+
+def test_without_the_rows_of_a_table_nothing_is_said_of_those_that_name_them():
+    assert set(_errors(runs=())) == {"runs"}
+
+
+def test_a_question_by_few_numbers_says_nothing_of_rows():
+    assert set(_errors(ask="few", away="far", taps=(SHOWER, SHOWER))) == {"away"}
+
+
+def test_a_row_with_too_many_cells_still_names_its_point():
+    runs = ((*HOUSE[0], "2", "none", "8 m"),)
+    assert set(_errors(runs)) == {"runs.0"}
+
+
 def test_a_loop_with_no_source_is_said_at_its_row():
     runs = (*HOUSE, ("shed", "barn", "9 m", "0 m"), ("barn", "shed", "9 m", "0 m"))
     errors = _errors(runs)
@@ -300,69 +335,7 @@ def test_names_are_the_same_whatever_their_capitals_and_spaces():
 # The drawing ----------------------------------------------------------------------------------
 
 
-def test_the_drawing_names_every_place():
-    picture = work(SHEET, State()).answer.drawings[0]
-    words = " ".join(shape.text for shape in picture.shapes if isinstance(shape, Words))
-    for row in RUNS.metric:
-        assert row[1] in words
-
-
 def test_the_drawing_escapes_names():
     runs = (("pump", "<b>&\"'", "30 m", "8 m"),)
     answer = _answer(runs, (("<i>", "<b>&\"'", "shower", "1", "1"),))
     assert "<b>" not in drawing.svg(answer.drawings[0])
-
-
-def test_words_of_the_drawing_stay_on_its_sheet():
-    for system in ("metric", "us"):
-        picture = work(SHEET, State(system)).answer.drawings[0]
-        for shape in picture.shapes:
-            if isinstance(shape, Words):
-                assert 0 <= shape.x <= picture.width and 0 <= shape.y <= picture.height
-
-
-def test_places_are_drawn_at_their_distance_along_the_shortest_way():
-    pipe = pipe_of("pe100-sdr11/32")
-    runs = (("the water", "a", 6.0), ("a", "b", 30.0), ("the water", "b", 50.0))
-    links = tuple(Run(f"{start}{end}", start, end, pipe, long) for start, end, long in runs)
-    places = (Place("a", 0.0), Place("b", 0.0))
-    found = distances(Network(places, (Level("the water", 0.0),), links, ()))
-    assert found == {"the water": 0.0, "a": 6.0, "b": 36.0}
-
-
-# Against the exhaustive search, which was written apart -----------------------------------------
-
-
-def _solved(system):
-    seen = {}
-
-    def spy(values, reader):
-        seen["case"] = solved(supply_of(values))
-        return SHEET.solve(values, reader)
-
-    answer = work(replace(SHEET, solve=spy), State(system)).answer
-    return seen["case"], answer
-
-
-@pytest.mark.parametrize("system", ["metric", "us"])
-def test_the_bottleneck_is_the_part_whose_ease_helps_most(system):
-    case, answer = _solved(system)
-    found = way.bottleneck(case.after, case.main.name)
-    assert found.row.replace(" – ", " to ") in answer.verdict.sentence
-
-
-@pytest.mark.parametrize("system", ["metric", "us"])
-def test_the_first_fix_is_of_a_kind_that_the_exhaustive_search_finds_too(system):
-    case, answer = _solved(system)
-    theirs = {c.kind for c in cures_try.cures(case.after, case.main.name) if c.cured}
-    assert answer.fixes[0].text.startswith("Lay") and "widen" in theirs
-
-
-def test_every_part_of_the_way_eased_in_turn_helps_less_than_the_bottleneck_named():
-    case, _ = _solved("metric")
-    found = way.bottleneck(case.after, case.main.name)
-    place = case.after.network.outlets_by_name[case.main.name].node
-    for name in way.way_to(case.after, place):
-        eased = case.after.network.with_link(way.eased(case.after.network.link(name)))
-        gain = solve(eased, case.after).pressure(place) - case.after.pressure(place)
-        assert gain <= found.gain_pa + 1.0

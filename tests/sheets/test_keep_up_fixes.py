@@ -12,9 +12,11 @@ from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.keep_up.fixes import tried
 from calc.sheets.keep_up.fixes_press import nearer
 from calc.sheets.keep_up.fixes_short import CISTERN, cistern, second_pump
+from calc.units import GRAVITY
 from tests.network import every_cure as cures_try
 
 SHEET = sheet("keep_up")
+WEIGHT = 999.1 * GRAVITY  # Pa/m, water at 15 degC; handbook value
 READER = Reader()
 HOUSE = (("pump", "house", "30 m", "8 m", "pe100-sdr11/40"),)
 
@@ -148,6 +150,44 @@ def test_a_reducing_valve_set_too_low_is_set_higher():
     assert opened(answer.fixes[0]).verdict.word == "Works"
 
 
+def test_no_fix_asks_for_more_than_the_form_takes():
+    # set to 15.9 bar, the pump 1 m too high: lower by that it would be set to more than 16 bar
+    _, _, answer = rows(showers(1), pump="large", set="15.9 bar", lift="5.5 m")
+    assert "lift-practice" in {one.key for one in answer.findings}
+    for fix in answer.fixes:
+        assert fix.link is None or opened(fix)
+
+
+def test_where_no_one_change_is_enough_several_are_made_and_told_by_what_they_come_to():
+    runs = (("pump", "house", "900 m", "20 m", "pe100-sdr11/20"),)
+    _, _, answer = rows((("Showers", "house", "shower", "1", "3"),), runs, set="3.5 bar")
+    (fix,) = answer.fixes
+    assert fix.text.startswith("Do all of this. ")
+    assert fix.text.count("set pressure") <= 1 and fix.text.count(" from pump to house") <= 1
+    assert opened(fix).verdict.word == "Works"
+
+
+def test_a_hose_as_suction_pipe_is_not_made_wider_hose():
+    """A wider hose is slow enough, but still a hose under suction."""
+    answer = work(SHEET, State(texts={"suctionpipe": "hose/0.75"})).answer
+    assert answer.fixes and not any("garden hose" in fix.text for fix in answer.fixes)
+
+
+def test_a_set_pressure_is_not_lowered_only_to_be_raised():
+    texts = {"pump": "small"}  # which cannot reach 3.5 bar, nor give enough
+    (fix,) = work(SHEET, State(texts=texts)).answer.fixes
+    assert "Lower" not in fix.text and opened(fix).verdict.word == "Works"
+
+
+@pytest.mark.parametrize("more", [{}, {"showers": "1", "hoses": "0", "pump": "large"}])
+def test_where_no_change_is_enough_it_is_said_with_what_a_pump_must_do(more):
+    (fix,) = work(SHEET, State(texts={"ask": "few", "climb": "60 m", **more})).answer.fixes
+    assert fix.link is None and fix.text.startswith("No change we tried is enough.")
+    # 60 m of climb, 4 m of lift, and a tenth more than 15 psi: 11.6 m
+    head = 64 + 1.1 * 15 * 6894.757 / WEIGHT
+    assert f"more than {head:.1f}\u00a0m of head" in fix.text and "Height" in fix.text
+
+
 def test_several_faults_are_put_right_together():
     _, _, answer = rows(MANY, pump="small", set="2.5 bar", lift="5.5 m", altitude="1500 m")
     assert {one.key for one in answer.findings if one.level != "note"} >= {"short", "lift-practice"}
@@ -183,20 +223,21 @@ def drawn(seed):
 
 
 @pytest.mark.parametrize("block", range(6))
-def test_every_fix_does_what_it_is_for_and_the_first_reaches_works_or_says_which_is_left(block):
+def test_every_fix_reaches_works_or_says_what_it_leaves(block):
     for seed in range(25 * block, 25 * block + 25):
         _, case, answer = drawn(seed)
         before = {(one.key, one.at) for one in answer.findings if one.level != "note"}
-        for change, fix in zip(tried(case, READER), answer.fixes, strict=True):
+        assert answer.fixes or not before, seed
+        for fix in answer.fixes:
+            if fix.link is None:
+                assert fix.text.startswith("No change we tried is enough"), (seed, fix.text)
+                continue
             found = opened(fix)
             left = {(one.key, one.at) for one in found.findings if one.level != "note"}
-            if not change.fixes:
-                assert "No single change" in fix.text
-                continue
-            assert left <= before, (seed, fix.text, left - before)
-            assert not {key for key, _ in left} & set(change.kinds or (k for k, _ in before)), seed
-            if not change.kinds:
-                assert found.verdict.word == "Works", (seed, fix.text)
+            if "Still to put right" in fix.text:
+                assert left < before and len({key for key, _ in before}) > 1, (seed, fix.text)
+            else:
+                assert found.verdict.word == "Works", (seed, fix.text, left)
 
 
 def test_no_pipe_goes_up_more_than_three_sizes():

@@ -139,6 +139,29 @@ def test_a_shower_with_15_psi_works_and_with_30_is_comfortable():
     assert found(answer(plain, set="31 psi", lift="0 m"), "short") == set()
 
 
+FEW = {"ask": "few", "climb": "60 m"}  # the middle pump raises water 52 m
+
+
+def sentence(**texts):
+    return work(SHEET, State(texts={**FEW, **texts})).answer.verdict.sentence
+
+
+def test_a_hose_is_not_blamed_for_water_that_does_not_arrive_without_it_either():
+    assert "Hose" not in sentence() and "too weak for this height" in sentence()
+    low = sentence(climb="30 m", set="1 bar")
+    assert "Hose" not in low and "set pressure is too low" in low
+
+
+def test_a_hose_is_blamed_for_what_was_enough_before_it_opened():
+    assert sentence(climb="8 m", set="2.3 bar").startswith("With Hoses open, ")
+
+
+def test_a_hose_is_not_blamed_for_a_pressure_that_was_too_low_before():
+    before = work(SHEET, State(texts={**FEW, "climb": "26 m"})).answer.tables[0].rows[0][3]
+    assert before < 15 * PSI
+    assert "Hose" not in sentence(climb="26 m")
+
+
 # Suction ----------------------------------------------------------------------------------------
 
 
@@ -224,9 +247,15 @@ def test_an_idle_pump_is_not_told_of_by_two_equal_figures():
     assert not any(letter.isdigit() for letter in idle.text)
 
 
-def test_a_trickle_below_the_pumps_least_flow_is_noted():
+def test_a_trickle_below_the_pumps_least_flow_is_not_checked_until_the_tank_is_known():
     taps = (("Trickle", "house", "drip", "1", "1", "1 L/min"),)
-    assert found(answer(house(), taps), "least-flow") == {("note", "weak")}
+    bare = answer(house(), taps, set="3 bar")
+    assert found(bare, "least-flow") == {("care", "unchecked")}
+    assert bare.verdict.word == "Borderline" and "not checked" in bare.verdict.sentence
+    assert opened(bare.fixes[0]).verdict.word == "Works"
+    for tank, level in (("5 L", "care"), ("300 L", "note")):
+        with_tank = answer(house(), taps, set="3 bar", tank=tank)
+        assert found(with_tank, "least-flow") == {(level, "weak")}
     assert found(answer(house(), taps, drive="full"), "least-flow") == set()
     assert found(answer(house(), (("Beds", "house", "drip", "1", "1"),)), "least-flow") == set()
 

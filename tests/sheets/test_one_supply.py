@@ -14,8 +14,10 @@ from calc.page.state import State
 from calc.sheets import sheet, views
 from calc.sheets.parts import ways
 from calc.sheets.parts.line_rows import as_text
+from calc.site.demo import alder_terrace
 from calc.site.facts import GIVEN, Fact
 from calc.site.site import Site
+from calc.site.supply import SUCTION
 
 SITES = range(500)
 ONE_PIPE = ("reach", "pipe", "pump_match")
@@ -42,6 +44,8 @@ def made(seed):
         "place.altitude": "0 m" if plain else f"{dice.uniform(0, 2500):.4g} m",
         "water.temperature": "15 °C" if plain else f"{dice.uniform(4, 36):.3g} °C",
     }  # fmt: skip
+    if seed % 5 == 0:  # the sun heats the pipe, not its water
+        given["pipes.hottest"] = f"{random.Random(f'hot {seed}').uniform(15, 60):.3g} °C"
     site = Site(f"Made {seed}", "metric")
     for path, text in given.items():
         site = site.put(path, Fact(text))
@@ -137,8 +141,9 @@ def test_the_whole_supply_finds_what_one_pipe_finds(block):
         whole, reach = answer(seed, "keep_up")[0], answer(seed, "reach")[0]
         if whole is None or reach is None or not held(whole):
             continue
+        beyond = {one.key for one in whole.findings if one.at != SUCTION}
         for key in ("over-rating", "too-hot", "outlet-over-limit"):
-            assert (key in keys(whole)) == (key in keys(reach)), (seed, key)
+            assert (key in beyond) == (key in keys(reach)), (seed, key)
 
 
 @pytest.mark.parametrize("block", range(0, len(SITES), 50))
@@ -149,6 +154,38 @@ def test_the_suction_page_agrees_with_the_whole_supply(block):
             continue
         for key in ("npsh", "npsh-margin"):
             assert (key in keys(whole)) == (key in keys(suction)), (seed, key)
+        if "too-hot" in keys(suction):  # said once for each kind of pipe
+            assert "too-hot" in keys(whole), seed
+        if ("too-hot", SUCTION) in {(one.key, one.at) for one in whole.findings}:
+            assert "too-hot" in keys(suction), seed
+
+
+@pytest.mark.parametrize("key", ["reach", "pipe", "pump_match", "surge", "keep_up"])
+def test_a_pipe_heated_by_the_sun_is_too_hot_on_every_page(key):
+    site = alder_terrace().put("pipes.hottest", Fact("50 °C"))  # polyethylene is rated to 40 °C
+    facts = views.fill(site, key)
+    texts = {field: fact.text for field, fact in facts.items()}
+    found = work(sheet(key), State("metric", texts, {}, dict.fromkeys(facts, GIVEN))).answer
+    assert "too-hot" in keys(found)
+    assert found.verdict.word == "Does not work"
+
+
+def test_a_suction_pipe_heated_by_the_sun_is_not_checked_under_vacuum_in_either():
+    site = alder_terrace().put("pipes.hottest", Fact("50 °C"))
+    for index, _ in enumerate(site.rows("sections")):
+        site = site.put_cell("sections", index, "pipe", Fact("pex-mm/50"))  # to 95 °C
+    for key in ("suction", "keep_up"):
+        facts = views.fill(site, key)
+        texts = {field: fact.text for field, fact in facts.items()}
+        found = work(sheet(key), State("metric", texts, {}, dict.fromkeys(facts, GIVEN))).answer
+        (hot,) = (one for one in found.findings if one.key == "too-hot")
+        assert (hot.level, hot.rank) == ("care", "unchecked"), key
+        assert any("shade" in fix.text for fix in found.fixes), key
+
+
+def test_some_made_sites_have_pipe_too_hot_for_its_kind():
+    hot = [seed for seed in SITES[::5] if "too-hot" in keys(answer(seed, "reach")[0])]
+    assert len(hot) > 10
 
 
 def test_a_coefficient_of_its_own_in_one_sheet_is_noticed(monkeypatch):

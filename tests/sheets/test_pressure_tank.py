@@ -247,6 +247,39 @@ def test_a_tank_its_own_field_would_refuse_is_never_asked_for():
     assert found.fixes[0].text.startswith("No single pressure tank is large enough")
 
 
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize(
+    "texts",
+    [
+        {**SPEED, "has": "none", "leak": "0.01 L/min", "starts": "60 per hour"},
+        {"has": "none", "draw": "9.13 gpm"},  # more than the pump gives
+        {"has": "none"},
+        {"draw": "40 L/min"},
+        {"cutout": "8 bar"},
+        {"precharge": "0.5 bar", "pump": "24 L/min"},
+        {**SPEED, "tank": "2 L", "smallest": "2 L/min", "least": "6 L/min"},
+        {**SPEED, "has": "none", "smallest": "2 L/min", "least": "6 L/min", "set": "8 bar"},
+    ],
+)
+def test_every_fix_leaves_nothing_wrong_as_typed(system, texts):
+    found = answer(system, **texts)
+    assert found.verdict.level != "good" and any(fix.link for fix in found.fixes)
+    for fix in found.fixes:
+        if fix.link:
+            assert answer(system, **fix.link.values).verdict.level == "good", fix.text
+
+
+def test_no_tank_smaller_than_any_sold_is_asked_for():
+    texts = {**SPEED, "has": "none", "leak": "0.01 L/min", "starts": "60 per hour"}
+    assert parse(asked(answer(**texts).fixes[0].text), "volume").value >= 8 * LITRE * 0.999
+
+
+def test_speed_control_is_offered_with_the_tank_it_needs_and_only_where_the_pump_can():
+    said = [fix.text for fix in answer(has="none").fixes]
+    assert any("speed control and a pressure tank" in text for text in said)
+    assert not any("speed control" in fix.text for fix in answer(draw="40 L/min").fixes)
+
+
 # Input ------------------------------------------------------------------------
 
 

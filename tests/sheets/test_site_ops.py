@@ -118,3 +118,23 @@ def test_a_pump_of_the_parts_list_is_put_into_the_site_with_its_curve():
     fill = ask("fill", site=site, sheet="keep_up", system="metric")
     assert fill["texts"]["pump"] == "own"
     assert fill["texts"]["table"] == site["facts"]["pump.curve"]
+
+
+@pytest.mark.parametrize("do", ["new", "derive", "duplicate"])
+def test_hidden_signs_are_no_part_of_a_sites_name(do):
+    assert ask(do, site=demo(), name=" Old\u202e mi\u200bll")["name"] == "Old mill"
+    assert ask(do, site=demo(), name="\u200b\u2060")["errors"]
+
+
+def test_hidden_signs_are_no_part_of_a_points_name():
+    renamed = ask("rename_point", site=demo(), old="cabin 1", new="ca\u202ebin 9")["site"]
+    assert "cabin 9" in [row["to"] for row in renamed["tables"]["sections"]]
+    again = ask("rename_point", site=demo(), old="cabin 1", new="cab\u200bin 2")
+    assert "another point already" in again["errors"][0]
+
+
+def test_hidden_signs_are_no_part_of_one_fact():
+    put = ask("put", site=demo(), path="pump.set", text="3\u200b bar", assumed="gu\u202eess")[
+        "site"
+    ]
+    assert put["facts"]["pump.set"] == {"text": "3 bar", "assumed": "guess"}

@@ -11,6 +11,7 @@ from calc import practice
 from calc.page.form import work
 from calc.page.state import State
 from calc.pipe import pipes
+from calc.sheets import sheet as find_sheet
 from calc.sheets.surge.case import MATERIALS_WITHOUT_WALL, material_of
 from calc.sheets.surge.sheet import SHEET
 from calc.units import QUANTITIES, Reader
@@ -148,7 +149,8 @@ def test_every_sentence_is_short_and_in_one_system_of_units():
     units = {u.symbol for q in QUANTITIES.values() for u in q.units if u.symbol}
     for state, found in WORKED:
         other = "psi" if state.system == "metric" else "bar"
-        for text in [one.text for one in (*found.findings, *found.fixes)]:
+        fixes = (one for fix in found.fixes for one in re.split(r"(?<=\.) ", fix.text))
+        for text in [*(one.text for one in found.findings), *fixes]:
             assert len(text.replace("\u00a0", "_").split()) <= 25, text
             assert f"\u00a0{other}" not in text
             numbers = re.findall(r"\d\u00a0(\S+?)(?=[\s,.;:]|$)", text)
@@ -171,6 +173,20 @@ def test_little_to_spare_is_borderline():
     assert found.verdict.word == "Borderline" and keys(found, "care") == {"near-rating"}
     spare = answer(closing="1 s", weakest=f"{peak / practice.NEAR_RATING * 1.001 / 1e5} bar")
     assert "near-rating" not in keys(spare)
+
+
+def test_pipe_not_made_for_hot_water_does_not_work_hot():
+    hot = {"kind": "pvc40", "water": "60 °C", "closing": "5 s", "weakest": "16 bar"}
+    found = answer(**hot)
+    assert found.verdict.word == "Does not work" and keys(found, "stop") == {"too-hot"}
+    for fix in found.fixes:
+        assert answer(**fix.link.values).verdict.word == "Works", fix.text
+
+
+def test_that_the_limit_of_inch_polyethylene_is_cautious_is_said():
+    # its standard states no rating above 40 °C, but many makes do; hot water itself is another case
+    assert "cautious-heat" in keys(answer(kind="pe-sidr7", hottest="45 °C"), "note")
+    assert "cautious-heat" not in keys(answer(kind="pe-sidr7", water="45 °C"), "note")
 
 
 def test_a_pipe_that_may_not_get_so_hot_does_not_work():
@@ -296,6 +312,24 @@ def test_a_reducer_is_advised_where_the_static_pressure_is_too_high():
     assert "pressure-reducing valve" in answer(weakest="3 bar").fixes[0].text
 
 
+@pytest.mark.parametrize(
+    "texts",
+    [
+        {"hottest": "50 °C", "flow": "60 L/min"},
+        {"flow": "76 L/min"},
+        {"weakest": "3.6 bar"},  # the static pressure alone is near it
+        {"water": "60 °C", "kind": "pvc40", "pressure": "8 bar"},
+    ],
+)
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_where_several_things_are_wrong_a_fix_is_for_all(system, texts):
+    found = answer(system, **texts)
+    assert len(keys(found, "stop", "care")) > 1
+    for fix in found.fixes:
+        if fix.link:
+            assert answer(system, **fix.link.values).verdict.word == "Works", fix.text
+
+
 def test_nothing_wrong_needs_no_fix():
     assert answer(closing="10 min").fixes == ()
 
@@ -356,4 +390,20 @@ def test_a_bad_entry_is_said_at_its_field(field, text):
 
 def test_links_lead_on_with_the_flow_and_length():
     link = answer().links[0]
-    assert (link.sheet, link.values["flow"]) == ("pipe", "25.00 L/min")
+    assert (link.sheet, link.values["flow"]) == ("pipe", "25 L/min")
+
+
+@pytest.mark.parametrize("length", ["0.5 m", "20000 m"])
+def test_the_bounds_of_the_length_open_where_the_link_leads(length):
+    for link in answer("us", length=length, closing="0").links:
+        assert work(find_sheet(link.sheet), State("us", dict(link.values))).errors == {}
+
+
+def test_a_flow_that_no_pipe_here_carries_leads_nowhere():
+    assert answer(flow="6000 L/min", kind="pe100-sdr11", **{"pe100-sdr11": "110"}).links == ()
+
+
+def test_a_surface_too_rough_for_its_bore_is_said_at_the_surface():
+    outcome = work(SHEET, State(texts={"kind": "own", "bore": "1 mm", "inside": "rusty"}))
+    assert set(outcome.errors) == {"inside"}
+    assert "roughness, 1.00\u00a0mm, is out of range" in outcome.errors["inside"]

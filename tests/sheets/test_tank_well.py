@@ -9,7 +9,7 @@ import pytest
 from calc.page.form import work
 from calc.page.state import State
 from calc.sheets.tank.sheet import SHEET
-from calc.units import DAY, LITRE
+from calc.units import LITRE
 from tests.sheets import asking
 from tests.sheets.working import check_working
 
@@ -64,13 +64,13 @@ def test_the_hours_it_names_do():
 def test_the_yield_it_names_does_when_pumped_day_and_night():
     texts = {**SLOW, "well": "0.5 L/min"}
     fix = answer(**texts).fixes[0].text
-    flow = re.search(r"the well would have to give ([\d.]+)", fix)[1]
+    flow = re.search(r"Find a well that can give ([\d.]+)", fix)[1]
     assert answer(gives="12 L/min", well=f"{flow} L/min", hours="24").verdict.level == "good"
 
 
 def test_a_pump_too_small_as_well_is_named_beside_the_well():
     fix = answer(gives="0.4 L/min", well="0.3 L/min").fixes[0].text
-    assert "the well and the pump would have to give" in fix
+    assert "Find a well and a pump that can give" in fix
 
 
 def test_a_pump_that_outruns_its_well_is_told_to_be_guarded():
@@ -85,9 +85,9 @@ def test_a_source_that_is_no_well_needs_no_well_fields():
 def test_the_use_is_met_hour_by_hour_with_a_slow_well():
     texts = {**SLOW, "stored": "700 L", "bridge": "0"}
     size = next(f.value for f in answer(**texts).figures if f.label == "Tank needed")
-    levels = answer(**texts, own=f"{size} m³").charts[0].series[0]
-    assert min(levels.ys) >= -1e-12
-    assert max(levels.xs) >= 3 * DAY - 1
+    said = {w.text for w in answer(**texts, own=f"{size} m³").drawings[0].shapes
+            if hasattr(w, "text")}  # fmt: skip
+    assert "empty" not in said
     small = answer(**texts, own=f"{0.98 * size} m³")
     assert small.verdict.level == "bad"
 

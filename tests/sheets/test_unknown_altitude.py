@@ -42,3 +42,18 @@ def test_it_is_said_to_be_assumed(key):
         if one.key == "altitude"
     ]
     assert told.shown == f"{practice.CAREFUL_ALTITUDE:g} m"
+
+
+@pytest.mark.parametrize(
+    ("key", "label", "texts"),
+    [
+        ("pressure", "Static pressure at the outlet", {"known": "4 bar", "kind": "absolute"}),
+        ("pressure_tank", "Drawdown", {}),
+    ],
+)
+def test_where_thinner_air_would_help_none_is_taken(key, label, texts):
+    def shown(altitude):
+        answer = work(sheet(key), State(texts={**texts, "altitude": altitude})).answer
+        return next(f.value for f in answer.figures if f.label == label)
+
+    assert shown(UNKNOWN) == shown("0 m") < shown("1500 m")

@@ -187,6 +187,54 @@ def test_a_pump_known_by_name_only_leaves_the_menu_alone():
     assert "pump" not in views.fill(site, "keep_up")
 
 
+# Animals ---------------------------------------------------------------------------------------
+
+HERDS = [
+    (("dairy", "10", ""),), (("nursing", "3", ""),), (("other", "4", "20 L/day"),),
+    (("goats", "8", "12 L/day"), ("goats", "5", "")), (("cattle", "2", ""), ("cattle", "1", "")),
+    (("hens", "12", ""), ("other", "1", "300 L/day"), ("dairy", "2", "150 L/day")), (),
+]  # fmt: skip
+
+
+def herd(rows):
+    cells = ({"kind": Fact(kind), "count": Fact(count), "each": Fact(each)}
+             for kind, count, each in rows)  # fmt: skip
+    return alder_terrace().put_rows("animals", tuple(cells))
+
+
+@pytest.mark.parametrize("rows", HERDS, ids=str)
+def test_every_animal_of_a_site_counts_the_same_for_the_day_and_for_the_tank(rows):
+    site = herd(rows)
+    day = work(sheet("demand"), state(site, "demand", "metric")).answer
+    counted = next(one.value for one in day.figures if one.label == "Water a day")
+    assert number(site, "tank", "use") == pytest.approx(counted, rel=1e-9)
+
+
+def test_ten_dairy_cows_drink_as_much_as_the_handbook_says_they_can():
+    # 30 US gallons a day each: Kansas State University, Livestock Watering Handbook, from memory
+    more = number(herd([("dairy", "10", "")]), "tank", "use") - number(herd([]), "tank", "use")
+    assert more * 86400 == pytest.approx(10 * 30 * 3.785411784e-3)
+
+
+def test_animals_whose_water_is_not_known_are_said_to_be_left_out():
+    site = herd([("other", "5", "")])
+    others, use = views.fill(site, "demand")["others"], views.fill(site, "tank")["use"]
+    assert (others.standing, use.standing) == (ASSUMED, ASSUMED)
+    assert "not known" in others.reason and "not known" in use.reason
+
+
+def test_the_water_of_other_animals_goes_back_where_it_is_one_cell():
+    site = herd([("hens", "12", "")])
+    put = views.back(site, "demand", state(site, "demand", "metric", others="50 L/day"))
+    assert put.site.rows("animals")[-1]["each"].text == "50 L/day"
+    again = views.back(put.site, "demand", state(put.site, "demand", "metric", others="70 L/day"))
+    assert [row["kind"].text for row in again.site.rows("animals")] == ["hens", "other"]
+    assert views.fill(again.site, "demand")["others"].text == "70 L/day"
+    many = herd([("other", "4", "20 L/day")])
+    put = views.back(many, "demand", state(many, "demand", "metric", others="50 L/day"))
+    assert put.site == many and len(put.what_if) == 1
+
+
 # Putting back ---------------------------------------------------------------------------------
 
 
@@ -209,6 +257,7 @@ TYPED = [
     ("pressure_tank", "cutin", "1.8 bar"), ("pressure_tank", "tank", "300 L"),
     ("pressure_tank", "precharge", "1.6 bar"), ("pressure_tank", "control", "switch"),
     ("demand", "people", "9"), ("demand", "goats", "12"), ("demand", "cattle", "2"),
+    ("demand", "nursing", "2"), ("demand", "dairy", "3"),
     ("demand", "beds", "80 m²"), ("demand", "hose", "2"), ("pump_match", "grade", "2B"),
     ("pump_match", "motor", "80 %"), ("surge", "weakest", "8 bar"), ("surge", "held", "laid"),
 ]  # fmt: skip

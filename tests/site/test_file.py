@@ -132,3 +132,24 @@ def test_the_description_names_every_fact_table_and_column():
     for table in TABLES:
         line = next(one for one in text.splitlines() if one.startswith(f"| `{table.key}` |"))
         assert [c.key for c in table.columns if f"`{c.key}`" not in line] == []
+
+
+# Signs that show nothing, or turn the way of writing round ------------------------------------
+
+HIDDEN = "\u202e\u2066\u200b\ufeff\x00\x07"  # beside letters, each of them would mislead
+
+
+def test_hidden_signs_are_no_part_of_a_files_words():
+    data = file.to_data(alder_terrace())
+    data |= {"name": f"Ol{HIDDEN}d mill", "note": f"two\nli{HIDDEN}nes"}
+    data["facts"] = {"pump.set": {"text": f"3{HIDDEN} bar", "assumed": f"a gu{HIDDEN}ess"}}
+    data["tables"] = {"outlets": [{"name": f"Si{HIDDEN}nk", "at": HIDDEN, "kind": "sink"}]}
+    site = file.from_data(data).site
+    assert (site.name, site.note) == ("Old mill", "two\nlines")
+    assert site.facts == {"pump.set": Fact("3 bar", ASSUMED, "a guess")}
+    assert site.rows("outlets") == ({"name": Fact("Sink"), "kind": Fact("sink")},)
+
+
+def test_letters_of_any_writing_are_kept_as_they_are():
+    data = file.to_data(Site("Wäsche\u00a0haus 水"))
+    assert file.from_data(data).site.name == "Wäsche\u00a0haus 水"

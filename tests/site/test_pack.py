@@ -75,7 +75,7 @@ def test_a_cut_text_is_refused_or_shorter_never_another_failure(at):
     ("", "not a whole site"),
     ("1x~~~~", "not a whole site"),
     ("2m~~~~", "another release"),
-    ("1m~~~~zz5", "no fact"),
+    ("1m~~~~zz5", "not a fact"),
     ("1m~~~~usfast", "not a number"),
     ("1m~~~~~q", "table"),
     ("1m~~~~~s.7", "word of this site is missing"),
@@ -94,3 +94,11 @@ def test_no_text_fails_otherwise_than_by_an_input_error(text):
             unpack(candidate)
         except InputError:
             continue
+
+
+def test_hidden_signs_are_no_part_of_what_a_link_says():
+    turned = Site(
+        "Old\u202e mill", "metric", {"pump.id": Fact("mid\u200bdle")}, {}, "\u2066no\x00te"
+    )
+    found = unpack(pack(turned))
+    assert (found.name, found.note, found.get("pump.id").text) == ("Old mill", "note", "middle")

@@ -88,10 +88,15 @@ def test_what_is_not_known_is_left_out_and_said():
 
 
 def test_a_pump_that_is_not_listed_is_refused():
-    with pytest.raises(InputError, match="no pump of this list"):
+    with pytest.raises(InputError, match="not a pump of this list"):
         read(listed()).parts.pump("Other")
 
 
 def test_text_that_is_no_list_is_said_to_be_none():
     assert "not JSON" in parts_list.read("{").errors[0]
     assert "are allowed" in parts_list.read(" " * 500_001).errors[0]
+
+
+def test_hidden_signs_are_no_part_of_a_parts_name():
+    parts = read({**listed(name="Lif\u202et\u200bwell"), "name": "Ou\x00rs"}).parts
+    assert (parts.name, parts.pumps[0].name) == ("Ours", "Liftwell")

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from calc.page.form import Values
 
 OPEN = {"shower": "showers_open", "sink": "sinks_open", "hose": "hoses_open"}
+OTHERS = "Other animals"
 SAME = 1e-2  # flows closer than this are one: 7.5 L/min is 2 gpm to a hundredth; our choice
 
 
@@ -21,7 +22,8 @@ class Case:
 
     taps: kind -> (number, flow m3/s, chance that one is open); there: kind -> number typed; named:
     kind -> number named as open; drip: m3/s; parts: what for -> m3/s over the day; people, each
-    (m3/s), animals: key -> number, beds (m2), depth (m a day), reach (share): what the day is for.
+    (m3/s), animals: key -> number, others (m3/s), beds (m2), depth (m a day), reach (share): what
+    the day is for.
     """
 
     taps: dict[str, tuple[int, float, float]]
@@ -31,6 +33,7 @@ class Case:
     people: int
     each: float
     animals: dict[str, int]
+    others: float
     beds: float
     depth: float
     reach: float
@@ -115,6 +118,7 @@ class Case:
         """What the water of a day is for -> m3/s over the day."""
         animals = {a.name: self.animals[a.key] * a.daily for a in demand.ANIMALS}
         beds = demand.irrigation(self.beds, self.depth, self.reach)
+        animals[OTHERS] = self.others
         return {"People": self.people * self.each, **animals, "Garden beds": beds}
 
     @property
@@ -143,6 +147,7 @@ def count(values: Values) -> Case:
         people=values.people,
         each=values.each,
         animals={a.key: values.numbers[a.key] for a in demand.ANIMALS},
+        others=values.others,
         beds=values.beds,
         depth=values.depth,
         reach=values.reach,

@@ -8,12 +8,15 @@ from calc import demand, practice
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.demand.case import SAME
+from calc.units import number_text
 
 if TYPE_CHECKING:
     from calc.sheets.demand.case import Case
     from calc.units import Reader
 
 BEDS_MOST = 0.5  # of the day: garden beds that take more are said to take most; our choice
+ALWAYS = 0.995  # of the moments, from which 100 of 100 would be printed
+MOST_FLOW, MOST_DAILY = 0.0499, 0.00999  # m3/s, just under what the sheets linked to take
 CATTLE = ("cattle", "nursing", "dairy")
 
 
@@ -45,11 +48,8 @@ def _short(case: Case, reader: Reader) -> list[Finding]:
     listed = reader.show(case.listed, "flow")
     found = []
     if not case.list_decides:
-        often = case.more(case.listed) / (1 - case.dry)
-        said = (
-            f"Your list comes to {listed}, but more is drawn in {often * 100:.2g} of 100 moments "
-            "when water runs."
-        )
+        often = _often(case.more(case.listed) / (1 - case.dry))
+        said = f"Your list comes to {listed}, but more is drawn in {often} when water runs."
         found.append(Finding("note", "list-short", said))
     if case.study * (1 - SAME) > case.plan:
         more = reader.show(case.study, "flow")
@@ -59,6 +59,13 @@ def _short(case: Case, reader: Reader) -> list[Finding]:
         )
         found.append(Finding("note", "study-more", said))
     return found
+
+
+def _often(share: float) -> str:
+    """In how many moments, as words."""
+    if share >= ALWAYS:
+        return "every moment" if share >= 1 - 1e-9 else "nearly every moment"
+    return f"{number_text(share * 100, 2)} of 100 moments"
 
 
 def _counted(case: Case) -> list[Finding]:
@@ -114,12 +121,12 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
 def links(case: Case, reader: Reader) -> tuple[Link, ...]:
     """On with the flow and with the water of a day."""
     found = []
-    if case.plan > 0:
+    if 0 < case.plan <= MOST_FLOW:
         flow = reader.typed(case.plan, "flow")
         found.append(Link("With this flow: will it reach?", "reach", {"flow": flow}))
         found.append(Link("With this flow: what pipe?", "pipe", {"flow": flow}))
         found.append(Link("With this flow: a pressure tank?", "pressure_tank", {"draw": flow}))
-    if case.daily > 0:
+    if 0 < case.daily <= MOST_DAILY:
         use = reader.typed(case.daily, "daily")
         found.append(Link("With this water a day: how big a tank?", "tank", {"use": use}))
     return tuple(found)

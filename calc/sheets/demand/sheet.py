@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc import demand, practice
 from calc.page.answer import Answer
 from calc.page.fields import Count, Field, Number, Sheet, Unknown
-from calc.sheets.demand import judge, show
+from calc.sheets.demand import judge, picture, show
 from calc.sheets.demand.case import count
 from calc.sheets.parts.fields import usual
 
@@ -60,6 +60,9 @@ FIELDS: tuple[Field, ...] = (
            unknown=Unknown("90 %", "90 %", COMMON)),
     Count("nursing", "Cows with a calf", 0, 0, 2000, group=ANIMALS, unknown=NONE),
     Count("dairy", "Dairy cows in milk", 0, 0, 2000, group=ANIMALS, unknown=NONE),
+    Number("others", "Water for other animals, a day", "daily", "0 L/day", "0 gal/day", 0.0, 0.05,
+           help="All of them together, pigs or a kennel; or of a kind with a figure of its own",
+           group=ANIMALS, unknown=NONE),
 )  # fmt: skip
 
 
@@ -75,6 +78,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=show.tables(case),
         charts=show.charts(case),
         links=judge.links(case, reader),
+        drawings=picture.draw(case, reader),
         cautions=judge.cautions(case, reader),
     )
 

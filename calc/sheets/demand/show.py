@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from calc import demand
 from calc.page.answer import Cells, Chart, Column, Figure, Series, Step, Table, Value
-from calc.sheets.demand.case import OPEN, Case
+from calc.sheets.demand.case import OPEN, OTHERS, Case
 from calc.units import HOUR, number_text
 
 NEVER = 1e-7  # a chance less than this, a moment in centuries of busiest hours, shows as 0
@@ -146,14 +146,17 @@ def _unit_steps(case: Case) -> tuple[Step, ...]:
 def _day_steps(case: Case) -> tuple[Step, ...]:
     counts = {f"n_{a.key}": Value(case.animals[a.key], "number") for a in demand.ANIMALS}
     each = {f"w_{a.key}": Value(a.daily, "daily") for a in demand.ANIMALS}
-    animals = Value(sum(case.parts[a.name] for a in demand.ANIMALS), "daily")
+    names = (*(a.name for a in demand.ANIMALS), OTHERS)
+    animals = Value(sum(case.parts[name] for name in names), "daily")
+    each["o"] = Value(case.others, "daily")
     people, beds = Value(case.parts["People"], "daily"), Value(case.parts["Garden beds"], "daily")
     return (
         Step("People", "V_p = n * w",
              {"n": Value(case.people, "number"), "w": Value(case.each, "daily")}, people,
              source="WHO, Domestic Water Quantity (2020), from memory"),
-        Step("Animals", "V_a = " + " + ".join(f"n_{a.key} * w_{a.key}" for a in demand.ANIMALS),
-             counts | each, animals,
+        Step("Animals",
+             "V_a = " + " + ".join(f"n_{a.key} * w_{a.key}" for a in demand.ANIMALS) + " + o",
+             counts | each, animals, note="o is what other animals take.",
              source="Journal of Renewable Energy (2017) 8504283, table 1; cows with a calf and in "
              "milk: Kansas State University, Livestock Watering Handbook, from memory"),
         Step("Garden beds", "V_b = A * d / e / 86400",

@@ -24,6 +24,7 @@ from calc.site.supply import (
     Supply,
     TankRow,
     named,
+    row_faults,
 )
 
 if TYPE_CHECKING:
@@ -31,6 +32,7 @@ if TYPE_CHECKING:
 
     from calc.network.parts import Link
     from calc.page.form import Row, Values
+    from calc.pipe.pipes import Pipe
 
 EQUAL = 1e-6  # share by which two pressures may differ and still be one; our choice
 HAIR = 1.0  # Pa, the same where they are about zero
@@ -59,11 +61,29 @@ def supply_of(values: Values) -> Supply:
         values.altitude,
         values.pumps,
         values.hottest,
+        values.relief == "yes",
+        values.tank,
     )
-    if values.ask == "few":
-        return _few(source, values)
-    return Supply(
-        source,
+    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+
+
+def check_rows(values: Values) -> None:
+    """The faults of rows that were read, where something else could not be read.
+
+    Raises InputErrors named by the form's rows and cells.
+    """
+    tables = (values.numbers.get(key) for key in _TABLES.values())
+    if any(table is None for table in tables):
+        return  # not asked, or one could not be read at all: what names its points may be right
+    faults = row_faults(*_rows(values))
+    if faults:
+        raise InputErrors(named(one, field_of(one.name, "rows")) for one in faults)
+
+
+def _rows(
+    values: Values,
+) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
+    return (
         tuple(_section(row) for row in values.runs),
         tuple(_outlet(row) for row in values.taps),
         tuple(TankRow(row.name, row.up) for row in values.tanks),
@@ -243,6 +263,11 @@ class Case:
             return ()
         return tuple(self.after.network.link(name) for name in way_to(self.after, self.main.node))
 
+    def pipe_of(self, name: str) -> Pipe | None:
+        """The pipe of a run by its name; None of another part."""
+        runs = (link for link in self.after.network.links if isinstance(link, Run))
+        return next((run.pipe for run in runs if run.name == name), None)
+
     @property
     def sections_on_way(self) -> list[Run]:
         """The pipe sections of ``way``, without the suction pipe."""
@@ -267,6 +292,12 @@ class Case:
     def cause(self) -> Cause:
         """Why the main outlet gets too little."""
         return cause_of(self)
+
+    @property
+    def cause_known(self) -> str:
+        """Kind of the ``cause`` where the main outlet gets too little, else ""."""
+        tap = self.main
+        return self.cause.kind if tap is not None and tap.level in ("stop", "care") else ""
 
     @property
     def held(self) -> bool:

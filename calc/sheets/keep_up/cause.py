@@ -98,7 +98,7 @@ def words(cause: Cause, case: Case, reader: Reader) -> str:
         return f"{cause.row} is set too low"
     if cause.kind == "pump":
         if cause.value > 0:
-            return f"at this flow the pump is {value} below its set pressure"
+            return f"the pump is {value} below its set pressure"
         return "the pump is the bottleneck at this flow"
     if cause.kind == "lift":
         return f"the pump is too weak for this height, {value} with no flow"

@@ -1,202 +1,206 @@
-"""The keep_up sheet's picture: the site to scale in height, and its pressure as a height.
-
-Across: metres of pipe from the source; up: metres above the pump.  The line of the pressure
-(hydraulic grade line) is above each point by the pressure there as a height of water.
-"""
+"""The keep_up sheet's picture: its hillside, and the pressure before and after as water."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc.network.parts import Run
-from calc.page.shapes import Dot, Drawing, Stroke, Words
-from calc.site.supply import INLET, PUMP, WATER
+from calc.network.parts import Device, Reducer
+from calc.page.hill.draw import drawn
+from calc.page.hill.scene import Cause, Column, Pipe, Scene, Source, Stop
+from calc.sheets.keep_up.cause import between
+from calc.sheets.keep_up.judge import beginnings, blamed
+from calc.sheets.parts import pressures
+from calc.site.supply import PUMP
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
-
-    from calc.network.parts import Network
-    from calc.network.state import Solution
-    from calc.page.shapes import Shape
-    from calc.sheets.keep_up.case import Case
+    from calc.page.shapes import Drawing
+    from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
-WIDTH, PLOT = 340.0, 230.0  # px: as wide as a phone's text, and as high as the plot inside it
-LEFT, RIGHT, TOP = 46.0, 14.0, 14.0  # px around the plot
-LINE = 17.0  # px from one line of words to the next
-LETTER = 7.0  # px, width of a letter at 13 px, on the wide side
-APART = 14.0  # px between two numbers
-BESIDE = ((0, 13), (0, -13), (13, 4), (-13, 4), (0, 27), (0, -27))  # px, a number from its mark
-
-
-@dataclass(frozen=True)
-class _Scale:
-    """Metres to px."""
-
-    far: float
-    low: float
-    high: float
-
-    def x(self, metres: float) -> float:
-        return LEFT + metres / self.far * (WIDTH - LEFT - RIGHT)
-
-    def y(self, height: float) -> float:
-        return TOP + (self.high - height) / (self.high - self.low) * PLOT
+SHORT = ("stop", "care")
+KEY = (
+    "Heights are to scale. Water over an outlet is as high as its pressure lifts it: dashed "
+    "before, full after. The bar is what it needs."
+)
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
     """The ``Drawing`` of a case."""
-    before, after = case.before, case.after
-    along = distances(after.network)
-    heights = {name: after.network.heights[name] for name in along}
-    tops = [s.heads[n] for s in (before, after) for n in along if n != INLET]
-    low, high = min(heights.values()), max(*heights.values(), *tops)
-    room = 0.06 * max(high - low, 1.0)
-    scale = _Scale(max(*along.values(), 1.0), low - room, high + room)
-    numbers = _numbers(case, along)
-    shapes = [*_ticks(scale, reader)]
-    shapes += _pipes(after, along, heights, scale)
-    shapes += _grade(before, along, scale, "two", "dashed")
-    shapes += _grade(after, along, scale, "one", "solid")
-    shapes += _marks(case, numbers, along, heights, scale)
-    legend, height = _legend(case, numbers, TOP + PLOT + 14)
-    return Drawing(
-        "site",
-        "The site in height, and its pressure as a height",
-        _alt(case, reader),
-        WIDTH,
-        height,
-        (*shapes, *legend),
+    return drawn(scene(case, reader), "site", "Pressure at every outlet", alt(case, reader), KEY)
+
+
+def scene(case: Case, reader: Reader) -> Scene:
+    """The ``Scene`` of a case."""
+    causes = _causes(case, reader)
+    network = case.after.network
+    levels = {level.name for level in case.built.levels}
+    shown = [name for name in case.built.shown if name in network.heights]
+    stops = tuple(
+        Stop(name, name, network.heights[name], name in levels, causes.get(f"stop {name}"))
+        for name in shown
+    )
+    source = case.supply.source
+    return Scene(
+        PUMP,
+        Source(
+            level_m=-source.lift_m,
+            bore_m=source.suction_pipe.inside_m,
+            water=("water", _level(source.lift_m, reader)),
+            pump=("pump", reader.show(case.after.pressure(PUMP), "pressure", 2)),
+            water_cause=causes.get("suction"),
+            pump_cause=causes.get("pump"),
+        ),
+        stops,
+        tuple(_pipes(case, causes)),
+        tuple(_column(case, tap, reader) for tap in case.taps),
+        reader.unit("pressure").symbol,
     )
 
 
-def distances(network: Network) -> dict[str, float]:
-    """Metres of pipe from the water's source to every place and tank, by the shortest way.
+def _level(lift_m: float, reader: Reader) -> str:
+    if abs(lift_m) < 0.05:
+        return "level with it"
+    return f"{reader.show(abs(lift_m), 'length', 2)} {'down' if lift_m > 0 else 'up'}"
 
-    The pump itself and devices take no length.
-    """
-    near: dict[str, list[tuple[str, float]]] = {}
-    for link in network.links:
-        length = link.length_m if isinstance(link, Run) else 0.0
-        near.setdefault(link.start, []).append((link.end, length))
-        near.setdefault(link.end, []).append((link.start, length))
-    found, todo = {}, [(0.0, WATER)]
-    while todo:
-        todo.sort(reverse=True)
-        so_far, here = todo.pop()
-        if here in found:
-            continue
-        found[here] = so_far
-        todo += [(so_far + length, other) for other, length in near.get(here, ())]
+
+def _pipes(case: Case, causes: dict[str, Cause]) -> list[Pipe]:
+    """The pipe sections between points that have names, each with what is at its end."""
+    network, found = case.after.network, []
+    ends = {link.start: link for link in network.links if isinstance(link, Device | Reducer)}
+    for name, at in case.built.section_rows.items():
+        run = network.run(name)
+        device = ends.get(run.end)
+        inside = causes.get(device.name) if device else None
+        end = device.end if device else run.end
+        found.append(
+            Pipe(
+                f"pipe runs.{at}",
+                run.start,
+                end,
+                run.pipe.inside_m,
+                device is not None,
+                causes.get(name) or inside,
+                inside is not None,
+            )
+        )
     return found
 
 
-def _numbers(case: Case, along: dict[str, float]) -> dict[str, int]:
-    """Numbers of the places to show, from the pump outwards."""
-    named = [name for name in along if name in case.built.shown]
-    named.sort(key=lambda name: (along[name], name))
-    return {name: number for number, name in enumerate(named, 1)}
+# The outlets ----------------------------------------------------------------------------------
 
 
-def _ticks(scale: _Scale, reader: Reader) -> Iterator[Shape]:
-    unit = reader.unit("length")
-    low, high = unit.from_si(scale.low), unit.from_si(scale.high)
-    step = next(
-        s for s in (1, 2, 5, 10, 20, 50, 100, 200, 500) if (high - low) / s <= 6 or s == 500
+def _column(case: Case, tap: Tap, reader: Reader) -> Column:
+    before, after = (max(0.0, one.pressure_pa) for one in (tap.before, tap.after))
+    needed, unit = tap.after.wanted_pa, reader.unit("pressure")
+    texts = [pressures.short(one, reader) for one in (before, after)]
+    changed = tap.after.open and texts[0] != texts[1]
+    texts[1] = pressures.told_apart(after, needed, tap.level, reader)
+    words = pressures.words(tap.level, texts[1])
+    shown = " → ".join(texts) if changed else texts[1]
+    said = f"{shown}\u00a0{unit.symbol}, closed"
+    if tap.after.open:
+        needs = f"needs {pressures.short(needed, reader)}\u00a0{unit.symbol}"
+        said = f"{shown}\u00a0{unit.symbol}, {needs}, {words[0] if words else 'enough'}"
+    return Column(
+        at=f"taps.{case.built.outlet_rows[tap.name]}",
+        name=tap.name,
+        stop=tap.node,
+        before_m=before / case.weight if changed else None,
+        after_m=after / case.weight,
+        needs_m=(needed / case.weight,) if tap.after.open else (),
+        level=pressures.LEVELS.get(tap.level, "good") if tap.after.open else "shut",
+        before=texts[0],
+        after=texts[1],
+        words=words,
+        change=_key(case, tap),
+        said=said,
+        opens=tap.row.after > tap.row.before,
+        shown=f"{tap.name} opens" if tap.row.after > tap.row.before else "",
     )
-    tick = step * int(low / step - 1)
-    yield Words(4, TOP - 2, f"{unit.symbol} above the pump", role="soft")
-    while tick <= high:
-        if tick >= low:
-            y = scale.y(unit.to_si(tick))
-            yield Stroke(((LEFT, y), (WIDTH - RIGHT, y)), "rule", width=1)
-            if y > TOP + LINE / 2:
-                yield Words(LEFT - 6, y + 4, str(tick).replace("-", "−"), "end", "soft")
-        tick += step
 
 
-def _pipes(
-    solution: Solution, along: dict[str, float], heights: dict[str, float], scale: _Scale
-) -> Iterator[Shape]:
-    for link in solution.network.links:
-        if link.start in along and isinstance(link, Run):
-            ends = [(scale.x(along[n]), scale.y(heights[n])) for n in (link.start, link.end)]
-            yield Stroke(tuple(ends), "ink", width=2.5)
+def _key(case: Case, tap: Tap) -> str:
+    """The form's key of an outlet."""
+    if case.ask == "few":
+        return {"Showers": "showers", "Sinks": "sinks", "Hoses": "hoses"}[tap.name]
+    return f"taps.{case.built.outlet_rows[tap.name]}"
 
 
-def _grade(
-    solution: Solution, along: dict[str, float], scale: _Scale, role: str, style: str
-) -> Iterator[Shape]:
-    """Head along every link; over the pump it rises at once."""
-    for link in solution.network.links:
-        if link.start in along:
-            ends = ((n, solution.heads[n]) for n in (link.start, link.end))
-            points = tuple((scale.x(along[n]), scale.y(head)) for n, head in ends)
-            yield Stroke(points, role, style, 2.0)
+# Why it is weak -------------------------------------------------------------------------------
 
 
-def _marks(
-    case: Case,
-    numbers: dict[str, int],
-    along: dict[str, float],
-    heights: dict[str, float],
-    scale: _Scale,
-) -> Iterator[Shape]:
-    """A numbered mark at every place, moved down where it would lie on another."""
-    short = {tap.node for tap in case.taps if tap.level == "stop"}
-    placed: list[tuple[float, float]] = []
-    for level in case.after.network.levels:
-        if level.name in along:
-            yield Dot(scale.x(along[level.name]), scale.y(level.level_m), 4, "one", hollow=True)
-    for name, number in numbers.items():
-        x, y = scale.x(along[name]), scale.y(heights[name])
-        role = "bad" if name in short else "ink"
-        yield Dot(x, y, 4, role)
-        spots = [(x + across, y + down) for across, down in BESIDE]
-        spot = next((one for one in spots if not _near(one, placed)), spots[0])
-        placed.append(spot)
-        yield Words(spot[0], spot[1] + 4, str(number), "middle", role, bold=True)
+def _causes(case: Case, reader: Reader) -> dict[str, Cause]:
+    """{where: the cause} that the main outlet gets too little: one place, or none."""
+    main = case.main
+    if main is None or main.level not in SHORT:
+        return {}
+    cause = case.cause
+    value = reader.show(max(cause.value, 0.0), "pressure", 2)
+    if cause.kind == "pipe":
+        return {cause.row: Cause(f"{_thin(case, cause.row)} loses {value}")}
+    if cause.kind == "suction":
+        return {"suction": Cause(f"suction pipe loses {value}")}
+    if cause.kind == "device":
+        return {cause.row: Cause(f"filter loses {value}")}
+    if cause.kind in ("reducer", "valve"):
+        return {cause.row: Cause("valve is set too low")}
+    if cause.kind == "tank":
+        return {f"stop {cause.row}": Cause("too low")}
+    height = case.after.network.heights[main.node]
+    if cause.kind == "pump" or height <= 0:
+        short = "pump is too weak"
+        if cause.kind == "pump" and cause.value > 0:
+            short = f"pump is {value} short"
+        if cause.kind == "set":
+            short = "set pressure is too low"
+        return {"pump": Cause(short)}
+    used = reader.show(height * case.weight, "pressure", 2)
+    climb = reader.show(height, "length", 2)
+    return {f"stop {main.node}": Cause(f"climb of {climb} uses {used}", height)}
 
 
-def _near(spot: tuple[float, float], others: list[tuple[float, float]]) -> bool:
-    return any(abs(spot[0] - a) < APART and abs(spot[1] - b) < APART for a, b in others)
+def _thin(case: Case, name: str) -> str:
+    """The pipe as it is beside the others on the way: thin, or long."""
+    run = case.after.network.run(name)
+    others = [one.pipe.inside_m for one in case.sections_on_way if one.name != name]
+    if others and run.pipe.inside_m < max(others) * (1 - 1e-6):
+        return "thin pipe here"
+    return "this pipe"
 
 
-def _legend(case: Case, numbers: dict[str, int], top: float) -> tuple[list[Shape], float]:
-    """(shapes, y below them): the two lines, then the numbers' names."""
-    y = top + LINE
-    shapes: list[Shape] = [
-        Stroke(((4, y - 4), (30, y - 4)), "two", "dashed", 2),
-        Words(36, y, "pressure as a height, before"),
-        Stroke(((4, y + LINE - 4), (30, y + LINE - 4)), "one", "solid", 2),
-        Words(36, y + LINE, "pressure as a height, after"),
-    ]
-    y += 2 * LINE + 4
-    short = {tap.node for tap in case.taps if tap.level == "stop"}
-    x = 4.0
-    for name, number in numbers.items():
-        text = f"{number} {name}"
-        wide = LETTER * len(text) + 22
-        if x > 4.0 and x + wide > WIDTH:
-            x, y = 4.0, y + LINE
-        shapes.append(Words(x, y, text, role="bad" if name in short else "ink"))
-        x += wide
-    return shapes, y + 10
+# For screen readers ---------------------------------------------------------------------------
 
 
-def _alt(case: Case, reader: Reader) -> str:
+def alt(case: Case, reader: Reader) -> str:
+    """What the picture shows, in sentences."""
     heights = case.after.network.heights
     top = max(case.built.shown, key=lambda name: heights.get(name, 0.0), default=PUMP)
-    told = (
-        f"The site from the water to the far ends: highest is {top}, "
-        f"{reader.show(heights.get(top, 0.0), 'length')} above the pump."
-    )
+    told = ["The site as a hillside, with the pressure at every outlet."]
+    if heights.get(top, 0.0) > 0:
+        high = reader.show(heights[top], "length", 2)
+        told.append(f"The highest point, {top}, is {high} above the pump.")
+    weak = [tap for tap in case.running if tap.level == "stop"]
     if case.main is None:
-        return told + " Nothing is open."
-    name, weight = case.main.node, case.weight
-    before, after = (max(0.0, s.pressure(name)) / weight for s in (case.before, case.after))
-    return (
-        f"{told} At {name} the pressure as a height of water is {reader.show(before, 'head')} "
-        f"before and {reader.show(after, 'head')} after."
-    )
+        told.append("No outlet is open.")
+    elif not weak:
+        told.append("Every open outlet gets enough.")
+    else:
+        told.append(_weak(case, reader))
+        others = [tap.name for tap in weak if tap is not case.main]
+        if others:
+            told.append(f"Also too weak: {', '.join(others)}.")
+    return " ".join(told)
+
+
+def _weak(case: Case, reader: Reader) -> str:
+    tap = case.main
+    needs = reader.show(tap.after.wanted_pa, "pressure", 2)
+    after = reader.show(max(0.0, tap.after.pressure_pa), "pressure", 2)
+    why = next(iter(_causes(case, reader).items()), None)
+    others = beginnings(case, tap)[0] if blamed(case, tap) else ""
+    told = f"{others}{tap.name} is too weak: {after}, and it needs {needs}"
+    if why is not None:
+        where, cause = why
+        place = f" ({between(where)})" if where in case.built.section_rows else ""
+        told += f"; {cause.text.replace(' here', '')}{place}"
+    return f"{told[0].upper()}{told[1:]}."

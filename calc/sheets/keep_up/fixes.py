@@ -1,61 +1,73 @@
 """What would put a supply right: each change made in the rows, solved again and judged anew.
 
-A change counts as a fix only where nothing it is for is left, not even borderline, and nothing
-else has become wrong.  Changes are tried in the order of usual cost (our estimate): look after
-the filter, turn the set pressure up, a second filter, wider pipe (by the plastic it takes), a
-second pump, another pump, a tank up the hill, less open at once.
+A change is offered where it leaves nothing wrong, not even borderline; where no one does, several
+made one after the other; where those leave something, it is said.  Changes are tried in the order
+of usual cost (our estimate): look after the filter, turn the set pressure up, a second filter,
+wider pipe (by the plastic it takes), a second pump, another pump, a tank up the hill, less open at
+once.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
+from calc.page.findings import Finding
 from calc.sheets.keep_up import fixes_press, fixes_short
 from calc.sheets.keep_up.case import Case, solved
-from calc.sheets.keep_up.judge import signs
-from calc.sheets.keep_up.options import Option
+from calc.sheets.keep_up.changed import changes_told
+from calc.sheets.keep_up.judge import rank_of, settled_by_tank, signs
+from calc.sheets.keep_up.options import Option, fits, repair
+from calc.sheets.parts.fix_search import NONE as NOT_ALL
+from calc.sheets.parts.left_over import left_words
+from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
 from calc.site.supply import INLET
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
-    from calc.network.findings import Trouble
     from calc.site.supply import Supply
     from calc.units import Reader
 
     Mark = tuple[str, str]  # a sign's kind and part
-    Asked = tuple[bool, set[Mark], tuple[str, ...]]  # relief, what is wrong now, kinds it is for
     Maker = Callable[[Case, Reader], Iterator[Option]]
 
 SHORT = ("short", "no-water")
 SUCTION = ("npsh", "npsh-margin", "lift-practice", "vacuum-collapse")
-RATED = ("over-rating", "too-hot", "shut-off-over-rating")
+RATED, FAILED = ("over-rating", "too-hot"), "shut-off-over-rating"
 # (kinds of sign, makers of changes tried for them), the most pressing first
 GROUPS = (
     (SUCTION, fixes_press.SUCTION_MAKERS),
     (("set-too-high",), fixes_press.SETTING),
     (RATED, fixes_press.RATING),
+    ((FAILED,), fixes_press.FAILING),
     (SHORT, fixes_short.MAKERS),
-    (("outlet-over-limit",), fixes_press.OUTLET),
-    (("below-vacuum", "negative-pressure"), (fixes_short.wider, fixes_short.set_higher)),
+    (("outlet-over-limit", "over"), fixes_press.OUTLET),
+    (("below-vacuum", "negative-pressure"), fixes_short.CREST),
+    (("past-curve",), fixes_short.PAST_CURVE),
     (("fast",), (fixes_short.slower,)),
+    ((SMALL_DRAW,), (fixes_press.small_tank,)),
 )
 MOST_TRIED = 8  # changes of one maker solved at most: a reader waits; our choice
+MOST_TOGETHER = 4  # changes made one after the other; our choice
+HELPS = 1.01  # of the pressure before, from which a change that is not enough is worth naming
+NONE = "No change we tried is enough"
 
 
 @dataclass(frozen=True)
 class Change:
     """A change that was tried, solved.
 
-    kinds: of sign that it is for; fixes: it leaves none of them and makes nothing else wrong.
+    kinds: of sign that it is for, () for several; fixes: it leaves none of them and makes nothing
+    else wrong; left: sentences about what it leaves, "" for nothing.
     """
 
     option: Option
     case: Case
     kinds: tuple[str, ...]
     fixes: bool
+    left: str = ""
 
     @property
     def supply(self) -> Supply:
@@ -67,62 +79,110 @@ class Change:
 
     def text(self, name: str, reader: Reader) -> str:
         """What to do and what it gives at an outlet, as a sentence."""
-        if self.kinds is not SHORT:
-            return f"{self.option.text}."
-        gives = reader.show(max(0.0, self.pressure(name)), "pressure")
-        if self.fixes:
-            return f"{self.option.text}. That gives {gives} at {name}."
-        first = self.option.text[0].lower()
-        return (
-            f"No single change we tried is enough: to {first}{self.option.text[1:]} gives {gives} "
-            f"at {name}."
-        )
+        gives = ""
+        if self.kinds is SHORT:
+            gives = reader.show(max(0.0, self.pressure(name)), "pressure")
+        if not self.fixes:
+            first = self.option.text[0].lower()
+            return f"{NONE}: to {first}{self.option.text[1:]} gives {gives} at {name}."
+        gives = f"That gives {gives} at {name}." if gives else ""
+        return " ".join(part for part in (f"{self.option.text}.", gives, self.left) if part)
 
 
-def tried(case: Case, reader: Reader, relief: bool = False) -> tuple[Change, ...]:
-    """Fixes of everything that is wrong, the most pressing first.
+def tried(case: Case, reader: Reader) -> tuple[Change, ...]:
+    """Fixes of everything that is wrong, the most pressing first; ``NONE`` of them is said by
+    ``none_words``.
 
-    Where nothing tried for short outlets is enough, the change that helps the main one most comes
-    last.  relief: a relief valve guards the pipes.  Raises nothing.
+    Where nothing tried for short outlets alone is enough, the change that helps the main one most
+    stands alone, if any does.  Raises nothing.
     """
-    now = {_mark(one) for one in signs(case, relief) if one.level != "note"}
+    now = _wrong(case)
     starved = any(kind in SUCTION[:2] or row == INLET for kind, row in now)
     found: list[Change] = []
     for kinds, makers in GROUPS:
         if _mine(kinds, now) and not (
             kinds is SHORT and starved
         ):  # till then they get less than is shown
-            found += _group(case, reader, (relief, now, kinds), makers)
-    several = sum(bool(_mine(kinds, now)) for kinds, _ in GROUPS) > 1
-    together = _together(case, reader, relief) if several and found else ()
-    return tuple(sorted((*together, *found), key=lambda one: not one.fixes))
+            found += _group(case, reader, now, kinds, makers)
+    whole = tuple(_told(one) for one in found if one.fixes and not _wrong(one.case))
+    if whole:
+        return whole
+    found = [one for one in found if one.fixes or _helps(one, case)]
+    return _together(case, reader, found) or tuple(one for one in found if not one.fixes)
 
 
-def _together(case: Case, reader: Reader, relief: bool) -> tuple[Change, ...]:
-    """The fixes of several groups made one after the other, where that leaves nothing wrong."""
-    texts: list[str] = []
-    for _ in GROUPS:
-        now = {_mark(one) for one in signs(case, relief) if one.level != "note"}
-        if not now:
-            break
-        change = _first(case, reader, relief, now)
-        if change is None:
-            return ()
-        case, relief = change.case, relief or change.option.relief
-        texts.append(change.option.text)
-    if len(texts) < 2 or any(one.level != "note" for one in signs(case, relief)):
-        return ()
-    option = Option(f"Do all of this. {'. '.join(texts)}", case.supply, relief)
-    return (Change(option, case, (), True),)
+def none_words(case: Case, changes: tuple[Change, ...], reader: Reader) -> str:
+    """The sentence where no change puts right what is known to be wrong; "" where one does."""
+    if not _wrong(case) or any(one.fixes or one.kinds is SHORT for one in changes):
+        return ""
+    tap = case.main
+    if tap is None or case.cause_known != "lift":
+        return f"{NONE}."
+    source = case.supply.source
+    high = case.after.network.heights[tap.node] + source.lift_m
+    needed, has = reader.apart(
+        high + tap.sure_pa / case.weight, source.pump.head_and_slope(0.0)[0], "head"
+    )
+    return (
+        f"{NONE}. Height is the bottleneck: {tap.name} needs a pump with more than {needed} of "
+        f"head; this one has {has}."
+    )
 
 
-def _first(case: Case, reader: Reader, relief: bool, now: set[Mark]) -> Change | None:
-    """The first fix of the most pressing group; None where it has none."""
-    for kinds, makers in GROUPS:
-        if _mine(kinds, now):
-            found = _group(case, reader, (relief, now, kinds), makers)
-            return found[0] if found and found[0].fixes else None
-    return None
+# Judging a change ---------------------------------------------------------------------------------
+
+
+def _found(case: Case) -> list[Finding]:
+    """What is wrong, only just right or not checked, without words."""
+    return [
+        Finding(one.level, one.kind, "", rank_of(case, one), one.row)
+        for one in signs(case)
+        if one.level != "note"
+    ]
+
+
+def _wrong(case: Case) -> set[Mark]:
+    """What is known to be wrong or only just right, or can be settled."""
+    settled = settled_by_tank(case)
+    return {
+        (one.key, one.at)
+        for one in _found(case)
+        if one.rank != "unchecked" or (one.key == SMALL_DRAW and settled)
+    }
+
+
+def _new(left: set[Mark], now: set[Mark]) -> set[Mark]:
+    """What a change makes wrong: not what another fault only hid."""
+    hidden = {(FAILED, at) for kind, at in now if kind == "over-rating"}
+    new = left - now - hidden
+    if "set-too-high" in _kinds(now):  # the pump never stopped, so that no draw was too small
+        new = {one for one in new if one[0] != SMALL_DRAW}
+    return new
+
+
+def _unknown(case: Case) -> set[str]:
+    return {one.key for one in _found(case)} - _kinds(_wrong(case))
+
+
+def _known(case: Case) -> set[Mark]:
+    """What is known to be wrong or only just right."""
+    return {(one.key, one.at) for one in _found(case) if one.rank != "unchecked"}
+
+
+def _kinds(marks: set[Mark]) -> set[str]:
+    return {kind for kind, _ in marks}
+
+
+def _told(change: Change) -> Change:
+    """The change with what it leaves."""
+    return replace(change, left=left_words(_found(change.case)))
+
+
+def _helps(change: Change, case: Case) -> bool:
+    """Whether a change that is not enough gives the main outlet more than it had."""
+    name = case.main.name if case.main else ""
+    had = max(case.after.outlet(name).pressure_pa, 0.0) if name else 0.0
+    return bool(name) and change.pressure(name) > max(HELPS * had, 1e3)
 
 
 def _mine(kinds: tuple[str, ...], now: set[Mark]) -> set[Mark]:
@@ -131,41 +191,94 @@ def _mine(kinds: tuple[str, ...], now: set[Mark]) -> set[Mark]:
     return mine | (now & {("below-vacuum", INLET)} if kinds is SUCTION else set())
 
 
-def _mark(one: Trouble) -> tuple[str, str]:
-    return one.kind, one.row
+# Several together ---------------------------------------------------------------------------------
 
 
-def _group(case: Case, reader: Reader, asked: Asked, makers: tuple[Maker, ...]) -> list[Change]:
+def _together(case: Case, reader: Reader, found: list[Change]) -> tuple[Change, ...]:
+    """Several changes made one after the other, with what they leave; () where that is of no use.
+
+    found: what was tried of the case as it is, to begin from: a fix of one of several faults, or
+    else what helps most.
+    """
+    partial: Case | None = None
+    for first in sorted(found, key=lambda one: not one.fixes):
+        last = _steps(case, first, reader)
+        if not _wrong(last):
+            return (_several(case, last, "Do all of this.", reader),)
+        if partial is None and first.fixes and len(_known(last)) < len(_known(case)):
+            partial = last
+    if partial is None:
+        return ()
+    return (_several(case, partial, f"{NOT_ALL} Do this first.", reader),)
+
+
+def _steps(origin: Case, first: Change, reader: Reader) -> Case:
+    """The case after a first change and those that then follow."""
+    case = first.case
+    for _ in range(MOST_TOGETHER - 1):
+        now = _wrong(case)
+        after = _next(origin, case, reader, now) if now else None
+        if after is None:
+            break
+        case = after.case
+    return case
+
+
+def _several(case: Case, last: Case, begins: str, reader: Reader) -> Change:
+    texts = changes_told(case.supply, last.supply, reader)
+    begins = "" if len(texts) == 1 and not _wrong(last) else f"{begins} "
+    option = Option(f"{begins}{'. '.join(texts)}", last.supply)
+    return Change(option, last, (), True, left_words(_found(last)))
+
+
+def _next(origin: Case, case: Case, reader: Reader, now: set[Mark]) -> Change | None:
+    """The first fix of the most pressing group that has one, still a repair of the ``origin``."""
+    for kinds, makers in GROUPS:
+        if _mine(kinds, now):
+            for one in _group(case, reader, now, kinds, makers):
+                if one.fixes and repair(origin.supply, one.supply):
+                    return one
+    return None
+
+
+# One group ----------------------------------------------------------------------------------------
+
+
+def _group(
+    case: Case, reader: Reader, now: set[Mark], kinds: tuple[str, ...], makers: tuple[Maker, ...]
+) -> list[Change]:
     """The first fix; where that needs no digging, the wider pipe that is enough too."""
     kept: list[Change] = []
     rest: list[Change] = []
     for make in makers:
         if kept and not (make is fixes_short.wider and len(kept) == 1):
             continue
-        for change in _changes(make, case, reader, asked):
+        for change in _changes(make, case, reader, now, kinds):
             (kept if change.fixes else rest).append(change)
             if change.fixes:
                 break
-    if kept or not rest or case.main is None or asked[2] is not SHORT:
+    if kept or not rest or case.main is None or kinds is not SHORT:
         return kept
     name = case.main.name
     return [max(rest, key=lambda one: one.pressure(name))]
 
 
-def _changes(make: Maker, case: Case, reader: Reader, asked: Asked) -> Iterator[Change]:
+def _changes(
+    make: Maker, case: Case, reader: Reader, now: set[Mark], kinds: tuple[str, ...]
+) -> Iterator[Change]:
     """Each change of a maker, solved and judged; one that cannot be solved is left out."""
-    relief, now, kinds = asked
-    options = make(case, reader)
+    unknown, options = _unknown(case), make(case, reader)
     for _ in range(MOST_TRIED):
         try:
             option = next(options, None)
             if option is None:
                 return
+            if not fits(option.supply):
+                continue
             changed = option.case or solved(option.supply, case.ask, case)
         except InputError:
             continue
-        left = {
-            _mark(one) for one in signs(changed, relief or option.relief) if one.level != "note"
-        }
-        fixed = left <= now and not any(kind in kinds for kind, _ in left)
+        left = _wrong(changed)
+        mine = _mine(kinds, left)
+        fixed = not mine and not _new(left, now) and _unknown(changed) <= unknown
         yield Change(option, changed, kinds, fixed)

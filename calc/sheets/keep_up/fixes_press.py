@@ -8,12 +8,13 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice, water
-from calc.network.findings import npsh_available, npsh_required, ratings
+from calc.network.findings import npsh_available, npsh_required, outlets, ratings
 from calc.network.static import highest_pressures
 from calc.pipe import fittings, pipes
 from calc.sheets.keep_up.case import Case
 from calc.sheets.keep_up.cause import between
-from calc.sheets.keep_up.judge import SOFT, most_at_pump
+from calc.sheets.keep_up.changed import valve_words
+from calc.sheets.keep_up.judge import SOFT, most_at_pump, small_draws
 from calc.sheets.keep_up.options import (
     LENGTH_STEP,
     Option,
@@ -24,9 +25,11 @@ from calc.sheets.keep_up.options import (
     with_source,
 )
 from calc.sheets.parts.line_fixes import other_kinds
+from calc.sheets.parts.tank_sizes import round_up
 from calc.site.supply import PUMP, PUMP_PART, SUCTION, Supply, fold
 
 if TYPE_CHECKING:
+    from calc.network.findings import Trouble
     from calc.pipe.pipes import Pipe
     from calc.units import Reader
 
@@ -60,10 +63,16 @@ def set_lower(case: Case, reader: Reader) -> Iterator[Option]:
     over += [
         practice.HIGHEST_AT_OUTLET - highest[outlet.node] for outlet in case.after.network.outlets
     ]
+    over += [0.99 * (one.limit or 0.0) - (one.value or 0.0) for one in _driven(case)]
     lower = set_down(set_pa + min(over), reader)
     if 0 < lower < set_pa:
         shown = reader.show(lower, "pressure")
         yield Option(f"Lower the set pressure to {shown}", with_source(case.supply, set_pa=lower))
+
+
+def _driven(case: Case) -> list[Trouble]:
+    """Drip zones with more pressure than drippers are made for."""
+    return [one for one in outlets(case.after) if one.kind == "over"]
 
 
 def tougher(case: Case, _reader: Reader) -> Iterator[Option]:
@@ -107,7 +116,7 @@ def relief(case: Case, _reader: Reader) -> Iterator[Option]:
              if one.kind == "shut-off-over-rating"]  # fmt: skip
     if rated:
         text = "Fit a relief valve at the pump that opens below the rating of every pipe"
-        yield Option(text, case.supply, True)
+        yield Option(text, with_source(case.supply, relief=True))
 
 
 # Over the codes' limit at an outlet -------------------------------------------------------------
@@ -116,9 +125,9 @@ def relief(case: Case, _reader: Reader) -> Iterator[Option]:
 def reduced(case: Case, reader: Reader) -> Iterator[Option]:
     """Pressure-reducing valves on the sections that end where the pressure is too high."""
     highest = highest_pressures(case.after.network)
-    over = {
-        tap.node for tap in case.taps if highest[tap.node] > practice.HIGHEST_AT_OUTLET * (1 + 1e-9)
-    }
+    driven = {one.row for one in _driven(case)}
+    limit = practice.HIGHEST_AT_OUTLET * (1 + 1e-9)
+    over = {tap.node for tap in case.taps if highest[tap.node] > limit or tap.name in driven}
     rows = {
         at: row
         for at, row in enumerate(case.supply.sections)
@@ -129,11 +138,8 @@ def reduced(case: Case, reader: Reader) -> Iterator[Option]:
     first = next(iter(rows.values())).end
     where = f"{first}" + (f" and {len(over) - 1} more points" if len(over) > 1 else "")
     for key in HELD:
-        held = reader.show(fittings.BY_KEY[key].reducer[0], "pressure")
-        text = (
-            f"Fit a pressure-reducing valve set to {held} before {where}, and a relief valve after "
-            "it"
-        )
+        valve = fittings.BY_KEY[key].reducer
+        text = valve_words(valve[0], where, reader) if valve is not None else ""
         yield Option(text, with_sections(case.supply, {at: {"part": key} for at in rows}))
 
 
@@ -185,10 +191,10 @@ def lower(case: Case, reader: Reader) -> Iterator[Option]:
             down = step * math.ceil(down / step + 0.2)
             if case.supply.source.lift_m - down < LOWEST:
                 return
-            shown = reader.show(down, "length")
-            yield Option(
-                f"Place the pump {shown} lower{also}", _lowered(supply, down, case, reader)
-            )
+            new, shown = _lowered(supply, down, case, reader), reader.show(down, "length")
+            at = new.source.set_pa
+            held = "" if at is None else f", set to {reader.show(at, 'pressure')}"
+            yield Option(f"Place the pump {shown} lower{held}{also}", new)
 
 
 def _too_high(case: Case) -> float:
@@ -217,7 +223,20 @@ def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
     )
 
 
+# A small draw ---------------------------------------------------------------------------------
+
+
+def small_tank(case: Case, reader: Reader) -> Iterator[Option]:
+    """A pressure tank that keeps the starts at a small draw within those allowed."""
+    for small, _ in small_draws(case):
+        if small.least_known is not None and small.tank_needed is not None:
+            tank = round_up(small.tank_needed, "volume", reader)
+            text = f"Fit a pressure tank of {reader.show(tank, 'volume')} or more at the pump"
+            yield Option(text, with_source(case.supply, tank_m3=tank))
+
+
 SUCTION_MAKERS = (wider_suction, nearer, lower)
 SETTING = (set_lower,)
-RATING = (cooler, set_lower, relief, tougher)
+RATING = (cooler, set_lower, tougher)
+FAILING = (cooler, set_lower, relief, tougher)
 OUTLET = (reduced, set_lower)

@@ -9,10 +9,12 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError
 from calc.network.parts import Reducer, Run
+from calc.network.state import SEEPING
 from calc.pipe import fittings
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
 from calc.sheets.keep_up.cause import HEIGHTS, between
+from calc.sheets.keep_up.changed import tank_words
 from calc.sheets.keep_up.judge import most_at_pump
 from calc.sheets.keep_up.options import (
     Option,
@@ -22,7 +24,7 @@ from calc.sheets.keep_up.options import (
     with_sections,
     with_source,
 )
-from calc.site.supply import SUCTION, SectionRow, Supply, TankRow, fold
+from calc.site.supply import INLET, SUCTION, WATER, SectionRow, Supply, TankRow, fold
 
 if TYPE_CHECKING:
     from calc.pipe.pipes import Pipe
@@ -104,6 +106,30 @@ def _raised(case: Case, reader: Reader) -> Case | None:
         if short <= 0 or not found.held:
             return found
     return found
+
+
+def crest_higher(case: Case, reader: Reader) -> Iterator[Option]:
+    """The set pressure up by what the lowest pressure on the way is below zero."""
+    source, least = case.supply.source, _least_on_way(case)
+    for turn in range(1, TURNS + 1):
+        if source.set_pa is None or least >= 0:
+            return
+        set_pa = set_up(source.set_pa - AGAIN * turn * least, reader)
+        if set_pa > most_at_pump(case):
+            return
+        shown = reader.show(set_pa, "pressure")
+        yield Option(f"Raise the set pressure to {shown}", with_source(case.supply, set_pa=set_pa))
+
+
+def _least_on_way(case: Case) -> float:
+    """The lowest pressure of a point past the pump with running water, Pa."""
+    flows = case.after.flows
+    ends = {
+        end for link in case.after.network.links if abs(flows[link.name]) > SEEPING
+        for end in (link.start, link.end)
+    } - {INLET, WATER}  # fmt: skip
+    places = (place.name for place in case.after.network.places)
+    return min((case.after.pressure(name) for name in places if name in ends), default=0.0)
 
 
 def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
@@ -258,9 +284,7 @@ def cistern(case: Case, reader: Reader) -> Iterator[Option]:
         new = _with_cistern(case.supply, tap.node, line.pipe, level)
         short = missing(solved(new, case.ask, case))
         if short <= 0:
-            high, far = reader.show(level, "length"), reader.show(CISTERN_WAY, "length")
-            text = f"Place a tank with its water {high} above the pump, {far} of pipe from "
-            yield Option(text + tap.node, new)
+            yield Option(tank_words(level, CISTERN_WAY, tap.node, reader), new)
             return
         level += AGAIN * short / weight
 
@@ -308,3 +332,5 @@ def _with_open(supply: Supply, tap: Tap, count: int) -> Supply:
 
 CHEAP = (clean, valve_higher, set_higher, second_filter)
 MAKERS = (*CHEAP, wider, second_pump, larger_pump, cistern, fewer)
+CREST = (crest_higher, wider, larger_pump)
+PAST_CURVE = (second_pump, larger_pump, fewer)

@@ -5,14 +5,17 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc import practice, water
-from calc.network.findings import Trouble, troubles
+from calc.network.findings import LEVELS, Trouble, troubles
 from calc.network.parts import Run
 from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pipe import pipes
 from calc.pump.curve import DisplacementPump
-from calc.sheets.keep_up.cause import the_pipe
+from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
+from calc.sheets.parts.line_cautions import pipe_cautions
+from calc.sheets.parts.line_judge import fast_words, hot_words
+from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -21,6 +24,7 @@ if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
+MOST_WORDS = 25  # of a verdict, a number with its unit as one; our choice
 SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
 RANKS = {
     "over-rating": "harm", "too-hot": "harm", "shut-off-over-rating": "harm",
@@ -34,12 +38,14 @@ RANKS = {
 # What is found, as figures ----------------------------------------------------------------------
 
 
-def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
-    """Everything found, without words, worst first.  relief: a relief valve guards the pipes."""
+def signs(case: Case) -> tuple[Trouble, ...]:
+    """Everything found, without words, worst first."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
-    found += [*_tanks(case), *_shapes(case)]
-    if relief:
+    found += [*_tanks(case), *_shapes(case), *_cautious(case)]
+    if case.supply.source.relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
+    # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
+    found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
     seen, kept = set(), []
     for one in found:
         # equal pumps in parallel and outlets of one kind of pipe are told of once
@@ -51,7 +57,7 @@ def signs(case: Case, relief: bool = False) -> tuple[Trouble, ...]:
 
 
 def _once(case: Case, one: Trouble) -> tuple[str, str]:
-    if one.kind == "too-hot":
+    if one.kind in ("too-hot", "cautious-heat"):
         return one.kind, case.after.network.run(one.row).pipe.kind
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
@@ -89,23 +95,46 @@ def _setting(case: Case) -> Iterator[Trouble]:
 
 
 def _least_flow(case: Case) -> Iterator[Trouble]:
-    """A lasting draw below the pump's least flow: it starts and stops, speed control or not."""
-    source, best = case.supply.source, None
-    if not isinstance(source.pump, DisplacementPump):
-        best = source.pump.best
-    if source.set_pa is None or best is None or case.after.flows[PUMP_PART] <= SEEPING:
-        return
-    least = practice.LEAST_FLOW_SHARE * best.flow
-    rows = zip(case.after.network.outlets, case.supply.outlets, strict=True)
+    """A lasting draw below the pump's least flow, by how often it then starts."""
+    for small, name in small_draws(case):
+        level, _ = small.judged
+        if level:
+            yield Trouble(name, KEY, level, small.draw, small.least_known, "flow")
+
+
+def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
+    """(a lasting draw, the outlet's name), the smallest alone, where speed control holds the
+    pressure: should all else close, the pump starts and stops if it is below its least flow."""
+    source, network = case.supply.source, case.after.network
+    if source.set_pa is None or case.after.flows[PUMP_PART] <= SEEPING:
+        return []
+    if source.set_pa > most_at_pump(case) * (1 + 1e-9):  # it never stops
+        return []
+    rows = zip(network.outlets, case.supply.outlets, strict=True)
     draws = [
         (case.after.draws[outlet.name] / outlet.count, outlet.name)
         for outlet, row in rows
         if outlet.open and practice.OUTLET_BY_KEY[row.kind].lasting
     ]
-    draws = [one for one in draws if SEEPING < one[0] < least * (1 - 1e-9)]
-    if draws:
-        flow, name = min(draws, key=lambda one: one[0])
-        yield Trouble(name, "least-flow", "note", flow, least, "flow")
+    draws = [one for one in draws if one[0] > SEEPING]
+    if not draws:
+        return []
+    draw, name = min(draws, key=lambda one: one[0])
+    air = water.air_pressure(source.altitude_m)
+    return [
+        (
+            SmallDraw(
+                source.pump, draw, None, source.tank_m3, source.set_pa, source.lift_m,
+                case.weight, air, source.pumps,
+            ),
+            name,
+        )
+    ]  # fmt: skip
+
+
+def settled_by_tank(case: Case) -> bool:
+    """Whether a pressure tank would settle what is found of a small draw."""
+    return any(small.least_known is not None for small, _ in small_draws(case))
 
 
 def _tanks(case: Case) -> Iterator[Trouble]:
@@ -125,70 +154,120 @@ def _shapes(case: Case) -> Iterator[Trouble]:
             yield Trouble(name, "section-too-short", "note", row.length_m, rise, "length")
 
 
+def _cautious(case: Case) -> Iterator[Trouble]:
+    """Pipes refused for their heat on the careful side, with cold water in them."""
+    network = case.after.network
+    if network.temperature_k > practice.HOT_FROM + 1e-9:
+        return
+    for link in network.links:
+        if not isinstance(link, Run) or not link.pipe.heat_note:
+            continue
+        if pipes.too_hot(link.pipe, network.heat_k, network.temperature_k):
+            yield Trouble(link.name, "cautious-heat", "note")
+
+
 # In words ---------------------------------------------------------------------------------------
 
 
-def findings(case: Case, reader: Reader, relief: bool = False) -> tuple[Finding, ...]:
+def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found, in words; of equal weight the main outlet's first."""
-    found: Sequence[Trouble] = signs(case, relief)
+    found: Sequence[Trouble] = signs(case)
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
-        Finding(
-            one.level, one.kind, _sentence(case, one, reader), RANKS.get(one.kind, "weak"), one.row
-        )
+        Finding(one.level, one.kind, _sentence(case, one, reader), rank_of(case, one), one.row)
         for one in found
     )
+
+
+def rank_of(case: Case, one: Trouble) -> str:
+    """The rank of a sign's finding."""
+    if one.kind == KEY:
+        return next(small.judged[1] for small, _ in small_draws(case))
+    # a pipe too hot under no pressure cannot burst: only whether it keeps its shape is open
+    if one.kind == "too-hot" and one.level == "care":
+        return "unchecked"
+    return RANKS.get(one.kind, "weak")
 
 
 def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
     if one.kind == "short":
         tap = next(tap for tap in case.taps if tap.name == one.row)
         return _short(case, tap, one, reader)
+    pipe = case.pipe_of(one.row)
+    if one.kind == "too-hot" and pipe is not None:
+        named = "The suction pipe" if one.row == SUCTION else "The pipe"
+        return hot_words(pipe, case.after.network.heat_k, reader, named)
+    if one.kind == "cautious-heat" and pipe is not None:
+        return pipe.heat_note
+    if one.kind == KEY:
+        return _small_draw(case, reader)
+    if one.kind == "fast" and one.value is not None:
+        return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
     if one.value is not None:
         value = reader.show(one.value, one.quantity)
-    if one.limit is not None:
-        limit = reader.show(one.limit, one.quantity)
+        if one.limit is not None:
+            value, limit = reader.apart(one.value, one.limit, one.quantity)
     text = _WORDS[one.kind](case, one, value, limit)
     return text[0].upper() + text[1:]
 
 
+def _small_draw(case: Case, reader: Reader) -> str:
+    (small, name), *_ = small_draws(case)
+    tap = next(tap for tap in case.taps if tap.name == name)
+    draws = f"One of {name} draws" if tap.row.after > 1 else f"{name} alone draws"
+    found = small_draw_finding(small, draws, reader)
+    return found.text if found is not None else ""
+
+
 def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
-    got, needed = reader.show(max(one.value, 0.0), "pressure"), reader.show(one.limit, "pressure")
+    got, needed = reader.apart(max(one.value or 0.0, 0.0), one.limit or 0.0, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
-    told = f"{also_open(case, tap)}pressure at {tap.name} is {got}"
-    told = told[0].upper() + told[1:]
+    told = f"pressure at {tap.name} is {got}"
+    begins = beginnings(case, tap) if blamed(case, tap) else [""]
     if one.level == "care":
-        return f"{told}, little more than the {needed} needed."
+        more = "just what is" if got == needed else f"little more than the {needed}"
+        return _shortest(begins, [f"{told}, {more} needed."])
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
     cause = cause_words(case.cause, case, reader)
-    return f"{told}; {needed} is needed: {cause}."
+    told = f"{told}; {needed} is needed"
+    return _shortest(begins, [f"{told}: {cause}.", f"{told}."])
 
 
-def also_open(case: Case, tap: Tap) -> str:
-    """ "with Wash-house hose open, ": up to two of the others that open."""
+def _shortest(begins: list[str], told: list[str]) -> str:
+    """The first of the ways to begin and to go on, fullest first, that a verdict has room for."""
+    ways = [begin + rest for rest in told for begin in begins]
+    text = next((way for way in ways if len(way.split(" ")) <= MOST_WORDS), ways[-1])
+    return text[0].upper() + text[1:]
+
+
+def beginnings(case: Case, tap: Tap) -> list[str]:
+    """Ways to say what else opens: "with Wash-house hose open, ", by number, or not at all."""
     others = [other.name for other in case.opened if other.name != tap.name]
     if not others:
-        return ""
-    if len(others) > 2:
-        return f"with {others[0]} and {len(others) - 1} more open, "
-    return f"with {' and '.join(others)} open, "
+        return [""]
+    several = f"with {others[0]} and {len(others) - 1} more open, "
+    named = several if len(others) > 2 else f"with {' and '.join(others)} open, "
+    counted = f"with {len(others)} more open, " if others[1:] else "with one more open, "
+    return [named, counted, ""]
+
+
+def blamed(case: Case, tap: Tap) -> bool:
+    """Whether what else opens is why an outlet has too little: not where it had before too."""
+    if tap.before.open:
+        levels = (*LEVELS, "")
+        was = practice.enough(tap.before.pressure_pa, tap.after.wanted_pa, tap.best_pa)
+        return levels.index(was) > levels.index(tap.level)
+    return tap is case.main and case.cause.kind not in HEIGHTS
 
 
 def _fight(case: Case, one: Trouble, value: str, _limit: str) -> str:
     if one.quantity == "flow":
         return f"water runs from {one.other} into {one.row}: fit a check valve in its pipe"
     return f"another source holds more pressure at {one.other} than {one.row} can: water runs back"
-
-
-def _too_hot(case: Case, one: Trouble, value: str, limit: str) -> str:
-    pipe, network = case.after.network.run(one.row).pipe, case.after.network
-    if network.heat_k > (pipes.hottest_k(pipe) or 0.0) + 1e-9:
-        return f"the pipe gets {value}; no rating is known for {pipe.kind_label} above {limit}."
-    return f"{pipe.kind_label} is not made for hot water, and this is {value}."
 
 
 def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
@@ -200,11 +279,16 @@ def _collapse(_case: Case, one: Trouble, value: str, limit: str) -> str:
 
 def _no_water(case: Case, one: Trouble, _value: str, _limit: str) -> str:
     tap = next(tap for tap in case.taps if tap.name == one.row)
-    others = also_open(case, tap)
-    if tap is not case.main or others:
-        return f"{others}no water reaches {one.row}."
-    kind = case.cause.kind
-    why = {"lift": "the pump is too weak for this height", "set": "the set pressure is too low"}
+    begins = beginnings(case, tap) if blamed(case, tap) else [""]
+    if tap is not case.main or begins != [""]:
+        return _shortest(begins, [f"no water reaches {one.row}."])
+    kind, row = case.cause.kind, case.cause.row
+    why = {
+        "lift": "the pump is too weak for this height",
+        "set": "the set pressure is too low",
+        "valve": f"{row} is set too low",
+        "tank": f"{row} is too low",
+    }
     return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
 
 
@@ -216,7 +300,6 @@ def _tank(_case: Case, one: Trouble, value: str, _limit: str) -> str:
 
 _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "fight": lambda *a: _fight(*a) + ".",
-    "too-hot": _too_hot,
     "vacuum-collapse": _collapse,
     "no-water": _no_water,
     "tank-flow": _tank,
@@ -255,14 +338,6 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
         f"the pump runs past the end of its curve, {m}: what it gives there is a guess."
     ),
     "idle": lambda c, o, v, m: "the pump gives nothing: a tank holds more pressure than it does.",
-    "fast": lambda c, o, v, m: (
-        f"water runs at {v} in {the_pipe(c, o.row)}"
-        + (
-            f", too fast for small pipe: keep it below {m}."
-            if o.level == "care"
-            else f". From {m} up, expect noise and water hammer."
-        )
-    ),
     "over-rating": lambda c, o, v, m: (
         f"{the_pipe(c, o.row)} is rated {m} but carries {v} with no flow."
     ),
@@ -276,10 +351,6 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     "set-too-high": lambda c, o, v, m: (
         f"the pump makes {m} at most: it cannot reach its set pressure of {v} and would not stop."
     ),
-    "least-flow": lambda c, o, v, m: (
-        f"one of {o.row} draws {v}, below the pump’s least steady flow of about {m}: with a very "
-        "small tank it starts often."
-    ),
 }
 
 
@@ -291,20 +362,22 @@ def told(case: Case, reader: Reader) -> str:
         return f"Nothing is open: static pressure at the pump is {static}."
     after = reader.show(max(0.0, tap.after.pressure_pa), "pressure")
     flow = reader.show(tap.after.flow_m3s, "flow")
-    others = also_open(case, tap)
-    if not others:
+    begins = beginnings(case, tap)
+    if begins == [""]:
         return f"Every open outlet gets enough: the least, {tap.name}, {after} and {flow}."
-    if tap.before.open and tap.drop > 1.0:
-        before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
+    before = reader.show(max(0.0, tap.before.pressure_pa), "pressure")
+    if tap.before.open and tap.drop > 1.0 and before != after:
         told = f"pressure at {tap.name} drops from {before} to {after}, which is enough"
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
-    return f"{others[0].upper()}{others[1:]}{told}."
+    return _shortest(begins, [f"{told}."])
 
 
 def cautions(case: Case) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    source, found = case.supply.source, []
+    source = case.supply.source
+    laid = (row.pipe for row in case.supply.sections)
+    found = list(pipe_cautions(laid, source.temperature_k))
     if isinstance(source.pump, DisplacementPump):
         found.append(
             "A diaphragm or other displacement pump must never face a closed valve without a "

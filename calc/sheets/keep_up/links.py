@@ -8,39 +8,37 @@ from typing import TYPE_CHECKING, Any
 from calc.page import row_text
 from calc.page.answer import Link
 from calc.page.fields import Number
-from calc.page.state import filled_rows
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.sheets.parts.carry import exact
+from calc.site.supply import SUCTION
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from calc.page.fields import Rows, Sheet
+    from calc.page.fields import Rows
     from calc.page.form import Values
     from calc.sheets.keep_up.case import Case
     from calc.site.supply import OutletRow, SectionRow, Supply
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 TRY = "Try this fix"
+LEAST_FLOW = 1e-6  # m3/s, the least the suction sheet takes
 
 
-def fixed(sheet: Sheet, values: Values, supply: Supply, relief: bool, reader: Reader) -> Link:
-    """The link that opens the sheet with a fix made. relief: it brings a relief valve."""
-    found = texts(sheet, values, supply, reader)
-    if relief:
-        found["relief"] = "yes"
-    return Link(TRY, "keep_up", found)
+def fixed(values: Values, supply: Supply, reader: Reader) -> Link:
+    """The link that opens the sheet with a fix made."""
+    return Link(TRY, "keep_up", texts(values, supply, reader))
 
 
-def links(sheet: Sheet, values: Values, case: Case, reader: Reader) -> Iterator[Link]:
+def links(values: Values, case: Case, reader: Reader) -> Iterator[Link]:
     """Go on with every row, from a blank site, or with another sheet."""
     if values.ask == "few":
-        found = texts(sheet, values, case.supply, reader)
+        found = texts(values, case.supply, reader)
         yield Link("Enter every pipe and outlet", "keep_up", found)
     yield Link("Start from a blank site", "keep_up", _blank(reader))
-    if case.main is not None:
+    if case.after.flows[SUCTION] >= LEAST_FLOW:
         yield Link("Check the suction lift at this flow", "suction", _suction(case, reader))
 
 
@@ -48,7 +46,7 @@ def _suction(case: Case, reader: Reader) -> dict[str, str]:
     source = case.supply.source
     pipe = source.suction_pipe
     return {
-        "flow": exact(sum(case.after.draws.values()), "flow", reader),
+        "flow": exact(case.after.flows[SUCTION], "flow", reader),
         "lift": exact(source.lift_m, "length", reader),
         "length": exact(max(source.suction_length_m, source.lift_m), "length", reader),
         "kind": pipe.kind,
@@ -58,8 +56,8 @@ def _suction(case: Case, reader: Reader) -> dict[str, str]:
     }
 
 
-def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
-    """Every field whose value is not its default, as a link holds it."""
+def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
+    """Every field, whatever the defaults: what a link leaves out the example or a site fills."""
     source, found = supply.source, {"ask": "rows"}
     pump = next((key for key, pump in PUMPS.items() if pump is source.pump), "own")
     found |= {"pump": pump, "drive": values.drive}
@@ -75,18 +73,16 @@ def texts(sheet: Sheet, values: Values, supply: Supply, reader: Reader) -> dict[
         "suctionpipe": f"{source.suction_pipe.kind}/{source.suction_pipe.size}",
         "pumps": str(source.pumps),
         "hottest": exact(source.hottest_k, "temperature", reader),
-        "relief": values.relief,
+        "relief": "yes" if source.relief else "no",
+        "tank": exact(source.tank_m3, "volume", reader),
     }
-    found = {k: v for k, v in found.items() if v != sheet.field(k).default(reader.system)}
     for field, cells in (
         (RUNS, [_section_cells(row) for row in supply.sections]),
         (TAPS, [_outlet_cells(row) for row in supply.outlets]),
         (TANKS, [(row.name, row.level_m) for row in supply.tanks]),
     ):
-        text = _table_text(field, cells, reader)
-        if text != _standard(field.key, reader.system)[0]:
-            found[field.key] = text
-    return found or {"ask": "rows"}
+        found[field.key] = _table_text(field, cells, reader)
+    return found
 
 
 def _section_cells(row: SectionRow) -> tuple[Any, ...]:
@@ -100,7 +96,7 @@ def _outlet_cells(row: OutletRow) -> tuple[Any, ...]:
 
 
 def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -> str:
-    usual = _standard(field.key, reader.system)[1]
+    usual = _standard(field.key, reader.system)
     cells = (
         [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
         for row in table
@@ -109,16 +105,10 @@ def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -
 
 
 @lru_cache
-def _standard(key: str, system: str) -> tuple[str, list[str]]:
-    """(default rows as a link writes them, each column's default) of a table."""
-    field, reader = _TABLES[key], Reader(system)
-    usual = [_as_cell(c, c.default(system), reader) for c in field.columns]
-    rows = filled_rows(field, field.default(system), system)
-    cells = (
-        [_as_cell(c, text, reader) for c, text in zip(field.columns, row, strict=True)]
-        for row in rows
-    )
-    return row_text.encode(_trimmed(row, usual) for row in cells), usual
+def _standard(key: str, system: str) -> list[str]:
+    """Each column's default as a link writes it."""
+    reader = Reader(system)
+    return [_as_cell(c, c.default(system), reader) for c in _TABLES[key].columns]
 
 
 def _trimmed(cells: list[str], usual: list[str]) -> list[str]:

@@ -6,10 +6,14 @@ import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
+from calc import practice
+from calc.page.fields import Number
 from calc.pipe import pipes
+from calc.sheets.keep_up.rows import LIFT_M, RUNS, SET_PA, SUCTION_M, TANKS
 from calc.units import FOOT, PSI
 
 if TYPE_CHECKING:
+    from calc.page.fields import Rows
     from calc.pipe.pipes import Pipe
     from calc.sheets.keep_up.case import Case
     from calc.site.supply import SectionRow, Supply
@@ -23,14 +27,43 @@ LENGTH_STEP = {"metric": 0.1, "us": 0.5 * FOOT}  # m, to which a height is round
 class Option:
     """A change to try.
 
-    text: what to do, without a full stop; relief: a relief valve goes in; case: where it has been
-    solved already.
+    text: what to do, without a full stop; case: where it has been solved already.
     """
 
     text: str
     supply: Supply
-    relief: bool = False
     case: Case | None = None
+
+
+def fits(supply: Supply) -> bool:
+    """Whether the form takes every figure of a supply, so that its link can be opened."""
+    source = supply.source
+    asked = [(source.lift_m, LIFT_M), (source.suction_length_m, SUCTION_M)]
+    if source.set_pa is not None:
+        asked.append((source.set_pa, SET_PA))
+    asked += [(row.length_m, _span(RUNS, "long")) for row in supply.sections]
+    asked += [(row.height_m, _span(RUNS, "up")) for row in supply.sections]
+    asked += [(row.level_m, _span(TANKS, "up")) for row in supply.tanks]
+    return all(low <= value <= high for value, (low, high) in asked)
+
+
+def _span(table: Rows, key: str) -> tuple[float, float]:
+    column = table.column(key)
+    assert isinstance(column, Number)
+    return column.low, column.high
+
+
+def repair(old: Supply, new: Supply) -> bool:
+    """Whether no pipe section went up more sizes than a repair does."""
+    pairs = zip(old.sections, new.sections, strict=False)
+    return all(_sizes_up(one.pipe, other.pipe) <= practice.MOST_SIZES_UP for one, other in pairs)
+
+
+def _sizes_up(old: Pipe, new: Pipe) -> int:
+    if old.kind != new.kind:
+        return 0
+    sizes = [one.size for one in pipes.sizes(old.kind)]
+    return sizes.index(new.size) - sizes.index(old.size)
 
 
 def with_sections(supply: Supply, changed: dict[int, dict[str, Any]]) -> Supply:

@@ -1,10 +1,15 @@
-"""The tables of the keep_up sheet: pipe sections, outlets, tanks; Alder Terrace as the example."""
+"""The tables of the keep_up sheet: pipe sections, outlets, tanks.
+
+Their own default is one pipe to one outlet; on the page the example of ``calc.site.demo`` stands.
+"""
 
 from calc import practice
 from calc.page.fields import Choice, Count, Number, Rows, Text, Unknown
 from calc.sheets.parts.line_rows import EXTRAS
 from calc.sheets.parts.pipe_choice import pipe_options
 
+SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
+SUCTION_M = (0.1, 200.0)  # the same of the suction pipe's length
 NAME = 24  # characters of a name, our choice: it must fit in a table
 PIPES = pipe_options()
 USUAL = Unknown(reason="usual for this kind of outlet")
@@ -22,38 +27,10 @@ RUNS = Rows(
         Count("bends", "Bends", 2, 0, 200, unknown=BENDS),
         Choice("extra", "Filter or valve", EXTRAS, "none"),
     ),
-    metric=(
-        ("pump", "lower fork", "60 m", "5 m", "pe100-sdr11/40"),
-        ("lower fork", "upper fork", "70 m", "11.5 m", "pe100-sdr11/32"),
-        ("upper fork", "wash-house", "25 m", "12 m", "pe100-sdr11/25"),
-        ("upper fork", "cabin 2", "35 m", "12 m", "pe100-sdr11/25"),
-        ("upper fork", "cabin 3", "80 m", "18 m", "pe100-sdr11/25"),
-        ("lower fork", "cabin 1", "20 m", "6 m", "pe100-sdr11/25"),
-        ("lower fork", "goat trough", "50 m", "3 m", "pe100-sdr11/20"),
-        ("lower fork", "herb terraces", "40 m", "9 m", "pe100-sdr11/25", "2", "r15"),
-    ),
-    us=(
-        ("pump", "lower fork", "200 ft", "16 ft", "pvc40/1.25"),
-        ("lower fork", "upper fork", "230 ft", "38 ft", "pvc40/1"),
-        ("upper fork", "wash-house", "80 ft", "39 ft", "pvc40/0.75"),
-        ("upper fork", "cabin 2", "115 ft", "39 ft", "pvc40/0.75"),
-        ("upper fork", "cabin 3", "260 ft", "59 ft", "pvc40/0.75"),
-        ("lower fork", "cabin 1", "65 ft", "20 ft", "pvc40/0.75"),
-        ("lower fork", "goat trough", "165 ft", "10 ft", "pvc40/0.5"),
-        ("lower fork", "herb terraces", "130 ft", "30 ft", "pvc40/0.75", "2", "r15"),
-    ),
+    metric=(("pump", "house"),),
+    us=(("pump", "house"),),
     row="pipe section",
     help="Each begins at the pump or where another ends. Below the pump: a minus sign",
-)
-
-_TAPS = (
-    ("Wash-house shower", "wash-house", "shower", "2", "2"),
-    ("Wash-house hose", "wash-house", "hose", "0", "1"),
-    ("Cabin 1 sink", "cabin 1", "sink", "0", "0"),
-    ("Cabin 2 sink", "cabin 2", "sink", "0", "0"),
-    ("Cabin 3 shower", "cabin 3", "shower", "1", "1"),
-    ("Goat trough", "goat trough", "float", "1", "1"),
-    ("Herb terraces", "herb terraces", "drip", "0", "0"),
 )
 
 TAPS = Rows(
@@ -73,8 +50,8 @@ TAPS = Rows(
             "want", "Needed pressure", "pressure", "", "", 0.0, 20e5, optional=True, unknown=USUAL
         ),
     ),
-    metric=_TAPS,
-    us=_TAPS,
+    metric=(("Shower", "house"),),
+    us=(("Shower", "house"),),
     row="outlet",
     help="Leave the last three empty for what is usual for the kind",
 )

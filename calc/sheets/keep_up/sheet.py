@@ -3,18 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
-from calc.sheets.keep_up.case import solved, supply_of
+from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.drawing import draw
-from calc.sheets.keep_up.fixes import SHORT, tried
+from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.rows import PIPES, RUNS, TANKS, TAPS
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, hottest_pipe, water_temperature
+from calc.sheets.keep_up.rows import PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    pressure_tank,
+    relief_valve,
+    suction_lift,
+    water_temperature,
+)
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
@@ -51,8 +59,7 @@ FIELDS = (
         "pressure",
         "3.5 bar",
         "50 psi",
-        0.1e5,
-        16e5,
+        *SET_PA,
         when=("drive", ("held",)),
     ),
     *own_pump_fields(),
@@ -65,25 +72,14 @@ FIELDS = (
     replace(RUNS, when=ROWS),
     replace(TAPS, when=ROWS),
     replace(TANKS, when=ROWS, group=HILL),
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        9.0,
-        help="Lowest water up to the pump. Water above it: a minus sign",
-        group=SOURCE,
-    ),
+    suction_lift(9.0, SOURCE),
     Number(
         "suctionlong",
         "Suction pipe length",
         "length",
         "7 m",
         "23 ft",
-        0.1,
-        200.0,
+        *SUCTION_M,
         group=SOURCE,
         unknown=SUCTION_LONG,
     ),
@@ -108,38 +104,41 @@ FIELDS = (
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
-    Choice(
-        "relief",
-        "Relief valve at the pump",
-        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
-        "no",
-        group=SOURCE,
-    ),
+    relief_valve(SOURCE),
+    pressure_tank(SOURCE),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
-    case, relief = solved(supply_of(values), values.ask), values.relief == "yes"
-    changes = tried(case, reader, relief)
-    name = case.main.name if case.main else ""
+    case = solved(supply_of(values), values.ask)
+
+    def later() -> dict[str, Any]:
+        changes = tried(case, reader)
+        none = none_words(case, changes, reader)
+        said = (Fix(none),) if none else ()
+        return {
+            "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
+            "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        }
+
     return Answer(
         told=judge.told(case, reader),
-        findings=judge.findings(case, reader, relief),
-        fixes=tuple(
-            Fix(
-                change.text(name, reader),
-                fixed(SHEET, values, change.supply, change.option.relief, reader),
-            )
-            for change in changes
-        ),
+        findings=judge.findings(case, reader),
         cautions=judge.cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
-        tables=tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+        tables=tuple(_tables(case, [])),
+        later=later,
         charts=(show.chart(case, reader),),
         drawings=(draw(case, reader),),
-        links=tuple(links(SHEET, values, case, reader)),
+        links=tuple(links(values, case, reader)),
     )
+
+
+def _fix(change: Change, case: Case, values: Values, reader: Reader) -> Fix:
+    name = case.main.name if case.main else ""
+    link = fixed(values, change.supply, reader) if change.fixes else None
+    return Fix(change.text(name, reader), link)
 
 
 def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:
@@ -154,6 +153,7 @@ SHEET = Sheet(
     "Will it keep up?",
     FIELDS,
     solve,
+    check=check_rows,
     folded=(HILL, SOURCE),
     cautions=(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",

@@ -14,19 +14,18 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 
-def texts(
-    fields: Iterable[Field], values: Values, reader: Reader, **changed: str
-) -> dict[str, str]:
-    """Texts of the fields that differ from their defaults, with some ``changed``.
+def texts(fields: Iterable[Field], values: Values, **changed: str) -> dict[str, str]:
+    """Texts of the fields that show, with some ``changed``.
 
+    All of them, whatever the defaults: what a link leaves out is filled by the example or a site.
     A number keeps the unit it was typed in.  A table of rows is left out: give it in ``changed``.
     """
     found = {}
     for entry in fields:
         if not _shown(entry, values) and entry.key not in changed:
             continue
-        text = changed.get(entry.key, _text(entry, values, reader))
-        if text is not None and text != entry.default(reader.system):
+        text = changed.get(entry.key, _text(entry, values))
+        if text is not None:
             found[entry.key] = text
     return found
 
@@ -38,7 +37,7 @@ def _shown(entry: Field, values: Values) -> bool:
     return values.numbers.get(key) in wanted
 
 
-def _text(entry: Field, values: Values, reader: Reader) -> str | None:
+def _text(entry: Field, values: Values) -> str | None:
     value = values.numbers.get(entry.key)
     if isinstance(entry, Rows):
         return None
@@ -46,9 +45,9 @@ def _text(entry: Field, values: Values, reader: Reader) -> str | None:
         parsed = values.typed.get(entry.key)
         if parsed is not None:
             return f"{parsed.number:.12g} {parsed.unit.symbol}".strip()
-        return UNKNOWN if entry.unknown is not None and not entry.optional else None
+        return "" if entry.optional else UNKNOWN
     if isinstance(entry, Count):
-        return None if value is None else str(value)
+        return UNKNOWN if value is None else str(value)
     return value if isinstance(entry, Choice | Text) else None
 
 

@@ -1,7 +1,7 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
 from calc import practice
-from calc.page.fields import Number, Unknown
+from calc.page.fields import Choice, Number, Unknown
 from calc.units import QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
@@ -10,6 +10,8 @@ USUAL_EXTRA = Unknown("10 %", "10 %", "usual where fittings are not counted")
 CAREFUL_ALTITUDE = Unknown(
     f"{practice.CAREFUL_ALTITUDE:g} m", "5000 ft", "careful: most places lie lower"
 )
+# where air presses against the water's own pressure, thinner air leaves more of it: sea level
+SEA_LEVEL = Unknown("0 m", "0 ft", "careful: higher up there is more to use")
 BURIED = Unknown("20 °C", "68 °F", "usual for buried pipe")
 
 
@@ -126,6 +128,35 @@ def extra_length(group: str = "") -> Number:
     )
 
 
+def relief_valve(group: str = "", when: tuple[str, tuple[str, ...]] | None = None) -> Choice:
+    """Whether a relief valve guards the pipes, should the pump's control fail."""
+    return Choice(
+        "relief",
+        "Relief valve at the pump",
+        (("no", "None, or not known"), ("yes", "Yes, set below the rating of every pipe")),
+        "no",
+        when=when,
+        group=group,
+    )
+
+
+def pressure_tank(group: str = "") -> Number:
+    """The pressure tank at the pump; empty: not known."""
+    return Number(
+        "tank",
+        "Pressure tank (optional)",
+        "volume",
+        "",
+        "",
+        1e-4,
+        10.0,
+        help="Its whole volume, with a pre-charge just below restart",
+        optional=True,
+        group=group,
+        unknown=Unknown(reason="as if blank"),
+    )
+
+
 def pipe_length() -> Number:
     """Of the pipe from the pump to the outlet."""
     return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)
@@ -145,3 +176,32 @@ def usual(value: float, quantity: str, reason: str, digits: int = 2) -> Unknown:
         return f"{float(f'{unit.from_si(value):.{digits}g}'):g} {unit.symbol}"
 
     return Unknown(text("metric"), text("us"), reason)
+
+
+def everything_open(metric: str, us: str, least: float) -> Number:
+    """Flow a line must carry. metric, us: as typed in the example; least: m3/s."""
+    return Number(
+        "flow",
+        "Flow with everything open",
+        "flow",
+        metric,
+        us,
+        least,
+        0.05,
+        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
+    )
+
+
+def suction_lift(most: float, group: str = "") -> Number:
+    """From the lowest water up to the pump. most: m."""
+    return Number(
+        "lift",
+        "Suction lift",
+        "length",
+        "4 m",
+        "13 ft",
+        -50.0,
+        most,
+        help="Lowest water up to the pump. Water above it: a minus sign",
+        group=group,
+    )

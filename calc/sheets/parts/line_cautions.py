@@ -7,7 +7,10 @@ from typing import TYPE_CHECKING
 from calc import practice
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from calc.pipe.line import Line
+    from calc.pipe.pipes import Pipe
 
 HOT = (
     "Hot water scalds. A water heater needs a temperature-and-pressure relief valve, piped to a "
@@ -25,13 +28,19 @@ HOSE = (
 )
 
 
-def hot_cautions(line: Line) -> tuple[str, ...]:
-    """For hot water; none for cold."""
-    return HOT if line.temperature_k > practice.HOT_FROM else ()
+def hot_cautions(temperature_k: float) -> tuple[str, ...]:
+    """For hot water; none for cold. temperature_k: of the water, K."""
+    return HOT if temperature_k > practice.HOT_FROM else ()
+
+
+def pipe_cautions(laid: Iterable[Pipe], temperature_k: float) -> tuple[str, ...]:
+    """For hot water and a hose. laid: pipes under pressure; temperature_k: of the water, K."""
+    hose = HOSE if any(pipe.kind == "hose" for pipe in laid) else ()
+    return (*hot_cautions(temperature_k), *hose)
 
 
 def line_cautions(line: Line) -> tuple[str, ...]:
     """For hot water, a hose, and a pump that pushes uphill."""
-    hose = HOSE if any(one.pipe.kind == "hose" for one in line.sections) else ()
     pumped = CHECK_VALVE if line.start_pa > 0 and line.rise_m > 0 else ()
-    return (*hot_cautions(line), *hose, *pumped)
+    laid = (section.pipe for section in line.sections)
+    return (*pipe_cautions(laid, line.temperature_k), *pumped)

@@ -38,7 +38,8 @@ HOSES = frozenset({"hose", "layflat"})  # not for a line that stays under pressu
 class Change:
     """A line and need after one change, and the sentence that tells of it.
 
-    way: of the changes that go one way ("wider", "pressure") the first that is enough counts.
+    way: of the changes that go one way ("wider", "pressure") the first that is enough counts;
+    does: the same as one of several changes, without what it gives ("": ``text``).
     """
 
     way: str
@@ -46,6 +47,7 @@ class Change:
     line: Line
     need: Need
     name: str = ""  # of the pipe it brings
+    does: str = ""
 
 
 def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[Fix, ...]:
@@ -66,6 +68,12 @@ def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[
         if len(kept) == MOST_FIXES:
             break
     return tuple(kept.values()) or (Fix("No single change we tried is enough."),)
+
+
+def line_changes(line: Line, need: Need, reader: Reader, key: str) -> Iterator[Change]:
+    """What is tried for a finding of a line (by its key), the likely cheapest first."""
+    if key in _CHANGES:
+        yield from _CHANGES[key](line, need, reader)
 
 
 def rights(change: Change, before: tuple[Finding, ...], key: str, reader: Reader) -> bool:
@@ -114,7 +122,8 @@ def _wider(line: Line, need: Need, reader: Reader, at: int | None = None) -> Ite
         changed = line.with_pipe(pipe, worst)
         left = reader.show(changed.left(need.flow_m3s), "pressure")
         where = f" for {the(section).lower()}" if section.name else ""
-        yield Change("wider", f"{pipe.label}{where} leaves {left}.", changed, need)
+        text, does = f"{pipe.label}{where} leaves {left}.", f"Use {pipe.label}{where}."
+        yield Change("wider", text, changed, need, does=does)
     if line.single is None:
         yield from _wider_throughout(line, need, reader)
 
@@ -128,16 +137,18 @@ def _wider_throughout(line: Line, need: Need, reader: Reader) -> Iterator[Change
         changed = replace(line, sections=tuple(sections))
         left = reader.show(changed.left(need.flow_m3s), "pressure")
         sizes = "one size" if up == 1 else f"{up} sizes"
-        yield Change("all", f"Every pipe section {sizes} wider leaves {left}.", changed, need)
+        text = f"Every pipe section {sizes} wider leaves {left}."
+        does = f"Make every pipe section {sizes} wider."
+        yield Change("all", text, changed, need, does=does)
 
 
 def _less_flow(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     flow = round_down(line.largest_flow(need.sure_pa, need.flow_m3s), "flow", reader)
     if flow > LEAST_SHARE * need.flow_m3s:
-        said = (
-            f"Open less at once: with {reader.show(flow, 'flow')} or less, the pressure is enough."
-        )
-        yield Change("flow", said, line, replace(need, flow_m3s=flow))
+        shown = reader.show(flow, "flow")
+        said = f"Open less at once: with {shown} or less, the pressure is enough."
+        does = f"Open less at once: {shown} or less."
+        yield Change("flow", said, line, replace(need, flow_m3s=flow), does=does)
 
 
 def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
@@ -147,12 +158,14 @@ def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     raised = replace(line.with_start(needed), highest_pa=_highest(line, needed))
     cause = "" if _height_allows(line, need) else "The height is the bottleneck, not the pipe. "
     left = reader.show(raised.left(need.flow_m3s), "pressure")
-    start = f"{cause}With {reader.show(needed, 'pressure')} at the start"
-    yield Change("pressure", f"{start} you get {left}.", raised, need)
+    shown = reader.show(needed, "pressure")
+    start, does = f"{cause}With {shown} at the start", f"Raise the pressure at the start to {shown}"
+    yield Change("pressure", f"{start} you get {left}.", raised, need, does=f"{does}.")
     for change in _tougher(raised, need, reader):
         got = reader.show(change.line.left(need.flow_m3s), "pressure")
         said = f"{start} and {change.name} you get {got}."
-        yield replace(change, way="pressure", text=said)
+        also = f"{does} and use {change.name}."
+        yield replace(change, way="pressure", text=said, does=also)
 
 
 def pressure_for(line: Line, need: Need, reader: Reader) -> float | None:
@@ -203,7 +216,8 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
             if len(bad) > 1:
                 where += f" and {len(bad) - 1} more"
             said = f"{pipe.label}{where} is made for this pressure and heat."
-            yield Change("kind", said, changed, need, pipe.label)
+            does = f"Use {pipe.label}{where}."
+            yield Change("kind", said, changed, need, pipe.label, does)
 
 
 def other_kinds(pipe: pipes.Pipe) -> list[str]:
@@ -224,10 +238,13 @@ def _less_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
         return
     lower = replace(line.with_start(needed), highest_pa=None)
     left = reader.show(lower.left(need.flow_m3s), "pressure")
-    said = f"With {reader.show(needed, 'pressure')} at the start you still get {left}."
+    shown = reader.show(needed, "pressure")
+    said = f"With {shown} at the start you still get {left}."
+    does = f"Lower the pressure at the start to {shown}."
     if needed == 0:
         said = f"The drop alone is enough, without a pump: you get {left}."
-    yield Change("pressure", said, lower, need)
+        does = "Leave the pump out: the drop alone is enough."
+    yield Change("pressure", said, lower, need, does=does)
 
 
 def _reduced(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
@@ -241,11 +258,11 @@ def _reduced(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
         if changed.left(need.flow_m3s) < need.sure_pa:
             continue
         left = reader.show(changed.left(need.flow_m3s), "pressure")
-        text = (
+        does = (
             f"Fit a pressure-reducing valve set to {reader.show(held, 'pressure')} before the "
-            f"outlet and a relief valve after it. That leaves {left}."
+            "outlet and a relief valve after it."
         )
-        yield Change("valve", text, changed, need)
+        yield Change("valve", f"{does} That leaves {left}.", changed, need, does=does)
         return
 
 
@@ -279,8 +296,9 @@ def _slower(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     yield from _wider(line, need, reader, speeds.index(max(speeds)))
     flow = 0.999 * need.flow_m3s * practice.SPEED_CARE / max(speeds)
     less = replace(need, flow_m3s=round_down(flow, "flow", reader))
-    said = f"Open less at once: {reader.show(less.flow_m3s, 'flow')} or less is slow enough."
-    yield Change("flow", said, line, less)
+    shown = reader.show(less.flow_m3s, "flow")
+    said = f"Open less at once: {shown} or less is slow enough."
+    yield Change("flow", said, line, less, does=f"Open less at once: {shown} or less.")
 
 
 _CHANGES = {

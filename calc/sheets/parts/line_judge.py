@@ -71,7 +71,7 @@ def _ratings(line: Line, reader: Reader) -> list[Finding]:
 
 
 def _over(line: Line, stress: Stress, reader: Reader) -> Finding:
-    rating, carries = (reader.show(p, "pressure") for p in (stress.rating_pa, stress.pressure_pa))
+    rating, carries = reader.apart(stress.rating_pa, stress.pressure_pa, "pressure")
     warm = stress.rating_pa < stress.section.pipe.rating_pa
     at = f" at {reader.show(line.heat_k, 'temperature')}" if warm else ""
     said = f"{the(stress.section)} is rated {rating}{at} but carries {carries} with no flow."
@@ -84,16 +84,23 @@ def too_hot(line: Line, pipe: pipes.Pipe) -> bool:
 
 
 def _heat(line: Line, reader: Reader) -> list[Finding]:
-    found, seen = [], set()
+    found: list[Finding] = []
+    seen = set()
     for section in line.sections:
-        pipe = section.pipe
-        if pipe.kind in seen or not too_hot(line, pipe):
-            continue
-        seen.add(pipe.kind)
-        found.append(Finding("stop", "too-hot", hot_words(pipe, line.heat_k, reader), "harm",
-                             section.name))  # fmt: skip
-        if pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
-            found.append(Finding("note", "cautious-heat", pipe.heat_note, at=section.name))
+        if section.pipe.kind not in seen:
+            seen.add(section.pipe.kind)
+            found += heat_findings(line, section, reader)
+    return found
+
+
+def heat_findings(line: Line, section: Section, reader: Reader) -> list[Finding]:
+    """What a section's pipe is too hot for, if it is; with what to know of its kind's limit."""
+    if not too_hot(line, section.pipe):
+        return []
+    said = hot_words(section.pipe, line.heat_k, reader, the(section))
+    found = [Finding("stop", "too-hot", said, "harm", section.name)]
+    if section.pipe.heat_note and line.temperature_k <= practice.HOT_FROM + 1e-9:
+        found.append(Finding("note", "cautious-heat", section.pipe.heat_note, at=section.name))
     return found
 
 
@@ -102,17 +109,18 @@ def kind_name(pipe: pipes.Pipe) -> str:
     return pipe.kind_label.partition(" (")[0]
 
 
-def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader) -> str:
-    """That a pipe is too hot, or carries hot water and is not made for it, as a sentence."""
-    show = reader.show
+def hot_words(pipe: pipes.Pipe, heat_k: float, reader: Reader, named: str = "The pipe") -> str:
+    """That a pipe is too hot, or carries hot water and is not made for it, as a sentence.
+
+    heat_k: the hottest it gets, K; named: the pipe as the subject.
+    """
     limit = pipes.hottest_k(pipe) or 0.0
     if heat_k > limit + 1e-9:
-        gets, may = show(heat_k, "temperature"), show(limit, "temperature")
-        return f"The pipe gets {gets}; no rating is known for {kind_name(pipe)} above {may}."
-    asked = (
-        f"{show(practice.HOT_RATED, 'pressure')} at {show(practice.HOT_RATED_AT, 'temperature')}"
-    )
-    return f"{kind_name(pipe)} is not for hot water: codes ask for a rating of {asked}."
+        gets, may = reader.apart(heat_k, limit, "temperature")
+        return f"{named} gets {gets}, and no rating of its kind is known above {may}."
+    asked = reader.show(practice.HOT_RATED, "pressure")
+    at = reader.show(practice.HOT_RATED_AT, "temperature")
+    return f"{named} is not made for hot water: codes ask for a rating of {asked} at {at}."
 
 
 def _no_rating(line: Line, reader: Reader) -> list[Finding]:
@@ -134,28 +142,29 @@ def _no_rating(line: Line, reader: Reader) -> list[Finding]:
 def _outlet(line: Line, reader: Reader) -> list[Finding]:
     if line.most_static <= practice.HIGHEST_AT_OUTLET * (1 + 1e-9):
         return []
-    static, most = (
-        reader.show(p, "pressure") for p in (line.most_static, practice.HIGHEST_AT_OUTLET)
-    )
+    static, most = reader.apart(line.most_static, practice.HIGHEST_AT_OUTLET, "pressure")
     said = f"Static pressure at the outlet is {static}; codes commonly allow {most} at most."
     return [Finding("care", "outlet-over-limit", said, "harm")]
 
 
 def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
-    show = reader.show
     if line.static <= 0 or line.crest(0.0) < -HAIR:
-        reach, top = show(line.reach_m, "head"), show(line.top_m, "head")
+        reach, top = reader.apart(line.reach_m, line.top_m, "head")
         where = "outlet" if line.static <= 0 and line.top_m <= line.rise_m else "highest point"
         if line.reduced:
             said = f"With no flow, no pressure is left at the {where}: the climb uses it all."
+        elif reach == top:
+            said = f"This pressure raises water {reach}, no higher than the {where}: none flows."
         else:
             said = f"This pressure raises water {reach} at most; the {where} is {top} up."
         return [Finding("stop", "no-water", said, "cannot")]
     left = line.left(need.flow_m3s)
     if left < 0 or (left <= 0 < need.works_pa):
-        most = show(line.largest_flow(0.0, need.flow_m3s), "flow")
-        said = f"Friction uses all the pressure; at most {most} will arrive, not "
-        said += f"{show(need.flow_m3s, 'flow')}."
+        arrives = line.largest_flow(0.0, need.flow_m3s)
+        most, asked = reader.apart(arrives, need.flow_m3s, "flow")
+        said = f"Friction uses all the pressure; at most {most} will arrive, not {asked}."
+        if most == asked:
+            said = f"At {asked} friction uses all the pressure: none is left at the outlet."
         return [Finding("stop", "no-water", said, "cannot")]
     return []
 
@@ -182,19 +191,18 @@ def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
     level = practice.enough(left, need.works_pa, need.comfortable_pa)
     if not level:
         return []
-    got, needed = reader.show(left, "pressure"), reader.show(need.works_pa, "pressure")
-    if got == needed:
-        got, needed = (reader.show(p, "pressure", 5) for p in (left, need.works_pa))
+    got, needed = reader.apart(left, need.works_pa, "pressure")
     flowing = f"with {reader.show(need.flow_m3s, 'flow')} flowing"
     if level == "stop" and line.static < need.works_pa:
-        static = reader.show(line.static, "pressure")
+        static, needed = reader.apart(line.static, need.works_pa, "pressure")
         said = f"Even with no flow you get {static} at the outlet; you need {needed}."
     elif level == "stop":
         said = f"You get {got} at the outlet {flowing}; you need {needed}."
     elif level == "care":
-        said = f"You get {got} at the outlet {flowing}, little more than the {needed} you need."
+        more = "just what" if got == needed else f"little more than the {needed}"
+        said = f"You get {got} at the outlet {flowing}, {more} you need."
     else:
-        comfortable = reader.show(need.comfortable_pa, "pressure")
+        got, comfortable = reader.apart(left, need.comfortable_pa, "pressure")
         said = f"{got} at the outlet works; from {comfortable} it is comfortable."
     return [Finding(level, "short", said)]
 
@@ -210,11 +218,16 @@ def speed_finding(speed_ms: float, where: str, reader: Reader, at: str) -> list[
     level = practice.speed_level(speed_ms)
     if not level:
         return []
-    runs = f"Water runs at {reader.show(speed_ms, 'speed')} in {where}"
+    return [Finding(level, "fast", fast_words(speed_ms, level, where, reader), at=at)]
+
+
+def fast_words(speed_ms: float, level: str, where: str, reader: Reader) -> str:
+    """That water runs fast (m/s) in ``where``, as a sentence. level: "care" or "note"."""
+    limit = practice.SPEED_CARE if level == "care" else practice.SPEED_NOTE
+    runs, most = reader.apart(speed_ms, limit, "speed")
+    said = f"Water runs at {runs} in {where}"
     if level == "care":
-        most = reader.show(practice.SPEED_CARE, "speed")
-        said = f"{runs}, too fast for small pipe: keep it below {most}."
-    else:
-        most = reader.show(practice.SPEED_NOTE, "speed")
-        said = f"{runs}. From {most} up, expect noise and water hammer."
-    return [Finding(level, "fast", said, at=at)]
+        kept = "slower" if runs == most else f"below {most}"
+        return f"{said}, too fast for small pipe: keep it {kept}."
+    from_ = "From there" if runs == most else f"From {most}"
+    return f"{said}. {from_} up, expect noise and water hammer."

@@ -80,8 +80,12 @@ def line_of(values: Values, start_pa: float) -> Line:
 
 
 def line_texts(values: Values, reader: Reader) -> dict[str, str]:
-    """What every sheet of one line asks for, as the texts of a link."""
+    """What every sheet of one line asks for, as the texts of a link.
+
+    Without sections of its own a link says so: the page it opens may have some.
+    """
     return {
+        "line": as_text(sections(values.line), reader),
         "flow": exact(values.flow, "flow", reader),
         "length": exact(values.length, "length", reader),
         "climb": exact(values.climb, "length", reader),

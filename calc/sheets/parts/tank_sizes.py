@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from calc.units import DAY, number_text
+from calc.units import DAY, HOUR, number_text
 
 if TYPE_CHECKING:
     from calc.units import Reader
@@ -40,15 +40,35 @@ def at_least(number: float) -> str:
     return f"{math.ceil(number * 10 - 1e-9) / 10:g}"
 
 
-def span(seconds: float) -> str:
-    """A length of time in words, rounded down: "3 days", "1 day", "5.5 hours"."""
-    hours = math.floor(seconds / 3600 * 10 + 1e-6) / 10
+def span(seconds: float, digits: int = 1) -> str:
+    """A length of time in words, rounded down: "3 days", "1 day", "5.5 hours".
+
+    digits: decimals of hours and days.
+    """
+    hours = _down(seconds / HOUR, digits)
     if hours < 1:
         return "less than an hour"
     if hours < 24:
         return "1 hour" if hours == 1 else f"{hours:g} hours"
-    days = math.floor(seconds / DAY * 10 + 1e-6) / 10
+    days = _down(seconds / DAY, digits)
     return "1 day" if days == 1 else f"{days:g} days"
+
+
+def spans_apart(one: float, other: float) -> tuple[str, str]:
+    """Two lengths of time (s) as ``span``, with more decimals where they would read the same.
+
+    >>> spans_apart(2.951 * 86400, 2.99 * 86400), spans_apart(86400, 86400)
+    (('2.95 days', '2.99 days'), ('1 day', '1 day'))
+    """
+    for digits in range(1, 5):
+        shown = span(one, digits), span(other, digits)
+        if shown[0] != shown[1]:
+            return shown
+    return span(one), span(other)
+
+
+def _down(number: float, digits: int) -> float:
+    return math.floor(number * 10**digits + 1e-6) / 10**digits
 
 
 def gap_words(seconds: float) -> str:

@@ -9,7 +9,7 @@ from calc import practice
 from calc.errors import InputError, RangeError
 from calc.pipe import friction, pipes
 from calc.pipe.line import Line, Section
-from calc.sheets.parts.line_judge import Need, breaks_at, too_hot
+from calc.sheets.parts.line_judge import HAIR, Need, breaks_at, too_hot
 from calc.sheets.parts.line_rows import sections
 
 if TYPE_CHECKING:
@@ -18,7 +18,6 @@ if TYPE_CHECKING:
 # a plain line: bends, a valve at each end, a check valve
 COUNTS = {"elbow90": 6, "ball": 2, "spring": 1}
 HOSES = frozenset({"hose", "layflat"})
-METALS = ("copper", "steel")
 HOT, WEAK, SHORT, DRY, FAST, VACUUM = (
     "too hot for this pipe",
     "rating too low",
@@ -51,7 +50,10 @@ class Case:
 
 @dataclass(frozen=True)
 class Trial:
-    """One size throughout the line: its figures in SI, the ``reasons`` against it (none: in)."""
+    """One size throughout the line: its figures in SI, the ``reasons`` against it (none: in).
+
+    close: it is in, but for something borderline that a wider size would be without.
+    """
 
     pipe: pipes.Pipe
     line: Line
@@ -60,11 +62,17 @@ class Trial:
     left: float
     rating: float | None
     reasons: tuple[str, ...]
+    close: bool = False
 
     @property
     def fits(self) -> bool:
         """Whether nothing speaks against it."""
         return not self.reasons
+
+    @property
+    def sure(self) -> bool:
+        """Whether it fits with something to spare."""
+        return not self.reasons and not self.close
 
 
 def case_of(values: Values) -> Case:
@@ -115,7 +123,12 @@ def tried(case: Case, pipe: pipes.Pipe) -> Trial:
         reasons.append(VACUUM)
     if speed > case.fastest * (1 + 1e-9):  # a limit typed in another unit is still met
         reasons.append(FAST)
-    return Trial(pipe, line, speed, line.loss(flow), left, rating, tuple(reasons))
+    close = (
+        practice.enough(left, case.need.works_pa, 0.0) == "care"
+        or practice.speed_level(speed) == "care"
+        or line.crest(flow) < -HAIR
+    )
+    return Trial(pipe, line, speed, line.loss(flow), left, rating, tuple(reasons), close)
 
 
 def trials(case: Case) -> tuple[Trial, ...]:
@@ -123,37 +136,22 @@ def trials(case: Case) -> tuple[Trial, ...]:
     return tuple(tried(case, pipe) for pipe in pipes.sizes(case.kind))
 
 
-def smallest(tries: tuple[Trial, ...]) -> Trial | None:
-    """The narrowest size that fits; None if none does."""
-    return next((trial for trial in tries if trial.fits), None)
-
-
-def others(kind: str) -> list[str]:
-    """The other kinds; hoses are left out: not for a line that stays under pressure."""
-    return [other for other in pipes.KINDS if other not in {kind, *HOSES}]
-
-
-def most_alike(kind: str, found: list[Trial]) -> Trial:
-    """The narrowest of some trials: metric for a metric kind, inch for inch, plastic before metal,
-    where there are any."""
-    inch = _by_the_inch(pipes.sizes(kind)[0])
-
-    def order(trial: Trial) -> tuple[bool, bool, float]:
-        pipe = trial.pipe
-        return _by_the_inch(pipe) != inch, pipe.kind.startswith(METALS), pipe.inside_m
-
-    return min(found, key=order)
-
-
-def _by_the_inch(pipe: pipes.Pipe) -> bool:
-    return pipe.name.endswith(" in")
+def smallest(case: Case, tries: tuple[Trial, ...]) -> Trial | None:
+    """The narrowest size that fits and is not borderline, unless that is far too wide; None if
+    none fits."""
+    fits = [trial for trial in tries if trial.fits]
+    sure = next((trial for trial in fits if trial.sure), None)
+    if sure is not None and not far_too_wide(case, tries, sure):
+        return sure
+    return fits[0] if fits else None
 
 
 def nearest(case: Case, tries: tuple[Trial, ...]) -> Trial:
     """The size to show where none fits: strength and heat apart the first that would, else
     ``modest``."""
-    apart = (t for t in tries if set(t.reasons) <= {HOT, WEAK})
-    return next(apart, None) or modest(case, tries)
+    apart = [t for t in tries if set(t.reasons) <= {HOT, WEAK}]
+    apart.sort(key=lambda trial: trial.close)  # those with something to spare first
+    return next(iter(apart), None) or modest(case, tries)
 
 
 def modest(case: Case, tries: tuple[Trial, ...]) -> Trial:

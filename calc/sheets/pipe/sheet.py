@@ -8,6 +8,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Count, Field, Number, Sheet
 from calc.pipe import friction
 from calc.sheets.parts.fields import (
+    everything_open,
     highest_point,
     hottest_pipe,
     lowest_point,
@@ -16,7 +17,7 @@ from calc.sheets.parts.fields import (
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import kind_field
 from calc.sheets.pipe import case as sizing
-from calc.sheets.pipe import judge, show
+from calc.sheets.pipe import fixes, judge, picture, show
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -25,16 +26,7 @@ if TYPE_CHECKING:
 FITTINGS, LIMITS, WAY = "Fittings", "Water and limits", "Dips, crests and pipe sections"
 
 FIELDS: tuple[Field, ...] = (
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "15 L/min",
-        "4 gpm",
-        1e-6,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("15 L/min", "4 gpm", 1e-6),
     Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.5, 20e3),
     Number(
         "climb",
@@ -107,20 +99,20 @@ def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, every size tried, the smallest that works."""
     case = sizing.case_of(values)
     tries = sizing.trials(case)
-    chosen = sizing.smallest(tries)
+    chosen = sizing.smallest(case, tries)
     shown = chosen or sizing.nearest(case, tries)
-    found = judge.findings(case, tries, chosen, reader)
     line = case.line if case.counted else shown.line
     return Answer(
         told=judge.told(case, chosen, reader),
-        findings=found,
-        fixes=judge.fixes(case, tries, chosen, found, values, reader),
+        findings=judge.findings(case, tries, chosen, reader),
+        fixes=fixes.fixes(case, values, reader),
         sizing=not case.counted,
         figures=show.figures(case, line, chosen, shown),
         steps=show.steps(case, line, shown),
         tables=show.tables(case, tries, chosen),
         charts=(show.chart(case, tries, shown),),
         links=judge.links(case, shown, values, reader),
+        drawings=(picture.draw(case, tries, chosen, shown, reader),),
         cautions=show.cautions(line, case.need.flow_m3s),
     )
 

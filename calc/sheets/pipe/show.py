@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 POINTS = 20  # of each line of the chart
 HW_COLD, HW_WARM = 277.15, 298.15  # K, 4-25 degC, where Hazen-Williams' C holds; common practice
 RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
-FITS = "suitable"
+FITS, CLOSE = "suitable", "borderline"
 
 
 def figures(case: Case, line: Line, chosen: Trial | None, shown: Trial) -> tuple[Figure, ...]:
@@ -113,7 +113,7 @@ def _every_size(case: Case, tries: tuple[Trial, ...], chosen: Trial | None) -> T
 
 def _size_row(trial: Trial) -> Cells:
     left = trial.left if trial.left >= 0 else None
-    remark = ", ".join(trial.reasons) or FITS
+    remark = ", ".join(trial.reasons) or (CLOSE if trial.close else FITS)
     return (
         trial.pipe.name,
         trial.pipe.inside_m,
@@ -184,7 +184,7 @@ def _line(line: Line, flows: tuple[float, ...]) -> tuple[tuple[float, ...], tupl
 
 def cautions(line: Line, flow: float) -> tuple[str, ...]:
     """What belongs to these numbers but never counts."""
-    found = list(hot_cautions(line))
+    found = list(hot_cautions(line.temperature_k))
     section = line.sections[line.worst(flow)]
     speed, bore = line.speed_in(section, flow), section.pipe.inside_m
     re = friction.reynolds(speed, bore, line.viscosity)

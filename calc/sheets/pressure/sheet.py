@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet
-from calc.sheets.parts.fields import altitude, water_temperature
+from calc.sheets.parts.fields import SEA_LEVEL, altitude, water_temperature
+from calc.sheets.parts.tries import Form
 from calc.sheets.pressure import judge, show
 from calc.sheets.pressure.case import read
+from calc.sheets.pressure.drawing import draw
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -43,10 +46,13 @@ FIELDS = (
     ),
     Number("wanted", "Needed pressure at the outlet", "pressure", "1.4 bar", "20 psi", 0.0, 100e5),
     water_temperature(373.15, "Water and altitude"),
-    altitude(
-        5000.0,
-        group="Water and altitude",
-        help="Sets the air pressure, for absolute pressures.",
+    replace(
+        altitude(
+            5000.0,
+            group="Water and altitude",
+            help="Sets the air pressure, for absolute pressures.",
+        ),
+        unknown=SEA_LEVEL,
     ),
 )
 
@@ -54,14 +60,22 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The answer to a form.  Raises InputError for what cannot be worked with."""
     state = read(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(read(changed, reader), reader),
+        lambda changed: judge.changes(read(changed, reader), reader),
+    )
     return Answer(
         told=judge.told(state, values, reader),
         findings=tuple(judge.findings(state, reader)),
-        fixes=tuple(judge.fixes(state, reader)),
+        fixes=form.fixes(),
         figures=show.figures(state),
         steps=show.steps(state, values),
         tables=(show.every_unit(state), show.profile(state, reader)),
         charts=(show.chart(state, reader),),
+        drawings=(draw(state, reader),),
         links=judge.links(state, reader),
         cautions=("This is with no flow. Running water loses more, to friction.",),
     )

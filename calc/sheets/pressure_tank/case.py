@@ -77,13 +77,14 @@ def case(values: Values, reader: Reader) -> Case:
 def _check(values: Values, charge: float, usual: float, high: float, reader: Reader) -> None:
     cut_in = reader.show(values.cutin, "pressure")
     if high <= values.cutin:
-        key = "set" if values.control == "speed" else "cutout"
-        raise InputError(f"This must be above {cut_in}, where the pump starts.", name=key)
+        key, label = (
+            ("set", "Set pressure") if values.control == "speed" else ("cutout", "Cut-out pressure")
+        )
+        raise InputError(f"{label} must be above {cut_in}, where the pump starts", name=key)
     if charge > values.cutin:
         usual_text = reader.show(usual, "pressure")
         raise InputError(
-            f"The pre-charge must not be above {cut_in}, where the pump starts. Usual: "
-            f"{usual_text}.",
+            f"Pre-charge must be {cut_in} or less, where the pump starts. Usual: {usual_text}",
             name="precharge",
         )
 

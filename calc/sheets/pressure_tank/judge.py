@@ -6,9 +6,12 @@ from typing import TYPE_CHECKING
 
 from calc import practice, storage
 from calc.page.answer import Link
-from calc.page.findings import Finding, Fix, unchecked
+from calc.page.findings import Finding, unchecked
+from calc.sheets.parts.carry import exact
+from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import gap_words, round_up
-from calc.units import HOUR, number_text
+from calc.sheets.parts.tries import Change
+from calc.units import GALLON_US, HOUR, LITRE, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -20,6 +23,13 @@ if TYPE_CHECKING:
 FEW_MORE = 1.5  # times the starts allowed, up to which it is borderline; our choice
 LOW_CHARGE = 0.6  # of the cut-in pressure, below which the pre-charge is low; our choice
 LARGEST = 10.0  # m3, largest pressure tank the form takes; our choice
+STOPS = 0.95  # of the pump's flow, the most that lets it fill the tank in good time; our choice
+COMMON = {  # m3, sizes tanks are sold in; common practice, no source
+    "metric": tuple(v * LITRE for v in (8, 18, 24, 35, 60, 80, 100, 150, 200, 300, 450)),
+    "us": tuple(v * GALLON_US for v in (2, 5, 9, 14, 20, 32, 44, 62, 86, 119)),
+}
+LEAKS, NEVER_STOPS = frozenset({"leaks"}), frozenset({"never-stops"})
+CYCLES = LEAKS | {"no-tank", "starts", "least-flow"}  # what a larger drawdown puts right
 
 
 def starts_now(values: Values, drawdown_m3: float) -> float:
@@ -33,13 +43,19 @@ def told(values: Values, case: Case, reader: Reader) -> str:
     """What the tank gives, and how often the pump then starts."""
     gives = reader.show(case.gives, "volume") if case.gives else ""
     if not case.speed:
-        worst, allowed = number_text(case.worst * HOUR), f"{values.starts * HOUR:.3g}"
+        worst, allowed = _an_hour(case.worst, values.starts)
         return f"Drawdown is {gives}: {worst} starts an hour at most, {allowed} allowed."
     if not case.gives:
         return "Speed control holds the pressure without a pressure tank while enough is drawn."
     if values.leak <= 0:
         return f"Drawdown is {gives}, and with no leak nothing starts the pump but an open outlet."
     return f"Drawdown is {gives}: leaks start the pump every {gap_words(1 / case.leaks)}."
+
+
+def _an_hour(rate: float, allowed: float) -> tuple[str, str]:
+    """Starts (1/s) and those allowed as numbers an hour; told apart where they are not the same."""
+    starts, most = numbers_apart(rate * HOUR, allowed * HOUR)
+    return starts, most.rstrip("0").rstrip(".") if "." in most else most
 
 
 def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
@@ -50,7 +66,7 @@ def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         text = f"The pre-charge is low: at {better} the same tank gives more."
         yield Finding("note", "low-charge", text)
     if case.gives and case.high > practice.TANK_RATING:
-        high, usual = (reader.show(p, "pressure") for p in (case.high, practice.TANK_RATING))
+        high, usual = reader.apart(case.high, practice.TANK_RATING, "pressure")
         text = f"The tank must be rated for more than {high}; many small ones stop at {usual}."
         yield Finding("care", "rating", text, "harm")
 
@@ -62,10 +78,10 @@ def _of_switch(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         return
     allowed = values.starts * (1 + 1e-9)
     if case.worst > allowed:
+        worst, most = _an_hour(case.worst, values.starts)
         text = (
-            f"The pump starts {number_text(case.worst * HOUR)} times an hour at most; "
-            f"{values.starts * HOUR:.3g} are allowed. Its drawdown is "
-            f"{reader.show(case.gives, 'volume')}."
+            f"The pump starts {worst} times an hour at most; {most} are allowed. The tank's "
+            f"drawdown is {reader.show(case.gives, 'volume')}."
         )
         level = "care" if case.worst <= FEW_MORE * allowed else "stop"
         yield Finding(level, "starts", text)
@@ -88,10 +104,8 @@ def _of_speed(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         text = "Without a pressure tank every drip starts the pump."
         yield Finding("care", "leaks", text)
     elif case.leaks > values.starts * (1 + 1e-9):
-        text = (
-            f"Leaks alone start the pump {number_text(case.leaks * HOUR)} times an hour; "
-            f"{values.starts * HOUR:.3g} are allowed."
-        )
+        often, most = _an_hour(case.leaks, values.starts)
+        text = f"Leaks alone start the pump {often} times an hour; {most} are allowed."
         yield Finding("care", "leaks", text)
     if values.smallest is None or values.smallest <= 0:
         return
@@ -106,54 +120,119 @@ def _of_speed(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
 
 
 def _cycling(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
-    draw, least = (reader.show(q, "flow") for q in (values.smallest, values.least))
+    draw, least = reader.apart(values.smallest, values.least, "flow")
     if not case.gives:
         text = f"At {draw} the pump cycles without a pause: its least flow is {least}."
         yield Finding("stop", "least-flow", text)
         return
     rate = storage.starts_rate(case.gives, values.least, values.smallest)
     if rate > values.starts * (1 + 1e-9):
+        often, most = _an_hour(rate, values.starts)
         text = (
-            f"At {draw} the pump starts {number_text(rate * HOUR)} times an hour, since its least "
-            f"flow is {least}; {values.starts * HOUR:.3g} are allowed."
+            f"At {draw} the pump starts {often} times an hour, since its least flow is {least}; "
+            f"{most} are allowed."
         )
         yield Finding("care" if rate <= FEW_MORE * values.starts else "stop", "least-flow", text)
 
 
-def fixes(values: Values, case: Case, reader: Reader) -> Iterator[Fix]:
-    """A tank that is large enough, and what else helps."""
-    needed = case.asked
-    if not case.gives or values.tank < needed * (1 - 1e-9):
-        if 0 < needed <= LARGEST:
-            yield Fix(f"A pressure tank of {reader.show(needed, 'volume')} is enough.")
-        elif needed > LARGEST:
-            yield Fix("No single pressure tank is large enough: use several, side by side.")
-    if case.speed:
-        if case.gives and case.leaks > values.starts * (1 + 1e-9):
-            yield Fix("Repair the leak.")
+def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """What to try: the charge first, then a tank, a slower draw, other pressures, control."""
+    yield from _charged(values, case, reader)
+    yield from _larger(values, case, reader)
+    if case.leaks > values.starts:
+        yield Change("Repair the leak.", LEAKS, {"leak": exact(0.0, "flow", reader)})
+    yield from _gentler_draw(values, reader)
+    yield from _lower(values, case, reader)
+    if not case.speed:
+        yield from _controlled(values, case, reader)
+
+
+def _charged(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """Another pre-charge, where the tank that is there is then enough."""
+    if not case.gives or case.charge >= case.usual_charge:
         return
-    if not case.gives or case.worst > values.starts * (1 + 1e-9):
-        yield Fix("Or use a pump with speed control.")
-    if case.gives and case.worst > values.starts * (1 + 1e-9):
-        yield Fix("First check the pre-charge, pump off and tank empty: lost air looks the same.")
+    charge = round_down(case.usual_charge, "pressure", reader)
+    text = (
+        f"Set the pre-charge to {reader.show(charge, 'pressure')}: the same tank then gives more."
+    )
+    yield Change(text, CYCLES, {"precharge": exact(charge, "pressure", reader)})
 
 
-def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
-    """What to look after once a year, and what the tank must carry."""
+def _larger(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """A pressure tank that is large enough."""
+    size = max(case.asked, COMMON[reader.system][0])
+    if size > LARGEST:
+        text = "No single pressure tank is large enough: use several, side by side."
+        left = (one for one in findings(values, case, reader) if one.key not in CYCLES)
+        yield Change(text, CYCLES, left=tuple(one for one in left if one.level != "note"))
+    elif not case.gives or values.tank < size:
+        text = f"Fit a pressure tank of {reader.show(size, 'volume')}."
+        yield Change(text, CYCLES, {"has": "tank", "tank": exact(size, "volume", reader)})
+
+
+def _gentler_draw(values: Values, reader: Reader) -> Iterator[Change]:
+    """Less drawn than the pump gives; a pump that goes down to what is drawn."""
+    if values.draw is not None:
+        draw = round_down(values.pump * STOPS, "flow", reader)
+        text = f"Draw {reader.show(draw, 'flow')} or less at once, so that the pump can stop."
+        yield Change(text, NEVER_STOPS, {"draw": exact(draw, "flow", reader)})
+        pump = round_up(values.draw / STOPS, "flow", reader)
+        text = f"Use a pump that gives {reader.show(pump, 'flow')}."
+        yield Change(text, NEVER_STOPS, {"pump": exact(pump, "flow", reader)})
+    if values.smallest and values.least:
+        least = round_down(values.smallest, "flow", reader)
+        text = f"Use a pump whose least flow is {reader.show(least, 'flow')}."
+        yield Change(text, frozenset({"least-flow"}), {"least": exact(least, "flow", reader)})
+
+
+def _lower(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """A rating that small tanks have, or a tank with another."""
+    rating = frozenset({"rating"})
+    high = round_down(practice.TANK_RATING, "pressure", reader)
+    key, name = ("set", "set") if case.speed else ("cutout", "cut-out")
+    text = f"Lower the {name} pressure to {reader.show(high, 'pressure')}"
+    changed = {key: exact(high, "pressure", reader)}
+    if values.cutin > LOW_CHARGE * high:
+        low = round_down(LOW_CHARGE * high, "pressure", reader)
+        text += f" and the cut-in pressure to {reader.show(low, 'pressure')}"
+        changed |= {"cutin": exact(low, "pressure", reader), "precharge": ""}
+    yield Change(f"{text}.", rating, changed)
+    text = f"Use a tank rated for more than {reader.show(case.high, 'pressure')}."
+    left = (one for one in findings(values, case, reader) if one.key not in rating)
+    yield Change(text, rating, left=tuple(one for one in left if one.level != "note"))
+
+
+def _controlled(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """Speed control, with the tank that its leaks ask for; it makes no pump give more."""
+    if values.draw >= values.pump:
+        return
+    held, keys = {"control": "speed", "set": exact(case.high, "pressure", reader)}, CYCLES
+    if case.gives:
+        yield Change("Use a pump with speed control: this tank is then enough.", keys, held)
+    size = COMMON[reader.system][0]
+    text = f"Use a pump with speed control and a pressure tank of {reader.show(size, 'volume')}."
+    yield Change(text, keys, held | {"has": "tank", "tank": exact(size, "volume", reader)})
+
+
+def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:
+    """What to look after once a year, what the tank must carry, and what looks like too small."""
     if not case.gives:
         return ()
-    return (
+    found = [
         "Check the pre-charge once a year, pump off and tank empty. The tank must be rated for "
         f"more than {reader.show(case.high, 'pressure')}; a relief valve opens between that and "
         "the weakest part's rating.",
-    )
+    ]
+    if max(case.worst, case.leaks) > values.starts * (1 + 1e-9):
+        found.append("A tank that has lost its air starts the pump as often: check that first.")
+    return tuple(found)
 
 
 def links(values: Values, reader: Reader) -> tuple[Link, ...]:
     """Where to go on from a pressure tank."""
-    asked = {"pressure": reader.typed(values.cutin, "pressure")}
+    asked = {"pressure": exact(values.cutin, "pressure", reader)}
     if values.draw:
-        asked["flow"] = reader.typed(values.draw, "flow")
+        asked["flow"] = exact(values.draw, "flow", reader)
     return (
         Link("At the cut-in pressure: will it reach?", "reach", asked),
         Link("Water for days without the pump: a storage tank", "tank", {}),

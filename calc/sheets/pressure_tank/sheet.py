@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.parts.fields import altitude
-from calc.sheets.pressure_tank import judge, show
+from calc.sheets.parts.fields import SEA_LEVEL, altitude
+from calc.sheets.parts.tries import Form
+from calc.sheets.pressure_tank import judge, picture, show
 from calc.sheets.pressure_tank.case import Case, case
 from calc.units import HOUR
 
@@ -46,7 +48,7 @@ FIELDS = (
     Number("leak", "Leaks and drips", "flow", "0.05 L/min", "0.013 gpm", 0.0, 0.01,
            help="A dripping tap loses about this", when=("control", ("speed",)), group=MORE,
            unknown=Unknown("0.05 L/min", "0.013 gpm", "usual for a dripping tap")),
-    altitude(5000.0, group=MORE),
+    replace(altitude(5000.0, group=MORE), unknown=SEA_LEVEL),
     Number("smallest", "Smallest steady draw (optional)", "flow", "", "", 0.0, 0.05,
            help="Such as one drip zone", optional=True, when=("control", ("speed",)), group=MORE),
     Number("least", "Least flow of the pump (optional)", "flow", "", "", 1e-7, 0.05,
@@ -58,13 +60,21 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The answer to a form.  Raises InputError for what cannot be worked with."""
     found = case(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(changed, case(changed, reader), reader),
+        lambda changed: judge.changes(changed, case(changed, reader), reader),
+    )
     parts = _with_speed_control if found.speed else _with_switch
     return Answer(
         told=judge.told(values, found, reader),
         findings=tuple(judge.findings(values, found, reader)),
-        fixes=tuple(judge.fixes(values, found, reader)),
-        cautions=judge.cautions(found, reader),
+        fixes=form.fixes(),
+        cautions=judge.cautions(values, found, reader),
         links=judge.links(values, reader),
+        drawings=picture.draw(values, found, reader),
         **parts(values, found, reader),
     )
 

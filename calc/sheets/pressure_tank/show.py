@@ -9,18 +9,13 @@ from calc import practice, storage
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.sheets.parts.tank_sizes import gap_words
 from calc.sheets.pressure_tank.case import CUP
-from calc.sheets.pressure_tank.judge import starts_now
-from calc.units import GALLON_US, LITRE
+from calc.sheets.pressure_tank.judge import COMMON, starts_now
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.sheets.pressure_tank.case import Case
     from calc.units import Reader
 
-COMMON = {  # m3, sizes tanks are sold in; common practice, no source
-    "metric": tuple(v * LITRE for v in (8, 18, 24, 35, 60, 80, 100, 150, 200, 300, 450)),
-    "us": tuple(v * GALLON_US for v in (2, 5, 9, 14, 20, 32, 44, 62, 86, 119)),
-}
 SMALL = 7  # of the common sizes are shown for standby
 PER_SECOND = "The formula gives starts a second; times 3600 an hour."
 

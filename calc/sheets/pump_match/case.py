@@ -7,22 +7,23 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from calc import practice, storage, suction
+from calc import practice, suction
 from calc.errors import InputError, RangeError
 from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
-from calc.pump.laws import GRADES, Grade, electrical_power, least_flow, restart_head
+from calc.pump.laws import GRADES, Grade, electrical_power, restart_head
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
+from calc.sheets.parts.small_draw import SmallDraw, least_of
 
 if TYPE_CHECKING:
     from calc.page.form import Values
 
 SAFE = 0.005  # share: half of the last of three figures, so that a figure as printed is enough
 SLACK = 1e-9  # share, or m: a limit typed in another unit is still met
-MOST_SET = 20e5  # Pa, to which a tank at the pump is worked out
+MOST_SET = 20e5  # Pa, the highest set pressure that the form takes
 FURTHEST_UP = 4500.0  # m above sea level, to which the sheet is meant
 
 
@@ -90,7 +91,8 @@ class Case:
     line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
     pressure advised; guard: of a displacement pump, a key of ``GUARDS``; counted: the line was
     given section by section; motor, controller: efficiencies; sensed_m: height above the pump at
-    which its control reads the pressure, m, friction up to there left out.
+    which its control reads the pressure, m, friction up to there left out; relief: a centrifugal
+    pump's line has a relief valve.
     """
 
     pump: Pump
@@ -105,6 +107,7 @@ class Case:
     steady: Draw = Draw()
     counted: bool = False
     sensed_m: float = 0.0
+    relief: bool = False
 
     def as_set(self, pressure_pa: float) -> float:
         """A pressure at the pump as its control reads it, Pa."""
@@ -131,6 +134,11 @@ class Case:
     @property
     def displaces(self) -> bool:
         return isinstance(self.pump, DisplacementPump)
+
+    @property
+    def relieved(self) -> bool:
+        """Whether a relief valve guards the pipe, should the control fail."""
+        return self.guard in ("both", "relief") if self.displaces else self.relief
 
     # What the system needs ------------------------------------------------------------------
 
@@ -234,7 +242,7 @@ class Case:
         power = 0.0 if stands else self.power(flow, speed)
         return State(flow, head, speed, start, left, power, held, stands)
 
-    @property
+    @cached_property
     def running(self) -> State | None:
         """``State`` at the full flow."""
         return self.state(self.flow)
@@ -279,32 +287,28 @@ class Case:
     @property
     def least(self) -> float | None:
         """Least flow to leave the pump running at, m3/s: as given, else by practice."""
-        if self.steady.least is not None:
-            return self.steady.least
-        best = self.pump.best
-        return None if best is None or self.displaces else least_flow(best.flow)
+        return least_of(self.pump, self.steady.least)
 
     @property
     def restart(self) -> float:
         """Pressure at which the control starts the pump again, Pa."""
         return restart_head(self.set_pressure / self.weight) * self.weight
 
-    def drawdown(self) -> float | None:
-        """Water the small tank gives between set pressure and restart, m3; None without one."""
-        if self.steady.tank is None or not 0 < self.set_pressure <= MOST_SET:
+    @property
+    def small(self) -> SmallDraw | None:
+        """The smallest steady draw from the pump; None where none is asked about."""
+        if self.steady.draw is None:
             return None
-        charge = max(0.0, self.restart - practice.PRECHARGE_GAP)
-        air = self.intake.place.air_pa
-        return storage.drawdown(self.steady.tank, charge, self.restart, self.set_pressure, air)
-
-    def refills_at(self) -> float:
-        """The most the pump gives while it fills that tank, m3/s: at full speed and restart."""
-        if self.held_head(0.0) >= self.pump.shut_off_head:
-            return self.pump.largest_flow
-        head = self.restart / self.weight + self.intake.lift
-        if head <= self.pump.least_head:
-            return self.pump.largest_flow
-        return self.pump.flow_at(min(head, self.pump.shut_off_head))
+        return SmallDraw(
+            self.pump,
+            self.steady.draw,
+            self.steady.least,
+            self.steady.tank,
+            self.set_pressure,
+            self.intake.lift,
+            self.weight,
+            self.intake.place.air_pa,
+        )
 
 
 GUARDS = (
@@ -332,4 +336,5 @@ def case_of(values: Values) -> Case:
         steady=Draw(values.draw, values.least, values.tank),
         counted=bool(values.line),
         sensed_m=sensed,
+        relief=values.relief == "yes",
     )

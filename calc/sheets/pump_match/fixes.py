@@ -1,7 +1,8 @@
-"""What puts a pump and its line right, each change worked out anew; and where to go on."""
+"""What puts a pump and its line right, each change judged anew as the whole sheet judges."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -9,18 +10,20 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError
 from calc.page.answer import Link
-from calc.page.findings import Fix, ranked
+from calc.page.findings import Fix
 from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
 from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
-from calc.sheets.parts.line_fixes import line_fixes
+from calc.sheets.parts.fix_search import MOST_FIXES, Search, Tried
+from calc.sheets.parts.line_fixes import line_changes, round_down
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
+from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
-from calc.sheets.pump_match.judge import findings, tank_for
+from calc.sheets.pump_match.judge import findings
 
 if TYPE_CHECKING:
     from calc.page.fields import Field
@@ -29,355 +32,316 @@ if TYPE_CHECKING:
     from calc.sheets.parts.line_fixes import Change
     from calc.units import Reader
 
-MOST_FIXES = 3  # more is a list, not advice; our choice
-WEAK = frozenset({"short", "no-water", "pump-most", "runs-on", "grade", "past-curve"})
+    Way = Callable[[Case, Reader, str], Iterator[Tried[Case]]]
+
 SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
-RUNS_LEVEL = 3.0  # m of suction pipe beyond the lift, where nothing is known; our choice
+WEAK = frozenset({"short", "no-water", "pump-most", "runs-on", "grade", "past-curve"})
+# what half the flow in each of two pumps can put right
+FLOW = frozenset({"short", "no-water", "pump-most", "grade", "npsh", "npsh-margin", "past-curve"})
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
+LEAST_LIFT = -50.0  # m, the least suction lift that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
-LEAST_TANK = 1e-4  # m3, the least tank that the form takes
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
+TRY = "Try this fix"
+NONE = "No change we tried is enough."
 
 
-class Fixer:
-    """Tries changes of one case. key: of the finding that a change is for."""
-
-    def __init__(
-        self,
-        case: Case,
-        found: tuple[Finding, ...],
-        fields: tuple[Field, ...],
-        values: Values,
-        reader: Reader,
-    ) -> None:
-        self.case, self.found, self.reader = case, found, reader
-        self._fields, self._values = fields, values
-        self.key = next((one.key for one in ranked(found) if one.level != "note"), "")
-
-    def works(self, case: Case) -> bool:
-        """Whether a changed case has nothing of the finding left and nothing newly wrong."""
-        bad = {one.key for one in findings(case, self.reader) if one.level != "note"}
-        before = {one.key for one in self.found if one.level != "note"}
-        alike = next((group for group in (WEAK, SUCTION) if self.key in group), {self.key})
-        return not bad & alike and bad <= before
-
-    def link(self, **changed: str) -> Link:
-        """The sheet with a change made."""
-        if self.case.counted and "line" not in changed:
-            changed["line"] = as_text(self.case.line.sections, self.reader)
-        words = texts(self._fields, self._values, self.reader, **changed)
-        return Link("Try this fix", "pump_match", words)
-
-    def fixes(self) -> tuple[Fix, ...]:
-        """The likely best first; none where nothing is wrong or only unknown."""
-        ways: tuple[Callable[[], Iterator[Fix]], ...] = {
-            "shut-off-over-rating": (self._relief,),
-            "least-flow": (self._tank,),
-            "displacement-relief": (self._guard,),
-        }.get(self.key, ())
-        if self.key in WEAK:
-            ways = (self._set, self._pipe, self._pump, self._two, self._less, self._look_for)
-        elif self.key in SUCTION:
-            ways = (self._suction, self._lower)
-        elif not ways:
-            ways = (self._line,)
-        kept: list[Fix] = []
-        for way in ways:
-            if len(kept) < MOST_FIXES and (way != self._look_for or not kept):
-                kept += way()
-        worst = next((one for one in ranked(self.found) if one.level != "note"), None)
-        if not kept and worst is not None and worst.rank != "unchecked":
-            kept.append(Fix("No single change we tried is enough."))
-        return tuple(kept[:MOST_FIXES])
-
-    # Too little -----------------------------------------------------------------------------
-
-    def _set(self) -> Iterator[Fix]:
-        case, show = self.case, self.reader.show
-        if case.given_set is None:
-            return
-        case = replace(case, given_set=max(case.advised, LEAST_SET))
-        at_control = case.as_set(case.set_pressure)
-        if not self.works(case) or not LEAST_SET <= at_control <= MOST_SET:
-            return
-        pressure = show(at_control, "pressure")
-        left = show(case.running.left, "pressure")
-        cause = "The set pressure is the bottleneck: set" if self.key != "runs-on" else "Set"
-        where = "sensor" if case.sensed_m else "pump"
-        yield Fix(
-            f"{cause} {pressure} at the {where}. That leaves {left} at the outlet.",
-            self.link(set=exact(at_control, "pressure", self.reader)),
-        )
-
-    def _height_allows(self) -> bool:
-        """Whether still water could leave enough, so that a wider pipe might help."""
-        return self.case.pump.shut_off_head > self.case.system(0.0, self.case.need.sure_pa)
-
-    def _pipe(self) -> Iterator[Fix]:
-        if self.key == "past-curve" or not self._height_allows():
-            return
-        line = self.case.line
-        worst = line.worst(self.case.flow)
-        section = line.sections[worst]
-        for pipe in larger_pipes(section.pipe, practice.MOST_SIZES_UP):
-            case = replace(self.case, line=line.with_pipe(pipe, worst))
-            if self.works(case):
-                where = f" for {the(section).lower()}" if section.name else ""
-                left = self.reader.show(case.running.left, "pressure")
-                yield Fix(
-                    f"{pipe.label}{where} leaves {left} at the outlet.", self._with_line(case)
-                )
-                return
-
-    def _with_line(self, case: Case, **changed: str) -> Link | None:
-        """A link with another line; None where the form has no words for it."""
-        try:
-            if case.counted or case.line.sections[0].reducer is not None:
-                changed["line"] = as_text(case.line.sections, self.reader)
-            elif case.line.single.pipe.kind in pipes.KINDS:
-                pipe = case.line.single.pipe
-                changed |= {"kind": pipe.kind, pipe.kind: pipe.size}
-        except InputError:
-            return None
-        return self.link(**changed)
-
-    def _pump(self) -> Iterator[Fix]:
-        for key, pump in PUMPS.items():
-            case = replace(self.case, pump=pump, given_set=None)
-            if pump is self.case.pump or case.displaces or not self.works(case):
-                continue
-            name = f"{pump.name[0].lower()}{pump.name[1:]}"
-            yield Fix(f"A pump like the {name} is enough.", self.link(pump=key, set=""))
-            return
-
-    def _two(self) -> Iterator[Fix]:
-        case = self.case
-        half, pump = case.flow / 2, case.pump
-        if case.displaces or half > pump.largest_flow or self.key in ("runs-on", "past-curve"):
-            return
-        enough = pump.head_at(half) >= case.system(case.flow, case.need.sure_pa)
-        needs = case.npsh_required(half, 1.0)
-        margin = practice.NPSH_MARGIN
-        drawn = needs is None or case.intake.available(case.flow) >= needs + margin
-        if enough and drawn and (case.available is None or case.available < case.needed):
-            yield Fix("Two such pumps side by side, each with its own check valve, are enough.")
-
-    def _less(self) -> Iterator[Fix]:
-        case, pump = self.case, self.case.pump
-        if self.key == "past-curve" or not self._height_allows():
-            return
-        duty = sets.duty(pump, lambda flow: case.system(flow, case.need.sure_pa))
-        flow = duty.flow * (1 - 2 * SAFE)
-        if not practice.LEAST_FLOW_KEPT * case.flow <= flow < case.flow:
-            return
-        lost = case.intake.lost(flow)
-        fewer = replace(
-            case,
-            need=replace(case.need, flow_m3s=flow),
-            intake=replace(case.intake, flow=flow, loss_m=lost),
-            given_set=None,
-        )
-        if self.works(fewer):
-            typed = self.reader.typed
-            shown = self.reader.show(flow, "flow")
-            changed = {"flow": typed(flow, "flow"), "suction": typed(lost, "head"), "set": ""}
-            yield Fix(f"Open less at once: {shown} or less.", self.link(**changed))
-
-    def _look_for(self) -> Iterator[Fix]:
-        case, show = self.case, self.reader.show
-        head = case.system(case.flow, case.need.sure_pa)
-        if head == float("inf"):
-            yield Fix(
-                "A pressure-reducing valve on the way holds less than you need: set it higher."
-            )
-            return
-        text = f"Look for a pump that gives {show(case.flow, 'flow')} at {show(head, 'head')}."
-        if not self._height_allows() and self.key != "past-curve":
-            most = show(max(case.pump.shut_off_head - case.intake.lift, 0.0), "head")
-            text = f"Height is the bottleneck: this pump raises water {most} at most. {text}"
-        yield Fix(text)
-
-    # The suction side -----------------------------------------------------------------------
-
-    def _missing(self) -> float:
-        """NPSH that is missing for need and margin together, m."""
-        case, state = self.case, self.case.running
-        needs = None if state is None else case.npsh_required(state.flow, state.speed)
-        return (needs or 0.0) + practice.NPSH_MARGIN - case.intake.available(case.flow)
-
-    def _suction(self) -> Iterator[Fix]:
-        intake = self.case.intake
-        loss = (intake.loss_m - self._missing()) * (1 - SAFE)
-        if not LEAST_OF_LOSS * intake.loss_m < loss < intake.loss_m:
-            return
-        if self.works(replace(self.case, intake=replace(intake, loss_m=loss))):
-            shown = self.reader.show(loss, "head")
-            yield Fix(
-                f"A wider suction pipe, which loses {shown} at most.",
-                self.link(suction=self.reader.typed(loss, "head")),
-            )
-
-    def _lower(self) -> Iterator[Fix]:
-        intake, show = self.case.intake, self.reader.show
-        target = min(intake.lift - max(self._missing(), 0.0), intake.usual_lift)
-        lift = intake.lift - (intake.lift - target) * (1 + SAFE) - LAST_DIGIT
-        if lift < -50.0 or not self.works(replace(self.case, intake=replace(intake, lift=lift))):
-            return
-        where = (
-            f"{show(lift, 'length')} above the water at most"
-            if lift >= 0
-            else f"with the water {show(-lift, 'length')} above it"
-        )
-        yield Fix(
-            f"Place the pump {show(intake.lift - lift, 'length')} lower, {where}.",
-            self.link(lift=self.reader.typed(lift, "length")),
-        )
-
-    # The control ----------------------------------------------------------------------------
-
-    def _relief(self) -> Iterator[Fix]:
-        rated = [s.rating_pa for s in self.case.failed.stresses() if s.over and s.rating_pa]
-        least = self.reader.show(min(rated), "pressure")
-        yield Fix(f"Fit a relief valve that keeps every point of the pipe below {least}.")
-
-    def _tank(self) -> Iterator[Fix]:
-        if self.case.steady.draw is None or self.case.least is None:
-            return
-        tank = max(tank_for(self.case) * (1 + SAFE), LEAST_TANK)
-        tank = round_up(tank, "volume", self.reader)
-        steady = replace(self.case.steady, tank=tank)
-        if tank <= 10.0 and self.works(replace(self.case, steady=steady)):
-            yield Fix(
-                f"Fit a pressure tank of {self.reader.show(tank, 'volume')} or more at the pump.",
-                self.link(tank=self.reader.typed(tank, "volume")),
-            )
-
-    def _guard(self) -> Iterator[Fix]:
-        yield Fix("Fit a pressure switch or bypass, and a relief valve.", self.link(guard="both"))
-
-    # The line -------------------------------------------------------------------------------
-
-    def _line(self) -> Iterator[Fix]:
-        """What the line's own fixes come to with this pump."""
-        state = self.case.running or self.case.state(0.0)
-        line, tried = self.case.line_at(state), {}
-
-        def linked(change: Change) -> Link | None:
-            tried[change.text] = case = self._changed(change)
-            changed = {}
-            if case.flow != self.case.flow:
-                changed["flow"] = exact(case.flow, "flow", self.reader)
-            if case.intake.flow != self.case.intake.flow:
-                changed["suction"] = exact(case.intake.loss_m, "head", self.reader)
-            at_control = case.as_set(case.given_set or 0.0)
-            if case.given_set is not None and LEAST_SET <= at_control <= MOST_SET:
-                changed["set"] = exact(at_control, "pressure", self.reader)
-            if change.line.heat_k != line.heat_k:
-                changed["hottest"] = ""
-            return self._with_line(case, **changed)
-
-        need = replace(self.case.need, flow_m3s=state.flow)
-        for fix in line_fixes(line, need, self.reader, linked):
-            if fix.text in tried and self.works(tried[fix.text]):
-                yield fix
-
-    def _changed(self, change: Change) -> Case:
-        """The case with a line's change made, at the set pressure that goes with it."""
-        case, line = self.case, change.line
-        flow = change.need.flow_m3s
-        bare = replace(line, start_pa=0.0, highest_pa=None)
-        if case.running is None:  # tried with everything closed
-            return replace(case, line=bare)
-        held = case.running is not None and case.running.held and case.set_pressure >= LEAST_SET
-        given = case.set_pressure if held else case.given_set  # the one the change was tried at
-        if change.way == "pressure":
-            given = max(line.start_pa, LEAST_SET)
-        intake = replace(case.intake, flow=flow, loss_m=case.intake.lost(flow))
-        return replace(case, line=bare, need=change.need, given_set=given, intake=intake)
+def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader) -> tuple[Fix, ...]:
+    """``Fix``es of everything wrong, each reaching Works or saying what it leaves; where there
+    is none, what to look for."""
+    search: Search[Case] = Search(
+        judged=lambda one: findings(one, reader),
+        changes=lambda one, key: _changes(one, key, reader),
+        linked=lambda one: _linked(case, one, lambda **new: texts(fields, values, **new), reader),
+        gives=lambda one: _gives(one, reader),
+        fixable=_fixable,
+    )
+    wrong = {one.key for one in search.wrong(case)}
+    if not wrong:
+        return ()
+    found = search.fixes(case)
+    found += tuple(_two(case, wrong))
+    if not search.enough:
+        found += tuple(_look_for(case, wrong, reader))
+    return found[:MOST_FIXES] or (Fix(NONE),)
 
 
-# Cautions and links -------------------------------------------------------------------------
+def _fixable(case: Case, one: Finding) -> bool:
+    return one.key == SMALL_DRAW and case.small is not None and case.small.least_known is not None
 
 
-def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
-    """Standing advice that belongs to these numbers."""
-    found = []
-    if case.displaces:
-        found.append(
-            "A displacement pump must never face a closed valve without a pressure switch or "
-            "bypass and a relief valve."
-        )
-    elif case.set_pressure > 0 and case.holds:
-        found.append(
-            "With everything closed the pump stops and a check valve holds the pressure; a "
-            f"control commonly starts it again near {reader.show(case.restart, 'pressure')}."
-        )
-    if case.least is not None and case.steady.draw is None:
-        found.append(
-            f"Below about {reader.show(case.least, 'flow')} the pump cannot run on: a smaller "
-            "steady draw, such as one drip zone, starts and stops it again and again. Enter your "
-            "smallest to see how often."
-        )
-    if case.shut_off_pa > 0 and not case.displaces:
-        most = reader.show(max(s.pressure_pa for s in case.failed.stresses()), "pressure")
-        found.append(
-            f"If the control fails, the pipe carries up to {most}: fit a relief valve where that "
-            "is more than any part is rated for."
-        )
-    return tuple(found)
+def _gives(case: Case, reader: Reader) -> str:
+    state = case.running
+    return f"That leaves {reader.show(state.left, 'pressure')} at the outlet." if state else ""
 
 
-def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
-    """Where to go on, with every number that the other sheet asks for too."""
-    line = _line_texts(case, values, reader)
-    asked = {"flow": exact(case.flow, "flow", reader), "wanted": _typed(case.need.works_pa, reader)}
-    set_at = {"pressure": _typed(max(case.set_pressure, 0.0), reader)}
-    crest = exact(values.highest, "length", reader)
-    found = []
-    fits = case.set_pressure <= 20e5 and abs(values.climb) <= 200.0
-    if fits:
-        most = case.pump.largest_flow if case.duty is None else case.duty.flow
-        given = {"use": "own", "most": reader.typed(max(most, 1e-7), "flow"), "highest": crest}
-        given |= {"extra": exact(values.extra, "percent", reader)}
-        found.append(Link("What this leaves at the outlet", "reach", line | asked | set_at | given))
-    if fits and values.length >= 0.5 and values.kind in pipes.KINDS:
-        sizes = {key: text for key, text in line.items() if key not in pipes.KINDS}
-        texts_ = sizes | asked | set_at | {"crest": crest}
-        found.append(Link("Every pipe size for this line", "pipe", texts_))
-    found.append(Link("Check the suction lift", "suction", _suction_texts(case, reader)))
-    return (*found, Link("Count the flow from showers, hoses and people", "demand", {}))
+def _changes(case: Case, key: str, reader: Reader) -> Iterator[Tried[Case]]:
+    """What is tried for a finding, the likely best first."""
+    ways: tuple[Way, ...] = {
+        "shut-off-over-rating": (_relief,),
+        SMALL_DRAW: (_tank,),
+        "displacement-relief": (_guard,),
+    }.get(key, ())
+    if key in WEAK:
+        ways = (_set, _pipe, _pump, _less)
+    elif key in SUCTION:
+        ways = (_suction, _lower)
+    for way in ways or (_line,):
+        yield from way(case, reader, key)
 
 
-def _typed(pressure: float, reader: Reader) -> str:
-    return exact(pressure, "pressure", reader)
+# Too little --------------------------------------------------------------------------------------
 
 
-def _line_texts(case: Case, values: Values, reader: Reader) -> dict[str, str]:
-    found = {
-        key: exact(values.numbers[key], "length", reader) for key in ("length", "climb", "lowest")
+def _at_advised(case: Case, reader: Reader) -> Case | None:
+    """The case at the set pressure worked out for it, as printed; None where the form takes none
+    such."""
+    at_control = round_up(max(case.as_set(case.advised), LEAST_SET), "pressure", reader)
+    if at_control > MOST_SET:
+        return None
+    return replace(case, given_set=at_control + case.weight * case.sensed_m)
+
+
+def _shown_set(case: Case, reader: Reader) -> str:
+    return reader.show(case.as_set(case.given_set or 0.0), "pressure")
+
+
+def _set(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
+    after = _at_advised(case, reader) if case.given_set is not None else None
+    if after is None:
+        return
+    cause = "The set pressure is the bottleneck: set" if key != "runs-on" else "Set"
+    where = "sensor" if case.sensed_m else "pump"
+    does = f"{_shown_set(after, reader)} at the {where}."
+    gives = _gives(after, reader)
+    yield Tried("pressure", f"{cause} {does} {gives}".strip(), after, f"Set {does}")
+
+
+def _height_allows(case: Case) -> bool:
+    """Whether still water could leave enough, so that a wider pipe might help."""
+    return case.pump.shut_off_head > case.system(0.0, case.need.sure_pa)
+
+
+def _pipe(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
+    if key == "past-curve" or not _height_allows(case):
+        return
+    worst = case.line.worst(case.flow)
+    section = case.line.sections[worst]
+    where = f" for {the(section).lower()}" if section.name else ""
+    for pipe in larger_pipes(section.pipe, practice.MOST_SIZES_UP):
+        after = replace(case, line=case.line.with_pipe(pipe, worst))
+        if after.running is not None:
+            left = reader.show(after.running.left, "pressure")
+            text = f"{pipe.label}{where} leaves {left} at the outlet."
+            yield Tried("wider", text, after, f"Use {pipe.label}{where}.")
+
+
+def _pump(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    """The invented pumps, as it is set and set as each then takes."""
+    for pump in PUMPS.values():
+        after = replace(case, pump=pump)
+        if pump is case.pump or after.displaces:
+            continue
+        name = f"a pump like the {pump.name[0].lower()}{pump.name[1:]}"
+        yield Tried("pump", f"{_begun(name)} is enough.", after, f"Use {name}.")
+        other = _at_advised(after, reader) if case.given_set is not None else None
+        if other is not None:
+            name += f", set to {_shown_set(other, reader)}"
+            yield Tried("pump", f"{_begun(name)}, is enough.", other, f"Use {name}.")
+
+
+def _begun(words: str) -> str:
+    return words[0].upper() + words[1:]
+
+
+def _less(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
+    if key == "past-curve" or not _height_allows(case):
+        return
+    duty = sets.duty(case.pump, lambda flow: case.system(flow, case.need.sure_pa))
+    flow = round_down(duty.flow * (1 - 2 * SAFE), "flow", reader)
+    if not practice.LEAST_FLOW_KEPT * case.flow <= flow < case.flow:
+        return
+    intake = replace(case.intake, flow=flow, loss_m=case.intake.lost(flow))
+    fewer = replace(case, need=replace(case.need, flow_m3s=flow), intake=intake)
+    shown = reader.show(flow, "flow")
+    yield Tried("flow", f"Open less at once: {shown} or less.", fewer)
+    other = _at_advised(fewer, reader) if case.given_set is not None else None
+    if other is not None:
+        text = f"Open less at once, {shown} or less, and set {_shown_set(other, reader)}."
+        yield Tried("flow", text, other)
+
+
+def _two(case: Case, wrong: set[str]) -> Iterator[Fix]:
+    """Two pumps in parallel, which the form has no words for."""
+    half, pump = case.flow / 2, case.pump
+    if not wrong <= FLOW or case.displaces:
+        return
+    low = case.given_set is not None and case.given_set < (case.least_set or math.inf)
+    if half > pump.largest_flow or low:
+        return
+    enough = pump.head_at(half) >= case.system(case.flow, case.need.sure_pa)
+    needs = case.npsh_required(half, 1.0)
+    margin = practice.NPSH_MARGIN
+    drawn = needs is None or case.intake.available(case.flow) >= needs + margin
+    best = pump.best
+    far = best is not None and half > practice.PREFERRED_FLOW[1] * best.flow
+    if enough and drawn and not far and (case.available is None or case.available < case.needed):
+        yield Fix("Two such pumps side by side, each with its own check valve, are enough.")
+
+
+def _look_for(case: Case, wrong: set[str], reader: Reader) -> Iterator[Fix]:
+    """What a pump must give, where none of ours does."""
+    if not wrong & WEAK:
+        return
+    head = case.system(case.flow, case.need.sure_pa)
+    if head == math.inf:
+        yield Fix("A pressure-reducing valve on the way holds less than you need: set it higher.")
+        return
+    text = f"Look for a pump that gives {reader.show(case.flow, 'flow')} at "
+    text += f"{reader.show(head, 'head')}."
+    if not _height_allows(case) and wrong & WEAK != {"past-curve"}:
+        most = reader.show(max(case.pump.shut_off_head - case.intake.lift, 0.0), "head")
+        text = f"Height is the bottleneck: this pump raises water {most} at most. {text}"
+    yield Fix(text)
+
+
+# The suction side --------------------------------------------------------------------------------
+
+
+def _missing(case: Case) -> float:
+    """NPSH that is missing for need and margin together, m."""
+    state = case.running
+    needs = None if state is None else case.npsh_required(state.flow, state.speed)
+    return (needs or 0.0) + practice.NPSH_MARGIN - case.intake.available(case.flow)
+
+
+def _suction(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    intake = case.intake
+    loss = round_down((intake.loss_m - _missing(case)) * (1 - SAFE), "head", reader)
+    if LEAST_OF_LOSS * intake.loss_m < loss < intake.loss_m:
+        shown = reader.show(loss, "head")
+        after = replace(case, intake=replace(intake, loss_m=loss))
+        text = f"A wider suction pipe, which loses {shown} at most."
+        yield Tried("suction", text, after, f"Lay a wider suction pipe, which loses {shown}.")
+
+
+def _lower(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    intake, show = case.intake, reader.show
+    target = min(intake.lift - max(_missing(case), 0.0), intake.usual_lift)
+    lift = intake.lift - (intake.lift - target) * (1 + SAFE) - LAST_DIGIT
+    if not LEAST_LIFT <= lift < intake.lift:
+        return
+    where = (
+        f"{show(lift, 'length')} above the water at most"
+        if lift >= 0
+        else f"with the water {show(-lift, 'length')} above it"
+    )
+    text = f"Place the pump {show(intake.lift - lift, 'length')} lower, {where}."
+    yield Tried("lower", text, replace(case, intake=replace(intake, lift=lift)))
+
+
+# The control -------------------------------------------------------------------------------------
+
+
+def _relief(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    rated = [s.rating_pa for s in case.failed.stresses() if s.over and s.rating_pa]
+    if not rated:
+        return
+    least = reader.show(round_down(min(rated), "pressure", reader), "pressure")
+    text = f"Fit a relief valve that keeps every point of the pipe below {least}."
+    fitted = {"guard": "both"} if case.displaces else {"relief": True}
+    yield Tried("relief", text, replace(case, **fitted))
+
+
+def _tank(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    small = case.small
+    needed = small.tank_needed if small and small.least_known else None
+    if needed is None:
+        return
+    tank = round_up(needed, "volume", reader)
+    after = replace(case, steady=replace(case.steady, tank=tank))
+    shown = reader.show(tank, "volume")
+    yield Tried("tank", f"Fit a pressure tank of {shown} or more at the pump.", after)
+
+
+def _guard(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    text = "Fit a pressure switch or bypass, and a relief valve."
+    yield Tried("relief", text, replace(case, guard="both"))
+
+
+# The line ----------------------------------------------------------------------------------------
+
+
+def _line(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
+    """What the line's own changes come to with this pump."""
+    state = case.running or case.state(0.0)
+    if state is None:
+        return
+    need = replace(case.need, flow_m3s=state.flow)
+    for change in line_changes(case.line_at(state), need, reader, key):
+        yield Tried(change.way, change.text, _changed(case, change), change.does)
+
+
+def _changed(case: Case, change: Change) -> Case:
+    """The case with a line's change made, at the set pressure that goes with it."""
+    flow = change.need.flow_m3s
+    bare = replace(change.line, start_pa=0.0, highest_pa=None)
+    if case.running is None:  # tried with everything closed
+        return replace(case, line=bare)
+    held = case.running.held and case.set_pressure >= LEAST_SET
+    given = case.set_pressure if held else case.given_set  # the one the change was tried at
+    if change.way == "pressure":
+        given = max(change.line.start_pa, LEAST_SET)
+    intake = replace(case.intake, flow=flow, loss_m=case.intake.lost(flow))
+    return replace(case, line=bare, need=change.need, given_set=given, intake=intake)
+
+
+# The link ----------------------------------------------------------------------------------------
+
+
+def _linked(
+    case: Case, after: Case, written: Callable[..., dict[str, str]], reader: Reader
+) -> Link | None:
+    """The sheet with changes made; None where the form has no words for them.
+
+    written: the texts of the form, with some changed.
+    """
+    changed = {key: text for key, (was, text) in _figures(case, after, reader).items() if was}
+    at_control = after.as_set(after.given_set or 0.0)
+    set_now = "set" in changed and after.given_set is not None
+    if set_now and not LEAST_SET <= at_control <= MOST_SET:
+        return None
+    try:
+        changed |= _line_texts(case, after, reader)
+    except InputError:
+        return None
+    return Link(TRY, "pump_match", written(**changed))
+
+
+def _figures(case: Case, after: Case, reader: Reader) -> dict[str, tuple[bool, str]]:
+    """{field: (whether it changed, its text now)}, the line apart."""
+    at_control = None if after.given_set is None else after.as_set(after.given_set)
+    pump = next((key for key, one in PUMPS.items() if one is after.pump), "own")
+    old, new = case.intake, after.intake
+    return {
+        "pump": (after.pump is not case.pump, pump),
+        "set": (after.given_set != case.given_set, exact(at_control, "pressure", reader)),
+        "flow": (after.flow != case.flow, exact(after.flow, "flow", reader)),
+        "suction": (new.loss_m != old.loss_m, exact(new.loss_m, "head", reader)),
+        "lift": (new.lift != old.lift, exact(new.lift, "length", reader)),
+        "tank": (after.steady != case.steady, exact(after.steady.tank, "volume", reader)),
+        "guard": (after.guard != case.guard, after.guard),
+        "relief": (after.relief != case.relief, "yes" if after.relief else "no"),
+        "hottest": (after.line.heat_k != case.line.heat_k, ""),
     }
-    found |= {"water": exact(values.water, "temperature", reader), "kind": values.kind}
-    if values.hottest is not None:
-        found["hottest"] = exact(values.hottest, "temperature", reader)
-    if values.kind in pipes.KINDS:
-        found[values.kind] = values.numbers[values.kind]
-    else:
-        found |= {"bore": exact(values.bore, "diameter", reader), "inside": values.inside}
-    if case.counted:
-        found["line"] = as_text(case.line.sections, reader)
-    return found
 
 
-def _suction_texts(case: Case, reader: Reader) -> dict[str, str]:
-    """Lift, flow and place; a pipe long enough for the lift, and what the pump needs."""
-    intake, state = case.intake, case.running
-    found = {
-        "flow": exact(case.flow, "flow", reader),
-        "lift": exact(intake.lift, "length", reader),
-        "length": exact(max(intake.lift, 0.0) + RUNS_LEVEL, "length", reader),
-        "water": exact(intake.temperature, "temperature", reader),
-        "altitude": exact(intake.altitude, "length", reader),
-    }
-    needs = None if state is None or state.stands else case.npsh_required(state.flow, state.speed)
-    found["npsh"] = "?" if needs is None or needs > 20.0 else reader.typed(needs, "head")
-    return found
+def _line_texts(case: Case, after: Case, reader: Reader) -> dict[str, str]:
+    """The texts of the pipe.  Raises InputError for one that the form has no words for."""
+    sections, single = after.line.sections, after.line.single
+    if case.counted or single is None or single.reducer is not None:
+        return {"line": as_text(sections, reader)}
+    pipe = single.pipe
+    if sections == case.line.sections or pipe.kind not in pipes.KINDS:
+        return {"line": ""}
+    return {"line": "", "kind": pipe.kind, pipe.kind: pipe.size}

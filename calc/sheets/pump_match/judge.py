@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import practice, storage
+from calc import practice
 from calc.page.findings import Finding, unchecked
 from calc.pump.sets import weakest_head
 from calc.sheets.parts.line_judge import line_findings, the
-from calc.sheets.pump_match.case import SAFE, SLACK, Case, State
-from calc.units import HOUR
+from calc.sheets.parts.small_draw import small_draw_finding
+from calc.sheets.pump_match.case import SLACK, Case, State
 
 if TYPE_CHECKING:
     from calc.units import Reader
@@ -52,10 +52,8 @@ def _line(case: Case, state: State | None, reader: Reader) -> list[Finding]:
     still = case.state(0.0)
     found = line_findings(case.line_at(still), replace(case.need, flow_m3s=0.0), reader)
     most, flow = case.pump.largest_flow, case.flow
-    text = (
-        f"The pump's table ends at {reader.show(most, 'flow')}; you ask for "
-        f"{reader.show(flow, 'flow')}."
-    )
+    ends, asked = reader.apart(most, flow, "flow")
+    text = f"The pump's table ends at {ends}; you ask for {asked}."
     short = Finding("stop", "pump-most", text, "cannot")
     return [short, *(one for one in found if one.key in STANDING)]
 
@@ -65,13 +63,14 @@ def _line(case: Case, state: State | None, reader: Reader) -> list[Finding]:
 
 def _set(case: Case, reader: Reader) -> Iterator[Finding]:
     if case.runs_on:
-        pressure = reader.show(case.as_set(case.set_pressure), "pressure")
-        most = reader.show(max(case.as_set(case.shut_off_pa), 0.0), "pressure")
+        pressure, most = reader.apart(
+            case.as_set(case.set_pressure), max(case.as_set(case.shut_off_pa), 0.0), "pressure"
+        )
         yield Finding(
             "stop",
             "runs-on",
             f"The pump never reaches its set pressure of {pressure}: it makes {most} at most, and "
-            "would run on against a closed valve and overheat.",
+            "would run on against a closed valve.",
             "harm",
         )
 
@@ -81,8 +80,12 @@ def _failed(case: Case, reader: Reader) -> Iterator[Finding]:
     over = [s for s in case.failed.stresses() if s.over and not s.hot]
     if not over:
         return
-    worst = max(over, key=lambda s: s.pressure_pa / s.rating_pa)
-    most, rated = (reader.show(p, "pressure") for p in (worst.pressure_pa, worst.rating_pa))
+    worst = max(over, key=lambda s: s.pressure_pa / (s.rating_pa or 1.0))
+    most, rated = reader.apart(worst.pressure_pa, worst.rating_pa or 0.0, "pressure")
+    if case.relieved:
+        text = f"The relief valve must keep {the(worst.section).lower()} below its rating, {rated}."
+        yield Finding("note", "relief-setting", text, at=worst.section.name)
+        return
     more = " or more" if case.displaces else ""
     yield Finding(
         "care",
@@ -130,48 +133,10 @@ def _displacement(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def _small_draw(case: Case, reader: Reader) -> Iterator[Finding]:
     """Below its least flow the control stops and starts the pump again and again."""
-    least, draw = case.least, case.steady.draw
-    if draw is None or not case.holds or (case.displaces and case.steady.least is None):
-        return
-    asked = reader.show(draw, "flow")
-    if least is None:
-        yield unchecked(
-            "least-flow",
-            "The least flow of this pump is not known: it must be "
-            f"{asked} or less, or the control starts and stops it again and again.",
-        )
-    elif draw < least * (1 - SLACK):
-        yield _starts(case, asked, reader.show(least, "flow"), reader)
-
-
-def _starts(case: Case, asked: str, least: str, reader: Reader) -> Finding:
-    below = f"A steady draw of {asked} is below the pump's least flow of {least}"
-    rate = starts_an_hour(case)
-    allowed = practice.STARTS_AN_HOUR
-    if rate is None:
-        tank = tank_for(case) * (1 + SAFE)
-        without = f" without a pressure tank of {reader.show(tank, 'volume')} or more"
-        text = f"{below}: it starts again and again{without if tank else ''}."
-        return Finding("care", "least-flow", text)
-    number = f"{rate:.0f}" if rate >= 10 else f"{rate:.1f}"
-    level = "care" if rate > allowed * (1 + SLACK) else "note"
-    text = f"{below}: it starts up to {number} times an hour; {allowed:g} are allowed."
-    return Finding(level, "least-flow", text)
-
-
-def starts_an_hour(case: Case) -> float | None:
-    """Starts an hour at the smallest steady draw with the small tank; None without one."""
-    gives = case.drawdown()
-    if gives is None or case.steady.draw is None:
-        return None
-    fills = max(case.refills_at(), case.steady.draw)
-    return HOUR * storage.starts_rate(gives, fills, case.steady.draw)
-
-
-def tank_for(case: Case) -> float:
-    """Volume of a tank that keeps the starts within those allowed, m3."""
-    one = replace(case, steady=replace(case.steady, tank=1.0))  # starts go with 1 / volume
-    return (starts_an_hour(one) or 0.0) / practice.STARTS_AN_HOUR
+    if case.small is not None and case.holds:
+        found = small_draw_finding(case.small, "The smallest draw is", reader)
+        if found is not None:
+            yield found
 
 
 # The suction side ---------------------------------------------------------------------------
@@ -181,19 +146,19 @@ def _intake(case: Case, state: State | None, reader: Reader) -> Iterator[Finding
     if state is not None and state.stands:
         return
     yield from _npsh(case, state, reader)
-    intake, show = case.intake, reader.show
+    intake = case.intake
     if intake.lift > intake.usual_lift + SLACK:
+        lift, usual = reader.apart(intake.lift, intake.usual_lift, "length")
         yield Finding(
             "care",
             "lift-practice",
-            f"The suction lift is {show(intake.lift, 'length')}: above about "
-            f"{show(intake.usual_lift, 'length', 2)} at this altitude, a worn valve or a small "
-            "air leak can stop the pump.",
+            f"The suction lift is {lift}: above about {usual} at this altitude, a small air leak "
+            "can stop the pump.",
         )
 
 
 def _npsh(case: Case, state: State | None, reader: Reader) -> Iterator[Finding]:
-    show, has = reader.show, case.intake.available(case.flow)
+    has = case.intake.available(case.flow)
     if has <= 0:
         yield Finding(
             "stop",
@@ -209,19 +174,20 @@ def _npsh(case: Case, state: State | None, reader: Reader) -> Iterator[Finding]:
     if needs is None:
         yield _not_checked(has - margin, reader)
     elif has < needs - SLACK:
+        asked, given = reader.apart(needs, has, "head")
         yield Finding(
             "stop",
             "npsh",
-            f"The pump needs {show(needs, 'head')} NPSH at this flow and has {show(has, 'head')}: "
-            "it would cavitate or lose its prime.",
+            f"The pump needs {asked} NPSH at this flow and has {given}: it would cavitate or lose "
+            "its prime.",
             "cannot",
         )
     elif has < needs + margin - SLACK:
+        left, kept = reader.apart(max(has - needs, 0.0), margin, "head")
         yield Finding(
             "care",
             "npsh-margin",
-            f"The NPSH margin is {show(max(has - needs, 0.0), 'head')}; keep "
-            f"{show(margin, 'head')} beyond what the pump needs.",
+            f"The NPSH margin is {left}; keep {kept} beyond what the pump needs.",
         )
 
 

@@ -12,19 +12,24 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     climb,
+    everything_open,
     extra_length,
     highest_point,
     hottest_pipe,
     lowest_point,
     pipe_length,
+    pressure_tank,
+    relief_valve,
+    suction_lift,
     water_temperature,
 )
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
-from calc.sheets.pump_match import judge, show
+from calc.sheets.pump_match import judge, picture, show
 from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
-from calc.sheets.pump_match.fixes import Fixer, cautions, links
+from calc.sheets.pump_match.fixes import fixes
+from calc.sheets.pump_match.links import cautions, links
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -32,6 +37,7 @@ if TYPE_CHECKING:
 
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 WAY, SMALL = "Dips, crests and pipe sections", "Small draws"
+CENTRIFUGAL = ("small", "middle", "large", "own")  # pumps in the menu that may be
 LOW = "on the low side of small ones; our choice"
 GRADES_OFFERED = (
     ("1B", "ISO 9906 grade 1B"),
@@ -42,17 +48,7 @@ GRADES_OFFERED = (
 
 
 _SUCTION_FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        9.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-        group=SUCTION,
-    ),
+    suction_lift(9.0, SUCTION),
     Number(
         "suction",
         "Friction loss in suction pipe",
@@ -160,19 +156,7 @@ _SMALL_FIELDS = (
         group=SMALL,
         unknown=Unknown(reason="as if blank"),
     ),
-    Number(
-        "tank",
-        "Pressure tank (optional)",
-        "volume",
-        "",
-        "",
-        1e-4,
-        10.0,
-        help="Its whole volume, with a pre-charge just below restart",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    pressure_tank(SMALL),
     Choice(
         "guard",
         "What guards a diaphragm pump",
@@ -189,16 +173,7 @@ _SMALL_FIELDS = (
 FIELDS = (
     pump_menu("small"),
     *own_pump_fields(),
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "30 L/min",
-        "8 gpm",
-        1e-6,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("30 L/min", "8 gpm", 1e-6),
     climb("12 m", "40 ft", 300.0),
     pipe_length(),
     *pipe_fields(start=("pe100-sdr11", "40"), start_us=("pvc40", "1.25")),
@@ -233,21 +208,21 @@ FIELDS = (
         unknown=Unknown(reason="taken as at the pump"),
     ),
     *_SMALL_FIELDS,
+    relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = case_of(values)
-    found = judge.findings(case, reader)
     return Answer(
         told=judge.told(case, reader),
-        findings=found,
-        fixes=Fixer(case, found, FIELDS, values, reader).fixes(),
+        findings=judge.findings(case, reader),
+        fixes=fixes(case, FIELDS, values, reader),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),
-        charts=(show.chart(case),),
+        drawings=(picture.draw(case, reader),),
         links=links(case, values, reader),
         cautions=cautions(case, reader),
     )

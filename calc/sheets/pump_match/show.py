@@ -1,13 +1,12 @@
-"""Figures, working, tables and chart of the pump_match sheet."""
+"""Figures, working and tables of the pump_match sheet."""
 
 from __future__ import annotations
 
 import math
 from typing import TYPE_CHECKING
 
-from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.pump.laws import water_power, wire_to_water
-from calc.pump.sets import strongest_head, weakest_head
 from calc.sheets.parts.line_judge import AIR
 from calc.sheets.parts.pipe_working import line_steps, sections_table
 from calc.sheets.pump_match.case import SAFE, Case, State
@@ -17,8 +16,6 @@ if TYPE_CHECKING:
     from calc.page.answer import Cells
     from calc.page.form import Values
 
-CHART_POINTS = 25
-LABEL_ROOM = 0.08  # of the chart's width: marks closer than this would print over each other
 RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
 
 
@@ -111,69 +108,6 @@ def _demand(case: Case) -> Table:
     )
     note = "A dash: past the pump's table, not known, or no pressure left."
     return Table("From nothing open to everything open", columns, tuple(rows), note=note)
-
-
-# The chart ----------------------------------------------------------------------------------
-
-
-def chart(case: Case) -> Chart:
-    """Pump curve with its band, system curve, held pressure and where they meet."""
-    pump = case.pump
-    flows = tuple(pump.largest_flow * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
-    top = 1.25 * pump.shut_off_head
-    series = [
-        Series("Pump at full speed", flows, tuple(pump.head_at(flow) for flow in flows)),
-        *_band(case, flows),
-        *_system(case, top),
-    ]
-    held = tuple(min(case.held_head(flow), pump.head_at(flow)) for flow in flows)
-    series.append(Series("Held at the set pressure", flows, held))
-    return Chart(
-        "curves",
-        "Pump and system",
-        "Head against flow: the pump's falling curve with its tolerance band, the system's rising "
-        "curve, and yours, where everything is open; most, where the two meet.",
-        "Flow",
-        "flow",
-        "Head",
-        "head",
-        tuple(series),
-        marks=_marks(case, top),
-    )
-
-
-def _band(case: Case, flows: tuple[float, ...]) -> list[Series]:
-    if case.band is None:
-        return []
-    name, pump, grade = f"Grade {case.band.key}", case.pump, case.band
-    weakest = tuple(weakest_head(pump, flow, grade) for flow in flows)
-    strongest = tuple(strongest_head(pump, flow, grade) for flow in flows)
-    return [
-        Series(f"{name}, weakest", flows, weakest, "dashed"),
-        Series(f"{name}, strongest", flows, strongest, "dashed"),
-    ]
-
-
-def _system(case: Case, top: float) -> list[Series]:
-    end = max(case.pump.largest_flow, case.flow)
-    spots = (end * i / (CHART_POINTS - 1) for i in range(CHART_POINTS))
-    system = [(flow, case.system(flow)) for flow in spots]
-    if not math.isfinite(system[0][1]):
-        return []
-    shown = [(flow, head) for flow, head in system if head <= top] or system[:2]
-    xs, ys = zip(*shown, strict=True)
-    return [Series("Head needed", xs, ys)]
-
-
-def _marks(case: Case, top: float) -> tuple[tuple[float, float, str], ...]:
-    marks = []
-    if case.needed <= top:
-        marks.append((case.flow, case.needed, "yours"))
-    apart = LABEL_ROOM * max(case.pump.largest_flow, case.flow)
-    duty = case.duty
-    if duty is not None and (not marks or abs(duty.flow - case.flow) > apart):
-        marks.append((duty.flow, duty.head, "most"))
-    return tuple(marks)
 
 
 # The working --------------------------------------------------------------------------------

@@ -25,8 +25,8 @@ USES = (
 class Case:
     """A line and what is asked of it.
 
-    most: the maximum flow of the pump at its set pressure, m3/s (None: not known); extra: share
-    of length added to the one pipe; counted: the line was given section by section.
+    most: the maximum flow of the pump at its set pressure, m3/s (None: not known, or no pump);
+    extra: share of length added to the one pipe; counted: the line was given section by section.
     """
 
     line: Line
@@ -34,6 +34,11 @@ class Case:
     most: float | None
     extra: float
     counted: bool
+
+    @property
+    def pumped(self) -> bool:
+        """Whether a pump gives the pressure: from an open tank it is none at its water level."""
+        return self.line.start_pa > 0
 
     @property
     def asks_too_much(self) -> bool:
@@ -55,4 +60,5 @@ def case_of(values: Values) -> Case:
     """The ``Case`` of a form's values."""
     line = line_of(values, values.pressure)
     need = Need(values.flow, *levels(values.use, values.wanted))
-    return Case(line, need, values.most, values.extra, bool(values.line))
+    most = values.most if values.pressure > 0 else None
+    return Case(line, need, most, values.extra, bool(values.line))

@@ -1,27 +1,23 @@
-"""Whether the water reaches, what is wrong, what would put it right, and where to go on."""
+"""Whether the water reaches, what is wrong, and where to go on."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc.errors import InputError
 from calc.page.answer import Link
-from calc.page.findings import Finding, Fix, ranked, unchecked
+from calc.page.findings import Finding, unchecked
 from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.line_fixes import line_fixes, round_down
 from calc.sheets.parts.line_judge import line_findings, too_hot
 from calc.sheets.parts.line_rows import as_text, line_texts
 
 if TYPE_CHECKING:
     from calc.page.form import Values
-    from calc.sheets.parts.line_fixes import Change
     from calc.sheets.reach.case import Case
     from calc.units import Reader
 
 LEAST_FLOW, SHORTEST = 1e-6, 0.5  # m3/s, m: what the next sheets take
 LEAST_SET = 1e3  # Pa, the same
-TRY = "Try this fix"
 
 
 def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
@@ -30,13 +26,18 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
 
 
 def _pump(case: Case, reader: Reader) -> list[Finding]:
-    flow = reader.show(case.need.flow_m3s, "flow")
+    if not case.pumped or case.need.flow_m3s == 0:
+        return []
     if case.most is None:
-        said = f"The pump's maximum flow is not known: check that it gives {flow} at this pressure."
+        flow = reader.show(case.need.flow_m3s, "flow")
+        said = (
+            f"The pump's maximum flow is not known, so it is not checked: {flow} or more at this "
+            "pressure would pass."
+        )
         return [unchecked("unchecked-pump-most", said)]
     if case.asks_too_much:
-        most = reader.show(case.most, "flow")
-        said = f"The pump gives {most} at most at this pressure; you ask for {flow}."
+        most, asked = reader.apart(case.most or 0.0, case.need.flow_m3s, "flow")
+        said = f"The pump gives {most} at most at this pressure; you ask for {asked}."
         return [Finding("stop", "pump-most", said, "cannot")]
     return []
 
@@ -50,51 +51,6 @@ def told(case: Case, reader: Reader) -> str:
     return (
         f"You get {left} at the outlet with {reader.show(flow, 'flow')} flowing; you need {needed}."
     )
-
-
-def fixes(
-    case: Case, found: tuple[Finding, ...], values: Values, reader: Reader
-) -> tuple[Fix, ...]:
-    """``Fix``es for the worst finding."""
-    worst = next((one for one in ranked(found) if one.level != "note"), None)
-    if worst is None:
-        return ()
-    if worst.key == "pump-most":
-        return _pump_fixes(case, values, reader)
-    return line_fixes(
-        case.line, case.need, reader, lambda change: _linked(case, values, change, reader)
-    )
-
-
-def _pump_fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
-    flow = reader.show(case.need.flow_m3s, "flow")
-    larger = Fix(f"Choose a pump that gives {flow} or more at this pressure.")
-    less = round_down(case.most or 0.0, "flow", reader)
-    if case.line.left(less) < case.need.sure_pa:
-        return (larger,)
-    texts = {**given(case, values, reader), "flow": exact(less, "flow", reader)}
-    said = f"Open less at once: {reader.show(less, 'flow')} or less."
-    return Fix(said, Link(TRY, "reach", texts)), larger
-
-
-def _linked(case: Case, values: Values, change: Change, reader: Reader) -> Link | None:
-    """The sheet with a change made; None where the form has no words for it."""
-    line, need = change.line, change.need
-    texts = given(case, values, reader) | {
-        "pressure": exact(line.start_pa, "pressure", reader),
-        "flow": exact(need.flow_m3s, "flow", reader),
-        "hottest": exact(line.hottest_k, "temperature", reader),
-    }
-    single = line.single
-    try:
-        if case.counted or single is None or single.reducer is not None:
-            texts["line"] = as_text(line.sections, reader)
-        elif single.pipe.kind in pipes.KINDS:
-            texts.pop(values.kind, None)
-            texts |= {"kind": single.pipe.kind, single.pipe.kind: single.pipe.size}
-    except InputError:
-        return None
-    return Link(TRY, "reach", texts)
 
 
 def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
@@ -117,9 +73,10 @@ def given(case: Case, values: Values, reader: Reader) -> dict[str, str]:
 
 def shared(case: Case, values: Values, reader: Reader) -> dict[str, str]:
     """The texts that other sheets of one line have too."""
-    texts = line_texts(values, reader)
+    counted = case.line.sections if case.counted else ()
+    texts = line_texts(values, reader) | {"line": as_text(counted, reader)}
     if case.counted:
-        return texts | {"line": as_text(case.line.sections, reader)}
+        return texts
     texts["kind"] = values.kind
     if values.kind in pipes.KINDS:
         texts[values.kind] = values.numbers[values.kind]
@@ -130,7 +87,7 @@ def links(case: Case, values: Values, reader: Reader) -> tuple[Link, ...]:
     """Where to go on, with every number the other sheet asks for too."""
     every = shared(case, values, reader)
     sizes = {"kind", *pipes.KINDS}
-    wanted = {"wanted": reader.typed(case.need.works_pa, "pressure")}
+    wanted = {"wanted": exact(case.need.works_pa, "pressure", reader)}
     pressure = exact(values.pressure, "pressure", reader)
     found = []
     if values.flow >= LEAST_FLOW and values.length >= SHORTEST:

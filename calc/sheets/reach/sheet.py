@@ -8,6 +8,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import (
     climb,
+    everything_open,
     extra_length,
     highest_point,
     hottest_pipe,
@@ -20,6 +21,8 @@ from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
 from calc.sheets.reach.case import USES, case_of
+from calc.sheets.reach.drawing import draw
+from calc.sheets.reach.fixes import fixes
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -41,16 +44,7 @@ FIELDS = (
     ),
     climb("12 m", "40 ft", 200.0),
     pipe_length(),
-    Number(
-        "flow",
-        "Flow with everything open",
-        "flow",
-        "15 L/min",
-        "4 gpm",
-        0.0,
-        0.05,
-        help="A shower or sink uses about 7.5 L/min (2 gpm), a hose about 38 L/min (10 gpm).",
-    ),
+    everything_open("15 L/min", "4 gpm", 0.0),
     *pipe_fields(start=("pe100-sdr11", "32"), start_us=("pvc40", "1")),
     Choice(
         "use",
@@ -94,15 +88,15 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = case_of(values)
-    found = judge.findings(case, reader)
     return Answer(
         told=judge.told(case, reader),
-        findings=found,
-        fixes=judge.fixes(case, found, values, reader),
+        findings=judge.findings(case, reader),
+        fixes=fixes(case, values, reader),
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case, reader),
         charts=(show.chart(case),),
+        drawings=(draw(case, reader),),
         links=judge.links(case, values, reader),
         cautions=line_cautions(case.line),
     )

@@ -133,18 +133,6 @@ class Case:
         section = replace(self.section, rise_m=lift)
         return replace(self, line=replace(self.line, sections=(section,)))
 
-    def with_strainer(self, loss: float) -> Case:
-        """With a strainer that loses another head at this flow, m."""
-        section = replace(self.section, device=(self.flow, loss))
-        return replace(self, line=replace(self.line, sections=(section,)))
-
-    def with_foot_valve(self) -> Case:
-        """With one foot valve in place of the bare end."""
-        entrance, foot = (friction.BY_KEY[key] for key in ("entrance", "foot"))
-        kept = tuple(pair for pair in self.section.fittings if pair[0] != entrance)
-        section = replace(self.section, fittings=((foot, 1), *kept))
-        return replace(self, line=replace(self.line, sections=(section,)), foot=1)
-
     def at_altitude(self, altitude: float) -> Case:
         """At another height above sea level (m)."""
         place = suction.place(altitude, self.line.temperature_k)
@@ -152,11 +140,14 @@ class Case:
 
     # What it bears --------------------------------------------------------------------------
 
-    def largest_flow(self) -> float:
-        """The largest flow (m3/s), up to the one asked for, that keeps the margin; 0: none."""
+    def largest_flow(self, margin: float | None = None) -> float:
+        """The largest flow (m3/s), up to the one asked for, that keeps the margin; 0: none.
+
+        margin: another to keep, m.
+        """
         if self.needed is None:
             return 0.0
-        most = self.limit - self.lift - self.needed - self.margin
+        most = self.limit - self.lift - self.needed - (self.margin if margin is None else margin)
         return largest(lambda flow: most - self.line.loss(flow), self.flow)
 
     def priming_seconds(self) -> float | None:
@@ -187,7 +178,7 @@ def read(values: Values, reader: Reader) -> Case:
     length = max(values.length, values.lift)
     section = Section(chosen_pipe(values), length, values.lift, _fittings(values), device=strainer)
     return Case(
-        line=Line((section,), 0.0, values.water),
+        line=Line((section,), 0.0, values.water, hottest_k=values.hottest),
         flow=values.flow,
         site=suction.place(values.altitude, values.water),
         margin=values.margin,

@@ -8,9 +8,16 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
-from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, water_temperature
+from calc.sheets.parts.fields import (
+    CAREFUL_ALTITUDE,
+    altitude,
+    hottest_pipe,
+    suction_lift,
+    water_temperature,
+)
 from calc.sheets.parts.pipe_choice import pipe_fields
-from calc.sheets.suction import judge, show
+from calc.sheets.parts.tries import Form
+from calc.sheets.suction import fixes, judge, picture, show
 from calc.sheets.suction.case import FURTHEST_UP, read
 
 if TYPE_CHECKING:
@@ -23,16 +30,7 @@ STRAINER = Unknown(
 )
 
 FIELDS = (
-    Number(
-        "lift",
-        "Suction lift",
-        "length",
-        "4 m",
-        "13 ft",
-        -50.0,
-        50.0,
-        help="Lowest water level up to the pump; water above it: a minus",
-    ),
+    suction_lift(50.0),
     Number(
         "length",
         "Length of suction pipe",
@@ -132,21 +130,31 @@ FIELDS = (
         group=FITTINGS,
         unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
+    hottest_pipe(group=FITTINGS),
 )
 
 
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer``: values to case, case to findings, fixes and figures."""
     case = read(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(read(changed, reader), reader),
+        lambda changed: fixes.changes(read(changed, reader), reader),
+        fixes.last(case, reader),
+    )
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=judge.fixes(case, FIELDS, values, reader),
+        fixes=form.fixes(),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=(show.sizes(case),),
         charts=(show.chart(case, reader),),
         links=judge.links(case, values, reader),
+        drawings=(picture.draw(case, reader),),
         cautions=judge.cautions(case, reader),
     )
 

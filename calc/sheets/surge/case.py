@@ -213,13 +213,22 @@ class Case:
     # What the line is rated -------------------------------------------------------------------
 
     @cached_property
+    def line(self) -> Line:
+        """The pipe as a line at rest, whose heat and rating every sheet judges alike."""
+        section = Section(self.pipe, self.length)
+        return Line((section,), self.pressure, self.temperature, hottest_k=self.hottest)
+
+    @cached_property
     def stress(self) -> Stress:
         """Static pressure against the pipe's rating at its hottest, by ``Line.stresses``."""
-        section = Section(self.pipe, self.length)
         if self.pipe.kind not in pipes.KINDS:
-            return Stress(section, self.pressure, self.own_rating)
-        line = Line((section,), self.pressure, self.temperature, hottest_k=self.hottest)
-        return line.stresses()[0]
+            return Stress(self.line.sections[0], self.pressure, self.own_rating)
+        return self.line.stresses()[0]
+
+    @property
+    def too_hot(self) -> bool:
+        """Whether the pipe gets hotter than its kind may, or is not made for hot water."""
+        return pipes.too_hot(self.pipe, self.hottest, self.temperature)
 
     @property
     def rating(self) -> float | None:

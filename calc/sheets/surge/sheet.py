@@ -10,7 +10,8 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, usual, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
-from calc.sheets.surge import judge, show
+from calc.sheets.parts.tries import Form
+from calc.sheets.surge import fixes, judge, picture, show
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, case_of
 
 if TYPE_CHECKING:
@@ -54,14 +55,22 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer`` of the water-hammer sheet."""
     case = case_of(values)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.faults(case_of(changed), reader),
+        lambda changed: fixes.changes(case_of(changed), reader),
+    )
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=judge.fixes(values, case, reader),
+        fixes=form.fixes(),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=show.tables(case),
         charts=(show.chart(case),),
+        drawings=(picture.draw(case, reader),),
         links=judge.links(values, reader),
         cautions=judge.cautions(case),
     )
@@ -103,7 +112,6 @@ SHEET = Sheet(
         "velocity": "flow",
         "flow_m3s": "flow",
         "bore_m": "bore",
-        "inside": "bore",
         "wall": "kind",
         "roughness_m": "inside",
         "temperature_k": "water",

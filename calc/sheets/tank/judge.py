@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 from calc import practice, storage, well
 from calc.page.answer import Link
 from calc.page.findings import Finding, Fix
-from calc.sheets.parts.tank_sizes import at_least, round_up, span
-from calc.units import DAY, HOUR
+from calc.sheets.parts.carry import exact
+from calc.sheets.parts.tank_sizes import span, spans_apart
+from calc.units import DAY, HOUR, number_text
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -18,7 +19,6 @@ if TYPE_CHECKING:
     from calc.sheets.tank.case import Case
     from calc.units import Reader
 
-ROUNDED = 0.995  # so that a figure still holds as printed, to three digits
 SLOW = 10 * DAY  # s, a refill that takes longer is worth saying; our choice
 
 
@@ -62,9 +62,9 @@ def _too_little(values: Values, case: Case, reader: Reader) -> Finding:
         return Finding(
             "stop", "no-source", "No water comes in, so no tank helps for long.", "cannot"
         )
-    used, comes = reader.show(case.use, "volume"), reader.show(case.supply, "volume")
-    from_where = "from this well" if case.well_limits else f"in {values.hours:g} hours"
-    text = f"You use {used} a day and only {comes} comes in {from_where}; no tank makes that up."
+    used, comes = reader.apart(case.use, case.supply, "volume")
+    where = "from this well" if case.well_limits else f"in {number_text(values.hours)} hours"
+    text = f"You use {used} a day and only {comes} comes {where}; no tank makes that up."
     return Finding("stop", "too-little", text, "cannot")
 
 
@@ -74,10 +74,8 @@ def _own(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         text = f"This tank runs dry on an ordinary day; {size} is needed."
         yield Finding("stop", "too-small", text, "cannot")
     elif values.own < case.volume * (1 - 1e-9):
-        text = (
-            f"This tank lasts {span(max(0.0, case.bridged))} without supply; you asked for "
-            f"{span(values.bridge)}."
-        )
+        lasts, asked = spans_apart(max(0.0, case.bridged), values.bridge)
+        text = f"This tank lasts {lasts} without supply; you asked for {asked}."
         yield Finding("care", "short-of-days", text)
 
 
@@ -96,7 +94,6 @@ def _refilling(values: Values, case: Case) -> Iterator[Finding]:
 
 def _pressure(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
     """What the height of the tank alone gives at the outlet."""
-    show = reader.show
     if case.gravity <= 0 < values.wanted:
         text = (
             "No water runs by height alone: friction takes more head than the tank's height gives."
@@ -105,59 +102,13 @@ def _pressure(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         return
     level = practice.enough(case.gravity, values.wanted, values.wanted)
     if level in ("stop", "care"):
-        text = (
-            f"By the tank's height the outlet gets {show(case.gravity, 'pressure')}; you need "
-            f"{show(values.wanted, 'pressure')}."
-        )
+        gets, needed = reader.apart(case.gravity, values.wanted, "pressure")
+        text = f"By the tank's height the outlet gets {gets}; you need {needed}."
         yield Finding(level, "short", text)
     if case.raised_static > practice.HIGHEST_AT_OUTLET:
-        text = (
-            f"Static pressure at the outlet is {show(case.raised_static, 'pressure')}; plumbing "
-            f"codes commonly allow {show(practice.HIGHEST_AT_OUTLET, 'pressure')}."
-        )
+        has, may = reader.apart(case.raised_static, practice.HIGHEST_AT_OUTLET, "pressure")
+        text = f"Static pressure at the outlet is {has}; plumbing codes commonly allow {may}."
         yield Finding("care", "outlet-over-limit", text, "harm")
-
-
-def fixes(values: Values, case: Case, reader: Reader) -> Iterator[Fix]:
-    """What would make it enough, worked out anew."""
-    if case.short:
-        yield from _more_in(values, case, reader)
-    elif values.own and values.own < case.volume * (1 - 1e-9):
-        yield Fix(f"Choose a tank of {reader.show(case.asked, 'volume')}.")
-    if case.raised > 0:
-        needed = practice.BORDERLINE * values.wanted * (1 + 1e-6)
-        if case.gravity < needed and values.wanted > 0:
-            height = storage.height_for_pressure(needed, values.lost, case.density)
-            high = reader.show(round_up(height, "length", reader), "length")
-            yield Fix(
-                f"Raise the water to {high} above the outlet, lose less head, or add a small pump."
-            )
-        if case.raised_static > practice.HIGHEST_AT_OUTLET:
-            yield Fix("Fit a pressure-reducing valve at the house, and a relief valve after it.")
-    if case.supply < case.pumped * (1 - 1e-9):
-        yield Fix("Give the pump dry-run protection, or hold its flow to the well's yield.")
-
-
-def _more_in(values: Values, case: Case, reader: Reader) -> Iterator[Fix]:
-    """More water a day, enough to fill the tank again within ``SLOW`` after days without."""
-    share = 1 + values.bridge / SLOW
-    wanted = case.use * share
-    hours = hours_needed(values, wanted)
-    if values.gives > 0 and hours <= 24:
-        size = case.asked_at(math.ceil(hours * 10 - 1e-9) / 10)
-        tank = f"; a tank of {reader.show(size, 'volume')} is then enough" if size else ""
-        yield Fix(f"Run the pump {at_least(hours)} hours a day or more{tank}.")
-    elif case.well_limits:
-        most = reader.show(round_up(wanted / DAY, "flow", reader), "flow")
-        both = ((values.well, "the well"), (values.gives, "the pump"))
-        weak = " and ".join(name for flow, name in both if flow < wanted / DAY)
-        yield Fix(f"Day and night {weak} would have to give {most}: use less, or find more water.")
-    if not case.well_limits:
-        flow = reader.show(round_up(wanted / (values.hours * HOUR), "flow", reader), "flow")
-        yield Fix(f"Or find a source of {flow} for {values.hours:g} hours a day.")
-    if case.supply > 0:
-        most = reader.show(case.supply / share * ROUNDED, "volume")
-        yield Fix(f"Or use no more than {most} a day.")
 
 
 def hours_needed(values: Values, wanted: float) -> float:
@@ -171,6 +122,13 @@ def refill_time(values: Values, case: Case) -> float:
     """Time to make up what the days without supply took, s; infinite where nothing is over."""
     missed = case.use * values.bridge / DAY
     return storage.days_to_recover(missed, case.supply, case.use)
+
+
+def protection(case: Case) -> tuple[Fix, ...]:
+    """What keeps a pump from running dry, where it draws its well down."""
+    if not case.well_limits:
+        return ()
+    return (Fix("Give the pump dry-run protection, or hold its flow to the well's yield."),)
 
 
 def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:
@@ -188,8 +146,8 @@ def links(values: Values, case: Case, reader: Reader) -> tuple[Link, ...]:
     """Where to go on from a tank."""
     rows = [Link("Count the water a day again", "demand", {})]
     if case.raised > 0:
-        climb = reader.typed(values.lost - case.raised, "length")
-        known, wanted = (reader.typed(p, "pressure") for p in (0.0, values.wanted))
+        climb = exact(values.lost - case.raised, "length", reader)
+        known, wanted = (exact(p, "pressure", reader) for p in (0.0, values.wanted))
         given = {"known": known, "climb": climb, "wanted": wanted}
         rows.append(Link("The pressure this height gives", "pressure", given))
     if case.raised <= 0 or case.gravity < values.wanted:

@@ -6,7 +6,8 @@ from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.tank import judge, show
+from calc.sheets.parts.tries import Form
+from calc.sheets.tank import fixes, judge, picture, show
 from calc.sheets.tank.case import case
 from calc.units import DAY
 
@@ -137,15 +138,22 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The answer to a form.  Raises InputError for what cannot be worked with."""
     found = case(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(changed, case(changed, reader), reader),
+        lambda changed: fixes.changes(changed, case(changed, reader), reader),
+    )
     return Answer(
         told=judge.told(values, found, reader),
         findings=tuple(judge.findings(values, found, reader)),
-        fixes=tuple(judge.fixes(values, found, reader)),
+        fixes=(*form.fixes(), *judge.protection(found)),
         sizing=not values.own,
         figures=show.figures(values, found),
         steps=show.steps(values, found),
         tables=() if found.short else show.tables(values, found, reader),
-        charts=show.charts(values, found, reader),
+        drawings=picture.draw(values, found, reader),
         cautions=judge.cautions(values, found, reader),
         links=judge.links(values, found, reader),
     )

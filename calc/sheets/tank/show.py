@@ -1,4 +1,4 @@
-"""The figures, working, tables and chart of the storage tank sheet."""
+"""The figures, working and tables of the storage tank sheet."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from calc import practice, storage
-from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.sheets.parts.tank_sizes import round_sizes, span
 from calc.sheets.tank.judge import hours_needed, refill_time
 from calc.units import DAY, GRAVITY
@@ -22,8 +22,6 @@ SUITS = (  # what a pressure at the outlet suits
     ("A house, modest", practice.HOUSE_PRESSURE[0]),
     ("A house", practice.HOUSE_PRESSURE[1]),
 )
-STRIDES = (1, 2, 3, 4, 6, 8, 12, 24, 48)  # hours between points of the chart
-POINTS = 60  # most points of a chart
 
 
 def figures(values: Values, found: Case) -> tuple[Figure, ...]:
@@ -217,43 +215,3 @@ def _refill(values: Values, found: Case) -> str:
         return "fits, but never refills: nothing is left over"
     days = math.ceil(time / DAY * 10 - 1e-9) / 10
     return f"fits; full again after {days:g} fair day" + ("" if days == 1 else "s")
-
-
-def charts(values: Values, found: Case, reader: Reader) -> tuple[Chart, ...]:
-    """Water in the tank through the days to bridge and three fair days after."""
-    if found.kept < 1e-9 or (found.short and not values.own):
-        return ()
-    dry = values.bridge / DAY
-    days = math.ceil(dry - 1e-9) + 3
-    full = found.kept * values.usable
-    balance = found.balance
-    start = full if found.short else max(full - (balance.swing - balance.levels[0]), 0.0)
-    levels, _ = storage.level_over_days(
-        full, start, found.use, found.shares, found.supply, found.steady, dry, days
-    )
-    stride = next(s for s in STRIDES if len(levels) / s <= POINTS)
-    lowest = min(range(len(levels)), key=levels.__getitem__)
-    hours = sorted({*range(0, len(levels), stride), lowest})
-    size = reader.show(found.kept, "volume")
-    first = "The level falls while the source fails, then swings" if dry > 0 else "It swings"
-    without = f", {span(values.bridge)} without the source" if dry > 0 else ""
-    return (
-        Chart(
-            "level",
-            f"Water in a tank of {size}{without}",
-            f"{first} each day as the source fills the tank and the use empties it; the lowest "
-            "point is marked.",
-            "Time",
-            "days",
-            "Water that can be used",
-            "volume",
-            (
-                Series(
-                    "Water in the tank",
-                    tuple(hour * 3600.0 for hour in hours),
-                    tuple(levels[hour] for hour in hours),
-                ),
-            ),
-            marks=((lowest * 3600.0, levels[lowest], "lowest"),),
-        ),
-    )

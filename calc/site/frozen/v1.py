@@ -33,7 +33,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "most": ("63.7 L/min", "16.8 gpm"),
         "extra": "0 %",
         "water": ("15 °C", "59 °F"),
-        "hottest": "",
+        "hottest": ("20 °C", "68 °F"),
         "lowest": "",
         "highest": "",
         "line": (
@@ -110,8 +110,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "suctionpipe": "pe100-sdr11/40",
         "water": ("15 °C", "59 °F"),
         "altitude": ("300 m", "984 ft"),
-        "hottest": "",
+        "hottest": ("20 °C", "68 °F"),
         "relief": "no",
+        "tank": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
@@ -156,6 +157,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "elbow90": "1",
         "strainer": ("0 m", "0 ft"),
         "margin": ("0.6 m", "2 ft"),
+        "hottest": ("20 °C", "68 °F"),
     },
     "pipe": {
         "flow": ("41.9 L/min", "11.1 gpm"),
@@ -251,6 +253,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "reach": "90 %",
         "nursing": "0",
         "dairy": "0",
+        "others": ("0 L/day", "0 gal/day"),
     },
     "pump_match": {
         "pump": "middle",
@@ -294,7 +297,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "grade": "3B",
         "motor": "75 %",
         "controller": "95 %",
-        "hottest": "",
+        "hottest": ("20 °C", "68 °F"),
         "lowest": "",
         "highest": "",
         "line": (
@@ -314,6 +317,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "least": "",
         "tank": "",
         "guard": "both",
+        "relief": "no",
     },
     "surge": {
         "flow": ("21.3 L/min", "5.62 gpm"),
@@ -347,6 +351,6 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "water": ("15 °C", "59 °F"),
         "altitude": ("300 m", "984 ft"),
         "rating": "",
-        "hottest": "",
+        "hottest": ("20 °C", "68 °F"),
     },
 }

@@ -1,0 +1,1 @@
+"""A hillside in section: heights to scale, pipes as they branch, water over every outlet."""

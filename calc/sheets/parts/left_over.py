@@ -1,0 +1,86 @@
+"""What a fix leaves, in words: nothing is claimed for it beyond what it does."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from calc.page.findings import Finding
+
+MOST_NAMED = 3  # faults named in one sentence; our choice
+# key of a finding -> what it is about, as it is named among several
+_ABOUT = {
+    "short": "too little pressure",
+    "no-water": "no water",
+    "over": "too much pressure",
+    "over-rating": "a pipe over its rating",
+    "shut-off-over-rating": "a missing relief valve",
+    "outlet-over-limit": "the static pressure",
+    "too-hot": "the heat",
+    "negative-pressure": "low pressure on the way",
+    "below-vacuum": "low pressure on the way",
+    "fast": "the water speed",
+    "npsh": "too little NPSH",
+    "npsh-margin": "the NPSH margin",
+    "lift-practice": "the suction lift",
+    "vacuum-collapse": "the soft suction pipe",
+    "past-curve": "a flow far out on the pump's curve",
+    "grade": "the pump's tolerance",
+    "runs-on": "a set pressure out of reach",
+    "set-too-high": "a set pressure out of reach",
+    "pump-most": "the pump's flow",
+    "least-flow": "the smallest draw",
+    "displacement-relief": "the pump's guard",
+    "fight": "sources that work against each other",
+    "npsh-unchecked": "the pump's NPSH",
+    "no-rating": "the pipe's rating",
+    "unchecked-pump-most": "the pump's maximum flow",
+    "suction-too-short": "the length of the suction pipe",
+    "height": "the height",
+    "boils": "water that boils",
+    "no-foot-valve": "the missing foot valve",
+    "near-rating": "a peak near a rating",
+    "column-separation": "low pressure after the knock",
+    "no-tank": "the missing pressure tank",
+    "starts": "the pump's starts",
+    "leaks": "starts from leaks",
+    "never-stops": "a pump that never stops",
+    "least-flow-unchecked": "the pump's least flow",
+    "rating": "the tank's rating",
+    "no-source": "the missing water",
+    "too-little": "too little water a day",
+    "too-small": "the size of the tank",
+    "short-of-days": "the days without supply",
+    "never-refills": "a tank that never fills again",
+    "slow-refill": "a slow refill",
+}
+AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
+LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
+
+
+def left_words(left: Iterable[Finding]) -> str:
+    """Sentences that name what is still wrong and what is still not checked; "" for nothing.
+
+    >>> from calc.page.findings import Finding
+    >>> left_words([Finding("stop", "short", "Too weak.", at="Tap"), Finding("care", "fast", "x")])
+    'Still to put right: too little pressure at Tap, and the water speed.'
+    """
+    every = [one for one in left if one.level != "note"]
+    wrong = [_named(one) for one in every if one.rank != "unchecked"]
+    unknown = [_named(one) for one in every if one.rank == "unchecked"]
+    parts = ((LEFT, wrong), (UNCHECKED, unknown))
+    return " ".join(f"{begins}: {_listed(names)}." for begins, names in parts if names)
+
+
+def _named(one: Finding) -> str:
+    about = _ABOUT.get(one.key, "another fault")
+    return f"{about} at {one.at}" if one.at and one.key in AT_AN_OUTLET else about
+
+
+def _listed(names: list[str]) -> str:
+    several = list(dict.fromkeys(names))
+    if len(several) > MOST_NAMED:
+        several = [*several[:MOST_NAMED], "more"]
+    return ", and ".join([", ".join(several[:-1]), several[-1]] if several[1:] else several)

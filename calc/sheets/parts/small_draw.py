@@ -1,0 +1,146 @@
+"""A steady draw below a pump's least flow: how often a speed control then starts the pump.
+
+Below its least flow the control stops the pump and starts it again; only a pressure tank at it
+spaces the starts.  The same rule and the same words in every sheet that asks.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from calc import practice, storage
+from calc.page.findings import Finding
+from calc.pump.curve import DisplacementPump
+from calc.pump.laws import least_flow, restart_head
+from calc.sheets.parts.tank_sizes import round_up
+from calc.units import HOUR
+
+if TYPE_CHECKING:
+    from calc.pump.curve import Pump
+    from calc.units import Reader
+
+SLACK = 1e-9  # share: a limit typed in another unit is still met
+MOST_SET = 20e5  # Pa, to which a tank at the pump is worked out
+TANK_SIZES = (1e-4, 10.0)  # m3, least and most that a form takes; our choice
+KEY = "least-flow"
+
+
+@dataclass(frozen=True)
+class SmallDraw:
+    """What a lasting draw asks of a pump whose speed control holds a pressure, SI.
+
+    pump: at full speed; draw: m3/s; least: m3/s, from the pump's data sheet (None: by practice);
+    tank: m3, the whole pressure tank (None: not known); set_pa: Pa, held; lift_m: from the water
+    up to the pump; weight: Pa per metre of water; air_pa: Pa absolute; pumps: equal ones.
+    """
+
+    pump: Pump
+    draw: float
+    least: float | None
+    tank: float | None
+    set_pa: float
+    lift_m: float
+    weight: float
+    air_pa: float
+    pumps: int = 1
+
+    @property
+    def least_known(self) -> float | None:
+        """Least flow to leave the pump running at, m3/s; None where nothing tells it."""
+        return least_of(self.pump, self.least)
+
+    @property
+    def restart_pa(self) -> float:
+        """Pressure at which the control starts the pump again, Pa."""
+        return restart_head(self.set_pa / self.weight) * self.weight
+
+    @property
+    def refill(self) -> float:
+        """The most the pumps give while they fill the tank, m3/s: at full speed and restart."""
+        head = self.restart_pa / self.weight + self.lift_m
+        if self.set_pa / self.weight + self.lift_m >= self.pump.shut_off_head:
+            return self.pumps * self.pump.largest_flow
+        if head <= self.pump.least_head:
+            return self.pumps * self.pump.largest_flow
+        return self.pumps * self.pump.flow_at(min(head, self.pump.shut_off_head))
+
+    @property
+    def starts(self) -> float | None:
+        """Starts an hour at this draw; None without a tank, or outside its pressures."""
+        if self.tank is None or not 0 < self.set_pa <= MOST_SET:
+            return None
+        charge = max(0.0, self.restart_pa - practice.PRECHARGE_GAP)
+        gives = storage.drawdown(self.tank, charge, self.restart_pa, self.set_pa, self.air_pa)
+        return HOUR * storage.starts_rate(gives, max(self.refill, self.draw), self.draw)
+
+    @property
+    def tank_needed(self) -> float | None:
+        """A tank that keeps the starts within those allowed, m3; None where none does."""
+        of_one = replace(self, tank=1.0).starts  # starts go with 1 / volume
+        if of_one is None:
+            return None
+        least, most = TANK_SIZES
+        needed = max(of_one / practice.STARTS_AN_HOUR, least)
+        return needed if needed <= most else None
+
+    @property
+    def judged(self) -> tuple[str, str]:
+        """(level, rank) of its finding; ("", "") where the pump can run at this draw."""
+        least = self.least_known
+        if least is None:
+            # the best flow is at most the table's last: from a tenth of that on nothing is amiss
+            small = self.draw < least_flow(self.pump.largest_flow)
+            runs_low = isinstance(self.pump, DisplacementPump)
+            return ("care", "unchecked") if small and not runs_low else ("", "")
+        if self.draw >= least * (1 - SLACK):
+            return "", ""
+        rate = self.starts
+        if rate is None:
+            return "care", "unchecked" if self.tank_needed is not None else "weak"
+        over = rate > practice.STARTS_AN_HOUR * (1 + SLACK)
+        return "care" if over else "note", "weak"
+
+
+def least_of(pump: Pump, given: float | None = None) -> float | None:
+    """Least flow of a pump, m3/s: as given, else by practice; None where its table tells no best
+    flow, and of a displacement pump."""
+    if given is not None:
+        return given
+    best = None if isinstance(pump, DisplacementPump) else pump.best
+    return None if best is None else least_flow(best.flow)
+
+
+def tank_words(small: SmallDraw, reader: Reader) -> str:
+    """The tank that is enough, rounded up; "" where none is."""
+    needed = small.tank_needed
+    return "" if needed is None else reader.show(round_up(needed, "volume", reader), "volume")
+
+
+def small_draw_finding(
+    small: SmallDraw, draws: str, reader: Reader, at: str = ""
+) -> Finding | None:
+    """What is found of a draw; None where the pump can run at it.
+
+    draws: how the sentence begins, up to the figure ("The smallest draw is"); at: outlet's name.
+    """
+    level, rank = small.judged
+    if not level:
+        return None
+    return Finding(level, KEY, _sentence(small, draws, reader), rank, at)
+
+
+def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
+    least, rate = small.least_known, small.starts
+    if least is None:
+        passes = reader.show(small.draw, "flow")
+        return f"The pump's least flow is not known, so it is not checked: {passes} or less passes."
+    draw, lowest = reader.apart(small.draw, least, "flow")
+    below = f"{draws} {draw}, below the pump's least flow, {lowest}"
+    if rate is not None:
+        number, most = reader.apart(rate, practice.STARTS_AN_HOUR, "number", 2)
+        return f"{below}: it starts up to {number} times an hour; {most} are allowed."
+    passes = tank_words(small, reader)
+    if passes:
+        return f"{below}; not checked: a {passes} pressure tank would pass."
+    return f"{below}: it starts again and again."

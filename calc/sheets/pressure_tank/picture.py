@@ -1,0 +1,125 @@
+"""The pressure tank sheet's picture: the tank when the pump starts and when it stops.
+
+Its water and the air over it are to scale, by Boyle's law as in the working; between the two levels
+is the drawdown.  Below stands the drawdown beside the one that is needed.  Where there is no tank
+the one needed is drawn.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc.page.shapes import SMALL, Block, Drawing, Stroke, Words
+from calc.page.text_boxes import text_width
+from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.page.form import Values
+    from calc.page.shapes import Shape
+    from calc.sheets.pressure_tank.case import Case
+    from calc.units import Reader
+
+HEAD, HIGH, WIDE = 42.0, 120.0, 84.0  # units over the tanks, their height and width
+LEFT, RIGHT, SPAN = 8.0, 134.0, 232.0  # units: the two tanks, and the line along the drawdown
+CORNER = 14.0  # units
+NAMED, BAR, ROW = 94.0, 12.0, 20.0  # units: names of bars, their height, from one to the next
+
+
+def water(case: Case, tank: float, pressure: float) -> float:
+    """Water in a tank (m3) at a gauge pressure (Pa), m3.
+
+    V_w = V - V (p_0 + p_a) / (p + p_a).  Raises nothing.  Source: Boyle's law.
+    """
+    return tank - tank * (case.charge + case.air) / (pressure + case.air)
+
+
+def draw(values: Values, case: Case, reader: Reader) -> tuple[Drawing, ...]:
+    """The ``Drawing`` of a case; none where there is no tank and none is needed."""
+    tank = values.tank or case.asked
+    if tank <= 0:
+        return ()
+    scale = Scale(0.0, tank, HEAD + HIGH, HEAD)
+    low, high = (water(case, tank, p) for p in (case.cut_in, case.high))
+    names = ("starts again at", "rests at") if case.speed else ("pump starts at", "pump stops at")
+    shapes: list[Shape] = []
+    for x, name, pressure, held in (
+        (LEFT, names[0], case.cut_in, low),
+        (RIGHT, names[1], case.high, high),
+    ):
+        shown = brief(pressure, "pressure", reader)
+        shapes += _tank(x, (name, shown), held, scale)
+    shapes += _drawdown(low, high, scale, reader)
+    bars, below = _enough(case, reader) if values.tank else ((), 0.0)
+    shapes += bars
+    size = reader.show(tank, "volume")
+    title = f"A tank of {size}" if values.tank else f"The smallest tank that is enough: {size}"
+    alt = _alt(case, tank, low, high, reader)
+    scaled = "Air and water are to scale."
+    height = HEAD + HIGH + 8 + below
+    return (Drawing("tank", title, alt, WIDTH, height, tuple(shapes), scaled),)
+
+
+def _tank(x: float, said: tuple[str, str], held: float, scale: Scale) -> Iterator[Shape]:
+    """One tank with its water, named by when it is so."""
+    name, pressure = said
+    middle, low, level = x + WIDE / 2, scale.start, scale.at(held)
+    yield Words(middle, HEAD - 8 - LINE, name, "middle", size=SMALL)
+    yield Words(middle, HEAD - 8, pressure, "middle", bold=True, size=SMALL)
+    yield Block(x, HEAD, WIDE, HIGH, "glass")
+    if held > 0:
+        yield Block(x, level, WIDE, low - level, "water", at=f"water at {name}")
+    yield Block(x, HEAD, WIDE, HIGH, "", "ink", line=2.5, corner=3)
+    if level - HEAD >= LINE + 2:
+        yield Words(middle, (HEAD + level) / 2 + 4, "air", "middle", size=SMALL)
+    if low - level >= LINE + 2:
+        y = (low + level) / 2 + 4
+        yield Words(middle, y, "water", "middle", bold=True, size=SMALL, halo="paper")
+
+
+def _drawdown(low: float, high: float, scale: Scale, reader: Reader) -> Iterator[Shape]:
+    """Lines at both levels, and what is between them."""
+    start, stop = scale.at(low), scale.at(high)
+    for x, y, name in ((LEFT + WIDE, start, "start"), (RIGHT + WIDE, stop, "stop")):
+        yield Stroke(((x, y), (SPAN + 4, y)), "ink", "dotted", 1.2, at=name)
+    yield Stroke(((SPAN, stop), (SPAN, start)), "ink", width=2.5, at="drawdown")
+    y = min(max((start + stop) / 2 - 4, HEAD + 10), scale.start - LINE)
+    yield Words(SPAN + 8, y, brief(high - low, "volume", reader), bold=True, size=SMALL)
+    yield Words(SPAN + 8, y + LINE, "drawdown", size=SMALL)
+
+
+def _enough(case: Case, reader: Reader) -> tuple[tuple[Shape, ...], float]:
+    """(bars of the drawdown and of the one that is enough, units they take)."""
+    if case.target <= 0:
+        return (), 0.0
+    rows = (("it gives", case.gives), ("it must give", case.target))
+    numbers = [brief(amount, "volume", reader) for _, amount in rows]
+    room = max(text_width(one, SMALL, bold=True) for one in numbers) + 6
+    scale = Scale(0.0, max(case.gives, case.target), NAMED, WIDTH - room)
+    short = case.gives < case.target * (1 - 1e-9)
+    top = HEAD + HIGH + 14
+    found: list[Shape] = []
+    for number, ((name, amount), text) in enumerate(zip(rows, numbers, strict=True)):
+        y = top + number * ROW
+        bad = short and number == 0
+        found += [
+            Words(NAMED - 6, y + BAR - 2, name, "end", size=SMALL),
+            Block(NAMED, y, scale.long(amount), BAR, "bad" if bad else "water",
+                  "bad" if bad else "", at=name),
+            Words(scale.at(amount) + 5, y + BAR - 2, text, role="bad" if bad else "ink",
+                  bold=bad, size=SMALL),
+        ]  # fmt: skip
+    return tuple(found), 2 * ROW + 8
+
+
+def _alt(case: Case, tank: float, low: float, high: float, reader: Reader) -> str:
+    show = reader.show
+    said = (
+        f"The same tank twice: at {show(case.cut_in, 'pressure')} it holds {show(low, 'volume')} "
+        f"of water, at {show(case.high, 'pressure')} {show(high, 'volume')}, the rest of its "
+        f"{show(tank, 'volume')} is air. The drawdown between them is {show(high - low, 'volume')}"
+    )
+    if case.target <= 0 or not case.gives:
+        return f"{said}."
+    return f"{said}; {show(case.target, 'volume')} is needed."

@@ -1,0 +1,185 @@
+/* What stands in the answer's place, and whether it belongs to the numbers in the form: a word says
+   so first, colours follow (answer.css), on the screen and on paper.
+   new SpringlineFigures.Figures(section, speaker). */
+(function () {
+  "use strict";
+
+  const Drawing = window.SpringlineDrawing;
+  const PLACES = ["top", "beside", "more"]; // classes of the answer's parts, as Python writes them
+  const LATE = 300; // ms without an answer, then the figures are said to be from before
+  const OURS = "These numbers are those of Alder Terrace, not yours: change any of them.";
+  const WORDS = {
+    example: "Example.",
+    reading: "Reading the link.",
+    starting: "Starting.",
+    pending: "Working it out.",
+    stale: "From before.",
+    failed: "Not worked out.",
+    none: "No answer yet.",
+    yours: "",
+  };
+
+  function paragraph(kind, text) {
+    const made = document.createElement("p");
+    made.className = kind;
+    made.textContent = text;
+    return made;
+  }
+
+  class Figures {
+    constructor(section, speaker) {
+      this.section = section;
+      this.speaker = speaker;
+      this.answer = section.querySelector(".sl-answer");
+      this.status = section.querySelector(".sl-status");
+      this.glance = section.querySelector(".sl-glance");
+      this.examples = {
+        metric: this.places().map((place) => place.outerHTML).join(""),
+        us: section.querySelector(".sl-us").innerHTML,
+      };
+      this.printed = true; // the example as the build drew it
+      this.html = this.examples.metric;
+      document.addEventListener("springline-progress", ({ detail }) => this.progress(detail));
+      this.problem = ""; // what a link said of itself, kept until its numbers are changed
+    }
+
+    places() {
+      return PLACES.map((name) => this.section.querySelector(`.sl-${name}`));
+    }
+
+    get state() {
+      return this.section.dataset.slFigures;
+    }
+
+    /* One of ``WORDS``, and a sentence after the word. */
+    is(state, sentence = state === "example" ? OURS : "", wrong = false) {
+      clearTimeout(this.late);
+      this.section.dataset.slFigures = state;
+      const word = document.createElement("strong");
+      word.textContent = this.inVerdict(state) ? "" : WORDS[state];
+      const parts = [word.textContent && word, this.problem, sentence].filter(Boolean);
+      this.status.replaceChildren(...parts.flatMap((part) => [part, " "]).slice(0, -1));
+      this.status.classList.toggle("sl-alarm", wrong);
+      this.look();
+    }
+
+    /* While an answer is worked out the word stands in place of the verdict's, so that nothing
+       moves; true where it does. */
+    inVerdict(state) {
+      const word = this.answer.querySelector(".sl-word");
+      if (word) word.textContent = state === "pending" ? WORDS.pending : (this.word ??= word.textContent);
+      return state === "pending" && Boolean(word);
+    }
+
+    /* The line that stays in sight while a field has the focus: the word and the main figure. */
+    look() {
+      const own = ["example", "yours"].includes(this.state);
+      const [verdict, main] = [".sl-word", ".sl-main"].map((one) => this.answer.querySelector(one));
+      const figure = main?.querySelector(".sl-first").textContent;
+      const name = main?.querySelector("dt").textContent;
+      const word = document.createElement("strong");
+      word.textContent = own && verdict ? verdict.textContent : WORDS[this.state] || WORDS.pending;
+      this.glance.replaceChildren(word, own && figure ? ` ${figure} ${name}` : "");
+      this.glance.className = "sl-glance " + (own ? this.level() : "");
+    }
+
+    level() {
+      const verdict = this.answer.querySelector(".sl-verdict");
+      return ["sl-good", "sl-tight", "sl-bad"].find((one) => verdict?.classList.contains(one)) || "";
+    }
+
+    /* A number was changed: if no answer comes soon, the figures are told apart from it. */
+    expect() {
+      clearTimeout(this.late);
+      if (!["yours", "example"].includes(this.state)) return;
+      this.late = setTimeout(() => this.is("pending"), LATE);
+    }
+
+    /* At once, for paper. */
+    settle() {
+      if (this.state === "yours" || this.state === "example") this.is("pending");
+    }
+
+    /* Not the example's verdict where its reader takes it for an answer to these numbers. */
+    empty(state, sentence, ...more) {
+      this.speaker.hush();
+      const [top, beside, rest] = this.places();
+      top.replaceChildren(...more);
+      beside.replaceChildren();
+      rest.replaceChildren();
+      this.html = undefined;
+      this.printed = false;
+      this.is(state, sentence, ["none", "failed"].includes(state));
+    }
+
+    /* A link's raw numbers, which stay where it could not be read. */
+    kept() {
+      return [...this.section.querySelectorAll(".sl-top > .sl-yours")];
+    }
+
+    /* How much of the calculator has come, while somebody waits for it. */
+    progress({ loaded, total }) {
+      if (!["reading", "starting"].includes(this.state)) return;
+      const [some, all] = [loaded, total].map((bytes) => (bytes / 1e6).toFixed(1));
+      this.is(this.state, `${some} of ${all} MB of the calculator are here.`);
+    }
+
+    /* The last figures stay, without a verdict, which would be taken for one on the new numbers.
+       Nothing moves under a finger: the place keeps its height. */
+    withoutVerdict(state, sentence, none = "No answer to these numbers yet.") {
+      this.speaker.hush();
+      const [top] = this.places();
+      top.style.minHeight = top.offsetHeight + "px";
+      top.replaceChildren(paragraph("sl-none", none));
+      this.html = undefined;
+      this.is(state, sentence, true);
+    }
+
+    example(system) {
+      this.show(this.examples[system]);
+      this.printed = true;
+      this.speaker.hush();
+      this.is("example");
+    }
+
+    /* A new answer; the reader's open and closed parts stay, old drawings stand until redrawn. */
+    show(html, charts = {}) {
+      if (html === this.html) return;
+      this.word = undefined;
+      this.open = this.section.querySelector(".sl-working")?.open ?? this.open;
+      const drawn = new Map();
+      for (const figure of this.section.querySelectorAll(".sl-chart")) {
+        const place = figure.querySelector(".sl-drawing");
+        const { told } = place.classList.contains("sl-waiting") ? {} : place;
+        drawn.set(figure.dataset.chart, { drawing: [...place.childNodes], told });
+      }
+      const made = document.createElement("template");
+      made.innerHTML = html;
+      const parts = [...made.content.children];
+      this.places().forEach((place, at) => place.replaceWith(parts[at]));
+      Object.assign(this, { html, printed: false });
+      const working = this.section.querySelector(".sl-working");
+      if (working && this.open) working.open = true;
+      for (const figure of this.section.querySelectorAll(".sl-chart")) {
+        const chart = charts[figure.dataset.chart];
+        if (chart) this.draw(figure.querySelector(".sl-drawing"), chart, drawn.get(figure.dataset.chart));
+      }
+      this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
+    }
+
+    /* The drawing before stands until the new one is there, and stays where it is the same. */
+    draw(place, chart, { drawing = [], told } = {}) {
+      place.replaceChildren(...drawing);
+      place.told = JSON.stringify(chart);
+      if (drawing.length && place.told === told) return;
+      place.classList.add("sl-waiting");
+      Drawing.show(place, chart);
+    }
+
+    text(part) {
+      return this.answer.querySelector(part)?.textContent || "";
+    }
+  }
+
+  window.SpringlineFigures = { Figures };
+})();

@@ -1,0 +1,80 @@
+"""What an answer stands on: the reader's numbers in a line, what was assumed by its reason."""
+
+import re
+
+import pytest
+
+from calc.page import render_given
+from calc.page.answer import Answer
+from calc.page.fields import Choice, Number, Rows, Sheet, Text, Unknown
+from calc.page.form import work
+from calc.page.given import EXAMPLE, Assumed, Given
+from calc.page.state import State
+from calc.sheets import sheet
+
+
+def _sheet():
+    flow = Number("flow", "Flow", "flow", "", "", 0.0, 1.0, unknown=Unknown(reason="usual"))
+    columns = (Text("name", "Name", ""), flow)
+    fields = (
+        Number("climb", "Climb", "length", "18 m", "60 ft", -50.0, 500.0),
+        Number("own", "Tank size (optional)", "volume", "", "", 0.0, 10.0, optional=True),
+        Choice("kind", "Kind", (("a", "First"), ("b", "Second")), "a"),
+        Text("table", "Table", "1\n2"),
+        Rows("taps", "Outlets", columns, (("Hose", ""), ("Sink", "")), (("Hose", ""),), "outlet"),
+    )
+    return Sheet("trial", "Trial", fields, lambda v, r: Answer(told="Fine."))
+
+
+def shown(found):
+    return {one.key: one.shown for one in found}
+
+
+def test_what_was_given_is_told_as_a_person_reads_it():
+    state = State(texts={"climb": "22", "kind": "b", "table": "1\n2\n3", "taps": "Tub,;Sink,"})
+    assert shown(work(_sheet(), state).given) == {
+        "climb": "22 m", "kind": "Second", "table": "3 lines", "taps": "2 outlets",
+    }  # fmt: skip
+
+
+def test_a_unit_is_told_in_its_usual_letters():
+    assert shown(work(_sheet(), State(texts={"climb": "22 FEET"})).given) == {"climb": "22 ft"}
+
+
+def test_the_examples_rows_are_assumed_where_something_else_is_given():
+    outcome = work(_sheet(), State(texts={"climb": "22"}))
+    assert Assumed("taps", "Outlets", "2 outlets", EXAMPLE) in outcome.assumed
+
+
+def test_an_empty_field_is_neither_given_nor_assumed():
+    outcome = work(_sheet(), State(texts={"climb": "22", "own": ""}))
+    assert "own" not in {one.key for one in (*outcome.given, *outcome.assumed)}
+
+
+@pytest.mark.parametrize("key", ["reach", "pipe", "pump_match"])
+def test_rows_changed_by_a_number_typed_over_them_are_not_told_as_given(key):
+    outcome = work(sheet(key), State(texts={"climb": "9 m"}))
+    assert shown(outcome.given) == {"climb": "9 m"}
+
+
+def test_the_line_names_six_numbers_and_counts_the_others():
+    html = render_given.yours(tuple(Given(str(n), f"Number {n}", "1") for n in range(9)))
+    assert "and 3 more" in html and html.split("sl-beyond")[0].count("<b>") == 6
+    assert html.count("<b>") == 9  # for paper
+    assert 'data-sl-change="0"' in html
+    assert render_given.yours(()) == ""
+
+
+def test_a_reason_is_said_once_and_cells_of_a_column_are_told_together():
+    found = (
+        Assumed("taps.0.flow", "Row 1 (Hose), flow", "", "usual"),
+        Assumed("water", "Water temperature", "15 °C", EXAMPLE),
+        Assumed("taps.1.flow", "Row 2 (Sink), flow", "", "usual"),
+        Assumed("own", "Tank size (optional)", "5 L", EXAMPLE),
+    )
+    told = re.sub(r"<[^>]*>", "", render_given.assumed(found).replace("</li>", "\n"))
+    assert told.splitlines() == [
+        "Assumed, not from youFrom the example: Water temperature 15 °C, Tank size 5 L.",
+        "Not known, usual: flow in 2 rows.",
+    ]
+    assert 'data-sl-change="taps.0.flow"' in render_given.assumed(found)

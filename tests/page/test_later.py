@@ -1,0 +1,43 @@
+"""The verdict does not wait for what takes longer: first the figures, then the fixes."""
+
+import json
+
+import pytest
+
+from calc import bridge
+from calc.page.form import rest, work
+from calc.page.state import State
+from calc.sheets import KEYS, sheet
+from tests.parity.cases import requests
+
+
+def ask(**request):
+    return json.loads(bridge.handle(json.dumps({"op": "work", "base": "../", **request})))
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_first_and_rest_are_what_all_at_once_is(key):
+    for request in requests(key, 8):
+        whole, first = ask(**request), ask(**request, phase="first")
+        assert first["errors"] == whole["errors"] and first["link"] == whole["link"]
+        assert ask(**request, phase="rest") == whole
+
+
+def test_the_verdict_is_the_same_in_both_and_fixes_come_later():
+    state = State("us")
+    first = work(sheet("keep_up"), state, first=True)
+    whole = work(sheet("keep_up"), state)
+    assert first.answer.later is not None and whole.answer.later is None
+    assert first.answer.verdict == whole.answer.verdict and not first.answer.fixes
+    assert rest(first).answer == whole.answer and whole.answer.fixes
+
+
+def test_a_fix_that_is_being_looked_for_is_said_to_be():
+    assert "Looking for a fix" in ask(sheet="keep_up", phase="first")["html"]
+    assert "Looking for a fix" not in ask(sheet="keep_up")["html"]
+
+
+def test_the_rest_of_other_numbers_is_worked_out_anew():
+    ask(sheet="keep_up", phase="first")
+    other = {"sheet": "keep_up", "texts": {"set": "4 bar"}}
+    assert ask(**other, phase="rest") == ask(**other)
