@@ -13,6 +13,7 @@
       this.busy = false;
       this.again = false;
       this.waiting = []; // for an answer to the numbers as they are
+      document.addEventListener("springline-live", () => this.start()); // after it had failed
     }
 
     // Python's start --------------------------------------------------------------------------

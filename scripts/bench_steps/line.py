@@ -33,7 +33,7 @@ class Line:
         time.sleep(wait)
 
 
-class _Slowly:
+class Slowly:
     """A file to write to that goes through the line."""
 
     def __init__(self, file, line):
@@ -57,7 +57,7 @@ class Weak(Handler):
 
     def setup(self):
         super().setup()
-        self.wfile = _Slowly(self.wfile, self.server.line)
+        self.wfile = Slowly(self.wfile, self.server.line)
 
     def do_GET(self):
         self.server.asked.append(self.path)

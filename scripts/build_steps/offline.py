@@ -14,7 +14,7 @@ import shutil
 import zipfile
 
 import calc
-from scripts.build_steps import pages, parts, policy, runtime
+from scripts.build_steps import bundle, pages, parts, policy, runtime
 from scripts.build_steps.places import CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
 
 LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
@@ -105,6 +105,7 @@ def make():
     embed(folder / "runtime", runtime.write(folder / "runtime"))
     for left in ("sitemap.xml", "sitemap.xml.gz", "404.html"):
         (folder / left).unlink(missing_ok=True)
+    bundle.write(folder)
     pages.mend(folder)
     flatten_links(folder)
     policy.settle_search(folder)

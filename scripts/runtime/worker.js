@@ -233,7 +233,7 @@
     return { handle: await fromLibrary(source), way: "plain", source };
   }
 
-  self.SpringlineRuntime = { start, again() {} };
+  self.SpringlineRuntime = { start, Rest, again() {} };
 
   if (!inWorker) return;
 
