@@ -13,7 +13,10 @@ TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".wasm": "applicat
 
 
 class Host:
-    """Serves ``folder`` below ``under``; what it does may be changed while it runs."""
+    """Serves ``folder`` below ``under``; what it does may be changed while it runs.
+
+    ``types``: {end of a name: type}; ``line``: what all replies go through, slowly.
+    """
 
     def __init__(
         self,
@@ -26,7 +29,7 @@ class Host:
         line=None,
     ):
         self.folder, self.under = folder, under
-        self.types, self.line = {**TYPES, **more.get("types", {})}, more.get("line")
+        self.types, self.line = {**TYPES, **(types or {})}, line
         self.headers, self.packed, self.missing_page = headers or {}, packed, missing_page
         self.overrides = {}  # {name: bytes, or None for "not found"}
         self.asked = []  # names in the order they were asked for
