@@ -1,4 +1,5 @@
-/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .settled(ms).
+/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .starting,
+   .settled(ms).
    Python runs in a worker; where no worker can be had it runs in the page itself.
    .script(address) adds a script to the page, for whoever needs one late.
    While Python comes the document hears "springline-progress" with {loaded, total, trouble}: bytes, and
@@ -32,10 +33,13 @@
     silent: "the calculator gave no answer twice and was stopped",
   };
   const Engine = { ready: false, way: null, start, ask, settled, script };
-  window.SpringlineEngine = Engine;
+  window.SpringlineEngine = Object.defineProperty(Engine, "starting", {
+    get: () => Boolean(run) && !Engine.ready,
+  });
 
   let run = null; // the start that is under way or was: {promise, resolve, reject, open, backend}
   let refused = false; // somebody was told that it failed
+  let loaded = 0; // bytes of the start that is under way
   let strikes = 0; // workers that fell silent one after the other
   const queue = []; // of those who wait in settled()
 
@@ -170,17 +174,24 @@
 
   /* From whoever fetches: how far it is, and what holds it up. It goes on trying. */
   function told({ got, of, trouble }) {
+    loaded = got;
     announce("progress", { loaded: got, total: of, trouble: WORDS[trouble] || "" });
     if (trouble && run?.open && !Engine.ready) refuse(run, fault(trouble, WORDS[trouble]));
   }
 
   /* Work that would take line and processor from the start waits here: until Python is live or
-     cannot be, or for so many ms where nothing has asked for it. */
+     cannot be, or nothing of it has come for so many ms. */
   function settled(most = LONGEST_WAIT) {
     if (Engine.ready) return Promise.resolve();
     return new Promise((resolve) => {
+      let seen = 0;
+      const look = () => {
+        if (loaded === seen) return resolve();
+        seen = loaded;
+        setTimeout(look, most);
+      };
       queue.push(resolve);
-      setTimeout(() => run || resolve(), most);
+      setTimeout(look, most);
     });
   }
 

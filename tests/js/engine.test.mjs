@@ -185,16 +185,20 @@ test("work that can wait goes on at the start, or after so long where nothing st
   assert.ok(Date.now() - before < 2_000);
 });
 
-test("work that can wait does so for as long as a start is on its way", async () => {
-  let go = null;
+test("work that can wait does so for as long as a start moves on", async () => {
+  let tell = null;
   const { engine } = started((message, worker) => {
-    go = () => worker.onmessage({ data: { id: message.id, reply: "plain" } });
+    if (message.settings) tell = (got) => worker.tell({ got, of: 9, trouble: "" });
   });
   engine.start();
+  await pause(10);
   let gone = false;
-  const waiting = engine.settled(20).then(() => (gone = true));
-  await pause(60);
+  const waiting = engine.settled(30).then(() => (gone = true));
+  for (let got = 1; got < 9; got += 1) {
+    tell(got);
+    await pause(10);
+  }
   assert.equal(gone, false);
-  go();
-  await waiting;
+  assert.equal(engine.starting, true);
+  await waiting; // nothing comes any more
 });
