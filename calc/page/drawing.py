@@ -187,9 +187,13 @@ def _words(shape: Words) -> str:
 
 def _press(shape: Press) -> str:
     leads = f' data-sl-change="{escape(shape.change)}"' if shape.change else ""
-    inside = "".join(map(_shape, shape.shapes))
+    inside = " ".join(map(_shape, shape.shapes))  # a space between what is read as words
+    seen = " ".join(
+        f"{one.lead} {one.text}".strip() for one in shape.shapes if isinstance(one, Words)
+    )
+    name = shape.name if seen in shape.name else f"{seen}; {shape.name}"  # WCAG 2.5.3
     return (
-        f'<a href="{escape(shape.href or "#")}"{leads} aria-label="{escape(shape.name)}"'
+        f'<a href="{escape(shape.href or "#")}"{leads} aria-label="{escape(name)}"'
         f'{_at(shape.at)}><rect class="sl-touch" x="{_n(shape.x)}" y="{_n(shape.y)}" '
         f'width="{_n(shape.width)}" height="{_n(shape.height)}" rx="3" fill="none" '
         f'pointer-events="all"/>{inside}</a>'

@@ -406,4 +406,6 @@ def test_a_flow_that_no_pipe_here_carries_leads_nowhere():
 def test_a_surface_too_rough_for_its_bore_is_said_at_the_surface():
     outcome = work(SHEET, State(texts={"kind": "own", "bore": "1 mm", "inside": "rusty"}))
     assert set(outcome.errors) == {"inside"}
-    assert "roughness, 1.00\u00a0mm, is out of range" in outcome.errors["inside"]
+    assert "roughness must be 0.05\u00a0mm or less" in outcome.errors["inside"].replace(
+        " mm", "\u00a0mm"
+    )

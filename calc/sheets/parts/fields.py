@@ -11,7 +11,7 @@ CAREFUL_ALTITUDE = Unknown(
     f"{practice.CAREFUL_ALTITUDE:g} m", "5000 ft", "careful: most places lie lower"
 )
 # where air presses against the water's own pressure, thinner air leaves more of it: sea level
-SEA_LEVEL = Unknown("0 m", "0 ft", "careful: higher up there is more to use")
+SEA_LEVEL = Unknown("0 m", "0 ft", "careful: at a greater altitude there is more to use")
 BURIED = Unknown("20 °C", "68 °F", "usual for buried pipe")
 
 
