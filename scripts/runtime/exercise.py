@@ -3,6 +3,7 @@
 What Python imports and which functions it runs here is what browsers are sent first.
 """
 
+import gc
 import importlib
 import json
 import pkgutil
@@ -14,6 +15,7 @@ from calc.page.fields import Number, Rows
 from calc.sheets import KEYS
 from calc.sheets import sheet as find_sheet
 
+OFTEN = (100, 5, 5)  # objects, rounds: rubbish of all kinds is cleared at all kinds of moments
 WRONG = ("", "?", "x", "1,250", "30/50", "-5", "1e9", "12 1/2", "3 kg/cm2", "\u0661")
 
 
@@ -25,6 +27,7 @@ def everything():
     """Import all of ``calc``, then ask each sheet for all it can do."""
     for module in pkgutil.walk_packages(calc.__path__, "calc."):
         importlib.import_module(module.name)
+    gc.set_threshold(*OFTEN)
     for key in KEYS:
         numbers(key, "metric", "us")
         numbers(key, "us", "metric")

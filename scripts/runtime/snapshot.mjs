@@ -12,7 +12,8 @@ const base = begin("snapshot");
 const [, , , snapshot, places] = process.argv;
 const lock = JSON.parse(readFileSync(base + "pyodide-lock.json"));
 const library = new Uint8Array(gunzipSync(readFileSync(base + "python.bin")));
-const common = { wasm: readFileSync(base + "first.wasm"), library, lock };
+const [wasm, rest] = ["first.wasm", "rest.wasm"].map((name) => readFileSync(base + name));
+const common = { wasm, rest, library, lock };
 
 const ASK = (key) => JSON.stringify({ op: "work", sheet: key });
 

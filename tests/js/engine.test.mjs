@@ -5,7 +5,7 @@ import { test } from "node:test";
 
 import { load, page, textOf } from "./load.mjs";
 
-const RUNTIME = { folder: "f", files: {}, memory: {}, lock: {} };
+const RUNTIME = { folder: "f0123", files: {}, memory: {}, lock: {} };
 const BACKEND = textOf("docs/assets/backend.js");
 const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -49,7 +49,7 @@ test("a question starts Python once and each reply finds who asked", async () =>
   assert.deepEqual(replies.map((one) => one.number), [1, 2, 3]);
   assert.equal(made.length, 1);
   assert.equal(engine.way, "snapshot");
-  assert.equal(made[0].source, "https://example.org/site/runtime/f/worker.js");
+  assert.equal(made[0].source, "https://example.org/site/runtime/f0123/worker.js");
 });
 
 test("an error of Python's leaves Python running", async () => {
@@ -157,8 +157,8 @@ test("whoever asks while a start is held up has it try again", async () => {
 });
 
 for (const [what, manifest, words] of [
-  ["is gone with its release", 'SPRINGLINE_RUNTIME = {"folder":"g"}', /reload the page/],
-  ["is missing", 'SPRINGLINE_RUNTIME = {"folder":"f"}', /missing on this host/],
+  ["is gone with its release", 'SPRINGLINE_RUNTIME = {"folder":"another"}', /reload the page/],
+  ["is missing", 'SPRINGLINE_RUNTIME = {"folder":"f0123"}', /missing on this host/],
 ]) {
   test(`a file that ${what} is told so`, async () => {
     const { engine } = started(() => ({ error: "missing", kind: "missing", lost: true }), {
