@@ -19,6 +19,7 @@ from calc.page.fields import UNKNOWN, Number, Rows
 from calc.page.form import cells, rest, work
 from calc.page.state import State, filled_rows, hidden_keys
 from calc.reading import split
+from calc.sheets import onward
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
@@ -70,11 +71,14 @@ def _state(request: Data) -> State:
 def work_out(request: Data) -> Data:
     """Solve: answer HTML, plain text and chart specifications, or errors by field key.
 
-    Its "site" is {text: packed, way, kept: keys of the fields that stand as it fills them}.
+    Its "site" is {text: packed, way, kept: keys of the fields that stand as it fills them}; its
+    "way" the one asked about where there is none.
     """
     sheet, state = find_sheet(request["sheet"]), _state(request)
     site = request.get("site") or {}
     carried = (site.get("text", ""), site.get("way", ""))
+    goes = onward.along(sheet, state, carried[0], carried[1] or request.get("way", ""))
+    taken = (goes.site, goes.way)
     outcome = _outcome(sheet, state, request.get("phase", ""))
     reply = {
         "errors": outcome.errors,
@@ -85,7 +89,7 @@ def work_out(request: Data) -> Data:
         "same": _equivalents(sheet, state, outcome),
         "tidy": _tidied(sheet, state),
         "link": link.write(sheet, state, *carried, state.kept),
-        "onward": link.of_site(state.system, *carried) if site else "",
+        "onward": link.of_site(state.system, *taken) if goes.site else "",
         "assumed": [
             {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}
             for one in outcome.assumed
@@ -95,8 +99,8 @@ def work_out(request: Data) -> Data:
     }
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
-        address = addresses(sheet, state, outcome.example, *where, carried)
-        reply["html"] = render.answer(outcome, address)
+        address = addresses(sheet, state, outcome.example, *where, carried, taken)
+        reply["html"] = render.answer(outcome, address, onward.words(goes))
         reply["text"] = render.plain(sheet, outcome, state)
         reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
     return reply

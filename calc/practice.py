@@ -120,6 +120,8 @@ FILTER_FLOW = 40 * LPM  # m3/s, at which the losses below hold; common practice,
 FILTER_CLEAN = 0.15e5  # Pa, a 1 in cartridge housing, clean; common practice, no source
 FILTER_DIRTY = 0.7e5  # Pa, the same due for a change; common practice, no source
 REDUCER_FLOW = 30 * LPM  # m3/s, at which the loss below holds; common practice, no source
+REDUCER_FALL = (0.5e5, 1e5)  # Pa, it gives so much less near its rated flow; common practice
+REDUCER_NEAR = 0.8  # of its rated flow, from which that is said; our choice
 REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common practice, no source
 
 # Suction ------------------------------------------------------------------------------------

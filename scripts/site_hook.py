@@ -16,7 +16,7 @@ from calc.page import blank, charts, render
 from calc.page.fields import Rows
 from calc.page.form import work
 from calc.page.state import State
-from calc.sheets import KEYS, site_ops
+from calc.sheets import KEYS, site_ops, views
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
@@ -167,9 +167,10 @@ def _site(key):
     filled = site_ops.handle(
         {"op": "site", "do": "fill", "sheet": key, "site": site_ops.handle({"do": "demo"})["site"]}
     )
+    first = views.EXAMPLE_WAYS.get(key, "")
     ways = "".join(
         f'<option value="{escape(one["value"])}">{escape(one["label"])}</option>'
-        for one in filled["ways"]
+        for one in sorted(filled["ways"], key=lambda one: one["value"] != first)
     )
     hidden = "" if len(filled["ways"]) > 1 else " hidden"
     return (

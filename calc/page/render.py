@@ -17,7 +17,7 @@ from calc.page.state import filled_rows, replaced_keys
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from calc.page.answer import Answer, Chart, Column, Figure, Link, Step, Table, Value
     from calc.page.fields import Field, Sheet
@@ -38,15 +38,16 @@ WARNING_WORDS = {"stop": "Stop", "care": "Take care", "note": "Note"}
 # The answer ----------------------------------------------------------------
 
 
-def answer(outcome: Outcome, address: Address) -> str:
+def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str:
     """HTML of a worked answer, its three ``parts`` one after the other.
 
-    address: gives the address that a ``Link`` opens.
+    address: gives the address that a ``Link`` opens; going: sentences about the numbers that go
+    along with the reader to another page.
     """
-    return "".join(parts(outcome, address))
+    return "".join(parts(outcome, address, going))
 
 
-def parts(outcome: Outcome, address: Address) -> tuple[str, str, str]:
+def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tuple[str, str, str]:
     """HTML of a worked answer in the three places of the page.
 
     "sl-top": verdict, picture and the likely best fix; "sl-beside": what it stands on, the
@@ -59,7 +60,7 @@ def parts(outcome: Outcome, address: Address) -> tuple[str, str, str]:
     beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
     beside_it += [_warning(warning) for warning in beside(found)]
     beside_it += [_caution(caution) for caution in found.cautions]
-    beside_it.append(_links(found.links, address))
+    beside_it.append(_links(found.links, address, going))
     more = [_picture(picture) for picture in found.drawings[1:]]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
@@ -247,13 +248,16 @@ def _put_in(step: Step) -> str:
     return formula.put_in(step.formula, numbers)
 
 
-def _links(links: tuple[Link, ...], address: Address) -> str:
+def _links(links: tuple[Link, ...], address: Address, going: Sequence[str] = ()) -> str:
     if not links:
         return ""
     items = "".join(
         f'<li><a href="{escape(address(link))}">{escape(link.text)}</a></li>' for link in links
     )
-    return f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul></nav>'
+    said = "".join(f'<p class="sl-going">{escape(sentence)}</p>' for sentence in going)
+    return (
+        f'<nav class="sl-next" aria-label="Go on with these numbers"><ul>{items}</ul>{said}</nav>'
+    )
 
 
 # Plain text ------------------------------------------------------------------
@@ -263,6 +267,8 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     """The answer as plain text for an e-mail: inputs, verdict, figures, warnings, working."""
     reader, found = outcome.reader, _found(outcome)
     lines = [sheet.title.upper(), ""]
+    if outcome.example:
+        lines += ["A worked example with invented numbers, not yours.", ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
     lines += ["", "Given"]

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from calc.page.given import Given
 
 MOST = 6  # of the reader's numbers named on a screen; paper has them all
+SHORT = 16  # letters; fits a line of any screen
 ITSELF = "Not known"  # before why a check could not be made
 
 
@@ -20,7 +21,7 @@ def yours(given: tuple[Given, ...]) -> str:
     """The reader's numbers in a line, and the way to them; "" where none was given."""
     if not given:
         return ""
-    named = [f"{escape(_plain(one.label))} <b>{escape(one.shown)}</b>" for one in given]
+    named = [f"{escape(_plain(one.label))} <b>{escape(_kept(one.shown))}</b>" for one in given]
     beyond = "".join(f", {one}" for one in named[MOST:])
     more = (
         f'<span class="sl-beyond">{beyond}</span>'
@@ -40,13 +41,22 @@ def assumed(found: tuple[Assumed, ...]) -> str:
     """What the answer used that its reader did not give, by reason; each leads to its field."""
     if not found:
         return ""
-    parts = "".join(
-        f"<li>{escape(lead)}: {', '.join(_item(one) for one in group)}.</li>"
-        for lead, group in groups(found)
-    )
+    parts = "".join(f"<li>{escape(lead)}: {_listed(group)}</li>" for lead, group in groups(found))
     return (
         '<div class="sl-assumed"><p><strong>Assumed, not from you</strong></p>'
         f"<ul>{parts}</ul></div>"
+    )
+
+
+def _listed(group: list[Assumed]) -> str:
+    """The first of them, and the others in a fold where they are many."""
+    items = [_item(one) for one in group]
+    if len(items) <= MOST + 2:
+        return f"{', '.join(items)}."
+    return (
+        f"{', '.join(items[:MOST])}"
+        f'<details class="sl-others"><summary>and {len(items) - MOST} more</summary>'
+        f"{', '.join(items[MOST:])}.</details>"
     )
 
 
@@ -84,7 +94,12 @@ def _together(alike: list[Assumed]) -> Assumed:
 
 def _item(one: Assumed) -> str:
     link = f'<a href="#" data-sl-change="{escape(one.key)}">{escape(_plain(one.label))}</a>'
-    return f"{link} {escape(one.shown)}" if one.shown else link
+    return f"{link} {escape(_kept(one.shown))}" if one.shown else link
+
+
+def _kept(text: str) -> str:
+    """A short text on one line: a number stays with its unit."""
+    return text.replace(" ", "\u00a0") if len(text) <= SHORT else text
 
 
 def _plain(label: str) -> str:

@@ -29,6 +29,18 @@ class Part:
     one_way: bool = False
 
 
+def falls_off(flow_m3s: float, rated_m3s: float) -> bool:
+    """Whether a pressure-reducing valve is near its rated flow, where what it holds falls off.
+
+    Q >= 0.8 Q_r
+    flow_m3s, rated_m3s: Q, Q_r, m3/s.  Raises nothing.  Source: ``practice.REDUCER_NEAR``.
+
+    >>> falls_off(0.4e-3, 0.5e-3), falls_off(0.3e-3, 0.5e-3)
+    (True, False)
+    """
+    return flow_m3s >= practice.REDUCER_NEAR * rated_m3s * (1 - 1e-9)
+
+
 def _fitting(key: str, of: str, one_way: bool = False) -> Part:
     fitting = friction.BY_KEY[of]
     return Part(key, fitting.name, fitting, one_way=one_way)

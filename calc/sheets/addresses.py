@@ -23,19 +23,23 @@ def addresses(
     base: str = "",
     flat: bool = False,
     carried: tuple[str, str] = ("", ""),
+    going: tuple[str, str] | None = None,
 ) -> Callable[[Link], str]:
     """What gives each ``Link`` of an answer its address.
 
     sheet, state: what was asked; example: whether all of it is the example's; base: way to the
     site's root; flat: pages end in .html; carried: the packed site that its links take along, and
-    the way asked about.
+    the way asked about; going: those that links to other sheets take along, with what was typed
+    here in the site (None: the same).
     """
 
     def address(link: Link) -> str:
         target = find_sheet(link.sheet)
         place = base + (target.page.rstrip("/") + ".html" if flat else target.page)
-        before = state if link.sheet == sheet.key else None
-        return f"{place}#{fragment(target, link.values, state.system, example, carried, before)}"
+        same = link.sheet == sheet.key
+        taken = carried if same or going is None else going
+        before = state if same else None
+        return f"{place}#{fragment(target, link.values, state.system, example, taken, before)}"
 
     return address
 

@@ -11,7 +11,7 @@ from typing import Any
 
 from calc.errors import InputError
 from calc.page import row_text
-from calc.page.fields import UNKNOWN, Number, Rows, Sheet
+from calc.page.fields import Number, Rows
 from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
@@ -184,25 +184,6 @@ def linked(packed: str, key: str, way: str, system: str) -> Data:
     return {**_fill(asked), **_reply(site)}
 
 
-def _units_in_cells(sheet: Sheet, state: State) -> State:
-    """The same, with the unit of its column behind every bare number of a table."""
-    texts = dict(state.texts)
-    for entry in sheet.fields:
-        if isinstance(entry, Rows) and entry.key in texts:
-            rows = row_text.decode(texts[entry.key])
-            texts[entry.key] = row_text.encode([_row(entry, row, state) for row in rows])
-    return State(state.system, texts, state.units, state.standing)
-
-
-def _row(entry: Rows, row: tuple[str, ...], state: State) -> list[str]:
-    cells = list(row)
-    for at, (column, text) in enumerate(zip(entry.columns, row, strict=False)):
-        if isinstance(column, Number) and text.strip() not in ("", UNKNOWN):
-            symbol = state.units.get(f"{entry.key}.{column.key}")
-            cells[at] = filling.with_unit(text.strip(), column, symbol, state.system)
-    return cells
-
-
 def _back(request: Data) -> Data:
     state = State(
         _system(request),
@@ -210,9 +191,10 @@ def _back(request: Data) -> Data:
         request.get("units", {}),
         request.get("standing", {}),
     )
-    state = _units_in_cells(find_sheet(request["sheet"]), state)
     put = views.back(_site(request), request["sheet"], state, request.get("way", ""))
-    return _reply(put.site, changes=list(put.changes), what_if=list(put.what_if))
+    return _reply(
+        put.site, changes=list(put.changes), what_if=list(put.what_if), stays=list(put.stays)
+    )
 
 
 # Parts ----------------------------------------------------------------------------------------

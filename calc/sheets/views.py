@@ -13,11 +13,12 @@ from calc.pipe import friction
 from calc.pipe.line import Line
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
-from calc.sheets.parts import filling, use, ways
+from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
-from calc.sheets.parts.filling import PutBack
+from calc.sheets.parts.putting_back import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
@@ -100,7 +101,7 @@ def _pump_flow(asked: Asked) -> float:
         ways.known(asked.site, path, "The pressure switch") for path in (
             "pump.cut_in", "pump.cut_out")
     )  # fmt: skip
-    return ways.most_flow(asked.site, (low + high) / 2)
+    return ways.most_flow(asked.site, (low + high) / 2 + ways.sensed_pressure(asked.site))
 
 
 def _whole_flow(asked: Asked) -> float | None:
@@ -146,34 +147,37 @@ def _use(asked: Asked) -> Fact:
 
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
+_TANK = known("tank", "pressure_tank.volume")
+_LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
-_ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.way_pipe(), b.needed("wanted"), t.line(), _WATER)
+_ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
+_PIPE = b.way_pipe()
 _EXTRA = figure("extra", "percent", _extra)
 
 VIEWS = {
     view.key: view
     for view in (
         View("reach", (
-            b.start("pressure"), *_ONE_LINE, words("use", lambda asked: "own"),
+            p.start("pressure"), *_ONE_LINE, _PIPE, words("use", lambda asked: "own"),
             figure("most", "flow", _most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
             words("ask", lambda asked: "rows"),
-            *b.pump(),
-            b.menu("drive", "pump.control",
+            *p.pump(),
+            p.menu("drive", "pump.control",
                    {"speed": "held", "fixed": "full", "switch": "full"},
                    {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), known("pumps", "pump.count"),
-            t.outlets(), t.sections(), t.tanks(), b.lift(),
+            known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
+            t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE, _HOTTEST,
+            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK,
         ), outlet=False),
         View("pressure", (
-            b.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
+            p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
         )),
         View("suction", (
-            b.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
+            p.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
             b.suction_pipe(), words("figure", _figure_known),
             Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
@@ -181,7 +185,8 @@ VIEWS = {
             known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
-            b.start("pressure"), *_ONE_LINE, *(_fitting(f.key) for f in friction.FITTINGS),
+            p.start("pressure"), *_ONE_LINE, replace(_PIPE, take=None),  # a kind without its size
+            *(_fitting(f.key) for f in friction.FITTINGS),
             _HOTTEST,
         )),
         View("tank", (
@@ -195,12 +200,12 @@ VIEWS = {
             replace(b.needed("wanted"), spare=True),
         )),
         View("pressure_tank", (
-            b.menu("control", "pump.control", {"fixed": "switch"}, {}),
+            p.menu("control", "pump.control", {"fixed": "switch"}, {}),
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
-            known("tank", "pressure_tank.volume"), figure("draw", "flow", _drawn),
+            _TANK, figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
-            known("leak", "use.leak"), _ALTITUDE,
+            known("leak", "use.leak"), _ALTITUDE, _LEAST,
         ), outlet=False),
         View("demand", (
             _open("showers_open", "shower"), _open("sinks_open", "sink"),
@@ -216,11 +221,12 @@ VIEWS = {
             known("busy", "use.busy"), known("reach", "use.drip_share"),
         ), outlet=False),
         View("pump_match", (
-            *b.pump(), *_ONE_LINE, b.lift(),
+            *p.pump(), *_ONE_LINE, _PIPE, p.lift(),
             figure("suction", "head",
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
-            _ALTITUDE, _EXTRA, b.start("set"), known("grade", "pump.grade"),
+            _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
+            _LEAST, _TANK,
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
@@ -275,15 +281,16 @@ def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4)
     return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
 
 
-def back(site: Site, key: str, state: State, way: str = "") -> PutBack:
+def back(site: Site, key: str, state: State, way: str = "", going: bool = False) -> PutBack:
     """What the reader typed, put into the site where it is one to one.
 
-    state: the form as it stands, in the system it is shown in; way: as it was filled.
+    state: the form as it stands, in the system it is shown in; way: as it was filled; going: into
+    a copy that goes on to another page, as ``Asked``.
     Returns ``PutBack``: the new site, a sentence for each change, and what stayed a what-if.
     Raises KeyError for no such sheet.
     """
-    asked = asked_of(site, key, way)
-    return filling.back(asked, VIEWS[key].fields, find_sheet(key), state)
+    asked = replace(asked_of(site, key, way), going=going)
+    return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 
 # The example ----------------------------------------------------------------------------------

@@ -23,75 +23,15 @@ from calc.network.outlets import (
 )
 from calc.network.parts import Device, Level, Link, Network, Place, PumpSet, Reducer, Run
 from calc.network.state import Solution
-from calc.pipe import fittings, friction, pipes
+from calc.pipe import fittings, friction
 from calc.pipe.line import Section
-from calc.pump.curve import Pump
 from calc.site.rows import PUMP
 from calc.site.rows import fold as folded
+from calc.site.supply_rows import OutletRow, SectionRow, Source, TankRow
 
 WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
 BEND = friction.BY_KEY["elbow90"]
 SAME_HEIGHT = 0.05  # m, two heights given for one point may differ by; our choice
-
-
-@dataclass(frozen=True)
-class SectionRow:
-    """A length of pipe: m; height_m: its far end above the pump; part: ``fittings`` key at it."""
-
-    start: str
-    end: str
-    length_m: float
-    height_m: float
-    pipe: pipes.Pipe
-    bends: float = 2
-    part: str = "none"
-
-
-@dataclass(frozen=True)
-class OutletRow:
-    """Equal outlets at a point. kind: key of ``practice.OUTLETS``; before, after: how many open.
-
-    flow_m3s, rated_pa, needed_pa: of one (None: usual for the kind).
-    """
-
-    name: str
-    at: str
-    kind: str
-    before: int
-    after: int
-    flow_m3s: float | None = None
-    rated_pa: float | None = None
-    needed_pa: float | None = None
-
-
-@dataclass(frozen=True)
-class TankRow:
-    """Open water up the hill, m above the pump: it feeds the pipes or is filled by them."""
-
-    name: str
-    level_m: float
-
-
-@dataclass(frozen=True)
-class Source:
-    """Pump, water and place. set_pa: pressure held at the pump (None: runs at full speed).
-
-    lift_m: from the water up to the pump; altitude_m: above the sea; pumps: equal ones in
-    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's);
-    relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known).
-    """
-
-    pump: Pump
-    set_pa: float | None
-    lift_m: float
-    suction_length_m: float
-    suction_pipe: pipes.Pipe
-    temperature_k: float
-    altitude_m: float
-    pumps: int = 1
-    hottest_k: float | None = None
-    relief: bool = False
-    tank_m3: float | None = None
 
 
 @dataclass(frozen=True)

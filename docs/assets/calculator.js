@@ -76,7 +76,8 @@
       else this.site.example();
       if (linked) {
         this.fields.forEach((field) => shown.has(field.key) && field.pend(shown.get(field.key)));
-        this.figures.empty("reading", "", line);
+        if (Engine.ready && this.figures.isShown) this.figures.is("pending"); // it is read at once
+        else this.figures.empty("reading", "", line);
         this.asking.go();
       } else {
         this.figures.example(this.system);

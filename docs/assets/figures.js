@@ -54,12 +54,14 @@
     /* One of ``WORDS``, and a sentence after the word. */
     is(state, sentence = state === "example" ? OURS : "", wrong = false) {
       clearTimeout(this.late);
+      const news = wrong || (state !== this.state && ["reading", "starting"].includes(state));
       this.section.dataset.slFigures = state;
       const word = document.createElement("strong");
       word.textContent = this.inVerdict(state) ? "" : WORDS[state];
       const parts = [word.textContent && word, this.problem, sentence].filter(Boolean);
       this.status.replaceChildren(...parts.flatMap((part) => [part, " "]).slice(0, -1));
       this.status.classList.toggle("sl-alarm", wrong);
+      if (news) this.speaker.say(this.status.textContent);
       this.look();
     }
 
@@ -95,6 +97,10 @@
       this.late = setTimeout(() => this.is("pending"), LATE);
     }
 
+    get isShown() {
+      return ["yours", "example", "pending"].includes(this.state) && Boolean(this.html);
+    }
+
     /* At once, for paper. */
     settle() {
       if (this.state === "yours" || this.state === "example") this.is("pending");
@@ -117,11 +123,11 @@
       return [...this.section.querySelectorAll(".sl-top > .sl-yours")];
     }
 
-    /* How much of the calculator has come, while somebody waits for it. */
-    progress({ loaded, total }) {
+    /* How much of the calculator has come, or what holds it up, while somebody waits for it. */
+    progress({ loaded, total, trouble }) {
       if (!["reading", "starting"].includes(this.state)) return;
       const [some, all] = [loaded, total].map((bytes) => (bytes / 1e6).toFixed(1));
-      this.is(this.state, `${some} of ${all} MB of the calculator are here.`);
+      this.is(this.state, trouble || (total ? `${some} of ${all} MB of the calculator are here.` : ""));
     }
 
     /* The last figures stay, without a verdict, which would be taken for one on the new numbers.

@@ -59,8 +59,8 @@
     clicked(event) {
       const anchor = event.target.closest?.("a[href]");
       if (!anchor || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey
-        || event.shiftKey || event.altKey || anchor.target) return;
-      const there = new URL(anchor.href);
+        || event.shiftKey || event.altKey || anchor.getAttribute("target")) return;
+      const there = new URL(anchor.getAttribute("href"), location.href); // a picture's links too
       const here = there.origin === location.origin && there.pathname === location.pathname
         && there.search === location.search;
       if (!here) return;

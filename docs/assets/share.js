@@ -164,6 +164,7 @@
       document.body.classList.toggle("sl-own-only", !calc.example);
       for (const fold of section.querySelectorAll("details")) {
         fold.toggleAttribute("data-sl-closed", !fold.open);
+        if (fold.matches(".sl-others")) fold.open = true; // paper has all that was assumed
       }
       const address = own || (calc.example && calc.figures.printed) ? calc.opening.address() : "";
       section.querySelector(".sl-address").textContent = address || calc.opening.address(calc.fresh);

@@ -77,7 +77,7 @@
     /* What Python is told of it with the numbers. */
     tell() {
       const site = this.site && { text: this.packed, way: this.way, kept: this.filled };
-      return { reasons: this.reasons, site };
+      return { reasons: this.reasons, site, way: this.way };
     }
 
     answered(reply) {
@@ -182,12 +182,11 @@
 
     async putBack() {
       const before = this.snapshot();
-      const back = this.back();
       await this.attempt(async () => {
         const { site } = this.site ? this : await this.start();
         const { system, texts, units, standing } = this.calc.state();
         const put = await this.ask({ do: "back", site, way: this.way, system, texts, units, standing });
-        const kept = this.typed.filter((key) => !back.includes(key));
+        const kept = this.typed.filter((key) => put.stays.includes(key));
         await this.fill(put, "own", this.way, kept);
         this.offer(put.changes.length ? "Put into the site:" : "Nothing in the site is changed.", before,
           [...put.changes, ...put.what_if]);

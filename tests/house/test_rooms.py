@@ -14,6 +14,7 @@ STARTS = (
     "calc.bridge",
     "calc.__main__",
     "calc.page.blank",  # the build prints it into the pages
+    "calc.sheets.start",  # the same
     "calc.sheets.views",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number

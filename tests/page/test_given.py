@@ -72,9 +72,18 @@ def test_a_reason_is_said_once_and_cells_of_a_column_are_told_together():
         Assumed("taps.1.flow", "Row 2 (Sink), flow", "", "usual"),
         Assumed("own", "Tank size (optional)", "5 L", EXAMPLE),
     )
-    told = re.sub(r"<[^>]*>", "", render_given.assumed(found).replace("</li>", "\n"))
+    html = render_given.assumed(found).replace("</li>", "\n").replace("\u00a0", " ")
+    told = re.sub(r"<[^>]*>", "", html)
     assert told.splitlines() == [
         "Assumed, not from youFrom the example: Water temperature 15 °C, Tank size 5 L.",
         "Not known, usual: flow in 2 rows.",
     ]
     assert 'data-sl-change="taps.0.flow"' in render_given.assumed(found)
+
+
+def test_of_many_for_one_reason_the_first_stand_and_the_others_are_folded():
+    found = tuple(Assumed(f"n{n}", f"Number {n}", "1", EXAMPLE) for n in range(10))
+    html = render_given.assumed(found)
+    first, others = html.split("<summary>and 4 more</summary>")
+    assert (first.count("data-sl-change"), others.count("data-sl-change")) == (6, 4)
+    assert "<details" not in render_given.assumed(found[:8])

@@ -154,6 +154,14 @@ def test_the_links_of_the_example_say_that_they_are_the_examples():
         assert f"#v=1&amp;{key}&amp;c=" in render.answer(outcome, where)
 
 
+def test_the_text_of_the_example_says_that_it_is_one():
+    said = "A worked example"
+    for texts, is_said in (({}, True), ({"climb": "9 m"}, False)):
+        state = State(texts=texts)
+        text = render.plain(sheet("reach"), work(sheet("reach"), state), state)
+        assert (said in text) == is_said
+
+
 @pytest.mark.parametrize("typed", ["12 feet", "50 PSI", "5'6\"", "12"])
 def test_copied_text_gives_a_unit_once(typed):
     key = "pressure" if "PSI" in typed else "climb"

@@ -37,8 +37,11 @@ _DEMAND = (
     240, 243, 245, 252, 253, 257, 258, 263, 267, 273, 275, 276, 291, 296, 297, 300, 301, 303,
     306, 308, 309, 318, 323, 329, 345, 351, 357, 366, 367, 372, 377, 378, 379, 381, 392,
 )  # fmt: skip
+_SPARE = "a wider size is told, with a tenth to spare, in place of one only just enough"
+_PIPE = (1, 5, 42, 86, 90, 96, 131, 138, 141, 153, 156, 180, 198, 312, 380)
 # (sheet key, index of the request): why its verdict is better now
 BETTER = {
     **{("reach", at): _LEVELS for at in _REACH},
     **{("demand", at): _LIST for at in _DEMAND},
+    **{("pipe", at): _SPARE for at in _PIPE},
 }

@@ -39,10 +39,15 @@ def test_no_finding_compares_a_figure_with_itself(key, plain):
             assert said_twice(text) == [], (text, state)
 
 
+TRICKLE = {
+    "runs": "pump,house,10 m,8 m,pe100-sdr11/110",
+    "taps": "Tap,house,shower,0,1,0.05 L/min",
+}
 # A share of a limit, so near to it that three figures do not tell them apart
 NEAR = [
     ("keep_up", {"pump": "own", "ask": "few", "set": "3.2 bar"}, "short"),
     ("keep_up", {"lift": "4.415 m", "suctionlong": "5 m"}, "lift-practice"),
+    ("keep_up", {**TRICKLE, "set": "1.2 bar"}, "short"),
     ("reach", {"flow": "18.01 L/min"}, "pump-most"),
     ("reach", {"climb": "30.621 m", "flow": "1 L/min", "use": "own", "wanted": "0.5 bar"}, "short"),
     ("pump_match", {"set": "3.333 bar"}, "runs-on"),

@@ -238,7 +238,7 @@ BAD = [
         "No pipe section ends at “barn” yet",
     ),
     ({"runs": (*HOUSE, ("barn", "shed", "5 m", "0 m"))}, "runs.1.from", "ends at “barn” yet"),
-    ({"runs": (("pump", "house", "0 m", "8 m"),)}, "runs.0.long", "out of range"),
+    ({"runs": (("pump", "house", "0 m", "8 m"),)}, "runs.0.long", "0.01 m or more"),
     ({"runs": (*HOUSE, ("house", "house", "9 m", "8 m"))}, "runs.1.to", "another point"),
     ({"runs": (*HOUSE, ("pump", "house", "9 m", "3 m"))}, "runs.1.up", "another height"),
     ({"taps": (SHOWER, SHOWER)}, "taps.1.name", "taken already"),

@@ -218,10 +218,20 @@ def test_every_outlet_leads_to_its_row(picture):
     _, drawing = picture(supply(runs, taps))
     pressed = [one for one in drawing.shapes if isinstance(one, Press)]
     assert [one.change for one in pressed] == [f"taps.{at}" for at in range(4)]
-    assert [one.name.split(":")[0] for one in pressed] == [f"Tap {at}" for at in range(4)]
+    assert [one.name[:5] for one in pressed] == [f"Tap {at}" for at in range(4)]
     _, few = picture(AWKWARD["few"])
     pressed = [one.change for one in few.shapes if isinstance(one, Press)]
     assert pressed == ["showers", "hoses"]
+
+
+@pytest.mark.parametrize("name", AWKWARD)
+def test_what_is_pressed_is_named_by_the_words_it_shows(picture, name):
+    _, drawing = picture(AWKWARD[name])
+    for one in drawing.shapes:
+        if isinstance(one, Press):
+            words = [shape for shape in one.shapes if isinstance(shape, Words)]
+            seen = " ".join(f"{shape.lead} {shape.text}".strip() for shape in words)
+            assert one.name.startswith(seen) and len(one.name) > len(seen) + 5
 
 
 def test_branches_leave_the_point_they_leave(picture):

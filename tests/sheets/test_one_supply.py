@@ -46,6 +46,8 @@ def made(seed):
     }  # fmt: skip
     if seed % 5 == 0:  # the sun heats the pipe, not its water
         given["pipes.hottest"] = f"{random.Random(f'hot {seed}').uniform(15, 60):.3g} °C"
+    if seed % 7 == 0:  # the control reads the pressure at the wellhead, the pump hangs below
+        given["pump.sensed"] = f"{random.Random(f'sensed {seed}').uniform(-2, 9):.3g} m"
     site = Site(f"Made {seed}", "metric")
     for path, text in given.items():
         site = site.put(path, Fact(text))
@@ -118,7 +120,7 @@ def test_pages_of_one_pipe_agree_with_the_whole_supply(block):
     assert compared > 20
 
 
-SHARED = {"over-rating", "too-hot", "no-rating", "outlet-over-limit", "fast"}
+SHARED = {"over-rating", "too-hot", "no-rating", "outlet-over-limit", "fast", "reducer-fall"}
 
 
 @pytest.mark.parametrize("block", range(0, len(SITES), 50))
@@ -142,7 +144,7 @@ def test_the_whole_supply_finds_what_one_pipe_finds(block):
         if whole is None or reach is None or not held(whole):
             continue
         beyond = {one.key for one in whole.findings if one.at != SUCTION}
-        for key in ("over-rating", "too-hot", "outlet-over-limit"):
+        for key in ("over-rating", "too-hot", "outlet-over-limit", "reducer-fall"):
             assert (key in beyond) == (key in keys(reach)), (seed, key)
 
 

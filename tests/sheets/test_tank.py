@@ -131,7 +131,7 @@ def test_a_source_that_keeps_up_all_day_needs_no_tank(pattern):
 def test_nothing_is_said_of_bridging_where_no_days_are_to_bridge():
     found = answer(bridge="0")
     assert "without supply" not in found.verdict.sentence
-    assert "without supply" not in found.drawings[0].title
+    assert "without supply" not in found.drawings[0].alt
 
 
 def test_one_day_is_said_as_one_day():

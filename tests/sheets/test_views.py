@@ -6,6 +6,7 @@ import pytest
 
 from calc.errors import InputError
 from calc.page import row_text
+from calc.page.fields import Choice, Count, Rows, Text
 from calc.page.form import work
 from calc.page.state import State
 from calc.pipe.line import Line
@@ -258,6 +259,9 @@ TYPED = [
     ("pressure_tank", "precharge", "1.6 bar"), ("pressure_tank", "control", "switch"),
     ("demand", "people", "9"), ("demand", "goats", "12"), ("demand", "cattle", "2"),
     ("demand", "nursing", "2"), ("demand", "dairy", "3"),
+    ("reach", "hottest", "40 °C"), ("keep_up", "hottest", "40 °C"), ("surge", "hottest", "35 °C"),
+    ("pump_match", "hottest", "40 °C"), ("pump_match", "least", "3 L/min"),
+    ("pump_match", "tank", "80 L"), ("suction", "hottest", "30 °C"),
     ("demand", "beds", "80 m²"), ("demand", "hose", "2"), ("pump_match", "grade", "2B"),
     ("pump_match", "motor", "80 %"), ("surge", "weakest", "8 bar"), ("surge", "held", "laid"),
 ]  # fmt: skip
@@ -274,6 +278,59 @@ def test_a_one_to_one_field_put_back_is_filled_again_as_typed(key, field, text):
     assert put.site != site
     assert before != text
     assert views.fill(put.site, key)[field].text == text
+
+
+def another(entry, text):
+    """A text that a field takes and that says something else."""
+    if isinstance(entry, Choice):
+        return next(value for value, _ in entry.options if value != text)
+    if isinstance(entry, Count):
+        return str(entry.low if text != str(entry.low) else entry.low + 1)
+    if isinstance(entry, Text):
+        return f"{text} "[:-1] + "x"
+    unit = QUANTITIES[entry.quantity].default("metric")
+    low = max(entry.low, 0.0)
+    span = min(entry.high, 10 * low + 1e-3) if low else entry.high / 7
+    return f"{unit.from_si(low + 0.37 * (span - low)):.4g} {unit.symbol}".strip()
+
+
+EVERY = [(key, entry.key) for key in KEYS for entry in sheet(key).fields
+         if not isinstance(entry, Rows)]  # fmt: skip
+
+
+@pytest.mark.parametrize("key, field", EVERY)
+def test_every_field_typed_is_put_back_or_said_to_stay_a_what_if(key, field):
+    site, entries = alder_terrace(), sheet(key)
+    entry, typed = entries.field(field), {}
+    asked, ruler = entry, entry.when
+    while ruler:  # so that it shows
+        typed[ruler[0]] = ruler[1][0]
+        asked = entries.field(ruler[0])
+        ruler = asked.when
+    before = state(site, key, "metric", **typed)
+    typed[field] = another(entry, before.text(entry))
+    put = views.back(site, key, state(site, key, "metric", **typed))
+    said = (*put.changes, *put.what_if)
+    of_pipe = entry.when is not None and entry.when[0] == "kind" and field != "rating"
+    label = entries.field("kind").label if of_pipe else entry.label
+    assert any(one.startswith(label) for one in said), said
+    assert (put.site != site) == bool(put.changes)
+    assert len(put.what_if) == 0 or put.stays
+
+
+def test_a_field_that_stays_a_what_if_is_named_by_its_key():
+    site = alder_terrace()
+    put = views.back(site, "reach", state(site, "reach", "metric", highest="14 m", length="90 m",
+                                          climb="13 m"))  # fmt: skip
+    assert set(put.stays) == {"highest", "length"}
+    assert len(put.changes) == 1
+
+
+def test_a_pipe_of_ones_own_stays_with_its_bore_and_surface():
+    site = alder_terrace()
+    put = views.back(site, "surge", state(site, "surge", "metric", kind="own", bore="31 mm"))
+    assert (put.site, set(put.stays)) == (site, {"kind", "bore", "inside"})
+    assert "bore" in put.what_if[0]
 
 
 def test_a_change_is_said_with_what_it_was():

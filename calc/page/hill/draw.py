@@ -10,7 +10,7 @@ from calc.page.hill import sky, tags
 from calc.page.hill.earth import RIM, ground, pipes, source, stops
 from calc.page.hill.layout import WELL, WIDTH, laid_out, source_x
 from calc.page.shapes import Drawing, Press, Stroke
-from calc.page.text_boxes import Board, box_of
+from calc.page.text_boxes import CUT, Board, box_of
 
 if TYPE_CHECKING:
     from calc.page.hill.layout import Layout
@@ -37,6 +37,7 @@ def drawn(scene: Scene, key: str, title: str, alt: str, scale: str) -> Drawing:
     down = SKY - highest
     layout = replace(layout, down=down)
     numbers = {at: [replace(one, y=one.y + down) for one in words] for at, words in numbers.items()}
+    over = replace(over, words=numbers)
     board, names = Board(WIDTH, 1e9), _names(layout)
     board.boxes += [
         replace(one, top=one.top + down, bottom=one.bottom + down) for one in over.board.boxes
@@ -56,7 +57,7 @@ def drawn(scene: Scene, key: str, title: str, alt: str, scale: str) -> Drawing:
             shapes.append(one.leader)
         if name not in pressed:
             shapes += one.words
-    shapes += _pressed(layout, numbers, found, lowest)
+    shapes += _pressed(layout, over, found, lowest)
     if layout.left_out:
         scale = f"{scale} {layout.left_out} more have no room in the picture: see the table."
     return Drawing(key, title, alt, WIDTH, lowest, tuple(shapes), scale)
@@ -223,16 +224,14 @@ def _climbs(layout: Layout, board: Board) -> list[Mark]:
     return shapes
 
 
-def _pressed(
-    layout: Layout, numbers: dict[str, list[Words]], names: dict[str, Placed], lowest: float
-) -> list[Shape]:
+def _pressed(layout: Layout, over: sky.Sky, names: dict[str, Placed], lowest: float) -> list[Shape]:
     """Each outlet as something to press, with room for a finger, where it leads somewhere."""
     places = sky.columns(layout)
     found: list[Shape] = []
     for at, (x, column) in enumerate(places):
         before = places[at - 1][0] if at else x - SIDE
         after = places[at + 1][0] if at + 1 < len(places) else x + SIDE
-        words = (*numbers[column.at], *(names[column.at].words if column.at in names else ()))
+        words = (*(names[column.at].words if column.at in names else ()), *over.words[column.at])
         shapes = (*sky.standing(layout, x, column), *words)
         if not column.change:
             found += shapes
@@ -240,9 +239,19 @@ def _pressed(
         room = _crowded(layout, places, at, lowest) if layout.crowd else (
             _beside(layout, x, before, after, words, column, lowest)
         )  # fmt: skip
-        said = f"{column.name}: {column.said}"
-        found.append(Press(shapes, said, *room, column.change, at=f"press {column.at}"))
+        name = _spoken(column, words, "" if over.unit or layout.crowd else layout.scene.unit)
+        found.append(Press(shapes, name, *room, column.change, at=f"press {column.at}"))
     return found
+
+
+def _spoken(column: Column, words: tuple[Words, ...], unit: str) -> str:
+    """What a screen reader says: the words as they are seen, then the rest.
+
+    Source: WCAG 2.2, 2.5.3, label in name.
+    """
+    seen = " ".join(f"{one.lead} {one.text}".strip() for one in words)
+    name = f"{column.name}, " if any(one.text.endswith(CUT) for one in words) else ""
+    return f"{seen}{chr(0xA0) + unit if unit else ''}: {name}{column.said}"
 
 
 def _beside(

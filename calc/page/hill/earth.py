@@ -91,6 +91,8 @@ def _pipe(
 def pipes(layout: Layout) -> Iterator[Mark]:
     """Every pipe section, the deepest first; a filter or valve in one before its end."""
     for lane in sorted(layout.lanes, key=lambda one: -one.depth):
+        if not lane.pipe.at:
+            continue  # only keeps two stops together
         bad = lane.pipe.cause is not None and not lane.pipe.in_device
         wide = lane.pipe.bore_m * layout.bore
         yield from _pipe(layout.traced(lane), wide, lane.pipe.at, bad)

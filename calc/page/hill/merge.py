@@ -27,7 +27,7 @@ def _one(scene: Scene, stop: str, columns: list[Column]) -> Column:
         return columns[0]
     worst = min(columns, key=lambda one: WORST.index(one.level))
     needs = {need for one in columns if one.level != "shut" for need in one.needs_m}
-    said = "; ".join(f"{one.name}: {one.said}" for one in columns)
+    said = "; ".join(f"{one.name} {one.said}" for one in columns)
     name = scene.by_key[stop].name
     return replace(
         worst, name=name, needs_m=tuple(sorted(needs)), said=said, shown=_shown(name, columns)

@@ -49,8 +49,8 @@ class Column:
 
     before_m None: there is no before, or it is the same.  needs_m: heights that are enough;
     level: "bad", "tight", "good" or "shut"; before, after: the pressures as written, without
-    unit; words: said over it, the best first ("too weak", "weak");
-    change: key of its field; said: for a screen reader; opens: it opens after; shown: its name
+    unit; words: said over it, the best first ("too weak", "weak"); change: key of its field; said:
+    for a screen reader, after name and pressures; opens: it opens after; shown: its name
     in the picture, where that is another.
     """
 

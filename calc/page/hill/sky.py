@@ -38,7 +38,7 @@ class Stack:
         return max(_wide(lead, text) for lead, text, _ in self.lines)
 
     def words(self, x: float, bottom: float) -> list[Words]:
-        """The words about x, the last line's lowest at ``bottom``."""
+        """The words about x from the top down, the last line's lowest at ``bottom``."""
         found = []
         for number, (lead, text, role) in enumerate(reversed(self.lines)):
             y = bottom - BELOW * SMALL - number * STEP
@@ -46,7 +46,7 @@ class Stack:
             found.append(
                 Words(x, y, text or lead, "middle", role, bold, SMALL, lead if text else "")
             )
-        return found
+        return found[::-1]
 
 
 def _wide(lead: str, text: str) -> float:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc import demand, practice
 from calc.page.answer import Answer
 from calc.page.fields import Count, Field, Number, Sheet, Unknown
-from calc.sheets.demand import judge, picture, show
+from calc.sheets.demand import drawing, judge, show
 from calc.sheets.demand.case import count
 from calc.sheets.parts.fields import usual
 
@@ -78,7 +78,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=show.tables(case),
         charts=show.charts(case),
         links=judge.links(case, reader),
-        drawings=picture.draw(case, reader),
+        drawings=drawing.draw(case, reader),
         cautions=judge.cautions(case, reader),
     )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -53,7 +53,7 @@ def supply_of(values: Values) -> Supply:
     """The supply, whichever way it was described.  Raises InputError."""
     source = Source(
         chosen_pump(values),
-        values.set if values.drive == "held" else None,
+        None,
         values.lift,
         values.suctionlong,
         pipe_of(values.suctionpipe),
@@ -63,7 +63,11 @@ def supply_of(values: Values) -> Supply:
         values.hottest,
         values.relief == "yes",
         values.tank,
+        values.sensed or 0.0,
+        values.least,
     )
+    if values.drive == "held":
+        source = replace(source, set_pa=values.set + source.sensed_pa)
     return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
 
 

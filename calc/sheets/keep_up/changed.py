@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
     from calc.site.supply import OutletRow, SectionRow, Source, Supply
     from calc.units import Reader
+HAIR = 1.0  # Pa, by which a pressure may differ and still be the same
 
 
 def changes_told(old: Supply, new: Supply, reader: Reader) -> list[str]:
@@ -44,9 +45,10 @@ def _pump(old: Source, new: Source, reader: Reader) -> Iterator[str]:
     if new.pumps > old.pumps:
         kind = "of this kind" if new.pump is old.pump else "like it"
         yield f"Fit one more pump {kind} in parallel"
-    if new.set_pa is not None and old.set_pa is not None and new.set_pa != old.set_pa:
-        verb = "Raise" if new.set_pa > old.set_pa else "Lower"
-        yield f"{verb} the set pressure to {reader.show(new.set_pa, 'pressure')}"
+    now, was = new.reads_pa, old.reads_pa
+    if now is not None and was is not None and abs(now - was) > HAIR:
+        verb = "Raise" if now > was else "Lower"
+        yield f"{verb} the set pressure to {reader.show(now, 'pressure')}"
 
 
 def _suction(old: Source, new: Source) -> Iterator[str]:

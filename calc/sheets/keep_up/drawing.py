@@ -96,11 +96,10 @@ def _column(case: Case, tap: Tap, reader: Reader) -> Column:
     changed = tap.after.open and texts[0] != texts[1]
     texts[1] = pressures.told_apart(after, needed, tap.level, reader)
     words = pressures.words(tap.level, texts[1])
-    shown = " → ".join(texts) if changed else texts[1]
-    said = f"{shown}\u00a0{unit.symbol}, closed"
+    said = "closed"
     if tap.after.open:
         needs = f"needs {pressures.short(needed, reader)}\u00a0{unit.symbol}"
-        said = f"{shown}\u00a0{unit.symbol}, {needs}, {words[0] if words else 'enough'}"
+        said = f"{needs}, {words[0] if words else 'enough'}"
     return Column(
         at=f"taps.{case.built.outlet_rows[tap.name]}",
         name=tap.name,

@@ -19,6 +19,7 @@ from calc.sheets.keep_up.case import Case, solved
 from calc.sheets.keep_up.changed import changes_told
 from calc.sheets.keep_up.judge import rank_of, settled_by_tank, signs
 from calc.sheets.keep_up.options import Option, fits, repair
+from calc.sheets.keep_up.valves import FALLS
 from calc.sheets.parts.fix_search import NONE as NOT_ALL
 from calc.sheets.parts.left_over import left_words
 from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
@@ -48,6 +49,7 @@ GROUPS = (
     (("past-curve",), fixes_short.PAST_CURVE),
     (("fast",), (fixes_short.slower,)),
     ((SMALL_DRAW,), (fixes_press.small_tank,)),
+    ((FALLS,), fixes_short.VALVE),
 )
 MOST_TRIED = 8  # changes of one maker solved at most: a reader waits; our choice
 MOST_TOGETHER = 4  # changes made one after the other; our choice

@@ -53,7 +53,8 @@ def cooler(case: Case, _reader: Reader) -> Iterator[Option]:
 
 def set_lower(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure down to what ratings, codes and the pump allow."""
-    set_pa = case.supply.source.set_pa
+    source = case.supply.source
+    set_pa = source.set_pa
     if set_pa is None:
         return
     over = [most_at_pump(case) * 0.99 - set_pa]
@@ -64,9 +65,9 @@ def set_lower(case: Case, reader: Reader) -> Iterator[Option]:
         practice.HIGHEST_AT_OUTLET - highest[outlet.node] for outlet in case.after.network.outlets
     ]
     over += [0.99 * (one.limit or 0.0) - (one.value or 0.0) for one in _driven(case)]
-    lower = set_down(set_pa + min(over), reader)
+    lower = set_down(set_pa + min(over), reader, source.sensed_pa)
     if 0 < lower < set_pa:
-        shown = reader.show(lower, "pressure")
+        shown = reader.show(lower - source.sensed_pa, "pressure")
         yield Option(f"Lower the set pressure to {shown}", with_source(case.supply, set_pa=lower))
 
 
@@ -192,7 +193,7 @@ def lower(case: Case, reader: Reader) -> Iterator[Option]:
             if case.supply.source.lift_m - down < LOWEST:
                 return
             new, shown = _lowered(supply, down, case, reader), reader.show(down, "length")
-            at = new.source.set_pa
+            at = new.source.reads_pa
             held = "" if at is None else f", set to {reader.show(at, 'pressure')}"
             yield Option(f"Place the pump {shown} lower{held}{also}", new)
 
@@ -212,12 +213,15 @@ def _too_high(case: Case) -> float:
 def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
     """The supply with its pump so much lower: every height above it grows."""
     source = supply.source
-    set_pa = source.set_pa
-    if set_pa is not None:
+    set_pa, sensed_m = source.set_pa, source.sensed_m
+    if set_pa is not None and sensed_m:  # its sensor stays where it is
+        set_pa, sensed_m = set_pa + case.weight * down, sensed_m + down
+    elif set_pa is not None:
         set_pa = set_up(set_pa + case.weight * down, reader)
+    lower = replace(source, lift_m=source.lift_m - down, set_pa=set_pa, sensed_m=sensed_m)
     return replace(
         supply,
-        source=replace(source, lift_m=source.lift_m - down, set_pa=set_pa),
+        source=lower,
         sections=tuple(replace(r, height_m=r.height_m + down) for r in supply.sections),
         tanks=tuple(replace(r, level_m=r.level_m + down) for r in supply.tanks),
     )

@@ -12,6 +12,7 @@ from calc.network.parts import Reducer, Run
 from calc.network.state import SEEPING
 from calc.pipe import fittings
 from calc.pump.invented import PUMPS
+from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
 from calc.sheets.keep_up.cause import HEIGHTS, between
 from calc.sheets.keep_up.changed import tank_words
@@ -87,7 +88,7 @@ def set_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure up by what is missing, until it is enough or too much."""
     found = _raised(case, reader)
     if found is not None:
-        shown = reader.show(found.supply.source.set_pa, "pressure")
+        shown = reader.show(found.supply.source.reads_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", found.supply, case=found)
 
 
@@ -98,7 +99,7 @@ def _raised(case: Case, reader: Reader) -> Case | None:
         return None
     set_pa, short = source.set_pa, missing(case)
     for _ in range(TURNS):
-        set_pa = set_up(set_pa + max(AGAIN * short, 1.0), reader)
+        set_pa = set_up(set_pa + max(AGAIN * short, 1.0), reader, source.sensed_pa)
         if set_pa > most:
             return found
         found = solved(with_source(case.supply, set_pa=set_pa), case.ask, found or case)
@@ -114,10 +115,10 @@ def crest_higher(case: Case, reader: Reader) -> Iterator[Option]:
     for turn in range(1, TURNS + 1):
         if source.set_pa is None or least >= 0:
             return
-        set_pa = set_up(source.set_pa - AGAIN * turn * least, reader)
+        set_pa = set_up(source.set_pa - AGAIN * turn * least, reader, source.sensed_pa)
         if set_pa > most_at_pump(case):
             return
-        shown = reader.show(set_pa, "pressure")
+        shown = reader.show(set_pa - source.sensed_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", with_source(case.supply, set_pa=set_pa))
 
 
@@ -142,6 +143,21 @@ def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
                 held = reader.show(part.reducer[0], "pressure")
                 new = with_sections(case.supply, {at[0]: {"part": part.key}})
                 yield Option(f"Set {link.name} to {held}", new)
+
+
+def valve_up(case: Case, reader: Reader) -> Iterator[Option]:
+    """A higher setting of the valves that could give too little near their rated flow."""
+    low = [one.other for one in valves.falling(case) if one.level != "note"]
+    links = [case.after.network.link(name) for name in low]
+    for part in fittings.PARTS:
+        held = part.reducer[0] if part.reducer is not None else 0.0
+        up = [one for one in links if isinstance(one, Reducer) and one.set_pa < held]
+        rows = [at for one in up if (at := section_of(case, one.name)) is not None]
+        if rows and len(rows) == len(low):
+            where = up[0].name + (f" and {len(up) - 1} more" if len(up) > 1 else "")
+            text = f"Set {where} to {reader.show(held, 'pressure')}"
+            new = with_sections(case.supply, {at: {"part": part.key} for at, _ in rows})
+            yield Option(text, new)
 
 
 # Wider pipe -------------------------------------------------------------------------------------
@@ -250,7 +266,7 @@ def _and_higher(text: str, supply: Supply, case: Case, reader: Reader) -> Option
     if missing(changed) > 0:
         higher = _raised(changed, reader)
         if higher is not None:
-            shown = reader.show(higher.supply.source.set_pa, "pressure")
+            shown = reader.show(higher.supply.source.reads_pa, "pressure")
             return Option(f"{text} and raise the set pressure to {shown}", higher.supply)
     return Option(text, supply)
 
@@ -333,4 +349,5 @@ def _with_open(supply: Supply, tap: Tap, count: int) -> Supply:
 CHEAP = (clean, valve_higher, set_higher, second_filter)
 MAKERS = (*CHEAP, wider, second_pump, larger_pump, cistern, fewer)
 CREST = (crest_higher, wider, larger_pump)
+VALVE = (valve_up, fewer)
 PAST_CURVE = (second_pump, larger_pump, fewer)

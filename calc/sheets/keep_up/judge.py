@@ -10,10 +10,9 @@ from calc.network.parts import Run
 from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pipe import pipes
-from calc.pump.curve import DisplacementPump
+from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
-from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_judge import fast_words, hot_words
 from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
@@ -41,7 +40,7 @@ RANKS = {
 def signs(case: Case) -> tuple[Trouble, ...]:
     """Everything found, without words, worst first."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
-    found += [*_tanks(case), *_shapes(case), *_cautious(case)]
+    found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case)]
     if case.supply.source.relief:
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
@@ -89,9 +88,10 @@ def most_at_pump(case: Case) -> float:
 
 def _setting(case: Case) -> Iterator[Trouble]:
     """A set pressure that the pump never reaches."""
-    set_pa, most = case.supply.source.set_pa, most_at_pump(case)
-    if set_pa is not None and set_pa > most * (1 + 1e-9):
-        yield Trouble(PUMP_PART, "set-too-high", "stop", set_pa, most, "pressure")
+    source, most = case.supply.source, most_at_pump(case)
+    if source.set_pa is not None and source.set_pa > most * (1 + 1e-9):
+        reads, most = source.reads_pa, most - source.sensed_pa
+        yield Trouble(PUMP_PART, "set-too-high", "stop", reads, most, "pressure")
 
 
 def _least_flow(case: Case) -> Iterator[Trouble]:
@@ -124,8 +124,8 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     return [
         (
             SmallDraw(
-                source.pump, draw, None, source.tank_m3, source.set_pa, source.lift_m,
-                case.weight, air, source.pumps,
+                source.pump, draw, source.least_m3s, source.tank_m3, source.set_pa,
+                source.lift_m, case.weight, air, source.pumps, source.sensed_pa,
             ),
             name,
         )
@@ -202,6 +202,8 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
         return pipe.heat_note
     if one.kind == KEY:
         return _small_draw(case, reader)
+    if one.kind == valves.FALLS:
+        return valves.words(one, reader)
     if one.kind == "fast" and one.value is not None:
         return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
@@ -232,7 +234,8 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
         return _shortest(begins, [f"{told}, {more} needed."])
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
-    cause = cause_words(case.cause, case, reader)
+    # next to nothing is lost on the way: with no flow it is as much
+    cause = cause_words(case.cause, case, reader).removesuffix(f", {got} with no flow")
     told = f"{told}; {needed} is needed"
     return _shortest(begins, [f"{told}: {cause}.", f"{told}."])
 
@@ -371,27 +374,3 @@ def told(case: Case, reader: Reader) -> str:
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
     return _shortest(begins, [f"{told}."])
-
-
-def cautions(case: Case) -> tuple[str, ...]:
-    """Standing advice that belongs to these numbers."""
-    source = case.supply.source
-    laid = (row.pipe for row in case.supply.sections)
-    found = list(pipe_cautions(laid, source.temperature_k))
-    if isinstance(source.pump, DisplacementPump):
-        found.append(
-            "A diaphragm or other displacement pump must never face a closed valve without a "
-            "pressure switch or by-pass, and a relief valve."
-        )
-    elif source.set_pa is None:
-        found.append(
-            "A fixed-speed pump needs a pressure switch and a tank, or a relief valve, so that it "
-            "does not run on against closed taps."
-        )
-    if any(isinstance(link, Run) and link.check for link in case.after.network.links):
-        found.append("A check valve after a self-priming pump can stop it priming.")
-    if source.lift_m <= 0:
-        found.append("Fit an isolating valve between the water and the pump.")
-    else:
-        found.append("Fit a foot valve, and let the suction pipe rise all the way to the pump.")
-    return tuple(found)

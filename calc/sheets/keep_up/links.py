@@ -61,8 +61,9 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
     source, found = supply.source, {"ask": "rows"}
     pump = next((key for key, pump in PUMPS.items() if pump is source.pump), "own")
     found |= {"pump": pump, "drive": values.drive}
-    if source.set_pa is not None:
-        found["set"] = exact(source.set_pa, "pressure", reader)
+    if source.reads_pa is not None:
+        found["set"] = exact(source.reads_pa, "pressure", reader)
+        found["sensed"] = exact(source.sensed_m or None, "length", reader)
     if pump == "own":
         found |= {"table": values.table, "works": values.works}
     found |= {
@@ -75,6 +76,7 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         "hottest": exact(source.hottest_k, "temperature", reader),
         "relief": "yes" if source.relief else "no",
         "tank": exact(source.tank_m3, "volume", reader),
+        "least": exact(source.least_m3s, "flow", reader),
     }
     for field, cells in (
         (RUNS, [_section_cells(row) for row in supply.sections]),

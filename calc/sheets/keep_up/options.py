@@ -10,6 +10,7 @@ from calc import practice
 from calc.page.fields import Number
 from calc.pipe import pipes
 from calc.sheets.keep_up.rows import LIFT_M, RUNS, SET_PA, SUCTION_M, TANKS
+from calc.sheets.parts.fields import SENSED_M
 from calc.units import FOOT, PSI
 
 if TYPE_CHECKING:
@@ -39,8 +40,8 @@ def fits(supply: Supply) -> bool:
     """Whether the form takes every figure of a supply, so that its link can be opened."""
     source = supply.source
     asked = [(source.lift_m, LIFT_M), (source.suction_length_m, SUCTION_M)]
-    if source.set_pa is not None:
-        asked.append((source.set_pa, SET_PA))
+    if source.reads_pa is not None:
+        asked += [(source.reads_pa, SET_PA), (source.sensed_m, SENSED_M)]
     asked += [(row.length_m, _span(RUNS, "long")) for row in supply.sections]
     asked += [(row.height_m, _span(RUNS, "up")) for row in supply.sections]
     asked += [(row.level_m, _span(TANKS, "up")) for row in supply.tanks]
@@ -84,16 +85,19 @@ def larger(pipe: Pipe, up: int) -> Pipe | None:
     return sizes[min(index + up, len(sizes) - 1)] if index < len(sizes) - 1 else None
 
 
-def set_up(pressure_pa: float, reader: Reader) -> float:
-    """A set pressure rounded up to a step of the reader's units, Pa."""
+def set_up(pressure_pa: float, reader: Reader, sensed_pa: float = 0.0) -> float:
+    """A set pressure, Pa at the pump, rounded up to a step of the reader's units at its control.
+
+    sensed_pa: what the pressure at the pump is above that which the control reads.
+    """
     step = STEP[reader.system]
-    return step * math.ceil(pressure_pa / step - 1e-9)
+    return step * math.ceil((pressure_pa - sensed_pa) / step - 1e-9) + sensed_pa
 
 
-def set_down(pressure_pa: float, reader: Reader) -> float:
-    """A set pressure rounded down to a step of the reader's units, Pa."""
+def set_down(pressure_pa: float, reader: Reader, sensed_pa: float = 0.0) -> float:
+    """A set pressure rounded down, as ``set_up``."""
     step = STEP[reader.system]
-    return step * math.floor(pressure_pa / step + 1e-9)
+    return step * math.floor((pressure_pa - sensed_pa) / step + 1e-9) + sensed_pa
 
 
 def section_of(case: Case, name: str) -> tuple[int, SectionRow] | None:

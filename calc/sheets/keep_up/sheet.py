@@ -10,6 +10,7 @@ from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show
 from calc.sheets.keep_up.case import check_rows, solved, supply_of
+from calc.sheets.keep_up.cautions import cautions
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
@@ -18,8 +19,10 @@ from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
     hottest_pipe,
+    least_pump_flow,
     pressure_tank,
     relief_valve,
+    sensor,
     suction_lift,
     water_temperature,
 )
@@ -106,6 +109,8 @@ FIELDS = (
     hottest_pipe(group=SOURCE),
     relief_valve(SOURCE),
     pressure_tank(SOURCE),
+    sensor(SOURCE, ("drive", ("held",))),
+    least_pump_flow(SOURCE),
 )
 
 
@@ -124,7 +129,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        cautions=judge.cautions(case),
+        cautions=cautions(case),
         figures=show.figures(case),
         steps=show.steps(case),
         tables=tuple(_tables(case, [])),
@@ -170,8 +175,8 @@ SHEET = Sheet(
         "Pump at another speed: affinity laws.",
         "Flows and needed pressures of outlets: common practice, no source.",
         "80 psi at an outlet: IPC 604.8 and UPC 608.2, from memory.",
-        "Losses of filters and reducing valves: common practice, no source; use your "
-        "manufacturer’s.",
+        "Losses of filters and reducing valves, and that a reducing valve gives 7 to 15 psi (0.5 "
+        "to 1 bar) less near its rated flow: common practice, no source; use your manufacturer’s.",
     ),
     page="keep-up/",
 )

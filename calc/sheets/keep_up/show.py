@@ -181,7 +181,7 @@ def chart(case: Case, reader: Reader) -> Chart:
         marks = [(*marks[1][:2], "before and after")]
     levels: tuple[tuple[float, str], ...] = ()
     if source.set_pa is not None:
-        levels = ((source.set_pa, "set pressure"),)
+        levels = ((source.set_pa, "set at the sensor" if source.sensed_m else "set pressure"),)
     at = [f"{reader.show(q, 'flow')} at {reader.show(p, 'pressure')}" for q, p, _ in marks]
     return Chart(
         "pump",

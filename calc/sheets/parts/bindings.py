@@ -16,7 +16,7 @@ from calc.sheets.parts import ways
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
 from calc.site.rows import BY_TABLE, PUMP, fold
 from calc.site.site import Site
-from calc.units import QUANTITIES
+from calc.units import QUANTITIES, parse
 
 CALCULATED = "worked out from the site"
 FIGURES = 12  # of a number worked out, before it is rounded for display
@@ -24,11 +24,13 @@ FIGURES = 12  # of a number worked out, before it is rounded for display
 
 @dataclass(frozen=True)
 class Asked:
-    """A site, and the way asked for. outlet: its name, "" for the whole supply."""
+    """A site, and the way asked for. outlet: its name, "" for the whole supply; going: what was
+    typed goes on to another page in a copy, so that a whole way may change in proportion."""
 
     site: Site
     outlet: str = ""
     moment: str = ways.NOW
+    going: bool = False
 
     @cached_property
     def way(self) -> ways.Way:
@@ -121,104 +123,6 @@ def written(value: float, quantity: str, standing: str = "given", reason: str = 
     return Fact(f"{unit.from_si(value):.{FIGURES}g} {unit.symbol}".strip(), standing, reason)
 
 
-# The pump ------------------------------------------------------------------------------------
-
-
-def _pump(asked: Asked) -> Fact:
-    """The menu's word: an invented pump's key, or "own" where there is a table."""
-    if asked.site.get("pump.curve").known:
-        return Fact("own")
-    fact = asked.site.best("pump.id")
-    return fact if fact.text in ways.PUMPS else replace(NOT_KNOWN, reason=fact.text)
-
-
-def _take_pump(asked: Asked, fact: Fact) -> Site:
-    if fact.text == "own":
-        return asked.site
-    return asked.site.put("pump.curve", NOT_KNOWN).put("pump.id", fact)
-
-
-def pump() -> tuple[Binding, ...]:
-    """The menu of pumps, the pasted table and the way it works."""
-    return (
-        Binding("pump", _pump, _take_pump, "pump.id"),
-        known("table", "pump.curve"),
-        known("works", "pump.works"),
-    )
-
-
-def menu(field: str, path: str, shown: dict[str, str], back: dict[str, str]) -> Binding:
-    """A menu with fewer words than the fact has.
-
-    shown: fact -> word of the menu; back: word of the menu -> fact, where it is not the same.
-    """
-
-    def give(asked: Asked) -> Fact:
-        fact = asked.site.best(path)
-        return replace(fact, text=shown.get(fact.text, fact.text)) if fact.known else fact
-
-    def take(asked: Asked, fact: Fact) -> Site:
-        same = fact.known and give(asked).text == fact.text
-        text = asked.site.best(path).text if same else back.get(fact.text, fact.text)
-        return asked.site.put(path, replace(fact, text=text))
-
-    return Binding(field, give, take, path)
-
-
-def _lift(asked: Asked) -> Fact:
-    level = asked.site.best("water.level")
-    if not level.known:
-        return NOT_KNOWN
-    height = ways.pump_height(asked.site)
-    if height == 0 and level.text.startswith("-"):
-        return replace(level, text=level.text[1:])  # "-13 ft" is a lift of "13 ft", as typed
-    value = ways.suction_lift(asked.site)
-    return written(value, "length", level.standing, level.reason)
-
-
-def _take_lift(asked: Asked, fact: Fact) -> Site:
-    if not fact.known:
-        return asked.site.put("water.level", fact)
-    height = ways.pump_height(asked.site)
-    if height == 0 and fact.text[:1].isdigit():
-        return asked.site.put("water.level", replace(fact, text=f"-{fact.text}"))
-    level = height - BY_PATH["water.level"].read(fact.text)
-    return asked.site.put("water.level", replace(fact, text=written(level, "length").text))
-
-
-def lift() -> Binding:
-    """From the lowest water level up to the pump: one to one with that level."""
-    return Binding("lift", _lift, _take_lift, "water.level")
-
-
-# The pressure a line starts with --------------------------------------------------------------
-
-
-def _start(asked: Asked) -> Fact:
-    if asked.outlet:
-        way = asked.way
-        if way.start != PUMP:
-            return written(0.0, "pressure", reason="the line begins at open water")
-        if not way.held:
-            return written(way.start_pa, "pressure", reason="the pump cannot hold more")
-    if asked.site.value("pump.control") != "speed":
-        return written(asked.solved.moving.pressure(PUMP), "pressure")
-    return asked.site.best("pump.set")
-
-
-def _take_start(asked: Asked, fact: Fact) -> Site:
-    return asked.site.put("pump.set", fact)
-
-
-def _is_set(asked: Asked) -> bool:
-    return _start(asked) == asked.site.best("pump.set")
-
-
-def start(field: str) -> Binding:
-    """Pressure at the start of the line: the set pressure where the pump holds it."""
-    return Binding(field, _start, _take_start, "pump.set", only=_is_set)
-
-
 # The outlet and the way to it -----------------------------------------------------------------
 
 
@@ -275,7 +179,7 @@ def climb(field: str = "climb") -> Binding:
 
 
 def _single(asked: Asked) -> bool:
-    return asked.way.single
+    return asked.going or asked.way.single
 
 
 def _length(asked: Asked) -> Fact:
@@ -286,11 +190,20 @@ def _length(asked: Asked) -> Fact:
 
 
 def _take_length(asked: Asked, fact: Fact) -> Site:
-    return asked.site.put_cell("sections", asked.way.rows[0], "length", fact)
+    way, site = asked.way, asked.site
+    if way.single:
+        return site.put_cell("sections", way.rows[0], "length", fact)
+    if not fact.known:
+        return site
+    share = parse(fact.text, "length").value / way.length
+    for at, section in zip(way.rows, way.sections, strict=True):
+        long = written(section.length_m * share, "length", ASSUMED, "in proportion")
+        site = site.put_cell("sections", at, "length", long)
+    return site
 
 
 def length() -> Binding:
-    """Of the whole way; one to one where it has one section."""
+    """Of the whole way; one to one where it has one section.  Going on, each in proportion."""
     return Binding("length", _length, _take_length, only=_single)
 
 
@@ -308,11 +221,17 @@ def _pipe(asked: Asked) -> Fact:
 
 
 def _take_pipe(asked: Asked, fact: Fact) -> Site:
-    return asked.site.put_cell("sections", asked.way.rows[0], "pipe", fact)
+    site = asked.site
+    for at in asked.way.rows:
+        site = site.put_cell("sections", at, "pipe", fact)
+    return site
 
 
 def way_pipe() -> Binding:
-    """The menus of the way's pipe: one to one where it has one section, else the narrowest."""
+    """The menus of the way's pipe: one to one where it has one section, else the narrowest.
+
+    Going on, what is chosen is that of every section.
+    """
     return Binding("kind", _pipe, _take_pipe, pipe=True, only=_single)
 
 

@@ -157,6 +157,43 @@ def pressure_tank(group: str = "") -> Number:
     )
 
 
+def least_pump_flow(group: str = "") -> Number:
+    """Below it the pump must not run on; empty: by practice."""
+    return Number(
+        "least",
+        "Least pump flow (optional)",
+        "flow",
+        "",
+        "",
+        1e-8,
+        0.05,
+        help="From its data sheet; if blank, a tenth of its best flow",
+        optional=True,
+        group=group,
+        unknown=Unknown(reason="as if blank"),
+    )
+
+
+SENSED_M = (-50.0, 300.0)  # least and most that a form takes
+
+
+def sensor(group: str = "", when: tuple[str, tuple[str, ...]] | None = None) -> Number:
+    """The height above the pump at which its control reads the pressure; empty: at the pump."""
+    return Number(
+        "sensed",
+        "Sensor above the pump (optional)",
+        "length",
+        "",
+        "",
+        *SENSED_M,
+        help="Where the control reads the pressure, as at the wellhead",
+        optional=True,
+        when=when,
+        group=group,
+        unknown=Unknown(reason="taken as at the pump"),
+    )
+
+
 def pipe_length() -> Number:
     """Of the pipe from the pump to the outlet."""
     return Number("length", "Length of pipe", "length", "140 m", "450 ft", 0.1, 20e3)

@@ -13,9 +13,9 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError
 from calc.page.findings import Fix, ranked
-from calc.pipe import pipes
+from calc.pipe import fittings, pipes
 from calc.pipe.line import larger_pipes
-from calc.sheets.parts.line_judge import Need, line_findings, the, too_hot
+from calc.sheets.parts.line_judge import Need, falling_valves, line_findings, the, too_hot
 from calc.sheets.parts.tank_sizes import round_up
 
 if TYPE_CHECKING:
@@ -301,6 +301,26 @@ def _slower(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     yield Change("flow", said, line, less, does=f"Open less at once: {shown} or less.")
 
 
+def _valve(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
+    """Against a valve that falls off near its rated flow: set it higher, or open less at once."""
+    low = falling_valves(line, need)
+    for part in fittings.PARTS:
+        held = part.reducer[0] if part.reducer is not None else 0.0
+        changed = line
+        for at in low:
+            section = line.sections[at]
+            if section.reducer is None or section.reducer[0] >= held:
+                break
+            changed = changed.with_section(at, replace(section, reducer=part.reducer))
+        else:
+            shown = reader.show(held, "pressure")
+            yield Change("valve", f"Set the pressure-reducing valve to {shown}.", changed, need)
+    rated = [one.reducer[1] / one.share for at in low if (one := line.sections[at]).reducer]
+    flow = round_down(0.999 * practice.REDUCER_NEAR * min(rated), "flow", reader)
+    said = f"Open less at once: {reader.show(flow, 'flow')} or less."
+    yield Change("flow", said, line, replace(need, flow_m3s=flow))
+
+
 _CHANGES = {
     "short": _stronger,
     "no-water": _stronger,
@@ -310,4 +330,5 @@ _CHANGES = {
     "negative-pressure": _gentler,
     "below-vacuum": _gentler,
     "fast": _slower,
+    "reducer-fall": _valve,
 }

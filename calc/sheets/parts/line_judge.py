@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, water
 from calc.page.findings import Finding, unchecked
-from calc.pipe import pipes
+from calc.pipe import fittings, pipes
 
 if TYPE_CHECKING:
     from calc.pipe.line import Line, Section, Stress
@@ -56,6 +56,7 @@ def line_findings(line: Line, need: Need, reader: Reader) -> tuple[Finding, ...]
         *_ratings(line, reader),
         *_outlet(line, reader),
         *(dry or (*_crest(line, need, reader), *_enough(line, need, reader))),
+        *([] if dry else _valves(line, need, reader)),
         *_speed(line, need, reader),
         *_no_rating(line, reader),
     )
@@ -205,6 +206,39 @@ def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
         got, comfortable = reader.apart(left, need.comfortable_pa, "pressure")
         said = f"{got} at the outlet works; from {comfortable} it is comfortable."
     return [Finding(level, "short", said)]
+
+
+def falling_valves(line: Line, need: Need) -> list[int]:
+    """Indices of the sections whose pressure-reducing valve holds near its rated flow."""
+    ends = line.points(need.flow_m3s)[1:]
+    return [
+        at
+        for at, (section, end) in enumerate(zip(line.sections, ends, strict=True))
+        if section.reducer is not None
+        and end.pressure_pa >= section.reducer[0] - HAIR
+        and fittings.falls_off(need.flow_m3s * section.share, section.reducer[1])
+    ]
+
+
+def _valves(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    """A valve near its rated flow: what it holds falls off, and less is left at the outlet."""
+    low = falling_valves(line, need)
+    if not low:
+        return []
+    left = line.left(need.flow_m3s)
+    levels = [
+        practice.enough(one, need.works_pa, need.comfortable_pa)
+        for one in (left, left - practice.REDUCER_FALL[1])
+    ]
+    least, most = (reader.show(fall, "pressure") for fall in practice.REDUCER_FALL)
+    start, at = "Near its rated flow, the pressure-reducing valve may give", line.sections[low[0]]
+    if levels[1] not in ("stop", "care") or levels[0] in ("stop", "care"):
+        said = f"{start} {least} to {most} less than it is set to."
+        return [Finding("note", "reducer-fall", said, at=at.name)]
+    then = max(left - practice.REDUCER_FALL[1], 0.0)
+    got, needed = reader.apart(then, need.works_pa, "pressure")
+    said = f"{start} {most} less: {got} at the outlet, where you need {needed}."
+    return [Finding("care", "reducer-fall", said, at=at.name)]
 
 
 def _speed(line: Line, need: Need, reader: Reader) -> list[Finding]:

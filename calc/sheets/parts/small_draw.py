@@ -32,7 +32,8 @@ class SmallDraw:
 
     pump: at full speed; draw: m3/s; least: m3/s, from the pump's data sheet (None: by practice);
     tank: m3, the whole pressure tank (None: not known); set_pa: Pa, held; lift_m: from the water
-    up to the pump; weight: Pa per metre of water; air_pa: Pa absolute; pumps: equal ones.
+    up to the pump; weight: Pa per metre of water; air_pa: Pa absolute; pumps: equal ones;
+    sensed_pa: what the pressure at the pump is above that at its control, Pa.
     """
 
     pump: Pump
@@ -44,6 +45,12 @@ class SmallDraw:
     weight: float
     air_pa: float
     pumps: int = 1
+    sensed_pa: float = 0.0
+
+    @property
+    def reads_pa(self) -> float:
+        """The set pressure as the control reads it, where its tank is too, Pa."""
+        return self.set_pa - self.sensed_pa
 
     @property
     def least_known(self) -> float | None:
@@ -52,13 +59,13 @@ class SmallDraw:
 
     @property
     def restart_pa(self) -> float:
-        """Pressure at which the control starts the pump again, Pa."""
-        return restart_head(self.set_pa / self.weight) * self.weight
+        """Pressure at the control at which it starts the pump again, Pa."""
+        return restart_head(self.reads_pa / self.weight) * self.weight
 
     @property
     def refill(self) -> float:
         """The most the pumps give while they fill the tank, m3/s: at full speed and restart."""
-        head = self.restart_pa / self.weight + self.lift_m
+        head = (self.restart_pa + self.sensed_pa) / self.weight + self.lift_m
         if self.set_pa / self.weight + self.lift_m >= self.pump.shut_off_head:
             return self.pumps * self.pump.largest_flow
         if head <= self.pump.least_head:
@@ -68,10 +75,10 @@ class SmallDraw:
     @property
     def starts(self) -> float | None:
         """Starts an hour at this draw; None without a tank, or outside its pressures."""
-        if self.tank is None or not 0 < self.set_pa <= MOST_SET:
+        if self.tank is None or not 0 < self.reads_pa <= MOST_SET:
             return None
         charge = max(0.0, self.restart_pa - practice.PRECHARGE_GAP)
-        gives = storage.drawdown(self.tank, charge, self.restart_pa, self.set_pa, self.air_pa)
+        gives = storage.drawdown(self.tank, charge, self.restart_pa, self.reads_pa, self.air_pa)
         return HOUR * storage.starts_rate(gives, max(self.refill, self.draw), self.draw)
 
     @property

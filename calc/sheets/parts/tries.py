@@ -69,11 +69,12 @@ class Form:
         whole = [one for one in tried if not _fixable(one[1])]
         found = [self._fix(*one) for one in whole]
         if tried[:1] != whole[:1] or not any(change.texts for change, _ in whole):
+            # a likelier one than any whole is not enough alone, or the form can open none
             made = self._together()
             places = [at for at, one in enumerate(tried) if one[0] in made[:1] or one in whole]
-            first = not whole or tried[places[0]] not in whole
+            likelier = not whole or tried[places[0]] not in whole
             combined = self._combined(made)
-            found = [*combined, *found] if first else [*found, *combined]
+            found = [*combined, *found] if likelier else [*found, *combined]
         found = found or [self._fix(*one) for one in tried]
         return tuple(found[:MOST_FIXES]) or (Fix(self.last),)
 

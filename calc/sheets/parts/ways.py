@@ -78,15 +78,29 @@ def has_pump(site: Site) -> bool:
 
 
 def set_pressure(site: Site) -> float | None:
-    """Set pressure of a speed control, Pa; None at fixed speed.  Raises InputError: not known."""
-    if site.value("pump.control") != "speed":
-        return None
-    return known(site, "pump.set", "The set pressure")
+    """Pressure at the pump that a speed control holds, Pa; None at fixed speed.
+
+    p = p_set + w (z_sensor - z_pump)
+    Raises InputError: not known.  Source: hydrostatics, without the friction up to the sensor.
+    """
+    held = site.value("pump.control") == "speed"
+    return known(site, "pump.set", "The set pressure") + sensed_pressure(site) if held else None
 
 
 def pump_height(site: Site) -> float:
     """Height of the pump above the datum, m."""
     return site.value("pump.height") or 0.0
+
+
+def sensed_height(site: Site) -> float:
+    """Height above the pump at which its control reads the pressure, m; 0: not known."""
+    sensed = site.value("pump.sensed")
+    return 0.0 if sensed is None else sensed - pump_height(site)
+
+
+def sensed_pressure(site: Site) -> float:
+    """What the pressure at the pump is above that which its control reads, Pa."""
+    return density(site.value("water.temperature")) * GRAVITY * sensed_height(site)
 
 
 def suction_lift(site: Site) -> float:
@@ -215,6 +229,7 @@ def _source(site: Site) -> Source:
         site.value("water.temperature"),
         site.value("place.altitude"),
         site.value("pump.count"),
+        sensed_m=sensed_height(site),
     )
 
 

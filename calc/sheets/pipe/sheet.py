@@ -17,7 +17,7 @@ from calc.sheets.parts.fields import (
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import kind_field
 from calc.sheets.pipe import case as sizing
-from calc.sheets.pipe import fixes, judge, picture, show
+from calc.sheets.pipe import drawing, fixes, judge, show
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -112,7 +112,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=show.tables(case, tries, chosen),
         charts=(show.chart(case, tries, shown),),
         links=judge.links(case, shown, values, reader),
-        drawings=(picture.draw(case, tries, chosen, shown, reader),),
+        drawings=(drawing.draw(case, tries, chosen, shown, reader),),
         cautions=show.cautions(line, case.need.flow_m3s),
     )
 

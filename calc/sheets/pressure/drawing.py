@@ -74,9 +74,9 @@ def _column(state: Standing, key: str, height_m: float, reader: Reader) -> Colum
     words = pressures.words(level, text)
     if key == OUTLET and left > practice.HIGHEST_AT_OUTLET and not words:
         level, words = "care", HIGH
-    said = f"{text}\u00a0{reader.unit('pressure').symbol}"
+    said = "the pressure you know"
     if key == OUTLET:
-        said += f", needs {reader.show(needed, 'pressure', 2)}, {words[0] if words else 'enough'}"
+        said = f"needs {reader.show(needed, 'pressure', 2)}, {words[0] if words else 'enough'}"
     name = key if key in (GAUGE, OUTLET) else reader.show(height_m, "length", 2)
     return Column(
         at=key,

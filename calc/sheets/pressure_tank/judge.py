@@ -11,7 +11,7 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import gap_words, round_up
 from calc.sheets.parts.tries import Change
-from calc.units import GALLON_US, HOUR, LITRE, numbers_apart
+from calc.units import GALLON_US, HOUR, LITRE, MINUTE, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -28,6 +28,7 @@ COMMON = {  # m3, sizes tanks are sold in; common practice, no source
     "metric": tuple(v * LITRE for v in (8, 18, 24, 35, 60, 80, 100, 150, 200, 300, 450)),
     "us": tuple(v * GALLON_US for v in (2, 5, 9, 14, 20, 32, 44, 62, 86, 119)),
 }
+DRIPS = 0.05 * LITRE / MINUTE  # m3/s, leaks that the form takes where nobody knows them
 LEAKS, NEVER_STOPS = frozenset({"leaks"}), frozenset({"never-stops"})
 CYCLES = LEAKS | {"no-tank", "starts", "least-flow"}  # what a larger drawdown puts right
 
@@ -139,7 +140,7 @@ def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     """What to try: the charge first, then a tank, a slower draw, other pressures, control."""
     yield from _charged(values, case, reader)
     yield from _larger(values, case, reader)
-    if case.leaks > values.starts:
+    if case.speed and values.leak > 0:
         yield Change("Repair the leak.", LEAKS, {"leak": exact(0.0, "flow", reader)})
     yield from _gentler_draw(values, reader)
     yield from _lower(values, case, reader)
@@ -209,9 +210,12 @@ def _controlled(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     held, keys = {"control": "speed", "set": exact(case.high, "pressure", reader)}, CYCLES
     if case.gives:
         yield Change("Use a pump with speed control: this tank is then enough.", keys, held)
-    size = COMMON[reader.system][0]
-    text = f"Use a pump with speed control and a pressure tank of {reader.show(size, 'volume')}."
-    yield Change(text, keys, held | {"has": "tank", "tank": exact(size, "volume", reader)})
+    sizes = (one for one in COMMON[reader.system] if values.starts * case.drawdown(one) >= DRIPS)
+    size = next(sizes, None)
+    if size is not None:
+        shown = reader.show(size, "volume")
+        text = f"Use a pump with speed control and a pressure tank of {shown}."
+        yield Change(text, keys, held | {"has": "tank", "tank": exact(size, "volume", reader)})
 
 
 def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:

@@ -9,7 +9,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import SEA_LEVEL, altitude
 from calc.sheets.parts.tries import Form
-from calc.sheets.pressure_tank import judge, picture, show
+from calc.sheets.pressure_tank import drawing, judge, show
 from calc.sheets.pressure_tank.case import Case, case
 from calc.units import HOUR
 
@@ -74,7 +74,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         fixes=form.fixes(),
         cautions=judge.cautions(values, found, reader),
         links=judge.links(values, reader),
-        drawings=picture.draw(values, found, reader),
+        drawings=drawing.draw(values, found, reader),
         **parts(values, found, reader),
     )
 

@@ -291,8 +291,8 @@ class Case:
 
     @property
     def restart(self) -> float:
-        """Pressure at which the control starts the pump again, Pa."""
-        return restart_head(self.set_pressure / self.weight) * self.weight
+        """Pressure at the control at which it starts the pump again, Pa."""
+        return restart_head(max(self.as_set(self.set_pressure), 0.0) / self.weight) * self.weight
 
     @property
     def small(self) -> SmallDraw | None:
@@ -308,6 +308,7 @@ class Case:
             self.intake.lift,
             self.weight,
             self.intake.place.air_pa,
+            sensed_pa=self.weight * self.sensed_m,
         )
 
 

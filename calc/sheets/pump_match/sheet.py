@@ -16,17 +16,19 @@ from calc.sheets.parts.fields import (
     extra_length,
     highest_point,
     hottest_pipe,
+    least_pump_flow,
     lowest_point,
     pipe_length,
     pressure_tank,
     relief_valve,
+    sensor,
     suction_lift,
     water_temperature,
 )
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
-from calc.sheets.pump_match import judge, picture, show
+from calc.sheets.pump_match import drawing, judge, show
 from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
 from calc.sheets.pump_match.fixes import fixes
 from calc.sheets.pump_match.links import cautions, links
@@ -143,19 +145,7 @@ _SMALL_FIELDS = (
         group=SMALL,
         unknown=Unknown(reason="as if blank"),
     ),
-    Number(
-        "least",
-        "Least pump flow (optional)",
-        "flow",
-        "",
-        "",
-        1e-8,
-        0.05,
-        help="From its data sheet; if blank, a tenth of its best flow",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    least_pump_flow(SMALL),
     pressure_tank(SMALL),
     Choice(
         "guard",
@@ -194,19 +184,7 @@ FIELDS = (
     lowest_point(WAY),
     highest_point("highest", WAY),
     line_field(WAY),
-    Number(
-        "sensed",
-        "Sensor above the pump (optional)",
-        "length",
-        "",
-        "",
-        -50.0,
-        300.0,
-        help="Where the control reads the pressure, as at the wellhead",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="taken as at the pump"),
-    ),
+    sensor(SMALL),
     *_SMALL_FIELDS,
     relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
 )
@@ -222,7 +200,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),
-        drawings=(picture.draw(case, reader),),
+        drawings=(drawing.draw(case, reader),),
         links=links(case, values, reader),
         cautions=cautions(case, reader),
     )

@@ -122,10 +122,10 @@ def _column(
     changed = texts[0] != texts[1]
     texts[1] = pressures.told_apart(after, need.works_pa, level, reader)
     unit = reader.unit("pressure").symbol
-    said = f"{' → '.join(texts) if changed else texts[1]}\u00a0{unit}"
+    said = ""
     words = pressures.words(level, texts[1])
     if last:
-        said += f", needs {pressures.short(need.works_pa, reader)}\u00a0{unit}"
+        said = f"needs {pressures.short(need.works_pa, reader)}\u00a0{unit}"
         said += f", {words[0] if words else 'enough'}"
     return Column(
         at=f"line.{at}",

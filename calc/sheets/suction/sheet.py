@@ -17,7 +17,7 @@ from calc.sheets.parts.fields import (
 )
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
-from calc.sheets.suction import fixes, judge, picture, show
+from calc.sheets.suction import drawing, fixes, judge, show
 from calc.sheets.suction.case import FURTHEST_UP, read
 
 if TYPE_CHECKING:
@@ -154,7 +154,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables=(show.sizes(case),),
         charts=(show.chart(case, reader),),
         links=judge.links(case, values, reader),
-        drawings=(picture.draw(case, reader),),
+        drawings=(drawing.draw(case, reader),),
         cautions=judge.cautions(case, reader),
     )
 

@@ -11,7 +11,7 @@ from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, usual, water_temperature
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
-from calc.sheets.surge import fixes, judge, picture, show
+from calc.sheets.surge import drawing, fixes, judge, show
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, case_of
 
 if TYPE_CHECKING:
@@ -70,7 +70,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         steps=show.steps(case),
         tables=show.tables(case),
         charts=(show.chart(case),),
-        drawings=(picture.draw(case, reader),),
+        drawings=(drawing.draw(case, reader),),
         links=judge.links(values, reader),
         cautions=judge.cautions(case),
     )

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.tries import Form
-from calc.sheets.tank import fixes, judge, picture, show
+from calc.sheets.tank import drawing, fixes, judge, show
 from calc.sheets.tank.case import case
 from calc.units import DAY
 
@@ -153,7 +153,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         figures=show.figures(values, found),
         steps=show.steps(values, found),
         tables=() if found.short else show.tables(values, found, reader),
-        drawings=picture.draw(values, found, reader),
+        drawings=drawing.draw(values, found, reader),
         cautions=judge.cautions(values, found, reader),
         links=judge.links(values, found, reader),
     )

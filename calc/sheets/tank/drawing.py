@@ -113,10 +113,8 @@ def draw(values: Values, case: Case, reader: Reader) -> tuple[Drawing, ...]:
     )
     size = reader.show(case.kept, "volume")
     title = f"Water in a tank of {size}"
-    if found.dry > 0:
-        title += f", {span(values.bridge)} without supply"
     height = HEAD + HIGH + 2 * LINE + 6
-    scaled = "Heights are to scale; only water that can be used is drawn."
+    scaled = "To scale: the water that can be used."
     alt = _alt(found, size, values, reader)
     return (Drawing("level", title, alt, WIDTH, height, shapes, scaled),)
 

@@ -53,7 +53,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
         *_pump(case, reader, scale),
         *_ruler(case, parts, reader, scale, height),
     )
-    title = "How high the air’s pressure can push the water"
+    title = "How high air can push the water"
     scaled = "Heights are to scale."
     return Drawing("well", title, _alt(case, reader), WIDTH, height, shapes, scaled)
 

@@ -68,10 +68,10 @@ def draw(case: Case, reader: Reader) -> Drawing:
         board.line(_sparse(line.points), 2.5)
     shapes += _marks(case, across, up, board, reader)
     shapes += _names(lines, board)
-    scaled = "Across and up to scale."
+    scaled = "To scale."
     if case.band is not None:
-        scaled = f"{scaled} The pale band is the pump’s tolerance, grade {case.band.key}."
-    title = "What the pump gives and what the pipe needs"
+        scaled = f"{scaled} Pale band: the pump’s tolerance, grade {case.band.key}."
+    title = "The pump and the pipe"
     return Drawing("curves", title, _alt(case, reader), WIDTH, height, tuple(shapes), scaled)
 
 

@@ -52,7 +52,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
         for what, rating in ratings if (what, rating) not in shown
     ]  # fmt: skip
     scaled = ". ".join(["Pressures are to scale", *(one[:1].upper() + one[1:] for one in over)])
-    title = "Pressure along the pipe as the wave runs back"
+    title = "Pressure along the pipe"
     height = TOP + HIGH + 14 + 62
     return Drawing("wave", title, _alt(case, reader), WIDTH, height, shapes, f"{scaled}.")
 

@@ -54,7 +54,7 @@ def draw(case: Case, tries: tuple[Trial, ...], chosen: Trial | None, shown: Tria
     shapes.append(_needed(case, reader))
     title = "One size for the whole line" if case.counted else "Sizes of this pipe"
     height = FOOT + 4 * LINE + 10
-    scaled = "Diameters are to scale; below them the pressure left at the outlet."
+    scaled = "To scale. Below: the pressure left at the outlet."
     return Drawing(
         "sizes", title, _alt(case, near, chosen, reader), WIDTH, height, tuple(shapes), scaled
     )
