@@ -14,9 +14,28 @@ from calc import bridge
 from calc.page.fields import Number, Rows
 from calc.sheets import KEYS
 from calc.sheets import sheet as find_sheet
+from calc.site import parts_list
 
 OFTEN = (100, 5, 5)  # objects, rounds: rubbish of all kinds is cleared at all kinds of moments
 WRONG = ("", "?", "x", "1,250", "30/50", "-5", "1e9", "12 1/2", "3 kg/cm2", "\u0661")
+
+SHELF = json.dumps(  # a parts list of one pump
+    {
+        "format": parts_list.FORMAT,
+        "version": 1,
+        "name": "Our shelf",
+        "pumps": [
+            {
+                "name": "Shed pump",
+                "points": [
+                    {"flow": "0 L/min", "head": "40 m", "power": "300 W", "npsh": "1.8 m"},
+                    {"flow": "30 L/min", "head": "34 m", "power": "500 W", "npsh": "2.2 m"},
+                    {"flow": "60 L/min", "head": "20 m", "power": "620 W"},
+                ],
+            }
+        ],
+    }
+)
 
 
 def ask(**request):
@@ -38,7 +57,9 @@ def everything():
 
 def numbers(key, system, other):
     worked = ask(op="work", sheet=key, system=system)
-    ask(op="work", sheet=key, system=system, base="../", flat=True)
+    for phase in ("first", "rest"):
+        ask(op="work", sheet=key, system=system, base="../", flat=True, phase=phase)
+    ask(op="letter", sheet=key, system=system, address="https://springline.example/")
     for fragment in (worked["link"], worked["link"][:-1], f"u={system}&climb=20m", "a=%E9&&b"):
         ask(op="read", sheet=key, fragment=f"#{fragment}")
     converted = ask(op="convert", sheet=key, system=system, to=other)
@@ -80,6 +101,8 @@ def site(key, system):
         {"do": "new", "name": "Another"},
         {"do": "duplicate", "name": "Another", "site": demo["site"]},
         {"do": "parts", "text": "{}"},
+        {"do": "parts", "text": SHELF},
+        {"do": "use_pump", "text": SHELF, "pump": "Shed pump", "site": demo["site"]},
     ):
         ask(**common, **asked)
 

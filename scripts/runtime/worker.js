@@ -9,6 +9,7 @@
   const { Reading, fault, pieceName } = self.SpringlineReading;
   const { unpacker, unpackerBeside, told } = self.SpringlineUnpacking;
   const inWorker = typeof WorkerGlobalScope !== "undefined" && self instanceof WorkerGlobalScope;
+  const mayWait = inWorker && typeof XMLHttpRequest !== "undefined"; // in the middle of a question
   const SCRIPTS = ["pyodide.js", "pyodide.asm.js"];
   const FIRST = "first.wasm"; // the functions that a start and the answers run
   const REST = "rest.wasm"; // all others
@@ -144,7 +145,7 @@
     imports.springline = { need: () => rest.now() };
     const { exports: all } = await WebAssembly.instantiate(module, imports);
     rest = source.rest = new Rest(source, all);
-    if (!inWorker || source.get) await rest.later(); // a page may not wait in the middle
+    if (!mayWait || source.get) await rest.later();
     return Object.fromEntries(Object.entries(all).filter(([name]) => !name.startsWith("+")));
   }
 
