@@ -44,7 +44,7 @@ def _build(where, seed):
     path = os.pathsep.join((os.environ["PATH"], os.path.dirname(sys.executable)))
     subprocess.run(
         [sys.executable, "-m", "scripts.build_steps"],
-        check=True, cwd=where, env={**os.environ, **settings, "PATH": path}, timeout=600,
+        check=True, cwd=where, env={**os.environ, **settings, "PATH": path}, timeout=1800,
     )  # fmt: skip
     return {
         path.relative_to(where / "site").as_posix(): hashlib.sha256(path.read_bytes()).hexdigest()

@@ -31,6 +31,7 @@ LOCK = "pyodide-lock.json"
 MADE_BY = ("exercise.py", "lean_python.py", "node.mjs", "prepare.mjs", "snapshot.mjs", "split.mjs",
            "walk.mjs", "wasm.mjs")  # fmt: skip
 SHAPING = (*(RUNTIME / name for name in MADE_BY), SCRIPTS / "npm" / "package-lock.json")
+LONGEST = 1800  # s; a minute on an idle machine
 BARE = "bare.json"  # modules without comments, between builds
 
 
@@ -104,13 +105,13 @@ def prepare(folder, packed):
     """Find out what a start needs, and part the files by it."""
     say("finding out what a start of Python needs")
     script = RUNTIME / "prepare.mjs"
-    run(["node", script, folder, packed.name, CACHE / BARE], timeout=600)
+    run(["node", script, folder, packed.name, CACHE / BARE], timeout=LONGEST)
 
 
 def take_snapshot(folder):
     """Start Python in node, import every calculator, keep its memory."""
     say("taking a snapshot of the started Python")
-    run(["node", RUNTIME / "snapshot.mjs", folder, SNAPSHOT, MEMORY], timeout=600)
+    run(["node", RUNTIME / "snapshot.mjs", folder, SNAPSHOT, MEMORY], timeout=LONGEST)
 
 
 def piece_name(name, index):
