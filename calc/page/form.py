@@ -276,6 +276,7 @@ def _beyond(error: RangeError, sheet: Sheet, key: str, reader: Reader, state: St
         unit = (QUANTITIES[quantity].unit(menu) if menu else None) or unit
     else:  # a choice stands for the number, or it is worked out from several
         own = _UNIT.sub("", error.name or "a number").replace("_", " ")
+        own = "water speed" if own == "velocity" else own
         own = own if isinstance(entry, Number) else f"its {QUANTITIES[error.quantity].name}"
         label = f"{label}: {own}" if label else f"{own[:1].upper()}{own[1:]}"
     bound = error.low if error.value < error.low else error.high

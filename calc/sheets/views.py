@@ -150,6 +150,7 @@ _ALTITUDE = known("altitude", "place.altitude")
 _TANK = known("tank", "pressure_tank.volume")
 _LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
+_GUARDS = (known("guard", "pump.guard"), known("relief", "pump.relief"))
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
 _PIPE = b.way_pipe()
@@ -171,7 +172,7 @@ VIEWS = {
             known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK,
+            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, *_GUARDS,
         ), outlet=False),
         View("pressure", (
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -226,7 +227,7 @@ VIEWS = {
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
-            _LEAST, _TANK,
+            _LEAST, _TANK, *_GUARDS,
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),

@@ -220,6 +220,11 @@ _PUMP = (
     quantity("pump.motor", "uy", "Motor efficiency", "percent", 0.2, 1.0, "75 %", _PRACTICE),
     quantity("pump.controller", "uz", "Controller efficiency", "percent", 0.2, 1.0, "95 %",
              _PRACTICE),
+    choice("pump.guard", "uq", "What guards a diaphragm pump",
+           (("both", "A pressure switch or bypass, and a relief valve"),
+            ("switch", "A pressure switch or bypass only"), ("relief", "A relief valve only"),
+            ("none", "Neither")), "both", _PRACTICE),
+    choice("pump.relief", "uk", "Relief valve at the pump", YES_NO, "no", _OURS),
     choice("pump.grade", "ug", "Tolerance of the pump curve",
            tuple((key, key) for key in ("1B", "2B", "3B", "none")), "3B", _PRACTICE),
 )  # fmt: skip

@@ -55,7 +55,8 @@ class Source(AtTemperature):
     parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's);
     relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known);
     sensed_m: height above the pump at which its control reads the pressure; least_m3s: least flow
-    of the pump (None: not known).
+    of the pump (None: not known); guard: what a displacement pump has, "both", "switch" (or a
+    bypass), "relief" or "none".
     """
 
     pump: Pump
@@ -71,6 +72,7 @@ class Source(AtTemperature):
     tank_m3: float | None = None
     sensed_m: float = 0.0
     least_m3s: float | None = None
+    guard: str = "both"
 
     @property
     def sensed_pa(self) -> float:

@@ -124,7 +124,7 @@ def test_what_is_half_typed_is_no_fault_until_the_reader_pauses(page, address):
     )
     page.wait_for_function("() => window.told.length")
     assert page.evaluate("window.told[0][0]") - typed >= 790  # 800 ms, which clocks round
-    assert error.inner_text() == "Error: Climb from pump to outlet must be a number, such as 12.5"
+    assert error.text_content() == "Error: Climb from pump to outlet must be a number, such as 12.5"
     type_number(page, "climb", "21")
     assert error.inner_text() == "" and figures(page) == "yours"
 
@@ -165,7 +165,7 @@ def test_with_scripts_off_the_example_is_complete(browser, address, key):
     page = context.new_page()
     page.goto(address + PAGES[key])
     assert len(verdict(page)) > 20
-    assert page.locator(".sl-drawing svg").count() >= 1
+    assert page.locator(".sl-picture svg").count() >= 1
     assert page.locator(".sl-working math").count() >= 1
     assert "Scripts are off" in page.locator("section.sl").inner_text()
     assert page.locator(".sl-actions").is_hidden()
@@ -251,7 +251,7 @@ def test_copy_link_and_copy_as_text(browser, address):
     )
     link = page.evaluate("navigator.clipboard.readText()")
     assert link.startswith(address) and "climb=20" in link
-    page.get_by_role("button", name="Copy as text").click()
+    page.get_by_role("button", name="Copy with the working").click()
     page.wait_for_function(
         "() => document.querySelector('.sl-said').textContent === 'Text copied.'"
     )

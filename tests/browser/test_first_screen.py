@@ -42,6 +42,7 @@ def bottom(page, part):
 def test_verdict_picture_fix_and_share_stand_above_the_fold(phone, address, key):
     phone.goto(address + PAGES[key] + shared(key))
     wait_live(phone)
+    settle(phone)
     parts = [".sl-verdict", ".sl-top > .sl-picture", ".sl-top > .sl-fix"]
     seen = [bottom(phone, part) for part in parts if phone.locator(part).count()]
     seen.append(bottom(phone, ".sl-share button:visible"))

@@ -150,7 +150,7 @@ def test_copy_waits_for_the_link_of_what_was_typed_last(browser, address):
     copied = page.evaluate("navigator.clipboard.readText()")
     assert re.search(r"#v=1&climb=23m&c=\w{5}$", copied)
     box(page, "climb").fill("24")
-    page.get_by_role("button", name="Copy as text").click()
+    page.get_by_role("button", name="Copy with the working").click()
     page.wait_for_function(
         "() => document.querySelector('.sl-said').textContent === 'Text copied.'"
     )

@@ -74,7 +74,7 @@ def test_where_the_library_cannot_be_had_the_sheet_is_printed_without(page, addr
     page.route("**/qrcode.js", lambda route: route.abort())
     open_sheet(page, address, "reach")
     page.evaluate("window.print = () => { window.printed = true; }")
-    page.get_by_role("button", name="Print").click()
+    page.get_by_role("button", name="Print", exact=True).click()
     page.wait_for_function("() => window.printed")
     page.evaluate("window.dispatchEvent(new Event('beforeprint'))")
     assert page.locator(".sl-scan svg").count() == 0

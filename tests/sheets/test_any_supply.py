@@ -154,7 +154,7 @@ ASKED = [
     (
         "pump_match",
         "metric",
-        {"pump": "small", "set": "3 bar", "flow": "15 L/min", "draw": "1 L/min"},
+        {"pump": "small", "set": "3 bar", "flow": "15 L/min", "draw": "3 L/min"},
         "pump",
     ),
     ("keep_up", "us", {"set": "50 psi", "taps": "Shower,cabin 3,shower,1,4"}, "set"),

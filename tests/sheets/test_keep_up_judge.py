@@ -249,7 +249,7 @@ def test_an_idle_pump_is_not_told_of_by_two_equal_figures():
 
 def test_a_trickle_below_the_pumps_least_flow_is_not_checked_until_the_tank_is_known():
     taps = (("Trickle", "house", "drip", "1", "1", "1 L/min"),)
-    bare = answer(house(), taps, set="3 bar")
+    bare = answer(house(), taps, set="3 bar", tank="")
     assert found(bare, "least-flow") == {("care", "unchecked")}
     assert bare.verdict.word == "Borderline" and "not checked" in bare.verdict.sentence
     assert opened(bare.fixes[0]).verdict.word == "Works"

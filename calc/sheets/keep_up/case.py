@@ -65,6 +65,7 @@ def supply_of(values: Values) -> Supply:
         values.tank,
         values.sensed or 0.0,
         values.least,
+        values.guard or "both",
     )
     if values.drive == "held":
         source = replace(source, set_pa=values.set + source.sensed_pa)

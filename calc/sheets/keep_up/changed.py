@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.pipe import fittings
+from calc.sheets.parts import guard
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -116,5 +117,7 @@ def _guards(old: Source, new: Source, reader: Reader) -> Iterator[str]:
         yield "Bury or shade the pipe, so that it gets no hotter than its water"
     if new.relief and not old.relief:
         yield "Fit a relief valve at the pump that opens below the rating of every pipe"
+    if new.guard != old.guard:
+        yield guard.FIT
     if new.tank_m3 is not None and new.tank_m3 != old.tank_m3:
         yield f"Fit a pressure tank of {reader.show(new.tank_m3, 'volume')} or more at the pump"

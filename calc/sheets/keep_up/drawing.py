@@ -19,8 +19,8 @@ if TYPE_CHECKING:
 
 SHORT = ("stop", "care")
 KEY = (
-    "Heights are to scale. Water over an outlet is as high as its pressure lifts it: dashed "
-    "before, full after. The bar is what it needs."
+    "Heights are to scale. Over each outlet its pressure: dashed before, full after. The bar is "
+    "what it needs."
 )
 
 

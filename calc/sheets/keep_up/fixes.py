@@ -20,6 +20,7 @@ from calc.sheets.keep_up.changed import changes_told
 from calc.sheets.keep_up.judge import rank_of, settled_by_tank, signs
 from calc.sheets.keep_up.options import Option, fits, repair
 from calc.sheets.keep_up.valves import FALLS
+from calc.sheets.parts import guard
 from calc.sheets.parts.fix_search import NONE as NOT_ALL
 from calc.sheets.parts.left_over import left_words
 from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
@@ -41,6 +42,7 @@ RATED, FAILED = ("over-rating", "too-hot"), "shut-off-over-rating"
 GROUPS = (
     (SUCTION, fixes_press.SUCTION_MAKERS),
     (("set-too-high",), fixes_press.SETTING),
+    ((guard.KEY,), fixes_press.GUARD),
     (RATED, fixes_press.RATING),
     ((FAILED,), fixes_press.FAILING),
     (SHORT, fixes_short.MAKERS),
@@ -149,7 +151,7 @@ def _wrong(case: Case) -> set[Mark]:
     return {
         (one.key, one.at)
         for one in _found(case)
-        if one.rank != "unchecked" or (one.key == SMALL_DRAW and settled)
+        if one.rank != "unchecked" or one.key == "too-hot" or (one.key == SMALL_DRAW and settled)
     }
 
 

@@ -24,6 +24,7 @@ from calc.sheets.keep_up.options import (
     with_sections,
     with_source,
 )
+from calc.sheets.parts import guard
 from calc.sheets.parts.line_fixes import other_kinds
 from calc.sheets.parts.tank_sizes import round_up
 from calc.site.supply import PUMP, PUMP_PART, SUCTION, Supply, fold
@@ -118,6 +119,11 @@ def relief(case: Case, _reader: Reader) -> Iterator[Option]:
     if rated:
         text = "Fit a relief valve at the pump that opens below the rating of every pipe"
         yield Option(text, with_source(case.supply, relief=True))
+
+
+def guarded(case: Case, _reader: Reader) -> Iterator[Option]:
+    """What a displacement pump must have."""
+    yield Option(guard.FIT, with_source(case.supply, guard=guard.BOTH))
 
 
 # Over the codes' limit at an outlet -------------------------------------------------------------
@@ -242,5 +248,6 @@ def small_tank(case: Case, reader: Reader) -> Iterator[Option]:
 SUCTION_MAKERS = (wider_suction, nearer, lower)
 SETTING = (set_lower,)
 RATING = (cooler, set_lower, tougher)
+GUARD = (guarded,)
 FAILING = (cooler, set_lower, relief, tougher)
 OUTLET = (reduced, set_lower)

@@ -10,9 +10,11 @@ from calc.network.parts import Run
 from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pipe import pipes
+from calc.pump.curve import DisplacementPump
 from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
+from calc.sheets.parts import guard
 from calc.sheets.parts.line_judge import fast_words, hot_words
 from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
@@ -30,6 +32,7 @@ RANKS = {
     "outlet-over-limit": "harm", "negative-pressure": "harm", "no-water": "cannot",
     "npsh": "cannot", "below-vacuum": "cannot", "vacuum-collapse": "cannot",
     "set-too-high": "cannot", "fight": "cannot", "npsh-unchecked": "unchecked",
+    guard.KEY: "harm",
     "no-rating": "unchecked", "suction-too-short": "unchecked",
 }  # fmt: skip
 
@@ -40,8 +43,8 @@ RANKS = {
 def signs(case: Case) -> tuple[Trouble, ...]:
     """Everything found, without words, worst first."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
-    found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case)]
-    if case.supply.source.relief:
+    found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case), *_guard(case)]
+    if relieved(case):
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
     found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
@@ -61,6 +64,24 @@ def _once(case: Case, one: Trouble) -> tuple[str, str]:
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
     return one.kind, one.row
+
+
+def relieved(case: Case) -> bool:
+    """Whether a relief valve guards the pipes, should the pump's control fail."""
+    source = case.supply.source
+    displaces = isinstance(source.pump, DisplacementPump)
+    return source.guard in guard.RELIEVED if displaces else source.relief
+
+
+def _guard(case: Case) -> Iterator[Trouble]:
+    pump = case.supply.source.pump
+    if not isinstance(pump, DisplacementPump):
+        return
+    level = guard.guard_level(case.supply.source.guard)
+    if level:
+        yield Trouble(PUMP_PART, guard.KEY, level)
+    top = pump.points[0].head
+    yield Trouble(PUMP_PART, guard.SWITCH_AT_TOP, "note", top, None, "head")
 
 
 def _suction(case: Case) -> Iterator[Trouble]:
@@ -302,6 +323,8 @@ def _tank(_case: Case, one: Trouble, value: str, _limit: str) -> str:
 
 
 _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
+    guard.KEY: lambda c, *_: guard.guard_words(c.supply.source.guard),
+    guard.SWITCH_AT_TOP: lambda c, o, v, m: guard.switch_words(v),
     "fight": lambda *a: _fight(*a) + ".",
     "vacuum-collapse": _collapse,
     "no-water": _no_water,

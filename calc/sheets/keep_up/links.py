@@ -10,6 +10,7 @@ from calc.page.answer import Link
 from calc.page.fields import Number
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
+from calc.sheets.parts import guard
 from calc.sheets.parts.carry import exact
 from calc.site.supply import SUCTION
 from calc.units import Reader, parse
@@ -78,6 +79,8 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         "tank": exact(source.tank_m3, "volume", reader),
         "least": exact(source.least_m3s, "flow", reader),
     }
+    if pump in guard.DISPLACEMENT:
+        found["guard"] = source.guard
     for field, cells in (
         (RUNS, [_section_cells(row) for row in supply.sections]),
         (TAPS, [_outlet_cells(row) for row in supply.outlets]),

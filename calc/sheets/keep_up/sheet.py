@@ -26,6 +26,7 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
@@ -107,10 +108,11 @@ FIELDS = (
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
-    relief_valve(SOURCE),
+    relief_valve(SOURCE, ("pump", CENTRIFUGAL)),
     pressure_tank(SOURCE),
     sensor(SOURCE, ("drive", ("held",))),
     least_pump_flow(SOURCE),
+    pump_guard(SOURCE),
 )
 
 

@@ -271,7 +271,7 @@ def _of_run(case: Case, link: Run, flow: float, loss: float) -> list[Step]:
     speed = friction.velocity(flow, bore)
     reynolds = friction.reynolds(speed, bore, case.after.network.viscosity)
     kinetic = speed**2 / (2 * GRAVITY)
-    # the solver's own factor: Colebrook's, or the straight bridge between 2000 and 4000
+    # the solver's own factor: Colebrook's, or the straight bridge between 2040 and 4000
     factor = (loss - link.k * kinetic) / (link.length_m / bore * kinetic)
     number = Value(reynolds, "number", 4)
     return [

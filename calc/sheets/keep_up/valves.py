@@ -49,4 +49,4 @@ def words(one: Trouble, reader: Reader) -> str:
     if one.level == "note":
         return f"{start} {least} to {most} less than it is set to."
     left, needed = reader.apart(max(one.value, 0.0), one.limit, "pressure")
-    return f"{start} {most} less: {left}, where {needed} is needed."
+    return f"{start} less than it is set to: {left}, where {needed} is needed."

@@ -166,6 +166,10 @@ def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
         said = f"Friction uses all the pressure; at most {most} will arrive, not {asked}."
         if most == asked:
             said = f"At {asked} friction uses all the pressure: none is left at the outlet."
+        elif line.static < need.works_pa:  # the height is at fault first: no pipe would do
+            with_none = reader.show(line.static, "pressure")
+            said = f"Only {with_none} is left with no flow, and friction uses it all; at most "
+            said += f"{most} will arrive, not {asked}."
         return [Finding("stop", "no-water", said, "cannot")]
     return []
 
@@ -237,7 +241,7 @@ def _valves(line: Line, need: Need, reader: Reader) -> list[Finding]:
         return [Finding("note", "reducer-fall", said, at=at.name)]
     then = max(left - practice.REDUCER_FALL[1], 0.0)
     got, needed = reader.apart(then, need.works_pa, "pressure")
-    said = f"{start} {most} less: {got} at the outlet, where you need {needed}."
+    said = f"{start} less than it is set to: {got} at the outlet, where you need {needed}."
     return [Finding("care", "reducer-fall", said, at=at.name)]
 
 

@@ -13,6 +13,7 @@ from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.laws import GRADES, Grade, electrical_power, restart_head
+from calc.sheets.parts.guard import BOTH, RELIEVED
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
@@ -89,7 +90,8 @@ class Case:
     """A pump, a line and what is asked of them.
 
     line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
-    pressure advised; guard: of a displacement pump, a key of ``GUARDS``; counted: the line was
+    pressure advised; guard: of a displacement pump, a key of
+    ``guard.GUARDS``; counted: the line was
     given section by section; motor, controller: efficiencies; sensed_m: height above the pump at
     which its control reads the pressure, m, friction up to there left out; relief: a centrifugal
     pump's line has a relief valve.
@@ -101,7 +103,7 @@ class Case:
     intake: Intake
     given_set: float | None = None
     grade: Grade | None = None
-    guard: str = "both"
+    guard: str = BOTH
     motor: float = 0.75
     controller: float = 0.95
     steady: Draw = Draw()
@@ -138,7 +140,7 @@ class Case:
     @property
     def relieved(self) -> bool:
         """Whether a relief valve guards the pipe, should the control fail."""
-        return self.guard in ("both", "relief") if self.displaces else self.relief
+        return self.guard in RELIEVED if self.displaces else self.relief
 
     # What the system needs ------------------------------------------------------------------
 
@@ -312,14 +314,6 @@ class Case:
         )
 
 
-GUARDS = (
-    ("both", "A pressure switch or bypass, and a relief valve"),
-    ("switch", "A pressure switch or bypass only"),
-    ("relief", "A relief valve only"),
-    ("none", "Neither"),
-)
-
-
 def case_of(values: Values) -> Case:
     """The ``Case`` of a form's values."""
     line, sensed = line_of(values, 0.0), values.sensed or 0.0
@@ -331,7 +325,7 @@ def case_of(values: Values) -> Case:
         Intake(values.lift, values.suction, values.flow, values.water, values.altitude),
         given_set=given,
         grade=GRADES.get(values.grade),
-        guard=values.guard or "both",
+        guard=values.guard or BOTH,
         motor=values.motor,
         controller=values.controller,
         steady=Draw(values.draw, values.least, values.tank),

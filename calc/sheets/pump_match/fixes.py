@@ -17,6 +17,7 @@ from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
 from calc.sheets.parts.fix_search import MOST_FIXES, Search, Tried
+from calc.sheets.parts.guard import BOTH, FIT
 from calc.sheets.parts.line_fixes import line_changes, round_down
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
@@ -249,7 +250,7 @@ def _relief(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
         return
     least = reader.show(round_down(min(rated), "pressure", reader), "pressure")
     text = f"Fit a relief valve that keeps every point of the pipe below {least}."
-    fitted = {"guard": "both"} if case.displaces else {"relief": True}
+    fitted = {"guard": BOTH} if case.displaces else {"relief": True}
     yield Tried("relief", text, replace(case, **fitted))
 
 
@@ -265,8 +266,7 @@ def _tank(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
 
 
 def _guard(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
-    text = "Fit a pressure switch or bypass, and a relief valve."
-    yield Tried("relief", text, replace(case, guard="both"))
+    yield Tried("relief", f"{FIT}.", replace(case, guard=BOTH))
 
 
 # The line ----------------------------------------------------------------------------------------

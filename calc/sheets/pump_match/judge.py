@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.findings import Finding, unchecked
 from calc.pump.sets import weakest_head
+from calc.sheets.parts.guard import guard_findings
 from calc.sheets.parts.line_judge import line_findings, the
 from calc.sheets.parts.small_draw import small_draw_finding
 from calc.sheets.pump_match.case import SLACK, Case, State
@@ -97,38 +98,10 @@ def _failed(case: Case, reader: Reader) -> Iterator[Finding]:
     )
 
 
-_GUARDED = {
-    "none": (
-        "stop",
-        "Against a closed valve a displacement pump raises the pressure until something bursts: "
-        "fit a pressure switch or bypass, and a relief valve.",
-    ),
-    "switch": (
-        "care",
-        "This displacement pump has no relief valve: if its pressure switch or bypass fails, "
-        "something bursts.",
-    ),
-    "relief": (
-        "care",
-        "This displacement pump has no pressure switch or bypass: it would run on against its "
-        "relief valve and overheat.",
-    ),
-}
-
-
 def _displacement(case: Case, reader: Reader) -> Iterator[Finding]:
     if not case.displaces:
         return
-    if case.guard in _GUARDED:
-        level, text = _GUARDED[case.guard]
-        yield Finding(level, "displacement-relief", text, "harm")
-    top = reader.show(case.pump.points[0].head, "head")
-    yield Finding(
-        "note",
-        "switch-at-top",
-        f"The highest head of the pump's table, {top}, is taken as where its pressure switch or "
-        "bypass acts.",
-    )
+    yield from guard_findings(case.guard, case.pump.points[0].head, reader)
 
 
 def _small_draw(case: Case, reader: Reader) -> Iterator[Finding]:

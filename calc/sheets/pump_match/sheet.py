@@ -25,11 +25,12 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.pump_match import drawing, judge, show
-from calc.sheets.pump_match.case import FURTHEST_UP, GUARDS, case_of
+from calc.sheets.pump_match.case import FURTHEST_UP, case_of
 from calc.sheets.pump_match.fixes import fixes
 from calc.sheets.pump_match.links import cautions, links
 
@@ -39,7 +40,6 @@ if TYPE_CHECKING:
 
 SUCTION, LOSSES = "Suction, water and height", "Losses, motor and control"
 WAY, SMALL = "Dips, crests and pipe sections", "Small draws"
-CENTRIFUGAL = ("small", "middle", "large", "own")  # pumps in the menu that may be
 LOW = "on the low side of small ones; our choice"
 GRADES_OFFERED = (
     ("1B", "ISO 9906 grade 1B"),
@@ -147,16 +147,7 @@ _SMALL_FIELDS = (
     ),
     least_pump_flow(SMALL),
     pressure_tank(SMALL),
-    Choice(
-        "guard",
-        "What guards a diaphragm pump",
-        GUARDS,
-        "both",
-        help="A displacement pump must never face a closed valve alone",
-        when=("pump", ("diaphragm", "own")),
-        group=SMALL,
-        unknown=Unknown("none", "none", "taken as neither, the careful side"),
-    ),
+    pump_guard(SMALL),
 )
 
 

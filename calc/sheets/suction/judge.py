@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice, suction
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.line_cautions import hot_cautions
 from calc.sheets.parts.line_judge import heat_findings, too_hot
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
@@ -130,7 +132,10 @@ def _collapse(case: Case, reader: Reader) -> Iterator[Finding]:
 def _rating(case: Case, reader: Reader) -> Iterator[Finding]:
     (stress,) = case.line.stresses()
     if too_hot(case.line, case.pipe):
-        yield from heat_findings(case.line, case.section, reader)
+        for one in heat_findings(case.line, case.section, reader):
+            # under no pressure it cannot burst: only whether it keeps its shape is open
+            bursts = stress.pressure_pa > 0 or one.level != "stop"
+            yield one if bursts else replace(one, level="care", rank="unchecked")
     elif stress.over:
         most, rated = reader.apart(stress.pressure_pa, stress.rating_pa, "pressure")
         text = f"The suction pipe carries {most} at the pump and is rated {rated}."
@@ -183,7 +188,7 @@ def _notes(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    found = []
+    found = list(hot_cautions(case.line.temperature_k))
     if case.lift > 0:
         start = "Fill pipe and pump before the first start, unless the pump primes itself"
         seconds = case.priming_seconds()

@@ -115,6 +115,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "tank": ("200 L", "52.8 gal"),
         "sensed": "",
         "least": "",
+        "guard": "both",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
