@@ -2,7 +2,7 @@
 
 import itertools
 
-from scripts.bench_steps import elsewhere, friction, keystroke, memory, start, weak
+from scripts.bench_steps import elsewhere, friction, heights, keystroke, memory, start, weak
 
 
 def main():
@@ -12,6 +12,7 @@ def main():
         weak.measures(),
         elsewhere.measures(),
         keystroke.measures(),
+        heights.measures(),
         memory.measures(),
     ):
         print(f"{label:<72} {ratio:>9.3g}", flush=True)
