@@ -4,9 +4,9 @@ import collections
 import statistics
 
 from calc.sheets import sheet
-from scripts.bench_steps.line import Line, Weak
 from scripts.bench_steps.stage import BARE_PAGE, fresh_browser, live_page, served
 from scripts.bench_steps.start import FRAGMENT, KEY
+from scripts.weak_line import Line, Weak
 
 WEAK, POOR = 1.6e6 / 8, 0.4e6 / 8  # bytes in a second
 DELAY = 0.15  # s

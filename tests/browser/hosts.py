@@ -7,7 +7,7 @@ import mimetypes
 import threading
 import urllib.parse
 
-from scripts.bench_steps.line import Slowly
+from scripts.weak_line import Slowly
 
 TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".wasm": "application/wasm"}
 

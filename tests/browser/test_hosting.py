@@ -4,8 +4,8 @@ import re
 
 import pytest
 
-from scripts.bench_steps.line import Line
 from scripts.build_steps import policy
+from scripts.weak_line import Line
 from tests.browser.hosts import Host
 from tests.browser.pages import PAGES, answer_text, open_sheet, type_number, wait_live
 
