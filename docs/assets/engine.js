@@ -114,7 +114,7 @@
   function live(own, way) {
     Engine.way = way;
     Engine.ready = true;
-    own.open = true;
+    if (!own.open) promised(own); // who asked before was told that it is held up
     own.resolve(way);
     for (const go of queue.splice(0)) go();
     if (refused) announce("live");

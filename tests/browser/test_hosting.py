@@ -89,7 +89,7 @@ def test_a_host_that_does_not_answer_is_said_and_the_answer_comes_when_it_does(p
     page.goto(f"{host.address}head/")
     page.wait_for_load_state("networkidle")
     host.away = True
-    page.evaluate("SpringlineEngine.start().catch(() => {})")
+    page.locator("section.sl .sl-form").scroll_into_view_if_needed()
     page.wait_for_function(SAID, arg="the network does not answer", timeout=30_000)
     host.away = False
     wait_live(page)
