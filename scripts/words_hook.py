@@ -9,7 +9,9 @@ from html import escape
 
 from mkdocs.utils import get_relative_url
 
+from calc.page import render
 from calc.page.terms import TERMS, hard
+from calc.sheets.start import start_picture
 
 GLOSSARY = "{{ glossary }}"
 HILLSIDE = "{{ hillside }}"
@@ -22,7 +24,13 @@ SKIPPED = ("glossary.md", "changes.md", "hosting.md", "site-file.md", "about.md"
 
 
 def on_page_markdown(markdown, page, config, files):
-    return markdown.replace(GLOSSARY, glossary()).replace(HILLSIDE, "")
+    return markdown.replace(GLOSSARY, glossary()).replace(HILLSIDE, hillside(config))
+
+
+def hillside(config):
+    """The start page's picture; its parts lead to the guides, wherever the pages lie."""
+    made = render.picture(start_picture()).replace("<figure ", '<figure markdown="0" ', 1)
+    return re.sub(r'href="([\w-]+)/"', rf'href="\1{_ending(config)}"', made)
 
 
 def glossary():

@@ -55,13 +55,13 @@ def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tupl
     """
     reader, found = outcome.reader, _found(outcome)
     fixes = [_fix(fix, address) for fix in found.fixes]
-    top = [_verdict(found.verdict), *map(_picture, found.drawings[:1]), *fixes[:1], _later(found)]
+    top = [_verdict(found.verdict), *map(picture, found.drawings[:1]), *fixes[:1], _later(found)]
     beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]
     beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
     beside_it += [_warning(warning) for warning in beside(found)]
     beside_it += [_caution(caution) for caution in found.cautions]
     beside_it.append(_links(found.links, address, going))
-    more = [_picture(picture) for picture in found.drawings[1:]]
+    more = [picture(made) for made in found.drawings[1:]]
     more += [_chart(chart) for chart in found.charts]
     more += [_table(table, reader) for table in found.tables]
     if found.later is None:
@@ -155,12 +155,12 @@ def _chart(chart: Chart) -> str:
     )
 
 
-def _picture(picture: Drawing) -> str:
-    """A drawing that Python made: it stands in the page as it is."""
-    scale = f'<p class="sl-scale">{escape(picture.scale)}</p>' if picture.scale else ""
+def picture(made: Drawing) -> str:
+    """A drawing that Python made, as HTML: it stands in the page as it is."""
+    scale = f'<p class="sl-scale">{escape(made.scale)}</p>' if made.scale else ""
     return (
-        f'<figure class="sl-picture" data-picture="{escape(picture.key)}">'
-        f"<figcaption>{escape(picture.title)}</figcaption>{drawing.svg(picture)}{scale}</figure>"
+        f'<figure class="sl-picture" data-picture="{escape(made.key)}">'
+        f"<figcaption>{escape(made.title)}</figcaption>{drawing.svg(made)}{scale}</figure>"
     )
 
 

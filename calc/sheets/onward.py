@@ -16,15 +16,20 @@ from calc.page.fields import Choice, Number, Rows, Text
 from calc.page.state import filled_rows, hidden_keys, typed_over
 from calc.pipe import pipes
 from calc.sheets import views
+from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
+from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import written
 from calc.sheets.parts.putting_back import with_unit
-from calc.site.demo import to_change
+from calc.sheets.parts.ways import THEN
+from calc.site.demo import FROM_THE_EXAMPLE, to_change
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack
 from calc.site.rows import PUMP
 from calc.units import parse
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from calc.page.fields import Field, Sheet
     from calc.page.state import State
     from calc.site.site import Site
@@ -73,6 +78,9 @@ def along(sheet: Sheet, state: State, packed: str = "", way: str = "") -> Along:
     ):
         return as_it_is
     try:
+        if _by_few_questions(sheet, state):
+            known = state if packed else _unlike_the_example(sheet, state)
+            return _few(unpack(packed) if packed else to_change(YOURS), sheet, known)
         if packed:
             return _from(unpack(packed), sheet, state, way)
         own = _own_line(sheet, state)
@@ -126,6 +134,63 @@ def _unit(entry: Field, state: State) -> str:
     if not isinstance(entry, Number) or not text:
         return text
     return with_unit(text, entry, state.units.get(entry.key), state.system)
+
+
+# A few questions ------------------------------------------------------------------------------
+
+
+def _by_few_questions(sheet: Sheet, state: State) -> bool:
+    return sheet.key == "keep_up" and state.text(sheet.field("ask")) == "few"
+
+
+def _few(site: Site, sheet: Sheet, state: State) -> Along:
+    """What goes along from a few questions: one pipe section to a house, and what opens there.
+
+    The way is that to the first outlet with all open: of that the page has told.
+    """
+    lines = replace(site, system=state.system)
+    lines = lines.put_rows("sections", (_house_section(site, sheet, state),))
+    outlets = tuple(_house_outlets(sheet, state))
+    if not outlets:
+        raise InputError("Nothing is open. Enter at least one outlet.", name="showers")
+    lines = lines.put_rows("outlets", outlets)
+    tables = {entry.key: "example" for entry in sheet.fields if isinstance(entry, Rows)}
+    rest = replace(state, texts={**state.texts, "ask": "rows"},
+                   standing={**state.standing, **tables, "ask": "example"})  # fmt: skip
+    way = f"{THEN}/{outlets[0]['name'].text}"
+    found = _from(lines, sheet, rest, way)
+    said = "The pipe to the house and what opens there stand in for pipe sections and outlets."
+    return replace(found, changes=(said, *found.changes))
+
+
+def _house_section(site: Site, sheet: Sheet, state: State) -> dict[str, Fact]:
+    climb, base = _answered("climb", sheet, state), ways.pump_height(site)
+    if base and climb.known:
+        height = base + parse(climb.text, "length").value
+        climb = replace(climb, text=written(height, "length").text)
+    return {
+        "from": Fact(PUMP), "to": Fact(HOUSE), "length": _answered("away", sheet, state),
+        "height": climb, "pipe": _answered("main", sheet, state),
+        "bends": Fact(str(HOUSE_BENDS), ASSUMED, "usual for one pipe to a house"),
+        "fitting": Fact("none"),
+    }  # fmt: skip
+
+
+def _house_outlets(sheet: Sheet, state: State) -> Iterator[dict[str, Fact]]:
+    for name, kind, key, later in HOUSE_OUTLETS:
+        count = _answered(key, sheet, state)
+        if count.text.strip() not in ("", "0"):
+            before = replace(count, text="0") if later else count
+            yield {"name": Fact(name), "at": Fact(HOUSE), "kind": Fact(kind), "before": before,
+                   "after": count}  # fmt: skip
+
+
+def _answered(key: str, sheet: Sheet, state: State) -> Fact:
+    """A few questions' answer as a fact: what its reader left is assumed, from the example."""
+    entry = sheet.field(key)
+    if state.standing_of(entry) == "example":
+        return Fact(_unit(entry, state), ASSUMED, FROM_THE_EXAMPLE)
+    return Fact(_unit(entry, state))
 
 
 # A line of one's own --------------------------------------------------------------------------

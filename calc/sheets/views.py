@@ -15,6 +15,7 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import pump_bindings as p
+from calc.sheets.parts import steady_bindings as s
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
@@ -134,7 +135,10 @@ def _flow(field: str, kind: str) -> Binding:
 
 
 def _use(asked: Asked) -> Fact:
-    """Water of a day; without the animals of which it is not known what they drink."""
+    """Water of a day as given; else worked out, without the animals of which it is not known what
+    they drink."""
+    if asked.site.get("use.daily").known:
+        return asked.site.get("use.daily")
     daily = use.daily(asked.site)
     if daily is None:
         return b.NOT_KNOWN
@@ -191,7 +195,7 @@ VIEWS = {
             _HOTTEST,
         )),
         View("tank", (
-            Binding("use", _use),
+            replace(known("use", "use.daily"), give=_use),
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
@@ -206,7 +210,8 @@ VIEWS = {
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
             known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
-            known("leak", "use.leak"), _ALTITUDE, _LEAST,
+            known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
+            s.refill("refill"),
         ), outlet=False),
         View("demand", (
             _open("showers_open", "shower"), _open("sinks_open", "sink"),
@@ -227,7 +232,7 @@ VIEWS = {
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
-            _LEAST, _TANK, *_GUARDS,
+            _LEAST, _TANK, *_GUARDS, s.smallest("draw"),
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
@@ -299,7 +304,8 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
 EXAMPLE_WAYS = {"surge": "now/Goat trough"}
 WHAT_IF = {
-    "pressure_tank": {"control": Fact("switch")},
+    "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
+    "pump_match": {"draw": Fact("")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

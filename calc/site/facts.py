@@ -260,6 +260,8 @@ _USE = (
              "90 %", _PRACTICE),
     quantity("use.depth", "ew", "Water the plants use a day", "rain", 0.0, 0.02, "4 mm",
              f"a summer day; {_PRACTICE}"),
+    quantity("use.smallest", "em", "Smallest steady draw", "flow", 1e-8, 0.05),
+    quantity("use.daily", "ey", "Water used a day, as measured", "daily", 1e-9, 1e-2),
 )  # fmt: skip
 _LINES = (
     quantity("pipes.hottest", "lh", "Hottest the pipe gets", "temperature", 273.15, 373.15,

@@ -72,7 +72,9 @@ def _number(at: int) -> str:
 
 def _packed_row(table: Table, row: Row, words: dict[str, str]) -> str:
     cells = [_packed(c, row[c.key], words) if c.key in row else "" for c in table.columns]
-    return ",".join(cells).rstrip(",")
+    while cells and not cells[-1]:  # a last cell may itself end in a comma, which stays
+        cells.pop()
+    return ",".join(cells)
 
 
 def _packed(slot: Slot, fact: Fact, words: dict[str, str]) -> str:

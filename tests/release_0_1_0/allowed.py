@@ -19,7 +19,13 @@ CHANGED = {  # sheet key: why its replies are others now
 }
 # (sheet key, index of the request): why what was an error is an answer now
 _ABOUT = "“about 5” is read as 5 now"
+_RESTART = "a speed control starts again at 95 % of its set pressure: the cut-in counts for none"
+_TANK = (
+    2, 7, 9, 15, 22, 36, 41, 60, 65, 74, 79, 88, 103, 113, 130, 181, 199, 213, 215, 224, 234, 240,
+    254, 258, 261, 273, 285, 295, 309, 313, 331, 335, 338, 341, 342, 348, 366, 385,
+)  # fmt: skip
 MENDED = {
+    **{("pressure_tank", at): _RESTART for at in _TANK},
     ("pump_match", 201): "a low head has a speed now; it was refused in a solver's words",
     **dict.fromkeys((("tank", 170), ("tank", 343), ("surge", 62), ("surge", 397)), _ABOUT),
 }

@@ -13,6 +13,7 @@ import pytest
 from calc import bridge
 from calc.errors import InputError
 from calc.page import row_text
+from calc.page.state import State
 from calc.sheets import KEYS, sheet, views
 from calc.sheets.onward import along
 from calc.site import link
@@ -286,3 +287,65 @@ def test_typed_fact_is_given_and_the_rest_stays_assumed():
     site = unpack(Page("suction").type(lift="3 m").menu("keep_up").site)
     assert site.get("water.level") == Fact("-3 m")
     assert site.get("suction.length").standing == ASSUMED
+
+
+@pytest.mark.parametrize("by", ["demand", "pressure_tank"])
+@pytest.mark.parametrize("begun", ["example", "site"])
+def test_a_daily_use_that_was_typed_is_there_again_after_other_pages(begun, by):
+    tank = Page("tank") if begun == "example" else from_site("tank", alder_terrace())
+    tank.type(use="600 L/day")
+    said, again = tank.said, tank.menu(by).menu("tank")
+    assert (again.texts["use"], again.units["use"]) == ("600", "L/day")
+    assert again.value("use") * 86400 == pytest.approx(0.6)
+    assert "does not hold" not in said and "worked out" not in said
+    assert again.answer["errors"] == {}
+
+
+def test_without_a_daily_use_that_was_typed_people_and_animals_make_it():
+    tank = Page("demand").type(people="9").menu("tank")
+    assert unpack(tank.site).get("use.daily").known is False
+    assert tank.value("use") > from_site("tank", alder_terrace()).value("use")
+
+
+FEW = {"ask": "few", "climb": "15 m", "away": "90 m", "main": "pe100-sdr11/40", "showers": "1",
+       "suctionpipe": "pvc40/2", "lift": "3 m"}  # fmt: skip
+
+
+@pytest.mark.parametrize("begun", ["example", "site"])
+def test_a_few_questions_go_along_as_one_pipe_section_and_its_outlets(begun):
+    page = Page("keep_up") if begun == "example" else from_site("keep_up", alder_terrace())
+    page.type(**FEW)
+    for to in ("pipe", "reach", "pump_match"):
+        other = page.menu(to)
+        assert (other.value("climb"), other.value("length")) == (15, 90), to
+        assert other.texts["kind"] == "pe100-sdr11", to
+        assert len(row_text.decode(other.texts["line"])) <= 1, to
+        assert other.answer["errors"] == {}, to
+    assert other.texts["pe100-sdr11"] == "40"
+    (section,) = unpack(other.site).rows("sections")
+    names = [row["name"].text for row in unpack(other.site).rows("outlets")]
+    assert section["bends"].standing == ASSUMED and names == ["Showers", "Hoses"]
+    suction = page.menu("suction")
+    assert suction.value("lift") == 3
+    assert (suction.texts["kind"], suction.texts["pvc40"]) == ("pvc40", "2")
+
+
+def test_what_a_few_questions_found_the_whole_supply_finds_too():
+    page = Page("keep_up").type(**FEW)
+    whole = page.menu("suction").menu("keep_up")
+    assert whole.texts["ask"] == "rows"
+    one, other = (re.search(r"Verdict: .*|[^\n]+", p.answer["text"])[0] for p in (page, whole))
+    assert one == other
+
+
+def test_a_few_questions_go_along_in_us_units_too():
+    page = Page("keep_up", system="us").type(ask="few", climb="50 ft", away="300 ft")
+    reach = page.menu("reach")
+    assert reach.value("climb") == pytest.approx(50 * 0.3048, rel=1e-3)
+    assert reach.value("length") == pytest.approx(300 * 0.3048, rel=1e-3)
+
+
+def test_a_few_questions_with_nothing_open_stay_and_that_is_said():
+    page = Page("keep_up").type(ask="few", showers="0", sinks="0", hoses="0", climb="15 m")
+    found = along(sheet("keep_up"), State("metric", page.texts, page.units, page.standing))
+    assert found.site == "" and "Nothing is open" in found.only_here[0]

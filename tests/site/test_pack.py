@@ -102,3 +102,8 @@ def test_hidden_signs_are_no_part_of_what_a_link_says():
     )
     found = unpack(pack(turned))
     assert (found.name, found.note, found.get("pump.id").text) == ("Old mill", "note", "middle")
+
+
+def test_a_name_that_ends_in_a_comma_at_a_rows_end_comes_back():
+    site = Site(name="Hill").put_rows("tanks", ({"name": Fact("Cistern,")}, {"name": Fact("Low")}))
+    assert unpack(pack(site)) == site

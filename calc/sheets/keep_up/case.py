@@ -13,6 +13,7 @@ from calc.network.parts import PumpSet, Run
 from calc.network.state import SEEPING, OutletState, Solution
 from calc.network.way import way_to
 from calc.sheets.keep_up.cause import Cause, cause_of
+from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
 from calc.site.supply import (
@@ -106,16 +107,13 @@ def _outlet(row: Row) -> OutletRow:
 
 def _few(source: Source, values: Values) -> Supply:
     """One pipe to one house."""
-    section = SectionRow("pump", "house", values.away, values.climb, pipe_of(values.main), 4)
-    counted = (
-        ("Showers", "shower", values.showers, values.showers),
-        ("Sinks", "sink", values.sinks, values.sinks),
-        ("Hoses", "hose", 0, values.hoses),
+    section = SectionRow(
+        "pump", HOUSE, values.away, values.climb, pipe_of(values.main), HOUSE_BENDS
     )
     outlets = tuple(
-        OutletRow(name, "house", kind, before, after)
-        for name, kind, before, after in counted
-        if after
+        OutletRow(name, HOUSE, kind, 0 if later else values.numbers[key], values.numbers[key])
+        for name, kind, key, later in HOUSE_OUTLETS
+        if values.numbers[key]
     )
     if not outlets:
         raise InputError("Nothing is open. Enter at least one outlet.", name="showers")

@@ -55,6 +55,7 @@ GROUPS = (
 )
 MOST_TRIED = 8  # changes of one maker solved at most: a reader waits; our choice
 MOST_TOGETHER = 4  # changes made one after the other; our choice
+SAME = 1.0  # Pa, by which pressures may differ and still be the same; our choice
 HELPS = 1.01  # of the pressure before, from which a change that is not enough is worth naming
 NONE = "No change we tried is enough"
 
@@ -264,7 +265,9 @@ def _group(
     if kept or not rest or case.main is None or kinds is not SHORT:
         return kept
     name = case.main.name
-    return [max(rest, key=lambda one: one.pressure(name))]
+    most = max(one.pressure(name) for one in rest)
+    # several may hold the same set pressure: the first of those is the least to do
+    return [next(one for one in rest if one.pressure(name) >= most - SAME)]
 
 
 def _changes(

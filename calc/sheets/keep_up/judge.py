@@ -16,7 +16,7 @@ from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
 from calc.sheets.parts import guard
 from calc.sheets.parts.line_judge import fast_words, hot_words
-from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding
+from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding, smallest_lasting
 from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -132,15 +132,10 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     if source.set_pa > most_at_pump(case) * (1 + 1e-9):  # it never stops
         return []
     rows = zip(network.outlets, case.supply.outlets, strict=True)
-    draws = [
-        (case.after.draws[outlet.name] / outlet.count, outlet.name)
-        for outlet, row in rows
-        if outlet.open and practice.OUTLET_BY_KEY[row.kind].lasting
-    ]
-    draws = [one for one in draws if one[0] > SEEPING]
-    if not draws:
+    found = smallest_lasting(case.after, {outlet.name: row.kind for outlet, row in rows})
+    if found is None:
         return []
-    draw, name = min(draws, key=lambda one: one[0])
+    draw, name = found
     air = water.air_pressure(source.altitude_m)
     return [
         (

@@ -15,6 +15,14 @@ PIPES = pipe_options()
 USUAL = Unknown(reason="usual for this kind of outlet")
 BENDS = Unknown("2", "2", "usual for a pipe section")
 
+HOUSE, HOUSE_BENDS = "house", 4  # of the few questions: the point at the far end; our choice
+# name, kind, field that counts it; whether it opens only after
+HOUSE_OUTLETS = (
+    ("Showers", "shower", "showers", False),
+    ("Sinks", "sink", "sinks", False),
+    ("Hoses", "hose", "hoses", True),
+)
+
 RUNS = Rows(
     "runs",
     "Pipe sections",

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 AIR = practice.SEA_LEVEL_AIR  # Pa, where no height above sea level is asked for
 HAIR = 1.0  # Pa, below which a pressure counts as zero; our choice
+LEVEL = 1e-6  # m, by which heights may differ and still be level; our choice
 
 
 @dataclass(frozen=True)
@@ -151,7 +152,7 @@ def _outlet(line: Line, reader: Reader) -> list[Finding]:
 def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
     if line.static <= 0 or line.crest(0.0) < -HAIR:
         reach, top = reader.apart(line.reach_m, line.top_m, "head")
-        where = "outlet" if line.static <= 0 and line.top_m <= line.rise_m else "highest point"
+        where = "outlet" if line.static <= 0 and line.top_m <= line.rise_m + LEVEL else "highest point"
         if line.reduced:
             said = f"With no flow, no pressure is left at the {where}: the climb uses it all."
         elif reach == top:

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc import practice, storage
+from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pump.curve import DisplacementPump
 from calc.pump.laws import least_flow, restart_head
@@ -17,6 +18,9 @@ from calc.sheets.parts.tank_sizes import round_up
 from calc.units import HOUR
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from calc.network.state import Solution
     from calc.pump.curve import Pump
     from calc.units import Reader
 
@@ -34,9 +38,13 @@ class SmallDraw:
     tank: m3, the whole pressure tank (None: not known); set_pa: Pa, held; lift_m: from the water
     up to the pump; weight: Pa per metre of water; air_pa: Pa absolute; pumps: equal ones;
     sensed_pa: what the pressure at the pump is above that at its control, Pa.
+
+    Where the pump's curve is not known (pump: None), refills: what it gives while it fills the
+    tank, m3/s (None: not known, taken as filled at once, the careful side).  charge: the tank's
+    pre-charge, Pa (None: the usual one); allowed: starts an hour.
     """
 
-    pump: Pump
+    pump: Pump | None
     draw: float
     least: float | None
     tank: float | None
@@ -46,6 +54,9 @@ class SmallDraw:
     air_pa: float
     pumps: int = 1
     sensed_pa: float = 0.0
+    refills: float | None = None
+    charge: float | None = None
+    allowed: float = practice.STARTS_AN_HOUR
 
     @property
     def reads_pa(self) -> float:
@@ -55,16 +66,27 @@ class SmallDraw:
     @property
     def least_known(self) -> float | None:
         """Least flow to leave the pump running at, m3/s; None where nothing tells it."""
-        return least_of(self.pump, self.least)
+        return self.least if self.pump is None else least_of(self.pump, self.least)
+
+    @property
+    def below(self) -> bool:
+        """Whether the pump cannot run on at this draw, so that it starts again and again."""
+        least = self.least_known
+        return least is not None and self.draw < least * (1 - SLACK)
 
     @property
     def restart_pa(self) -> float:
         """Pressure at the control at which it starts the pump again, Pa."""
-        return restart_head(self.reads_pa / self.weight) * self.weight
+        return restart_pressure(self.reads_pa)
 
     @property
-    def refill(self) -> float:
-        """The most the pumps give while they fill the tank, m3/s: at full speed and restart."""
+    def refill(self) -> float | None:
+        """The most the pumps give while they fill the tank, m3/s: at full speed and restart.
+
+        None where neither the curve nor that flow is known.
+        """
+        if self.pump is None:
+            return self.refills
         head = (self.restart_pa + self.sensed_pa) / self.weight + self.lift_m
         if self.set_pa / self.weight + self.lift_m >= self.pump.shut_off_head:
             return self.pumps * self.pump.largest_flow
@@ -77,9 +99,21 @@ class SmallDraw:
         """Starts an hour at this draw; None without a tank, or outside its pressures."""
         if self.tank is None or not 0 < self.reads_pa <= MOST_SET:
             return None
-        charge = max(0.0, self.restart_pa - practice.PRECHARGE_GAP)
+        charge = usual_charge(self.restart_pa) if self.charge is None else self.charge
         gives = storage.drawdown(self.tank, charge, self.restart_pa, self.reads_pa, self.air_pa)
-        return HOUR * storage.starts_rate(gives, max(self.refill, self.draw), self.draw)
+        return HOUR * self._rate(gives)
+
+    def _rate(self, gives: float) -> float:
+        """Starts a second with a tank that gives so much, m3."""
+        refill = self.refill
+        if refill is None:  # filled at once: the cycle is the tank's emptying alone
+            return self.draw / gives
+        return storage.starts_rate(gives, max(refill, self.draw), self.draw)
+
+    @property
+    def drawdown_needed(self) -> float:
+        """What the tank must give between restart and the set pressure, m3."""
+        return self._rate(1.0) * HOUR / self.allowed  # starts go with 1 / drawdown
 
     @property
     def tank_needed(self) -> float | None:
@@ -88,25 +122,54 @@ class SmallDraw:
         if of_one is None:
             return None
         least, most = TANK_SIZES
-        needed = max(of_one / practice.STARTS_AN_HOUR, least)
+        needed = max(of_one / self.allowed, least)
         return needed if needed <= most else None
 
     @property
     def judged(self) -> tuple[str, str]:
         """(level, rank) of its finding; ("", "") where the pump can run at this draw."""
         least = self.least_known
+        if least is None and self.pump is None:
+            return "care", "unchecked"
         if least is None:
             # the best flow is at most the table's last: from a tenth of that on nothing is amiss
             small = self.draw < least_flow(self.pump.largest_flow)
             runs_low = isinstance(self.pump, DisplacementPump)
             return ("care", "unchecked") if small and not runs_low else ("", "")
-        if self.draw >= least * (1 - SLACK):
+        if not self.below:
             return "", ""
         rate = self.starts
         if rate is None:
             return "care", "unchecked" if self.tank_needed is not None else "weak"
-        over = rate > practice.STARTS_AN_HOUR * (1 + SLACK)
+        over = rate > self.allowed * (1 + SLACK)
         return "care" if over else "note", "weak"
+
+
+def restart_pressure(set_pa: float) -> float:
+    """Pressure at which a speed control that rests starts its pump again, Pa.
+
+    set_pa: Pa, held.  Raises nothing.  Source: as ``restart_head``.
+    """
+    return restart_head(set_pa)  # a share: the same of a pressure as of a head
+
+
+def usual_charge(restart_pa: float) -> float:
+    """Pre-charge of a tank that empties down to where the pump starts (Pa), Pa."""
+    return max(0.0, restart_pa - practice.PRECHARGE_GAP)
+
+
+def smallest_lasting(solution: Solution, kinds: Mapping[str, str]) -> tuple[float, str] | None:
+    """(m3/s, name) of the smallest draw that may last for hours; None where none is open.
+
+    solution: the supply solved; kinds: outlet's name -> its key in ``practice.OUTLETS``.  One
+    outlet of each row: all the others may be closed.
+    """
+    draws = [
+        (solution.draws[outlet.name] / outlet.count, outlet.name)
+        for outlet in solution.network.outlets
+        if outlet.open and practice.OUTLET_BY_KEY[kinds[outlet.name]].lasting
+    ]
+    return min((one for one in draws if one[0] > SEEPING), key=lambda one: one[0], default=None)
 
 
 def least_of(pump: Pump, given: float | None = None) -> float | None:
@@ -145,7 +208,7 @@ def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
     draw, lowest = reader.apart(small.draw, least, "flow")
     below = f"{draws} {draw}, below the pump's least flow, {lowest}"
     if rate is not None:
-        number, most = reader.apart(rate, practice.STARTS_AN_HOUR, "number", 2)
+        number, most = reader.apart(rate, small.allowed, "number", 2)
         return f"{below}: it starts up to {number} times an hour; {most} are allowed."
     passes = tank_words(small, reader)
     if passes:

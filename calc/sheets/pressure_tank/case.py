@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc import practice, storage, water
+from calc import storage, water
 from calc.errors import InputError
+from calc.sheets.parts.small_draw import SmallDraw, restart_pressure, usual_charge
 from calc.sheets.parts.tank_sizes import round_up
-from calc.units import LITRE
+from calc.units import HOUR, LITRE
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -24,7 +25,8 @@ class Case:
     ``speed``: the pump has speed control; ``gives``: drawdown, 0 without a tank; ``target``:
     drawdown that is enough; ``need``: the tank for it; ``asked``: the same rounded up as it is
     said; ``worst``: starts at worst, 0 with speed control; ``leaks``: starts from leaks, 0 with a
-    switch; ``cup``: the tank that gives a cup of water.
+    switch; ``cup``: the tank that gives a cup of water; ``small``: the smallest steady draw, of
+    speed control alone.
     """
 
     speed: bool
@@ -40,6 +42,7 @@ class Case:
     worst: float
     leaks: float
     cup: float
+    small: SmallDraw | None = None
 
     def drawdown(self, tank_m3: float) -> float:
         """Water another tank gives between the same pressures, m3."""
@@ -50,18 +53,20 @@ def case(values: Values, reader: Reader) -> Case:
     """The ``Case`` of a reader's values.  Raises InputError for pressures in the wrong order."""
     speed = values.control == "speed"
     high = values.set if speed else values.cutout
-    usual = max(values.cutin - practice.PRECHARGE_GAP, 0.0)
+    cut_in = restart_pressure(high) if speed else values.cutin
+    usual = usual_charge(cut_in)
     charge = usual if values.precharge is None else values.precharge
-    _check(values, charge, usual, high, reader)
-    pressures = (charge, values.cutin, high, water.air_pressure(values.altitude))
+    _check(cut_in, charge, usual, high, reader)
+    pressures = (charge, cut_in, high, water.air_pressure(values.altitude))
     gives = storage.drawdown(values.tank, *pressures) if values.tank else 0.0
-    target, worst, leaks = _starts(values, speed, gives)
+    small = _small(values, charge, pressures[-1]) if speed else None
+    target, worst, leaks = _starts(values, small, gives)
     need = storage.tank_for_drawdown(target, *pressures)
     return Case(
         speed=speed,
         charge=charge,
         usual_charge=usual,
-        cut_in=values.cutin,
+        cut_in=cut_in,
         high=high,
         air=pressures[-1],
         gives=gives,
@@ -71,17 +76,37 @@ def case(values: Values, reader: Reader) -> Case:
         worst=worst,
         leaks=leaks,
         cup=storage.tank_for_drawdown(CUP, *pressures),
+        small=small,
     )
 
 
-def _check(values: Values, charge: float, usual: float, high: float, reader: Reader) -> None:
-    cut_in = reader.show(values.cutin, "pressure")
-    if high <= values.cutin:
-        key, label = (
-            ("set", "Set pressure") if values.control == "speed" else ("cutout", "Cut-out pressure")
+def _small(values: Values, charge: float, air: float) -> SmallDraw | None:
+    """The smallest steady draw as every sheet judges it; its pump's curve is not known here."""
+    if not values.smallest:
+        return None
+    no_lift, weight = 0.0, 1.0  # asked for with a curve only
+    return SmallDraw(
+        None,
+        values.smallest,
+        values.least,
+        values.tank,
+        values.set,
+        no_lift,
+        weight,
+        air,
+        refills=values.refill,
+        charge=charge,
+        allowed=values.starts * HOUR,
+    )
+
+
+def _check(starts_at: float, charge: float, usual: float, high: float, reader: Reader) -> None:
+    cut_in = reader.show(starts_at, "pressure")
+    if high <= starts_at:
+        raise InputError(
+            f"Cut-out pressure must be above {cut_in}, where the pump starts", name="cutout"
         )
-        raise InputError(f"{label} must be above {cut_in}, where the pump starts", name=key)
-    if charge > values.cutin:
+    if charge > starts_at:
         usual_text = reader.show(usual, "pressure")
         raise InputError(
             f"Pre-charge must be {cut_in} or less, where the pump starts. Usual: {usual_text}",
@@ -89,14 +114,13 @@ def _check(values: Values, charge: float, usual: float, high: float, reader: Rea
         )
 
 
-def _starts(values: Values, speed: bool, gives: float) -> tuple[float, float, float]:
+def _starts(values: Values, small: SmallDraw | None, gives: float) -> tuple[float, float, float]:
     """(drawdown that is enough, starts at worst, starts from leaks)."""
-    if not speed:
+    if values.control != "speed":
         worst = storage.most_starts_rate(gives, values.pump) if gives else 0.0
         return storage.drawdown_for_starts(values.pump, values.starts), worst, 0.0
     target = values.leak / values.starts
-    if values.least and values.smallest and values.smallest < values.least:
-        once = storage.starts_rate(1.0, values.least, values.smallest)
-        target = max(target, once / values.starts)
+    if small is not None and small.below:
+        target = max(target, small.drawdown_needed)
     leaks = storage.leak_starts_rate(gives, values.leak) if gives else 0.0
     return target, 0.0, leaks

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice, storage
 from calc.page.answer import Link
-from calc.page.findings import Finding, unchecked
+from calc.page.findings import Finding
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
+from calc.sheets.parts.small_draw import restart_pressure, small_draw_finding, usual_charge
 from calc.sheets.parts.tank_sizes import gap_words, round_up
 from calc.sheets.parts.tries import Change
 from calc.units import GALLON_US, HOUR, LITRE, MINUTE, numbers_apart
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from calc.page.form import Values
+    from calc.sheets.parts.small_draw import SmallDraw
     from calc.sheets.pressure_tank.case import Case
     from calc.units import Reader
 
@@ -62,7 +65,7 @@ def _an_hour(rate: float, allowed: float) -> tuple[str, str]:
 def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
     """``Finding``s from starts, runs and pressures."""
     yield from (_of_speed if case.speed else _of_switch)(values, case, reader)
-    if case.gives and case.charge < LOW_CHARGE * values.cutin and case.usual_charge > 0:
+    if case.gives and case.charge < LOW_CHARGE * case.cut_in and case.usual_charge > 0:
         better = reader.show(case.usual_charge, "pressure")
         text = f"The pre-charge is low: at {better} the same tank gives more."
         yield Finding("note", "low-charge", text)
@@ -108,32 +111,21 @@ def _of_speed(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         often, most = _an_hour(case.leaks, values.starts)
         text = f"Leaks alone start the pump {often} times an hour; {most} are allowed."
         yield Finding("care", "leaks", text)
-    if values.smallest is None or values.smallest <= 0:
-        return
-    if values.least is None:
-        text = (
-            "Whether the pump cycles at your smallest draw is not checked: its least flow must be "
-            f"under {reader.show(values.smallest, 'flow')}."
-        )
-        yield unchecked("least-flow-unchecked", text)
-    elif values.smallest < values.least * (1 - 1e-9):
-        yield from _cycling(values, case, reader)
+    if case.small is not None:
+        yield from _small_draw(case.small, case, reader)
 
 
-def _cycling(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
-    draw, least = reader.apart(values.smallest, values.least, "flow")
-    if not case.gives:
+def _small_draw(small: SmallDraw, case: Case, reader: Reader) -> Iterator[Finding]:
+    if small.below and not case.gives:
+        draw, least = reader.apart(small.draw, small.least_known, "flow")
         text = f"At {draw} the pump cycles without a pause: its least flow is {least}."
         yield Finding("stop", "least-flow", text)
         return
-    rate = storage.starts_rate(case.gives, values.least, values.smallest)
-    if rate > values.starts * (1 + 1e-9):
-        often, most = _an_hour(rate, values.starts)
-        text = (
-            f"At {draw} the pump starts {often} times an hour, since its least flow is {least}; "
-            f"{most} are allowed."
-        )
-        yield Finding("care" if rate <= FEW_MORE * values.starts else "stop", "least-flow", text)
+    found = small_draw_finding(small, "The smallest draw is", reader)
+    if found is not None and small.least_known is None:
+        found = replace(found, key="least-flow-unchecked")
+    if found is not None:
+        yield found
 
 
 def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
@@ -193,7 +185,7 @@ def _lower(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     key, name = ("set", "set") if case.speed else ("cutout", "cut-out")
     text = f"Lower the {name} pressure to {reader.show(high, 'pressure')}"
     changed = {key: exact(high, "pressure", reader)}
-    if values.cutin > LOW_CHARGE * high:
+    if not case.speed and values.cutin > LOW_CHARGE * high:
         low = round_down(LOW_CHARGE * high, "pressure", reader)
         text += f" and the cut-in pressure to {reader.show(low, 'pressure')}"
         changed |= {"cutin": exact(low, "pressure", reader), "precharge": ""}
@@ -210,8 +202,11 @@ def _controlled(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     held, keys = {"control": "speed", "set": exact(case.high, "pressure", reader)}, CYCLES
     if case.gives:
         yield Change("Use a pump with speed control: this tank is then enough.", keys, held)
-    sizes = (one for one in COMMON[reader.system] if values.starts * case.drawdown(one) >= DRIPS)
-    size = next(sizes, None)
+    restart = restart_pressure(case.high)
+    charge = usual_charge(restart) if values.precharge is None else min(case.charge, restart)
+    pressures = (charge, restart, case.high, case.air)
+    least = storage.tank_for_drawdown(DRIPS / values.starts, *pressures)
+    size = next((one for one in COMMON[reader.system] if one >= least), None)
     if size is not None:
         shown = reader.show(size, "volume")
         text = f"Use a pump with speed control and a pressure tank of {shown}."
@@ -232,12 +227,13 @@ def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:
     return tuple(found)
 
 
-def links(values: Values, reader: Reader) -> tuple[Link, ...]:
+def links(values: Values, case: Case, reader: Reader) -> tuple[Link, ...]:
     """Where to go on from a pressure tank."""
-    asked = {"pressure": exact(values.cutin, "pressure", reader)}
+    asked = {"pressure": exact(case.cut_in, "pressure", reader)}
     if values.draw:
         asked["flow"] = exact(values.draw, "flow", reader)
+    where = "restart" if case.speed else "cut-in"
     return (
-        Link("At the cut-in pressure: will it reach?", "reach", asked),
+        Link(f"At the {where} pressure: will it reach?", "reach", asked),
         Link("Water for days without the pump: a storage tank", "tank", {}),
     )

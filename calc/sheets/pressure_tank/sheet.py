@@ -26,11 +26,12 @@ FIELDS = (
         (("switch", "Pressure switch: on and off"), ("speed", "Speed control: holds the pressure")),
         "switch",
     ),
-    Number("cutin", "Cut-in pressure", "pressure", "2 bar", "30 psi", 0.1e5, 15e5),
+    Number("cutin", "Cut-in pressure", "pressure", "2 bar", "30 psi", 0.1e5, 15e5,
+           when=("control", ("switch",))),
     Number("cutout", "Cut-out pressure", "pressure", "3.5 bar", "50 psi", 0.1e5, 20e5,
            when=("control", ("switch",))),
     Number("set", "Set pressure", "pressure", "3.5 bar", "50 psi", 0.1e5, 20e5,
-           help="It rests at this pressure and starts again at cut-in",
+           help="It rests at this pressure and starts again a little below",
            when=("control", ("speed",))),
     Number("pump", "Flow of the pump", "flow", "18 L/min", "5 gpm", 1e-7, 0.05,
            when=("control", ("switch",))),
@@ -40,7 +41,7 @@ FIELDS = (
     Number("draw", "Flow drawn steadily", "flow", "7.5 L/min", "2 gpm", 0.0, 0.05,
            when=("control", ("switch",))),
     Number("precharge", "Pre-charge (optional)", "pressure", "", "", 0.0, 15e5,
-           help="If blank: 0.14 bar (2 psi) below cut-in",
+           help="If blank: 0.14 bar (2 psi) below where the pump starts",
            optional=True, group=MORE),
     Number("starts", "Starts per hour allowed", "per_hour", "20 per hour", "20 per hour", 1 / HOUR,
            300 / HOUR, help="From the motor's data sheet", group=MORE,
@@ -51,9 +52,12 @@ FIELDS = (
     replace(altitude(5000.0, group=MORE), unknown=SEA_LEVEL),
     Number("smallest", "Smallest steady draw (optional)", "flow", "", "", 0.0, 0.05,
            help="Such as one drip zone", optional=True, when=("control", ("speed",)), group=MORE),
-    Number("least", "Least flow of the pump (optional)", "flow", "", "", 1e-7, 0.05,
+    Number("least", "Least flow of the pump (optional)", "flow", "", "", 0.0, 0.05,
            help="Below it a speed control stops and starts", optional=True,
            when=("control", ("speed",)), group=MORE),
+    Number("refill", "Flow of the pump on refilling (optional)", "flow", "", "", 1e-7, 0.05,
+           help="At full speed, just below the set pressure. If blank: the tank is taken as filled "
+           "at once", optional=True, when=("control", ("speed",)), group=MORE),
 )  # fmt: skip
 
 
@@ -73,7 +77,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         findings=tuple(judge.findings(values, found, reader)),
         fixes=form.fixes(),
         cautions=judge.cautions(values, found, reader),
-        links=judge.links(values, reader),
+        links=judge.links(values, found, reader),
         drawings=drawing.draw(values, found, reader),
         **parts(values, found, reader),
     )

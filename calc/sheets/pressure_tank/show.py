@@ -10,6 +10,7 @@ from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.sheets.parts.tank_sizes import gap_words
 from calc.sheets.pressure_tank.case import CUP
 from calc.sheets.pressure_tank.judge import COMMON, starts_now
+from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -30,7 +31,7 @@ def _given(values: Values, found: Case, *names: str) -> dict[str, Value]:
         "Q_p": Value(values.pump, "flow") if values.pump else None,
         "Q_l": Value(values.leak, "flow") if values.leak is not None else None,
         "p_0": Value(found.charge, "pressure"),
-        "p_1": Value(values.cutin, "pressure"),
+        "p_1": Value(found.cut_in, "pressure"),
         "p_2": Value(found.high, "pressure"),
         "p_a": Value(found.air, "pressure", 4),
         "V_cup": Value(CUP, "volume"),
@@ -40,6 +41,17 @@ def _given(values: Values, found: Case, *names: str) -> dict[str, Value]:
 
 def _drawdown_steps(values: Values, found: Case) -> tuple[Step, ...]:
     steps = []
+    if found.speed:
+        steps.append(
+            Step(
+                "Restart pressure",
+                "p_1 = s * p_2",
+                {**_given(values, found, "p_2"), "s": Value(practice.RESTART_SHARE, "percent")},
+                Value(found.cut_in, "pressure"),
+                note="A speed control that rests starts the pump again at this share of p_2.",
+                source="Common practice, no source",
+            )
+        )
     if values.precharge is None and found.charge > 0:
         steps.append(
             Step(
@@ -223,17 +235,22 @@ def speed_steps(values: Values, found: Case) -> tuple[Step, ...]:
 
 def _cycling_steps(values: Values, found: Case) -> tuple[Step, ...]:
     """Starts where less is drawn than the pump's least flow."""
-    if not values.smallest or not values.least or values.smallest >= values.least:
+    small = found.small
+    if small is None or not small.below:
         return ()
-    draw, least = Value(values.smallest, "flow"), Value(values.least, "flow")
-    rate = storage.starts_rate(found.gives, values.least, values.smallest)
+    known = {"Q_d": Value(small.draw, "flow"), **_given(values, found, "V_d")}
+    formula, note = "n = Q_d / V_d", f"Taken as filled at once, the careful side. {PER_SECOND}"
+    if small.refill is not None:
+        known["Q_p"] = Value(max(small.refill, small.draw), "flow")
+        formula = "n = Q_d * (Q_p - Q_d) / (V_d * Q_p)"
+        note = f"Q_p is what the pump gives while it fills the tank. {PER_SECOND}"
     return (
         Step(
             "Starts at the smallest draw, below the pump's least flow",
-            "n = Q_d * (Q_p - Q_d) / (V_d * Q_p)",
-            {"Q_d": draw, "Q_p": least, **_given(values, found, "V_d")},
-            Value(rate, "per_hour"),
-            note=PER_SECOND,
+            formula,
+            known,
+            Value(small.starts / HOUR, "per_hour"),
+            note=note,
             source="Volume balance of one cycle",
         ),
     )

@@ -12,12 +12,12 @@ from calc.errors import InputError, RangeError
 from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
-from calc.pump.laws import GRADES, Grade, electrical_power, restart_head
+from calc.pump.laws import GRADES, Grade, electrical_power
 from calc.sheets.parts.guard import BOTH, RELIEVED
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
-from calc.sheets.parts.small_draw import SmallDraw, least_of
+from calc.sheets.parts.small_draw import SmallDraw, least_of, restart_pressure
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -294,7 +294,7 @@ class Case:
     @property
     def restart(self) -> float:
         """Pressure at the control at which it starts the pump again, Pa."""
-        return restart_head(max(self.as_set(self.set_pressure), 0.0) / self.weight) * self.weight
+        return restart_pressure(max(self.as_set(self.set_pressure), 0.0))
 
     @property
     def small(self) -> SmallDraw | None:

@@ -230,6 +230,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "smallest": "",
         "least": "",
+        "refill": ("68.9 L/min", "18.2 gpm"),
     },
     "demand": {
         "showers_open": "3",
