@@ -136,6 +136,7 @@ test("what holds a start up is said at once; it goes on, and that is said too", 
   made[0].onmessage({ data: { id, reply: "plain" } });
   await pause(10);
   assert.equal(engine.ready, true);
+  assert.equal(await engine.start(), "plain"); // who asks now is not told what was in the way before
   assert.deepEqual(told.map(({ type }) => type),
     ["springline-progress", "springline-progress", "springline-live"]);
   assert.match(told[0].detail.trouble, /the network does not answer/);
