@@ -182,7 +182,7 @@
   /* Work that would take line and processor from the start waits here: until Python is live or
      cannot be, or nothing of it has come for so many ms. */
   function settled(most = LONGEST_WAIT) {
-    if (Engine.ready) return Promise.resolve();
+    if (Engine.ready || (refused && !run)) return Promise.resolve();
     return new Promise((resolve) => {
       let seen = 0;
       const look = () => {

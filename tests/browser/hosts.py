@@ -34,7 +34,6 @@ class Host:
         self.overrides = {}  # {name: bytes, or None for "not found"}
         self.asked = []  # names in the order they were asked for
         self.broken = {}  # {name: how many times its reply breaks off in the middle}
-        self.away = False  # every connection is dropped
         self.server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), self._handler())
         self.port = self.server.server_port
         threading.Thread(target=self.server.serve_forever, daemon=True).start()
@@ -64,9 +63,6 @@ class Host:
                     return
                 name = asked[len(host.under) :]
                 host.asked.append(name)
-                if host.away:
-                    self.close_connection = True
-                    return
                 if (host.folder / name).is_dir() and name and not name.endswith("/"):
                     self.send_response(301)
                     self.send_header("Location", self.path.split("?")[0] + "/")
