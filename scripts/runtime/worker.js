@@ -242,8 +242,9 @@
   let later = null; // the clock of the rest
   let last = 0; // ms; when the page was told last
 
-  /* A page need not know of every packet. */
+  /* A page need not know of every packet, nor of what comes after the start. */
   function tell(news) {
+    if (runtime) return;
     const now = performance.now();
     if (!news.trouble && news.got < news.of && now - last < OFTEN) return;
     last = now;

@@ -36,7 +36,7 @@ function started(reply, { options = {}, ...more } = {}) {
     }
   }
   const world = load("docs/assets/engine.js", page(undefined, {
-    SPRINGLINE_RUNTIME: RUNTIME, SPRINGLINE_OPTIONS: options, Worker, ...more,
+    SPRINGLINE_RUNTIME: RUNTIME, SPRINGLINE_OPTIONS: { silence: 1_000, ...options }, Worker, ...more,
   }), BACKEND);
   return { engine: world.SpringlineEngine, made, world };
 }
