@@ -47,12 +47,12 @@ export default [
   scripts(["docs/assets/*.js"], globals.browser),
   { files: ["docs/assets/*.js"], rules: { "no-implicit-globals": "error" } },
   { files: ["docs/assets/calculator.js"], rules: { "max-lines": "off" } }, // until it is two
-  scripts(["scripts/worker.js", "scripts/folder_worker.js"], {
+  scripts(["scripts/runtime/*.js"], {
     ...globals.worker,
     WorkerGlobalScope: "readonly",
   }),
-  scripts(["scripts/service_worker.js"], globals.serviceworker),
-  { files: ["scripts/service_worker.js"], rules: { strict: ["error", "global"] } },
+  scripts(["scripts/runtime/service_worker.js"], globals.serviceworker),
+  { files: ["scripts/runtime/service_worker.js"], rules: { strict: ["error", "global"] } },
   // what the browser tests run in a page
   scripts(["tests/**/*.js"], globals.browser),
   { files: ["tests/release_0_1_0/*.js"], rules: { "no-shadow": "off", strict: "off" } },

@@ -3,11 +3,13 @@
 import argparse
 import functools
 import http.server
+from pathlib import Path
 
 from scripts.build_steps.places import SITE, say
 
 HOST = "127.0.0.1"
 FIRST_PORT, LAST_PORT = 8000, 8099
+CODINGS = {"br": "br", "gzip": "gz"}  # as browsers name them: how the packed file's name ends
 HIGHEST_PORT = 65535  # a port is 16 bits: RFC 9293, section 3.1
 
 
@@ -15,6 +17,7 @@ class Handler(http.server.SimpleHTTPRequestHandler):
     """Right types for modules and WebAssembly; the site's own page for what is not there."""
 
     protocol_version = "HTTP/1.1"
+    missing = False  # what is asked for: the next release may have it
     extensions_map = {
         **http.server.SimpleHTTPRequestHandler.extensions_map,
         ".html": "text/html; charset=utf-8",
@@ -24,10 +27,34 @@ class Handler(http.server.SimpleHTTPRequestHandler):
         ".svg": "image/svg+xml",
         ".wasm": "application/wasm",
         ".gz": "application/gzip",
+        ".bin": "application/octet-stream",
     }
+
+    def send_head(self):
+        """A file packed beforehand where it lies there and the browser takes it."""
+        path = Path(self.translate_path(self.path.split("?")[0]))
+        if path.is_dir() and self.path.split("?")[0].endswith("/"):
+            path /= "index.html"
+        taken = self.headers.get("Accept-Encoding", "")
+        for coding, end in CODINGS.items():
+            packed = path.with_name(f"{path.name}.{end}")
+            if coding in taken and packed.is_file() and path.is_file():
+                return self._packed(packed, coding, self.guess_type(str(path)))
+        return super().send_head()
+
+    def _packed(self, path, coding, kind):
+        file = path.open("rb")
+        self.send_response(200)
+        self.send_header("Content-Type", kind)
+        self.send_header("Content-Encoding", coding)
+        self.send_header("Vary", "Accept-Encoding")
+        self.send_header("Content-Length", str(path.stat().st_size))
+        self.end_headers()
+        return file
 
     def end_headers(self):
         hashed = "/runtime/" in self.path and not self.path.endswith("manifest.js")
+        hashed = hashed and not self.missing
         self.send_header("Cache-Control", "max-age=31536000, immutable" if hashed else "no-cache")
         super().end_headers()
 
@@ -36,7 +63,7 @@ class Handler(http.server.SimpleHTTPRequestHandler):
         if code != 404 or not page.exists():
             super().send_error(code, message, explain)
             return
-        content = page.read_bytes()
+        content, self.missing = page.read_bytes(), True
         self.send_response(404)
         self.send_header("Content-Type", self.extensions_map[".html"])
         self.send_header("Content-Length", str(len(content)))

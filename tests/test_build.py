@@ -1,12 +1,14 @@
 """The build: a runtime named after its content, nothing from elsewhere, nothing unverified."""
 
+import base64
+import gzip
 import hashlib
 import tempfile
 from pathlib import Path
 
 import pytest
 
-from scripts.build_steps import pages, parts, runtime
+from scripts.build_steps import bundle, pages, parts, runtime
 
 
 def test_a_changed_part_from_npm_stops_the_build(tmp_path, monkeypatch):
@@ -35,7 +37,7 @@ def _names_and_hashes(folder):
 
 def test_the_runtime_folder_is_named_after_all_that_is_in_it(site_folder):
     (folder,) = (path for path in (site_folder / "runtime").iterdir() if path.is_dir())
-    assert runtime.SNAPSHOT in {path.name for path in folder.iterdir()}
+    assert runtime.piece_name(runtime.SNAPSHOT, 0) in {path.name for path in folder.iterdir()}
     assert folder.name == _names_and_hashes(folder)
 
 
@@ -44,22 +46,28 @@ def snapshots(tmp_path, monkeypatch):
     """``make(snapshot, node)`` gives the runtime's manifest, as node of that version made it."""
 
     def make(snapshot, node):
-        def take(folder, _packed):
+        def prepare(folder, _packed):
+            for name in (runtime.FIRST, runtime.REST, runtime.LIBRARY):
+                (folder / name).write_bytes(b"of Pyodide")
+
+        def take(folder):
             (folder / runtime.SNAPSHOT).write_bytes(snapshot)
             (folder / runtime.MEMORY).write_text("{}")
 
+        monkeypatch.setattr(runtime, "prepare", prepare)
         monkeypatch.setattr(runtime, "take_snapshot", take)
         monkeypatch.setattr(runtime, "node_version", lambda: node)
         return runtime.write(Path(tempfile.mkdtemp(dir=tmp_path)))
 
     monkeypatch.setattr(runtime, "CACHE", tmp_path / "cache")
-    monkeypatch.setattr(runtime.lean, "lean", lambda files: files)  # its seconds are not needed
+    empty = dict.fromkeys(runtime.lean.RENAMED.values(), b"")
+    monkeypatch.setattr(runtime.lean, "lean", lambda _: empty)  # its seconds are not needed
     return make
 
 
 def test_another_snapshot_of_the_same_python_gets_another_name(snapshots):
     one, two = snapshots(b"one", "v20.0.0"), snapshots(b"two", "v24.0.0")
-    assert one["wheel"] == two["wheel"]
+    assert one["files"][runtime.FIRST] == two["files"][runtime.FIRST]
     assert one["folder"] != two["folder"]
     assert snapshots(b"one", "v22.0.0")["folder"] == one["folder"]
 
@@ -68,6 +76,29 @@ def test_a_snapshot_is_taken_once_for_each_node(snapshots):
     first = snapshots(b"one", "v20.0.0")
     assert snapshots(b"not taken", "v20.0.0") == first
     assert snapshots(b"taken", "v24.0.0") != first
+
+
+def test_a_file_in_pieces_is_whole_again_and_each_piece_fits_what_is_told_of_it(monkeypatch):
+    monkeypatch.setattr(runtime, "PIECE", 10)
+    content, shipped = bytes(range(25)), {}
+    told = runtime.pieces("a.b.wasm", content, shipped)
+    assert list(shipped) == ["a.b.0.wasm", "a.b.1.wasm", "a.b.2.wasm"]
+    assert b"".join(shipped.values()) == content
+    for (length, _, sha256), piece in zip(told, shipped.values(), strict=True):
+        assert length == len(piece)
+        assert base64.b64decode(sha256) == hashlib.sha256(piece).digest()
+
+
+def test_what_a_start_needs_is_less_than_half_of_pyodide(site_folder):
+    """The bytes decide how long a reader on a weak line waits: our choice of a limit."""
+
+    def sent(content):
+        return min(len(content), len(gzip.compress(content, 9)))
+
+    (folder,) = (path for path in (site_folder / "runtime").iterdir() if path.is_dir())
+    needed = [path for path in folder.iterdir() if not path.name.startswith(("rest.", "snapshot."))]
+    ours = sum(sent(path.read_bytes()) for path in needed)
+    assert ours < sum(sent(content) for content in runtime.published().values()) / 2
 
 
 FOREIGN = [
@@ -111,3 +142,50 @@ def test_the_search_shim_becomes_our_own_copy(tmp_path):
     page.write_text(f'<script src="{pages.SHIM}"></script>')
     pages.mend(tmp_path)
     assert page.read_text() == '<script src="../vendor/iframe-worker.js"></script>'
+
+
+def _page(*scripts):
+    return "".join(f'<script src="{name}"{late}></script>\n' for name, late in scripts)
+
+
+@pytest.fixture
+def bundled(tmp_path, monkeypatch):
+    """``write(pages)`` gives the folder of those pages ({name: text}) with their scripts in two."""
+    monkeypatch.setattr(bundle, "OURS", ["link", "engine", "calculator"])
+
+    def write(pages_):
+        for name in ("runtime/manifest", "assets/link", "assets/engine", "assets/calculator"):
+            path = tmp_path / f"{name}.js"
+            path.parent.mkdir(exist_ok=True)
+            path.write_text(f"{name};")
+        for name, text in pages_.items():
+            path = tmp_path / name
+            path.parent.mkdir(exist_ok=True)
+            path.write_text(text)
+        bundle.write(tmp_path)
+        return tmp_path
+
+    return write
+
+
+HEAD = (("assets/link.js", ""), ("runtime/manifest.js", ""), ("assets/engine.js", ""))
+DEEP = tuple((f"../{name}", late) for name, late in HEAD)
+
+
+def test_the_scripts_of_a_page_become_two_in_their_order(bundled):
+    theirs = '<script src="assets/javascripts/bundle.js"></script>'
+    late, deep = ("assets/calculator.js", " defer"), ("../assets/calculator.js", " defer")
+    folder = bundled(
+        {"index.html": _page(*HEAD, late) + theirs, "head/index.html": _page(*DEEP, deep)}
+    )
+    assert (folder / "assets/head.js").read_text() == "assets/link;runtime/manifest;assets/engine;"
+    assert (folder / "assets/page.js").read_text() == "assets/calculator;"
+    two = (("assets/head.js", ""), ("assets/page.js", " defer"))
+    assert (folder / "index.html").read_text() == _page(*two) + theirs
+    up = tuple((f"../{name}", late) for name, late in two)
+    assert (folder / "head/index.html").read_text() == _page(*up)
+
+
+def test_pages_that_name_different_scripts_stop_the_build(bundled):
+    with pytest.raises(ValueError, match="different scripts"):
+        bundled({"index.html": _page(*HEAD), "head/index.html": _page(*DEEP[:2])})

@@ -6,6 +6,7 @@ import pytest
 
 from scripts.build_steps import lean, runtime
 
+JAVASCRIPT = lean.RENAMED[lean.JAVASCRIPT]
 TAKEN = re.compile(r'wasmExports\["(\w+)"\]', re.ASCII)
 TINY = (
     "async function _createPyodideModule(settings){var io=new Int32Array(new WebAssembly.Memory("
@@ -61,15 +62,34 @@ def test_the_webassembly_keeps_all_but_most_of_its_exports(published, made):
 
 def test_what_the_script_takes_the_webassembly_still_gives(published, made):
     given = set(_names(published[lean.WASM]))
-    taken = set(TAKEN.findall(made[lean.JAVASCRIPT].decode())) & given
+    taken = set(TAKEN.findall(made[JAVASCRIPT].decode())) & given
     assert taken  # else the pattern has gone stale
     assert taken <= set(_names(made[lean.WASM]))
 
 
 def test_the_other_files_are_left_as_they_are_published(published, made):
-    assert made.keys() == published.keys()
-    changed = {name for name in made if made[name] != published[name]}
-    assert changed == {lean.JAVASCRIPT, lean.WASM}
+    renamed = {lean.RENAMED.get(name, name): content for name, content in published.items()}
+    assert made.keys() == renamed.keys()
+    changed = {name for name in made if made[name] != renamed[name]}
+    assert changed == {*lean.RENAMED.values(), lean.WASM}
+
+
+def test_no_file_has_a_name_whose_type_hosts_may_not_know(made):
+    assert {name.rsplit(".", 1)[1] for name in made} <= {"js", "wasm", "zip"}
+
+
+def test_the_loader_fetches_nothing_that_a_start_needs_by_itself(made):
+    text = made[lean.RENAMED[lean.LOADER]].decode()
+    assert "pyodide.asm.wasm" not in text
+    assert "instantiateStreaming" not in text
+
+
+@pytest.mark.parametrize(("old", "_"), lean.GIVEN)
+def test_a_loader_written_otherwise_stops_the_build(published, old, _):
+    text = published[lean.LOADER].decode()
+    assert old in text
+    with pytest.raises(ValueError, match=lean.LOADER):
+        lean.loader(text.replace(old, "written otherwise"))
 
 
 def test_a_name_used_by_either_script_stays():

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.page import row_text
@@ -115,6 +116,9 @@ class Text:
         return self.start
 
 
+_written = lru_cache(64)(row_text.encode)  # a table's default is asked for many times an answer
+
+
 @dataclass(frozen=True)
 class Rows:
     """A table that the reader edits: its ``columns`` are Number, Count, Choice or short Text.
@@ -138,7 +142,7 @@ class Rows:
     group: str = ""
 
     def default(self, system: str) -> str:
-        return row_text.encode(self.us if system == "us" else self.metric)
+        return _written(self.us if system == "us" else self.metric)
 
     def column(self, key: str) -> Cell:
         for candidate in self.columns:

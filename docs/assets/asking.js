@@ -13,7 +13,7 @@
       this.busy = false;
       this.again = false;
       this.waiting = []; // for an answer to the numbers as they are
-      Engine.again?.(() => this.now()); // live after a start that had failed
+      document.addEventListener("springline-live", () => this.now()); // after a start that had failed
     }
 
     // Python's start --------------------------------------------------------------------------

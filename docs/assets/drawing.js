@@ -59,13 +59,14 @@
 
   const idle = window.requestIdleCallback || ((task) => setTimeout(task, 500));
 
-  /* Draw when in view, or once the reader pauses: a page may be printed at any time. */
+  /* Draw when in view. Once one was, the library is here and the others are drawn when the reader
+     pauses, since a page may be printed at any time. */
   function show(place, spec) {
     waiting.set(place, spec);
     if (!watcher) return start(place);
     watcher.observe(place);
     clearTimeout(place.pause);
-    place.pause = setTimeout(() => idle(() => start(place)), 1500);
+    if (loading) place.pause = setTimeout(() => idle(() => start(place)), 1500);
     return undefined;
   }
 
@@ -73,6 +74,13 @@
   function showAll(container) {
     return Promise.all([...container.querySelectorAll(".sl-drawing")].map(start));
   }
+
+  /* On paper no drawing of other numbers: what it shows is said in words. */
+  window.addEventListener("beforeprint", () => {
+    for (const place of document.querySelectorAll(".sl-drawing.sl-waiting")) {
+      place.textContent = place.getAttribute("aria-label");
+    }
+  });
 
   window.SpringlineDrawing = { show, showAll };
 })();

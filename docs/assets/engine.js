@@ -1,32 +1,47 @@
-/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .settled(ms).
+/* The page's way to Python: SpringlineEngine.start(), .ask(request), .ready, .starting,
+   .settled(ms).
    Python runs in a worker; where no worker can be had it runs in the page itself.
-   .script(address) adds a script to the page, for whoever needs one late. */
+   .script(address) adds a script to the page, for whoever needs one late.
+   While Python comes the document hears "springline-progress" with {loaded, total, trouble}: bytes, and
+   "" or a sentence on what holds it up; "springline-live" when it has come after that had been said. */
 (function () {
   "use strict";
 
+  const { fault, script, InWorker, inPage, unpackFolder, classicWorker } = window.SpringlineBackend;
   const here = document.currentScript.src;
   const runtime = new URL("../runtime/", here).href;
-  const LONGEST_START = 120_000; // ms; after that something is wrong
   const LONGEST_WAIT = 15_000; // ms; a calculator out of view may not start at all
-
   // a test may set these before the page loads
-  const options = { plain: false, worker: true, ...window.SPRINGLINE_OPTIONS };
+  const options = {
+    plain: false,
+    worker: true,
+    still: 20_000, // ms without a byte, then a file is asked for again
+    silence: 60_000, // ms without a sign of life of a worker that starts
+    patience: 20_000, // ms without one of a worker that was asked
+    retry: 10_000, // ms between starts that fail for want of a network
+    ...window.SPRINGLINE_OPTIONS,
+  };
+  const WORDS = {
+    offline: "this device is offline and the calculator is not stored here yet; it starts by itself "
+      + "when the network is back",
+    network: "the network does not answer; the calculator starts by itself when it does",
+    missing: "a file of the calculator is missing on this host: tell whoever runs it",
+    replaced: "the site was renewed since this page was opened: reload the page",
+    damaged: "a file of the calculator arrives damaged: reload the page in a while",
+    policy: "this host forbids WebAssembly, which the calculator needs: tell whoever runs it",
+    old: "this browser is too old for the calculator",
+    silent: "the calculator gave no answer twice and was stopped",
+  };
   const Engine = { ready: false, way: null, start, ask, settled, script };
-  window.SpringlineEngine = Engine;
+  window.SpringlineEngine = Object.defineProperty(Engine, "starting", {
+    get: () => Boolean(run) && !Engine.ready,
+  });
 
-  let starting = null; // the promise of start()
-  let backend = null; // {send(message) -> Promise, stop()}
+  let run = null; // the start that is under way or was: {promise, resolve, reject, open, backend}
+  let refused = false; // somebody was told that it failed
+  let loaded = 0; // bytes of the start that is under way
+  let strikes = 0; // workers that fell silent one after the other
   const queue = []; // of those who wait in settled()
-
-  function script(source) {
-    return new Promise((resolve, reject) => {
-      const tag = document.createElement("script");
-      tag.src = source;
-      tag.onload = () => resolve();
-      tag.onerror = () => reject(new Error("a file of the calculator could not be loaded"));
-      document.head.append(tag);
-    });
-  }
 
   /* Pages load it before this script; it is asked for again where that failed. */
   async function manifest() {
@@ -34,157 +49,167 @@
     return window.SPRINGLINE_RUNTIME;
   }
 
-  /* Number the messages and match the replies. */
-  function inWorker(worker) {
-    const waiting = new Map();
-    let count = 0;
-    let broken = null;
-
-    function fail(error) {
-      broken = error;
-      worker.terminate();
-      for (const { reject } of waiting.values()) reject(error);
-      waiting.clear();
-      if (Engine.ready) lost(); // before that start() decides what to do
-    }
-
-    worker.onmessage = ({ data }) => {
-      const { resolve, reject } = waiting.get(data.id);
-      waiting.delete(data.id);
-      if (data.error === undefined) resolve(data.reply);
-      else reject(new Error(data.error));
-      if (data.lost) fail(new Error(data.error));
-    };
-    worker.onerror = (event) => {
-      event.preventDefault();
-      const reason = event.message || "the browser refused to run the calculator in the background";
-      fail(Object.assign(new Error(reason), { noWorker: true }));
-    };
-    return {
-      send(message) {
-        if (broken) return Promise.reject(broken);
-        return new Promise((resolve, reject) => {
-          count += 1;
-          waiting.set(count, { resolve, reject });
-          worker.postMessage({ id: count, ...message });
-        });
-      },
-      stop: () => worker.terminate(),
-    };
-  }
-
-  /* The same code in the page: typing may stutter, the figures are the same. */
-  async function inPage(source) {
-    if (!window.SpringlineRuntime) await script(source);
-    let python = null;
-    return {
-      async send({ settings, request }) {
-        if (!settings) return python.handle(request);
-        python = await window.SpringlineRuntime.start(settings);
-        return python.way;
-      },
-      stop() {},
-    };
-  }
-
-  function inTime(promise) {
-    return new Promise((resolve, reject) => {
-      const clock = setTimeout(
-        () => reject(new Error("the calculator took longer than two minutes to start")),
-        LONGEST_START,
-      );
-      promise.then(resolve, reject).finally(() => clearTimeout(clock));
-    });
-  }
-
-  /* In the copy that opens from a folder the files are scripts that hold base64. */
-  async function unpackFolder(base, names) {
-    if (!window.SPRINGLINE_FILES) {
-      await Promise.all(names.map((name) => script(base + name + ".js")));
-    }
-    return window.SPRINGLINE_FILES;
-  }
-
   /* What worker.js needs to know, its address for a script tag, and how to make a worker. */
   async function plan() {
-    const { folder, wheel, snapshot, memory, embedded } = await manifest();
+    const { folder, files, memory, lock, embedded } = await manifest();
     const base = runtime + folder + "/";
     const source = base + "worker.js";
-    const settings = { base, wheel, snapshot, memory, plain: options.plain };
+    const kept = Boolean(navigator.serviceWorker?.controller); // all of it lies on this device
+    const settings = { base, files, memory, lock, kept, plain: options.plain, still: options.still };
     if (!embedded) return { settings, source, make: () => new Worker(source, { type: "module" }) };
-    settings.files = await unpackFolder(base, embedded);
+    settings.embedded = await unpackFolder(base, embedded);
     return { settings, source, make: () => classicWorker() };
   }
 
-  /* On a disk the search puts another kind of Worker in the browser's place.
-     From a disk only a worker made of text already here is allowed, and only a classic one. */
-  async function classicWorker() {
-    const letters = atob(window.SPRINGLINE_FILES["worker.js"]);
-    const packed = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
-    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-    const text = await new Response(stream).text();
-    const RealWorker = window.SpringlineWorker || window.Worker;
-    return new RealWorker(URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
+  /* For how long a worker may say nothing. */
+  function longest() {
+    return Engine.ready ? options.patience * (strikes + 1) : options.silence;
   }
 
-  async function begin() {
-    backend = null;
+  async function begin(own) {
     const { settings, source, make } = await plan();
+    const hears = { told, longest, lost: () => Engine.ready && lost() };
     if (options.worker) {
       try {
-        backend = inWorker(await make());
-        return await inTime(backend.send({ settings }));
+        own.backend = new InWorker(await make(), hears);
+        return await own.backend.send({ settings });
       } catch (error) {
-        backend?.stop();
-        if (backend && !error.noWorker) throw error;
+        own.backend?.stop();
+        if (own.backend && !error.noWorker) throw error;
         console.info("Springline runs in the page, not in a worker: " + error.message);
       }
     }
-    backend = await inPage(source);
-    return inTime(backend.send({ settings }));
+    own.backend = await inPage(source, hears);
+    return own.backend.send({ settings });
   }
 
   /* Forget a dead worker, so that the next start() makes a new one. */
   function lost() {
-    starting = null;
+    run = null;
     Engine.ready = false;
   }
 
-  function start() {
-    starting = starting || begin().then(
-      (way) => {
-        Engine.way = way;
-        Engine.ready = true;
-        for (const go of queue.splice(0)) go();
-      },
-      (error) => {
-        lost();
-        throw new Error(plainWords(error));
-      },
-    );
-    return starting;
+  function promised(own) {
+    own.promise = new Promise((resolve, reject) => Object.assign(own, { resolve, reject }));
+    own.promise.catch(() => {}); // for whoever asked
+    own.open = true;
   }
 
-  /* Work that would take line and processor from the start waits here: until Python is live, or
-     for so many ms. */
-  function settled(longest = LONGEST_WAIT) {
-    if (Engine.ready) return Promise.resolve();
+  function attempt() {
+    const own = {};
+    promised(own);
+    begin(own).then((way) => live(own, way), (error) => ended(own, error));
+    return own;
+  }
+
+  function start() {
+    run = run || attempt();
+    if (!run.open) {
+      promised(run); // it was said that it is held up; whoever asks again waits anew
+      run.backend?.again();
+    }
+    return run.promise;
+  }
+
+  function live(own, way) {
+    Engine.way = way;
+    Engine.ready = true;
+    if (!own.open) promised(own); // who asked before was told that it is held up
+    own.resolve(way);
+    for (const go of queue.splice(0)) go();
+    if (refused) announce("live");
+    refused = false;
+  }
+
+  function refuse(own, error) {
+    refused = true;
+    own.open = false;
+    own.reject(error);
+  }
+
+  async function ended(own, error) {
+    lost();
+    if (error.kind === "silent" && strikes < 1) return restart(own);
+    strikes = 0;
+    const kind = await kindOf(error);
+    refuse(own, fault(kind, WORDS[kind] || error.message || "the browser gave no reason"));
+    if (kind === "network" || kind === "offline") return later();
+    for (const go of queue.splice(0)) go();
+  }
+
+  /* For those who wait for a worker that fell silent while it started. */
+  function restart(own) {
+    strikes += 1;
+    start().then(own.resolve, own.reject);
+  }
+
+  /* What is missing may be of a release that the host no longer has. */
+  async function kindOf({ kind }) {
+    if (location.protocol === "file:") return kind;
+    if (!navigator.onLine) return "offline";
+    if (kind !== "missing" && kind !== "network") return kind;
+    try {
+      const reply = await fetch(runtime + "manifest.js", { cache: "no-store" });
+      if (!reply.ok) return kind;
+      return (await reply.text()).includes(window.SPRINGLINE_RUNTIME.folder) ? kind : "replaced";
+    } catch {
+      return kind;
+    }
+  }
+
+  /* Nothing of it is under way: once the network is back, or in a while. */
+  function later() {
+    const go = () => {
+      clearTimeout(waiting);
+      window.removeEventListener("online", go);
+      if (!run) start().catch(() => {});
+    };
+    const waiting = setTimeout(go, options.retry);
+    window.addEventListener("online", go);
+  }
+
+  function announce(what, detail) {
+    document.dispatchEvent(new CustomEvent("springline-" + what, { detail }));
+  }
+
+  /* From whoever fetches: how far it is, and what holds it up. It goes on trying. */
+  function told({ got, of, trouble }) {
+    loaded = got;
+    announce("progress", { loaded: got, total: of, trouble: WORDS[trouble] || "" });
+    if (trouble && run?.open && !Engine.ready) refuse(run, fault(trouble, WORDS[trouble]));
+  }
+
+  /* Work that would take line and processor from the start waits here: until Python is live or
+     cannot be, or nothing of it has come for so many ms. */
+  function settled(most = LONGEST_WAIT) {
+    if (Engine.ready || (refused && !run)) return Promise.resolve();
     return new Promise((resolve) => {
+      let seen = 0;
+      const look = () => {
+        if (loaded === seen) return resolve();
+        seen = loaded;
+        setTimeout(look, most);
+      };
       queue.push(resolve);
-      setTimeout(resolve, longest);
+      setTimeout(look, most);
     });
   }
 
-  function plainWords(error) {
-    if (location.protocol !== "file:" && !navigator.onLine) {
-      return "this device is offline and the calculator is not stored here yet";
-    }
-    return error.message || "the browser gave no reason";
-  }
-
+  /* Asked once more of a new worker where the one that was asked is gone. */
   async function ask(request) {
-    await start();
-    return JSON.parse(await backend.send({ request: JSON.stringify(request) }));
+    const text = JSON.stringify(request);
+    for (let turn = 1; ; turn += 1) {
+      await start();
+      try {
+        const reply = await run.backend.send({ request: text });
+        strikes = 0;
+        return JSON.parse(reply);
+      } catch (error) {
+        if (!error.lost) throw error;
+        if (error.kind === "silent") strikes = turn;
+        if (turn === 2) throw fault(error.kind, WORDS[error.kind] || error.message);
+      }
+    }
   }
 
   // a link with numbers: its reader waits for the answer, so the rest of the page may come later

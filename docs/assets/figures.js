@@ -39,7 +39,7 @@
       };
       this.printed = true; // the example as the build drew it
       this.html = this.examples.metric;
-      window.SpringlineEngine.progress?.((news) => this.progress(news));
+      document.addEventListener("springline-progress", ({ detail }) => this.progress(detail));
       this.problem = ""; // what a link said of itself, kept until its numbers are changed
     }
 
@@ -124,10 +124,10 @@
     }
 
     /* How much of the calculator has come, or what holds it up, while somebody waits for it. */
-    progress({ got, of, trouble }) {
+    progress({ loaded, total, trouble }) {
       if (!["reading", "starting"].includes(this.state)) return;
-      const [some, all] = [got, of].map((bytes) => (bytes / 1e6).toFixed(1));
-      this.is(this.state, trouble || (of ? `${some} of ${all} MB of the calculator are here.` : ""));
+      const [some, all] = [loaded, total].map((bytes) => (bytes / 1e6).toFixed(1));
+      this.is(this.state, trouble || (total ? `${some} of ${all} MB of the calculator are here.` : ""));
     }
 
     /* The last figures stay, without a verdict, which would be taken for one on the new numbers.

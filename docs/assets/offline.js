@@ -19,7 +19,11 @@
 
   async function whenQuiet(task) {
     const idle = window.requestIdleCallback || ((later) => setTimeout(later, 0));
-    if (document.querySelector("section.sl")) await window.SpringlineEngine?.settled();
+    const Engine = window.SpringlineEngine;
+    if (document.querySelector("section.sl")) {
+      do await Engine.settled();
+      while (Engine.starting); // over a weak line the runtime comes first, however long it takes
+    }
     setTimeout(() => idle(task, { timeout: LONGEST_IDLE }), SETTLED);
   }
 

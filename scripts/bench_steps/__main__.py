@@ -2,15 +2,17 @@
 
 import itertools
 
-from scripts.bench_steps import elsewhere, friction, keystroke, memory, start
+from scripts.bench_steps import elsewhere, friction, heights, keystroke, memory, start, weak
 
 
 def main():
     for label, ratio in itertools.chain(
         friction.measures(),
         start.measures(),
+        weak.measures(),
         elsewhere.measures(),
         keystroke.measures(),
+        heights.measures(),
         memory.measures(),
     ):
         print(f"{label:<72} {ratio:>9.3g}", flush=True)

@@ -7,29 +7,37 @@ from urllib.parse import quote
 
 from calc import bridge
 from calc.sheets import KEYS, sheet
-from scripts.bench_keep_up import ten_outlets
+from scripts.bench_keep_up import outlets
 from scripts.bench_steps.stage import LONGEST, fresh_browser, served
 
 FRAME = 1000 / 60  # ms; a screen that draws 60 times a second
 STROKES = 25
-# types other numbers into the first shown number field that is not 0; ms from each to new figures
+PENDING = 300  # ms; as in figures.js, after which figures are said to be from before
+# types other numbers into the first shown number field that is not 0; [ms to new figures, ms to all
+# of the answer] of each: fixes and working are asked for after a pause, as in asking.js
 TYPE = """async (strokes) => {
+  const section = document.querySelector("section.sl");
   const answer = document.querySelector(".sl-answer");
   const boxes = document.querySelectorAll(".sl-field:not([hidden]):has(select.sl-unit) input");
   const box = [...boxes].find((one) => parseFloat(one.dataset.metric) > 0);
   const start = parseFloat(box.dataset.metric);
   const times = [];
   for (let stroke = 1; stroke <= strokes; stroke += 1) {
-    const changed = new Promise((resolve, reject) => {
-      const watcher = new MutationObserver(() => { watcher.disconnect(); resolve(); });
+    const changed = (done) => new Promise((resolve, reject) => {
+      const watcher = new MutationObserver(() => {
+        if (done()) { watcher.disconnect(); resolve(performance.now()); }
+      });
+      watcher.observe(section, { attributeFilter: ["data-sl-busy"] });
       watcher.observe(answer, { childList: true });
       setTimeout(() => reject(new Error("no new figures after 20 s")), 20000);
     });
     box.value = (start * (1 + 0.01 * stroke)).toPrecision(4);
     const before = performance.now();
     box.dispatchEvent(new Event("input", { bubbles: true }));
-    await changed;
-    times.push(performance.now() - before);
+    const seen = answer.querySelector(".sl-top");
+    const figures = changed(() => answer.querySelector(".sl-top") !== seen);
+    const all = changed(() => !section.hasAttribute("data-sl-busy"));
+    times.push([(await figures) - before, (await all) - before]);
     await new Promise((resolve) => setTimeout(resolve, 30));
   }
   return times;
@@ -54,6 +62,13 @@ def over_native(page, request):
     return statistics.median(browsers / ours for browsers, ours in pairs)
 
 
+def medians(page):
+    """(ms to new figures, ms to all of the answer), medians of many keystrokes."""
+    page.wait_for_selector('section.sl[data-state="live"]', timeout=LONGEST)
+    page.wait_for_timeout(1000)  # the first answers warm the interpreter's caches
+    return [statistics.median(times) for times in zip(*page.evaluate(TYPE, STROKES), strict=True)]
+
+
 def measures():
     """(label, ratio) pairs for every calculator."""
     with served() as (_, address), fresh_browser() as context:
@@ -61,13 +76,16 @@ def measures():
         for key in KEYS:
             page.goto(address + sheet(key).page)
             page.locator("section.sl .sl-form").scroll_into_view_if_needed()
-            page.wait_for_selector('section.sl[data-state="live"]', timeout=LONGEST)
-            typed = statistics.median(page.evaluate(TYPE, STROKES))
-            yield f"{key}: keystroke to new figures / one frame of 60 Hz", typed / FRAME
+            yield from compared(key, medians(page))
             ratio = over_native(page, {"op": "work", "sheet": key})
             yield f"{key}: one answer, browser / CPython, time", ratio
-        page.goto(f"{address}{sheet('keep_up').page}#taps={quote(ten_outlets()['taps'])}")
-        page.wait_for_selector('section.sl[data-state="live"]', timeout=LONGEST)
-        page.wait_for_timeout(1000)  # the first answers warm the interpreter's caches
-        typed = statistics.median(page.evaluate(TYPE, STROKES))
-        yield "keep_up with ten outlets: change to new figures and drawing / 50 ms", typed / 50
+        for count in (6, 10):
+            page.goto("about:blank")  # another fragment alone would open no page
+            page.goto(f"{address}{sheet('keep_up').page}#taps={quote(outlets(count)['taps'])}")
+            yield from compared(f"keep_up with {count} outlets", medians(page))
+
+
+def compared(name, times):
+    """The two medians over what they are meant to stay below."""
+    yield f"{name}: keystroke to new figures / one frame of 60 Hz", times[0] / FRAME
+    yield f"{name}: keystroke to fixes and working / {PENDING} ms", times[1] / PENDING

@@ -4,7 +4,6 @@ import contextlib
 import functools
 import json
 import os
-import re
 import sys
 import tempfile
 import threading
@@ -13,8 +12,8 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 from scripts.browser import FLAGS, chromium_path
-from scripts.build_steps import runtime
-from scripts.build_steps.places import SITE
+from scripts.build_steps import runtime, wheel
+from scripts.build_steps.places import ROOT, SITE
 from scripts.serve_site import HOST, Handler, Server
 
 BARE_PAGE = "bare.html"  # Pyodide alone
@@ -50,11 +49,6 @@ LONGEST = 120_000  # ms; after that something is wrong
 PAUSE = 50  # ms between looks; the page itself notes the time, so it adds nothing
 
 
-def manifest():
-    text = (SITE / "runtime" / "manifest.js").read_text()
-    return json.loads(re.search(r"\{.*\}", text, re.DOTALL)[0])
-
-
 class _Noting(Handler):
     """Serves a folder and keeps the paths asked for in the server's ``asked``."""
 
@@ -73,14 +67,13 @@ class _Stage(Server):
 
 def write_bare(folder):
     """Put Pyodide and pages that start it into ``folder``."""
-    told = manifest()
     made = folder / BARE
     made.mkdir()
     for name, content in runtime.published().items():
         (made / name).write_bytes(content)
     (made / "pyodide-lock.json").write_text(json.dumps(runtime.lock()))
-    (made / told["wheel"]).symlink_to(SITE / "runtime" / told["folder"] / told["wheel"])
-    for page, then in ((BARE_PAGE, ""), (IMPORT_PAGE, IMPORT.format(wheel=told["wheel"]))):
+    packed = wheel.write(ROOT, made).name
+    for page, then in ((BARE_PAGE, ""), (IMPORT_PAGE, IMPORT.format(wheel=packed))):
         stem = page.removesuffix(".html")
         (folder / page).write_text(f'<!doctype html><script src="{stem}.js"></script>')
         (folder / f"{stem}.js").write_text(BARE_SCRIPT.replace("WORKER", f"{stem}-worker.js"))
@@ -88,15 +81,15 @@ def write_bare(folder):
 
 
 @contextlib.contextmanager
-def served():
+def served(handler=_Noting, line=None):
     """(server, address) of the site with the bare pages in it; ``server.folder`` is on disk."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         for path in SITE.iterdir():
             (folder / path.name).symlink_to(path)
         write_bare(folder)
-        with _Stage((HOST, 0), functools.partial(_Noting, directory=name)) as server:
-            server.asked, server.folder = [], folder
+        with _Stage((HOST, 0), functools.partial(handler, directory=name)) as server:
+            server.asked, server.folder, server.line = [], folder, line
             threading.Thread(target=server.serve_forever, daemon=True).start()
             yield server, f"http://{HOST}:{server.server_port}/"
             server.shutdown()
@@ -121,21 +114,21 @@ def fresh_browser():
             context.close()
 
 
-def live_page(context, address):
+def live_page(context, address, longest=LONGEST):
     """(page, ms): ``address`` opened, and the time until Python had answered there."""
     page = context.new_page()
     page.goto(address, wait_until="commit")
     # looked at from here: the page's policy lets nobody evaluate text in it to wait
-    for _ in range(LONGEST // PAUSE):
+    for _ in range(longest // PAUSE):
         taken = page.evaluate("window.LIVE_AT")
         if taken:
             return page, taken
         page.wait_for_timeout(PAUSE)
-    raise TimeoutError(f"no answer at {address} within {LONGEST / 1000:g} s")
+    raise TimeoutError(f"no answer at {address} within {longest / 1000:g} s")
 
 
-def until_live(context, address):
+def until_live(context, address, longest=LONGEST):
     """Time from opening ``address`` until Python has answered there, ms."""
-    page, taken = live_page(context, address)
+    page, taken = live_page(context, address, longest)
     page.close()
     return taken

@@ -3,7 +3,7 @@
 import shutil
 import time
 
-from scripts.build_steps import offline, pages, parts, policy, runtime, serviceworker
+from scripts.build_steps import bundle, offline, pages, parts, policy, runtime, serviceworker
 from scripts.build_steps.places import ROOT, SITE, WORKSHOP, locked, say
 
 
@@ -11,6 +11,7 @@ def build(folder):
     pages.make(ROOT / "mkdocs.yml", folder)
     parts.write_vendor(folder / "vendor")
     manifest = runtime.write(folder / "runtime")
+    bundle.write(folder)
     pages.mend(folder)
     policy.write(folder)
     pages.check(folder)

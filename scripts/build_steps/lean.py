@@ -9,6 +9,8 @@ file is not written as expected, so that a new Pyodide is looked at.
 import re
 
 LOADER, JAVASCRIPT, WASM = "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"
+# hosts that do not know .mjs send it as a type that browsers do not run
+RENAMED = {LOADER: "pyodide.js", JAVASCRIPT: "pyodide.asm.js"}
 EXPORTS_TAKEN = re.compile(
     r"var ([\w,]+);function assignWasmExports\(wasmExports\)\{([^{}]*)\}", re.ASCII
 )
@@ -22,31 +24,61 @@ OWN = "new Int32Array(1)"
 # reads it; without them it reads it twice.
 LATER = "async function _createPyodideModule(", "}export default _createPyodideModule;"
 AT_ONCE = "const _createPyodideModule=(async function(", "});export default _createPyodideModule;"
+# The loader would fetch WebAssembly and library by itself and wait for ever where that fails. We
+# hand it both: "instantiate(imports, receive)", and the library's bytes in place of its address.
+GIVEN = (
+    ("instantiateWasm:Ie(e.indexURL)", "instantiateWasm:Ie(e.instantiate)"),
+    ('let{binary:t,response:n}=_(e+"pyodide.asm.wasm"),i=K();', "let i=K();"),
+    (
+        "try{let l;n?l=await WebAssembly.instantiateStreaming(n,s):l=await "
+        "WebAssembly.instantiate(await t,s);let{instance:d,module:u}=l;r(d,u)}"
+        'catch(l){console.warn("wasm instantiation failed!"),console.warn(l)}',
+        "await e(s,r)",
+    ),
+    ("function he(e){let t=j(e);", "function he(e){let t=e;"),
+    ("\n//# sourceMappingURL=pyodide.mjs.map", ""),
+)
 EXPORT_SECTION = 7  # WebAssembly Core Specification 2.0, section 5.5.2
 
 
 def lean(files):
-    """``files`` ({name: bytes} of Pyodide's distribution) with its two great files made smaller."""
+    """``files`` ({name: bytes} of Pyodide) made smaller, and as our worker loads them."""
     script, names = javascript(files[JAVASCRIPT].decode(), files[LOADER].decode())
-    return {**files, JAVASCRIPT: script.encode(), WASM: wasm(files[WASM], names)}
+    made = {
+        **files,
+        LOADER: loader(files[LOADER].decode()).encode(),
+        JAVASCRIPT: script.encode(),
+        WASM: wasm(files[WASM], names),
+    }
+    return {RENAMED.get(name, name): content for name, content in made.items()}
 
 
-def javascript(text, loader):
-    """(``text`` without exports neither it nor ``loader`` uses, the names they may still use)."""
+def loader(text):
+    """Pyodide's loader, which takes WebAssembly and library from whoever calls it."""
+    return _replaced(text, GIVEN, LOADER)
+
+
+def _replaced(text, pairs, name):
+    for old, new in pairs:
+        if text.count(old) != 1:
+            raise ValueError(f"{name} is not written as expected: {old}")
+        text = text.replace(old, new)
+    return text
+
+
+def javascript(text, beside):
+    """(``text`` without exports neither it nor ``beside`` uses, the names they may still use)."""
     found = EXPORTS_TAKEN.findall(text)
     if len(found) != 1:
         raise ValueError(f"{JAVASCRIPT} takes its exports in another way")
     declared, taken = found[0][0].split(","), found[0][1].split(";")
-    words = set(WORD.findall(EXPORTS_TAKEN.sub("", text) + loader))
+    words = set(WORD.findall(EXPORTS_TAKEN.sub("", text) + beside))
     kept = [line for line in taken if targets(line) & words]
     dropped = set().union(*map(targets, taken)) - set().union(*map(targets, kept))
     variables = ",".join(name for name in declared if name not in dropped)
     assigned = f"var {variables};function assignWasmExports(wasmExports){{{';'.join(kept)}}}"
     text = EXPORTS_TAKEN.sub(lambda _: assigned, text)
-    for old, new in ((SHARED, OWN), *zip(LATER, AT_ONCE, strict=True)):
-        if text.count(old) != 1:
-            raise ValueError(f"{JAVASCRIPT} is not written as expected: {old}")
-        text = text.replace(old, new)
+    text = _replaced(text, ((SHARED, OWN), *zip(LATER, AT_ONCE, strict=True)), JAVASCRIPT)
     return text, set(WORD.findall(text))
 
 

@@ -14,7 +14,7 @@ import shutil
 import zipfile
 
 import calc
-from scripts.build_steps import pages, parts, policy, runtime
+from scripts.build_steps import bundle, pages, parts, policy, runtime
 from scripts.build_steps.places import CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
 
 LIMIT = 15_000_000  # bytes of the zip: small enough for most mail boxes and poor lines
@@ -50,7 +50,8 @@ def embed(folder, manifest):
         path = where / one
         write_script(where, one, path.read_bytes())
         path.unlink()
-    worker = (SCRIPTS / "folder_worker.js").read_text() + (where / runtime.WORKER).read_text()
+    folder_worker = runtime.RUNTIME / "folder_worker.js"
+    worker = folder_worker.read_text() + (where / runtime.WORKER).read_text()
     write_script(where, runtime.WORKER, worker.encode())
     (where / runtime.WORKER).write_text(worker)
     runtime.tell(folder, {**manifest, "embedded": [*names, runtime.WORKER]})
@@ -58,7 +59,7 @@ def embed(folder, manifest):
 
 def write_script(folder, called, content):
     """``called``.js, a classic script that holds the content, gzipped, as base64."""
-    packed = content if called.endswith(".gz") else gzip.compress(content, 9, mtime=0)
+    packed = gzip.compress(content, 9, mtime=0)
     text = base64.b64encode(packed).decode()
     script = f'(window.SPRINGLINE_FILES ||= {{}})["{called}"] =\n"{text}";\n'
     (folder / f"{called}.js").write_text(script)
@@ -104,6 +105,7 @@ def make():
     embed(folder / "runtime", runtime.write(folder / "runtime"))
     for left in ("sitemap.xml", "sitemap.xml.gz", "404.html"):
         (folder / left).unlink(missing_ok=True)
+    bundle.write(folder)
     pages.mend(folder)
     flatten_links(folder)
     policy.settle_search(folder)

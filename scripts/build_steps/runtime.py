@@ -3,9 +3,11 @@
 ``site/runtime/manifest.js`` tells the page where they are; everything else under
 ``site/runtime/`` may be cached for ever. The snapshot differs between versions of node, so the
 folder's name covers the snapshot itself: two releases never share a name unless they share
-every byte.
+every byte. The large files lie there in pieces, so that a line that breaks costs one of them.
 """
 
+import base64
+import gzip
 import hashlib
 import json
 import subprocess
@@ -13,11 +15,24 @@ import subprocess
 from scripts.build_steps import lean, parts, wheel
 from scripts.build_steps.places import CACHE, ROOT, SCRIPTS, run, say
 
-SNAPSHOT = "calc.snapshot.bin"  # gzipped; a host might serve a .gz with an encoding of its own
-MEMORY = "memory.json"  # where the pieces of the snapshot lie; goes into the manifest
-COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
+FIRST = "first.wasm"  # the functions that a start and the answers run
+REST = "rest.wasm"  # all others
+LIBRARY = "python.bin"  # Python's library and calc; .bin: hosts give .gz an encoding of their own
+SNAPSHOT = "snapshot.bin"  # the memory of a started Python, gzipped
+MEMORY = "memory.json"  # where the snapshot's pieces belong; goes into the manifest
 WORKER = "worker.js"
-SHAPING = (SCRIPTS / "snapshot.mjs", SCRIPTS / "npm" / "package-lock.json")
+RUNTIME = SCRIPTS / "runtime"
+WORKER_PARTS = ("reading.js", "unpacking.js", "worker.js")
+PIECE = 1 << 20  # bytes; our choice: a second or two on a poor line
+CUT = (FIRST, REST, LIBRARY, SNAPSHOT)
+WHOLE = (*lean.RENAMED.values(), WORKER)
+COPIED = tuple(name for name in parts.RUNTIME if not name.endswith("-lock.json"))
+LOCK = "pyodide-lock.json"
+MADE_BY = ("exercise.py", "lean_python.py", "node.mjs", "prepare.mjs", "snapshot.mjs", "split.mjs",
+           "walk.mjs", "wasm.mjs")  # fmt: skip
+SHAPING = (*(RUNTIME / name for name in MADE_BY), SCRIPTS / "npm" / "package-lock.json")
+LONGEST = 1800  # s; a minute on an idle machine
+BARE = "bare.json"  # modules without comments, between builds
 
 
 def lock():
@@ -34,17 +49,27 @@ def write(folder):
         old.unlink()
     for name, content in lean.lean(published()).items():
         (made / name).write_bytes(content)
-    (made / WORKER).write_bytes((SCRIPTS / WORKER).read_bytes())
+    (made / WORKER).write_text(worker())
     packed = wheel.write(ROOT, made)
-    (made / "pyodide-lock.json").write_text(json.dumps(lock()))
+    (made / LOCK).write_text(json.dumps(lock()))
+    (made / "package.json").write_text('{"type": "module"}')  # or node takes .js for something else
     kept = CACHE / "runtime" / content_name([*made.iterdir(), *SHAPING], node_version())
-    if not (kept / SNAPSHOT).exists():
-        take_snapshot(made, packed)
+    if not (kept / MEMORY).exists():
+        prepare(made, packed)
+        take_snapshot(made)
         _replace(made, kept)
-    manifest = describe(kept, content_name(_shipped(kept)), packed.name)
-    _publish(kept, folder, manifest)
+    shipped = {name: (kept / name).read_bytes() for name in WHOLE}
+    files = {name: pieces(name, (kept / name).read_bytes(), shipped) for name in CUT}
+    memory = json.loads((kept / MEMORY).read_text())
+    manifest = {"folder": named(shipped), "memory": memory, "lock": lock(), "files": files}
+    _publish(shipped, folder / manifest["folder"])
     tell(folder, manifest)
     return manifest
+
+
+def worker():
+    """The worker's script: no part of it may import another, since a disk allows none."""
+    return "".join((RUNTIME / name).read_text() for name in WORKER_PARTS)
 
 
 def published():
@@ -54,9 +79,14 @@ def published():
 
 def content_name(paths, more=""):
     """16 hexadecimal digits of the sha256 of the names and contents of files, and of ``more``."""
+    return named({path.name: path.read_bytes() for path in paths}, more)
+
+
+def named(files, more=""):
+    """The same of ``files`` ({name: bytes})."""
     whole = hashlib.sha256(more.encode())
-    for path in sorted(paths, key=lambda path: path.name):
-        whole.update(f"{path.name} {parts.digest(path.read_bytes())}\n".encode())
+    for name, content in sorted(files.items()):
+        whole.update(f"{name} {parts.digest(content)}\n".encode())
     return whole.hexdigest()[:16]
 
 
@@ -71,20 +101,34 @@ def node_version():
     return asked.stdout.strip()
 
 
-def take_snapshot(folder, packed):
+def prepare(folder, packed):
+    """Find out what a start needs, and part the files by it."""
+    say("finding out what a start of Python needs")
+    script = RUNTIME / "prepare.mjs"
+    run(["node", script, folder, packed.name, CACHE / BARE], timeout=LONGEST)
+
+
+def take_snapshot(folder):
     """Start Python in node, import every calculator, keep its memory."""
     say("taking a snapshot of the started Python")
-    run(["node", SCRIPTS / "snapshot.mjs", folder, packed.name, SNAPSHOT, MEMORY], timeout=300)
+    run(["node", RUNTIME / "snapshot.mjs", folder, SNAPSHOT, MEMORY], timeout=LONGEST)
 
 
-def describe(folder, name, packed):
-    files = {
-        path.name: {"bytes": path.stat().st_size, "sha256": parts.digest(path.read_bytes())}
-        for path in _shipped(folder)
-    }
-    memory = json.loads((folder / MEMORY).read_text())
-    told = {"folder": name, "wheel": packed, "snapshot": SNAPSHOT, "memory": memory}
-    return {**told, "files": files}
+def piece_name(name, index):
+    """As in ``reading.js``: "first.0.wasm"."""
+    stem, end = name.rsplit(".", 1)
+    return f"{stem}.{index}.{end}"
+
+
+def pieces(name, content, shipped):
+    """[bytes, bytes as sent, sha256] of each piece of a file, which is put into ``shipped``."""
+    found = []
+    for index, start in enumerate(range(0, len(content), PIECE)):
+        piece = content[start : start + PIECE]
+        shipped[piece_name(name, index)] = piece
+        sent = min(len(piece), len(gzip.compress(piece, 9)))
+        found.append([len(piece), sent, base64.b64encode(hashlib.sha256(piece).digest()).decode()])
+    return found
 
 
 def _replace(made, kept):
@@ -96,18 +140,13 @@ def _replace(made, kept):
     made.rename(kept)
 
 
-def _shipped(folder):
-    return sorted(path for path in folder.iterdir() if path.name != MEMORY)
-
-
-def _publish(kept, folder, manifest):
-    target = folder / manifest["folder"]
+def _publish(shipped, target):
     target.mkdir(parents=True)
-    for path in _shipped(kept):
-        (target / path.name).write_bytes(path.read_bytes())
+    for name, content in shipped.items():
+        (target / name).write_bytes(content)
 
 
 def tell(folder, manifest):
     """Write the file that the pages read first."""
-    text = json.dumps(manifest)
+    text = json.dumps(manifest, separators=(",", ":"))
     (folder / "manifest.js").write_text(f"window.SPRINGLINE_RUNTIME = {text};\n")

@@ -11,11 +11,12 @@ import re
 from scripts.build_steps.places import SCRIPTS
 
 NAME = "sw.js"
-SOURCE = SCRIPTS / "service_worker.js"
+SOURCE = SCRIPTS / "runtime" / "service_worker.js"
+PACKED = re.compile(r"\.(?:br|gz)$")  # the same again, for hosts
 # for developers, search engines, other languages or hosts: no page of ours asks for them; the
 # zip holds the same again
 LEFT_OUT = re.compile(
-    r"\.map$|^sitemap\.xml|^assets/javascripts/lunr/|^content-security-policy\.txt$|^sw\.js$|^download/"
+    r"\.map$|\.(?:br|gz)$|^sitemap\.xml|^assets/javascripts/lunr/|^content-security-policy\.txt$|^sw\.js$|^download/"
 )
 
 

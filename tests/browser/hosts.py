@@ -7,17 +7,33 @@ import mimetypes
 import threading
 import urllib.parse
 
+from scripts.weak_line import Slowly
+
 TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".wasm": "application/wasm"}
 
 
 class Host:
-    """Serves ``folder`` below ``under``; what it does may be changed while it runs."""
+    """Serves ``folder`` below ``under``; what it does may be changed while it runs.
 
-    def __init__(self, folder, under="/", headers=None, packed=False, missing_page=True):
+    ``types``: {end of a name: type}; ``line``: what all replies go through, slowly.
+    """
+
+    def __init__(
+        self,
+        folder,
+        under="/",
+        headers=None,
+        packed=False,
+        missing_page=True,
+        types=None,
+        line=None,
+    ):
         self.folder, self.under = folder, under
+        self.types, self.line = {**TYPES, **(types or {})}, line
         self.headers, self.packed, self.missing_page = headers or {}, packed, missing_page
         self.overrides = {}  # {name: bytes, or None for "not found"}
         self.asked = []  # names in the order they were asked for
+        self.broken = {}  # {name: how many times its reply breaks off in the middle}
         self.server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), self._handler())
         self.port = self.server.server_port
         threading.Thread(target=self.server.serve_forever, daemon=True).start()
@@ -60,15 +76,17 @@ class Host:
                     page = host.content("404.html") if host.missing_page else b"not here"
                     self.reply(404, "text/html", page)
                     return
-                self.reply(200, self.type_of(name), content)
+                self.reply(200, self.type_of(name), content, name)
 
             def type_of(self, name):
                 suffix = "." + name.rsplit(".", 1)[-1]
                 return (
-                    TYPES.get(suffix) or mimetypes.guess_type(name)[0] or "application/octet-stream"
+                    host.types.get(suffix)
+                    or mimetypes.guess_type(name)[0]
+                    or "application/octet-stream"
                 )
 
-            def reply(self, status, kind, content):
+            def reply(self, status, kind, content, name=""):
                 self.send_response(status)
                 self.send_header("Content-Type", kind)
                 if host.packed and "gzip" in self.headers.get("Accept-Encoding", ""):
@@ -79,7 +97,12 @@ class Host:
                     self.send_header(key, value)
                 self.send_header("Content-Length", str(len(content)))
                 self.end_headers()
-                self.wfile.write(content)
+                if host.broken.get(name):
+                    host.broken[name] -= 1
+                    self.close_connection = True
+                    content = content[: len(content) // 2]
+                out = Slowly(self.wfile, host.line) if host.line else self.wfile
+                out.write(content)
 
             def log_message(self, *_args):
                 pass

@@ -5,8 +5,9 @@ import re
 import pytest
 
 from scripts.build_steps import policy
+from scripts.weak_line import Line
 from tests.browser.hosts import Host
-from tests.browser.pages import PAGES, answer_text, open_sheet, type_number
+from tests.browser.pages import PAGES, answer_text, open_sheet, type_number, wait_live
 
 KEPT = "() => document.querySelector('[data-offline]')?.textContent.includes('kept on this device')"
 
@@ -23,6 +24,7 @@ KINDS = {
     "nothing may be kept": {"headers": {"Cache-Control": "no-store"}},
     "all kept for a day": {"headers": {"Cache-Control": "max-age=86400"}},
     "no missing page": {"missing_page": False},
+    "types it does not know": {"types": {".wasm": "text/plain", ".bin": "text/plain"}},
 }
 
 
@@ -55,6 +57,82 @@ def test_a_calculator_works_on_any_kind_of_host_and_is_kept(page, any_host):
     assert page.evaluate("SpringlineEngine.way") == "snapshot"
     page.wait_for_function(KEPT, timeout=90_000)
     assert elsewhere() == []
+
+
+SAID = "(words) => document.querySelector('.sl-status').textContent.includes(words)"
+READY = "() => SpringlineEngine.ready"
+
+
+def _runtime(host, name):
+    (path,) = host.folder.glob(f"runtime/*/{name}")
+    return path.relative_to(host.folder).as_posix()
+
+
+def _of_runtime(host):
+    """How often each file of the runtime that a start needs was asked for."""
+    names = [name for name in host.asked if re.search("runtime/.*/(first|python|pyodide)", name)]
+    return {name.rsplit("/", 1)[1]: names.count(name) for name in names}
+
+
+def test_a_connection_cut_half_way_costs_one_piece(page, host):
+    host.broken[_runtime(host, "first.1.wasm")] = 1
+    page.goto(f"{host.address}head/#climb=21m")
+    page.wait_for_function(READY, timeout=60_000)
+    counts = _of_runtime(host)
+    assert counts.pop("first.1.wasm") == 2
+    assert set(counts.values()) == {1}
+
+
+def test_a_host_that_does_not_answer_is_said_and_the_answer_comes_when_it_does(page, host):
+    page.route("**/first.*.wasm", lambda route: route.abort())
+    page.goto(f"{host.address}head/#climb=21m")
+    page.wait_for_function(SAID, arg="the network does not answer", timeout=30_000)
+    page.unroute("**/first.*.wasm")
+    wait_live(page)
+
+
+def test_a_host_that_forbids_webassembly_is_named_as_the_reason_at_once(page, site_folder):
+    host = Host(site_folder, headers={"Content-Security-Policy": "script-src 'self'"})
+    page.goto(f"{host.address}head/#climb=21m")
+    page.wait_for_function(SAID, arg="this host forbids WebAssembly")
+    assert [name for name in host.asked if name.endswith(".wasm")] == []
+    host.cut()
+
+
+def test_a_tab_open_while_the_site_is_replaced_is_told_to_reload(page, host):
+    page.goto(f"{host.address}head/")
+    for path in host.folder.glob("runtime/*/*"):
+        host.overrides[path.relative_to(host.folder).as_posix()] = None
+    host.overrides["runtime/manifest.js"] = b'window.SPRINGLINE_RUNTIME = {"folder": "another"};'
+    page.locator("section.sl .sl-form").scroll_into_view_if_needed()
+    page.wait_for_function(SAID, arg="the site was renewed since this page was opened")
+
+
+def test_over_a_weak_line_python_starts_without_its_snapshot_and_nothing_comes_twice(
+    page, site_folder
+):
+    host = Host(site_folder, packed=True, line=Line(rate=600_000, delay=0))
+    page.goto(f"{host.address}head/#climb=21m")
+    wait_live(page)
+    assert page.evaluate("SpringlineEngine.way") == "plain"
+    assert [name for name in host.asked if "snapshot" in name] == []
+    assert set(_of_runtime(host).values()) == {1}
+    host.cut()
+
+
+def test_what_came_over_a_weak_line_is_told_while_it_comes(page, site_folder):
+    host = Host(site_folder, packed=True, line=Line(rate=600_000, delay=0))
+    page.add_init_script(
+        "window.heard = []; document.addEventListener('springline-progress', "
+        "({ detail }) => window.heard.push(detail));"
+    )
+    page.goto(f"{host.address}head/#climb=21m")
+    wait_live(page)
+    heard = page.evaluate("window.heard")
+    loaded = [one["loaded"] for one in heard]
+    assert len(heard) > 5 and loaded == sorted(loaded)
+    assert heard[-1]["loaded"] == heard[-1]["total"] < 3e6
+    host.cut()
 
 
 def test_the_policy_as_a_header_lets_the_calculator_and_its_chart_work(page, site_folder):

@@ -34,7 +34,7 @@ def _mark(site, target, name):
     shutil.copytree(site, target)
     for page in target.rglob("index.html"):
         page.write_text(page.read_text().replace("<h1", f'<p class="mark">{name}</p><h1', 1))
-    script = target / "assets" / "link.js"
+    script = target / "assets" / "head.js"
     script.write_text(script.read_text() + f'\n{NAME} = "{name}";\n')
     drawing = target / "vendor" / "vega.min.js"
     drawing.write_text(f"/* {name} */\n" + drawing.read_text())
@@ -159,7 +159,7 @@ def test_the_calculator_starts_before_the_site_is_stored(context, host):
     page = context.new_page()
     open_sheet(page, host.address, "pressure")
     page.wait_for_function(KEPT, timeout=LONG)
-    started = [name.endswith("calc.snapshot.bin") for name in host.asked].index(True)
+    started = [name.endswith("snapshot.0.bin") for name in host.asked].index(True)
     assert started < host.asked.index("sw.js")
 
 

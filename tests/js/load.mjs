@@ -10,12 +10,15 @@ const COMMON = {
   Response, setTimeout, TextDecoder, URL, URLSearchParams,
 };
 
+/* The text of a script, to be run before another. */
+export const textOf = (name) => readFileSync(new URL(name, root), "utf8");
+
 /* Runs ``name`` (a path below the repository's root); returns its globals. */
 export function load(name, world = {}, before = "") {
   const context = vm.createContext({ ...COMMON, ...world });
   context.window ??= context;
   context.self ??= context;
-  vm.runInContext(before + readFileSync(new URL(name, root), "utf8"), context, { filename: name });
+  vm.runInContext(before + textOf(name), context, { filename: name });
   return context;
 }
 
@@ -27,6 +30,7 @@ export function plain(value) {
 /* What a page's script finds: an address, no elements, no more. */
 export function page(address = "https://example.org/site/head/", more = {}) {
   const heard = {};
+  const told = []; // what the document was told
   return {
     location: new URL(address),
     navigator: { onLine: true },
@@ -36,8 +40,16 @@ export function page(address = "https://example.org/site/head/", more = {}) {
       querySelector: () => null,
       head: { append() {} },
       createElement: () => ({}),
+      dispatchEvent: (event) => told.push(event),
     },
+    CustomEvent: class {
+      constructor(type, { detail } = {}) {
+        Object.assign(this, { type, detail });
+      }
+    },
+    told,
     addEventListener: (kind, what) => (heard[kind] = what),
+    removeEventListener: (kind) => delete heard[kind],
     heard,
     ...more,
   };

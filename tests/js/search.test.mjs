@@ -14,12 +14,19 @@ function opened(address, calculator = true) {
         sent.push(...message);
       }
     },
+    XMLHttpRequest: class {
+      open() {}
+
+      send(what) {
+        sent.push(what);
+      }
+    },
     SpringlineEngine: { settled: () => new Promise((go) => (settled.go = go)) },
   });
   world.document.forms.namedItem = () => form;
   world.document.querySelector = (what) => (calculator && what === "section.sl" ? {} : null);
-  const { Worker } = load("docs/assets/search.js", world);
-  return { Worker, sent, settled };
+  const { Worker, XMLHttpRequest } = load("docs/assets/search.js", world);
+  return { Worker, XMLHttpRequest, sent, settled };
 }
 
 const SEARCH = "https://example.org/site/assets/javascripts/workers/search.123.min.js";
@@ -34,13 +41,28 @@ test("what the search is told waits until the calculator is live", async () => {
   assert.deepEqual(plain(sent), ["index"]);
 });
 
-test("a reader who turns to the search does not wait", () => {
+test("the index is fetched once the calculator is live, anything else at once", async () => {
+  const { XMLHttpRequest, sent, settled } = opened();
+  for (const name of ["search/search_index.json", "versions.json"]) {
+    const request = new XMLHttpRequest();
+    request.open("GET", `https://example.org/site/${name}`);
+    request.send(name);
+  }
+  await new Promise((go) => setTimeout(go, 10));
+  assert.deepEqual(plain(sent), ["versions.json"]);
+  settled.go();
+  await new Promise((go) => setTimeout(go, 150));
+  assert.deepEqual(plain(sent), ["versions.json", "search/search_index.json"]);
+});
+
+test("a reader who turns to the search does not wait", async () => {
   const { Worker, sent, settled } = opened();
   const worker = new Worker(SEARCH);
   worker.postMessage("index");
   worker.postMessage("more");
   settled.focus();
   worker.postMessage("asked");
+  await new Promise((go) => setTimeout(go, 1));
   assert.deepEqual(plain(sent), ["index", "more", "asked"]);
 });
 

@@ -1,4 +1,4 @@
-// scripts/service_worker.js: a release is kept whole or not at all, and never mixed with another.
+// scripts/runtime/service_worker.js: a release is kept whole or not at all, and never mixed with another.
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
 import { test } from "node:test";
@@ -37,7 +37,7 @@ function worker(site, network, held) {
   const heard = {};
   const caches = storage(held);
   const files = Object.entries(site).map(([address, text]) => [address, sha256(text)]);
-  load("scripts/service_worker.js", {
+  load("scripts/runtime/service_worker.js", {
     addEventListener: (kind, what) => (heard[kind] = what),
     registration: { scope: SCOPE },
     clients: { matchAll: async () => [], claim: async () => {} },

@@ -4,14 +4,17 @@ import json
 
 import pytest
 
+from calc.sheets import KEYS, sheet
+
 PAGE = "pressure/"
 LIVE = 'section.sl[data-state="live"]'
 ASK = "SpringlineEngine.ask({op: 'work', sheet: 'pressure'})"
+SAID = "(words) => document.querySelector('.sl-status').textContent.includes(words)"
 
 
-def _open(page, address, **options):
+def _open(page, address, where=PAGE, **options):
     page.add_init_script(f"window.SPRINGLINE_OPTIONS = {json.dumps(options)}")
-    page.goto(address + PAGE)
+    page.goto(address + where)
     page.wait_for_selector(LIVE, timeout=60_000)
 
 
@@ -37,7 +40,7 @@ def test_every_way_of_starting_gives_the_same_answer(browser, address):
 
 
 def test_a_damaged_snapshot_falls_back_to_the_plain_start(page, address):
-    page.route("**/calc.snapshot.bin", lambda route: route.fulfill(body=b"damaged"))
+    page.route("**/snapshot.0.bin", lambda route: route.fulfill(body=b"damaged"))
     _open(page, address)
     assert _way(page) == "plain"
 
@@ -47,20 +50,34 @@ def test_a_cut_off_snapshot_falls_back_to_the_plain_start(page, address):
         body = route.fetch().body()
         route.fulfill(body=body[: len(body) // 2])
 
-    page.route("**/calc.snapshot.bin", half)
+    page.route("**/snapshot.1.bin", half)
     _open(page, address)
     assert _way(page) == "plain"
 
 
-def test_without_decompression_streams_the_start_is_plain(page, address):
-    page.route("**/worker.js*", _worker_without_decompression)
-    _open(page, address)
-    assert _way(page) == "plain"
+OLD = {
+    "WebAssembly": "forbids WebAssembly",
+    "DecompressionStream": "this browser is too old",
+}
 
 
-def _worker_without_decompression(route):
-    body = "delete globalThis.DecompressionStream;\n" + route.fetch().text()
-    route.fulfill(body=body, content_type="text/javascript")
+@pytest.mark.parametrize("without", OLD)
+def test_what_a_browser_or_host_does_not_allow_is_said_at_once(page, address, without):
+    """As under a host's policy without 'wasm-unsafe-eval', and in a browser of before 2023."""
+    taken = {
+        "WebAssembly": "WebAssembly.Module = () => { throw new Error('refused'); };",
+        "DecompressionStream": "delete globalThis.DecompressionStream;",
+    }[without]
+    page.route("**/worker.js*", lambda route: _before(route, taken))
+    page.goto(address + PAGE)
+    said = page.evaluate("SpringlineEngine.start().catch((error) => error.message)")
+    assert OLD[without] in said
+    page.wait_for_function(SAID, arg=OLD[without])
+
+
+def _before(route, text):
+    """The file with some script before it."""
+    route.fulfill(body=text + "\n" + route.fetch().text(), content_type="text/javascript")
 
 
 def test_where_workers_are_refused_python_runs_in_the_page(page, address):
@@ -86,17 +103,13 @@ def test_where_the_worker_dies_at_once_python_runs_in_the_page(page, address):
     "second", ["undefined", "class { constructor() { throw new Error('refused'); } }"]
 )
 def test_where_no_second_worker_can_be_had_the_first_unpacks_the_snapshot(page, address, second):
-    def without(route):
-        body = f"globalThis.Worker = {second};\n" + route.fetch().text()
-        route.fulfill(body=body, content_type="text/javascript")
-
-    page.route("**/worker.js*", without)
+    page.route("**/worker.js*", lambda route: _before(route, f"globalThis.Worker = {second};"))
     _open(page, address)
     assert _way(page) == "snapshot"
 
 
 def test_a_link_with_numbers_starts_python_without_waiting_for_the_rest_of_the_page(page, address):
-    page.route("**/calculator.js", lambda route: route.abort())
+    page.route("**/page.js", lambda route: route.abort())
     page.goto(address + PAGE + "#climb=13m")
     page.wait_for_function("() => SpringlineEngine.ready")
     page.goto("about:blank")
@@ -141,3 +154,25 @@ def test_answers_come_in_the_order_of_their_questions(page, address):
         wanted,
     )
     assert len({reply["text"] for reply in replies}) == len(wanted)
+
+
+@pytest.mark.parametrize("way", ["snapshot", "plain"])
+@pytest.mark.parametrize("key", KEYS)
+def test_a_start_and_its_first_answers_need_nothing_of_the_rest(page, address, key, way):
+    """What is sent first is enough; a function that is missing there would cost a reader a wait."""
+    said = []
+    page.on("console", lambda message: said.append(message.text))
+    _open(page, address, sheet(key).page, plain=way == "plain")
+    assert _way(page) == way
+    for system in ("metric", "us"):
+        page.evaluate(f"SpringlineEngine.ask({{op: 'work', sheet: '{key}', system: '{system}'}})")
+    assert [one for one in said if "fetches the rest" in one] == []
+
+
+def test_the_rest_of_python_comes_once_the_first_answer_has(page, address):
+    asked = []
+    page.on("request", lambda request: asked.append(request.url.rsplit("/", 1)[1]))
+    _open(page, address)
+    assert [name for name in asked if name.startswith("rest.")] == []
+    page.wait_for_event("request", lambda request: "/rest." in request.url, timeout=30_000)
+    assert page.evaluate(ASK)["errors"] == {}

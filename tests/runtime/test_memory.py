@@ -5,22 +5,28 @@ import json
 import pytest
 
 # what a start has written before the pieces come: how many bytes, and those outside the pieces
-LOOK = """async ([base, memory]) => {
+LOOK = """async ([base, { memory, lock, files }]) => {
   const [{ loadPyodide }, { default: make }] =
-    await Promise.all([import(base + "pyodide.mjs"), import(base + "pyodide.asm.mjs")]);
-  const { instantiateStreaming } = WebAssembly;
+    await Promise.all([import(base + "pyodide.js"), import(base + "pyodide.asm.js")]);
+  const pieces = files["first.wasm"].map((_, index) => fetch(`${base}first.${index}.wasm`));
+  const parts = await Promise.all(pieces.map(async (reply) => (await reply).blob()));
+  const first = await new Blob(parts).arrayBuffer();
   let compiled = null;
-  WebAssembly.instantiateStreaming = async (...given) => {
-    const made = await instantiateStreaming.apply(WebAssembly, given);
-    compiled = new Uint8Array(made.instance.exports.memory.buffer).slice();
-    return made;
-  };
   const enough = new Error("seen enough");
   let begun = null;
   await loadPyodide({
     indexURL: base,
     packageBaseUrl: base,
+    lockFileContents: lock,
+    stdLibURL: new Uint8Array(0),
     _loadSnapshot: new Uint8Array(memory.head),
+    async instantiate(imports, receive) {
+      imports.springline = { need() {} };
+      const { instance, module } = await WebAssembly.instantiate(first, imports);
+      compiled = new Uint8Array(instance.exports.memory.buffer).slice();
+      const theirs = Object.entries(instance.exports).filter(([name]) => !name.startsWith("+"));
+      receive({ exports: Object.fromEntries(theirs) }, module);
+    },
     async createPyodideModule(settings) {
       settings.INITIAL_MEMORY = memory.bytes;
       begun = (await make(settings)).HEAPU8.slice();
@@ -48,7 +54,7 @@ def test_a_start_writes_nothing_between_the_pieces_of_the_snapshot(browser, addr
     page.goto(address + "look.html")
     page.add_script_tag(url=address + "runtime/manifest.js")
     told = page.evaluate("window.SPRINGLINE_RUNTIME")
-    seen = page.evaluate(LOOK, [f"{address}runtime/{told['folder']}/", told["memory"]])
+    seen = page.evaluate(LOOK, [f"{address}runtime/{told['folder']}/", told])
     assert seen["size"] == told["memory"]["bytes"]
     assert seen["written"] > 0
     assert seen["outside"] == [], json.dumps(told["memory"]["pieces"])

@@ -30,8 +30,8 @@ def served(site_folder):
 @pytest.mark.parametrize(
     ("pattern", "kind"),
     [
-        ("runtime/*/pyodide.asm.wasm", "application/wasm"),
-        ("runtime/*/pyodide.mjs", "text/javascript; charset=utf-8"),
+        ("runtime/*/first.0.wasm", "application/wasm"),
+        ("runtime/*/pyodide.js", "text/javascript; charset=utf-8"),
         ("runtime/manifest.js", "text/javascript; charset=utf-8"),
         ("index.html", "text/html; charset=utf-8"),
     ],
@@ -64,7 +64,7 @@ def test_only_hashed_files_may_be_kept_for_ever(served, site_folder):
         with urllib.request.urlopen(served + path) as reply:
             return reply.headers["Cache-Control"]
 
-    hashed = next(site_folder.glob("runtime/*/pyodide.mjs")).relative_to(site_folder)
+    hashed = next(site_folder.glob("runtime/*/pyodide.js")).relative_to(site_folder)
     assert "immutable" in cached(hashed.as_posix())
     assert cached("runtime/manifest.js") == cached("index.html") == "no-cache"
 

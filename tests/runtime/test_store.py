@@ -41,7 +41,7 @@ def host(site_folder):
 @pytest.fixture
 def snapshot(site_folder):
     """(address, number of bytes) of the largest file of the runtime that may be damaged."""
-    (path,) = site_folder.glob("runtime/*/calc.snapshot.bin")
+    (path,) = site_folder.glob("runtime/*/snapshot.0.bin")
     return path.relative_to(site_folder).as_posix(), path.stat().st_size
 
 
@@ -85,6 +85,18 @@ def test_a_stored_file_that_was_damaged_is_mended_without_being_asked_for_again(
     page.evaluate(DAMAGE, host.address + name)
     page.evaluate(SIZE, host.address + name)
     _wait_until(page, lambda: page.evaluate(STORED_SIZES, host.address + name) == [size])
+
+
+@pytest.mark.parametrize("piece", ["snapshot.0.bin", "first.0.wasm", "python.0.bin"])
+def test_a_start_from_a_damaged_store_mends_it_and_goes_on(context, host, snapshot, piece):
+    name = snapshot[0].replace("snapshot.0.bin", piece)
+    page = _kept(context, host)
+    page.evaluate(DAMAGE, host.address + name)
+    page.goto(host.address + "pressure/#climb=12m")
+    page.wait_for_function("() => SpringlineEngine.ready", timeout=LONG)
+    assert page.evaluate("SpringlineEngine.way") == "snapshot"
+    size = host.content(name)
+    assert page.evaluate(STORED_SIZES, host.address + name) == [len(size)]
 
 
 def test_a_damaged_file_does_not_get_from_one_release_into_the_next(
