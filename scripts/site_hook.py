@@ -4,6 +4,7 @@ The fence becomes a mark in the Markdown and the mark becomes HTML afterwards, s
 Markdown never sees the calculator's inside.
 """
 
+import itertools
 import json
 import re
 from html import escape
@@ -24,6 +25,8 @@ from calc.site import link
 PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
 NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
 FENCE = re.compile(r"^```calculator\s*\n\s*(\w+)\s*\n```\s*$", re.MULTILINE)
+TABLE = re.compile(r"<table>(.*?)</table>", re.S)
+HEADING = re.compile(r"<th[^>]*>([^<]*)</th>")
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
 SKIP = re.compile(r'<div data-md-component="skip">')
 NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
@@ -67,7 +70,22 @@ def on_page_content(html, page, config, files):
     base = get_relative_url("", page.url)
     base = base if base.endswith("/") else f"{base}/"
     flat = not config["use_directory_urls"]
-    return MARK.sub(lambda mark: calculator(mark[1], base, flat), parted(html))
+    return MARK.sub(lambda mark: calculator(mark[1], base, flat), parted(with_tables(html)))
+
+
+def with_tables(html):
+    """A guide's own tables in scrollers that have a name and can be reached by the Tab key."""
+    numbers = itertools.count(1)
+
+    def framed(found):
+        heads = ", ".join(HEADING.findall(found[1]))
+        return (
+            f'<div class="sl-table" tabindex="0" role="region" '
+            f'aria-label="Table {next(numbers)}: {escape(heads)}">'
+            f'<table class="sl-cells">{found[1]}</table></div>'
+        )
+
+    return TABLE.sub(framed, html)
 
 
 def parted(html):

@@ -18,7 +18,9 @@ if TYPE_CHECKING:
     from calc.page.shapes import Drawing
 
 
-Cells = tuple[float | str | None, ...]  # of a row of a table
+Pair = tuple[float | None, float | None]  # before and after, in one cell
+Cell = float | str | Pair | None
+Cells = tuple[Cell, ...]  # of a row of a table
 
 
 @dataclass(frozen=True)
@@ -32,7 +34,10 @@ class Value:
 
 @dataclass(frozen=True)
 class Figure:
-    """A key figure: shown in the reader's unit with the other system beside it."""
+    """A key figure: shown in the reader's unit with the other system beside it.
+
+    was: the same before a change, shown in front of it: "1.09 → 0.689 bar".
+    """
 
     label: str
     value: float
@@ -40,6 +45,7 @@ class Figure:
     digits: int = 3
     note: str = ""
     main: bool = False
+    was: float | None = None
 
 
 @dataclass(frozen=True)
@@ -74,7 +80,8 @@ class Column:
 
 @dataclass(frozen=True)
 class Table:
-    """Rows of cells: SI numbers under a quantity column, else text; None prints a dash.
+    """Rows of cells: SI numbers under a quantity column, else text; None prints a dash; a pair is
+    before and after: "1.09 → 0.689".
 
     ``marked``: indexes of rows to emphasise; ``dimmed``: rows that are out.
     """

@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.ask_back import main_figure, questions, said
-from calc.page.render import WARNING_WORDS, beside
+from calc.page.render import WARNING_WORDS, beside, told
 from calc.page.render_given import groups
 
 if TYPE_CHECKING:
@@ -55,7 +55,7 @@ def _given(outcome: Outcome) -> list[str]:
 
 def _figures(found: Answer, reader: Reader) -> list[str]:
     ranked = sorted(found.figures, key=lambda one: not one.main)[:FIGURES]
-    return ["What they give", *(f"- {one.label}: {said(one, reader)}" for one in ranked)]
+    return ["What they give", *(f"- {one.label}: {told(one, reader)}" for one in ranked)]
 
 
 def _assumed(outcome: Outcome) -> list[str]:

@@ -19,7 +19,18 @@ from calc.units import Reader, number_text
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-    from calc.page.answer import Answer, Chart, Column, Figure, Link, Step, Table, Value
+    from calc.page.answer import (
+        Answer,
+        Cell,
+        Cells,
+        Chart,
+        Column,
+        Figure,
+        Link,
+        Step,
+        Table,
+        Value,
+    )
     from calc.page.fields import Field, Sheet
     from calc.page.findings import Finding, Fix, Verdict
     from calc.page.form import Outcome
@@ -116,16 +127,16 @@ def _verdict(verdict: Verdict) -> str:
 
 
 def _figures(figures: tuple[Figure, ...], verdict: Verdict, reader: Reader) -> str:
-    """The main figure is in the verdict's colour."""
+    """The main figures first, in the verdict's colour; from the fifth on they are lines."""
     if not figures:
         return ""
-    cells = "".join(_figure(figure, reader) for figure in figures)
+    ranked = sorted(figures, key=lambda one: not one.main)
+    cells = "".join(_figure(figure, reader) for figure in ranked)
     return f'<dl class="sl-figures sl-{verdict.level}">{cells}</dl>'
 
 
 def _figure(figure: Figure, reader: Reader) -> str:
-    shown = reader.show(figure.value, figure.quantity, figure.digits)
-    other = _other(reader).show(figure.value, figure.quantity, figure.digits)
+    shown, other = told(figure, reader), told(figure, _other(reader))
     second = f'<span class="sl-second">{escape(other)}</span>' if other != shown else ""
     note = f'<span class="sl-figure-note">{escape(figure.note)}</span>' if figure.note else ""
     main = ' class="sl-main"' if figure.main else ""
@@ -133,6 +144,14 @@ def _figure(figure: Figure, reader: Reader) -> str:
         f"<div{main}><dt>{escape(figure.label)}</dt>"
         f'<dd><span class="sl-first">{escape(shown)}</span>{second}{note}</dd></div>'
     )
+
+
+def told(figure: Figure, reader: Reader) -> str:
+    """A figure in the reader's unit, with what it was before where that is known."""
+    shown = reader.show(figure.value, figure.quantity, figure.digits)
+    if figure.was is None:
+        return shown
+    return f"{reader.number(figure.was, figure.quantity, figure.digits)}\u00a0→\u00a0{shown}"
 
 
 def _other(reader: Reader) -> Reader:
@@ -164,9 +183,11 @@ def picture(made: Drawing) -> str:
     )
 
 
-def _cell(value: float | str | None, column: Column, reader: Reader) -> str:
+def _cell(value: Cell, column: Column, reader: Reader) -> str:
     if value is None:
         return "–"
+    if isinstance(value, tuple):
+        return " → ".join(_cell(one, column, reader) for one in value)
     if column.quantity is None or isinstance(value, str):
         return str(value)
     return reader.number(value, column.quantity, column.digits)
@@ -186,12 +207,12 @@ def _table(table: Table, reader: Reader) -> str:
     note = f'<p class="sl-table-note">{escape(table.note)}</p>' if table.note else ""
     return (
         f'<div class="sl-table" tabindex="0" role="region" aria-label="{escape(table.title)}">'
-        f"<table><caption>{escape(table.title)}</caption>"
+        f'<table class="sl-cells"><caption>{escape(table.title)}</caption>'
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>{note}"
     )
 
 
-def _row(index: int, row: tuple[float | str | None, ...], table: Table, reader: Reader) -> str:
+def _row(index: int, row: Cells, table: Table, reader: Reader) -> str:
     kinds = [
         name
         for name, picked in (("sl-marked", table.marked), ("sl-dimmed", table.dimmed))
@@ -282,9 +303,7 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
             lines.append(f"  {entry.label}: {_given(entry, state)}")
     lines += ["", "Figures"]
     for figure in found.figures:
-        lines.append(
-            f"  {figure.label}: {reader.both(figure.value, figure.quantity, figure.digits)}"
-        )
+        lines.append(f"  {figure.label}: {_told_both(figure, reader)}")
     if outcome.assumed:
         parts = (f"{a.label} {a.shown or 'not known'} ({a.reason})" for a in outcome.assumed)
         lines += ["", f"Assumed, not from you: {'; '.join(parts)}."]
@@ -296,6 +315,11 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     for number, step in enumerate(found.steps, 1):
         lines += _plain_step(number, step, reader)
     return "\n".join(lines).replace("\u00a0", " ") + "\n"
+
+
+def _told_both(figure: Figure, reader: Reader) -> str:
+    shown, other = told(figure, reader), told(figure, _other(reader))
+    return shown if shown == other else f"{shown} ({other})"
 
 
 def _given(entry: Field, state: State) -> str:

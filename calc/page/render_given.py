@@ -55,6 +55,7 @@ def _listed(group: list[Assumed]) -> str:
         return f"{', '.join(items)}."
     return (
         f"{', '.join(items[:MOST])}"
+        '<span class="sl-beyond">, </span>'
         f'<details class="sl-others"><summary>and {len(items) - MOST} more</summary>'
         f"{', '.join(items[MOST:])}.</details>"
     )

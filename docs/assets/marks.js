@@ -22,6 +22,7 @@
     const mark = spot(field);
     if (mark.textContent !== text) mark.textContent = text;
     mark.hidden = !text;
+    field.wrap.toggleAttribute("data-sl-example", text === "example");
   }
 
   /* The word for one field; ``bar`` knows which are the site's. Why something is assumed stands

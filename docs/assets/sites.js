@@ -4,6 +4,7 @@
 
   const Store = window.SpringlineStore;
   const LONGEST = 500_000; // characters of a file that is read
+  const HIDDEN = /\p{C}/gu; // signs that show nothing or turn the way of writing round
 
   function make(tag, attributes = {}, ...inside) {
     const made = document.createElement(tag);
@@ -95,7 +96,7 @@
       const box = make("input", { id, type: "text", maxlength: "60", autocomplete: "off" });
       box.value = text;
       const done = () => {
-        const name = box.value.trim();
+        const name = box.value.replace(HIDDEN, "").trim();
         if (!name) return this.tell("Enter a name", box);
         return go(name);
       };

@@ -130,9 +130,11 @@ def test_the_working_is_on_paper_only_where_it_was_open(page, address):
 def test_a_blank_form_prints_with_lines_and_without_figures(page, address):
     page.goto(address + PAGES["keep_up"])
     page.evaluate(
-        """window.print = () => {
-            const form = document.querySelector('.sl-blank');
-            window.seen = [form.innerText, document.body.className];
+        """() => {
+            window.print = () => {
+                const form = document.querySelector('.sl-blank');
+                window.seen = [form.innerText, document.body.className];
+            };
         }"""
     )
     page.emulate_media(media="print")

@@ -10,8 +10,7 @@ from calc.page.shapes import Area, Block, Dot, Drawing, Press, Stroke, Words, tr
 from tests.house.modules import ROOT
 from tests.page.pictures import faults, named, texts
 
-CSS = (ROOT / "docs/assets/springline.css").read_text(encoding="utf-8")
-PAPER = (ROOT / "docs/assets/paper.css").read_text(encoding="utf-8")
+CSS = (ROOT / "docs/assets/tokens.css").read_text(encoding="utf-8")
 
 
 def _drawing(*shapes, width=298.0):
@@ -25,7 +24,7 @@ def _pressed(x=10.0, side=30.0, **leads):
 @pytest.mark.parametrize("variable", sorted({one for one in COLOURS.values() if "var" in one}))
 def test_a_colour_has_a_value_in_the_light_and_in_the_dark(variable):
     name = variable.removeprefix("var(").removesuffix(")")
-    screen, paper = CSS.partition("@media print")[0], PAPER
+    screen, _, paper = CSS.partition("@media print")
     assert len(re.findall(rf"^  {name}: ", screen, re.MULTILINE)) == 2
     assert f"{name}: " in paper
 

@@ -135,7 +135,7 @@ def test_a_lift_no_pipe_can_help_asks_for_a_lower_pump():
 def test_the_link_to_a_fix_opens_on_what_was_tried(texts):
     _, case, answer = rows(MANY, **texts)
     best = tried(case, READER)[0]
-    shown = opened(answer.fixes[0]).tables[0].rows[0][5]
+    shown = opened(answer.fixes[0]).tables[0].rows[0][2][1]
     assert shown == pytest.approx(best.pressure("Showers"), rel=1e-8)
 
 

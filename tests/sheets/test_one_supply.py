@@ -112,7 +112,7 @@ def test_pages_of_one_pipe_agree_with_the_whole_supply(block):
         if not held(whole):
             continue
         compared += 1
-        pressure = figure(whole, f"{OUTLET}, after")
+        pressure = figure(whole, f"Pressure at {OUTLET}")
         for key in ONE_PIPE:
             found, wrong = answer(seed, key)
             assert found is not None, (seed, key, wrong)
@@ -194,7 +194,7 @@ def test_a_coefficient_of_its_own_in_one_sheet_is_noticed(monkeypatch):
     from calc.pipe.line import Section
 
     seed = next(s for s in SITES if answer(s, "keep_up")[0] and held(answer(s, "keep_up")[0]))
-    pressure = figure(answer(seed, "keep_up")[0], f"{OUTLET}, after")
+    pressure = figure(answer(seed, "keep_up")[0], f"Pressure at {OUTLET}")
     answer.cache_clear()
     kept = Section.k.func
     monkeypatch.setattr(Section, "k", property(lambda section: kept(section) + 0.1))

@@ -16,6 +16,7 @@ from calc.page import row_text
 from calc.page.state import State
 from calc.sheets import KEYS, sheet, views
 from calc.sheets.onward import along
+from calc.sheets.parts.putting_back import with_unit
 from calc.site import link
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
@@ -349,3 +350,10 @@ def test_a_few_questions_with_nothing_open_stay_and_that_is_said():
     page = Page("keep_up").type(ask="few", showers="0", sinks="0", hoses="0", climb="15 m")
     found = along(sheet("keep_up"), State("metric", page.texts, page.units, page.standing))
     assert found.site == "" and "Nothing is open" in found.only_here[0]
+
+
+def test_a_unit_that_ends_in_a_digit_is_not_given_another():
+    entry = sheet("tank").field("own")
+    assert with_unit("5 m3", entry, "L", "metric") == "5 m³"
+    assert with_unit("900 gallons", entry, "L", "metric") == "900 gal"
+    assert with_unit("5000", entry, "L", "metric") == "5000 L"

@@ -38,15 +38,21 @@ def figures(case: Case) -> tuple[Figure, ...]:
         found.append(Figure("Pump speed", pump.speed, "percent", 2, note="of full"))
     if tap is None:
         return tuple(found)
-    first = [Figure(f"{tap.name}, after", _least(tap.after), "pressure", main=True, note=_was(tap))]
-    if tap.before.open:
-        first.append(Figure(f"{tap.name}, before", _least(tap.before), "pressure"))
-    first.append(Figure(f"{tap.name}, flow after", tap.after.flow_m3s, "flow", main=True))
-    return (*first, *found)
+    was = (_least(tap.before), tap.before.flow_m3s) if tap.before.open else (None, None)
+    pressure, flow = (f"{what} at {tap.name}" for what in ("Pressure", "Flow"))
+    return (
+        Figure(pressure, _least(tap.after), "pressure", main=True, note=_was(tap), was=was[0]),
+        Figure(flow, tap.after.flow_m3s, "flow", main=True, was=was[1]),
+        *found,
+    )
 
 
 def _least(state: OutletState) -> float:
     return max(0.0, state.pressure_pa)
+
+
+def _flow(state: OutletState) -> float | None:
+    return state.flow_m3s if state.open else None
 
 
 def _was(tap: Tap) -> str:
@@ -63,24 +69,20 @@ def outlets(case: Case) -> Table:
         rows.append(
             (
                 tap.name,
-                f"{tap.row.before} → {tap.row.after}",
-                tap.before.flow_m3s if tap.before.open else None,
-                _least(tap.before),
-                tap.after.flow_m3s if tap.after.open else None,
-                _least(tap.after),
-                tap.after.wanted_pa,
                 _said(tap),
+                (_least(tap.before), _least(tap.after)),
+                tap.after.wanted_pa,
+                (_flow(tap.before), _flow(tap.after)),
+                f"{tap.row.before} → {tap.row.after}",
             )
         )
     columns = (
         Column("Outlet"),
-        Column("Open"),
-        Column("Flow before", "flow"),
-        Column("Pressure before", "pressure"),
-        Column("Flow after", "flow"),
-        Column("Pressure after", "pressure"),
-        Column("Needed pressure", "pressure"),
         Column("After"),
+        Column("Pressure", "pressure"),
+        Column("Needed", "pressure"),
+        Column("Flow", "flow"),
+        Column("Open"),
     )
     short = set(case.short)
     return Table(
@@ -89,7 +91,8 @@ def outlets(case: Case) -> Table:
         tuple(rows),
         marked=tuple(i for i, tap in enumerate(case.taps) if tap.name in short),
         dimmed=tuple(i for i, tap in enumerate(case.taps) if not tap.row.after),
-        note="Pressures are running pressures at the point; the flow is that of all open there.",
+        note="Before → after. Pressures are running pressures at the point; the flow is that of "
+        "all open there.",
     )
 
 
@@ -114,7 +117,7 @@ def pipes_table(case: Case) -> Table:
         if link.name in case.built.section_rows:
             name = link.name
         loss = abs(case.after.loss(link.name)) * case.weight
-        rows.append((name, bore, before, flow, speed, loss))
+        rows.append((name, bore, (before, flow), speed, loss))
     if case.main is not None:
         names = [link.name for link in case.after.network.links if not isinstance(link, PumpSet)]
         most = largest_loss(case.after, [link.name for link in case.way])
@@ -122,8 +125,7 @@ def pipes_table(case: Case) -> Table:
     columns = (
         Column("Pipe section"),
         Column("Pipe"),
-        Column("Flow before", "flow"),
-        Column("Flow after", "flow"),
+        Column("Flow before → after", "flow"),
         Column("Water speed after", "speed"),
         Column("Pressure loss after", "pressure"),
     )

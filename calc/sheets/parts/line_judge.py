@@ -152,7 +152,8 @@ def _outlet(line: Line, reader: Reader) -> list[Finding]:
 def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
     if line.static <= 0 or line.crest(0.0) < -HAIR:
         reach, top = reader.apart(line.reach_m, line.top_m, "head")
-        where = "outlet" if line.static <= 0 and line.top_m <= line.rise_m + LEVEL else "highest point"
+        level = line.top_m <= line.rise_m + LEVEL
+        where = "outlet" if line.static <= 0 and level else "highest point"
         if line.reduced:
             said = f"With no flow, no pressure is left at the {where}: the climb uses it all."
         elif reach == top:

@@ -14,6 +14,7 @@ from calc.page.fields import UNKNOWN as ASKED
 from calc.page.fields import Choice, Number, Rows, Sheet, Text
 from calc.page.state import State, filled_rows, hidden_keys
 from calc.pipe import pipes
+from calc.reading import split
 from calc.sheets.parts.bindings import Asked, Binding
 from calc.sheets.parts.filling import Field, cell, shown
 from calc.sheets.parts.table_bindings import TableBinding
@@ -23,6 +24,7 @@ from calc.site.site import Site
 from calc.units import QUANTITIES, parse
 
 FIGURES = (4, 3)  # to which a form and an example's form round what a site says
+_DIGITS = "0123456789.,¼½¾⅛⅜⅝⅞"
 SAME = 1e-9  # share; texts closer than this say the same number
 
 
@@ -158,10 +160,15 @@ def _typed(entry: Field, state: State) -> Fact:
 
 
 def with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
-    """What stands in a box with the unit of its menu, or of the system, where it has none."""
-    symbol = symbol or QUANTITIES[entry.quantity].default(system).symbol
-    bare = text[-1:] and text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
-    return f"{text} {symbol}".strip() if bare else text
+    """What stands in a box with its unit as we write it: "900 inches" as "900 in", as in a link.
+
+    The unit of its menu, or of the system, where none was typed; what cannot be read stays.
+    """
+    number, unit = split(text, entry.quantity)
+    if unit is None and (not text or text[-1] not in _DIGITS):
+        return text  # feet and inches by their signs
+    symbol = unit.symbol if unit else symbol or QUANTITIES[entry.quantity].default(system).symbol
+    return f"{number} {symbol}".strip()
 
 
 def _same(before: str, after: str, entry: Field) -> bool:
