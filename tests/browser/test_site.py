@@ -483,7 +483,7 @@ def test_every_fault_is_listed_above_the_answer_and_leads_to_its_cell(hill):
     links = hill.locator(".sl-faults a")
     assert links.count() == 3
     hill.evaluate("document.querySelectorAll('.sl-form details').forEach(one => one.open = false)")
-    links.nth(1).click()
+    links.filter(has_text=label("runs", "up")).click()
     focused = hill.evaluate("document.activeElement.value")
     assert focused == "high"
 

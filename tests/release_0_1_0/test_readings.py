@@ -11,6 +11,8 @@ from tests.release_0_1_0.readings import read
 SHEETS = tuple(load()["sheets"])
 ASKED_NOW = ("3/4",)  # a pair of pressures, or a fraction of one
 READ_NOW = ("about 5", "about5")
+# a pump with speed control starts again below its set pressure: its cut-in is not asked
+HIDDEN_NOW = {("pressure_tank", "cutin"): ("control", "speed")}
 
 
 @functools.cache
@@ -25,13 +27,21 @@ def test_the_texts_of_a_link_still_read_to_the_values_of_0_1_0(key):
         now = read({"sheet": key, **line["request"]})
         texts = line["request"]["texts"]
         for name, value in line["values"].items():
+            if _hidden(key, name, now):
+                continue
             asked = texts[name] in ASKED_NOW and name in now["errors"]
             if not asked and as_then(now["values"].get(name), value) != value:
                 other[line["fragment"], name] = now
         for name in line["errors"]:
-            if name not in now["errors"] and texts.get(name) not in READ_NOW:
+            read_now = texts.get(name) in READ_NOW or _hidden(key, name, now)
+            if name not in now["errors"] and not read_now:
                 other[line["fragment"], name] = now
     assert other == {}
+
+
+def _hidden(key, name, now):
+    decides, value = HIDDEN_NOW.get((key, name), ("", None))
+    return bool(decides) and now["values"].get(decides) == value
 
 
 def as_then(now, then):
