@@ -96,7 +96,7 @@ def test_before_python_lives_the_links_numbers_are_shown_and_no_verdict(phone, a
 
 
 def test_before_our_scripts_run_the_example_is_not_shown_as_the_links_answer(phone, address):
-    phone.route("**/assets/calculator.js", lambda route: route.abort())
+    phone.route("**/assets/page.js", lambda route: route.abort())
     phone.goto(address + PAGES["reach"] + shared("reach"))
     assert not phone.locator(".sl-verdict").is_visible()
     assert not phone.locator("[data-sl-lead]").is_visible()
