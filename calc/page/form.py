@@ -25,6 +25,7 @@ from calc.page.state import (
     replaced_keys,
     typed_over,
 )
+from calc.page.terms import ours
 from calc.reading import seen
 from calc.units import QUANTITIES, Reader
 
@@ -275,8 +276,7 @@ def _beyond(error: RangeError, sheet: Sheet, key: str, reader: Reader, state: St
         menu = state.units.get(f"{table}.{column}" if column else table)
         unit = (QUANTITIES[quantity].unit(menu) if menu else None) or unit
     else:  # a choice stands for the number, or it is worked out from several
-        own = _UNIT.sub("", error.name or "a number").replace("_", " ")
-        own = "water speed" if own == "velocity" else own
+        own = ours(_UNIT.sub("", error.name or "a number").replace("_", " "))
         own = own if isinstance(entry, Number) else f"its {QUANTITIES[error.quantity].name}"
         label = f"{label}: {own}" if label else f"{own[:1].upper()}{own[1:]}"
     bound = error.low if error.value < error.low else error.high

@@ -174,6 +174,11 @@ TERMS = (
 BY_WORD = {term.word: term for term in TERMS}
 
 
+def ours(word: str) -> str:
+    """Our word for what people also call ``word``; the same where there is none."""
+    return next((term.word for term in TERMS if word in term.also), word)
+
+
 def hard() -> tuple[Term, ...]:
     """The terms to be explained where they first stand, the longest first."""
     return tuple(sorted((t for t in TERMS if t.hard), key=lambda t: -len(t.word)))

@@ -19,7 +19,7 @@ from calc.sheets import views
 from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import written
-from calc.sheets.parts.putting_back import with_unit
+from calc.sheets.parts.putting_back import close, with_unit
 from calc.sheets.parts.ways import THEN
 from calc.site.demo import FROM_THE_EXAMPLE, to_change
 from calc.site.facts import ASSUMED, Fact
@@ -116,17 +116,9 @@ def _as_example(entry: Field, state: State) -> bool:
         default = entry.default(system)
         if text == default or (isinstance(entry, Rows) and not text and not default):
             return True
-        if isinstance(entry, Number) and text and default and _close(text, default, entry):
+        if isinstance(entry, Number) and text and default and close(text, default, entry, CLOSE):
             return True
     return isinstance(entry, Rows | Text)  # a table is the line, which ``_own_line`` looks at
-
-
-def _close(text: str, default: str, entry: Number) -> bool:
-    try:
-        one, other = (parse(each, entry.quantity).value for each in (text, default))
-    except InputError:
-        return False
-    return abs(one - other) <= CLOSE * max(abs(one), abs(other))
 
 
 def _unit(entry: Field, state: State) -> str:

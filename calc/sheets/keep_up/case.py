@@ -14,6 +14,7 @@ from calc.network.state import SEEPING, OutletState, Solution
 from calc.network.way import way_to
 from calc.sheets.keep_up.cause import Cause, cause_of
 from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
+from calc.sheets.parts.guard import BOTH
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
 from calc.site.supply import (
@@ -66,7 +67,7 @@ def supply_of(values: Values) -> Supply:
         values.tank,
         values.sensed or 0.0,
         values.least,
-        values.guard or "both",
+        values.guard or BOTH,
     )
     if values.drive == "held":
         source = replace(source, set_pa=values.set + source.sensed_pa)

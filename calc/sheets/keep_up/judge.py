@@ -44,7 +44,8 @@ def signs(case: Case) -> tuple[Trouble, ...]:
     """Everything found, without words, worst first."""
     found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
     found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case), *_guard(case)]
-    if relieved(case):
+    source = case.supply.source
+    if guard.relieved(source.pump, source.guard, source.relief):
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
     found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
@@ -64,13 +65,6 @@ def _once(case: Case, one: Trouble) -> tuple[str, str]:
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
     return one.kind, one.row
-
-
-def relieved(case: Case) -> bool:
-    """Whether a relief valve guards the pipes, should the pump's control fail."""
-    source = case.supply.source
-    displaces = isinstance(source.pump, DisplacementPump)
-    return source.guard in guard.RELIEVED if displaces else source.relief
 
 
 def _guard(case: Case) -> Iterator[Trouble]:

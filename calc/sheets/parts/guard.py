@@ -6,18 +6,17 @@ from typing import TYPE_CHECKING
 
 from calc.page.fields import Choice, Unknown
 from calc.page.findings import Finding
+from calc.pump.curve import DisplacementPump
+from calc.site.facts import BY_PATH
 
 if TYPE_CHECKING:
+    from calc.pump.curve import Pump
     from calc.units import Reader
 
 KEY, SWITCH_AT_TOP = "displacement-relief", "switch-at-top"
 BOTH = "both"
-GUARDS = (
-    (BOTH, "A pressure switch or bypass, and a relief valve"),
-    ("switch", "A pressure switch or bypass only"),
-    ("relief", "A relief valve only"),
-    ("none", "Neither"),
-)
+_FACT = BY_PATH["pump.guard"]
+GUARDS = _FACT.options
 CENTRIFUGAL = ("small", "middle", "large", "own")  # choices of pump that may be centrifugal
 DISPLACEMENT = ("diaphragm", "own")
 RELIEVED = (BOTH, "relief")  # guards with a relief valve
@@ -45,7 +44,7 @@ def pump_guard(group: str = "") -> Choice:
     """The field that asks for it, shown where the pump may be a displacement pump."""
     return Choice(
         "guard",
-        "What guards a diaphragm pump",
+        _FACT.label,
         GUARDS,
         BOTH,
         help="A displacement pump must never face a closed valve alone",
@@ -53,6 +52,14 @@ def pump_guard(group: str = "") -> Choice:
         group=group,
         unknown=Unknown("none", "none", "taken as neither, the careful side"),
     )
+
+
+def relieved(pump: Pump, guard: str, relief: bool) -> bool:
+    """Whether a relief valve guards the pipes, should the pump's control fail.
+
+    guard: of a displacement pump, a key of ``GUARDS``; relief: of any other, whether it has one.
+    """
+    return guard in RELIEVED if isinstance(pump, DisplacementPump) else relief
 
 
 def guard_level(guard: str) -> str:

@@ -174,11 +174,17 @@ def with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
 def _same(before: str, after: str, entry: Field) -> bool:
     if before == after or not isinstance(entry, Number) or not before or not after:
         return before == after
+    return close(before, after, entry, SAME)
+
+
+def close(one: str, other: str, entry: Number, share: float) -> bool:
+    """Whether two texts of a number differ by ``share`` of the larger at most; False where one
+    cannot be read."""
     try:
-        first, second = (parse(text, entry.quantity).value for text in (before, after))
+        first, second = (parse(text, entry.quantity).value for text in (one, other))
     except InputError:
         return False
-    return abs(first - second) <= SAME * max(abs(first), abs(second))
+    return abs(first - second) <= share * max(abs(first), abs(second))
 
 
 def _units_in_cells(sheet: Sheet, state: State) -> State:

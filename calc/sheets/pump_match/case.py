@@ -13,7 +13,7 @@ from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.laws import GRADES, Grade, electrical_power
-from calc.sheets.parts.guard import BOTH, RELIEVED
+from calc.sheets.parts.guard import BOTH, relieved
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
@@ -140,7 +140,7 @@ class Case:
     @property
     def relieved(self) -> bool:
         """Whether a relief valve guards the pipe, should the control fail."""
-        return self.guard in RELIEVED if self.displaces else self.relief
+        return relieved(self.pump, self.guard, self.relief)
 
     # What the system needs ------------------------------------------------------------------
 
