@@ -63,9 +63,26 @@ def browser():
         launched.close()
 
 
+def visit(browser, **settings):
+    """A context of a reader in Britain whose browser keeps nothing for later.
+
+    With a service worker every new context would fetch and check the whole site, which takes as
+    long as many a test; those about it ask for ``service_workers="allow"``.
+    """
+    return browser.new_context(**{"locale": "en-GB", "service_workers": "block", **settings})
+
+
 @pytest.fixture
 def context(browser):
-    made = browser.new_context(locale="en-GB", viewport={"width": 1280, "height": 900})
+    made = visit(browser, viewport={"width": 1280, "height": 900})
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def storing(browser):
+    """A context whose service worker keeps the site for later."""
+    made = visit(browser, service_workers="allow")
     yield made
     made.close()
 

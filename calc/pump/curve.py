@@ -8,7 +8,7 @@ questions.  Flows in m3/s, heads in m, powers in W, speed as a share of full.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
@@ -19,6 +19,7 @@ from calc.units import GRAVITY
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Self
 
     End = tuple[float, float, float]  # flow, head, slope
 
@@ -255,6 +256,25 @@ class Pump:
         remedy = f"The table gives no {name.replace('_', ' ')} there."
         require("flow", similar, given[0][0] - 1e-12, given[-1][0] + 1e-12, "flow", remedy)
         return curve(min(max(similar, given[0][0]), given[-1][0]))
+
+    def beside(self, count: int) -> Self:
+        """Equal pumps side by side, each behind its check valve, as one pump of the same kind.
+
+        Q: H(Q) = H_1(Q / n), P(Q) = n * P_1(Q / n), NPSH(Q) = NPSH_1(Q / n)
+        count: n, 1 or more.  Raises nothing.  Source: definition; flows add at one head.
+        """
+        if count == 1:
+            return self
+        points = tuple(
+            replace(
+                point,
+                flow=count * point.flow,
+                power=None if point.power is None else count * point.power,
+                shaft_power=None if point.shaft_power is None else count * point.shaft_power,
+            )
+            for point in self.points
+        )
+        return type(self)(self.name, points)
 
     @cached_property
     def best(self) -> BestPoint | None:

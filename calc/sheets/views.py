@@ -152,6 +152,7 @@ def _use(asked: Asked) -> Fact:
 _WATER = known("water", "water.temperature")
 _ALTITUDE = known("altitude", "place.altitude")
 _TANK = known("tank", "pressure_tank.volume")
+_CHARGE, _STARTS = known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts")
 _LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _GUARDS = (known("guard", "pump.guard"), known("relief", "pump.relief"))
@@ -176,7 +177,8 @@ VIEWS = {
             known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, *_GUARDS,
+            _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, _CHARGE, _STARTS, *_GUARDS,
+            known("draw", "use.smallest"),
         ), outlet=False),
         View("pressure", (
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -209,7 +211,7 @@ VIEWS = {
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
-            known("precharge", "pressure_tank.precharge"), known("starts", "pump.starts"),
+            _CHARGE, _STARTS,
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
             s.refill("refill"),
         ), outlet=False),
@@ -232,7 +234,8 @@ VIEWS = {
                    lambda asked: ways.suction_loss(asked.site, asked.way.flow)),
             _ALTITUDE, _EXTRA, p.set_to("set"), p.sensor(), known("grade", "pump.grade"),
             known("motor", "pump.motor"), known("controller", "pump.controller"), _HOTTEST,
-            _LEAST, _TANK, *_GUARDS, s.smallest("draw"),
+            _LEAST, _TANK, _CHARGE, _STARTS, *_GUARDS, s.smallest("draw"),
+            known("pumps", "pump.count"),
         )),
         View("surge", (
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),

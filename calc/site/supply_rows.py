@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from calc import practice
 from calc.pipe import pipes
 from calc.pump.curve import Pump
 from calc.water import AtTemperature
@@ -56,7 +57,8 @@ class Source(AtTemperature):
     relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known);
     sensed_m: height above the pump at which its control reads the pressure; least_m3s: least flow
     of the pump (None: not known); guard: what a displacement pump has, "both", "switch" (or a
-    bypass), "relief" or "none".
+    bypass), "relief" or "none"; charge_pa: pre-charge of the pressure tank (None: the usual);
+    allowed: starts an hour; smallest_m3s: the least drawn for hours (None: by the outlets).
     """
 
     pump: Pump
@@ -73,6 +75,9 @@ class Source(AtTemperature):
     sensed_m: float = 0.0
     least_m3s: float | None = None
     guard: str = "both"
+    charge_pa: float | None = None
+    allowed: float = practice.STARTS_AN_HOUR
+    smallest_m3s: float | None = None
 
     @property
     def sensed_pa(self) -> float:

@@ -5,7 +5,7 @@ import pytest
 
 from calc.sheets import KEYS
 from tests.browser.pages import PAGES, box, figures, leave, open_sheet, settle, type_number
-from tests.conftest import ROOT
+from tests.conftest import ROOT, visit
 
 AXE = ROOT / ".cache" / "npm" / "node_modules" / "axe-core" / "axe.min.js"
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
@@ -46,13 +46,13 @@ def looked(browser):
 
     def opened(width, scheme):
         if (width, scheme) not in pages:
-            context = browser.new_context(
+            context = visit(
+                browser,
                 viewport={"width": width, "height": 900},
                 color_scheme="dark" if scheme == "dark" else "light",
                 forced_colors="active" if scheme == "forced" else "none",
                 reduced_motion="reduce",
                 bypass_csp=True,
-                service_workers="block",
             )
             context.route("**/*.wasm", lambda route: None)  # never answered: it stays as printed
             pages[width, scheme] = context.new_page()
@@ -95,7 +95,7 @@ def test_what_is_wrong_is_found(looked, address, said):
 
 
 def test_axe_finds_nothing_while_a_field_is_wrong(browser, address):
-    context = browser.new_context(bypass_csp=True, viewport={"width": 360, "height": 740})
+    context = visit(browser, bypass_csp=True, viewport={"width": 360, "height": 740})
     page = context.new_page()
     open_sheet(page, address, "reach")
     type_number(page, "climb", "25")

@@ -21,6 +21,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )  # fmt: skip
+from tests.conftest import visit
 
 
 def _first_number(key):
@@ -45,7 +46,7 @@ def test_a_changed_number_changes_the_figures(page, address, key):
 
 @pytest.mark.parametrize("key", KEYS)
 def test_a_link_reproduces_the_page_in_a_fresh_browser(browser, address, key):
-    first = browser.new_context(locale="en-GB")
+    first = visit(browser)
     page = first.new_page()
     open_sheet(page, address, key)
     entry, other = _first_number(key)
@@ -53,7 +54,7 @@ def test_a_link_reproduces_the_page_in_a_fresh_browser(browser, address, key):
     page.wait_for_function("() => location.hash.includes('=')")
     shared, text = page.url, answer_text(page)
     first.close()
-    second = browser.new_context(locale="en-US")
+    second = visit(browser, locale="en-US")
     page = second.new_page()
     page.goto(shared)
     wait_live(page)
@@ -161,7 +162,7 @@ def test_typing_keeps_the_focus_and_the_caret(page, address, key):
 
 @pytest.mark.parametrize("key", KEYS)
 def test_with_scripts_off_the_example_is_complete(browser, address, key):
-    context = browser.new_context(java_script_enabled=False)
+    context = visit(browser, java_script_enabled=False)
     page = context.new_page()
     page.goto(address + PAGES[key])
     assert len(verdict(page)) > 20
@@ -241,7 +242,7 @@ def test_a_fraction_of_an_inch_is_read(page, address):
 
 
 def test_copy_link_and_copy_as_text(browser, address):
-    context = browser.new_context(permissions=["clipboard-read", "clipboard-write"])
+    context = visit(browser, permissions=["clipboard-read", "clipboard-write"])
     page = context.new_page()
     open_sheet(page, address, "reach")
     type_number(page, "climb", "20")
@@ -272,9 +273,7 @@ def test_back_to_the_example_can_be_undone(page, address):
 
 
 def test_the_start_page_leads_to_will_it_reach_on_a_phone(browser, address):
-    context = browser.new_context(
-        viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True
-    )
+    context = visit(browser, viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True)
     page = context.new_page()
     page.goto(address)
     page.get_by_role("link", name=re.compile("Will the water reach, and")).tap()
@@ -289,7 +288,7 @@ def test_the_start_page_leads_to_will_it_reach_on_a_phone(browser, address):
 
 @pytest.mark.parametrize("key", KEYS)
 def test_nothing_is_wider_than_a_320_px_screen(browser, address, key):
-    context = browser.new_context(viewport={"width": 320, "height": 640})
+    context = visit(browser, viewport={"width": 320, "height": 640})
     page = context.new_page()
     page.goto(address + PAGES[key])
     assert page.evaluate("document.documentElement.scrollWidth") <= 320

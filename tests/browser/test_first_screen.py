@@ -6,6 +6,7 @@ from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.site import link
 from tests.browser.pages import PAGES, box, figures, settle, type_number, verdict, wait_live
+from tests.conftest import visit
 
 SCREEN = {"width": 360, "height": 740}  # px; the phone that the first screen is measured on
 GIVEN = {
@@ -29,7 +30,7 @@ def shared(key, **texts):
 
 @pytest.fixture
 def phone(browser):
-    context = browser.new_context(viewport=SCREEN, is_mobile=True, has_touch=True, locale="en-GB")
+    context = visit(browser, viewport=SCREEN, is_mobile=True, has_touch=True)
     yield context.new_page()
     context.close()
 
@@ -121,7 +122,7 @@ def test_a_link_in_the_guide_leads_to_its_answer_and_back_to_the_guide(phone, ad
 @pytest.mark.parametrize("size", [(360, 740), (640, 450)])  # the second: 1280 x 900 at 200 %
 def test_the_sticky_line_is_opaque_one_line_and_over_no_field_in_focus(browser, address, size):
     width, height = size
-    context = browser.new_context(viewport={"width": width, "height": height}, locale="en-GB")
+    context = visit(browser, viewport={"width": width, "height": height})
     page = context.new_page()
     page.goto(address + PAGES["reach"] + shared("reach"))
     wait_live(page)

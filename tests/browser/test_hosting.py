@@ -8,6 +8,7 @@ from scripts.build_steps import policy
 from scripts.weak_line import Line
 from tests.browser.hosts import Host
 from tests.browser.pages import PAGES, answer_text, open_sheet, type_number, wait_live
+from tests.conftest import visit
 
 KEPT = "() => document.querySelector('[data-offline]')?.textContent.includes('kept on this device')"
 
@@ -224,7 +225,7 @@ def test_the_missing_page_does_not_go_round_in_circles(page, host):
 
 
 def test_the_missing_page_can_be_used_with_scripts_off(browser, host):
-    context = browser.new_context(java_script_enabled=False)
+    context = visit(browser, java_script_enabled=False)
     page = context.new_page()
     page.goto(f"{host.address}reach#climb=21m")
     assert page.locator("#start").get_attribute("href")
@@ -239,14 +240,14 @@ def test_the_missing_page_asks_nothing_of_anyone_else(page, host):
     assert elsewhere() == []
 
 
-def test_two_copies_on_one_host_keep_their_own(context, site_folder):
+def test_two_copies_on_one_host_keep_their_own(storing, site_folder):
     host = Host(site_folder)
     host.under = "/one/"
-    first = context.new_page()
+    first = storing.new_page()
     first.goto(host.address)
     first.wait_for_function(KEPT, timeout=90_000)
     host.under = "/two/"
-    second = context.new_page()
+    second = storing.new_page()
     second.goto(host.address)
     second.wait_for_function(KEPT, timeout=90_000)
     names = second.evaluate("caches.keys()")

@@ -19,6 +19,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )  # fmt: skip
+from tests.conftest import visit
 
 STATUS = "section.sl .sl-status"
 
@@ -53,7 +54,7 @@ TYPED = [
 def test_what_was_typed_comes_out_the_same_in_a_fresh_browser_with_units_switched(
     browser, address, key, texts
 ):
-    first = browser.new_context(locale="en-GB")
+    first = visit(browser)
     page = first.new_page()
     open_sheet(page, address, key)
     for name, text in texts.items():
@@ -65,7 +66,7 @@ def test_what_was_typed_comes_out_the_same_in_a_fresh_browser_with_units_switche
     us, switched = answer_text(page), shared(page)
     first.close()
     for where, answer, locale in ((there, metric, "en-US"), (switched, us, "en-GB")):
-        second = browser.new_context(locale=locale)
+        second = visit(browser, locale=locale)
         page = second.new_page()
         page.goto(where)
         wait_live(page)
@@ -139,7 +140,7 @@ def test_what_mail_makes_of_a_link_is_read(page, address, fragment):
 
 
 def test_copy_waits_for_the_link_of_what_was_typed_last(browser, address):
-    context = browser.new_context(locale="en-GB", permissions=["clipboard-read", "clipboard-write"])
+    context = visit(browser, permissions=["clipboard-read", "clipboard-write"])
     page = context.new_page()
     open_sheet(page, address, "reach")
     box(page, "climb").fill("23")

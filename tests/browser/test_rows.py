@@ -18,6 +18,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )
+from tests.conftest import visit
 
 
 @pytest.fixture
@@ -164,7 +165,7 @@ def test_typing_keeps_the_focus_in_a_cell(site):
 
 
 def test_a_link_brings_the_rows_back_in_a_fresh_browser(browser, address):
-    first = browser.new_context(locale="en-GB")
+    first = visit(browser)
     page = first.new_page()
     open_sheet(page, address, "keep_up")
     unfold(page)
@@ -176,7 +177,7 @@ def test_a_link_brings_the_rows_back_in_a_fresh_browser(browser, address):
     page.wait_for_timeout(400)
     shared, text = page.url, answer_text(page)
     first.close()
-    second = browser.new_context(locale="en-US")
+    second = visit(browser, locale="en-US")
     page = second.new_page()
     page.goto(shared)
     wait_live(page)
@@ -239,8 +240,12 @@ def test_back_to_the_example_brings_the_rows_back(site):
 
 
 def test_on_a_phone_each_row_is_a_card_worked_by_touch(browser, address):
-    context = browser.new_context(
-        viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True, locale="en-GB"
+    context = visit(
+        browser,
+        viewport={"width": 360, "height": 740},
+        is_mobile=True,
+        has_touch=True,
+        locale="en-GB",
     )
     page = context.new_page()
     open_sheet(page, address, "keep_up")
@@ -260,7 +265,7 @@ def test_on_a_phone_each_row_is_a_card_worked_by_touch(browser, address):
 
 
 def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
-    context = browser.new_context(viewport={"width": 360, "height": 740}, locale="en-GB")
+    context = visit(browser, viewport={"width": 360, "height": 740})
     page = context.new_page()
     open_sheet(page, address, "keep_up")
     cell(page, 1, "Open after").focus()
@@ -278,7 +283,7 @@ def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
 
 
 def test_words_of_the_picture_are_legible_on_a_phone(browser, address):
-    context = browser.new_context(viewport={"width": 360, "height": 740})
+    context = visit(browser, viewport={"width": 360, "height": 740})
     page = context.new_page()
     page.goto(f"{address}keep-up/")
     wide = page.locator(".sl-picture svg").first.evaluate("el => el.getBoundingClientRect().width")

@@ -9,6 +9,7 @@ from calc import bridge
 from calc.sheets import KEYS, sheet
 from tests.browser.pages import PAGES, figures, open_sheet, settle, type_number, wait_live
 from tests.browser.test_first_screen import GIVEN, shared
+from tests.conftest import visit
 
 PAGE = re.compile(rb"/Type\s*/Page\b(?!s)")
 SAID = "() => document.querySelector('.sl-said').textContent"
@@ -16,7 +17,7 @@ SAID = "() => document.querySelector('.sl-said').textContent"
 
 @pytest.fixture
 def desk(browser):
-    context = browser.new_context(locale="en-GB", permissions=["clipboard-read", "clipboard-write"])
+    context = visit(browser, permissions=["clipboard-read", "clipboard-write"])
     yield context.new_page()
     context.close()
 

@@ -22,6 +22,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )
+from tests.conftest import visit
 
 PHONE = {"width": 360, "height": 740}
 
@@ -45,7 +46,7 @@ PARTS = {
 @pytest.fixture(params=["desktop", "phone"])
 def any_page(browser, request):
     viewport = PHONE if request.param == "phone" else {"width": 1280, "height": 900}
-    context = browser.new_context(locale="en-GB", viewport=viewport)
+    context = visit(browser, viewport=viewport)
     page = context.new_page()
     page.faults = []
     page.on("pageerror", lambda error: page.faults.append(str(error)))
@@ -240,7 +241,7 @@ def test_a_saved_site_is_renamed_and_copied(page, address):
 
 
 def test_a_browser_that_refuses_to_keep_says_so(browser, address):
-    context = browser.new_context(locale="en-GB")
+    context = visit(browser)
     context.add_init_script(
         "Storage.prototype.setItem = () => { throw new DOMException('no', 'SecurityError') }"
     )
@@ -315,7 +316,7 @@ def test_a_file_that_is_no_site_is_refused_with_a_reason(page, address):
 
 
 def test_a_link_with_a_site_opens_in_a_fresh_browser_with_the_same_figures(browser, address):
-    first = browser.new_context(locale="en-GB")
+    first = visit(browser)
     page = first.new_page()
     open_sheet(page, address, "reach")
     load(page, site_named("Letter", pump__set="4.1 bar"))
@@ -327,7 +328,7 @@ def test_a_link_with_a_site_opens_in_a_fresh_browser_with_the_same_figures(brows
     shared, text = page.url, verdict(page)
     numbers = shown(page, ("pressure", "climb", "length", "flow", "water"))
     first.close()
-    second = browser.new_context(locale="en-US")
+    second = visit(browser, locale="en-US")
     page = second.new_page()
     page.goto(shared)
     wait_live(page)
@@ -530,7 +531,7 @@ def test_a_site_goes_from_page_to_page_in_a_folder(browser, site_folder, tmp_pat
     with zipfile.ZipFile(site_folder / "download" / "springline.zip") as packed:
         packed.extractall(folder)
     index = next(folder.rglob("index.html"))
-    context = browser.new_context(locale="en-GB")
+    context = visit(browser)
     page = context.new_page()
     page.goto((index.parent / "head.html").as_uri())
     page.locator("section.sl .sl-form").scroll_into_view_if_needed()

@@ -7,6 +7,7 @@ import pytest
 from calc import bridge
 from calc.sheets import KEYS
 from tests.browser.pages import open_sheet
+from tests.conftest import visit
 from tests.parity.cases import requests
 
 COUNT = 200
@@ -14,7 +15,7 @@ COUNT = 200
 
 @pytest.fixture(scope="module")
 def engine(browser, address):
-    context = browser.new_context()
+    context = visit(browser)
     page = context.new_page()
     open_sheet(page, address, KEYS[0])
     yield page

@@ -13,6 +13,7 @@ import pytest
 import calc
 from scripts.build_steps import offline
 from scripts.build_steps.places import DIST, PARTS, ROOT
+from tests.conftest import visit
 
 LIVE = 'section.sl[data-state="live"]'
 ASK = "SpringlineEngine.ask({op: 'work', sheet: 'pressure'})"
@@ -72,7 +73,7 @@ def test_it_opens_from_the_disk_and_works_out_numbers(page, folder, options):
 def test_the_disk_and_the_server_give_the_same_answer(browser, folder, address):
     answers = []
     for where in (address + "pressure/", (folder / "pressure.html").as_uri()):
-        context = browser.new_context()
+        context = visit(browser)
         page = context.new_page()
         page.goto(where)
         page.wait_for_selector(LIVE, timeout=60_000)

@@ -4,6 +4,8 @@ import json
 
 import pytest
 
+from tests.conftest import visit
+
 # what a start has written before the pieces come: how many bytes, and those outside the pieces
 LOOK = """async ([base, { memory, lock, files }]) => {
   const [{ loadPyodide }, { default: make }] =
@@ -47,7 +49,7 @@ LOOK = """async ([base, { memory, lock, files }]) => {
 
 @pytest.mark.parametrize("locale", ["en-GB", "sr-Latn-RS-u-nu-latn"])
 def test_a_start_writes_nothing_between_the_pieces_of_the_snapshot(browser, address, locale):
-    context = browser.new_context(locale=locale)
+    context = visit(browser, locale=locale)
     page = context.new_page()
     # a page of the site's origin without the site's policy, which bars this look from outside
     page.route("**/look.html", lambda route: route.fulfill(body="", content_type="text/html"))

@@ -12,6 +12,9 @@ from calc.sheets import KEYS
 PROBE = """
 self.addEventListener("message", async ({ data: { probe } }) => {
   if (!probe) return;
+  self.addEventListener("unhandledrejection", ({ reason }) => {
+    self.postMessage({ failed: String(reason?.stack ?? reason) });
+  });
   const { settings, requests, expressions } = probe;
   const { handle, way, source } = await self.SpringlineRuntime.start(settings);
   const replies = requests.map((request) => handle(request));
@@ -28,7 +31,10 @@ RUN = """async (probe) => {
   probe.settings = { ...probe.settings, base, ...told };
   const worker = new Worker(base + "worker.js", { type: "module" });
   return new Promise((resolve, reject) => {
-    worker.onmessage = ({ data }) => resolve(data);
+    worker.onmessage = ({ data }) => {
+      if ("failed" in data) reject(new Error(data.failed));
+      else resolve(data);
+    };
     worker.onerror = (event) => reject(new Error(event.message));
     worker.postMessage({ probe });
   });

@@ -32,6 +32,11 @@ STORED_SIZES = """async (name) => {
 
 
 @pytest.fixture
+def context(storing):
+    return storing
+
+
+@pytest.fixture
 def host(site_folder):
     made = Host(site_folder)
     yield made

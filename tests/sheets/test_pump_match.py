@@ -286,12 +286,29 @@ def test_a_flow_past_the_end_of_the_table_is_a_stop():
     assert found("pump-most", flow="59 L/min") == "stop"  # the table ends at 58
 
 
-def test_two_pumps_side_by_side_are_offered_where_flow_is_short():
-    assert any("Two such pumps" in fix.text for fix in fixes(flow="50 L/min"))
+def test_pumps_side_by_side_are_offered_where_flow_is_short():
+    """As many as are enough with the tolerance of the curve; its link has them."""
+    fix = next(one for one in fixes(flow="50 L/min") if "Three such pumps" in one.text)
+    assert dict(fix.link.values)["pumps"] == "3"
+    assert found("grade", flow="50 L/min", pumps="2") == "care"
+    assert found("grade", flow="50 L/min", pumps="3") == ""
 
 
-def test_two_pumps_side_by_side_are_no_fix_for_too_little_head():
-    assert not any("Two such pumps" in fix.text for fix in fixes(climb="30 m"))
+def test_pumps_side_by_side_add_their_flows_at_one_head():
+    """Two pumps with half the flow each run as one does; definition."""
+    one, two = answer(flow="15 L/min", suction="0"), answer(flow="30 L/min", suction="0", pumps="2")
+    curve = PUMPS["small"].beside(2)
+    for point in PUMPS["small"].points:
+        assert curve.head_at(2 * point.flow) == pytest.approx(point.head)
+        assert curve.npsh_required_at(2 * point.flow) == pytest.approx(point.npsh)
+    speed = "Speed of the pump"
+    assert figure(two, "Power drawn") > 2 * figure(one, "Power drawn") > 0  # more friction too
+    assert figure(two, speed) > figure(one, speed)
+    assert "each pump at" in two.told
+
+
+def test_pumps_side_by_side_are_no_fix_for_too_little_head():
+    assert not any("such pumps" in fix.text for fix in fixes(climb="30 m"))
 
 
 def test_where_the_height_is_the_bottleneck_no_pipe_is_offered():

@@ -28,6 +28,7 @@ from calc.site.supply import (
     named,
     row_faults,
 )
+from calc.units import HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
@@ -68,6 +69,9 @@ def supply_of(values: Values) -> Supply:
         values.sensed or 0.0,
         values.least,
         values.guard or BOTH,
+        values.precharge,
+        values.starts * HOUR,
+        values.draw,
     )
     if values.drive == "held":
         source = replace(source, set_pa=values.set + source.sensed_pa)

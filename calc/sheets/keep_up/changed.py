@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from calc.pipe import fittings
 from calc.sheets.parts import guard
+from calc.sheets.parts.small_draw import charge_words, tank_fix
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -119,5 +120,7 @@ def _guards(old: Source, new: Source, reader: Reader) -> Iterator[str]:
         yield "Fit a relief valve at the pump that opens below the rating of every pipe"
     if new.guard != old.guard:
         yield guard.FIT
+    if new.charge_pa is not None and new.charge_pa != old.charge_pa:
+        yield charge_words(new.charge_pa, reader)
     if new.tank_m3 is not None and new.tank_m3 != old.tank_m3:
-        yield f"Fit a pressure tank of {reader.show(new.tank_m3, 'volume')} or more at the pump"
+        yield tank_fix(new.tank_m3, reader)

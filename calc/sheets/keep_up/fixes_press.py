@@ -26,7 +26,7 @@ from calc.sheets.keep_up.options import (
 )
 from calc.sheets.parts import guard
 from calc.sheets.parts.line_fixes import other_kinds
-from calc.sheets.parts.tank_sizes import round_up
+from calc.sheets.parts.small_draw import remedies
 from calc.site.supply import PUMP, PUMP_PART, SUCTION, Supply, fold
 
 if TYPE_CHECKING:
@@ -237,12 +237,10 @@ def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
 
 
 def small_tank(case: Case, reader: Reader) -> Iterator[Option]:
-    """A pressure tank that keeps the starts at a small draw within those allowed."""
+    """What keeps the starts at a small draw within those allowed: the usual pre-charge, a tank."""
     for small, _ in small_draws(case):
-        if small.least_known is not None and small.tank_needed is not None:
-            tank = round_up(small.tank_needed, "volume", reader)
-            text = f"Fit a pressure tank of {reader.show(tank, 'volume')} or more at the pump"
-            yield Option(text, with_source(case.supply, tank_m3=tank))
+        for text, charge, tank in remedies(small, reader):
+            yield Option(text, with_source(case.supply, charge_pa=charge, tank_m3=tank))
 
 
 SUCTION_MAKERS = (wider_suction, nearer, lower)

@@ -118,24 +118,29 @@ def _least_flow(case: Case) -> Iterator[Trouble]:
 
 
 def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
-    """(a lasting draw, the outlet's name), the smallest alone, where speed control holds the
-    pressure: should all else close, the pump starts and stops if it is below its least flow."""
+    """(a lasting draw, the outlet's name), the smallest alone, as given or by the outlets, where
+    speed control holds the pressure: should all else close, the pump starts and stops if it is
+    below its least flow."""
     source, network = case.supply.source, case.after.network
     if source.set_pa is None or case.after.flows[PUMP_PART] <= SEEPING:
         return []
     if source.set_pa > most_at_pump(case) * (1 + 1e-9):  # it never stops
         return []
-    rows = zip(network.outlets, case.supply.outlets, strict=True)
-    found = smallest_lasting(case.after, {outlet.name: row.kind for outlet, row in rows})
-    if found is None:
-        return []
-    draw, name = found
+    if source.smallest_m3s is not None:
+        draw, name = source.smallest_m3s, PUMP_PART
+    else:
+        rows = zip(network.outlets, case.supply.outlets, strict=True)
+        found = smallest_lasting(case.after, {outlet.name: row.kind for outlet, row in rows})
+        if found is None:
+            return []
+        draw, name = found
     air = water.air_pressure(source.altitude_m)
     return [
         (
             SmallDraw(
                 source.pump, draw, source.least_m3s, source.tank_m3, source.set_pa,
                 source.lift_m, case.weight, air, source.pumps, source.sensed_pa,
+                charge=source.charge_pa, allowed=source.allowed,
             ),
             name,
         )
@@ -227,8 +232,10 @@ def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
 
 def _small_draw(case: Case, reader: Reader) -> str:
     (small, name), *_ = small_draws(case)
-    tap = next(tap for tap in case.taps if tap.name == name)
-    draws = f"One of {name} draws" if tap.row.after > 1 else f"{name} alone draws"
+    tap = next((tap for tap in case.taps if tap.name == name), None)
+    draws = "The smallest draw is"
+    if tap is not None:
+        draws = f"One of {name} draws" if tap.row.after > 1 else f"{name} alone draws"
     found = small_draw_finding(small, draws, reader)
     return found.text if found is not None else ""
 

@@ -13,7 +13,7 @@ from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.sheets.parts import guard
 from calc.sheets.parts.carry import exact
 from calc.site.supply import SUCTION
-from calc.units import Reader, parse
+from calc.units import HOUR, Reader, parse
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -78,6 +78,9 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         "relief": "yes" if source.relief else "no",
         "tank": exact(source.tank_m3, "volume", reader),
         "least": exact(source.least_m3s, "flow", reader),
+        "precharge": exact(source.charge_pa, "pressure", reader),
+        "starts": exact(source.allowed / HOUR, "per_hour", reader),
+        "draw": exact(source.smallest_m3s, "flow", reader),
     }
     if pump in guard.DISPLACEMENT:
         found["guard"] = source.guard

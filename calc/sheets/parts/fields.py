@@ -1,8 +1,8 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
 from calc import practice
-from calc.page.fields import Choice, Number, Unknown
-from calc.units import QUANTITIES
+from calc.page.fields import Choice, Count, Number, Unknown
+from calc.units import HOUR, QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
 USUAL_EXTRA = Unknown("10 %", "10 %", "usual where fittings are not counted")
@@ -154,6 +154,69 @@ def pressure_tank(group: str = "") -> Number:
         optional=True,
         group=group,
         unknown=Unknown(reason="as if blank"),
+    )
+
+
+def precharge(group: str = "") -> Number:
+    """The air charge of the pressure tank; empty: the usual one."""
+    return Number(
+        "precharge",
+        "Pre-charge (optional)",
+        "pressure",
+        "",
+        "",
+        0.0,
+        15e5,
+        help="If blank: 0.14 bar (2 psi) below where the pump starts",
+        optional=True,
+        group=group,
+    )
+
+
+def starts_allowed(group: str = "") -> Number:
+    """How often the motor may be started."""
+    usual = f"{practice.STARTS_AN_HOUR:g} per hour"
+    return Number(
+        "starts",
+        "Starts per hour allowed",
+        "per_hour",
+        usual,
+        usual,
+        1 / HOUR,
+        300 / HOUR,
+        help="From the motor's data sheet",
+        group=group,
+        unknown=Unknown(usual, usual, "usual for a small motor"),
+    )
+
+
+def smallest_draw(group: str = "", blank: str = "") -> Number:
+    """The least that is drawn for hours. blank: what a blank field stands for, as a sentence."""
+    return Number(
+        "draw",
+        "Smallest steady draw (optional)",
+        "flow",
+        "",
+        "",
+        1e-8,
+        0.05,
+        help=f"The least that runs for long, such as one drip zone{blank}",
+        optional=True,
+        group=group,
+        unknown=Unknown(reason="as if blank"),
+    )
+
+
+def pumps_in_parallel(group: str = "") -> Count:
+    """How many equal pumps stand side by side."""
+    return Count(
+        "pumps",
+        "Identical pumps in parallel",
+        1,
+        1,
+        3,
+        help="Each behind its own check valve",
+        group=group,
     )
 
 

@@ -14,11 +14,12 @@ from calc.network.state import SEEPING
 from calc.page.findings import Finding
 from calc.pump.curve import DisplacementPump
 from calc.pump.laws import least_flow, restart_head
+from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.units import HOUR
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterator, Mapping
 
     from calc.network.state import Solution
     from calc.pump.curve import Pump
@@ -100,8 +101,18 @@ class SmallDraw:
         if self.tank is None or not 0 < self.reads_pa <= MOST_SET:
             return None
         charge = usual_charge(self.restart_pa) if self.charge is None else self.charge
-        gives = storage.drawdown(self.tank, charge, self.restart_pa, self.reads_pa, self.air_pa)
+        # a tank charged above restart is empty before the pump starts: its charge is the lowest
+        lowest = max(charge, self.restart_pa)
+        if lowest >= self.reads_pa:
+            return None
+        gives = storage.drawdown(self.tank, charge, lowest, self.reads_pa, self.air_pa)
         return HOUR * self._rate(gives)
+
+    @property
+    def overcharged(self) -> bool:
+        """Whether the tank's pre-charge is above the pressure at which the pump starts."""
+        given = self.tank is not None and self.charge is not None
+        return given and self.charge > self.restart_pa * (1 + SLACK)
 
     def _rate(self, gives: float) -> float:
         """Starts a second with a tank that gives so much, m3."""
@@ -138,6 +149,8 @@ class SmallDraw:
             return ("care", "unchecked") if small and not runs_low else ("", "")
         if not self.below:
             return "", ""
+        if self.overcharged:
+            return "care", "weak"
         rate = self.starts
         if rate is None:
             return "care", "unchecked" if self.tank_needed is not None else "weak"
@@ -187,6 +200,38 @@ def tank_words(small: SmallDraw, reader: Reader) -> str:
     return "" if needed is None else reader.show(round_up(needed, "volume", reader), "volume")
 
 
+def remedies(small: SmallDraw, reader: Reader) -> Iterator[tuple[str, float | None, float | None]]:
+    """(what to do, the pre-charge in Pa, the tank in m3) where a tank can space the starts."""
+    if not small.below:
+        return
+    usual = round_down(usual_charge(small.restart_pa), "pressure", reader)
+    charged = small.tank is not None and small.charge is not None
+    if charged and (small.overcharged or small.charge < usual):
+        yield charge_words(usual, reader), usual, small.tank
+    if small.overcharged:
+        small = replace(small, charge=usual)
+    needed = small.tank_needed
+    if needed is None:
+        return
+    tank = round_up(needed, "volume", reader)
+    if small.tank is not None and small.tank >= tank:
+        return
+    text = tank_fix(tank, reader)
+    if charged and small.charge == usual:
+        text += f", with a pre-charge of {reader.show(usual, 'pressure')}"
+    yield text, small.charge, tank
+
+
+def charge_words(charge_pa: float, reader: Reader) -> str:
+    """That the tank's pre-charge is to be set. charge_pa: Pa."""
+    return f"Set the pre-charge of the pressure tank to {reader.show(charge_pa, 'pressure')}"
+
+
+def tank_fix(tank_m3: float, reader: Reader) -> str:
+    """That a pressure tank is to be fitted. tank_m3: m3."""
+    return f"Fit a pressure tank of {reader.show(tank_m3, 'volume')} or more at the pump"
+
+
 def small_draw_finding(
     small: SmallDraw, draws: str, reader: Reader, at: str = ""
 ) -> Finding | None:
@@ -207,6 +252,9 @@ def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
         return f"The pump's least flow is not known, so it is not checked: {passes} or less passes."
     draw, lowest = reader.apart(small.draw, least, "flow")
     below = f"{draws} {draw}, below the pump's least flow, {lowest}"
+    if small.overcharged:
+        charge, restart = reader.apart(small.charge, small.restart_pa, "pressure")
+        return f"{below}; the tank's pre-charge, {charge}, is above {restart}, where it starts."
     if rate is not None:
         number, most = reader.apart(rate, small.allowed, "number", 2)
         return f"{below}: it starts up to {number} times an hour; {most} are allowed."

@@ -7,11 +7,10 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.parts.fields import SEA_LEVEL, altitude
+from calc.sheets.parts.fields import SEA_LEVEL, altitude, precharge, starts_allowed
 from calc.sheets.parts.tries import Form
 from calc.sheets.pressure_tank import drawing, judge, show
 from calc.sheets.pressure_tank.case import Case, case
-from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -40,12 +39,8 @@ FIELDS = (
            help="The size on its label, not its drawdown", when=("has", ("tank",))),
     Number("draw", "Flow drawn steadily", "flow", "7.5 L/min", "2 gpm", 0.0, 0.05,
            when=("control", ("switch",))),
-    Number("precharge", "Pre-charge (optional)", "pressure", "", "", 0.0, 15e5,
-           help="If blank: 0.14 bar (2 psi) below where the pump starts",
-           optional=True, group=MORE),
-    Number("starts", "Starts per hour allowed", "per_hour", "20 per hour", "20 per hour", 1 / HOUR,
-           300 / HOUR, help="From the motor's data sheet", group=MORE,
-           unknown=Unknown("20 per hour", "20 per hour", "usual for a small motor")),
+    precharge(MORE),
+    starts_allowed(MORE),
     Number("leak", "Leaks and drips", "flow", "0.05 L/min", "0.013 gpm", 0.0, 0.01,
            help="A dripping tap loses about this", when=("control", ("speed",)), group=MORE,
            unknown=Unknown("0.05 L/min", "0.013 gpm", "usual for a dripping tap")),

@@ -18,6 +18,7 @@ from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
 from calc.sheets.parts.pump_choice import chosen_pump
 from calc.sheets.parts.small_draw import SmallDraw, least_of, restart_pressure
+from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -77,27 +78,29 @@ class State:
 
 @dataclass(frozen=True)
 class Draw:
-    """The smallest steady draw, the least flow of the pump (m3/s) and the small tank (m3) at the
-    control; None: not known."""
+    """The smallest steady draw, the least flow of the pump (m3/s), the small tank (m3) at the
+    control and its pre-charge (Pa); None: not known.  allowed: starts an hour."""
 
     draw: float | None = None
     least: float | None = None
     tank: float | None = None
+    charge: float | None = None
+    allowed: float = practice.STARTS_AN_HOUR
 
 
 @dataclass(frozen=True)
 class Case:
-    """A pump, a line and what is asked of them.
+    """A pump, or equal ones side by side, a line and what is asked of them.
 
-    line: from the pump's outlet (its start pressure does not count); given_set: Pa, None: the
-    pressure advised; guard: of a displacement pump, a key of
-    ``guard.GUARDS``; counted: the line was
-    given section by section; motor, controller: efficiencies; sensed_m: height above the pump at
-    which its control reads the pressure, m, friction up to there left out; relief: a centrifugal
-    pump's line has a relief valve.
+    single: one pump, of which there are ``pumps``; line: from the pump's outlet (its start
+    pressure does not count); given_set: Pa, None: the pressure advised; guard: of a displacement
+    pump, a key of ``guard.GUARDS``; counted: the line was given section by section; motor,
+    controller: efficiencies; sensed_m: height above the pump at which its control reads the
+    pressure, m, friction up to there left out; relief: a centrifugal pump's line has a relief
+    valve.
     """
 
-    pump: Pump
+    single: Pump
     line: Line
     need: Need
     intake: Intake
@@ -110,6 +113,12 @@ class Case:
     counted: bool = False
     sensed_m: float = 0.0
     relief: bool = False
+    pumps: int = 1
+
+    @cached_property
+    def pump(self) -> Pump:
+        """All of them as one."""
+        return self.single.beside(self.pumps)
 
     def as_set(self, pressure_pa: float) -> float:
         """A pressure at the pump as its control reads it, Pa."""
@@ -289,7 +298,7 @@ class Case:
     @property
     def least(self) -> float | None:
         """Least flow to leave the pump running at, m3/s: as given, else by practice."""
-        return least_of(self.pump, self.steady.least)
+        return least_of(self.single, self.steady.least)
 
     @property
     def restart(self) -> float:
@@ -302,7 +311,7 @@ class Case:
         if self.steady.draw is None:
             return None
         return SmallDraw(
-            self.pump,
+            self.single,
             self.steady.draw,
             self.steady.least,
             self.steady.tank,
@@ -310,7 +319,10 @@ class Case:
             self.intake.lift,
             self.weight,
             self.intake.place.air_pa,
-            sensed_pa=self.weight * self.sensed_m,
+            self.pumps,
+            self.weight * self.sensed_m,
+            charge=self.steady.charge,
+            allowed=self.steady.allowed,
         )
 
 
@@ -328,8 +340,9 @@ def case_of(values: Values) -> Case:
         guard=values.guard or BOTH,
         motor=values.motor,
         controller=values.controller,
-        steady=Draw(values.draw, values.least, values.tank),
+        steady=Draw(values.draw, values.least, values.tank, values.precharge, values.starts * HOUR),
         counted=bool(values.line),
         sensed_m=sensed,
         relief=values.relief == "yes",
+        pumps=values.pumps,
     )

@@ -22,6 +22,7 @@ from calc.sheets.parts.line_fixes import line_changes, round_down
 from calc.sheets.parts.line_judge import the
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
+from calc.sheets.parts.small_draw import remedies
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
 from calc.sheets.pump_match.judge import findings
@@ -37,8 +38,8 @@ if TYPE_CHECKING:
 
 SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 WEAK = frozenset({"short", "no-water", "pump-most", "runs-on", "grade", "past-curve"})
-# what half the flow in each of two pumps can put right
-FLOW = frozenset({"short", "no-water", "pump-most", "grade", "npsh", "npsh-margin", "past-curve"})
+MOST_PUMPS = 3  # side by side, as the form takes
+COUNTED = {2: "Two", 3: "Three"}
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_LIFT = -50.0  # m, the least suction lift that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
@@ -61,7 +62,6 @@ def fixes(case: Case, fields: tuple[Field, ...], values: Values, reader: Reader)
     if not wrong:
         return ()
     found = search.fixes(case)
-    found += tuple(_two(case, wrong))
     if not search.enough:
         found += tuple(_look_for(case, wrong, reader))
     return found[:MOST_FIXES] or (Fix(NONE),)
@@ -80,13 +80,13 @@ def _changes(case: Case, key: str, reader: Reader) -> Iterator[Tried[Case]]:
     """What is tried for a finding, the likely best first."""
     ways: tuple[Way, ...] = {
         "shut-off-over-rating": (_relief,),
-        SMALL_DRAW: (_tank,),
+        SMALL_DRAW: (_small,),
         "displacement-relief": (_guard,),
     }.get(key, ())
     if key in WEAK:
-        ways = (_set, _pipe, _pump, _less)
+        ways = (_set, _pipe, _pump, _less, _beside)
     elif key in SUCTION:
-        ways = (_suction, _lower)
+        ways = (_suction, _lower, _beside)
     for way in ways or (_line,):
         yield from way(case, reader, key)
 
@@ -140,8 +140,8 @@ def _pipe(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
 def _pump(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
     """The invented pumps, as it is set and set as each then takes."""
     for pump in PUMPS.values():
-        after = replace(case, pump=pump)
-        if pump is case.pump or after.displaces:
+        after = replace(case, single=pump)
+        if pump is case.single or after.displaces:
             continue
         name = f"a pump like the {pump.name[0].lower()}{pump.name[1:]}"
         yield Tried("pump", f"{_begun(name)} is enough.", after, f"Use {name}.")
@@ -172,22 +172,12 @@ def _less(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
         yield Tried("flow", text, other)
 
 
-def _two(case: Case, wrong: set[str]) -> Iterator[Fix]:
-    """Two pumps in parallel, which the form has no words for."""
-    half, pump = case.flow / 2, case.pump
-    if not wrong <= FLOW or case.displaces:
-        return
-    low = case.given_set is not None and case.given_set < (case.least_set or math.inf)
-    if half > pump.largest_flow or low:
-        return
-    enough = pump.head_at(half) >= case.system(case.flow, case.need.sure_pa)
-    needs = case.npsh_required(half, 1.0)
-    margin = practice.NPSH_MARGIN
-    drawn = needs is None or case.intake.available(case.flow) >= needs + margin
-    best = pump.best
-    far = best is not None and half > practice.PREFERRED_FLOW[1] * best.flow
-    if enough and drawn and not far and (case.available is None or case.available < case.needed):
-        yield Fix("Two such pumps side by side, each with its own check valve, are enough.")
+def _beside(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    """One more pump of the kind, each then with its share of the flow."""
+    for pumps in range(case.pumps + 1, MOST_PUMPS + 1):
+        words = f"{COUNTED[pumps]} such pumps side by side, each with its own check valve"
+        after = replace(case, pumps=pumps)
+        yield Tried("beside", f"{words}, are enough.", after, f"Fit {words.lower()}.")
 
 
 def _look_for(case: Case, wrong: set[str], reader: Reader) -> Iterator[Fix]:
@@ -254,15 +244,12 @@ def _relief(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
     yield Tried("relief", text, replace(case, **fitted))
 
 
-def _tank(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
-    small = case.small
-    needed = small.tank_needed if small and small.least_known else None
-    if needed is None:
+def _small(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
+    if case.small is None:
         return
-    tank = round_up(needed, "volume", reader)
-    after = replace(case, steady=replace(case.steady, tank=tank))
-    shown = reader.show(tank, "volume")
-    yield Tried("tank", f"Fit a pressure tank of {shown} or more at the pump.", after)
+    for text, charge, tank in remedies(case.small, reader):
+        steady = replace(case.steady, charge=charge, tank=tank)
+        yield Tried(text, f"{text}.", replace(case, steady=steady))
 
 
 def _guard(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
@@ -321,15 +308,18 @@ def _linked(
 def _figures(case: Case, after: Case, reader: Reader) -> dict[str, tuple[bool, str]]:
     """{field: (whether it changed, its text now)}, the line apart."""
     at_control = None if after.given_set is None else after.as_set(after.given_set)
-    pump = next((key for key, one in PUMPS.items() if one is after.pump), "own")
+    pump = next((key for key, one in PUMPS.items() if one is after.single), "own")
     old, new = case.intake, after.intake
+    was, now = case.steady, after.steady
     return {
-        "pump": (after.pump is not case.pump, pump),
+        "pump": (after.single is not case.single, pump),
         "set": (after.given_set != case.given_set, exact(at_control, "pressure", reader)),
         "flow": (after.flow != case.flow, exact(after.flow, "flow", reader)),
         "suction": (new.loss_m != old.loss_m, exact(new.loss_m, "head", reader)),
         "lift": (new.lift != old.lift, exact(new.lift, "length", reader)),
-        "tank": (after.steady != case.steady, exact(after.steady.tank, "volume", reader)),
+        "tank": (was.tank != now.tank, exact(now.tank, "volume", reader)),
+        "precharge": (was.charge != now.charge, exact(now.charge, "pressure", reader)),
+        "pumps": (after.pumps != case.pumps, str(after.pumps)),
         "guard": (after.guard != case.guard, after.guard),
         "relief": (after.relief != case.relief, "yes" if after.relief else "no"),
         "hottest": (after.line.heat_k != case.line.heat_k, ""),

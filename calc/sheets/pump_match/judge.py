@@ -29,8 +29,9 @@ def told(case: Case, reader: Reader) -> str:
     left, flow = show(state.left, "pressure"), show(case.flow, "flow")
     if state.stands:
         return f"No pump is needed: the water runs by itself, with {left} at the outlet at {flow}."
+    which = "the pump" if case.pumps == 1 else "each pump"
     return (
-        f"You get {left} at the outlet with {flow} flowing, the pump at "
+        f"You get {left} at the outlet with {flow} flowing, {which} at "
         f"{show(state.speed, 'percent', 2)} of full speed."
     )
 

@@ -19,9 +19,13 @@ from calc.sheets.parts.fields import (
     least_pump_flow,
     lowest_point,
     pipe_length,
+    precharge,
     pressure_tank,
+    pumps_in_parallel,
     relief_valve,
     sensor,
+    smallest_draw,
+    starts_allowed,
     suction_lift,
     water_temperature,
 )
@@ -132,21 +136,11 @@ _LOSS_FIELDS = (
 
 
 _SMALL_FIELDS = (
-    Number(
-        "draw",
-        "Smallest steady draw (optional)",
-        "flow",
-        "",
-        "",
-        1e-8,
-        0.05,
-        help="The least that runs for long, such as one drip zone",
-        optional=True,
-        group=SMALL,
-        unknown=Unknown(reason="as if blank"),
-    ),
+    smallest_draw(SMALL),
     least_pump_flow(SMALL),
     pressure_tank(SMALL),
+    precharge(SMALL),
+    starts_allowed(SMALL),
     pump_guard(SMALL),
 )
 
@@ -178,6 +172,7 @@ FIELDS = (
     sensor(SMALL),
     *_SMALL_FIELDS,
     relief_valve(LOSSES, ("pump", CENTRIFUGAL)),
+    pumps_in_parallel(LOSSES),
 )
 
 

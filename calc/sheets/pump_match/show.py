@@ -253,6 +253,7 @@ def _running_steps(case: Case, state: State) -> list[Step]:
     speed = Value(state.speed, "percent")
     power = Value(water_power(flow.value, state.head, case.density), "power")
     found = [
+        *_shared_step(case, flow),
         *_speed_step(case, flow, head, speed),
         Step(
             "Power in the water",
@@ -285,6 +286,21 @@ def _running_steps(case: Case, state: State) -> list[Step]:
             )
         )
     return found
+
+
+def _shared_step(case: Case, flow: Value) -> list[Step]:
+    """What each of several pumps gives."""
+    if case.pumps == 1:
+        return []
+    return [
+        Step(
+            "Flow of each pump",
+            "Q_1 = Q / n",
+            {"Q": flow, "n": Value(case.pumps, "number")},
+            Value(flow.value / case.pumps, "flow"),
+            note="Equal pumps side by side share the flow; the curve is of all together.",
+        )
+    ]
 
 
 def _speed_step(case: Case, flow: Value, head: Value, speed: Value) -> list[Step]:
