@@ -173,7 +173,8 @@ def test_with_scripts_off_the_example_is_complete(browser, address, key):
     context.close()
 
 
-def test_no_request_leaves_the_origin(page, address):
+def test_no_request_leaves_the_origin(storing, address):
+    page = storing.new_page()
     asked = []
     page.on("request", lambda request: asked.append(request.url))
     for key in KEYS:
@@ -188,7 +189,8 @@ def test_no_request_leaves_the_origin(page, address):
     assert asked and elsewhere == []
 
 
-def test_no_page_complains_in_the_console(page, address):
+def test_no_page_complains_in_the_console(storing, address):
+    page = storing.new_page()
     said = []
     page.on(
         "console",

@@ -20,6 +20,11 @@ WATCH = """
 
 
 @pytest.fixture
+def context(storing):
+    return storing
+
+
+@pytest.fixture
 def watched(page, address):
     """A page that notes what the policy refused, what it asked for and what it complained of."""
     page.add_init_script(WATCH)
