@@ -1,8 +1,9 @@
 """Write the frozen defaults of links: ``python -m scripts.freeze_links``.
 
 A link leaves out what nobody gave and what is a frozen default of the link's version.  Once a
-release is out its table never changes: where a default changes after that, a new version of the
-link's format is due, with a table of its own.
+release is out no text in its table changes; a new field is added, for older links do not have it,
+so that it is at its default.  Where a default changes after that, a new version of the link's
+format is due, with a table of its own.
 
     python -m scripts.freeze_links              # calc/site/frozen/v1.py, from today's fields
     python -m scripts.freeze_links FILE.json    # v0.py, from the defaults kept of release 0.1.0
