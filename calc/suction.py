@@ -20,7 +20,7 @@ MOST_DRY_LIFT = 10.33  # m, what the air at sea level can carry: 101325 Pa over 
 
 
 @dataclass(frozen=True)
-class Place:
+class Surroundings:
     """Where the pump is: air pressure Pa, water's vapour pressure Pa and density kg/m3."""
 
     air_pa: float
@@ -33,24 +33,24 @@ class Place:
         return self.density * GRAVITY
 
 
-def place(altitude_m: float, temperature_k: float) -> Place:
-    """The ``Place`` at an altitude for water at a temperature.
+def place(altitude_m: float, temperature_k: float) -> Surroundings:
+    """The ``Surroundings`` at an altitude for water at a temperature.
 
-    altitude_m: m, -1000 to 9000; temperature_k: K, 273.15 to 373.15.  Returns ``Place``.
+    altitude_m: m, -1000 to 9000; temperature_k: K, 273.15 to 373.15.  Returns ``Surroundings``.
     Raises RangeError outside.  Source: ISO 2533:1975 and IAPWS, see ``calc.water``.
     """
-    return Place(
+    return Surroundings(
         water.air_pressure(altitude_m),
         water.vapour_pressure(temperature_k),
         water.density(temperature_k),
     )
 
 
-def theoretical_lift(site: Place) -> float:
+def theoretical_lift(site: Surroundings) -> float:
     """Lift at which still water boils under a perfect vacuum.
 
     z_max = (p_air - p_v) / (rho g)
-    site: ``Place``.  Returns m.  Source: hydrostatics.
+    site: ``Surroundings``.  Returns m.  Source: hydrostatics.
 
     >>> round(theoretical_lift(place(0.0, 293.15)), 2)
     10.11
@@ -58,11 +58,11 @@ def theoretical_lift(site: Place) -> float:
     return (site.air_pa - site.vapour_pa) / site.weight
 
 
-def npsh_available(site: Place, lift_m: float, friction_m: float) -> float:
+def npsh_available(site: Surroundings, lift_m: float, friction_m: float) -> float:
     """Net positive suction head available at the pump's inlet.
 
     NPSH_a = (p_air - p_v) / (rho g) - z - h_f
-    site: ``Place``; lift_m: m from water level up to the pump, -100 to 100 (minus: the water
+    site: ``Surroundings``; lift_m: m from water level up to the pump, -100 to 100 (minus: the water
     stands above); friction_m: m lost in the suction line, 0 or more.
     Returns m; below 0 the water would boil before it arrives.
     Raises RangeError outside.  Source: ISO 17769-1:2012, net positive suction head.
@@ -73,7 +73,7 @@ def npsh_available(site: Place, lift_m: float, friction_m: float) -> float:
 
 
 def allowable_lift(
-    site: Place, friction_m: float, npsh_required_m: float, margin_m: float
+    site: Surroundings, friction_m: float, npsh_required_m: float, margin_m: float
 ) -> float:
     """The highest lift that still leaves the NPSH required and a margin.
 
@@ -88,22 +88,22 @@ def allowable_lift(
     return theoretical_lift(site) - friction_m - npsh_required_m - margin_m
 
 
-def inlet_pressure(site: Place, lift_m: float, friction_m: float) -> float:
+def inlet_pressure(site: Surroundings, lift_m: float, friction_m: float) -> float:
     """Gauge pressure at the pump's inlet, as a vacuum gauge there would read.
 
     p_in = -rho g (z + h_f), velocity head left out
-    site: ``Place``; lift_m, friction_m: m.  Returns Pa, negative for a vacuum.
+    site: ``Surroundings``; lift_m, friction_m: m.  Returns Pa, negative for a vacuum.
     Source: hydrostatics.
     """
     return -site.weight * (lift_m + friction_m)
 
 
-def altitude_derated_lift(rated_lift_m: float, site: Place, rated: Place) -> float:
+def altitude_derated_lift(rated_lift_m: float, site: Surroundings, rated: Surroundings) -> float:
     """A dry (self-priming) lift rated at one place, at another.
 
     z' = z p'/p rho/rho': drawing air, a pump reaches a vacuum that is a share of the air's
     pressure, as its valves and dead space compress the air by a fixed ratio.
-    rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
+    rated_lift_m: m, 0 to 10.33; site, rated: ``Surroundings``.  Returns m.
     Raises RangeError outside.  Source: ideal gas compressed by a fixed ratio.
     """
     require(
@@ -112,13 +112,13 @@ def altitude_derated_lift(rated_lift_m: float, site: Place, rated: Place) -> flo
     return rated_lift_m * site.air_pa / rated.air_pa * rated.density / site.density
 
 
-def npsh_of_dry_lift(rated_lift_m: float, site: Place, rated: Place) -> float:
+def npsh_of_dry_lift(rated_lift_m: float, site: Surroundings, rated: Surroundings) -> float:
     """NPSH a pump needs, where its maker states only the largest dry lift.
 
     NPSH_r = max(0, H_0 - z, H - z'), H = (p_air - p_v) / (rho g), z' the dry lift at this site
     H_0 - z is what the pump left unused of the air's push where it was rated: running wet it
     needs no more.  H - z' is what it leaves unused here, drawing air.  The larger is taken.
-    rated_lift_m: m, 0 to 10.33; site, rated: ``Place``.  Returns m.
+    rated_lift_m: m, 0 to 10.33; site, rated: ``Surroundings``.  Returns m.
     Raises RangeError outside.  Source: definitions of NPSH and of the dry lift, the safe side.
 
     >>> sea = place(0.0, 293.15)
@@ -130,12 +130,12 @@ def npsh_of_dry_lift(rated_lift_m: float, site: Place, rated: Place) -> float:
     return max(0.0, wet, dry)
 
 
-def dry_lift_for(npsh_m: float, site: Place, rated: Place) -> float:
+def dry_lift_for(npsh_m: float, site: Surroundings, rated: Surroundings) -> float:
     """Dry lift a pump must state so that it needs no more than an NPSH: turned round.
 
     z = max(H_0 - NPSH, (H - NPSH) p/p' rho'/rho), H = (p_air - p_v) / (rho g)
-    npsh_m: m, 0 or more; site, rated: ``Place``.  Returns m, 0 or more; above 10.33 m no pump
-    has it.  Raises RangeError below 0.  Source: ``npsh_of_dry_lift``, solved for the lift.
+    npsh_m: m, 0 or more; site, rated: ``Surroundings``.  Returns m, 0 or more; above 10.33 m no
+    pump has it.  Raises RangeError below 0.  Source: ``npsh_of_dry_lift``, solved for the lift.
 
     >>> sea = place(0.0, 293.15)
     >>> round(dry_lift_for(5.11, sea, sea), 1)
@@ -147,7 +147,7 @@ def dry_lift_for(npsh_m: float, site: Place, rated: Place) -> float:
     return max(0.0, wet, (theoretical_lift(site) - npsh_m) / share)
 
 
-def air_volume_to_clear(bore_m: float, length_m: float, site: Place, lift_m: float) -> float:
+def air_volume_to_clear(bore_m: float, length_m: float, site: Surroundings, lift_m: float) -> float:
     """Free air (at outside pressure) a self-priming pump must draw out before water arrives.
 
     V = pi/4 D^2 L
@@ -162,14 +162,14 @@ def air_volume_to_clear(bore_m: float, length_m: float, site: Place, lift_m: flo
 
 
 def priming_time(
-    bore_m: float, length_m: float, site: Place, lift_m: float, displacement_m3s: float
+    bore_m: float, length_m: float, site: Surroundings, lift_m: float, displacement_m3s: float
 ) -> float:
     """Least time a self-priming pump takes to draw the air out of its suction line.
 
     t = A/q (z + L + (L - H) ln(H / (H - z))), A = pi/4 D^2, H = (p_air - p_v) / (rho g)
     As the water rises the air in the pipe thins, and each stroke takes the same volume of
     thinner air.  The pipe is taken to rise first and then run level, which takes longest.
-    bore_m: m; length_m: m, at least the lift; site: ``Place``; lift_m: m, 0 to below H;
+    bore_m: m; length_m: m, at least the lift; site: ``Surroundings``; lift_m: m, 0 to below H;
     displacement_m3s: volume the pump draws a second, m3/s, above 0.
     Returns s, between V/q and 2 V/q for a pipe that only rises.
     Raises RangeError outside.

@@ -32,7 +32,7 @@ SKIP = re.compile(r'<div data-md-component="skip">')
 NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
-    r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-drawing"[^>]*>)(</div>)',
+    r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-plot"[^>]*>)(</div>)',
     re.S,
 )
 

@@ -170,7 +170,7 @@ def _chart(chart: Chart) -> str:
     return (
         f'<figure class="sl-chart" data-chart="{escape(chart.key)}">'
         f"<figcaption>{escape(chart.title)}</figcaption>"
-        f'<div class="sl-drawing" role="img" aria-label="{escape(chart.alt)}"></div></figure>'
+        f'<div class="sl-plot" role="img" aria-label="{escape(chart.alt)}"></div></figure>'
     )
 
 

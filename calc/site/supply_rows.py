@@ -48,7 +48,7 @@ class TankRow:
     level_m: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Source(AtTemperature):
     """Pump, water and place. set_pa: pressure held at the pump (None: runs at full speed).
 

@@ -1,5 +1,18 @@
 /* One field of a form: its box, its unit menu and the lines under it. It knows no unit and no
-   default but what the page's HTML holds to be shown. */
+   default but what the page's HTML holds to be shown.
+
+   What a calculator asks of a field, a RowsField too:
+     key, wrap             its key, and the element with its label and its errors
+     value                 its text as typed; table: a RowsField's element, which a Field lacks
+     standing              whose number it is: "given", "site", "example", ...; left: the reader
+                           typed and went on
+     toStandard(system)    to the example's text
+     tell(reply), take(reply, system)   whose number it is; its text, units and standing as well
+     pend(text), told(text)   show a link's text before Python has read it; what cannot be shown
+     convert(system, from, reply)       to the other units, as Python wrote them; what was typed
+                           comes back when they are switched back
+     touch(system)         the reader changed it; tidy(found, system): its unit moves to the menu
+     show(errors, reply)   its errors and notes, by its key (rows: key.row.column) */
 (function () {
   "use strict";
 

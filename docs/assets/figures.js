@@ -155,7 +155,7 @@
       this.open = this.section.querySelector(".sl-working")?.open ?? this.open;
       const drawn = new Map();
       for (const figure of this.section.querySelectorAll(".sl-chart")) {
-        const place = figure.querySelector(".sl-drawing");
+        const place = figure.querySelector(".sl-plot");
         const { told } = place.classList.contains("sl-waiting") ? {} : place;
         drawn.set(figure.dataset.chart, { drawing: [...place.childNodes], told });
       }
@@ -168,7 +168,7 @@
       if (working && this.open) working.open = true;
       for (const figure of this.section.querySelectorAll(".sl-chart")) {
         const chart = charts[figure.dataset.chart];
-        if (chart) this.draw(figure.querySelector(".sl-drawing"), chart, drawn.get(figure.dataset.chart));
+        if (chart) this.draw(figure.querySelector(".sl-plot"), chart, drawn.get(figure.dataset.chart));
       }
       this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
     }

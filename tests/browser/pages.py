@@ -45,7 +45,7 @@ def answer_text(page):
     return page.evaluate(
         """() => [...document.querySelectorAll('.sl-top, .sl-beside, .sl-more')].map((part) => {
             const copy = part.cloneNode(true);
-            copy.querySelectorAll('.sl-drawing').forEach(one => one.remove());
+            copy.querySelectorAll('.sl-plot').forEach(one => one.remove());
             return copy.textContent;
         }).join(' ')"""
     )

@@ -104,7 +104,7 @@ def test_a_calculator_is_used_in_full_without_a_violation(watched, address, key)
     open_sheet(watched, address, key)
     type_number(watched, *_number_field(key))
     if show_chart(watched):
-        watched.wait_for_selector(".sl-chart .sl-drawing:not(.sl-waiting) svg")
+        watched.wait_for_selector(".sl-chart .sl-plot:not(.sl-waiting) svg")
     watched.get_by_role("button", name="US", exact=True).click()
     settle(watched)
     watched.get_by_role("button", name="Back to the example").click()

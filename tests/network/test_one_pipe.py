@@ -44,10 +44,15 @@ def site(seed: int) -> Supply:
             SectionRow(start, end, max(length, abs(height)), height, pipe, rng.randint(0, 6), part)
         )
     source = Source(
-        PUMPS["large"], rng.uniform(2e5, 5e5), rng.uniform(-3, 2), 8.0,
-        pipes.pipe("pe100-sdr11", "63"), 288.15 if plain else rng.uniform(275, 310),
-        0.0 if plain else rng.uniform(0, 2500), 1, None if plain else rng.uniform(290, 313),
-    )  # fmt: skip
+        pump=PUMPS["large"],
+        set_pa=rng.uniform(2e5, 5e5),
+        lift_m=rng.uniform(-3, 2),
+        suction_length_m=8.0,
+        suction_pipe=pipes.pipe("pe100-sdr11", "63"),
+        temperature_k=288.15 if plain else rng.uniform(275, 310),
+        altitude_m=0.0 if plain else rng.uniform(0, 2500),
+        hottest_k=None if plain else rng.uniform(290, 313),
+    )
     outlet = OutletRow("draw", rows[-1].end, "steady", 1, 1, rng.uniform(2, 30) * LPM, 1e3)
     return Supply(source, tuple(rows), (outlet,))
 

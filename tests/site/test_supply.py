@@ -21,7 +21,15 @@ from calc.site.supply import (
 )
 
 PIPE = pipes.pipe("pe100-sdr11", "32")
-SOURCE = Source(PUMPS["middle"], 3e5, 3.0, 6.0, pipes.pipe("pe100-sdr11", "40"), 288.15, 0.0)
+SOURCE = Source(
+    pump=PUMPS["middle"],
+    set_pa=3e5,
+    lift_m=3.0,
+    suction_length_m=6.0,
+    suction_pipe=pipes.pipe("pe100-sdr11", "40"),
+    temperature_k=288.15,
+    altitude_m=0.0,
+)
 SHOWER = OutletRow("Shower", "house", "shower", 1, 1)
 
 

@@ -31,7 +31,7 @@ TANK_SIZES = (1e-4, 10.0)  # m3, least and most that a form takes; our choice
 KEY = "least-flow"
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class SmallDraw:
     """What a lasting draw asks of a pump whose speed control holds a pressure, SI.
 

@@ -61,16 +61,16 @@ def refill(field: str) -> Binding:
             return None
         weight = water.density(site.value("water.temperature")) * GRAVITY
         small = SmallDraw(
-            ways.pump_of(site),
-            0.0,
-            None,
-            None,
-            held,
-            ways.suction_lift(site),
-            weight,
-            water.air_pressure(site.value("place.altitude")),
-            site.value("pump.count"),
-            ways.sensed_pressure(site),
+            pump=ways.pump_of(site),
+            draw=0.0,
+            least=None,
+            tank=None,
+            set_pa=held,
+            lift_m=ways.suction_lift(site),
+            weight=weight,
+            air_pa=water.air_pressure(site.value("place.altitude")),
+            pumps=site.value("pump.count"),
+            sensed_pa=ways.sensed_pressure(site),
         )
         return small.refill
 

@@ -217,18 +217,23 @@ def _source(site: Site) -> Source:
     if not has_pump(site):
         pipe = pipes.pipe("pe100-sdr11", "32")
         return Source(
-            PUMPS["small"], 1e5, 0.0, 1.0, pipe, site.value("water.temperature"),
-            site.value("place.altitude"),
-        )  # fmt: skip
+            pump=PUMPS["small"],
+            set_pa=1e5,
+            lift_m=0.0,
+            suction_length_m=1.0,
+            suction_pipe=pipe,
+            temperature_k=site.value("water.temperature"),
+            altitude_m=site.value("place.altitude"),
+        )
     return Source(
-        pump_of(site),
-        set_pressure(site),
-        suction_lift(site),
-        known(site, "suction.length", "The length of the suction pipe"),
-        pipe_named(site.best("suction.pipe").text),
-        site.value("water.temperature"),
-        site.value("place.altitude"),
-        site.value("pump.count"),
+        pump=pump_of(site),
+        set_pa=set_pressure(site),
+        lift_m=suction_lift(site),
+        suction_length_m=known(site, "suction.length", "The length of the suction pipe"),
+        suction_pipe=pipe_named(site.best("suction.pipe").text),
+        temperature_k=site.value("water.temperature"),
+        altitude_m=site.value("place.altitude"),
+        pumps=site.value("pump.count"),
         sensed_m=sensed_height(site),
     )
 

@@ -86,14 +86,14 @@ def _small(values: Values, charge: float, air: float) -> SmallDraw | None:
         return None
     no_lift, weight = 0.0, 1.0  # asked for with a curve only
     return SmallDraw(
-        None,
-        values.smallest,
-        values.least,
-        values.tank,
-        values.set,
-        no_lift,
-        weight,
-        air,
+        pump=None,
+        draw=values.smallest,
+        least=values.least,
+        tank=values.tank,
+        set_pa=values.set,
+        lift_m=no_lift,
+        weight=weight,
+        air_pa=air,
         refills=values.refill,
         charge=charge,
         allowed=values.starts * HOUR,

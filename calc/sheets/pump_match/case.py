@@ -40,7 +40,7 @@ class Intake:
     altitude: float
 
     @cached_property
-    def place(self) -> suction.Place:
+    def place(self) -> suction.Surroundings:
         """Air and water where the pump is."""
         return suction.place(self.altitude, self.temperature)
 
@@ -311,16 +311,16 @@ class Case:
         if self.steady.draw is None:
             return None
         return SmallDraw(
-            self.single,
-            self.steady.draw,
-            self.steady.least,
-            self.steady.tank,
-            self.set_pressure,
-            self.intake.lift,
-            self.weight,
-            self.intake.place.air_pa,
-            self.pumps,
-            self.weight * self.sensed_m,
+            pump=self.single,
+            draw=self.steady.draw,
+            least=self.steady.least,
+            tank=self.steady.tank,
+            set_pa=self.set_pressure,
+            lift_m=self.intake.lift,
+            weight=self.weight,
+            air_pa=self.intake.place.air_pa,
+            pumps=self.pumps,
+            sensed_pa=self.weight * self.sensed_m,
             charge=self.steady.charge,
             allowed=self.steady.allowed,
         )

@@ -33,7 +33,7 @@ class Case:
 
     line: Line
     flow: float
-    site: suction.Place
+    site: suction.Surroundings
     margin: float
     by: str = "npsh"
     npsh: float | None = None

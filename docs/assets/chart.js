@@ -72,12 +72,12 @@
 
   /* All that waits, at once; a promise of when it is drawn. */
   function showAll(container) {
-    return Promise.all([...container.querySelectorAll(".sl-drawing")].map(start));
+    return Promise.all([...container.querySelectorAll(".sl-plot")].map(start));
   }
 
   /* On paper no drawing of other numbers: what it shows is said in words. */
   window.addEventListener("beforeprint", () => {
-    for (const place of document.querySelectorAll(".sl-drawing.sl-waiting")) {
+    for (const place of document.querySelectorAll(".sl-plot.sl-waiting")) {
       place.textContent = place.getAttribute("aria-label");
     }
   });
