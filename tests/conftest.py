@@ -72,11 +72,24 @@ def visit(browser, **settings):
     return browser.new_context(**{"locale": "en-GB", "service_workers": "block", **settings})
 
 
-@pytest.fixture
-def context(browser):
+@pytest.fixture(scope="module")
+def _shared(browser):
     made = visit(browser, viewport={"width": 1280, "height": 900})
     yield made
     made.close()
+
+
+FORGET = "() => { try { localStorage.clear(); } catch {} }"  # none where nothing may be kept
+
+
+@pytest.fixture
+def context(_shared):
+    """A context that tests of a file use one after the other, since a new one costs as much as a
+    start of Python; each finds no other page and nothing kept."""
+    yield _shared
+    for page in _shared.pages:
+        page.evaluate(FORGET)
+        page.close()
 
 
 @pytest.fixture

@@ -49,7 +49,8 @@ def _asked_elsewhere(page, address):
     return lambda: [url for url in page.asked if not url.startswith((address, "data:", "blob:"))]
 
 
-def test_a_calculator_works_on_any_kind_of_host_and_is_kept(page, any_host):
+def test_a_calculator_works_on_any_kind_of_host_and_is_kept(storing, any_host):
+    page = storing.new_page()
     elsewhere = _asked_elsewhere(page, any_host.address)
     open_sheet(page, any_host.address, "reach")
     before = answer_text(page)
@@ -136,7 +137,8 @@ def test_what_came_over_a_weak_line_is_told_while_it_comes(page, site_folder):
     host.cut()
 
 
-def test_the_policy_as_a_header_lets_the_calculator_and_its_chart_work(page, site_folder):
+def test_the_policy_as_a_header_lets_the_calculator_and_its_chart_work(storing, site_folder):
+    page = storing.new_page()
     host = Host(site_folder, headers=_policy_header(site_folder))
     said = []
     page.on("console", lambda m: m.type == "error" and said.append(m.text))
