@@ -19,20 +19,33 @@ WATCH = """
 """
 
 
-@pytest.fixture
-def context(storing):
-    return storing
+NO_WORKER = "Service Worker registration blocked by Playwright"  # as ``visit`` wishes
 
 
-@pytest.fixture
-def watched(page, address):
-    """A page that notes what the policy refused, what it asked for and what it complained of."""
+def _watch(page):
     page.add_init_script(WATCH)
     page.asked, page.said = [], []
     page.on("request", lambda request: page.asked.append(request.url))
-    page.on("console", lambda m: m.type in ("error", "warning") and page.said.append(m.text))
+    page.on(
+        "console",
+        lambda m: (
+            m.type in ("error", "warning") and m.text != NO_WORKER and page.said.append(m.text)
+        ),
+    )
     page.on("pageerror", lambda error: page.said.append(str(error)))
     return page
+
+
+@pytest.fixture
+def watched(page):
+    """A page that notes what the policy refused, what it asked for and what it complained of."""
+    return _watch(page)
+
+
+@pytest.fixture
+def watched_storing(storing):
+    """The same of a reader whose browser keeps the site for later."""
+    return _watch(storing.new_page())
 
 
 def _assert_clean(page, address):
@@ -112,40 +125,40 @@ def test_a_calculator_is_used_in_full_without_a_violation(watched, address, key)
     _assert_clean(watched, address)
 
 
-def test_the_first_chart_drawn_anew_without_a_violation(watched, address):
-    open_sheet(watched, address, "reach")
-    printed = watched.locator(".sl-chart svg").first.evaluate("el => el.outerHTML")
-    type_number(watched, "climb", "19")
-    watched.locator(".sl-chart").first.scroll_into_view_if_needed()
-    watched.wait_for_function(
+def test_the_first_chart_drawn_anew_without_a_violation(watched_storing, address):
+    open_sheet(watched_storing, address, "reach")
+    printed = watched_storing.locator(".sl-chart svg").first.evaluate("el => el.outerHTML")
+    type_number(watched_storing, "climb", "19")
+    watched_storing.locator(".sl-chart").first.scroll_into_view_if_needed()
+    watched_storing.wait_for_function(
         "old => document.querySelector('.sl-chart svg')?.outerHTML !== old", arg=printed
     )
-    assert "vegaEmbed" in watched.evaluate("Object.keys(window).join()")
-    _assert_clean(watched, address)
+    assert "vegaEmbed" in watched_storing.evaluate("Object.keys(window).join()")
+    _assert_clean(watched_storing, address)
 
 
-def test_every_page_opens_without_a_violation(watched, address, site_folder):
+def test_every_page_opens_without_a_violation(watched_storing, address, site_folder):
     for path in _pages(site_folder):
         if path.name == "404.html":
             continue  # below: served for what is missing
-        watched.goto(address + path.relative_to(site_folder).as_posix())
-        watched.wait_for_timeout(150)
-        _assert_clean(watched, address)
+        watched_storing.goto(address + path.relative_to(site_folder).as_posix())
+        watched_storing.wait_for_timeout(150)
+        _assert_clean(watched_storing, address)
 
 
-def test_search_and_the_dark_page_work_without_a_violation(watched, address):
-    watched.goto(address)
-    watched.locator(".md-search__input").click()
-    watched.locator(".md-search__input").press_sequentially("suction", delay=60)
-    watched.wait_for_selector(".md-search-result__item a")
-    watched.keyboard.press("Escape")
+def test_search_and_the_dark_page_work_without_a_violation(watched_storing, address):
+    watched_storing.goto(address)
+    watched_storing.locator(".md-search__input").click()
+    watched_storing.locator(".md-search__input").press_sequentially("suction", delay=60)
+    watched_storing.wait_for_selector(".md-search-result__item a")
+    watched_storing.keyboard.press("Escape")
     scheme = "document.body.dataset.mdColorScheme"
-    before = watched.evaluate(scheme)
-    watched.locator('form[data-md-component="palette"] label:visible').first.click()
-    watched.wait_for_function(f"old => {scheme} !== old", arg=before)
-    watched.reload()
-    assert watched.evaluate(scheme) != before
-    _assert_clean(watched, address)
+    before = watched_storing.evaluate(scheme)
+    watched_storing.locator('form[data-md-component="palette"] label:visible').first.click()
+    watched_storing.wait_for_function(f"old => {scheme} !== old", arg=before)
+    watched_storing.reload()
+    assert watched_storing.evaluate(scheme) != before
+    _assert_clean(watched_storing, address)
 
 
 NASTY = [
