@@ -138,22 +138,14 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
     return [
         (
             SmallDraw(
-                pump=source.pump,
-                draw=draw,
-                least=source.least_m3s,
-                tank=source.tank_m3,
-                set_pa=source.set_pa,
-                lift_m=source.lift_m,
-                weight=case.weight,
-                air_pa=air,
-                pumps=source.pumps,
-                sensed_pa=source.sensed_pa,
-                charge=source.charge_pa,
+                pump=source.pump, draw=draw, least=source.least_m3s, tank=source.tank_m3,
+                set_pa=source.set_pa, lift_m=source.lift_m, weight=case.weight, air_pa=air,
+                pumps=source.pumps, sensed_pa=source.sensed_pa, charge=source.charge_pa,
                 allowed=source.allowed,
             ),
             name,
         )
-    ]
+    ]  # fmt: skip
 
 
 def settled_by_tank(case: Case) -> bool:

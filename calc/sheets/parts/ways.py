@@ -215,16 +215,12 @@ def joined(site: Site) -> frozenset[str]:
 def _source(site: Site) -> Source:
     """The pump's side.  Without a pump one that nothing joins, so that it does nothing."""
     if not has_pump(site):
-        pipe = pipes.pipe("pe100-sdr11", "32")
         return Source(
-            pump=PUMPS["small"],
-            set_pa=1e5,
-            lift_m=0.0,
-            suction_length_m=1.0,
-            suction_pipe=pipe,
+            pump=PUMPS["small"], set_pa=1e5, lift_m=0.0, suction_length_m=1.0,
+            suction_pipe=pipes.pipe("pe100-sdr11", "32"),
             temperature_k=site.value("water.temperature"),
             altitude_m=site.value("place.altitude"),
-        )
+        )  # fmt: skip
     return Source(
         pump=pump_of(site),
         set_pa=set_pressure(site),
