@@ -218,8 +218,7 @@ def _source(site: Site) -> Source:
         return Source(
             pump=PUMPS["small"], set_pa=1e5, lift_m=0.0, suction_length_m=1.0,
             suction_pipe=pipes.pipe("pe100-sdr11", "32"),
-            temperature_k=site.value("water.temperature"),
-            altitude_m=site.value("place.altitude"),
+            altitude_m=site.value("place.altitude"), temperature_k=site.value("water.temperature"),
         )  # fmt: skip
     return Source(
         pump=pump_of(site),
