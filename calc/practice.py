@@ -159,6 +159,7 @@ PREFERRED_FLOW = (0.70, 1.20)  # of the best flow: ANSI/HI 9.6.3, preferred regi
 MOTOR_EFFICIENCY = 0.60  # a small motor nobody measured, on the low side; our choice
 CONTROL_EFFICIENCY = 0.90  # a controller nobody measured, on the low side; our choice
 PRECHARGE_GAP = 2 * PSI  # Pa, pre-charge below cut-in; common practice, no source
+MOST_IN_PARALLEL = 2  # equal pumps side by side, as a fix; our choice
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
 TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source

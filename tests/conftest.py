@@ -72,9 +72,12 @@ def visit(browser, **settings):
     return browser.new_context(**{"locale": "en-GB", "service_workers": "block", **settings})
 
 
+DESK = {"width": 1280, "height": 900}
+
+
 @pytest.fixture(scope="module")
 def _shared(browser):
-    made = visit(browser, viewport={"width": 1280, "height": 900})
+    made = visit(browser, viewport=DESK)
     yield made
     made.close()
 
@@ -95,7 +98,7 @@ def context(_shared):
 @pytest.fixture
 def storing(browser):
     """A context whose service worker keeps the site for later."""
-    made = visit(browser, service_workers="allow")
+    made = visit(browser, viewport=DESK, service_workers="allow")
     yield made
     made.close()
 

@@ -48,6 +48,7 @@ def looked(browser):
         if (width, scheme) not in pages:
             context = visit(
                 browser,
+                locale="en-US",
                 viewport={"width": width, "height": 900},
                 color_scheme="dark" if scheme == "dark" else "light",
                 forced_colors="active" if scheme == "forced" else "none",
@@ -95,7 +96,9 @@ def test_what_is_wrong_is_found(looked, address, said):
 
 
 def test_axe_finds_nothing_while_a_field_is_wrong(browser, address):
-    context = visit(browser, bypass_csp=True, viewport={"width": 360, "height": 740})
+    context = visit(
+        browser, locale="en-US", bypass_csp=True, viewport={"width": 360, "height": 740}
+    )
     page = context.new_page()
     open_sheet(page, address, "reach")
     type_number(page, "climb", "25")

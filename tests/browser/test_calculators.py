@@ -162,7 +162,7 @@ def test_typing_keeps_the_focus_and_the_caret(page, address, key):
 
 @pytest.mark.parametrize("key", KEYS)
 def test_with_scripts_off_the_example_is_complete(browser, address, key):
-    context = visit(browser, java_script_enabled=False)
+    context = visit(browser, locale="en-US", java_script_enabled=False)
     page = context.new_page()
     page.goto(address + PAGES[key])
     assert len(verdict(page)) > 20
@@ -244,7 +244,7 @@ def test_a_fraction_of_an_inch_is_read(page, address):
 
 
 def test_copy_link_and_copy_as_text(browser, address):
-    context = visit(browser, permissions=["clipboard-read", "clipboard-write"])
+    context = visit(browser, locale="en-US", permissions=["clipboard-read", "clipboard-write"])
     page = context.new_page()
     open_sheet(page, address, "reach")
     type_number(page, "climb", "20")
@@ -275,7 +275,13 @@ def test_back_to_the_example_can_be_undone(page, address):
 
 
 def test_the_start_page_leads_to_will_it_reach_on_a_phone(browser, address):
-    context = visit(browser, viewport={"width": 360, "height": 740}, is_mobile=True, has_touch=True)
+    context = visit(
+        browser,
+        locale="en-US",
+        viewport={"width": 360, "height": 740},
+        is_mobile=True,
+        has_touch=True,
+    )
     page = context.new_page()
     page.goto(address)
     page.get_by_role("link", name=re.compile("Will the water reach, and")).tap()
@@ -290,7 +296,7 @@ def test_the_start_page_leads_to_will_it_reach_on_a_phone(browser, address):
 
 @pytest.mark.parametrize("key", KEYS)
 def test_nothing_is_wider_than_a_320_px_screen(browser, address, key):
-    context = visit(browser, viewport={"width": 320, "height": 640})
+    context = visit(browser, locale="en-US", viewport={"width": 320, "height": 640})
     page = context.new_page()
     page.goto(address + PAGES[key])
     assert page.evaluate("document.documentElement.scrollWidth") <= 320

@@ -227,7 +227,7 @@ def test_the_missing_page_does_not_go_round_in_circles(page, host):
 
 
 def test_the_missing_page_can_be_used_with_scripts_off(browser, host):
-    context = visit(browser, java_script_enabled=False)
+    context = visit(browser, locale="en-US", java_script_enabled=False)
     page = context.new_page()
     page.goto(f"{host.address}reach#climb=21m")
     assert page.locator("#start").get_attribute("href")

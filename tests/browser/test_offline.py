@@ -231,9 +231,9 @@ def _stores(page):
 
 
 def _asked(page, host, name, after=""):
-    """Wait until a file has been asked for, after another."""
-    end = time.monotonic() + LONG / 1000
-    while name not in host.asked[host.asked.index(after) if after in host.asked else 0 :]:
+    """Wait until a file has been asked for, after another that already was."""
+    start, end = host.asked.index(after) if after else 0, time.monotonic() + LONG / 1000
+    while name not in host.asked[start:]:
         assert time.monotonic() < end, " ".join(host.asked)
         page.wait_for_timeout(100)
 

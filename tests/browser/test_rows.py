@@ -245,7 +245,6 @@ def test_on_a_phone_each_row_is_a_card_worked_by_touch(browser, address):
         viewport={"width": 360, "height": 740},
         is_mobile=True,
         has_touch=True,
-        locale="en-GB",
     )
     page = context.new_page()
     open_sheet(page, address, "keep_up")
@@ -283,7 +282,7 @@ def test_a_field_in_focus_is_not_behind_the_verdict(browser, address):
 
 
 def test_words_of_the_picture_are_legible_on_a_phone(browser, address):
-    context = visit(browser, viewport={"width": 360, "height": 740})
+    context = visit(browser, locale="en-US", viewport={"width": 360, "height": 740})
     page = context.new_page()
     page.goto(f"{address}keep-up/")
     wide = page.locator(".sl-picture svg").first.evaluate("el => el.getBoundingClientRect().width")

@@ -31,7 +31,7 @@ def test_python_starts_from_its_snapshot(page, address):
 def test_every_way_of_starting_gives_the_same_answer(browser, address):
     answers = []
     for options in ({}, {"plain": True}, {"worker": False}, {"worker": False, "plain": True}):
-        context = visit(browser)
+        context = visit(browser, locale="en-US")
         page = context.new_page()
         _open(page, address, **options)
         assert _way(page) == ("plain" if options.get("plain") else "snapshot")

@@ -73,7 +73,7 @@ def test_it_opens_from_the_disk_and_works_out_numbers(page, folder, options):
 def test_the_disk_and_the_server_give_the_same_answer(browser, folder, address):
     answers = []
     for where in (address + "pressure/", (folder / "pressure.html").as_uri()):
-        context = visit(browser)
+        context = visit(browser, locale="en-US")
         page = context.new_page()
         page.goto(where)
         page.wait_for_selector(LIVE, timeout=60_000)

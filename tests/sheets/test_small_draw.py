@@ -158,6 +158,17 @@ def test_a_pre_charge_above_restart_is_said_and_put_right(key):
 
 
 @pytest.mark.parametrize("key", ["pump_match", "keep_up"])
+def test_a_pre_charge_that_is_too_high_counts_where_the_tank_is_not_known(key):
+    typed = {"draw": "2 L/min", "least": "6 L/min", "set": "3.5 bar", "precharge": "4 bar"}
+    told = asking.answer(sheet(key), "metric", **typed, tank="")
+    assert (
+        "4.00\u00a0bar, is above 3.33" in next(one for one in told.findings if one.key == KEY).text
+    )
+    said = " ".join(fix.text for fix in told.fixes)
+    assert len(tanks(told)) == 1 and "pre-charge" in said and "3.18\u00a0bar" in said
+
+
+@pytest.mark.parametrize("key", ["pump_match", "keep_up"])
 def test_a_weaker_charge_a_stricter_motor_and_a_smaller_draw_count(key):
     def rate(**typed):
         given = {"draw": "2 L/min", "least": "6 L/min", "tank": "100 L", "set": "3.5 bar"}

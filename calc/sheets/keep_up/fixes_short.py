@@ -32,7 +32,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MOST_RUNS = 3  # pipe sections changed at once: more is a new supply; our choice
-MOST_PUMPS = 2  # in parallel as a fix; our choice
 FILL = 1.0  # m, by which the pump must reach over a tank to fill it; our choice
 CISTERN, CISTERN_WAY = "hill tank", 50.0  # name; m of pipe to it: the hill is yours; our choice
 AGAIN = 1.05  # share of a shortfall added at a time
@@ -255,7 +254,7 @@ def _slow_enough(pipe: Pipe, flow: float) -> Pipe | None:
 def second_pump(case: Case, reader: Reader) -> Iterator[Option]:
     """One more pump of the same kind in parallel, set as high as it then takes."""
     pumps = case.supply.source.pumps
-    if pumps < MOST_PUMPS and case.cause.kind != "lift":
+    if pumps < practice.MOST_IN_PARALLEL and case.cause.kind != "lift":
         new = with_source(case.supply, pumps=pumps + 1)
         yield _and_higher("Fit one more pump of this kind in parallel", new, case, reader)
 

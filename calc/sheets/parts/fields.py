@@ -1,5 +1,7 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
+from dataclasses import replace
+
 from calc import practice
 from calc.page.fields import Choice, Count, Number, Unknown
 from calc.units import HOUR, QUANTITIES
@@ -140,37 +142,53 @@ def relief_valve(group: str = "", when: tuple[str, tuple[str, ...]] | None = Non
     )
 
 
-def pressure_tank(group: str = "") -> Number:
-    """The pressure tank at the pump; empty: not known."""
+def _may_be_blank(
+    key: str, label: str, quantity: str, bounds: tuple[float, float], help_: str, group: str
+) -> Number:
+    """A number that need not be given. bounds: SI."""
     return Number(
-        "tank",
-        "Pressure tank (optional)",
-        "volume",
+        key,
+        f"{label} (optional)",
+        quantity,
         "",
         "",
-        1e-4,
-        10.0,
-        help="Its whole volume, with a pre-charge just below restart",
+        *bounds,
+        help=help_,
         optional=True,
         group=group,
         unknown=Unknown(reason="as if blank"),
     )
 
 
+def pressure_tank(group: str = "") -> Number:
+    """The pressure tank at the pump; empty: not known."""
+    says = "Its whole volume, with a pre-charge just below restart"
+    return _may_be_blank("tank", "Pressure tank", "volume", (1e-4, 10.0), says, group)
+
+
 def precharge(group: str = "") -> Number:
     """The air charge of the pressure tank; empty: the usual one."""
-    return Number(
-        "precharge",
-        "Pre-charge (optional)",
-        "pressure",
-        "",
-        "",
-        0.0,
-        15e5,
-        help="If blank: 0.14 bar (2 psi) below where the pump starts",
-        optional=True,
-        group=group,
-    )
+    says = "If blank: 0.14 bar (2 psi) below where the pump starts"
+    made = _may_be_blank("precharge", "Pre-charge", "pressure", (0.0, 15e5), says, group)
+    return replace(made, unknown=None)  # measured with the tank empty, or left blank
+
+
+def smallest_draw(group: str = "", blank: str = "") -> Number:
+    """The least that is drawn for hours. blank: what follows the help, on a blank field."""
+    says = f"The least that runs for long, such as one drip zone{blank}"
+    return _may_be_blank("draw", "Smallest steady draw", "flow", (1e-8, 0.05), says, group)
+
+
+def least_pump_flow(group: str = "") -> Number:
+    """Below it the pump must not run on; empty: by practice."""
+    says = "From its data sheet; if blank, a tenth of its best flow"
+    return _may_be_blank("least", "Least pump flow", "flow", (1e-8, 0.05), says, group)
+
+
+def pumps_in_parallel(group: str = "") -> Count:
+    """How many equal pumps stand side by side."""
+    label, says = "Identical pumps in parallel", "Each behind its own check valve"
+    return Count("pumps", label, 1, 1, 3, help=says, group=group)
 
 
 def starts_allowed(group: str = "") -> Number:
@@ -187,53 +205,6 @@ def starts_allowed(group: str = "") -> Number:
         help="From the motor's data sheet",
         group=group,
         unknown=Unknown(usual, usual, "usual for a small motor"),
-    )
-
-
-def smallest_draw(group: str = "", blank: str = "") -> Number:
-    """The least that is drawn for hours. blank: what a blank field stands for, as a sentence."""
-    return Number(
-        "draw",
-        "Smallest steady draw (optional)",
-        "flow",
-        "",
-        "",
-        1e-8,
-        0.05,
-        help=f"The least that runs for long, such as one drip zone{blank}",
-        optional=True,
-        group=group,
-        unknown=Unknown(reason="as if blank"),
-    )
-
-
-def pumps_in_parallel(group: str = "") -> Count:
-    """How many equal pumps stand side by side."""
-    return Count(
-        "pumps",
-        "Identical pumps in parallel",
-        1,
-        1,
-        3,
-        help="Each behind its own check valve",
-        group=group,
-    )
-
-
-def least_pump_flow(group: str = "") -> Number:
-    """Below it the pump must not run on; empty: by practice."""
-    return Number(
-        "least",
-        "Least pump flow (optional)",
-        "flow",
-        "",
-        "",
-        1e-8,
-        0.05,
-        help="From its data sheet; if blank, a tenth of its best flow",
-        optional=True,
-        group=group,
-        unknown=Unknown(reason="as if blank"),
     )
 
 

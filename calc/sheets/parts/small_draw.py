@@ -97,22 +97,21 @@ class SmallDraw:
 
     @property
     def starts(self) -> float | None:
-        """Starts an hour at this draw; None without a tank, or outside its pressures."""
+        """Starts an hour at this draw; None without a tank, outside its pressures, or where it is
+        empty before the pump starts."""
         if self.tank is None or not 0 < self.reads_pa <= MOST_SET:
             return None
-        charge = usual_charge(self.restart_pa) if self.charge is None else self.charge
-        # a tank charged above restart is empty before the pump starts: its charge is the lowest
-        lowest = max(charge, self.restart_pa)
-        if lowest >= self.reads_pa:
+        if self.overcharged:
             return None
-        gives = storage.drawdown(self.tank, charge, lowest, self.reads_pa, self.air_pa)
+        given = usual_charge(self.restart_pa) if self.charge is None else self.charge
+        charge = min(given, self.restart_pa)
+        gives = storage.drawdown(self.tank, charge, self.restart_pa, self.reads_pa, self.air_pa)
         return HOUR * self._rate(gives)
 
     @property
     def overcharged(self) -> bool:
         """Whether the tank's pre-charge is above the pressure at which the pump starts."""
-        given = self.tank is not None and self.charge is not None
-        return given and self.charge > self.restart_pa * (1 + SLACK)
+        return self.charge is not None and self.charge > self.restart_pa * (1 + SLACK)
 
     def _rate(self, gives: float) -> float:
         """Starts a second with a tank that gives so much, m3."""
@@ -205,8 +204,8 @@ def remedies(small: SmallDraw, reader: Reader) -> Iterator[tuple[str, float | No
     if not small.below:
         return
     usual = round_down(usual_charge(small.restart_pa), "pressure", reader)
-    charged = small.tank is not None and small.charge is not None
-    if charged and (small.overcharged or small.charge < usual):
+    recharge = small.overcharged or (small.charge is not None and small.charge < usual)
+    if recharge and small.tank is not None:
         yield charge_words(usual, reader), usual, small.tank
     if small.overcharged:
         small = replace(small, charge=usual)
@@ -217,7 +216,7 @@ def remedies(small: SmallDraw, reader: Reader) -> Iterator[tuple[str, float | No
     if small.tank is not None and small.tank >= tank:
         return
     text = tank_fix(tank, reader)
-    if charged and small.charge == usual:
+    if small.charge == usual:
         text += f", with a pre-charge of {reader.show(usual, 'pressure')}"
     yield text, small.charge, tank
 

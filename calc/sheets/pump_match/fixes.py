@@ -38,8 +38,6 @@ if TYPE_CHECKING:
 
 SUCTION = frozenset({"npsh", "npsh-margin", "lift-practice"})
 WEAK = frozenset({"short", "no-water", "pump-most", "runs-on", "grade", "past-curve"})
-MOST_PUMPS = 3  # side by side, as the form takes
-COUNTED = {2: "Two", 3: "Three"}
 LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_LIFT = -50.0  # m, the least suction lift that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
@@ -173,11 +171,11 @@ def _less(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
 
 
 def _beside(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
-    """One more pump of the kind, each then with its share of the flow."""
-    for pumps in range(case.pumps + 1, MOST_PUMPS + 1):
-        words = f"{COUNTED[pumps]} such pumps side by side, each with its own check valve"
-        after = replace(case, pumps=pumps)
-        yield Tried("beside", f"{words}, are enough.", after, f"Fit {words.lower()}.")
+    """A second pump of the kind, each then with its share of the flow."""
+    if case.pumps < practice.MOST_IN_PARALLEL:
+        words = "two such pumps side by side, each with its own check valve"
+        after = replace(case, pumps=practice.MOST_IN_PARALLEL)
+        yield Tried("beside", f"{_begun(words)}, are enough.", after, f"Fit {words}.")
 
 
 def _look_for(case: Case, wrong: set[str], reader: Reader) -> Iterator[Fix]:
@@ -249,7 +247,8 @@ def _small(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
         return
     for text, charge, tank in remedies(case.small, reader):
         steady = replace(case.steady, charge=charge, tank=tank)
-        yield Tried(text, f"{text}.", replace(case, steady=steady))
+        way = "charge" if tank == case.steady.tank else "tank"
+        yield Tried(way, f"{text}.", replace(case, steady=steady))
 
 
 def _guard(case: Case, _reader: Reader, _key: str) -> Iterator[Tried[Case]]:
