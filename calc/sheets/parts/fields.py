@@ -1,7 +1,5 @@
 """Fields that several sheets ask for in the same words and with the same limits."""
 
-from dataclasses import replace
-
 from calc import practice
 from calc.page.fields import Choice, Count, Number, Unknown
 from calc.units import HOUR, QUANTITIES
@@ -162,15 +160,14 @@ def _may_be_blank(
 
 def pressure_tank(group: str = "") -> Number:
     """The pressure tank at the pump; empty: not known."""
-    says = "Its whole volume, with a pre-charge just below restart"
-    return _may_be_blank("tank", "Pressure tank", "volume", (1e-4, 10.0), says, group)
+    label, says = "Pressure tank", "Its whole volume, the size on its label"
+    return _may_be_blank("tank", label, "volume", (1e-4, 10.0), says, group)
 
 
 def precharge(group: str = "") -> Number:
     """The air charge of the pressure tank; empty: the usual one."""
     says = "If blank: 0.14 bar (2 psi) below where the pump starts"
-    made = _may_be_blank("precharge", "Pre-charge", "pressure", (0.0, 15e5), says, group)
-    return replace(made, unknown=None)  # measured with the tank empty, or left blank
+    return _may_be_blank("precharge", "Pre-charge", "pressure", (0.0, 15e5), says, group)
 
 
 def smallest_draw(group: str = "", blank: str = "") -> Number:

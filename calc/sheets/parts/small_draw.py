@@ -253,7 +253,9 @@ def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
     below = f"{draws} {draw}, below the pump's least flow, {lowest}"
     if small.overcharged:
         charge, restart = reader.apart(small.charge, small.restart_pa, "pressure")
-        return f"{below}; the tank's pre-charge, {charge}, is above {restart}, where it starts."
+        return (
+            f"{below}; the tank's pre-charge, {charge}, is above {restart}, where the pump starts."
+        )
     if rate is not None:
         number, most = reader.apart(rate, small.allowed, "number", 2)
         return f"{below}: it starts up to {number} times an hour; {most} are allowed."

@@ -71,6 +71,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
     scaled = "To scale."
     if case.band is not None:
         scaled = f"{scaled} Pale band: the pump’s tolerance, grade {case.band.key}."
+    scaled = " ".join(filter(None, (scaled, _several(case))))
     title = "The pump and the pipe"
     return Drawing("curves", title, _alt(case, reader), WIDTH, height, tuple(shapes), scaled)
 
@@ -307,6 +308,11 @@ def _sparse(points: tuple[Point, ...]) -> tuple[Point, ...]:
     return (*points[:-1:3], points[-1])
 
 
+def _several(case: Case) -> str:
+    """Whose curve it is, of several pumps."""
+    return "" if case.pumps == 1 else f"The curve is of {case.pumps} pumps together."
+
+
 def _alt(case: Case, reader: Reader) -> str:
     show = reader.show
     said = "Pressure as a height of water against flow: what the pump gives falls, what the pipe "
@@ -323,4 +329,5 @@ def _alt(case: Case, reader: Reader) -> str:
             most = (
                 f"up to {show(case.duty.flow, 'flow')}, the end of its table, the pump gives more"
             )
-    return f"{said}needs rises; {most}. You need {asked}: the pump {needs}."
+    told = f"{said}needs rises; {most}. You need {asked}: the pump {needs}."
+    return " ".join(filter(None, (told, _several(case))))
