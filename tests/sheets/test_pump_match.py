@@ -649,7 +649,9 @@ def _fixed(told, state):
 def test_the_same_case_has_the_same_verdict_in_both_systems():
     for state in drawn.states(SHEET, 60, 9):
         texts = {entry.key: state.text(entry) for entry in SHEET.fields}
-        texts = {k: v for k, v in texts.items() if v.strip() != "?"}
+        # an unknown number is the metric example's in both: the two examples differ a little
+        unknown = (entry for entry in SHEET.fields if texts[entry.key].strip() == "?")
+        texts |= {entry.key: entry.default("metric") for entry in unknown}
         answers = [work(SHEET, State(system, texts)).answer for system in ("metric", "us")]
         assert len({one and one.verdict.level for one in answers}) == 1, texts
 
