@@ -16,6 +16,9 @@ from calc.quantities import QUANTITIES, Quantity, Unit
 _VULGAR = {"¼": "1/4", "½": "1/2", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
 # Signs that show nothing, and those that turn the way of writing round: no part of a number.
 _UNSEEN = dict.fromkeys(map(ord, "\u200b\u200c\u200d\u200e\u200f\u2060\ufeff\u202a\u202b\u202c"))
+# Words of scripts written from right to left. Source: Unicode, blocks whose letters are R or AL
+_RIGHT = "\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\U00010800-\U00010fff\U0001e800-\U0001efff"
+_FROM_RIGHT = re.compile(rf"[{_RIGHT}](?:[\s'’.-]*[{_RIGHT}])*")
 _BREAK = re.compile(r"\d\s*[\t\n\r\v\f\x1c-\x1f\x85\u2028\u2029]\s*\d")
 _ABOUT = re.compile(r"(?:~|≈|about|approx(?:\.|imately)?|circa|ca?\.|ca)\s*(?=[-+.,\d])", re.I)
 _RANGE = re.compile(r"(\d[\d.,]*)\s*(?:-|–|—|\.\.+|…|to)\s*(\d[\d.,]*)\s*(?![\d./])(\D.*)?", re.I)
@@ -68,6 +71,15 @@ def seen(text: str) -> str:
     Lines and tabs stay.  What is left of "\\u200b" is "".
     """
     return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
+
+
+def isolated(text: str) -> str:
+    """A name as it may stand in a sentence: ``seen``, its words from right to left kept to themselves.
+
+    Without the isolates (U+2068, U+2069) a number that follows such a word would be read before it.
+    Source: Unicode Standard Annex 9, 2.4.
+    """
+    return _FROM_RIGHT.sub("\u2068\\g<0>\u2069", seen(text))
 
 
 def _is_space(sign: str) -> bool:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Count, Number, Text
-from calc.reading import ReadingError, seen
+from calc.reading import ReadingError, isolated
 from calc.units import QUANTITIES, Parsed, Reader, parse, plain_number
 
 if TYPE_CHECKING:
@@ -138,4 +138,4 @@ def _read_count(entry: Count, text: str) -> int:
 def _read_text(entry: Text, text: str) -> str:
     if len(text) > entry.longest:
         raise InputError(f"{name(entry)} must be {entry.longest} characters or fewer")
-    return seen(text)
+    return isolated(text)

@@ -26,7 +26,7 @@ from calc.page.state import (
     typed_over,
 )
 from calc.page.terms import ours
-from calc.reading import seen
+from calc.reading import isolated
 from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
@@ -216,7 +216,7 @@ def _read_row(
 def _stand_in(column: Cell, text: str, system: str) -> Any:
     """What ``Sheet.check`` meets for a cell that could not be read: a number that equals none."""
     if isinstance(column, Text):
-        return seen(text)
+        return isolated(text)
     if isinstance(column, Number):
         return None if column.optional else math.nan
     return read(column, column.default(system), system)[0]

@@ -9,7 +9,7 @@ from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.row_text import decode
 from calc.page.state import filled_rows
-from calc.reading import seen, split
+from calc.reading import isolated, split
 from calc.units import Reader, parse
 
 if TYPE_CHECKING:
@@ -123,7 +123,7 @@ def written(entry: Field, text: str, state: State) -> str:
     """A field's text as a person reads it: a choice by its label, a number with its unit."""
     text = text.strip()
     if isinstance(entry, Text):
-        return seen(text)
+        return isolated(text)
     if isinstance(entry, Choice):
         return dict(entry.options).get(text, text)
     if not isinstance(entry, Number) or not text:
@@ -139,5 +139,5 @@ def written(entry: Field, text: str, state: State) -> str:
 
 def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:
     """What a row is called in a sentence: "Row 3 (Cabin 2)"."""
-    name = seen(row[0]).strip() if isinstance(entry.columns[0], Text) and row else ""
+    name = isolated(row[0]).strip() if isinstance(entry.columns[0], Text) and row else ""
     return f"Row {index + 1} ({name})" if name else f"Row {index + 1}"

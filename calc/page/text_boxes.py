@@ -40,6 +40,7 @@ _WIDE = {
     bold: {ord(one): wide / 1000 for wide, ones in table.items() for one in ones}
     for bold, table in ((False, _PLAIN), (True, _BOLD))
 }
+_UNSEEN = str.maketrans("", "", "\u2068\u2069")  # isolates round words from right to left
 OTHER = 1.25  # of the size, any other character; ours
 PICTOGRAM = 1.5  # of the size, from here on: emoji and the like; ours
 PICTOGRAMS = 0x1F000
@@ -55,7 +56,7 @@ def text_width(text: str, size: float = TEXT, bold: bool = False) -> float:
     """
     wide = _WIDE[bold]
     shares = (
-        wide.get(one) or (PICTOGRAM if one >= PICTOGRAMS else OTHER) for one in map(ord, text)
+        wide.get(one) or (PICTOGRAM if one >= PICTOGRAMS else OTHER) for one in map(ord, text.translate(_UNSEEN))
     )
     return size * sum(shares)
 

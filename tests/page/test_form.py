@@ -3,7 +3,7 @@
 import pytest
 
 from calc.errors import InputError, RangeError
-from calc.page import render, row_text
+from calc.page import render, row_text, text_boxes
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
 from calc.page.form import work
@@ -183,6 +183,12 @@ def test_a_name_of_signs_that_show_nothing_is_no_name():
 
 def test_a_name_of_letters_is_kept_as_it_is():
     assert _named("Wäsche\u00a0haus 水")[0] == "Wäsche\u00a0haus 水"
+
+
+def test_a_name_from_right_to_left_is_kept_apart_from_the_numbers_after_it():
+    name, told = _named("خزان الماء 2")
+    assert name == "\u2068خزان الماء\u2069 2" and told == f"Row 1 ({name}): It is too far"
+    assert text_boxes.text_width(name) == text_boxes.text_width("خزان الماء 2")
 
 
 @pytest.mark.parametrize("key", ["reach", "pipe", "pump_match"])

@@ -19,8 +19,7 @@ if TYPE_CHECKING:
 
 SHORT = ("stop", "care")
 KEY = (
-    "Heights are to scale. Over each outlet its pressure: dashed before, full after. The bar is "
-    "what it needs."
+    "Heights are to scale. Columns show pressure: dashed before, full after. A bar marks the need."
 )
 
 
