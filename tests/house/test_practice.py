@@ -64,3 +64,14 @@ def test_what_the_guides_say_is_what_practice_says():
     ):
         said = words.format(rule / unit)
         assert any(said in text.replace("\u00a0", " ") for text in texts.values()), said
+
+
+@pytest.mark.parametrize(
+    "guide", [one for one in (ROOT / "docs").glob("*.md") if "## Sources" in one.read_text()],
+    ids=lambda one: one.stem,
+)  # fmt: skip
+def test_a_guide_says_common_practice_once_below_its_sources_with_a_link(guide):
+    said, _, sources = guide.read_text().partition("## Sources")
+    assert "ommon practice" not in " ".join(said.split())
+    told = " ".join(sources.split()).replace("[common practice](about.md#how-numbers-are-treated)", "§")
+    assert told.count("§") <= 1 and "ommon practice" not in told
