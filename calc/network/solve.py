@@ -91,6 +91,8 @@ class _Holder:
 
     def taken(self, start_m: float) -> tuple[float, float]:
         """(m3/s, m2/s) drawn from the start while held: what it gives, or less if it cannot."""
+        if self.law.passes(start_m - self.set_head_m, self.draw):
+            return self.draw, 0.0
         free, slope = self.law.flow(start_m - self.set_head_m)
         return (self.draw, 0.0) if free >= self.draw else (free, slope)
 
