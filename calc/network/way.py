@@ -256,9 +256,12 @@ def open_state(solution: Solution, outlet: str) -> OutletState:
 def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Eased:
     network, loss = solution.network, solution.loss(name)
     beyond = _beyond(network, network.link(name))
-    raised = {one: head + max(loss, 0.0) if one in beyond else head for one, head in solution.heads.items()}
+    raised = {
+        one: head + max(loss, 0.0) if one in beyond else head
+        for one, head in solution.heads.items()
+    }
     start = replace(solution, heads=raised)  # near the answer: what it lost is there again
-    after = solve(network.with_link(eased(network.link(name))), start)
+    after = solve(network.with_link(eased(network.link(name))), start, rough=True)
     gain = after.pressure(place) - solution.pressure(place)
     return Eased(name, kind_on(network, way, name), loss, gain)
 

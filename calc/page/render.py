@@ -59,7 +59,7 @@ def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str
 
 
 def first(outcome: Outcome) -> str:
-    """HTML of an answer without what comes ``later``: its "sl-more" is still to come."""
+    """HTML of an answer without what comes ``later``: picture and "sl-more" are still to come."""
     return "".join(_placed(*_first(outcome)))
 
 

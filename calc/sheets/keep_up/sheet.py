@@ -126,6 +126,7 @@ def solve(values: Values, reader: Reader) -> Answer:
             "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
             "steps": show.steps(case),
+            "drawings": (draw(case, reader),),
             "charts": (show.chart(case, reader),),
             "links": tuple(links(values, case, reader)),
         }
@@ -135,7 +136,6 @@ def solve(values: Values, reader: Reader) -> Answer:
         findings=judge.findings(case, reader),
         cautions=cautions(case),
         figures=show.figures(case),
-        drawings=(draw(case, reader),),
         later=later,
     )
 
