@@ -58,25 +58,41 @@ def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str
     return "".join(parts(outcome, address, going))
 
 
+def first(outcome: Outcome) -> str:
+    """HTML of an answer without what comes ``later``: picture and "sl-more" are still to come."""
+    return "".join(_placed(*_first(outcome)))
+
+
 def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tuple[str, str, str]:
     """HTML of a worked answer in the three places of the page.
 
     "sl-top": verdict, picture and the likely best fix; "sl-beside": what it stands on, the
-    figures and what to mind; "sl-more": other pictures, charts, tables and the working.
+    figures and what to mind; "sl-more": where to go on, other pictures, charts, tables and the
+    working.
     """
     reader, found = outcome.reader, _found(outcome)
     fixes = [_fix(fix, address) for fix in found.fixes]
+    more = [_links(found.links, address, going)]
+    more += [picture(made) for made in found.drawings[1:]]
+    more += [_chart(chart) for chart in found.charts]
+    more += [_table(table, reader) for table in found.tables]
+    more.append(_working(found.steps, reader))
+    return _placed(*_first(outcome, fixes), more)
+
+
+def _first(outcome: Outcome, fixes: Sequence[str] = ()) -> tuple[list[str], list[str]]:
+    reader, found = outcome.reader, _found(outcome)
     top = [_verdict(found.verdict), *map(picture, found.drawings[:1]), *fixes[:1], _later(found)]
     beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]
     beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
     beside_it += [_warning(warning) for warning in beside(found)]
     beside_it += [_caution(caution) for caution in found.cautions]
-    beside_it.append(_links(found.links, address, going))
-    more = [picture(made) for made in found.drawings[1:]]
-    more += [_chart(chart) for chart in found.charts]
-    more += [_table(table, reader) for table in found.tables]
-    if found.later is None:
-        more.append(_working(found.steps, reader))
+    return top, beside_it
+
+
+def _placed(
+    top: Sequence[str], beside_it: Sequence[str], more: Sequence[str] = ()
+) -> tuple[str, str, str]:
     places = (("top", top), ("beside", beside_it), ("more", more))
     top_html, beside_html, more_html = (
         f'<div class="sl-{name}">{"".join(inside)}</div>' for name, inside in places

@@ -127,6 +127,10 @@ def solve(values: Values, reader: Reader) -> Answer:
         return {
             "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+            "steps": show.steps(case),
+            "drawings": (draw(case, reader),),
+            "charts": (show.chart(case, reader),),
+            "links": tuple(links(values, case, reader)),
         }
 
     return Answer(
@@ -134,12 +138,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         findings=judge.findings(case, reader),
         cautions=cautions(case),
         figures=show.figures(case),
-        steps=show.steps(case),
-        tables=tuple(_tables(case, [])),
         later=later,
-        charts=(show.chart(case, reader),),
-        drawings=(draw(case, reader),),
-        links=tuple(links(values, case, reader)),
     )
 
 
