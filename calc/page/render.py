@@ -13,7 +13,7 @@ from calc.page import drawing, findings, formula, render_given
 from calc.page.fields import UNKNOWN, Rows
 from calc.page.given import row_words, written
 from calc.page.render_form import form, split_default
-from calc.page.state import filled_rows, replaced_keys
+from calc.page.state import filled_rows, replaced_keys, typed_over
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
@@ -308,13 +308,14 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
         lines += ["A worked example with invented numbers, not yours.", ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
-    lines += ["", "Given"]
+    lines += ["", "Numbers"]  # given and assumed: which are which is said below the figures
+    used = typed_over(sheet, state, outcome.hidden)
     gone = outcome.hidden | replaced_keys(sheet, state, outcome.hidden)
     for entry in sheet.fields:
         if entry.key in gone:
             continue
         if isinstance(entry, Rows):
-            lines += _given_rows(entry, state)
+            lines += _given_rows(entry, state, used.text(entry) != state.text(entry))
         else:
             lines.append(f"  {entry.label}: {_given(entry, state)}")
     lines += ["", "Figures"]
@@ -343,8 +344,12 @@ def _given(entry: Field, state: State) -> str:
     return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
 
 
-def _given_rows(entry: Rows, state: State) -> list[str]:
+def _given_rows(entry: Rows, state: State, changed: bool) -> list[str]:
+    """A table row by row; ``changed``: by what was typed over it, and so not as it stands."""
     text = state.text(entry)
+    if changed:
+        count = len(filled_rows(entry, text, state.system))
+        return [f"  {entry.label}: {count}, made to fit the numbers above"]
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
         given = (
