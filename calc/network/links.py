@@ -1,8 +1,9 @@
 """What a link passes at a difference of head between its ends: flow and its slope.
 
 Each law answers ``flow(head_m) -> (Q, dQ/dh)`` in m3/s and m2/s, h being the start's head less
-the end's, and ``passes(head_m, Q)``, whether it would pass so much.  Flow never falls as h rises: that is what makes a network have one answer.  Laws are
-made anew for each solution and remember their last flow, only to find the next one sooner.
+the end's, and ``passes(head_m, Q)``, whether it would pass so much.  Flow never falls as h rises:
+that is what makes a network have one answer.  Laws are made anew for each solution and remember
+their last flow, only to find the next one sooner.
 """
 
 from __future__ import annotations
