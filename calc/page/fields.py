@@ -129,7 +129,8 @@ class Rows:
 
     A column's own default is that of a new row and of a cell that a link leaves out.
     metric, us: default rows of cell texts; most: rows at most; row: what one row is called
-    in a sentence ("tap").  Its text in a ``State`` is that of ``row_text``; it reads into a
+    in a sentence ("tap"); rare: keys of columns that few need, folded away on a phone where they
+    hold no more than a new row's.  Its text in a ``State`` is that of ``row_text``; it reads into a
     tuple of ``Row``.
     """
 
@@ -144,6 +145,7 @@ class Rows:
     help: str = ""
     when: When | None = None
     group: str = ""
+    rare: tuple[str, ...] = ()
 
     def default(self, system: str) -> str:
         return _written(self.us if system == "us" else self.metric)

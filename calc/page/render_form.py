@@ -242,7 +242,8 @@ def _row(entry: Rows, name: str, index: int | None, row: tuple[str, ...]) -> str
     """A row of controls; ``index`` None: the template, which holds every choice."""
     texts = tuple(row) + tuple(c.default("metric") for c in entry.columns[len(row) :])
     inside = "".join(
-        _cell(column, name, index, text) for column, text in zip(entry.columns, texts, strict=True)
+        _cell(column, name, index, text, column.key in entry.rare)
+        for column, text in zip(entry.columns, texts, strict=True)
     )
     where = f"row {1 if index is None else index + 1}"
     buttons = "".join(
@@ -261,7 +262,7 @@ def _row(entry: Rows, name: str, index: int | None, row: tuple[str, ...]) -> str
     )
 
 
-def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
+def _cell(column: Cell, name: str, index: int | None, text: str, rare: bool) -> str:
     number = 0 if index is None else index
     place = f"{name}-{number}-{escape(column.key)}"
     label = escape(f"{column.label}, row {number + 1}")
@@ -285,7 +286,8 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
     unknown = isinstance(column, Number | Count) and column.unknown is not None and index is None
     return (
         f'<td data-column="{escape(column.key)}" data-label="{escape(column.label)}"'
-        f'{" data-unknown" if unknown else ""}><p class="sl-error" id="{place}-error"></p>{control}'
+        f"{' data-unknown' if unknown else ''}{' data-rare' if rare else ''}>"
+        f'<p class="sl-error" id="{place}-error"></p>{control}'
         f'<p class="sl-note" id="{place}-note"></p></td>'
     )
 

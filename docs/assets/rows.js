@@ -72,8 +72,10 @@
       return [...this.body.rows];
     }
 
-    controls(row) {
-      return [...row.querySelectorAll("td[data-column] > input, td[data-column] > select")];
+    /* The controls of a row, or of one cell of it. */
+    controls(row, cell = row) {
+      const all = [...row.querySelectorAll("td[data-column] > input, td[data-column] > select")];
+      return all.filter((control) => cell.contains(control));
     }
 
     texts(row) {
@@ -102,7 +104,7 @@
       rows.forEach((row, at) => {
         row.querySelectorAll("td[data-column]").forEach((cell) => {
           const place = [this.name, at, cell.dataset.column].join("-");
-          const control = cell.querySelector("input, select");
+          const [control] = this.controls(cell.parentNode, cell);
           control.id = place;
           control.setAttribute("aria-label", cell.dataset.label + ", row " + (at + 1));
           control.setAttribute("aria-describedby", place + "-error " + place + "-note");
@@ -120,6 +122,7 @@
       });
       this.wrap.querySelector('[data-rows="add"]').disabled = rows.length >= this.most;
       this.dress?.(); // points.js
+      window.SpringlineShort?.dress(this);
     }
 
     // As other fields --------------------------------------------------------------------------
@@ -204,7 +207,7 @@
           const assumed = this.assumed?.[where]; // marks.js
           cell.querySelector(".sl-note").textContent =
             said ? "" : notes[where] || (assumed ? "assumed" : "");
-          cell.querySelector("input, select").setAttribute("aria-invalid", said ? "true" : "false");
+          this.controls(row, cell)[0].setAttribute("aria-invalid", said ? "true" : "false");
           cell.classList.toggle("sl-wrong", Boolean(said));
           faulty ||= Boolean(said);
         });

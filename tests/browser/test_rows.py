@@ -299,3 +299,29 @@ def test_a_table_of_rows_is_never_wider_than_its_place(page, address):
             room, needed = table.evaluate("one => [one.parentElement.clientWidth, one.scrollWidth]")
             assert needed <= room, width
         assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+
+def test_a_long_menu_is_asked_in_two_steps(site):
+    pipe = cell(site, 1, "Pipe", RUNS)
+    kind = site.locator(RUNS).get_by_label("Pipe: kind").first
+    before = pipe.locator("option").all_inner_texts()
+    kind.select_option("Garden hose")
+    settle(site)
+    after = pipe.locator("option").all_inner_texts()
+    assert len(before) < 20 and len(after) < 20 and not set(before) & set(after)
+    assert pipe.input_value().startswith("hose/") and figures(site) == "yours"
+
+
+def test_on_a_phone_what_few_need_is_behind_a_button_unless_it_holds_something(browser, address):
+    context = visit(browser, viewport={"width": 360, "height": 740})
+    page = context.new_page()
+    open_sheet(page, address, "keep_up")
+    unfold(page)
+    assert not cell(page, 1, "Rated pressure").is_visible()
+    button(page, "More").first.click()
+    assert cell(page, 1, "Rated pressure").is_visible()
+    fill(page, 1, "Rated pressure", "2")
+    button(page, "Duplicate: row 1").click()
+    assert cell(page, 2, "Rated pressure").is_visible()
+    assert not cell(page, 2, "Flow of one").is_visible()
+    context.close()

@@ -566,7 +566,7 @@ def test_the_guides_story_of_the_wash_house_holds(system):
 
 @pytest.mark.parametrize("system", ["metric", "us"])
 def test_the_guides_story_of_the_falling_well_holds(system):
-    assert "wider pipe cannot help" in fixes(system, lift="6 m")[0].text
+    assert "Height is the bottleneck" in fixes(system, lift="6 m")[0].text
 
 
 def test_the_guide_says_the_height_of_theory_as_the_sheet_does():

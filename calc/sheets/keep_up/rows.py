@@ -38,6 +38,7 @@ RUNS = Rows(
     metric=(("pump", "house"),),
     us=(("pump", "house"),),
     row="pipe section",
+    rare=("bends", "extra"),
     help="Each begins at the pump or where another ends. Below the pump: a minus sign",
 )
 
@@ -61,6 +62,7 @@ TAPS = Rows(
     metric=(("Shower", "house"),),
     us=(("Shower", "house"),),
     row="outlet",
+    rare=("flow", "rated", "want"),
     help="Leave the last three empty for what is usual for the kind",
 )
 

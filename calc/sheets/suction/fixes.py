@@ -154,7 +154,7 @@ def _lower(case: Case, reader: Reader) -> Iterator[Change]:
         if pipe != case.pipe:
             start, changed = f"Use {pipe.label} and place", changed | _chosen(pipe)
         elif _too_high(case):
-            start = "Height is the bottleneck, a wider pipe cannot help: place"
+            start = "Height is the bottleneck: place"
         down = reader.show(case.lift - new, "length")
         yield Change(f"{start} the pump {down} lower, {where}.", HEIGHT, changed)
         return
