@@ -19,7 +19,7 @@ WIDTHS, SCHEMES = (320, 360, 1280), ("light", "dark", "forced")
 # widths within one layout, and 320 and 360 px share one.
 PAIRS = ((320, "light"), (360, "forced"), (1280, "dark"))
 EACH = tuple((width, scheme) for width in WIDTHS for scheme in SCHEMES)
-SEEN = {place: PAIRS for place in (*EVERY, "404.html")} | {"specimen/": EACH}
+SEEN = dict.fromkeys((*EVERY, "404.html"), PAIRS) | {"specimen/": EACH}
 
 
 def problems(page):
@@ -51,7 +51,7 @@ def looked(browser):
 # By the theme's own switch: it does not follow the device while a page is open.
 CHOSEN = """async (scheme) => {
     const shown = () => document.body.getAttribute('data-md-color-scheme');
-    if (!document.querySelector('[name="__palette"]')) return; // the page for what is missing has none
+    if (!document.querySelector('[name="__palette"]')) return; // as on the 404 page
     if (shown() !== scheme) document.querySelector(`[data-md-color-scheme="${scheme}"]`).click();
     while (shown() !== scheme) await new Promise((done) => setTimeout(done, 20));
     await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
@@ -99,7 +99,9 @@ PLANTED = {
 def test_what_is_wrong_is_found(looked, address, said):
     looked.goto(address + "about/")
     choose(looked, 360, "forced")
-    looked.evaluate("html => document.querySelector('main article').innerHTML += html", PLANTED[said])
+    looked.evaluate(
+        "html => document.querySelector('main article').innerHTML += html", PLANTED[said]
+    )
     assert any(said in one for one in looked.evaluate(GEOMETRY))
 
 
