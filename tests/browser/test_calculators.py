@@ -48,7 +48,6 @@ def _started(browser, address, request):
 def opened(_started):
     """(page, key) of a calculator; tests of it have one start of Python and find the example."""
     as_at_first(_started[0])
-    assert figures(_started[0]) == "example"
     return _started
 
 
