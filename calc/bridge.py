@@ -75,10 +75,6 @@ def work_out(request: Data) -> Data:
     "way" the one asked about where there is none.
     """
     sheet, state = find_sheet(request["sheet"]), _state(request)
-    site = request.get("site") or {}
-    carried = (site.get("text", ""), site.get("way", ""))
-    goes = onward.along(sheet, state, carried[0], carried[1] or request.get("way", ""))
-    taken = (goes.site, goes.way)
     outcome = _outcome(sheet, state, request.get("phase", ""))
     reply = {
         "errors": outcome.errors,
@@ -88,8 +84,7 @@ def work_out(request: Data) -> Data:
         "idle": sorted(outcome.idle),
         "same": _equivalents(sheet, state, outcome),
         "tidy": _tidied(sheet, state),
-        "link": link.write(sheet, state, *carried, state.kept),
-        "onward": link.of_site(state.system, *taken) if goes.site else "",
+        "link": link.write(sheet, state, *_carried(request), state.kept),
         "assumed": [
             {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}
             for one in outcome.assumed
@@ -97,13 +92,31 @@ def work_out(request: Data) -> Data:
         "example": outcome.example,
         "more": outcome.answer is not None and outcome.answer.later is not None,
     }
+    if reply["more"]:
+        reply["html"] = render.first(outcome)
+        return reply
+    return reply | _all(request, sheet, state, outcome)
+
+
+def _carried(request: Data) -> tuple[str, str]:
+    """(packed site, way) that came with a request."""
+    site = request.get("site") or {}
+    return site.get("text", ""), site.get("way", "")
+
+
+def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
+    """What nobody waits for who only looks at the figures: where to go on, text and charts."""
+    carried = _carried(request)
+    goes = onward.along(sheet, state, carried[0], carried[1] or request.get("way", ""))
+    taken = (goes.site, goes.way)
+    found: Data = {"onward": link.of_site(state.system, *taken) if goes.site else ""}
     if outcome.answer is not None:
         where = request.get("base", ""), request.get("flat", False)
         address = addresses(sheet, state, outcome.example, *where, carried, taken)
-        reply["html"] = render.answer(outcome, address, onward.words(goes))
-        reply["text"] = render.plain(sheet, outcome, state)
-        reply["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
-    return reply
+        found["html"] = render.answer(outcome, address, onward.words(goes))
+        found["text"] = render.plain(sheet, outcome, state)
+        found["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}
+    return found
 
 
 _LAST: list[tuple[str, State, Outcome]] = []  # what was worked out first, at most one

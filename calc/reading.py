@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.errors import InputError
 from calc.quantities import QUANTITIES, Quantity, Unit
@@ -70,11 +71,13 @@ def seen(text: str) -> str:
 
     Lines and tabs stay.  What is left of "\\u200b" is "".
     """
+    if text.isprintable():
+        return text
     return "".join(one for one in text if one.isprintable() or one in "\n\r\t" or _is_space(one))
 
 
 def isolated(text: str) -> str:
-    """A name as it may stand in a sentence: ``seen``, its words from right to left kept to themselves.
+    """A name as it may stand in a sentence: ``seen``, its words from right to left kept apart.
 
     Without the isolates (U+2068, U+2069) a number that follows such a word would be read before it.
     Source: Unicode Standard Annex 9, 2.4.
@@ -86,6 +89,7 @@ def _is_space(sign: str) -> bool:
     return sign.isspace() and sign > "\x9f"  # a no-break space, but no control character
 
 
+@lru_cache(maxsize=2048)  # a form's texts are read again at every keystroke, all but one the same
 def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
     """Read ``text`` as a ``quantity``; a unit in the text wins over ``unit_symbol``.
 
@@ -126,6 +130,7 @@ def parse(text: str, quantity: str, unit_symbol: str | None = None) -> Parsed:
     return Parsed(unit.to_si(number), number, unit, note, bool(match["unit"]))
 
 
+@lru_cache(maxsize=2048)
 def split(text: str, quantity: str) -> tuple[str, Unit | None]:
     """(``text`` without the unit at its end, that unit); (text, None): it has none of the menu.
 

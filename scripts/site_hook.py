@@ -30,6 +30,7 @@ HEADING = re.compile(r"<th[^>]*>([^<]*)</th>")
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
 SKIP = re.compile(r'<div data-md-component="skip">')
 NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
+AHEAD = re.compile(r'<link rel="(?:next|prev)"[^>]*>\s*')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
     r'(<figure class="sl-chart" data-chart="([^"]+)">.*?<div class="sl-plot"[^>]*>)(</div>)',
@@ -106,7 +107,9 @@ def on_page_context(context, page, config, nav):
 
 def on_post_page(output, page, config):
     """Name the search dialog, which the theme leaves without a name for screen readers; offer those
-    who use the Tab key a way past the menu to the numbers."""
+    who use the Tab key a way past the menu to the numbers; have no browser fetch pages ahead, which
+    the policy would forbid."""
+    output = AHEAD.sub("", output)
     found = NUMBERS_AT.search(output)
     if found:
         skip = f'<a href="#{found[1]}" class="md-skip">Skip to the numbers</a>'

@@ -42,7 +42,7 @@ OTHERS = (
     Figure(
         "Starts per hour, at worst", 44.3 / 3600, "per_hour", main=True, note="when half is drawn"
     ),
-    Figure("Highest pressure in the pipe", 4.1e5, "pressure"),
+    Figure("Maximum pressure in the pipe", 4.1e5, "pressure"),
     Figure("Pump speed", 0.94, "percent", 2, note="of full"),
 )
 FINDINGS = {

@@ -189,3 +189,11 @@ def test_the_scripts_of_a_page_become_two_in_their_order(bundled):
 def test_pages_that_name_different_scripts_stop_the_build(bundled):
     with pytest.raises(ValueError, match="different scripts"):
         bundled({"index.html": _page(*HEAD), "head/index.html": _page(*DEEP[:2])})
+
+
+def test_no_built_page_has_a_browser_fetch_the_next_one_ahead(site_folder):
+    """Firefox does so for rel="next", and logs that the policy forbids it."""
+    ahead = [
+        page for page in site_folder.rglob("*.html") if b'<link rel="next"' in page.read_bytes()
+    ]
+    assert ahead == []

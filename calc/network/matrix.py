@@ -26,15 +26,14 @@ class SingularError(ArithmeticError):
 class Elimination:
     """How to eliminate: worked out once for a network, used in every step.
 
-    order: nodes, first eliminated first; later: for each node the nodes left that it touches;
-    slots: for each node the places of those pairs in the flat lists of off-diagonals;
-    fills: for each node (i, j, slot) for the pairs of its later nodes;
+    order: nodes, first eliminated first; later: for each node (other, slot) of the nodes left that
+    it touches, with the place of that pair in the flat list of off-diagonals;
+    fills: for each node (slot, slot, slot) of two of its pairs and of the pair they fill;
     slot_of: (earlier, later) -> slot; size: number of slots.
     """
 
     order: tuple[int, ...]
-    later: tuple[tuple[int, ...], ...]
-    slots: tuple[tuple[int, ...], ...]
+    later: tuple[tuple[tuple[int, int], ...], ...]
     fills: tuple[tuple[tuple[int, int, int], ...], ...]
     slot_of: dict[tuple[int, int], int]
     size: int
@@ -114,9 +113,10 @@ def _places(
         for i, one in enumerate(near):
             for j, two in enumerate(near):
                 if place[one] < place[two]:
-                    found.append((i, j, slot_of[one, two]))
+                    found.append((slots[node][i], slots[node][j], slot_of[one, two]))
         fills[node] = tuple(found)
-    return Elimination(order, later, tuple(slots), tuple(fills), slot_of, len(slot_of))
+    pairs = tuple(tuple(zip(*both, strict=True)) for both in zip(later, slots, strict=True))
+    return Elimination(order, pairs, tuple(fills), slot_of, len(slot_of))
 
 
 def solve(
@@ -129,21 +129,21 @@ def solve(
     Returns the list x.  Raises SingularError where a pivot is not above zero.
     Source: Gaussian elimination of a symmetric positive matrix.
     """
-    later, slots, fills = plan.later, plan.slots, plan.fills
+    later, fills = plan.later, plan.fills
     for node in plan.order:
         pivot = diagonal[node]
         if not pivot > 0.0:
             raise SingularError(node)
-        spots, load = slots[node], right[node]
-        for other, spot in zip(later[node], spots, strict=True):
+        load = right[node]
+        for other, spot in later[node]:
             share = upper[spot] / pivot
             diagonal[other] -= share * upper[spot]
             right[other] -= share * load
-        for i, j, spot in fills[node]:
-            upper[spot] -= upper[spots[i]] * upper[spots[j]] / pivot
+        for one, two, spot in fills[node]:
+            upper[spot] -= upper[one] * upper[two] / pivot
     for node in reversed(plan.order):
         load = right[node]
-        for other, spot in zip(later[node], slots[node], strict=True):
+        for other, spot in later[node]:
             load -= upper[spot] * right[other]
         right[node] = load / diagonal[node]
     return right

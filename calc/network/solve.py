@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING
 from calc.errors import InputError
 from calc.network import check as network_check
 from calc.network import matrix as network_matrix
-from calc.network.links import DROOP, SEEP, law_of, set_head
+from calc.network.links import DROOP, SEEP, PumpLaw, law_of, set_head
 from calc.network.state import STILL, Solution
 
 if TYPE_CHECKING:
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from calc.network.parts import Link, Network
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
+LOOSELY = 1e-4  # m, the same while pressure-holding parts are still brought into line
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
 FALL = 0.3  # share of its first slope to which the search along a step brings the slope
 SEARCHES, INTERPOLATED = 44, 4
@@ -35,15 +36,17 @@ BACK = 1e-10  # m3/s, what may seep back through a held part before it is taken 
 NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
 TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
+ROUGHLY = 1e-4  # the same where effects are only compared; our choice
 EPSILON = 2.0**-52  # share of a number that its last bit is
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
 
-def solve(network: Network, start: Solution | None = None) -> Solution:
+def solve(network: Network, start: Solution | None = None, rough: bool = False) -> Solution:
     """Solve a network.
 
     sum of flows in - sum of flows out - draw = 0 at every place
-    network: ``Network``; start: a ``Solution`` of a like network to begin from, or None.
+    network: ``Network``; start: a ``Solution`` of a like network to begin from, or None; rough: a
+    pressure-holding part may be a ten-thousandth off, for telling large effects from small ones.
     Returns ``Solution``; its flows balance to 1e-9 of the whole flow.
     Raises InputError, naming the row, for parts that cannot be solved.
     Source: continuity and energy; convexity: M. Collins et al., Management Science 24 (1978)
@@ -53,17 +56,21 @@ def solve(network: Network, start: Solution | None = None) -> Solution:
     system = _System(network)
     if start is None:
         heads = system.straight_line()
+        system.suppose()
     else:
         heads = system.heads_from(start.heads)
         for holder in system.holders:
             holder.begin(heads, start.flows.get(holder.name, 0.0))
         system.share()
-    steps = 0
+    steps, settled = 0, SETTLED if not system.holders else LOOSELY
     for turn in range(MOST_ROUNDS):
-        heads, point, change, used = _lowest(system, heads)
+        heads, point, change, used = _lowest(system, heads, settled)
         steps += used
-        if not system.adjust(heads, change, turn >= SINGLY):
+        if system.adjust(heads, change, turn >= SINGLY, ROUGHLY if rough else AGREED):
+            continue
+        if settled == SETTLED:
             return _solution(system, heads, point, change, steps)
+        settled = SETTLED
     raise unsolved(system.holders[0].name if system.holders else system.names[0])
 
 
@@ -91,6 +98,8 @@ class _Holder:
 
     def taken(self, start_m: float) -> tuple[float, float]:
         """(m3/s, m2/s) drawn from the start while held: what it gives, or less if it cannot."""
+        if self.law.passes(start_m - self.set_head_m, self.draw):
+            return self.draw, 0.0
         free, slope = self.law.flow(start_m - self.set_head_m)
         return (self.draw, 0.0) if free >= self.draw else (free, slope)
 
@@ -101,7 +110,9 @@ class _Holder:
         """
         return self.base + (self.set_head_m - end_m) / DROOP - change_m / DROOP
 
-    def adjust(self, start_m: float, end_m: float, change_m: float) -> tuple[str, object] | None:
+    def adjust(
+        self, start_m: float, end_m: float, change_m: float, agreed: float
+    ) -> tuple[str, object] | None:
         """("part" or "draw", new value) of what is not yet in line, or None."""
         if self.part == "open":
             return ("part", "held") if end_m > self.set_head_m + 1e-9 else None
@@ -113,7 +124,7 @@ class _Holder:
             return "part", "shut"
         if taken < self.draw * (1 - 1e-9) - STILL and taken < given * (1 - 1e-9):
             return "part", "open"
-        if abs(given - self.draw) > AGREED * abs(given) + 1e-3 * STILL:
+        if abs(given - self.draw) > agreed * abs(given) + 1e-3 * STILL:
             return "draw", self.foreseen(given)
         return None
 
@@ -165,6 +176,14 @@ class _System:
         laws = [law for _, law, *_ in self.links] + [holder.law for holder in self.holders]
         return max(spots) - min(spots) + sum(law.most_gain for law in laws) + 1.0
 
+    def suppose(self) -> None:
+        """Draws to begin with: pumps share what the open outlets take in full."""
+        pumps = [holder for holder in self.holders if isinstance(holder.law, PumpLaw)]
+        full = sum(outlet.full_m3s for outlet, *_ in self.outlets)
+        for pump in pumps:
+            pump.draw = full / len(pumps)
+        self.share()
+
     def heads_from(self, heads: dict[str, float]) -> list[float]:
         """Heads of places as in another solution; its own height where that has none."""
         return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
@@ -206,12 +225,12 @@ class _System:
         point.flows.append((holder.name, i, j, flow, slope))
         point.link(i, j, holder.slot, flow, slope)
 
-    def adjust(self, heads: list[float], change: list[float], singly: bool) -> bool:
+    def adjust(self, heads: list[float], change: list[float], singly: bool, agreed: float) -> bool:
         """Bring the pressure-holding parts into line; whether any was out of line."""
         changed = False
         for holder in self.holders:
             i, j = holder.i, holder.j
-            new = holder.adjust(heads[i] + change[i], heads[j], change[j])
+            new = holder.adjust(heads[i] + change[i], heads[j], change[j], agreed)
             if new is None or (changed and singly and new[0] == "part"):
                 continue
             setattr(holder, *new)
@@ -292,19 +311,21 @@ class _Point:
         return math.fsum(map(float.__mul__, self.over, change))
 
 
-def _lowest(system: _System, heads: list[float]) -> tuple[list[float], _Point, list[float], int]:
+def _lowest(
+    system: _System, heads: list[float], settled: float
+) -> tuple[list[float], _Point, list[float], int]:
     """Newton's steps to the lowest co-content: (heads, point, the last change, steps)."""
     point, span = system.balance(heads), system.span
     for step in range(1, MOST_STEPS + 1):
         change = system.change(point)
         largest = max(map(abs, change), default=0.0)
         balanced = point.norm <= BALANCED * point.through + NO_FLOW + point.rounding(heads)
-        if balanced and largest <= SETTLED:
+        if largest <= settled and (balanced or settled > SETTLED):
             return heads, point, change, step
         if largest > span:
             change = [one * span / largest for one in change]
         heads, point, share = _along(system, heads, point, change)
-        if balanced and share * min(largest, span) <= SETTLED:  # at a bend, such as a valve shut
+        if balanced and share * min(largest, span) <= settled:  # at a bend, such as a valve shut
             return heads, point, [0.0] * len(change), step
     worst = max(range(system.count), key=lambda i: abs(point.over[i]))
     raise unsolved(system.names[worst])

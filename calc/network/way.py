@@ -254,10 +254,31 @@ def open_state(solution: Solution, outlet: str) -> OutletState:
 
 
 def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Eased:
-    network = solution.network
-    after = solve(network.with_link(eased(network.link(name))), solution)
+    network, loss = solution.network, solution.loss(name)
+    beyond = _beyond(network, network.link(name))
+    raised = {
+        one: head + max(loss, 0.0) if one in beyond else head
+        for one, head in solution.heads.items()
+    }
+    start = replace(solution, heads=raised)  # near the answer: what it lost is there again
+    after = solve(network.with_link(eased(network.link(name))), start, rough=True)
     gain = after.pressure(place) - solution.pressure(place)
-    return Eased(name, kind_on(network, way, name), solution.loss(name), gain)
+    return Eased(name, kind_on(network, way, name), loss, gain)
+
+
+def _beyond(network: Network, link: Link) -> set[str]:
+    """Places reached through a link's end and not otherwise; none where it is part of a loop."""
+    found, left = {link.end}, [link.end]
+    while left:
+        here = left.pop()
+        for other in network.links:
+            if other is link or here not in (other.start, other.end):
+                continue
+            there = other.end if here == other.start else other.start
+            if there not in found:
+                found.add(there)
+                left.append(there)
+    return set() if link.start in found else found
 
 
 def _on_way(network: Network, way: Sequence[str]) -> set[str]:

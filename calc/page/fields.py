@@ -83,7 +83,10 @@ class Count:
 
 @dataclass(frozen=True)
 class Choice:
-    """One of ``options``: (value, label) pairs; values are short link-safe words."""
+    """One of ``options``: (value, label) pairs; values are short link-safe words.
+
+    groups: (first part, heading) pairs; a long menu has its values "first/second" below headings.
+    """
 
     key: str
     label: str
@@ -94,6 +97,7 @@ class Choice:
     when: When | None = None
     group: str = ""
     unknown: Unknown | None = None
+    groups: tuple[tuple[str, str], ...] = ()
 
     def default(self, system: str) -> str:
         return self.start_us if system == "us" and self.start_us else self.start

@@ -13,7 +13,7 @@ from calc.page import drawing, findings, formula, render_given
 from calc.page.fields import UNKNOWN, Rows
 from calc.page.given import row_words, written
 from calc.page.render_form import form, split_default
-from calc.page.state import filled_rows, replaced_keys
+from calc.page.state import filled_rows, replaced_keys, typed_over
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
@@ -58,25 +58,41 @@ def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str
     return "".join(parts(outcome, address, going))
 
 
+def first(outcome: Outcome) -> str:
+    """HTML of an answer without what comes ``later``: picture and "sl-more" are still to come."""
+    return "".join(_placed(*_first(outcome)))
+
+
 def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tuple[str, str, str]:
     """HTML of a worked answer in the three places of the page.
 
     "sl-top": verdict, picture and the likely best fix; "sl-beside": what it stands on, the
-    figures and what to mind; "sl-more": other pictures, charts, tables and the working.
+    figures and what to mind; "sl-more": where to go on, other pictures, charts, tables and the
+    working.
     """
     reader, found = outcome.reader, _found(outcome)
     fixes = [_fix(fix, address) for fix in found.fixes]
+    more = [_links(found.links, address, going)]
+    more += [picture(made) for made in found.drawings[1:]]
+    more += [_chart(chart) for chart in found.charts]
+    more += [_table(table, reader) for table in found.tables]
+    more.append(_working(found.steps, reader))
+    return _placed(*_first(outcome, fixes), more)
+
+
+def _first(outcome: Outcome, fixes: Sequence[str] = ()) -> tuple[list[str], list[str]]:
+    reader, found = outcome.reader, _found(outcome)
     top = [_verdict(found.verdict), *map(picture, found.drawings[:1]), *fixes[:1], _later(found)]
     beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]
     beside_it += [_figures(found.figures, found.verdict, reader), *fixes[1:]]
     beside_it += [_warning(warning) for warning in beside(found)]
     beside_it += [_caution(caution) for caution in found.cautions]
-    beside_it.append(_links(found.links, address, going))
-    more = [picture(made) for made in found.drawings[1:]]
-    more += [_chart(chart) for chart in found.charts]
-    more += [_table(table, reader) for table in found.tables]
-    if found.later is None:
-        more.append(_working(found.steps, reader))
+    return top, beside_it
+
+
+def _placed(
+    top: Sequence[str], beside_it: Sequence[str], more: Sequence[str] = ()
+) -> tuple[str, str, str]:
     places = (("top", top), ("beside", beside_it), ("more", more))
     top_html, beside_html, more_html = (
         f'<div class="sl-{name}">{"".join(inside)}</div>' for name, inside in places
@@ -292,13 +308,14 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
         lines += ["A worked example with invented numbers, not yours.", ""]
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
-    lines += ["", "Given"]
+    lines += ["", "Numbers"]  # given and assumed: which are which is said below the figures
+    used = typed_over(sheet, state, outcome.hidden)
     gone = outcome.hidden | replaced_keys(sheet, state, outcome.hidden)
     for entry in sheet.fields:
         if entry.key in gone:
             continue
         if isinstance(entry, Rows):
-            lines += _given_rows(entry, state)
+            lines += _given_rows(entry, state, used.text(entry) != state.text(entry))
         else:
             lines.append(f"  {entry.label}: {_given(entry, state)}")
     lines += ["", "Figures"]
@@ -327,8 +344,12 @@ def _given(entry: Field, state: State) -> str:
     return "not known" if text == UNKNOWN else written(entry, text, state) or "–"
 
 
-def _given_rows(entry: Rows, state: State) -> list[str]:
+def _given_rows(entry: Rows, state: State, changed: bool) -> list[str]:
+    """A table row by row; ``changed``: by what was typed over it, and so not as it stands."""
     text = state.text(entry)
+    if changed:
+        count = len(filled_rows(entry, text, state.system))
+        return [f"  {entry.label}: {count}, made to fit the numbers above"]
     lines = [f"  {entry.label}"]
     for index, row in enumerate(filled_rows(entry, text, state.system)):
         given = (

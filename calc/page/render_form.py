@@ -101,16 +101,30 @@ def _control(entry: Field, name: str) -> str:
 
 def _choice(entry: Choice, common: str) -> str:
     start = entry.default("metric")
-    options = "".join(
-        f'<option value="{escape(value)}"{" selected" if value == start else ""}>'
-        f"{escape(label)}</option>"
-        for value, label in entry.options
-    )
+    options = _options(entry, start)
     if entry.unknown is not None:
         options += f'<option value="{UNKNOWN}">I don’t know</option>'
     return (
         f'<select {common} data-metric="{escape(start)}" '
         f'data-us="{escape(entry.default("us"))}">{options}</select>'
+    )
+
+
+def _options(entry: Choice, start: str, every: bool = True) -> str:
+    """A menu's options, below its headings where it has some; or that of ``start`` alone."""
+    made: dict[str, str] = {}
+    for value, label in entry.options:
+        chosen = value == start
+        if every or chosen:
+            part = value.partition("/")[0]
+            mark = " selected" if chosen else ""
+            made[part] = made.get(part, "") + (
+                f'<option value="{escape(value)}"{mark}>{escape(label)}</option>'
+            )
+    heads = dict(entry.groups) if every else {}
+    return "".join(
+        f'<optgroup label="{escape(heads[part])}">{inside}</optgroup>' if part in heads else inside
+        for part, inside in made.items()
     )
 
 
@@ -258,13 +272,7 @@ def _cell(column: Cell, name: str, index: int | None, text: str) -> str:
     defaults = ((s, _bare(column, column.default(s), s)) for s in ("metric", "us"))
     data = "".join(f' data-{s}="{escape(text)}"' for s, text in defaults)
     if isinstance(column, Choice):
-        picked = [o for o in column.options if index is None or o[0] == text]
-        options = "".join(
-            f'<option value="{escape(value)}"{" selected" if value == text else ""}>'
-            f"{escape(words)}</option>"
-            for value, words in picked
-        )
-        control = f"<select {common}{data}>{options}</select>"
+        control = f"<select {common}{data}>{_options(column, text, index is None)}</select>"
     else:
         points = " data-sl-points" if isinstance(column, Text) and column.points else ""
         kind = "sl-words" if isinstance(column, Text) else "sl-figure"

@@ -54,12 +54,22 @@ class State:
     def _is_default(self, entry: Field) -> bool:
         text, default = self.text(entry), entry.default(self.system)
         if isinstance(entry, Rows):
+            if text == default and self._in_usual_units(entry):
+                return True
             return self._rows(entry, text) == State(self.system)._rows(entry, default)
         if not isinstance(entry, Number):
             return text == default
         usual = Reader(self.system).unit(entry.quantity)
         menu = QUANTITIES[entry.quantity].unit(self.units.get(entry.key, usual.symbol))
         return _parted(text, entry, menu) == _parted(default, entry, usual)
+
+    def _in_usual_units(self, entry: Rows) -> bool:
+        usual = {
+            f"{entry.key}.{column.key}": Reader(self.system).unit(column.quantity).symbol
+            for column in entry.columns
+            if isinstance(column, Number)
+        }
+        return all(self.units.get(place, symbol) == symbol for place, symbol in usual.items())
 
     def _rows(self, entry: Rows, text: str) -> list[list[object]]:
         """The cells of a table, numbers parted from their units."""

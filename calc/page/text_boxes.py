@@ -56,7 +56,8 @@ def text_width(text: str, size: float = TEXT, bold: bool = False) -> float:
     """
     wide = _WIDE[bold]
     shares = (
-        wide.get(one) or (PICTOGRAM if one >= PICTOGRAMS else OTHER) for one in map(ord, text.translate(_UNSEEN))
+        wide.get(one) or (PICTOGRAM if one >= PICTOGRAMS else OTHER)
+        for one in map(ord, text.translate(_UNSEEN))
     )
     return size * sum(shares)
 

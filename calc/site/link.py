@@ -277,9 +277,9 @@ class _Link:
         for key in dict.fromkeys(self.doubled):
             if key in self.fields:
                 entry = self.fields[key]
-                self.ask(entry, f"{entry.label} stands in this link twice. Enter which is meant.")
+                self.ask(entry, f"{entry.label} is in this link twice. Enter which is meant.")
             else:
-                said.append("The units stand in this link twice: the last are taken.")
+                said.append("The units are in this link twice: the last are taken.")
         if not self.system_known:
             said.append("The units of this link are not known here: metric is taken.")
             self.ask_bare()

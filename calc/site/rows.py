@@ -123,9 +123,9 @@ _CONTROLLERS = Table("controllers", "x", "controller", (
     choice("kind", "k", "Kind",
            (("charge", "Charge controller"), ("pump", "Pump controller"),
             ("inverter", "Inverter"))),
-    quantity("voltage", "v", "Highest voltage", "voltage", 1.0, 2000.0),
-    quantity("current", "c", "Highest current", "current", 0.1, 1000.0),
-    quantity("power", "w", "Highest power", "power", 1.0, 1e6),
+    quantity("voltage", "v", "Maximum voltage", "voltage", 1.0, 2000.0),
+    quantity("current", "c", "Maximum current", "current", 0.1, 1000.0),
+    quantity("power", "w", "Maximum power", "power", 1.0, 1e6),
 ))  # fmt: skip
 
 TABLES = (_SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS)

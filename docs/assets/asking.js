@@ -90,7 +90,8 @@
       }
     }
 
-    /* In two steps where fixes and working take longer than the figures, and only to who waits. */
+    /* In two steps where picture, fixes and working take longer than the figures, and only to who
+       waits; at once where no answer stands whose picture could stay meanwhile. */
     async answer() {
       const { base, flat } = this.calc.section.dataset;
       const question = { ...this.calc.state(), op: "work", base, flat: flat === "1" };
@@ -102,7 +103,7 @@
         return reply.more;
       };
       this.again = false;
-      if (await given("first") && await this.quiet()) await given("rest");
+      if (await given(this.calc.figures.stands ? "first" : "") && await this.quiet()) await given("rest");
     }
 
     /* True where nothing was typed for a moment. */

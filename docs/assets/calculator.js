@@ -269,7 +269,7 @@
 
     showAnswer(reply) {
       const standing = this.figures.printed && this.example; // the very same, with its drawings
-      if (!standing) this.figures.show(reply.html, reply.charts);
+      if (!standing) this.figures.show(reply.html, reply.charts, reply.more);
       this.own = this.own || !this.example;
       this.figures.is(reply.example ? "example" : "yours");
     }

@@ -148,8 +148,15 @@
       this.is("example");
     }
 
-    /* A new answer; the reader's open and closed parts stay, old drawings stand until redrawn. */
-    show(html, charts = {}) {
+    /* Whether an answer is shown, to these numbers or those before. */
+    get stands() {
+      return this.html !== undefined;
+    }
+
+    /* A new answer; the reader's open and closed parts stay, old drawings stand until redrawn.
+       partial: picture, charts and working are still to come. */
+    show(html, charts = {}, partial = false) {
+      clearTimeout(this.keeping);
       if (html === this.html) return;
       this.word = undefined;
       this.open = this.section.querySelector(".sl-working")?.open ?? this.open;
@@ -162,6 +169,7 @@
       const made = document.createElement("template");
       made.innerHTML = html;
       const parts = [...made.content.children];
+      if (partial && this.stands) this.keep(parts);
       this.places().forEach((place, at) => place.replaceWith(parts[at]));
       Object.assign(this, { html, printed: false });
       const working = this.section.querySelector(".sl-working");
@@ -171,6 +179,17 @@
         if (chart) this.draw(figure.querySelector(".sl-plot"), chart, drawn.get(figure.dataset.chart));
       }
       this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
+    }
+
+    /* Picture and all that follows the figures stay as they were for a moment; after that they are
+       told apart. */
+    keep(parts) {
+      const [top, , more] = this.places();
+      const picture = top.querySelector(":scope > .sl-picture");
+      if (picture) parts[0].querySelector(".sl-verdict").after(picture);
+      parts[2] = more;
+      const kept = [picture, more].filter(Boolean);
+      this.keeping = setTimeout(() => kept.forEach((one) => one.classList.add("sl-waiting")), LATE);
     }
 
     /* The drawing before stands until the new one is there, and stays where it is the same. */

@@ -96,10 +96,13 @@
       history.pushState(history.state, "", fragment);
     }
 
-    /* Of the page with the numbers as they are; of the page alone while the example is as printed. */
+    /* Of the page with the numbers as they are; of the page alone while the example is as printed.
+       From a folder that knows no site it is the page's name in the folder: the way to it on this
+       disk is of use to nobody else, and nobody else's business. */
     address(whole = this.calc.fresh) {
-      const published = document.querySelector('link[rel="canonical"]');
-      const here = location.protocol === "file:" && published ? published.href : location.href;
+      const { protocol, pathname, href } = location;
+      const published = document.querySelector('link[rel="canonical"]')?.href;
+      const here = protocol === "file:" ? published || pathname.split("/").pop() : href;
       return here.split("#")[0] + (whole ? "#" + this.calc.link : "");
     }
 

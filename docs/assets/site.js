@@ -81,7 +81,7 @@
     }
 
     answered(reply) {
-      this.onward = reply.onward;
+      this.onward = reply.onward ?? this.onward; // with the rest of an answer
     }
 
     /* The other units: what is the site's is filled again, so that it is rounded once. */

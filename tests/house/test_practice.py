@@ -64,3 +64,23 @@ def test_what_the_guides_say_is_what_practice_says():
     ):
         said = words.format(rule / unit)
         assert any(said in text.replace("\u00a0", " ") for text in texts.values()), said
+
+
+@pytest.mark.parametrize(
+    "guide", [one for one in (ROOT / "docs").glob("*.md") if "## Sources" in one.read_text()],
+    ids=lambda one: one.stem,
+)  # fmt: skip
+def test_a_guide_says_common_practice_once_below_its_sources_with_a_link(guide):
+    said, _, sources = guide.read_text().partition("## Sources")
+    assert "ommon practice" not in " ".join(said.split())
+    once = "[common practice](about.md#how-numbers-are-treated)"
+    told = " ".join(sources.split()).replace(once, "§")
+    assert told.count("§") <= 1 and "ommon practice" not in told
+
+
+@pytest.mark.parametrize("rule, most", [("15 ft", 1), ("30 to 40 psi", 0), ("3 to 5 gpm", 2)])
+def test_no_rule_of_thumb_is_on_every_guide(rule, most):
+    """What a page's own calculator computes is not said beside it as a rule of the trade."""
+    texts = {path.stem: path.read_text() for path in (ROOT / "docs").glob("*.md")}
+    guides = [name for name, text in texts.items() if "```calculator" in text and rule in text]
+    assert len(guides) <= most, guides

@@ -184,3 +184,20 @@ def test_an_unknown_sheet_is_an_error_not_an_answer():
 
 def test_state_defaults_are_metric():
     assert State().system == "metric"
+
+
+def test_the_text_lists_no_rows_that_were_changed_by_a_number_typed_over_them():
+    reach = sheet("reach")
+    state = State("metric", {"climb": "5 m"}, {}, {"climb": "given"})
+    text = render.plain(reach, work(reach, state), state)
+    assert "Climb from pump to outlet: 5 m" in text
+    assert "3, made to fit the numbers above" in text and "rise to its far end" not in text
+    untouched = State("metric")
+    assert "rise to its far end" in render.plain(reach, work(reach, untouched), untouched)
+
+
+def test_the_text_calls_no_number_given_that_it_says_is_assumed():
+    tank = sheet("pressure_tank")
+    state = State("us", {"cutin": "30 psi"}, {}, {"cutin": "given"})
+    text = render.plain(tank, work(tank, state), state)
+    assert "Assumed, not from you" in text and "\nGiven\n" not in text

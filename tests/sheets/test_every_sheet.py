@@ -1,6 +1,7 @@
 """What holds for every calculator: its example, its working, its text, its links."""
 
 import json
+from html import escape
 
 import pytest
 
@@ -170,3 +171,20 @@ def test_converting_there_and_back_keeps_the_answer_nearly(key):
 @pytest.mark.parametrize("key", KEYS)
 def test_cautions_and_sources_are_given(key):
     assert sheet(key).cautions and sheet(key).sources and sheet(key).page.endswith("/")
+
+
+LONG = 30  # options that can be looked through without headings; our choice
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_a_long_menu_has_headings_over_a_few_options_each(key):
+    html = render.form(sheet(key), key)
+    columns = [c for entry in sheet(key).fields if isinstance(entry, Rows) for c in entry.columns]
+    menus = [c for c in (*sheet(key).fields, *columns) if isinstance(c, Choice)]
+    for menu in (one for one in menus if len(one.options) > LONG):
+        heads = dict(menu.groups)
+        parts = [value.partition("/")[0] for value, _ in menu.options]
+        assert set(parts) == set(heads), menu.key
+        assert max(parts.count(part) for part in heads) <= LONG / 2
+        for head in heads.values():
+            assert f'<optgroup label="{escape(head)}">' in html

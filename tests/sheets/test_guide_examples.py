@@ -24,6 +24,18 @@ def examples():
 
 
 EXAMPLES = list(examples())
+# what each guide says of the case that its calculator opens on
+OPENS = {
+    "head": ("climb", "length", "flow"),
+    "pipe-sizing": ("climb", "length", "flow"),
+    "pump-match": ("climb", "length", "flow", "lift"),
+    "suction-lift": ("lift", "length", "flow"),
+    "pressure-tank": ("pump", "cutin", "cutout", "tank"),
+    "storage": ("use", "gives"),
+    "demand": ("showers_open",),
+    "water-hammer": ("flow", "length", "weakest"),
+    "pressure": ("known", "climb"),
+}
 OURS = ("demand.md", "storage.md", "pressure-tank.md")
 
 
@@ -45,6 +57,19 @@ def test_an_example_differs_from_the_one_the_guide_opens_on(guide, key, fragment
     state = read(fragment)
     plain = work(sheet(key), State(state.system)).answer
     assert work(sheet(key), state).answer != plain, guide
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize("guide", OPENS)
+def test_a_guide_tells_the_example_that_its_calculator_opens_on(guide, system):
+    text = (DOCS / f"{guide}.md").read_text(encoding="utf-8")
+    told = text.partition("## A worked example")[2].partition("](#")[0]
+    (key,) = BLOCK.findall(text)
+    for name in OPENS[guide]:
+        entry = sheet(key).field(name)
+        number, _, unit = entry.default(system).partition(" ")
+        said = f"{number} {unit.removesuffix('/day')}".strip()
+        assert re.search(rf"(?<![\d.]){re.escape(said)}\b", " ".join(told.split())), (name, said)
 
 
 @pytest.mark.parametrize("guide", OURS)

@@ -16,7 +16,7 @@ from tests.sheets import asking
 from tests.sheets.asking import figure
 
 SHARED = ("Running pressure at the outlet", "Static pressure at the outlet", "Water speed",
-          "Friction loss", "Highest pressure in the pipe")  # fmt: skip
+          "Friction loss", "Maximum pressure in the pipe")  # fmt: skip
 FOUND = ("over-rating", "too-hot", "outlet-over-limit", "no-water", "below-vacuum",
          "negative-pressure", "short", "fast")  # fmt: skip
 KINDS = ("pe100-sdr11", "pe-sidr15", "pvc40", "pvc-sdr26", "cpvc11", "pex-in", "copper-l", "steel")

@@ -282,7 +282,7 @@ def test_the_pump_starts_at_its_shut_off_head():
 def test_the_pressures_along_the_pipe_are_those_of_the_figures():
     for found in answers("surge"):
         shapes, told = drawn(found), figures(found)
-        peak, rise = told["Highest pressure"], told["Knock on closing"]
+        peak, rise = told["Maximum pressure"], told["Knock on closing"]
         zero, (at_start, at_valve) = level(shapes["zero"]), _ends(shapes["peak"])
         bar = (zero - at_valve) / peak
         assert at_start == near(zero - bar * (peak - rise))
@@ -299,7 +299,7 @@ def test_a_rating_is_drawn_at_its_pressure():
     found = answer("surge", weakest="8 bar", kind="pe100-sdr11")
     shapes = drawn(found)
     zero, peak = level(shapes["zero"]), _ends(shapes["peak"])[1]
-    bar = (zero - peak) / figures(found)["Highest pressure"]
+    bar = (zero - peak) / figures(found)["Maximum pressure"]
     levels = {level(one) for name, one in shapes.items() if name.startswith("rating")}
     assert any(y == near(zero - bar * 8e5) for y in levels)
 

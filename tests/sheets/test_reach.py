@@ -18,7 +18,7 @@ from tests.sheets.asking import figure
 
 answer = partial(asking.answer, SHEET)
 RUNNING, STATIC = "Running pressure at the outlet", "Static pressure at the outlet"
-HIGHEST = "Highest pressure in the pipe"
+HIGHEST = "Maximum pressure in the pipe"
 UNCHECKED = {"most": "?"}
 
 

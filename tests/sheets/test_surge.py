@@ -121,7 +121,7 @@ def test_most_awkward_requests_are_answered_and_many_need_a_fix():
 
 @pytest.mark.parametrize("state, found", WORKED)
 def test_nothing_dangerous_in_the_figures_goes_unsaid(state, found):
-    peak, rise = figure(found, "Highest pressure"), figure(found, "Knock on closing")
+    peak, rise = figure(found, "Maximum pressure"), figure(found, "Knock on closing")
     low, rating = figure(found, "Lowest pressure just after"), table_rating(state)
     if rating is not None and peak > 1.5 * rating * (1 + 1e-9):
         assert keys(found, "stop") & {"over-rating", "too-hot"}
@@ -168,7 +168,7 @@ def test_a_static_pressure_over_the_rating_is_said_first():
 
 
 def test_little_to_spare_is_borderline():
-    peak = figure(answer(closing="1 s"), "Highest pressure")
+    peak = figure(answer(closing="1 s"), "Maximum pressure")
     found = answer(closing="1 s", weakest=f"{peak * 1.03 / 1e5} bar")
     assert found.verdict.word == "Borderline" and keys(found, "care") == {"near-rating"}
     spare = answer(closing="1 s", weakest=f"{peak / practice.NEAR_RATING * 1.001 / 1e5} bar")
@@ -217,7 +217,7 @@ def test_a_pipe_without_a_rating_is_not_checked_and_what_would_pass_passes():
 def test_polyethylene_by_its_pn_has_no_allowance_for_surges():
     # EN 805: the peak stays within the allowable maximum pressure; PN 16 states 16 bar
     found = answer(pressure="10 bar", flow="35 L/min", weakest="")
-    assert 16e5 < figure(found, "Highest pressure") < 24e5
+    assert 16e5 < figure(found, "Maximum pressure") < 24e5
     assert "over-rating" in keys(found, "stop")
 
 
@@ -225,7 +225,7 @@ def test_inch_polyethylene_may_carry_one_and_a_half_times_its_class():
     # AWWA M55, recurring surges, from memory
     texts = {"kind": "pe-sidr15", "weakest": "", "pressure": "5 bar"}
     within = answer(**texts)
-    assert 6.9e5 < figure(within, "Highest pressure") < 1.5 * 6.89e5
+    assert 6.9e5 < figure(within, "Maximum pressure") < 1.5 * 6.89e5
     assert keys(within, "care") == {"near-rating"} and not keys(within, "stop")
     assert "over-rating" in keys(answer(**texts, flow="70 L/min"), "stop")
 

@@ -18,9 +18,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 SHORT = ("stop", "care")
-KEY = (
-    "Heights are to scale. Columns show pressure: dashed before, full after. A bar marks the need."
-)
+KEY = "Heights are to scale. Columns: pressure before (dashed) and after; bars: needed."
 
 
 def draw(case: Case, reader: Reader) -> Drawing:

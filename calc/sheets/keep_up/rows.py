@@ -6,7 +6,7 @@ Their own default is one pipe to one outlet; on the page the example of ``calc.s
 from calc import practice
 from calc.page.fields import Choice, Count, Number, Rows, Text, Unknown
 from calc.sheets.parts.line_rows import EXTRAS
-from calc.sheets.parts.pipe_choice import pipe_options
+from calc.sheets.parts.pipe_choice import KIND_HEADINGS, pipe_options
 
 SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
 SUCTION_M = (0.1, 200.0)  # the same of the suction pipe's length
@@ -31,7 +31,7 @@ RUNS = Rows(
         Text("to", "To point", "", longest=NAME, points=True),
         Number("long", "Length", "length", "20 m", "60 ft", 0.01, 20e3),
         Number("up", "Far end above pump", "length", "0 m", "0 ft", -300.0, 400.0),
-        Choice("pipe", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1"),
+        Choice("pipe", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1", groups=KIND_HEADINGS),
         Count("bends", "Bends", 2, 0, 200, unknown=BENDS),
         Choice("extra", "Filter or valve", EXTRAS, "none"),
     ),

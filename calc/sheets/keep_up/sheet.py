@@ -31,6 +31,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
+from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
 if TYPE_CHECKING:
@@ -73,7 +74,7 @@ FIELDS = (
     *own_pump_fields(),
     Number("away", "Length of pipe to the house", "length", "140 m", "450 ft", 0.1, 20e3, when=FEW),
     Number("climb", "Climb from pump to house", "length", "8 m", "25 ft", -300.0, 400.0, when=FEW),
-    Choice("main", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1", when=FEW),
+    Choice("main", "Pipe", PIPES, "pe100-sdr11/32", "pvc40/1", when=FEW, groups=KIND_HEADINGS),
     Count("showers", "Showers open", 2, 0, 20, when=FEW),
     Count("sinks", "Sinks open", 0, 0, 20, when=FEW),
     Count("hoses", "Hoses opened after", 1, 0, 10, when=FEW),
@@ -100,6 +101,7 @@ FIELDS = (
         "pvc40/1.25",
         group=SOURCE,
         help="A foot valve and a bend are counted with it",
+        groups=KIND_HEADINGS,
     ),
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
@@ -125,6 +127,10 @@ def solve(values: Values, reader: Reader) -> Answer:
         return {
             "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
+            "steps": show.steps(case),
+            "drawings": (draw(case, reader),),
+            "charts": (show.chart(case, reader),),
+            "links": tuple(links(values, case, reader)),
         }
 
     return Answer(
@@ -132,12 +138,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         findings=judge.findings(case, reader),
         cautions=cautions(case),
         figures=show.figures(case),
-        steps=show.steps(case),
-        tables=tuple(_tables(case, [])),
         later=later,
-        charts=(show.chart(case, reader),),
-        drawings=(draw(case, reader),),
-        links=tuple(links(values, case, reader)),
     )
 
 

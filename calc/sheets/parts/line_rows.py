@@ -16,7 +16,7 @@ from calc.page.state import filled_rows
 from calc.pipe import fittings, friction
 from calc.pipe.line import Line, Section
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.pipe_choice import chosen_pipe, pipe_of, pipe_options
+from calc.sheets.parts.pipe_choice import KIND_HEADINGS, chosen_pipe, pipe_of, pipe_options
 from calc.units import Reader
 
 if TYPE_CHECKING:
@@ -40,7 +40,9 @@ def line_field(group: str = "") -> Rows:
         (
             Number("long", "Length", "length", "20 m", "60 ft", 0.01, LONGEST),
             Number("up", "Rise to its far end", "length", "0 m", "0 ft", -400.0, 400.0),
-            Choice("pipe", "Pipe", pipe_options(), "pe100-sdr11/32", "pvc40/1"),
+            Choice(
+                "pipe", "Pipe", pipe_options(), "pe100-sdr11/32", "pvc40/1", groups=KIND_HEADINGS
+            ),
             Count("bends", "Bends", 2, 0, 200),
             Choice("extra", "Filter or valve", EXTRAS, "none"),
             Number("share", "Share of the flow", "percent", "100 %", "100 %", 0.0, 1.0),

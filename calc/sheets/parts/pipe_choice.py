@@ -76,6 +76,9 @@ def pipe_options() -> tuple[tuple[str, str], ...]:
     return tuple((f"{p.kind}/{p.size}", p.label) for kind in pipes.KINDS for p in pipes.sizes(kind))
 
 
+KIND_HEADINGS = tuple(pipes.KINDS.items())  # of a menu of ``pipe_options``
+
+
 def pipe_of(value: str) -> pipes.Pipe:
     """The ``Pipe`` of a value of ``pipe_options``."""
     kind, _, size = value.partition("/")

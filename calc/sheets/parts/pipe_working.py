@@ -175,7 +175,7 @@ def rating_step(line: Line) -> Step:
     else:
         rated = "is above the rating" if stress.over else "is within the rating"
     note = f"This {rated}. Water hammer comes on top."
-    title = "Highest pressure in the pipe, with no flow"
+    title = "Maximum pressure in the pipe, with no flow"
     if line.reduced:
         return Step(title, note=note, source=stress.section.pipe.source)
     return Step(

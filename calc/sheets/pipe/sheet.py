@@ -78,7 +78,7 @@ FIELDS: tuple[Field, ...] = (
     ),
     Number(
         "highest",
-        "Highest pressure at the start",
+        "Maximum pressure at the start",
         "pressure",
         "",
         "",

@@ -32,7 +32,7 @@ def figures(case: Case, line: Line, chosen: Trial | None, shown: Trial) -> tuple
         Figure("Friction loss", line.weight * line.loss(flow), "pressure"),
         Figure(STATIC, line.static, "pressure", note=below_zero(line.static)),
         Figure(
-            "Highest pressure in the pipe",
+            "Maximum pressure in the pipe",
             max(one.pressure_pa for one in line.stresses()),
             "pressure",
             note="with no flow",

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 SMALL = 7  # of the common sizes are shown for standby
-PER_SECOND = "The formula gives starts a second; times 3600 an hour."
+PER_SECOND = "The formula gives starts per second; times 3600 per hour."
 
 
 def _given(values: Values, found: Case, *names: str) -> dict[str, Value]:
@@ -170,7 +170,7 @@ def switch_chart(values: Values, found: Case) -> Chart:
     return Chart(
         "starts",
         "Pump starts per hour against the flow drawn",
-        "Starts an hour rise from none to a peak at half the pump's flow and fall to none at its "
+        "Starts per hour rise from none to a peak at half the pump's flow and fall to none at its "
         "full flow.",
         "Water drawn",
         "flow",
@@ -275,7 +275,7 @@ def leak_chart(values: Values, found: Case) -> Chart:
     return Chart(
         "standby",
         "Starts from leaks against tank size",
-        "Starts an hour fall steeply with the first of the tank's volume and then level out.",
+        "Starts per hour fall steeply with the first of the tank's volume and then level out.",
         "Tank volume",
         "volume",
         "Starts from leaks",

@@ -33,7 +33,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
         Figure("Friction loss", line.loss(flow) * line.weight, "pressure"),
         Figure("Highest reach with no flow", line.reach_m, "head", note="above the start"),
         Figure("Water speed", line.speed(flow), "speed"),
-        Figure("Highest pressure in the pipe", stress, "pressure", note="with no flow"),
+        Figure("Maximum pressure in the pipe", stress, "pressure", note="with no flow"),
     ]
     if case.counted or line.highest_m is not None:
         least = line.crest(flow)

@@ -17,7 +17,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
     """Peak, knock, lowest pressure, and the closing time from which nothing is wrong."""
     heard = case.rise * (1 + 1e-9) >= practice.KNOCK_HEARD
     found = [
-        Figure("Highest pressure", case.peak, "pressure", main=True),
+        Figure("Maximum pressure", case.peak, "pressure", main=True),
         Figure(
             "Knock on closing",
             case.rise,
@@ -79,7 +79,7 @@ def _ends(case: Case) -> tuple[Step, ...]:
     rise, static = Value(case.rise, "pressure"), Value(case.pressure, "pressure")
     return (
         Step(
-            "Highest pressure",
+            "Maximum pressure",
             "p_max = p + Delta_p",
             {"p": static, "Delta_p": rise},
             Value(case.peak, "pressure"),
@@ -232,7 +232,7 @@ def _times(case: Case) -> Table:
         Column("For"),
         Column("Closing time", "time"),
         Column("Knock", "pressure"),
-        Column("Highest pressure", "pressure"),
+        Column("Maximum pressure", "pressure"),
     )
     note = "A time of 0 means that even a sudden stop is enough. Longer is gentler."
     return Table("What a slower valve does", columns, tuple(rows), note=note)
@@ -252,7 +252,7 @@ def _sizes(case: Case) -> tuple[Table, ...]:
         Column("Pipe"),
         Column("Water speed", "speed"),
         Column("Wave speed", "speed"),
-        Column("Highest pressure", "pressure"),
+        Column("Maximum pressure", "pressure"),
     )
     return (Table("The same stop in other sizes", columns, tuple(rows), marked=tuple(here)),)
 
@@ -274,14 +274,14 @@ def chart(case: Case) -> Chart:
         levels.append((case.part, "lowest-rated part"))
     return Chart(
         "closing",
-        "Highest pressure for each closing time",
-        "Highest pressure against closing time: flat up to the wave's way there and back, then "
+        "Maximum pressure for each closing time",
+        "Maximum pressure against closing time: flat up to the wave's way there and back, then "
         "falling; your valve is marked.",
         "Closing time of the valve",
         "time",
-        "Highest pressure",
+        "Maximum pressure",
         "pressure",
-        (Series("Highest pressure", tuple(times), peaks),),
+        (Series("Maximum pressure", tuple(times), peaks),),
         marks=((case.closing, case.peak, "yours"),),
         levels=tuple(levels),
     )

@@ -101,7 +101,7 @@ def _slow_step(values: Values, found: Case) -> Step:
     needed = hours_needed(values, found.use)
     if math.isinf(needed):
         return Step(
-            "Most water, day and night",
+            "Maximum a day, pumping day and night",
             "S_24 = 86400 * min(q, q_w)",
             {"q": pump, "q_w": well_flow},
             Value(DAY * min(values.gives, values.well), "volume"),
