@@ -15,6 +15,35 @@ ROOT = Path(__file__).resolve().parent.parent
 SITE = ROOT / "site"
 
 
+# The longest first, as measured, so that none of them is left to one worker at the end.
+LONGEST = (
+    "browser/test_accessibility.py",
+    "browser/test_site.py",
+    "browser/test_calculators.py",
+    "browser/test_offline.py",
+    "runtime/test_engine.py",
+    "browser/test_rows.py",
+    "browser/test_policy.py",
+    "browser/test_share.py",
+    "browser/test_links.py",
+    "browser/test_hosting.py",
+    "sheets/test_every_sheet.py",
+    "browser/test_first_screen.py",
+    "sheets/test_keep_up_random.py",
+    "runtime/test_store.py",
+    "parity/test_parity.py",
+    "runtime/test_folder.py",
+    "sheets/test_keep_up_fixes.py",
+    "sheets/test_every_fix.py",
+    "sheets/test_any_supply.py",
+)
+
+
+def pytest_collection_modifyitems(items):
+    order = {ROOT / "tests" / name: at for at, name in enumerate(LONGEST)}
+    items.sort(key=lambda item: order.get(item.path, len(order)))
+
+
 class _Quiet(http.server.SimpleHTTPRequestHandler):
     extensions_map = {
         **http.server.SimpleHTTPRequestHandler.extensions_map,

@@ -1,6 +1,7 @@
 """A reader's hands: open a calculator, type, read, share."""
 
 from calc.sheets import KEYS, sheet
+from tests.conftest import FORGET
 
 PAGES = {key: sheet(key).page for key in KEYS}
 TAPS = '.sl-field[data-key="taps"]'  # keep_up's tables
@@ -56,31 +57,41 @@ def figures(page):
     return page.locator("section.sl").get_attribute("data-sl-figures")
 
 
-def leave(page):
+def leave(page, link=True):
     """Go on from the field: what is wrong is then said at once."""
     page.evaluate("document.activeElement.blur()")
-    settle(page)
+    settle(page, link)
 
 
-def type_number(page, key, text):
+def type_number(page, key, text, link=True):
     """Type into a field, opening its group first; waits for the reply."""
     field = box(page, key)
     field.evaluate("el => el.closest('details')?.setAttribute('open', '')")
     field.fill(text)
-    settle(page)
+    settle(page, link)
 
 
-def settle(page):
+def as_at_first(page):
+    """Bring the calculator's open page back to the example as a first visit shows it, with
+    nothing kept: a start of Python costs more than many a test."""
+    page.evaluate(FORGET)
+    for fragment in ("#u=metric", ""):  # the first, so that the address changes in any case
+        page.evaluate("fragment => { location.hash = fragment; }", fragment)
+        settle(page, link=False)
+    assert figures(page) == "example"
+
+
+def settle(page, link=True):
     """Wait until what is shown belongs to what is typed.
 
     A change of units is one question and its figures another, and what is typed while a question
     is out is asked once that is answered: three in a row. Questions are answered in their order,
     so of three of ours, each asked after the one before, the last is answered after those. Fixes
     and working may come after the figures: the page says that it is busy until they are there.
-    The 400 ms are for the link, which is written a little later.
+    link: wait for the link as well, which is written a little later: 400 ms.
     """
     page.wait_for_function(
-        """async () => {
+        """async (late) => {
             const section = document.querySelector('section.sl');
             const { sheet } = section.dataset;
             for (let turn = 0; turn < 3; turn += 1) {
@@ -89,8 +100,9 @@ def settle(page):
             while (section.hasAttribute('data-sl-busy')) {
                 await new Promise((done) => setTimeout(done, 20));
             }
-            return new Promise((done) => setTimeout(() => done(true), 400));
+            return new Promise((done) => setTimeout(() => done(true), late));
         }""",
+        arg=400 if link else 0,
         timeout=START,
     )
 

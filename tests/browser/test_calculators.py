@@ -10,6 +10,7 @@ from calc.sheets import KEYS, sheet
 from tests.browser.pages import (
     PAGES,
     answer_text,
+    as_at_first,
     box,
     figures,
     leave,
@@ -21,7 +22,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )  # fmt: skip
-from tests.conftest import visit
+from tests.conftest import DESK, visit
 
 
 def _first_number(key):
@@ -34,26 +35,37 @@ def _first_number(key):
     raise AssertionError(f"{key} has no number field")
 
 
-@pytest.mark.parametrize("key", KEYS)
-def test_a_changed_number_changes_the_figures(page, address, key):
-    open_sheet(page, address, key)
+@pytest.fixture(scope="module", params=KEYS)
+def _started(browser, address, request):
+    context = visit(browser, viewport=DESK)
+    page = context.new_page()
+    open_sheet(page, address, request.param)
+    yield page, request.param
+    context.close()
+
+
+@pytest.fixture
+def opened(_started):
+    """(page, key) of a calculator; tests of it have one start of Python and find the example."""
+    as_at_first(_started[0])
+    return _started
+
+
+def test_a_changed_number_changes_the_figures(opened):
+    page, key = opened
     before = answer_text(page)
     entry, other = _first_number(key)
-    type_number(page, entry.key, other)
+    type_number(page, entry.key, other, link=False)
     assert answer_text(page) != before
     assert page.locator(".sl-wrong").count() == 0
 
 
-@pytest.mark.parametrize("key", KEYS)
-def test_a_link_reproduces_the_page_in_a_fresh_browser(browser, address, key):
-    first = visit(browser)
-    page = first.new_page()
-    open_sheet(page, address, key)
+def test_a_link_reproduces_the_page_in_a_fresh_browser(opened, browser):
+    page, key = opened
     entry, other = _first_number(key)
     type_number(page, entry.key, other)
     page.wait_for_function("() => location.hash.includes('=')")
     shared, text = page.url, answer_text(page)
-    first.close()
     second = visit(browser, locale="en-US")
     page = second.new_page()
     page.goto(shared)
@@ -64,17 +76,16 @@ def test_a_link_reproduces_the_page_in_a_fresh_browser(browser, address, key):
     second.close()
 
 
-@pytest.mark.parametrize("key", KEYS)
-def test_units_switch_and_come_back_as_typed(page, address, key):
-    open_sheet(page, address, key)
+def test_units_switch_and_come_back_as_typed(opened):
+    page, key = opened
     entry, other = _first_number(key)
-    type_number(page, entry.key, other)
+    type_number(page, entry.key, other, link=False)
     metric = answer_text(page)
     page.get_by_role("button", name="US", exact=True).click()
-    settle(page)
+    settle(page, link=False)
     assert answer_text(page) != metric
     page.get_by_role("button", name="Metric", exact=True).click()
-    settle(page)
+    settle(page, link=False)
     assert box(page, entry.key).input_value() == other
     assert answer_text(page) == metric
 
@@ -82,22 +93,21 @@ def test_units_switch_and_come_back_as_typed(page, address, key):
 BAD = ["", "abc", "40 furlongs", "1e300", "NaN", "1,250", "-99999999"]
 
 
-@pytest.mark.parametrize("key", KEYS)
-def test_bad_input_is_said_beside_the_field_without_a_verdict(page, address, key):
-    open_sheet(page, address, key)
+def test_bad_input_is_said_beside_the_field_without_a_verdict(opened):
+    page, key = opened
     entry, good = _first_number(key)
-    type_number(page, entry.key, good)
+    type_number(page, entry.key, good, link=False)
     text = verdict(page)
     for bad in BAD:
-        type_number(page, entry.key, bad)
-        leave(page)
+        type_number(page, entry.key, bad, link=False)
+        leave(page, link=False)
         error = page.locator(f'.sl-field[data-key="{entry.key}"] .sl-error').inner_text()
         assert error, bad
         assert box(page, entry.key).input_value() == bad
         assert page.locator(".sl-verdict").count() == 0
         assert figures(page) == "stale" and page.locator(".sl-main").count() >= 1
         assert "From before" in page.locator(".sl-status").first.inner_text()
-    type_number(page, entry.key, good)
+    type_number(page, entry.key, good, link=False)
     assert (figures(page), verdict(page)) == ("yours", text)
     assert page.locator(".sl-wrong").count() == 0
 
@@ -143,9 +153,8 @@ def test_a_fault_is_told_once_its_field_is_left_and_its_link_leads_there(page, a
     assert box(page, "water").is_visible()
 
 
-@pytest.mark.parametrize("key", KEYS)
-def test_typing_keeps_the_focus_and_the_caret(page, address, key):
-    open_sheet(page, address, key)
+def test_typing_keeps_the_focus_and_the_caret(opened):
+    page, key = opened
     entry, other = _first_number(key)
     field = box(page, entry.key)
     field.evaluate("el => el.closest('details')?.setAttribute('open', '')")
@@ -153,7 +162,7 @@ def test_typing_keeps_the_focus_and_the_caret(page, address, key):
     page.keyboard.press("ControlOrMeta+a")
     for letter in other:
         page.keyboard.type(letter)
-        settle(page)
+        settle(page, link=False)
     assert field.input_value() == other
     assert field.evaluate(
         "el => el === document.activeElement && el.selectionStart === el.value.length"

@@ -9,6 +9,7 @@ from tests.browser.pages import (
     RUNS,
     TAPS,
     answer_text,
+    as_at_first,
     cell,
     figures,
     leave,
@@ -18,14 +19,24 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )
-from tests.conftest import visit
+from tests.conftest import DESK, visit
+
+
+@pytest.fixture(scope="module")
+def _started(browser, address):
+    context = visit(browser, viewport=DESK)
+    page = context.new_page()
+    open_sheet(page, address, "keep_up")
+    yield page
+    context.close()
 
 
 @pytest.fixture
-def site(page, address):
-    open_sheet(page, address, "keep_up")
-    unfold(page)
-    return page
+def site(_started):
+    """The calculator with the example; tests have one start of Python."""
+    as_at_first(_started)
+    unfold(_started)
+    return _started
 
 
 def button(page, name, table=TAPS):
@@ -39,7 +50,7 @@ def names(page, table=TAPS):
 
 def fill(page, row, column, text, table=TAPS):
     cell(page, row, column, table).fill(text)
-    settle(page)
+    settle(page, link=False)
 
 
 def rows_of(page, table=TAPS):

@@ -1,9 +1,10 @@
 """One site, many pages: asked the same question they give the same figure, and the same finding.
 
-500 made-up sites with one way to one outlet; half with altitude, heat, a filter or a dip.  Against
+Made-up sites with one way to one outlet; half with altitude, heat, a filter or a dip.  Against
 solutions written with ``fluids``: tests/network/test_one_pipe.py.
 """
 
+import os
 import random
 from functools import cache
 
@@ -19,7 +20,8 @@ from calc.site.facts import GIVEN, Fact
 from calc.site.site import Site
 from calc.site.supply import SUCTION
 
-SITES = range(500)
+# more, apart from the daily run: SPRINGLINE_SUPPLIES=500
+SITES = range(int(os.environ.get("SPRINGLINE_SUPPLIES", "200")))
 ONE_PIPE = ("reach", "pipe", "pump_match")
 CLOSE = 1e-9
 OUTLET, WAY = "draw", "then/draw"
