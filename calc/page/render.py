@@ -148,7 +148,8 @@ def _figures(figures: tuple[Figure, ...], verdict: Verdict, reader: Reader) -> s
         return ""
     ranked = sorted(figures, key=lambda one: not one.main)
     cells = "".join(_figure(figure, reader) for figure in ranked)
-    return f'<dl class="sl-figures sl-{verdict.level}">{cells}</dl>'
+    three = " sl-three" if len(ranked) == 3 else ""
+    return f'<dl class="sl-figures sl-{verdict.level}{three}">{cells}</dl>'
 
 
 def _figure(figure: Figure, reader: Reader) -> str:

@@ -183,7 +183,10 @@ def split_default(entry: Number, system: str) -> tuple[Unit, str]:
 def _rows(entry: Rows, name: str) -> str:
     rows = entry.metric
     body = "".join(_row(entry, name, index, row) for index, row in enumerate(rows))
-    head = "".join(f'<th scope="col">{_heading(column, name)}</th>' for column in entry.columns)
+    head = "".join(
+        f'<th scope="col"{_WITH_UNIT if _has_menu(column) else ""}>{_heading(column, name)}</th>'
+        for column in entry.columns
+    )
     hint = f'<p class="sl-help" id="{name}-help">{escape(entry.help)}</p>' if entry.help else ""
     texts = " ".join(
         f'data-{system}="{escape(_bare_rows(entry, system))}"' for system in ("metric", "us")
@@ -204,6 +207,9 @@ def _rows(entry: Rows, name: str) -> str:
     )
 
 
+_WITH_UNIT = ' class="sl-with-unit"'
+
+
 def _bare_rows(entry: Rows, system: str) -> str:
     """The default rows as the page shows them: every cell, units in the headings."""
     rows = filled_rows(entry, entry.default(system), system)
@@ -215,6 +221,10 @@ def _bare_rows(entry: Rows, system: str) -> str:
 
 def _one(word: str) -> str:
     return escape(f"{'an' if word[0] in 'aeiou' else 'a'} {word}")
+
+
+def _has_menu(column: Cell) -> bool:
+    return isinstance(column, Number) and len(QUANTITIES[column.quantity].units) > 1
 
 
 def _heading(column: Cell, name: str) -> str:

@@ -33,6 +33,10 @@
       this.answer = section.querySelector(".sl-answer");
       this.status = section.querySelector(".sl-status");
       this.glance = section.querySelector(".sl-glance");
+      const entry = this.glance.parentElement; // the glance stays in sight while one types in it
+      entry.addEventListener("focusin", ({ target }) =>
+        entry.classList.toggle("is-typing", target.matches("input, select, textarea")));
+      entry.addEventListener("focusout", () => entry.classList.remove("is-typing"));
       this.examples = {
         metric: this.places().map((place) => place.outerHTML).join(""),
         us: section.querySelector(".sl-us").innerHTML,
