@@ -9,6 +9,7 @@ their last flow, only to find the next one sooner.
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.network.parts import Device, PumpSet, Reducer, Run
@@ -31,37 +32,47 @@ LIKELY = 6.5  # 1/sqrt(f) to begin with: a smooth pipe at Re 30,000
 MOST_STEPS = 60
 
 
+@lru_cache(maxsize=1024)  # the pipes of a supply come again in every solution of it
+def _constants(
+    bore: float, length: float, roughness: float, viscosity: float, k: float
+) -> tuple[float, ...]:
+    """What ``RunLaw`` needs of a run, in the order in which it is taken apart there."""
+    area = math.pi / 4 * bore**2
+    per_re = viscosity / bore * area
+    turn = friction.LAMINAR_LIMIT * per_re
+    full = friction.TURBULENT_FROM * per_re  # where ``loss_and_slope`` leaves its straight bridge
+    bends = k / (2 * GRAVITY * area**2)
+    low, high = (
+        friction.loss_and_slope(flow, bore, length, roughness, viscosity)[0]
+        for flow in (turn, full)
+    )
+    begin = 0.5 * area  # m3/s at 0.5 m/s
+    start_slope = begin / friction.loss_and_slope(begin, bore, length, roughness, viscosity, k)[0]
+    return (
+        area, roughness / bore / 3.7, 2.51 * viscosity / bore, length / (2 * GRAVITY * bore),
+        bends, low / turn, (high - low) / (full - turn), turn, low + bends * turn**2,
+        full, high + bends * full**2, start_slope,
+    )  # fmt: skip
+
+
 class RunLaw:
     """Inverse of ``friction.loss_and_slope`` with fittings: flow from head, either way."""
 
     __slots__ = (
-        "_area", "_args", "_bends", "_check", "_full", "_full_head", "_last", "_linear", "_rise",
-        "_rough", "_straight", "_thin", "_turn", "_turn_head",
+        "_area", "_bends", "_check", "_full", "_full_head", "_last", "_linear", "_rise",
+        "_rough", "_start_slope", "_straight", "_thin", "_turn", "_turn_head",
     )  # fmt: skip
 
     most_gain = start_gain = 0.0
 
     def __init__(self, run: Run, viscosity: float) -> None:
-        pipe = run.pipe
-        self._args = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, run.k)
         self._check = run.check
-        area = math.pi / 4 * pipe.inside_m**2
-        per_re = viscosity / pipe.inside_m * area
-        self._turn = friction.LAMINAR_LIMIT * per_re
-        self._full = (
-            friction.TURBULENT_FROM * per_re
-        )  # where ``loss_and_slope`` leaves its straight bridge
-        self._bends = run.k / (2 * GRAVITY * area**2)
-        straight = (pipe.inside_m, run.length_m, pipe.roughness_m, viscosity, 0.0)
-        low = friction.loss_and_slope(self._turn, *straight)[0]
-        high = friction.loss_and_slope(self._full, *straight)[0]
-        self._linear = low / self._turn
-        self._rise = (high - low) / (self._full - self._turn)
-        self._turn_head = low + self._bends * self._turn**2
-        self._full_head = high + self._bends * self._full**2
-        self._area, self._rough = area, pipe.roughness_m / pipe.inside_m / 3.7
-        self._thin = 2.51 * viscosity / pipe.inside_m  # m/s
-        self._straight = run.length_m / (2 * GRAVITY * pipe.inside_m)  # s2/m
+        (
+            self._area, self._rough, self._thin, self._straight, self._bends, self._linear,
+            self._rise, self._turn, self._turn_head, self._full, self._full_head, self._start_slope,
+        ) = _constants(
+            run.pipe.inside_m, run.length_m, run.pipe.roughness_m, viscosity, run.k
+        )  # fmt: skip
         self._last = LIKELY
 
     def flow(self, head: float) -> tuple[float, float]:
@@ -115,9 +126,7 @@ class RunLaw:
 
     def start_slope(self) -> float:
         """Flow per metre at 0.5 m/s, to begin with, m2/s."""
-        bore = self._args[0]
-        flow = 0.5 * math.pi / 4 * bore**2
-        return flow / friction.loss_and_slope(flow, *self._args)[0]
+        return self._start_slope
 
 
 def _straight_and_square(head: float, linear: float, square: float) -> tuple[float, float]:

@@ -8,10 +8,11 @@ matrices here are symmetric and positive definite, so no pivoting is needed.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
 
 class SingularError(ArithmeticError):
@@ -39,14 +40,15 @@ class Elimination:
     size: int
 
 
-def eliminate(count: int, pairs: Iterable[tuple[int, int]]) -> Elimination:
+@lru_cache(maxsize=64)  # a supply is solved again and again
+def eliminate(count: int, pairs: tuple[tuple[int, int], ...]) -> Elimination:
     """Order and places for ``count`` unknowns joined by ``pairs``, least degree first.
 
     count: unknowns 0..count-1; pairs: (i, j) of unknowns that touch, either way round.
     Returns ``Elimination``.  Raises nothing.
     Source: minimum degree ordering, W. F. Tinney and J. W. Walker, Proc. IEEE 55 (1967) 1801.
 
-    >>> eliminate(3, [(0, 1), (1, 2)]).order
+    >>> eliminate(3, ((0, 1), (1, 2))).order
     (0, 1, 2)
     """
     touching: list[set[int]] = [set() for _ in range(count)]

@@ -149,7 +149,7 @@ class _System:
         self.known = [level.level_m for level in network.levels]
         pairs = [(index[link.start], index[link.end]) for link in network.links]
         inner = [pair for pair in pairs if max(pair) < self.count]
-        self.plan = network_matrix.eliminate(self.count, inner)
+        self.plan = network_matrix.eliminate(self.count, tuple(inner))
         self.links: list[tuple[str, Law, int, int, int]] = []
         self.holders: list[_Holder] = []
         for link, (i, j) in zip(network.links, pairs, strict=True):

@@ -185,10 +185,12 @@
       this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
     }
 
-    /* Picture and all that follows the figures stay as they were for a moment; after that they are
-       told apart. */
+    /* Picture and all that follows the figures stay as they were for a moment, and the verdict keeps
+       the room for its cause; after that they are told apart. */
     keep(parts) {
       const [top, , more] = this.places();
+      const room = top.querySelector(".sl-verdict")?.offsetHeight || 0;
+      parts[0].querySelector(".sl-verdict").style.minHeight = room + "px";
       const picture = top.querySelector(":scope > .sl-picture");
       if (picture) parts[0].querySelector(".sl-verdict").after(picture);
       parts[2] = more;

@@ -419,7 +419,7 @@ def test_elimination_solves_the_equations(seed):
     pairs = [(i, rng.randrange(i)) for i in range(1, count)]
     pairs += [tuple(rng.sample(range(count), 2)) for _ in range(3)] if count > 2 else []
     pairs = list({tuple(sorted(pair)) for pair in pairs})
-    plan = network_matrix.eliminate(count, pairs)
+    plan = network_matrix.eliminate(count, tuple(pairs))
     matrix = [[0.0] * count for _ in range(count)]
     diagonal, upper = [rng.uniform(0.1, 1) for _ in range(count)], [0.0] * plan.size
     for i, j in pairs:
@@ -437,7 +437,7 @@ def test_elimination_solves_the_equations(seed):
 
 @pytest.mark.parametrize("count", [10, 1000])
 def test_a_tree_fills_in_nothing(count):
-    plan = network_matrix.eliminate(count, [(i, i // 3) for i in range(1, count)])
+    plan = network_matrix.eliminate(count, tuple((i, i // 3) for i in range(1, count)))
     assert plan.size == count - 1
 
 

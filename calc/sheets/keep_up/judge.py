@@ -185,13 +185,15 @@ def _cautious(case: Case) -> Iterator[Trouble]:
 # In words ---------------------------------------------------------------------------------------
 
 
-def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
-    """Everything found, in words; of equal weight the main outlet's first."""
+def findings(case: Case, reader: Reader, brief: bool = False) -> tuple[Finding, ...]:
+    """Everything found, in words, the main outlet's first; brief: not why it gets too little."""
     found: Sequence[Trouble] = signs(case)
     if case.main is not None:
         found = sorted(found, key=lambda one: one.row != case.main.name)
     return tuple(
-        Finding(one.level, one.kind, _sentence(case, one, reader), rank_of(case, one), one.row)
+        Finding(
+            one.level, one.kind, _sentence(case, one, reader, brief), rank_of(case, one), one.row
+        )
         for one in found
     )
 
@@ -206,10 +208,10 @@ def rank_of(case: Case, one: Trouble) -> str:
     return RANKS.get(one.kind, "weak")
 
 
-def _sentence(case: Case, one: Trouble, reader: Reader) -> str:
+def _sentence(case: Case, one: Trouble, reader: Reader, brief: bool) -> str:
     if one.kind == "short":
         tap = next(tap for tap in case.taps if tap.name == one.row)
-        return _short(case, tap, one, reader)
+        return _short(case, tap, one, reader, brief)
     pipe = case.pipe_of(one.row)
     if one.kind == "too-hot" and pipe is not None:
         named = "The suction pipe" if one.row == SUCTION else "The pipe"
@@ -241,7 +243,7 @@ def _small_draw(case: Case, reader: Reader) -> str:
     return found.text if found is not None else ""
 
 
-def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
+def _short(case: Case, tap: Tap, one: Trouble, reader: Reader, brief: bool) -> str:
     got, needed = reader.apart(max(one.value or 0.0, 0.0), one.limit or 0.0, "pressure")
     if one.level == "note":
         return f"{got} at {tap.name} works; from {needed} it is comfortable."
@@ -252,9 +254,11 @@ def _short(case: Case, tap: Tap, one: Trouble, reader: Reader) -> str:
         return _shortest(begins, [f"{told}, {more} needed."])
     if tap is not case.main:
         return f"Pressure at {tap.name} is {got}; {needed} is needed."
+    told = f"{told}; {needed} is needed"
+    if brief:
+        return _shortest(begins, [f"{told}."])
     # next to nothing is lost on the way: with no flow it is as much
     cause = cause_words(case.cause, case, reader).removesuffix(f", {got} with no flow")
-    told = f"{told}; {needed} is needed"
     return _shortest(begins, [f"{told}: {cause}.", f"{told}."])
 
 

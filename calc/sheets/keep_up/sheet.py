@@ -128,6 +128,7 @@ def solve(values: Values, reader: Reader) -> Answer:
             "fixes": (*(_fix(change, case, values, reader) for change in changes), *said),
             "tables": tuple(_tables(case, [one for one in changes if one.kinds is SHORT])),
             "steps": show.steps(case),
+            "findings": judge.findings(case, reader),
             "drawings": (draw(case, reader),),
             "charts": (show.chart(case, reader),),
             "links": tuple(links(values, case, reader)),
@@ -135,7 +136,7 @@ def solve(values: Values, reader: Reader) -> Answer:
 
     return Answer(
         told=judge.told(case, reader),
-        findings=judge.findings(case, reader),
+        findings=judge.findings(case, reader, brief=True),
         cautions=cautions(case),
         figures=show.figures(case),
         later=later,
