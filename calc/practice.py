@@ -183,3 +183,21 @@ DAILY_PERSON = 100 * LITRE / DAY  # m3/s, taps in the house: WHO (2020), from me
 WELL_WATER = 283.15  # K, groundwater away from the tropics; common practice, no source
 HOT_DRY_DEPTH = (6e-3, 9e-3)  # m a day, warm arid places: FAO-56 table 2, from memory
 HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbooks, from memory
+
+# Cables -------------------------------------------------------------------------------------
+
+CABLE_WARM = 323.15  # K, a conductor under load out of doors; our choice
+CABLE_REACTANCE = 0.08e-3  # ohm/m of each conductor: IEC 60364-5-52 annex G, from memory
+STRANDED = 1.07  # resistance over that of the plain area, IEC 60228 class 2, from memory
+FLEXIBLE = 1.15  # the same, class 5: IEC 60228, from memory
+STRANDED_AWG = 1.02  # the same, stranded conductors of NEC chapter 9 table 8; from memory
+DROP_RUNNING = 0.03  # of the voltage, most that a cable takes, running; common practice, no source
+DROP_STARTING = 0.15  # the same while a motor starts; common practice, no source
+START_TIMES = 6.0  # running current, an AC motor switched on directly; common practice, no source
+START_SOFT = 1.25  # running current, a motor behind a speed control; common practice, no source
+MOTOR_POWER_FACTOR = 0.8  # a small AC motor nobody measured; common practice, no source
+FUSE_TIMES = 1.25  # running current, a fuse or breaker of a cable; common practice, no source
+FUSE_TIMES_PANELS = 1.56  # short-circuit current of panels: NEC 690.8 and 690.9, from memory
+# A, ratings of fuses and breakers that are sold; common practice, no source
+FUSE_RATINGS = (1, 2, 3, 5, 6, 8, 10, 15, 16, 20, 25, 30, 32, 40, 50, 60, 63, 80, 100, 125, 160,
+                200, 250, 300, 400)  # fmt: skip

@@ -1,0 +1,1 @@
+"""Power: cable, panels, controller, battery, motor and the year hour by hour."""
