@@ -99,7 +99,7 @@ def draw_by_efficiency(
     return Draw(through_controller(motor, controller_w), flow_m3s, standby_w)
 
 
-def draw_of_pump(
+def drawn_by(
     pump: Pump,
     flow_m3s: float,
     speed: float,
@@ -107,29 +107,40 @@ def draw_of_pump(
     motor_efficiency: float = practice.MOTOR_EFFICIENCY,
     controller_w: float | None = None,
     inverter_w: float | None = None,
-    standby_w: float = practice.PUMP_STANDBY,
-) -> Draw:
-    """What a pump draws at a duty, from its own table.
+) -> float:
+    """Power that a pump draws at a flow and speed, from its own table.
 
     P = P_e(Q, s) where the table says what is drawn, else P_s(Q, s) / (eta_m eta_c)
     pump: its table; flow_m3s: Q, m3/s; speed: s, share of full; density: kg/m3;
-    motor_efficiency: a share, for a table of shaft power or pump efficiency; controller_w: rated W
-    of the controller there (None: its usual efficiency); inverter_w: rated W of an inverter in front
-    of a pump that takes AC (None: no inverter); standby_w: W.
-    Returns ``Draw``.  Raises RangeError outside the table, InputError, named "pump", where the
-    table has neither power nor efficiency.  Source: affinity laws, definition of efficiency.
+    motor_efficiency: a share, for a table of shaft power or pump efficiency; controller_w: rated
+    W of the controller there (None: its usual efficiency); inverter_w: rated W of an inverter in
+    front of a pump that takes AC (None: no inverter).
+    Returns W.  Raises RangeError outside the table, InputError, named "pump", where the table has
+    neither power nor efficiency.  Source: affinity laws, definition of efficiency.
     """
     drawn = pump.power_at(flow_m3s, speed, density)
     if drawn is None:
         shaft = pump.shaft_power_at(flow_m3s, speed, density)
         if shaft is None:
             raise InputError("The pump's table tells neither power nor efficiency.", name="pump")
+        require("motor_efficiency", motor_efficiency, 0.01, 1.0, "percent", "Check the motor.")
         motor = shaft / motor_efficiency
-        drawn = (
-            motor / practice.CONTROL_EFFICIENCY
-            if controller_w is None
-            else through_controller(motor, controller_w)
-        )
-    if inverter_w is not None:
-        drawn = through_controller(drawn, inverter_w)
+        usual = motor / practice.CONTROL_EFFICIENCY
+        drawn = usual if controller_w is None else through_controller(motor, controller_w)
+    return drawn if inverter_w is None else through_controller(drawn, inverter_w)
+
+
+def draw_of_pump(
+    pump: Pump,
+    flow_m3s: float,
+    speed: float,
+    density: float,
+    standby_w: float = practice.PUMP_STANDBY,
+    inverter_w: float | None = None,
+) -> Draw:
+    """``drawn_by`` with the flow and the standby, as the year wants it.
+
+    Arguments as for ``drawn_by``; standby_w: W at all hours.  Returns ``Draw``.
+    """
+    drawn = drawn_by(pump, flow_m3s, speed, density, inverter_w=inverter_w)
     return Draw(drawn, flow_m3s, standby_w)

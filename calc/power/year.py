@@ -4,7 +4,7 @@ More panel, battery or tank never serves less water over the year, with equal en
 the start and the same cut-out in Wh.  Exceptions, each told: a cut-out given as a share of the
 battery rises with the battery; in the cold a battery keeps back a share of its size; a battery of
 another kind or voltage, and panels in longer strings, are another system; a battery that starts
-empty with a larger reserve must first fill it.
+empty with a larger reserve must first fill it; a backup with few hours a day may have spent them.
 The pump works against the tank (or the pressure it keeps without one): a tank is taken to feed the
 taps by its height, without a pump of its own.
 """
@@ -25,15 +25,14 @@ from calc.power.battery import Battery
 from calc.power.controller import Controller, most_power, string_powers
 from calc.power.hours import HOURS, Hour, Plan, run
 from calc.power.motor import Draw
+from calc.power.service import Day, Service, days_of, served_of, worst_fortnight
 from calc.units import HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
 MONTHS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)  # days, a year of 365
-DAYS = 365
-FORTNIGHT = 14
-MISSED = 1e-9  # of what is asked: less than this is rounding, and is served
+LEAST = 1e-9  # Wh or m3, so that a year without any is no division by nothing
 
 
 def _series(name: str, values: Sequence[float], low: float, high: float, kind: str) -> None:
@@ -148,34 +147,16 @@ class System:
 
 
 @dataclass(frozen=True)
-class Day:
-    """A day: its number from 0; m3 asked and served; lowest share of charge; J from the panels."""
+class Year(Service):
+    """What a year came to: what ``Service`` says of the water, and the power behind it.
 
-    day: int
-    asked: float
-    served: float
-    lowest: float
-    array: float
-
-
-@dataclass(frozen=True)
-class Year:
-    """What a year came to.
-
-    asked, served, unserved: m3; dry_hours: hours without pressure, in which less was given than
-    asked; short_days: count, short: days short in a hundred; lowest: least state of charge, share
-    of the rated energy.  Energy in J: array (what the controller gives), used (pump and standby),
-    spilled, lost (in the battery), aided (by the backup); backup_hours: h at its power; cycles:
-    equivalent full cycles; lasts: s until the battery is replaced.  energy_gap, water_gap: what the
-    balances do not close by, shares (rounding).  worst: the worst fortnight, 14 days.
+    lowest: least state of charge, share of the rated energy.  Energy in J: array (what the
+    controller gives), used (pump and standby), spilled, lost (in the battery), aided (by the
+    backup); backup_hours: h at its power; cycles: equivalent full cycles; lasts: s until the
+    battery is replaced.  energy_gap, water_gap: what the balances do not close by, shares
+    (rounding).  worst: the worst fortnight, 14 days.
     """
 
-    asked: float
-    served: float
-    unserved: float
-    dry_hours: int
-    short_days: int
-    short: float
     lowest: float
     array: float
     used: float
@@ -275,27 +256,19 @@ def _charging(weather: Weather, one: Battery) -> Iterable[float]:
 
 
 def _told(system: System, made: Plan) -> Year:
-    hours = run(made)
     stored, level, served, pumped, idle, drawn, charged, faded, aided, spilled = zip(
-        *hours, strict=True
+        *run(made), strict=True
     )
-    asked, water = sum(made.asked), sum(served)
     used = sum(idle) + made.per * sum(pumped)
     lost = sum(drawn) * (1 - made.out) + sum(charged) * (1 - made.into) + sum(faded)
     array, aid, spill = sum(made.sun), sum(aided), sum(spilled)
-    brought = array + aid + made.stored
-    energy_gap = (brought - used - spill - lost - stored[-1]) / max(brought, 1e-9)
-    had = made.level + sum(pumped)
-    days = _days(made, stored, served)
-    short = sum(day.served < day.asked * (1 - MISSED) for day in days)
+    brought, had = array + aid + made.stored, made.level + sum(pumped)
+    energy_gap = brought - used - spill - lost - stored[-1]
+    held = [one / made.capacity for one in stored]
+    days = days_of(made.asked, served, held, [HOUR * one for one in made.sun])
     return Year(
-        asked=asked,
-        served=water,
-        unserved=sum(max(0.0, a - b) for a, b in zip(made.asked, served, strict=True)),
-        dry_hours=sum(b < a * (1 - MISSED) for a, b in zip(made.asked, served, strict=True)),
-        short_days=short,
-        short=100 * short / DAYS,
-        lowest=min(made.stored, *stored) / made.capacity,
+        **vars(served_of(made.asked, served)),
+        lowest=min(made.stored / made.capacity, *held),
         array=array * HOUR,
         used=used * HOUR,
         spilled=spill * HOUR,
@@ -303,42 +276,16 @@ def _told(system: System, made: Plan) -> Year:
         aided=aid * HOUR,
         backup_hours=aid / made.backup if made.backup else 0.0,
         cycles=sum(drawn) / made.capacity,
-        lasts=cells.replacement(system.battery, _drawn(drawn)),
-        energy_gap=energy_gap,
-        water_gap=(had - water - level[-1]) / max(had, 1e-9),
-        worst=_worst(days),
+        lasts=cells.replacement(system.battery, _daily(drawn)),
+        energy_gap=energy_gap / max(brought, LEAST),
+        water_gap=(had - sum(served) - level[-1]) / max(had, LEAST),
+        worst=worst_fortnight(days),
     )
 
 
-def _drawn(drawn: Sequence[float]) -> list[float]:
+def _daily(drawn: Sequence[float]) -> list[float]:
     """J out of the battery on each day."""
     return [HOUR * sum(drawn[at : at + 24]) for at in range(0, HOURS, 24)]
-
-
-def _days(made: Plan, stored: Sequence[float], served: Sequence[float]) -> list[Day]:
-    return [
-        Day(
-            at // 24,
-            sum(made.asked[at : at + 24]),
-            sum(served[at : at + 24]),
-            min(stored[at : at + 24]) / made.capacity,
-            HOUR * sum(made.sun[at : at + 24]),
-        )
-        for at in range(0, HOURS, 24)
-    ]
-
-
-def _worst(days: Sequence[Day]) -> tuple[Day, ...]:
-    """The fortnight in which most water was missed; of equal ones, the lowest in charge."""
-
-    def badness(first: int) -> tuple[float, float]:
-        some = days[first : first + FORTNIGHT]
-        missed = sum(max(0.0, day.asked - day.served) for day in some)
-        missed = missed if missed > MISSED * sum(day.asked for day in some) else 0.0
-        return missed, -sum(day.lowest for day in some)
-
-    first = max(range(DAYS - FORTNIGHT + 1), key=badness)
-    return tuple(days[first : first + FORTNIGHT])
 
 
 def generator_fuel(energy_j: float, m3_per_j: float = practice.GENERATOR_FUEL) -> float:
