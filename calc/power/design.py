@@ -213,7 +213,7 @@ def by_hand(weather: Weather, demand: Demand, system: System, days: float = 3.0)
     rows = []
     for month, sun_h in enumerate(sun_hours(weather)):
         daily = demand.by_month[month] * pump.joule_per_m3 + idle
-        rows.append((hand_sum(daily, max(sun_h, 0.05), share), month, daily, sun_h))
+        rows.append((hand_sum(daily, sun_h, share), month, daily, sun_h))
     watts, month, daily, sun_h = max(rows)
     panels = math.ceil(watts / system.array.module.rated_w - 1e-9)
     strings = math.ceil(panels / system.array.series)
