@@ -13,7 +13,7 @@ import random
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
-from calc.sun.position import YEAR, daily_extraterrestrial
+from calc.sun.position import YEAR, daily_outside
 from calc.sun.sky import CLEAREST
 
 if TYPE_CHECKING:
@@ -105,11 +105,11 @@ def clearness_at(share: float, rate: float, low: float, high: float) -> float:
 def outside(latitude: float) -> tuple[float, ...]:
     """What would reach level ground on each of 365 days without the air.
 
-    ``daily_extraterrestrial`` of each day
+    ``daily_outside`` of each day
     latitude: rad, -pi/2 to pi/2.  Returns J/m2 a day.  Raises RangeError outside.
-    Source: FAO-56 eq. 21.
+    Source: FAO-56 eq. 21; Spencer (1971).
     """
-    return tuple(daily_extraterrestrial(latitude, day) for day in range(1, YEAR + 1))
+    return tuple(daily_outside(latitude, day) for day in range(1, YEAR + 1))
 
 
 def checked_means(means: Sequence[float | None], latitude: float) -> tuple[float, ...]:

@@ -197,7 +197,20 @@ def daily_extraterrestrial(latitude: float, day: float) -> float:
     >>> round(daily_extraterrestrial(math.radians(-20), 246) / 1e6, 1)
     32.2
     """
-    tilt = fao_declination(day)
+    return _day_light(latitude, day, fao_declination(day))
+
+
+def daily_outside(latitude: float, day: float) -> float:
+    """What would reach level ground in a day without the air, by the sun's truer declination.
+
+    ``daily_extraterrestrial`` with ``declination``: FAO-56's is a degree out in autumn
+    latitude: phi, rad, -pi/2 to pi/2; day: J, number, 1 to 366.  Returns J/m2 a day, 0 in polar
+    night.  Raises RangeError outside.  Source: FAO-56 eq. 21; Spencer (1971).
+    """
+    return _day_light(latitude, day, declination(day))
+
+
+def _day_light(latitude: float, day: float, tilt: float) -> float:
     end = sunset_angle(latitude, tilt)
     share = end * math.sin(latitude) * math.sin(tilt)
     share += math.cos(latitude) * math.cos(tilt) * math.sin(end)
