@@ -18,6 +18,7 @@ from calc.sun.hours import HOURS
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+GIVEN = "text"  # the argument of ``read_hours``, whose fault a row's fault is
 FREEZING = 273.15  # K
 MOST_LIGHT = 1600.0  # W/m2 on level ground, above which a number is a fault; our choice
 COLDEST, WARMEST = -90.0, 65.0  # degrees C, outside which a number is a fault; our choice
@@ -62,7 +63,7 @@ class HourlyFile:
 
 
 def _wrong(row: int, words: str) -> InputError:
-    return InputError(f"Row {row}: {words}", name="text")
+    return InputError(f"Row {row}: {words}", name=GIVEN)
 
 
 def read_hours(text: str) -> HourlyFile:
@@ -79,8 +80,7 @@ def read_hours(text: str) -> HourlyFile:
     if not lines:
         raise InputError("The file is empty.", name="text")
     if lines[0][1].upper().startswith("LOCATION,"):
-        place = _place(lines[0], slice(6, 10))
-        return _read(lines[EPW_HEADING:], EPW_COLUMNS, place)
+        return _read(lines[EPW_HEADING:], EPW_COLUMNS, _place(lines[0], slice(6, 10)))
     place: Sequence[float | None] = (None,) * 4
     columns = _columns(lines[0])
     if not columns and len(lines) > 1:
@@ -178,7 +178,7 @@ def _read(
 ) -> HourlyFile:
     last, wide = lines[-1][0] if lines else 1, max(columns.values())
     lists: dict[str, list[float]] = {"level": [], "beam": [], "diffuse": [], "air": []}
-    limits = {key: (0.0, MOST_LIGHT) for key in lists} | {"air": (COLDEST, WARMEST)}
+    limits = dict.fromkeys(lists, (0.0, MOST_LIGHT)) | {"air": (COLDEST, WARMEST)}
     for (row, line), wanted in zip(lines, _expected(), strict=False):
         cells = line.split(",")
         if len(cells) <= wide:

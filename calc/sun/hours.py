@@ -157,16 +157,16 @@ def sun_hours(
         whole = [max(0.0, base + more * one[2]) * d for one, d in zip(hours, diffuse, strict=True)]
         by_diffuse, by_whole = sum(diffuse) or 1.0, sum(whole) or 1.0
         start = 24 * (day - 1)
-        for (hour, _, _, east, north, up), d, g in zip(hours, diffuse, whole, strict=True):
+        for (hour, _, _, *sun, up), d, g in zip(hours, diffuse, whole, strict=True):
             at.append(start + hour)
             above = normal * max(up, LOWEST)
-            rows.append((east, north, up, above, g / by_whole, d / by_diffuse))
+            rows.append((*sun, up, above, g / by_whole, d / by_diffuse))
         first.append(len(rows))
         sunsets.append(end)
         day_light.append(normal * sum(diffuse) * HOUR)
+    columns = [tuple(column) for column in zip(*rows, strict=True)]
     return SunHours(
-        tuple(at),
-        *(tuple(row[one] for row in rows) for one in range(6)),
+        tuple(at), columns[0], columns[1], columns[2], columns[3], columns[4], columns[5],
         tuple(first), tuple(sunsets), tuple(day_light),
     )  # fmt: skip
 
