@@ -177,6 +177,13 @@ RELIEF_SHARE = 0.05  # of the flow: a smaller relief flow is not worth saying; o
 SURGE_ALLOWANCE = {"pe-sidr15": 1.5, "pe-sidr7": 1.5}
 PART_RATING = 100 * PSI  # Pa, a usual filter housing or small tank; common practice, no source
 
+# Sun ----------------------------------------------------------------------------------------
+
+ALBEDO = 0.2  # share of the light that the ground throws back, grass or soil; common practice
+MODULE_WIND = 1.0  # m/s, past a module where nobody knows it, on the low side; our choice
+AIR_SWING = 12.0  # K, from the coolest to the warmest of a day, dry inland places; our choice
+WARMEST_HOUR = 15.0  # solar hour, at which the air is warmest; common practice, no source
+
 # What is used -------------------------------------------------------------------------------
 
 DAILY_PERSON = 100 * LITRE / DAY  # m3/s, taps in the house: WHO (2020), from memory

@@ -19,6 +19,9 @@ STARTS = (
     *(
         f"calc.power.{one}" for one in ("cable", "design", "direct", "motor")
     ),  # guides' pages to come
+    "calc.sun.files",  # these three until a sheet of power asks them
+    "calc.sun.hours",
+    "calc.sun.tilt",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number
 )

@@ -1,0 +1,1 @@
+"""The sun: where it stands, what of it reaches a panel, and seeded years of it."""
