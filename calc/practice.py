@@ -262,8 +262,11 @@ class BatteryKind:
     years: float
 
 
+# (K, share of the energy) and (depth, cycles); common practice, no source
 _COLD_LEAD = ((253.15, 0.60), (263.15, 0.75), (273.15, 0.85), (283.15, 0.93), (298.15, 1.0))
+# the same; common practice, no source
 _COLD_LFP = ((253.15, 0.65), (263.15, 0.80), (273.15, 0.90), (283.15, 0.96), (298.15, 1.0))
+# the same; common practice, no source
 _CYCLES_LFP = ((0.1, 20000.0), (0.3, 9000.0), (0.5, 6000.0), (0.8, 3500.0), (1.0, 2500.0))
 # Usual values of batteries on sale, on the low side: common practice, no source.
 BATTERIES = (

@@ -129,8 +129,8 @@ def one_more(
 ) -> tuple[Change, ...]:
     """What one more string of panels, one more battery or one more tank changes: start small.
 
-    energy_j: J of one more battery, 1 or more; tank_m3: m3 of one more tank, 0 or more; the rest as
-    for ``sweep``.  A reserve that is a share of the battery grows with it.
+    energy_j: J of one more battery, 1 or more; tank_m3: m3 of one more tank, 0 or more; the rest
+    as for ``sweep``.  A reserve that is a share of the battery grows with it.
     Returns three ``Change``.  Raises RangeError outside.
     """
     now = simulate(weather, system, demand)

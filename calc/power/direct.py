@@ -17,7 +17,7 @@ from calc.solve import root
 from calc.units import HOUR
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from calc.power.year import Demand, Weather
     from calc.pump.curve import Pump
@@ -193,14 +193,7 @@ def simulate(
     require("start_m3", start, 0.0, tank_m3, "volume", "The tank holds no more.")
     watts = powers(array, weather.plane, weather.module_k, losses)
     offers = [HOUR * made.flow(one) for one in watts]
-    level, served, levels, pumped = start, [], [], []
-    for ask, offer in zip(demand.hours, offers, strict=True):
-        taken = min(offer, max(0.0, tank_m3 + ask - level))
-        given = min(ask, level + taken)
-        level += taken - given
-        served.append(given)
-        levels.append(level)
-        pumped.append(taken)
+    levels, served, pumped = _tank(demand.hours, offers, start, tank_m3)
     had, water = start + sum(pumped), sum(served)
     held = [one / tank_m3 for one in levels]
     days = days_of(demand.hours, served, held, [HOUR * one for one in watts])
@@ -210,6 +203,21 @@ def simulate(
         overflow=sum(offers) - sum(pumped),
         array=HOUR * sum(watts),
         running_hours=sum(one > 0 for one in pumped),
-        water_gap=(had - water - level) / max(had, LEAST_FLOW),
+        water_gap=(had - water - levels[-1]) / max(had, LEAST_FLOW),
         worst=worst_fortnight(days),
     )
+
+
+def _tank(
+    asked: Sequence[float], offers: Sequence[float], level: float, volume: float
+) -> tuple[list[float], list[float], list[float]]:
+    """(level at the end, served, pumped) of each hour, m3."""
+    levels, served, pumped = [], [], []
+    for ask, offer in zip(asked, offers, strict=True):
+        taken = min(offer, max(0.0, volume + ask - level))
+        given = min(ask, level + taken)
+        level += taken - given
+        served.append(given)
+        levels.append(level)
+        pumped.append(taken)
+    return levels, served, pumped

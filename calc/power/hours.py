@@ -69,17 +69,15 @@ def run(plan: Plan) -> list[Hour]:
     """The hours of a year, one after the other.  Source: conservation of energy and water."""
     stored, level, capacity, volume = plan.stored, plan.level, plan.capacity, plan.volume
     into, out, fading, idle = plan.into, plan.out, plan.fading, plan.idle
-    per, rate = plan.per, plan.rate
-    aid = _Aid(plan.backup, plan.backup_hours)
+    per, rate, aid = plan.per, plan.rate, _Aid(plan.backup, plan.backup_hours)
     rows: list[Hour] = []
-    add, new = rows.append, tuple.__new__
+    add, new = rows.append, tuple.__new__  # a third quicker than Hour(...)
     hours = zip(plan.sun, plan.asked, plan.floors, plan.charging, strict=False)
     for hour, (sun, ask, floor, most_in) in enumerate(hours):
         faded = stored * fading
         stored -= faded
         drawn = charged = pumped = aided = 0.0
-        sun -= idle
-        met = idle
+        sun, met = sun - idle, idle
         if sun < 0.0:
             drawn = min(-sun / out, stored)
             stored -= drawn

@@ -14,7 +14,8 @@ PHYSICS = ("water", "practice", "pipe", "pump", "network", "suction", "surge", "
            "demand", "sun", "power", "drip")  # fmt: skip
 UNITS = re.compile(
     r"(?<![\w/])(?:m|m2|m3|mm|s|h|hours|days|K|Pa|W|Wh|kW|J|kg|kg/m3|m/s|m2/s|m3/s|1/s|rad|deg|degrees|"
-    r"V|A|ohm|ohm/m|W/m2|share|shares|-|0 to 1|m3 a day|count|number|whole|True|False|[0-9.]+)(?![\w/])"
+    r"V|A|ohm|ohm/m|W/m2|"
+    r"share|shares|-|0 to 1|m3 a day|count|number|whole|True|False|[0-9.]+)(?![\w/])"
 )
 SUFFIXES = ("_m", "_m2", "_m3", "_s", "_h", "_k", "_pa", "_m3s", "_m2s", "_ms", "_kg_m3", "_w",
             "_m3_day", "_v", "_a", "_j")  # fmt: skip

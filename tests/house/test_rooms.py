@@ -16,9 +16,7 @@ STARTS = (
     "calc.page.blank",  # the build prints it into the pages
     "calc.sheets.start",  # the same
     "calc.sheets.views",
-    *(
-        f"calc.power.{one}" for one in ("cable", "design", "direct", "motor")
-    ),  # guides' pages to come
+    *(f"calc.power.{one}" for one in ("cable", "design", "direct")),  # until sheets ask them
     "calc.sun.files",  # these three until a sheet of power asks them
     "calc.sun.hours",
     "calc.sun.tilt",
