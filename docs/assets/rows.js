@@ -60,6 +60,7 @@
       this.original = null;
       this.removed = []; // rows taken out, newest last
       wrap.addEventListener("click", (event) => this.clicked(event));
+      window.SpringlineShort?.dress(this);
     }
 
     get value() {

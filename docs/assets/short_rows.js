@@ -36,9 +36,10 @@
     kind.addEventListener("input", (event) => event.stopPropagation());
   }
 
-  /* Whether a cell says more than a new row's. */
+  /* Whether a cell says more than a new row's, or than that it is not known. */
   function holds(control, system) {
-    return control.value.trim() !== (control.dataset[system] ?? "").trim();
+    const text = control.value.trim();
+    return text !== "?" && text !== (control.dataset[system] ?? "").trim();
   }
 
   function folded(row, field) {
