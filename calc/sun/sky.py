@@ -7,9 +7,10 @@ from dataclasses import dataclass
 
 from calc import practice
 from calc.errors import require
+from calc.practice import SEA_LEVEL_AIR
+from calc.water import air_pressure
 
 CLEAREST = 0.85  # most of what is outside the air that reaches the ground over a day; our choice
-SCALE_HEIGHT = 8446.0  # m, by which the air's pressure falls to 1/e: 288 K, ISO 2533
 
 
 @dataclass(frozen=True)
@@ -43,17 +44,17 @@ def clear_global(cos_zenith: float) -> float:
 def air_mass(cos_zenith: float, altitude_m: float = 0.0) -> float:
     """How much air the beam crosses, over the air straight up at the sea.
 
-    m = exp(-1.184e-4 h) / (cos z + 0.50572 (96.07995 - z)^-1.6364), z in degrees
+    m = p / p_0 / (cos z + 0.50572 (96.07995 - z)^-1.6364), z in degrees
     cos_zenith: cos z, number, 0 to 1; altitude_m: h, m, -500 to 9000.  Returns a number.
     Raises RangeError outside.
-    Source: F. Kasten and A. T. Young, Applied Optics 28 (1989) 4735-4738; the altitude from an
-    air that thins evenly, 8,446 m (our choice).
+    Source: F. Kasten and A. T. Young, Applied Optics 28 (1989) 4735-4738; p is
+    ``calc.water.air_pressure``.
     """
     require("cos_zenith", cos_zenith, 0.0, 1.0, "number")
     require("altitude_m", altitude_m, -500.0, 9000.0, "length")
     zenith = math.degrees(math.acos(cos_zenith))
     path = 1 / (cos_zenith + 0.50572 * (96.07995 - zenith) ** -1.6364)
-    return path * math.exp(-altitude_m / SCALE_HEIGHT)
+    return path * air_pressure(altitude_m) / SEA_LEVEL_AIR
 
 
 def clear_sky(

@@ -141,10 +141,10 @@ def test_a_clear_beam_and_diffuse_are_ineichens(zenith, altitude, turbidity):
         dni_extra=1367.0,
     )
     ours = sky.clear_sky(math.cos(math.radians(zenith)), 1367.0, altitude, turbidity)
-    # the air of an even temperature has 2 % more or less above 4,000 m than pvlib's
-    assert ours.level == pytest.approx(theirs["ghi"], rel=0.01)
-    assert ours.beam == pytest.approx(theirs["dni"], rel=0.02)
-    assert ours.diffuse == pytest.approx(theirs["dhi"], rel=0.03)
+    # the same formulas; pvlib's air pressure differs by 0.1 %, and diffuse is a small remainder
+    assert ours.level == pytest.approx(theirs["ghi"], rel=0.001)
+    assert ours.beam == pytest.approx(theirs["dni"], rel=0.001)
+    assert ours.diffuse == pytest.approx(theirs["dhi"], rel=0.005)
 
 
 @pytest.mark.parametrize("zenith", [0, 30, 60])
@@ -217,7 +217,7 @@ def our_plane(name, slope, azimuth):
 @pytest.mark.parametrize("name", sorted(PLACES))
 @pytest.mark.parametrize("slope, azimuth", [(0, 180), (30, 180), (60, 180), (45, 90), (90, 270)])
 def test_the_hourly_years_fall_on_a_plane_as_in_pvlib(name, slope, azimuth):
-    high = zenith_of(name) < 85
+    high = zenith_of(name) < 80
     theirs, ours = pvlibs_plane(name, slope, azimuth, "haydavies"), our_plane(name, slope, azimuth)
     # same model, same numbers; the sun is ours (0.25 degree) and the mean of an hour, not its
     # middle (0.3 %).  Lower down pvlib sets a beam of half an hour against a sun below the horizon

@@ -36,9 +36,9 @@ def test_at_noon_it_is_as_far_from_straight_up_as_latitude_and_declination_diffe
 def test_morning_and_afternoon_mirror_each_other(latitude, day, away):
     before = position.position(latitude, day, 12 - away)
     after = position.position(latitude, day, 12 + away)
-    assert before.zenith == pytest.approx(after.zenith)
-    assert before.azimuth == pytest.approx(2 * math.pi - after.azimuth)
-    assert math.sin(before.azimuth) > 0  # east in the morning
+    # 0.007 rad: the sun's declination changes by up to 0.4 degree a day, and these are 23 h apart
+    assert before.zenith == pytest.approx(after.zenith, abs=0.007)
+    assert math.sin(before.azimuth) > 0 > math.sin(after.azimuth)  # east, then west
 
 
 @given(LATITUDES, DAYS)
@@ -84,7 +84,8 @@ def test_the_clock_is_behind_the_sun_in_november_and_west_of_its_meridian_in_feb
         lambda: position.daily_extraterrestrial(rad(-95), 1),
         lambda: position.daily_extraterrestrial(math.nan, 1),
         lambda: position.daylight_hours(0.0, 367),
-        lambda: position.declination(0),
+        lambda: position.declination(-1),
+        lambda: position.position(0.0, 0, 12),
         lambda: position.position_by_clock(0.0, rad(200), 0.0, 1, 12),
         lambda: position.position_by_clock(0.0, 0.0, 0.0, 1, 25),
         lambda: position.clock_shift(1, 0.0, 15.0),
