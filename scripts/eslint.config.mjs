@@ -12,7 +12,12 @@ const scripts = (files, known) => ({
 
 export default [
   // what release 0.1.0 shipped is kept as it was
-  { ignores: [".cache/**", ".venv/**", "build/**", "dist/**", "site/**", "tests/release_0_1_0/**"] },
+  {
+    ignores: [
+      ".cache/**", ".venv/**", "build/**", "dist/**", "site/**", "tests/release_0_1_0/**",
+      "docs/assets/places/**", // figures, made by scripts/make_places.py
+    ],
+  },
   js.configs.recommended,
   {
     linterOptions: { reportUnusedDisableDirectives: "error" },

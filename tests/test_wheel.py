@@ -62,9 +62,19 @@ def test_the_wheel_changes_with_a_byte_of_a_module(packed, elsewhere):
     assert wheel.write(elsewhere, elsewhere / "made").read_bytes() != packed.read_bytes()
 
 
-def test_the_wheel_holds_every_module_of_calc_and_no_other(packed):
+def test_the_wheel_holds_every_module_that_a_page_may_ask_and_no_other(packed):
     wanted = {path.relative_to(ROOT).as_posix() for path in (ROOT / "calc").rglob("*.py")}
+    wanted = {name for name in wanted if not name.startswith(("calc/sun/", "calc/power/"))}
     assert _modules(zipfile.ZipFile(packed).namelist()) == wanted - {COMMAND_LINE}
+
+
+def test_no_page_asks_for_the_rooms_that_stay_out_of_the_wheel():
+    code = (
+        "import sys, calc.bridge; from calc.sheets import KEYS, sheet; list(map(sheet, KEYS));"
+        "print([name for name in sys.modules if name.startswith(('calc.sun', 'calc.power'))])"
+    )
+    ran = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True)
+    assert ran.stdout.strip() == "[]", ran.stderr
 
 
 def test_the_command_line_stays_out_of_the_browsers_wheel(elsewhere):

@@ -141,10 +141,10 @@ def _number(cell: str, row: int, column: str) -> float:
 def _when(cells: Sequence[str], columns: dict[str, int], row: int) -> tuple[int, int, int]:
     """Month, day and hour (1 to 24) of a row."""
     if "month" in columns:
-        month, day, hour = (
-            round(_number(cells[columns[key]], row, key)) for key in ("month", "day", "hour")
-        )
-        return month, day, hour
+        found = [_number(cells[columns[key]], row, key) for key in ("month", "day", "hour")]
+        if any(one % 1 for one in found):
+            raise _wrong(row, "month, day and hour must be whole numbers.")
+        return int(found[0]), int(found[1]), int(found[2])
     date = re.fullmatch(r"(\d\d?)/(\d\d?)/\d{4}", cells[columns["date"]].strip())
     time = re.fullmatch(r"(\d\d?):(\d\d)", cells[columns["time"]].strip())
     if not date or not time or time[2] != "00":

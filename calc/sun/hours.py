@@ -19,6 +19,7 @@ from calc.sun.plane import FAIMAN_0, FAIMAN_1, Plane
 from calc.sun.position import (
     HALF_PI,
     HOUR_ANGLE,
+    NOON,
     YEAR,
     clock_shift,
     declination,
@@ -107,7 +108,7 @@ def day_hours(
     the mean parts of the sun's direction east, north and up).  Raises RangeError outside.
     Source: the means are integrals of ``position``.
     """
-    tilt = declination(day)
+    tilt = declination(day + NOON)
     end = sunset_angle(latitude, tilt)
     up_0, up_1 = math.sin(latitude) * math.sin(tilt), math.cos(latitude) * math.cos(tilt)
     north_0, north_1 = math.cos(latitude) * math.sin(tilt), math.sin(latitude) * math.cos(tilt)

@@ -89,10 +89,12 @@ def missing(*parts: str) -> tuple[str, ...]:
 
 
 def distance_km(latitude: float, longitude: float, other: float, along: float) -> float:
-    """Between two points on the Earth, along its surface, km.  Degrees.
+    """Between two points on the Earth, along its surface.
 
     a = sin^2(dphi/2) + cos phi_1 cos phi_2 sin^2(dlambda/2), d = 2 R asin(sqrt(a))
-    Raises nothing.  Source: R. W. Sinnott, Sky and Telescope 68 (1984) 159 (haversine).
+    latitude: degrees, of one; longitude: degrees, of one; other: degrees, latitude of the second;
+    along: degrees, longitude of the second.  Returns a number of km.  Raises nothing.
+    Source: R. W. Sinnott, Sky and Telescope 68 (1984) 159 (haversine).
     """
     up, across = math.radians(other - latitude), math.radians(along - longitude)
     both = math.cos(math.radians(latitude)) * math.cos(math.radians(other))

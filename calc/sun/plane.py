@@ -60,8 +60,9 @@ def on_plane(
 
     G = I_b cos theta + D (A R_b + (1 - A) (1 + cos beta)/2) + H rho (1 - cos beta)/2,
     A = I_b / I_0, R_b = cos theta / cos z
-    cos_incidence, cos_zenith: numbers, -1 to 1; normal: I_0, W/m2, 1 to 1500, outside the air; beam: I_b,
-    W/m2, on a plane facing the sun; diffuse: D, level: H, W/m2, diffuse and all on level ground.
+    cos_incidence, cos_zenith: numbers, -1 to 1; normal: I_0, W/m2, 1 to 1500, outside the air;
+    beam: I_b, W/m2, 0 to 1500, on a plane facing the sun; diffuse: D, W/m2, 0 to 1500, level: H,
+    W/m2, 0 to 2000: diffuse and all on level ground.
     cos z is not taken below 0.01745 in R_b, as in pvlib.  Returns W/m2.  Raises RangeError
     outside.  Source: J. E. Hay and J. A. Davies (1980), first Canadian solar radiation data
     workshop, 59-72; the ground as Liu and Jordan (1963).

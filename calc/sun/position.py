@@ -15,6 +15,10 @@ from calc.units import DAY, MINUTE
 SOLAR_CONSTANT = 0.0820e6 / MINUTE  # W/m2, 0.0820 MJ/m2 a minute: FAO-56 eq. 21
 HOUR_ANGLE = math.pi / 12  # rad an hour
 YEAR = 365
+# Days by which a date of the mean year is later in the season than Spencer's, who counts from 0 h
+# of 1 January of a leap year: 0, 0.76, 0.52, 0.27 in four years after one another
+LATER = 0.39
+NOON = LATER + 0.5
 HALF_PI = math.pi / 2
 
 
@@ -36,18 +40,24 @@ def _latitude(latitude: float) -> float:
     )
 
 
+def _season(day: float) -> float:
+    """The season as an angle, rad, of a day that may be a fraction."""
+    return 2 * math.pi * (require("day", day, 0, 368, "number") - 1) / YEAR
+
+
 def declination(day: float) -> float:
     """The sun's angle over the equator's plane.
 
     delta = 0.006918 - 0.399912 cos G + 0.070257 sin G - 0.006758 cos 2G + 0.000907 sin 2G
     - 0.002697 cos 3G + 0.00148 sin 3G, G = 2 pi (n - 1) / 365
-    day: n, number, 1 to 366.  Returns rad.  Raises RangeError outside.
+    day: n, number, 0 to 368, with its fraction; ``NOON`` past a date is its noon in a mean year.
+    Returns rad.  Raises RangeError outside.
     Source: J. W. Spencer, Search 2 (1971) 172.
 
     >>> round(math.degrees(declination(172)), 1)
     23.5
     """
-    one = 2 * math.pi * (_day(day) - 1) / YEAR
+    one = _season(day)
     return (
         0.006918
         - 0.399912 * math.cos(one)
@@ -63,13 +73,13 @@ def equation_of_time(day: float) -> float:
     """How far solar time is ahead of a clock that runs evenly.
 
     E = 12/pi (7.5e-6 + 0.001868 cos G - 0.032077 sin G - 0.014615 cos 2G - 0.040849 sin 2G)
-    day: n, number, 1 to 366; G as ``declination``.  Returns hours.  Raises RangeError outside.
+    day: n, number, and G as ``declination``.  Returns hours.  Raises RangeError outside.
     Source: J. W. Spencer, Search 2 (1971) 172, with the corrected first term.
 
     >>> round(60 * equation_of_time(42))
     -14
     """
-    one = 2 * math.pi * (_day(day) - 1) / YEAR
+    one = _season(day)
     angle = (
         0.0000075
         + 0.001868 * math.cos(one)
@@ -100,7 +110,7 @@ def clock_shift(day: float, longitude: float, zone: float) -> float:
     """
     require("longitude", longitude, -math.pi, math.pi, "angle", "East is positive.")
     require("zone", zone, -12.0, 14.0, "number", "Hours ahead of UTC, without summer time.")
-    return longitude / HOUR_ANGLE - zone + equation_of_time(day)
+    return longitude / HOUR_ANGLE - zone + equation_of_time(_day(day) + NOON)
 
 
 def position(latitude: float, day: float, hour: float) -> Position:
@@ -116,7 +126,11 @@ def position(latitude: float, day: float, hour: float) -> Position:
     >>> round(math.degrees(here.zenith)), round(math.degrees(here.azimuth))
     (40, 180)
     """
-    tilt, turn = declination(day), hour_angle(hour)
+    return _position(latitude, _day(day) + LATER + hour / 24, hour_angle(hour))
+
+
+def _position(latitude: float, moment: float, turn: float) -> Position:
+    tilt = declination(moment)
     sine, cosine = math.sin(_latitude(latitude)), math.cos(latitude)
     up = sine * math.sin(tilt) + cosine * math.cos(tilt) * math.cos(turn)
     north = cosine * math.sin(tilt) - sine * math.cos(tilt) * math.cos(turn)
@@ -135,7 +149,10 @@ def position_by_clock(
     Source: as ``position``.
     """
     require("hour", hour, 0.0, 24.0, "number", "A day has 24 hours.")
-    return position(latitude, day, hour + clock_shift(day, longitude, zone))
+    moment = day + LATER + (hour - zone) / 24
+    turn = hour_angle(hour + clock_shift(day, longitude, zone))
+    turn += HOUR_ANGLE * (equation_of_time(moment) - equation_of_time(day + NOON))
+    return _position(latitude, moment, turn)
 
 
 def extraterrestrial_normal(day: float) -> float:
@@ -203,11 +220,11 @@ def daily_extraterrestrial(latitude: float, day: float) -> float:
 def daily_outside(latitude: float, day: float) -> float:
     """What would reach level ground in a day without the air, by the sun's truer declination.
 
-    ``daily_extraterrestrial`` with ``declination``: FAO-56's is a degree out in autumn
+    ``daily_extraterrestrial`` with ``declination`` at noon: FAO-56's is a degree out in autumn
     latitude: phi, rad, -pi/2 to pi/2; day: J, number, 1 to 366.  Returns J/m2 a day, 0 in polar
     night.  Raises RangeError outside.  Source: FAO-56 eq. 21; Spencer (1971).
     """
-    return _day_light(latitude, day, declination(day))
+    return _day_light(latitude, day, declination(_day(day) + NOON))
 
 
 def _day_light(latitude: float, day: float, tilt: float) -> float:

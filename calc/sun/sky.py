@@ -3,14 +3,25 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
+from calc import practice
 from calc.errors import require
+from calc.practice import SEA_LEVEL_AIR
+from calc.water import air_pressure
 
 CLEAREST = 0.85  # most of what is outside the air that reaches the ground over a day; our choice
-# Hottel's factors for the climate, from memory: tropical 0.95, 0.98, 1.02; mid-latitude summer
-# 0.97, 0.99, 1.02; sub-arctic summer 0.99, 0.99, 1.01; mid-latitude winter 1.03, 1.01, 1.00.
-# Within 5 % of 1, so none is asked for.
-HOTTEL_HIGHEST = 2500.0  # m, altitude to which Hottel gives his figures
+
+
+@dataclass(frozen=True)
+class ClearSky:
+    """Light under a clear sky, W/m2. ``level``: all on level ground; ``beam``: on a plane facing
+    the sun; ``diffuse``: on level ground.
+    """
+
+    level: float
+    beam: float
+    diffuse: float
 
 
 def clear_global(cos_zenith: float) -> float:
@@ -30,40 +41,52 @@ def clear_global(cos_zenith: float) -> float:
     return 1098.0 * cos_zenith * math.exp(-0.059 / cos_zenith)
 
 
-def clear_beam(cos_zenith: float, normal: float, altitude_m: float = 0.0) -> float:
-    """The beam under a clear sky, on a plane that faces the sun.
+def air_mass(cos_zenith: float, altitude_m: float = 0.0) -> float:
+    """How much air the beam crosses, over the air straight up at the sea.
 
-    I_b = I_0 (a_0 + a_1 exp(-k / cos z)), a_0 = 0.4237 - 0.00821 (6 - A)^2,
-    a_1 = 0.5055 + 0.00595 (6.5 - A)^2, k = 0.2711 + 0.01858 (2.5 - A)^2, A km above the sea
-    cos_zenith: cos z, number, -1 to 1; normal: I_0, W/m2, 0 to 1500, outside the air;
-    altitude_m: m, -500 to 6000; above 2500 m as at 2500 m, where the source ends.
-    Returns W/m2.  Raises RangeError outside.
-    Source: H. C. Hottel, Solar Energy 18 (1976) 129-134, 23 km of visibility.
+    m = p / p_0 / (cos z + 0.50572 (96.07995 - z)^-1.6364), z in degrees
+    cos_zenith: cos z, number, 0 to 1; altitude_m: h, m, -500 to 9000.  Returns a number.
+    Raises RangeError outside.
+    Source: F. Kasten and A. T. Young, Applied Optics 28 (1989) 4735-4738; p is
+    ``calc.water.air_pressure``.
     """
-    require("cos_zenith", cos_zenith, -1.0, 1.0, "number")
-    require("normal", normal, 0.0, 1500.0, "number")
-    require("altitude_m", altitude_m, -500.0, 6000.0, "length")
-    if cos_zenith <= 1e-3:
-        return 0.0
-    high = min(altitude_m, HOTTEL_HIGHEST) / 1000
-    base = 0.4237 - 0.00821 * (6 - high) ** 2
-    rest = 0.5055 + 0.00595 * (6.5 - high) ** 2
-    rate = 0.2711 + 0.01858 * (2.5 - high) ** 2
-    return normal * (base + rest * math.exp(-rate / cos_zenith))
+    require("cos_zenith", cos_zenith, 0.0, 1.0, "number")
+    require("altitude_m", altitude_m, -500.0, 9000.0, "length")
+    zenith = math.degrees(math.acos(cos_zenith))
+    path = 1 / (cos_zenith + 0.50572 * (96.07995 - zenith) ** -1.6364)
+    return path * air_pressure(altitude_m) / SEA_LEVEL_AIR
 
 
-def clear_diffuse(cos_zenith: float, normal: float, beam: float) -> float:
-    """The diffuse light on level ground under a clear sky.
+def clear_sky(
+    cos_zenith: float,
+    normal: float,
+    altitude_m: float = 0.0,
+    turbidity: float = practice.TURBIDITY,
+) -> ClearSky:
+    """Beam and diffuse light under a clear sky.
 
-    D = I_0 cos z (0.271 - 0.294 I_b / I_0)
-    cos_zenith: cos z, number, -1 to 1; normal: I_0, W/m2, above 0; beam: I_b, W/m2, 0 to I_0.
-    Returns W/m2.  Raises RangeError outside.
-    Source: B. Y. H. Liu and R. C. Jordan, Solar Energy 4 (3) (1960) 1-19.
+    G = c_1 I_0 cos z exp(-c_2 m (f_1 + f_2 (T - 1))), I_b = min((0.664 + 0.163 / f_1) I_0
+    exp(-0.09 m (T - 1)), G (1 - (0.1 - 0.2 e^-T) / (0.1 + 0.882 / f_1)) / cos z),
+    c_1 = 5.09e-5 h + 0.868, c_2 = 3.92e-5 h + 0.0387, f_1 = e^(-h/8000), f_2 = e^(-h/1250)
+    cos_zenith: cos z, number, -1 to 1; normal: I_0, W/m2, 1 to 1500, outside the air; altitude_m:
+    h, m, -500 to 9000; turbidity: T of Linke, number, 1 to 10.  Returns ``ClearSky``, dark where
+    the sun is down.  Raises RangeError outside.
+    Source: P. Ineichen and R. Perez, Solar Energy 73 (2002) 151-157.
     """
     require("cos_zenith", cos_zenith, -1.0, 1.0, "number")
     require("normal", normal, 1.0, 1500.0, "number")
-    require("beam", beam, 0.0, normal, "number")
-    return normal * max(0.0, cos_zenith) * max(0.0, 0.271 - 0.294 * beam / normal)
+    require("altitude_m", altitude_m, -500.0, 9000.0, "length")
+    require("turbidity", turbidity, 1.0, 10.0, "number")
+    if cos_zenith <= 1e-3:
+        return ClearSky(0.0, 0.0, 0.0)
+    mass, high = air_mass(cos_zenith, altitude_m), altitude_m
+    thin, hazy = math.exp(-high / 8000), math.exp(-high / 1250)
+    level = (5.09e-5 * high + 0.868) * normal * cos_zenith
+    level *= math.exp(-(3.92e-5 * high + 0.0387) * mass * (thin + hazy * (turbidity - 1)))
+    beam = (0.664 + 0.163 / thin) * normal * math.exp(-0.09 * mass * (turbidity - 1))
+    share = 1 - (0.1 - 0.2 * math.exp(-turbidity)) / (0.1 + 0.882 / thin)
+    beam = min(beam, level * share / cos_zenith)
+    return ClearSky(level, beam, max(0.0, level - beam * cos_zenith))
 
 
 def hourly_diffuse_share(clearness: float) -> float:

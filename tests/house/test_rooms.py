@@ -17,8 +17,9 @@ STARTS = (
     "calc.sheets.start",  # the same
     "calc.sheets.views",
     *(f"calc.power.{one}" for one in ("cable", "design", "direct")),  # until sheets ask them
-    "calc.sun.files",  # these three until a sheet of power asks them
+    "calc.sun.files",  # these four until a sheet of power asks them
     "calc.sun.hours",
+    "calc.sun.places",
     "calc.sun.tilt",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number

@@ -5,7 +5,7 @@ import math
 from statistics import fmean, pstdev
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.errors import InputError, RangeError
@@ -44,6 +44,7 @@ def test_the_last_bit_of_the_arithmetic_changes_no_day(monkeypatch):
 
 
 # from a foggy coast to the Atacama; winters of high latitudes and both hemispheres
+@settings(max_examples=30, deadline=None)
 @given(
     st.lists(st.floats(0.12, 0.82), min_size=12, max_size=12),
     st.integers(-89, 89),
@@ -89,6 +90,7 @@ def test_a_day_leans_on_the_day_before():
     assert pstdev(scores) == pytest.approx(1.0, abs=0.03)
 
 
+@settings(deadline=None)
 @given(st.floats(0.06, 0.85))
 def test_the_distribution_has_the_mean_it_was_made_for(mean):
     high = days.clearest_of_month(mean)
