@@ -26,8 +26,9 @@ from calc.site import link
 from calc.units import QUANTITIES, Reader, number_text, parse, plain_number
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
+    from calc.page.answer import Link
     from calc.page.fields import Sheet
     from calc.page.form import Outcome
     from calc.quantities import Unit
@@ -90,11 +91,11 @@ def work_out(request: Data) -> Data:
             for one in outcome.assumed
         ],
         "example": outcome.example,
-        "more": outcome.answer is not None and outcome.answer.later is not None,
+        "more": outcome.answer is not None and request.get("phase") == "first",
     }
     if reply["more"]:
-        reply["html"] = render.first(outcome)
-        return reply
+        address = _addresses(request, sheet, state, outcome)
+        return reply | {"html": render.first(outcome, address)}
     return reply | _all(request, sheet, state, outcome)
 
 
@@ -104,6 +105,17 @@ def _carried(request: Data) -> tuple[str, str]:
     return site.get("text", ""), site.get("way", "")
 
 
+def _addresses(
+    request: Data,
+    sheet: Sheet,
+    state: State,
+    outcome: Outcome,
+    going: tuple[str, str] | None = None,
+) -> Callable[[Link], str]:
+    where = request.get("base", ""), request.get("flat", False)
+    return addresses(sheet, state, outcome.example, *where, _carried(request), going)
+
+
 def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
     """What nobody waits for who only looks at the figures: where to go on, text and charts."""
     carried = _carried(request)
@@ -111,8 +123,7 @@ def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
     taken = (goes.site, goes.way)
     found: Data = {"onward": link.of_site(state.system, *taken) if goes.site else ""}
     if outcome.answer is not None:
-        where = request.get("base", ""), request.get("flat", False)
-        address = addresses(sheet, state, outcome.example, *where, carried, taken)
+        address = _addresses(request, sheet, state, outcome, taken)
         found["html"] = render.answer(outcome, address, onward.words(goes))
         found["text"] = render.plain(sheet, outcome, state)
         found["charts"] = {c.key: charts.spec(c, outcome.reader) for c in outcome.answer.charts}

@@ -58,9 +58,10 @@ def answer(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> str
     return "".join(parts(outcome, address, going))
 
 
-def first(outcome: Outcome) -> str:
-    """HTML of an answer without what comes ``later``: picture and "sl-more" are still to come."""
-    return "".join(_placed(*_first(outcome)))
+def first(outcome: Outcome, address: Address) -> str:
+    """HTML of an answer's figures: its "sl-more", and what it works out ``later``, are to come."""
+    fixes = [_fix(fix, address) for fix in _found(outcome).fixes]
+    return "".join(_placed(*_first(outcome, fixes)))
 
 
 def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tuple[str, str, str]:

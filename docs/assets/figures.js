@@ -191,7 +191,8 @@
       const [top, , more] = this.places();
       const room = top.querySelector(".sl-verdict")?.offsetHeight || 0;
       parts[0].querySelector(".sl-verdict").style.minHeight = room + "px";
-      const picture = top.querySelector(":scope > .sl-picture");
+      const fresh = parts[0].querySelector(":scope > .sl-picture");
+      const picture = !fresh && top.querySelector(":scope > .sl-picture");
       if (picture) parts[0].querySelector(".sl-verdict").after(picture);
       parts[2] = more;
       const kept = [picture, more].filter(Boolean);

@@ -63,9 +63,7 @@
       window.SpringlineShort?.dress(this);
     }
 
-    get value() {
-      return "";
-    }
+    get value() { return ""; }
 
     // Cells ------------------------------------------------------------------------------------
 
@@ -102,6 +100,7 @@
     /* Ids and names follow the place of a row. */
     number() {
       const rows = this.rows();
+      this.said = undefined; // nothing is said of rows that are new or elsewhere
       rows.forEach((row, at) => {
         row.querySelectorAll("td[data-column]").forEach((cell) => {
           const place = [this.name, at, cell.dataset.column].join("-");
@@ -194,6 +193,10 @@
 
     show(errors, { notes, cells }) {
       const own = this.key + ".";
+      const mine = (all) => Object.entries(all).filter(([key]) => `${key}.`.startsWith(own));
+      const now = JSON.stringify([mine(errors), mine(cells), mine(notes), this.assumed]);
+      if (now === this.said) return; // as it stands
+      this.said = now;
       let faulty = Boolean(errors[this.key]);
       wrong(this.error, errors[this.key]);
       this.rows().forEach((row, at) => {

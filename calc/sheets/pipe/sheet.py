@@ -105,7 +105,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, chosen, reader),
         findings=judge.findings(case, tries, chosen, reader),
-        fixes=fixes.fixes(case, values, reader),
+        later=lambda: {"fixes": fixes.fixes(case, values, reader)},
         sizing=not case.counted,
         figures=show.figures(case, line, chosen, shown),
         steps=show.steps(case, line, shown),

@@ -182,7 +182,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=fixes(case, FIELDS, values, reader),
+        later=lambda: {"fixes": fixes(case, FIELDS, values, reader)},
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),

@@ -91,7 +91,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=fixes(case, values, reader),
+        later=lambda: {"fixes": fixes(case, values, reader)},
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case, reader),

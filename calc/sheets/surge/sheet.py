@@ -65,7 +65,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        fixes=form.fixes(),
+        later=lambda: {"fixes": form.fixes()},
         figures=show.figures(case),
         steps=show.steps(case),
         tables=show.tables(case),
