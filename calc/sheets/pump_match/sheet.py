@@ -182,11 +182,13 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
-        later=lambda: {"fixes": fixes(case, FIELDS, values, reader)},
+        later=lambda: {
+            "fixes": fixes(case, FIELDS, values, reader),
+            "drawings": (drawing.draw(case, reader),),
+        },
         figures=show.figures(case),
         steps=show.steps(case, values),
         tables=show.tables(case),
-        drawings=(drawing.draw(case, reader),),
         links=links(case, values, reader),
         cautions=cautions(case, reader),
     )
