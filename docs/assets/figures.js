@@ -42,6 +42,7 @@
         us: section.querySelector(".sl-us").innerHTML,
       };
       this.printed = true; // the example as the build drew it
+      this.room = 0; // px, the height of the last whole verdict
       this.html = this.examples.metric;
       document.addEventListener("springline-progress", ({ detail }) => this.progress(detail));
       this.problem = ""; // what a link said of itself, kept until its numbers are changed
@@ -173,9 +174,10 @@
       const made = document.createElement("template");
       made.innerHTML = html;
       const parts = [...made.content.children];
-      if (partial && this.stands) this.keep(parts);
-      this.places().forEach((place, at) => place.replaceWith(parts[at]));
+      if (partial && this.stands) this.renew(parts);
+      else this.places().forEach((place, at) => place.replaceWith(parts[at]));
       Object.assign(this, { html, printed: false });
+      if (!partial) this.measure();
       const working = this.section.querySelector(".sl-working");
       if (working && this.open) working.open = true;
       for (const figure of this.section.querySelectorAll(".sl-chart")) {
@@ -185,18 +187,32 @@
       this.speaker.tell({ verdict: this.text(".sl-verdict"), main: this.text(".sl-main") });
     }
 
-    /* Picture and all that follows the figures stay as they were for a moment, and the verdict keeps
-       the room for its cause; after that they are told apart. */
-    keep(parts) {
-      const [top, , more] = this.places();
-      const room = top.querySelector(".sl-verdict")?.offsetHeight || 0;
-      parts[0].querySelector(".sl-verdict").style.minHeight = room + "px";
-      const fresh = parts[0].querySelector(":scope > .sl-picture");
-      const picture = !fresh && top.querySelector(":scope > .sl-picture");
-      if (picture) parts[0].querySelector(".sl-verdict").after(picture);
-      parts[2] = more;
+    /* Verdict and figures alone are new. Picture and what follows the figures stay where they are,
+       for a moment; after that they are told apart. The verdict keeps the room for its cause. */
+    renew([fresh, figures]) {
+      const [top, beside, more] = this.places();
+      const drawn = fresh.querySelector(":scope > .sl-picture");
+      const picture = !drawn && top.querySelector(":scope > .sl-picture");
+      if (picture) {
+        const [verdict, ...rest] = fresh.children;
+        verdict.style.minHeight = this.room + "px";
+        [...top.children].filter((one) => one !== picture).forEach((one) => one.remove());
+        picture.before(verdict);
+        picture.after(...rest);
+        top.style.minHeight = "";
+      } else {
+        top.replaceWith(fresh);
+      }
+      beside.replaceWith(figures);
       const kept = [picture, more].filter(Boolean);
       this.keeping = setTimeout(() => kept.forEach((one) => one.classList.add("sl-waiting")), LATE);
+    }
+
+    /* The verdict's height, asked for once the page is laid out anyway. */
+    measure() {
+      const verdict = this.answer.querySelector(".sl-verdict");
+      this.room = 0;
+      requestAnimationFrame(() => setTimeout(() => (this.room = verdict?.offsetHeight || 0)));
     }
 
     /* The drawing before stands until the new one is there, and stays where it is the same. */

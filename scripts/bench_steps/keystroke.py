@@ -29,14 +29,14 @@ TYPE = """async (strokes) => {
         if (done()) { watcher.disconnect(); resolve(performance.now()); }
       });
       watcher.observe(section, { attributeFilter: ["data-sl-busy"] });
-      watcher.observe(answer, { childList: true });
+      watcher.observe(answer, { childList: true, subtree: true });
       setTimeout(() => reject(new Error("no new figures after 20 s")), 20000);
     });
     box.value = (start * (1 + 0.01 * stroke)).toPrecision(4);
     const before = performance.now();
     box.dispatchEvent(new Event("input", { bubbles: true }));
-    const seen = answer.querySelector(".sl-top");
-    const figures = changed(() => answer.querySelector(".sl-top") !== seen);
+    const seen = answer.querySelector(".sl-verdict");
+    const figures = changed(() => answer.querySelector(".sl-verdict") !== seen);
     const all = changed(() => !section.hasAttribute("data-sl-busy"));
     times.push([(await figures) - before, (await all) - before]);
     await new Promise((resolve) => setTimeout(resolve, 100));
