@@ -1,14 +1,19 @@
 """Will it keep up: before and after, who suffers, why, and what is wrong with a row."""
 
+from dataclasses import replace
+
 import pytest
 
 from calc import practice
 from calc.page import drawing, row_text
-from calc.page.form import Reader, work
+from calc.page.form import Reader, read_values, work
 from calc.page.state import State
 from calc.pipe import friction
 from calc.sheets import sheet
+from calc.sheets.keep_up import show
+from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.parts.pipe_choice import pipe_of
+from calc.site.supply import PUMP_PART
 from calc.units import GALLON_US, MINUTE, PSI
 from tests.sheets.working import check_working
 
@@ -340,3 +345,11 @@ def test_the_drawing_escapes_names():
     runs = (("pump", "<b>&\"'", "30 m", "8 m"),)
     answer = _answer(runs, (("<i>", "<b>&\"'", "shower", "1", "1"),))
     assert "<b>" not in drawing.svg(answer.drawings[0])
+
+
+def test_a_flow_that_is_only_rounding_is_told_as_none():
+    case = solved(supply_of(read_values(sheet("keep_up"), State())))
+    tiny = {**case.before.flows, PUMP_PART: -4.9e-29 * GALLON_US / MINUTE}
+    case.__dict__["before"] = replace(case.before, flows=tiny)
+    told = show.chart(case, Reader("us")).alt
+    assert "runs at 0 gpm at" in told.replace("\u00a0", " ")

@@ -178,7 +178,8 @@ def chart(case: Case, reader: Reader) -> Chart:
     most = tuple(weight * (pump.head_at(q) - source.lift_m - square * q * q) for q in flows)
     marks = []
     for solution, word in ((case.before, "before"), (case.after, "after")):
-        marks.append((solution.flows[PUMP_PART], solution.pressure(PUMP), word))
+        flow = solution.flows[PUMP_PART]
+        marks.append((flow if abs(flow) > STILL else 0.0, solution.pressure(PUMP), word))
     if abs(marks[0][0] - marks[1][0]) < 0.04 * flows[-1]:
         marks = [(*marks[1][:2], "before and after")]
     levels: tuple[tuple[float, str], ...] = ()
