@@ -10,6 +10,7 @@ from __future__ import annotations
 import json
 import sys
 import traceback
+from contextlib import suppress
 from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError
@@ -136,7 +137,8 @@ _LAST: list[tuple[str, State, Outcome]] = []  # what was worked out first, at mo
 def _outcome(sheet: Sheet, state: State, phase: str) -> Outcome:
     """phase: "first" leaves out what may come later, "rest" is the same with it, "" is all."""
     if phase == "rest" and _LAST and _LAST[0][:2] == (sheet.key, state):
-        return rest(_LAST[0][2])
+        with suppress(InputError):  # said beside its field below, as where all is asked at once
+            return rest(_LAST[0][2])
     outcome = work(sheet, state, first=phase == "first")
     _LAST[:] = [(sheet.key, state, outcome)] if phase == "first" else []
     return outcome

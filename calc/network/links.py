@@ -55,7 +55,19 @@ def _constants(
     )  # fmt: skip
 
 
-class RunLaw:
+class _Law:
+    """A law that knows its flow can say whether it would pass so much."""
+
+    __slots__ = ()
+
+    def flow(self, head: float) -> tuple[float, float]:
+        raise NotImplementedError
+
+    def passes(self, head: float, flow: float) -> bool:
+        return self.flow(head)[0] >= flow
+
+
+class RunLaw(_Law):
     """Inverse of ``friction.loss_and_slope`` with fittings: flow from head, either way."""
 
     __slots__ = (
@@ -121,9 +133,6 @@ class RunLaw:
         self._last = x
         return flow + slope * step, slope / rise
 
-    def passes(self, head: float, flow: float) -> bool:
-        return self.flow(head)[0] >= flow
-
     def start_slope(self) -> float:
         """Flow per metre at 0.5 m/s, to begin with, m2/s."""
         return self._start_slope
@@ -135,7 +144,7 @@ def _straight_and_square(head: float, linear: float, square: float) -> tuple[flo
     return 2.0 * head / (linear + root), 1.0 / root
 
 
-class DeviceLaw:
+class DeviceLaw(_Law):
     """h = h_r (Q / Q_r)^2, a straight line below a thousandth of the rated flow."""
 
     __slots__ = ("_check", "_flow", "_least", "_loss")
@@ -156,14 +165,11 @@ class DeviceLaw:
         flow = self._flow * math.sqrt(size / self._loss)
         return math.copysign(flow, head), flow / (2.0 * size)
 
-    def passes(self, head: float, flow: float) -> bool:
-        return self.flow(head)[0] >= flow
-
     def start_slope(self) -> float:
         return self._flow / self._loss
 
 
-class PumpLaw:
+class PumpLaw(_Law):
     """A pump's curve turned round; it never passes water backwards.
 
     A flat start (a diaphragm pump at its switch) is tilted, so that each head has one flow; from
@@ -231,7 +237,7 @@ class PumpLaw:
         """Whether at this head it would pass so much: ``flow`` without looking for the flow."""
         if 0.0 < flow <= self._end:
             return self._curve(flow)[0] >= -head
-        return self.flow(head)[0] >= flow
+        return super().passes(head, flow)
 
     def start_slope(self) -> float:
         return self._end / self._top

@@ -81,7 +81,7 @@ def parts(outcome: Outcome, address: Address, going: Sequence[str] = ()) -> tupl
     return _placed(*_first(outcome, fixes), more)
 
 
-def _first(outcome: Outcome, fixes: Sequence[str] = ()) -> tuple[list[str], list[str]]:
+def _first(outcome: Outcome, fixes: Sequence[str]) -> tuple[list[str], list[str]]:
     reader, found = outcome.reader, _found(outcome)
     top = [_verdict(found.verdict), *map(picture, found.drawings[:1]), *fixes[:1], _later(found)]
     beside_it = [render_given.yours(outcome.given), render_given.assumed(outcome.assumed)]

@@ -114,7 +114,9 @@
     /* Not the example's verdict where its reader takes it for an answer to these numbers. */
     empty(state, sentence, ...more) {
       this.speaker.hush();
+      clearTimeout(this.keeping);
       const [top, beside, rest] = this.places();
+      rest.classList.remove("sl-waiting");
       top.replaceChildren(...more);
       beside.replaceChildren();
       rest.replaceChildren();
@@ -139,6 +141,7 @@
        Nothing moves under a finger: the place keeps its height. */
     withoutVerdict(state, sentence, none = "No answer to these numbers yet.") {
       this.speaker.hush();
+      clearTimeout(this.keeping);
       const [top] = this.places();
       top.style.minHeight = top.offsetHeight + "px";
       top.replaceChildren(paragraph("sl-none", none));

@@ -3,17 +3,15 @@
 (function () {
   "use strict";
 
-  let count = 0; // of kind menus, for their names
-
   /* A menu of one group's choices, behind a menu of the groups. */
   function twoSteps(select, label) {
+    select.previousElementSibling?.firstElementChild?.setAttribute("aria-label", label);
     if (select.dataset.steps !== undefined) return;
     const groups = [...select.querySelectorAll("optgroup")];
     if (groups.length < 2) return;
     select.dataset.steps = "";
     const kind = document.createElement("select");
-    kind.setAttribute("aria-label", `${label}: kind`);
-    kind.id = `sl-kind-${(count += 1)}`;
+    kind.setAttribute("aria-label", label);
     kind.append(...groups.map((group) => new Option(group.label, group.label)));
     const chosen = () => groups.find((group) => group.label === kind.value);
     const offer = (group) => select.replaceChildren(...[...group.children].map((one) => one.cloneNode(true)));
@@ -64,10 +62,10 @@
   }
 
   function dress(field) {
-    field.rows().forEach((row) => {
+    field.rows().forEach((row, at) => {
       folded(row, field);
       field.controls(row).filter((control) => control.tagName === "SELECT").forEach((select) =>
-        twoSteps(select, select.closest("td").dataset.label));
+        twoSteps(select, `${select.closest("td").dataset.label}: kind, row ${at + 1}`));
     });
   }
 

@@ -5,6 +5,7 @@ import json
 import pytest
 
 from calc import bridge
+from calc.errors import InputError
 from calc.page.form import rest, work
 from calc.page.state import State
 from calc.sheets import KEYS, sheet
@@ -43,3 +44,15 @@ def test_the_rest_of_other_numbers_is_worked_out_anew():
     ask(sheet="keep_up", phase="first")
     other = {"sheet": "keep_up", "texts": {"set": "4 bar"}}
     assert ask(**other, phase="rest") == ask(**other)
+
+
+def test_what_the_rest_refuses_is_said_beside_its_field(monkeypatch):
+    """Not as a fault of the calculator, as what a sheet raises for its reader is no such fault."""
+
+    def refused(*_args):
+        raise InputError("This supply could not be worked out near “fork”.", name="runs")
+
+    monkeypatch.setattr("calc.sheets.keep_up.sheet.tried", refused)
+    first, later = (ask(sheet="keep_up", phase=phase) for phase in ("first", "rest"))
+    assert first["more"] and not first["errors"]
+    assert "near “fork”" in later["errors"]["runs"] and "failed" not in later
