@@ -19,6 +19,7 @@ GALLON_US = 231 * INCH**3  # m3, 231 cubic inches (NIST SP 811 B.8)
 GALLON_UK = 4.54609e-3  # m3, exact (NIST SP 811 B.8)
 HORSEPOWER = 550 * FOOT * POUND * GRAVITY  # W, 550 ft lbf/s (NIST SP 811 B.8)
 METRE_OF_WATER = 9806.65  # Pa, conventional, 1000 kg/m3 (NIST SP 811 B.8)
+CELSIUS = 273.15  # K at 0 degC, exact (NIST SP 811 B.8)
 MINUTE, HOUR, DAY = 60.0, 3600.0, 86400.0  # s
 LITRE = 1e-3  # m3
 
@@ -210,8 +211,8 @@ _TABLE = (
         "temperature",
         "temperature",
         (
-            _u("°C", 1.0, "c", "degc", "celsius", offset=273.15),
-            _u("°F", 5 / 9, "f", "degf", offset=273.15 - 32 * 5 / 9),
+            _u("°C", 1.0, "c", "degc", "celsius", offset=CELSIUS),
+            _u("°F", 5 / 9, "f", "degf", offset=CELSIUS - 32 * 5 / 9),
             _u("K", 1.0),
         ),
         "°C",

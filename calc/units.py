@@ -10,6 +10,7 @@ import math
 from dataclasses import dataclass
 
 from calc.quantities import (
+    CELSIUS,
     DAY,
     FOOT,
     GALLON_UK,
@@ -30,6 +31,7 @@ from calc.quantities import (
 from calc.reading import Parsed, parse
 
 __all__ = [
+    "CELSIUS",
     "DAY",
     "FOOT",
     "GALLON_UK",

@@ -27,7 +27,7 @@ TILT = 1e-3  # m per m3/s, fall of a pump's curve where it is flat: 0.1 mm at 0.
 FLAT = 1e-12  # share of the top head below which a curve counts as flat; rounding
 STRAIGHT = 1e-3  # share of a device's rated flow below which its loss is taken in step with flow
 CLOSE = 1e-7  # relative step from which the last one is exact to 1e-13
-_LN10 = math.log(10.0)
+_PER = 2.0 / friction.LN10  # lg to ln, twice
 LIKELY = 6.5  # 1/sqrt(f) to begin with: a smooth pipe at Re 30,000
 MOST_STEPS = 60
 
@@ -49,8 +49,8 @@ def _constants(
     begin = 0.5 * area  # m3/s at 0.5 m/s
     start_slope = begin / friction.loss_and_slope(begin, bore, length, roughness, viscosity, k)[0]
     return (
-        area, roughness / bore / 3.7, 2.51 * viscosity / bore, length / (2 * GRAVITY * bore),
-        bends, low / turn, (high - low) / (full - turn), turn, low + bends * turn**2,
+        area, roughness / bore / friction.ROUGH, friction.SMOOTH * viscosity / bore,
+        length / (2 * GRAVITY * bore), bends, low / turn, (high - low) / (full - turn), turn, low + bends * turn**2,
         full, high + bends * full**2, start_slope,
     )  # fmt: skip
 
@@ -122,9 +122,9 @@ class RunLaw(_Law):
         u = math.sqrt(head / (straight + bends * (area * self._last) ** 2))
         for _ in range(MOST_STEPS):
             inside = rough + thin / u
-            x = -2.0 / _LN10 * math.log(inside)
+            x = -_PER * math.log(inside)
             flow = area * u * x
-            slope = area * (x + 2.0 / _LN10 * thin / (u * inside))
+            slope = area * (x + _PER * thin / (u * inside))
             rise = 2.0 * (straight * u + bends * flow * slope)
             step = (head - straight * u * u - bends * flow * flow) / rise
             if abs(step) <= CLOSE * u:

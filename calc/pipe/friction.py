@@ -12,7 +12,8 @@ LAMINAR_LIMIT = (
 )
 TURBULENT_FROM = 4000.0  # Re, where the bridge of ``design_factor`` meets Colebrook (our choice)
 _STEEL_ROUGHNESS = 4.6e-5  # m, clean commercial steel: Moody, Trans. ASME 66 (1944) 671
-_LN10 = math.log(10.0)
+LN10 = math.log(10.0)
+ROUGH, SMOOTH = 3.7, 2.51  # of the wall and of the water in Colebrook (1939)
 
 
 @dataclass(frozen=True)
@@ -120,11 +121,11 @@ def friction_factor(re: float, relative_roughness: float) -> float:
     require("relative_roughness", relative_roughness, 0.0, 0.1, "number", "Check the bore.")
     if re < LAMINAR_LIMIT:
         return 64.0 / re
-    a, b = relative_roughness / 3.7, 2.51 / re
+    a, b = relative_roughness / ROUGH, SMOOTH / re
     x = -1.8 * math.log10((relative_roughness / 3.7) ** 1.11 + 6.9 / re)  # Haaland (1983): start
     for _ in range(8):
         inside = a + b * x
-        step = (x + 2.0 * math.log(inside) / _LN10) / (1.0 + 2.0 * b / (inside * _LN10))
+        step = (x + 2.0 * math.log(inside) / LN10) / (1.0 + 2.0 * b / (inside * LN10))
         x -= step
         if abs(step) < 1e-14 * x:
             break
@@ -296,10 +297,10 @@ def _f_re2(re: float, relative: float) -> tuple[float, float]:
     if re >= TURBULENT_FROM:
         f = friction_factor(re, relative)
         x = 1.0 / math.sqrt(f)
-        inside = relative / 3.7 + 2.51 * x / re
+        inside = relative / ROUGH + SMOOTH * x / re
         # implicit derivative of Colebrook: dx/dRe
-        share = 2.0 / (_LN10 * inside)
-        dx = share * 2.51 * x / re**2 / (1.0 + share * 2.51 / re)
+        share = 2.0 / (LN10 * inside)
+        dx = share * SMOOTH * x / re**2 / (1.0 + share * SMOOTH / re)
         return f * re * re, 2 * f * re - 2 * f / x * dx * re * re
     low, high = 64.0 * LAMINAR_LIMIT, friction_factor(TURBULENT_FROM, relative) * TURBULENT_FROM**2
     slope = (high - low) / (TURBULENT_FROM - LAMINAR_LIMIT)

@@ -12,9 +12,7 @@ from dataclasses import dataclass
 
 from calc import practice
 from calc.errors import InputError, require
-from calc.units import INCH
-
-ZERO_CELSIUS = 273.15  # K
+from calc.units import CELSIUS, INCH
 
 
 @dataclass(frozen=True)
@@ -99,7 +97,7 @@ def resistance(
     if metal not in METALS:
         raise InputError("A conductor is of copper or of aluminium.", name="metal")
     one = METALS[metal]
-    warm = 1 + one.rise * (temperature_k - ZERO_CELSIUS - 20)
+    warm = 1 + one.rise * (temperature_k - CELSIUS - 20)
     return allowance * one.resistivity * warm / area_m2
 
 

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import require
 from calc.power.battery import discharge_efficiency
-from calc.power.year import MONTHS, simulate
+from calc.power.year import simulate
+from calc.sun.days import MONTH_DAYS
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -224,7 +225,7 @@ def by_hand(weather: Weather, demand: Demand, system: System, days: float = 3.0)
 def sun_hours(weather: Weather) -> tuple[float, ...]:
     """Mean hours of full sun (1000 W/m2) a day in each month, 12 numbers.  Source: definition."""
     found, at = [], 0
-    for days in MONTHS:
+    for days in MONTH_DAYS:
         found.append(sum(weather.plane[at : at + 24 * days]) / 1000.0 / days)
         at += 24 * days
     return tuple(found)

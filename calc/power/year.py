@@ -26,12 +26,12 @@ from calc.power.controller import Controller, most_power, string_powers
 from calc.power.hours import HOURS, Hour, Plan, run
 from calc.power.motor import Draw
 from calc.power.service import Day, Service, days_of, served_of, worst_fortnight
+from calc.sun.days import MONTH_DAYS
 from calc.units import HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-MONTHS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)  # days, a year of 365
 LEAST = 1e-9  # Wh or m3, so that a year without any is no division by nothing
 
 
@@ -97,7 +97,7 @@ class Demand:
     shares: tuple[float, ...]
 
     def __post_init__(self) -> None:
-        if len(self.by_month) != len(MONTHS):
+        if len(self.by_month) != len(MONTH_DAYS):
             raise InputError("Give the use of 12 months.", name="by_month")
         for use in self.by_month:
             require("by_month", use, 0.0, 1e5, "volume", "Give the use of a day, 0 or more.")
@@ -109,7 +109,7 @@ class Demand:
         """m3 asked in each hour of the year."""
         return [
             use * share
-            for use, days in zip(self.by_month, MONTHS, strict=True)
+            for use, days in zip(self.by_month, MONTH_DAYS, strict=True)
             for _ in range(days)
             for share in self.shares
         ]

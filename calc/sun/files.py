@@ -14,12 +14,12 @@ from typing import TYPE_CHECKING
 from calc.errors import InputError
 from calc.sun.days import MONTH_DAYS
 from calc.sun.hours import HOURS
+from calc.units import CELSIUS
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
 GIVEN = "text"  # the argument of ``read_hours``, whose fault a row's fault is
-FREEZING = 273.15  # K
 MOST_LIGHT = 1600.0  # W/m2 on level ground, above which a number is a fault; our choice
 COLDEST, WARMEST = -90.0, 65.0  # degrees C, outside which a number is a fault; our choice
 EPW_HEADING = 8  # lines before the data of an EPW file
@@ -197,7 +197,7 @@ def _read(
     if len(lines) != HOURS:
         leap = " That is a leap year: leave out 29 February." if len(lines) == HOURS + 24 else ""
         raise _wrong(last, f"the file ends here with {len(lines):,} hours; a year has 8,760.{leap}")
-    air = tuple(one + FREEZING for one in lists["air"])
+    air = tuple(one + CELSIUS for one in lists["air"])
     latitude, longitude, zone, altitude = place
     return HourlyFile(
         None if latitude is None else math.radians(latitude),

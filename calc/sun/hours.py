@@ -15,7 +15,7 @@ from calc import practice
 from calc.errors import InputError, require
 from calc.sun import days as seeded
 from calc.sun.horizon import FLAT, Skyline, sky_share
-from calc.sun.plane import FAIMAN_0, FAIMAN_1, Plane
+from calc.sun.plane import FAIMAN_0, FAIMAN_1, LOWEST, Plane
 from calc.sun.position import (
     HALF_PI,
     HOUR_ANGLE,
@@ -34,7 +34,6 @@ if TYPE_CHECKING:
 
 HOURS = 24 * YEAR
 HALF_HOUR = HOUR_ANGLE / 2  # rad
-LOWEST = 0.01745  # cos z, below which the sky about the sun counts as no brighter: as in pvlib
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
+from calc.units import CELSIUS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -26,7 +27,6 @@ ESCAPE, NEXT = "~", "!"  # a whole number follows; the next cell, without a gap
 CELLS = 360  # degrees round
 RISE = 300  # added to whole numbers, so that none is below 0
 KWH = 3.6e6  # J
-ZERO = 273.15  # K
 LAPSE = 5.2e-3  # K/m: the rate with the least error over the nodes of the source
 NEAR = 15.0  # km added to distances, so that no node counts for all
 NODES, FURTHEST = 4, 800.0  # nodes counted, km
@@ -191,7 +191,7 @@ def air(latitude_deg: float, longitude_deg: float, height_m: float | None = None
         for weight, node in zip(weights, nodes, strict=True):
             moved = 0.0 if height_m is None else LAPSE * (node.height_m - height_m)
             whole += weight * (node.means[month] + moved)
-        means.append(whole / sum(weights) + ZERO)
+        means.append(whole / sum(weights) + CELSIUS)
     return Months(tuple(means), near[0][0])
 
 

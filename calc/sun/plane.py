@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from calc import practice
 from calc.errors import require
 
+LOWEST = 0.01745  # cos z, below which the sky about the sun counts as no brighter: as in pvlib
 FAIMAN_0 = 25.0  # W/m2 K, U0 of Faiman (2008)
 FAIMAN_1 = 6.84  # W s/m3 K, U1 of Faiman (2008)
 
@@ -76,7 +77,7 @@ def on_plane(
     require("level", level, 0.0, 2000.0, "number")
     facing = max(0.0, cos_incidence)
     clear = beam / normal
-    ratio = facing / max(cos_zenith, 0.01745)
+    ratio = facing / max(cos_zenith, LOWEST)
     tilted = math.cos(plane.slope)
     sky = diffuse * (clear * ratio + (1 - clear) * (1 + tilted) / 2)
     return beam * facing + sky + level * plane.albedo * (1 - tilted) / 2
