@@ -50,8 +50,8 @@ def _constants(
     start_slope = begin / friction.loss_and_slope(begin, bore, length, roughness, viscosity, k)[0]
     return (
         area, roughness / bore / friction.ROUGH, friction.SMOOTH * viscosity / bore,
-        length / (2 * GRAVITY * bore), bends, low / turn, (high - low) / (full - turn), turn, low + bends * turn**2,
-        full, high + bends * full**2, start_slope,
+        length / (2 * GRAVITY * bore), bends, low / turn, (high - low) / (full - turn), turn,
+        low + bends * turn**2, full, high + bends * full**2, start_slope,
     )  # fmt: skip
 
 
