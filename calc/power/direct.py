@@ -13,7 +13,6 @@ from calc.power.array import USUAL_LOSSES, Array, Losses, power, powers
 from calc.power.motor import drawn_by
 from calc.power.service import Day, Service, days_of, served_of, worst_fortnight
 from calc.pump.sets import duty
-from calc.solve import root
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -23,6 +22,7 @@ if TYPE_CHECKING:
     from calc.pump.curve import Pump
 
 STEPS = 40  # speeds in the table; between two the flow is taken in a straight line
+LEAST_SPEED = 0.01  # share of full speed, below which no table begins; our choice
 LEAST_FLOW = 1e-9  # m3/s, below which the pump turns without giving water
 
 
@@ -111,8 +111,7 @@ def _starts(pump: Pump, system_head: Callable[[float], float]) -> float:
 
     if spare(1.0) <= 0:
         raise InputError("At full speed the pump does not lift water that high.", name="pump")
-    least = 0.01
-    return least if spare(least) >= 0 else root(spare, least, 1.0, 1e-10)
+    return LEAST_SPEED if spare(LEAST_SPEED) >= 0 else pump.slowed_to(LEAST_FLOW, needed)
 
 
 def flow_by_sun(
