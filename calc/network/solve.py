@@ -18,6 +18,7 @@ from calc.errors import InputError
 from calc.network import check as network_check
 from calc.network import matrix as network_matrix
 from calc.network.links import DROOP, SEEP, PumpLaw, law_of, set_head
+from calc.network.point import Point
 from calc.network.state import STILL, Solution
 
 if TYPE_CHECKING:
@@ -37,7 +38,6 @@ NO_FLOW = 1e-11  # m3/s, an imbalance that is rounding where nothing flows
 TRICKLE = 1e-6  # m3/s (0.06 L/min), least whole flow an imbalance is measured against
 AGREED = 1e-11  # share by which draw and delivery of a pressure-holding part may differ
 ROUGHLY = 1e-4  # the same where effects are only compared; our choice
-EPSILON = 2.0**-52  # share of a number that its last bit is
 STANDPIPE = 1e-12  # m2/s, keeps the first, straight-line solution solvable
 
 
@@ -147,6 +147,8 @@ class _System:
         self.names = [node.name for node in network.places + network.levels]
         index = {name: i for i, name in enumerate(self.names)}
         self.known = [level.level_m for level in network.levels]
+        self.at: list[float] = []  # the heads that ``free`` belongs to
+        self.free = Point(0, 0)
         pairs = [(index[link.start], index[link.end]) for link in network.links]
         inner = [pair for pair in pairs if max(pair) < self.count]
         self.plan = network_matrix.eliminate(self.count, tuple(inner))
@@ -188,16 +190,27 @@ class _System:
         """Heads of places as in another solution; its own height where that has none."""
         return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
 
-    def balance(self, heads: list[float]) -> _Point:
+    def balance(self, heads: list[float]) -> Point:
         """Imbalances (outflow less inflow) and their slopes at these heads."""
-        point = _Point(len(heads), self.plan.size)
+        if heads is not self.at:
+            self.at, self.free = heads, self._free(heads)
+        point = self.free.copy()  # a round begins where the last one ended
+        for holder in self.holders:
+            self._hold(point, heads, holder)
+        over = point.over
+        point.norm = math.fsum(map(abs, over[: self.count]))
+        known = math.fsum(map(abs, over[self.count :]))
+        point.through = math.fsum(flow for flow, _ in point.draws) + known
+        return point
+
+    def _free(self, heads: list[float]) -> Point:
+        """The same without the pressure-holding parts."""
+        point = Point(len(heads), self.plan.size)
         flows = point.flows
         for name, law, i, j, slot in self.links:
             flow, slope = law.flow(heads[i] - heads[j])
             flows.append((name, i, j, flow, slope))
             point.link(i, j, slot, flow, slope)
-        for holder in self.holders:
-            self._hold(point, heads, holder)
         weight, over, diagonal = self.network.weight, point.over, point.diagonal
         for outlet, i, height in self.outlets:
             flow, slope = outlet.flow_and_slope(weight * (heads[i] - height))
@@ -205,13 +218,10 @@ class _System:
             point.draws.append((flow, slope))
             over[i] += flow
             diagonal[i] += slope
-        point.norm = math.fsum(map(abs, over[: self.count]))
-        known = math.fsum(map(abs, over[self.count :]))
-        point.through = math.fsum(flow for flow, _ in point.draws) + known
         return point
 
     @staticmethod
-    def _hold(point: _Point, heads: list[float], holder: _Holder) -> None:
+    def _hold(point: Point, heads: list[float], holder: _Holder) -> None:
         i, j = holder.i, holder.j
         if holder.part == "held":
             given, (taken, slope) = holder.given(heads[j]), holder.taken(heads[i])
@@ -253,7 +263,7 @@ class _System:
 
     def straight_line(self) -> list[float]:
         """Heads to begin with: every law replaced by a straight line of the right size."""
-        point = _Point(len(self.names), self.plan.size)
+        point = Point(len(self.names), self.plan.size)
         heads = [0.0] * self.count + self.known
         for _, law, i, j, slot in self.links:
             slope = law.start_slope()
@@ -270,7 +280,7 @@ class _System:
         point.diagonal = [one + STANDPIPE for one in point.diagonal]
         return self.change(point)[: self.count] + self.known
 
-    def change(self, point: _Point) -> list[float]:
+    def change(self, point: Point) -> list[float]:
         """Newton's step, m: slopes * x = -imbalances; 0 at levels."""
         right = [-one for one in point.over]
         try:
@@ -281,39 +291,9 @@ class _System:
         return found
 
 
-class _Point:
-    """Imbalances and slopes at one set of heads; norm: sum of imbalances, through: whole flow."""
-
-    __slots__ = ("diagonal", "draws", "flows", "norm", "over", "through", "upper")
-
-    def __init__(self, count: int, size: int) -> None:
-        self.over, self.diagonal, self.upper = [0.0] * count, [0.0] * count, [0.0] * size
-        self.flows: list[tuple[str, int, int, float, float]] = []
-        self.draws: list[tuple[float, float]] = []
-        self.norm = self.through = 0.0
-
-    def link(self, i: int, j: int, slot: int, flow: float, slope: float) -> None:
-        self.over[i] += flow
-        self.over[j] -= flow
-        self.diagonal[i] += slope
-        self.diagonal[j] += slope
-        if slot >= 0:
-            self.upper[slot] -= slope
-
-    def rounding(self, heads: list[float]) -> float:
-        """m3/s of imbalance that the last bits of the heads make, where slopes are steep."""
-        return EPSILON * math.fsum(
-            slope * abs(head) for slope, head in zip(self.diagonal, heads, strict=True)
-        )
-
-    def slope_along(self, change: list[float]) -> float:
-        """Slope of the co-content along a change of heads, m4/s."""
-        return math.fsum(map(float.__mul__, self.over, change))
-
-
 def _lowest(
     system: _System, heads: list[float], settled: float
-) -> tuple[list[float], _Point, list[float], int]:
+) -> tuple[list[float], Point, list[float], int]:
     """Newton's steps to the lowest co-content: (heads, point, the last change, steps)."""
     point, span = system.balance(heads), system.span
     for step in range(1, MOST_STEPS + 1):
@@ -332,8 +312,8 @@ def _lowest(
 
 
 def _along(
-    system: _System, heads: list[float], point: _Point, change: list[float]
-) -> tuple[list[float], _Point, float]:
+    system: _System, heads: list[float], point: Point, change: list[float]
+) -> tuple[list[float], Point, float]:
     """(heads, point, share): so far along a step that the co-content's slope has all but gone.
 
     The slope rises along the step from below zero.  The whole step is taken where the slope is
@@ -341,7 +321,7 @@ def _along(
     halving, and where it jumps past zero the near side of the jump is taken.
     """
 
-    def at(share: float) -> tuple[list[float], _Point, float]:
+    def at(share: float) -> tuple[list[float], Point, float]:
         new = [h + share * c for h, c in zip(heads, change, strict=True)]
         there = system.balance(new)
         return new, there, there.slope_along(change)
@@ -368,7 +348,7 @@ def _along(
 
 
 def _solution(
-    system: _System, heads: list[float], point: _Point, change: list[float], steps: int
+    system: _System, heads: list[float], point: Point, change: list[float], steps: int
 ) -> Solution:
     """The last change goes into heads and flows: so the flows balance to rounding."""
     network = system.network

@@ -123,7 +123,7 @@ class Text:
 _written = lru_cache(64)(row_text.encode)  # a table's default is asked for many times an answer
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)  # itself alone: what was read of it is kept by it
 class Rows:
     """A table that the reader edits: its ``columns`` are Number, Count, Choice or short Text.
 

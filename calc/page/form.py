@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
@@ -194,23 +195,36 @@ def _read_row(
     notes: dict[str, str],
 ) -> Row:
     place = f"{entry.key}.{index}"
-    numbers: dict[str, Any] = {}
+    units = tuple(state.units.get(f"{entry.key}.{column.key}") for column in entry.columns)
+    numbers, said, faults = _cells_of(entry, row, state.system, units)
     if len(row) > len(entry.columns):
         errors[place] = (
             f"{row_words(entry, index, row)}: {len(row)} cells are given; "
             f"there are {len(entry.columns)} columns"
         )
-    for column, text in zip(entry.columns, row, strict=False):
+    notes |= {f"{place}.{key}": note for key, note in said.items()}
+    for key, fault in faults.items():
+        errors[f"{place}.{key}"] = f"{row_words(entry, index, row)}: {fault}"
+    return Row(dict(numbers), place)
+
+
+@lru_cache(256)  # while one number is typed all other rows stay
+def _cells_of(
+    entry: Rows, row: tuple[str, ...], system: str, units: tuple[str | None, ...]
+) -> tuple[dict[str, Any], dict[str, str], dict[str, str]]:
+    """(what a row's cells hold, notes on how they were read, faults) by column."""
+    numbers: dict[str, Any] = {}
+    notes: dict[str, str] = {}
+    faults: dict[str, str] = {}
+    for column, text, unit in zip(entry.columns, row, units, strict=False):
         try:
-            unit = state.units.get(f"{entry.key}.{column.key}")
-            numbers[column.key], parsed = read(column, text, state.system, unit)
+            numbers[column.key], parsed = read(column, text, system, unit)
             if parsed is not None and parsed.note:
-                notes[f"{place}.{column.key}"] = parsed.note
+                notes[column.key] = parsed.note
         except InputError as error:
-            where = row_words(entry, index, row)
-            errors[f"{place}.{column.key}"] = f"{where}: {error.message}"
-            numbers[column.key] = _stand_in(column, text, state.system)
-    return Row(numbers, place)
+            faults[column.key] = error.message
+            numbers[column.key] = _stand_in(column, text, system)
+    return numbers, notes, faults
 
 
 def _stand_in(column: Cell, text: str, system: str) -> Any:

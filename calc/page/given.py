@@ -108,7 +108,10 @@ def _assumed_rows(entry: Rows, standing: str, state: State) -> Iterator[Assumed]
 
 def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
     """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
-    for index, row in enumerate(filled_rows(entry, state.text(entry), state.system)):
+    rows = filled_rows(entry, state.text(entry), state.system)
+    for index, row in enumerate(rows):
+        if UNKNOWN not in map(str.strip, row):
+            continue
         for column, text in zip(entry.columns, row, strict=False):
             unknown = None if isinstance(column, Text) else column.unknown
             if text.strip() != UNKNOWN or unknown is None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.page import row_text
@@ -98,6 +99,7 @@ def _parted(text: str, entry: Number, menu: Unit | None) -> tuple[str, Unit | No
     return number, own or menu
 
 
+@lru_cache(64)  # asked for many times an answer
 def filled_rows(entry: Rows, text: str, system: str) -> tuple[tuple[str, ...], ...]:
     """The rows of a table's text, each filled up with its columns' defaults."""
     defaults = tuple(column.default(system) for column in entry.columns)

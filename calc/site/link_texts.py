@@ -89,15 +89,28 @@ def rows_out(
     entry: Rows, text: str, units: Mapping[str, str], system: str, columns: Mapping[str, str]
 ) -> str:
     """A table's rows, without what is only its column's default at the end of a row."""
+    menus = tuple(units.get(f"{entry.key}.{column.key}") for column in entry.columns)
+    usual_texts = tuple(columns.get(column.key) for column in entry.columns)
+    return _rows_out(entry, text, menus, system, usual_texts)
+
+
+@lru_cache(64)  # while one number is typed the tables stay
+def _rows_out(
+    entry: Rows,
+    text: str,
+    menus: tuple[str | None, ...],
+    system: str,
+    usual_texts: tuple[str | None, ...],
+) -> str:
     ends = [
-        _cell_out(column, columns[column.key], {}, entry, system) if column.key in columns else None
-        for column in entry.columns
+        None if default is None else _cell_out(column, default, None, system)
+        for column, default in zip(entry.columns, usual_texts, strict=True)
     ]
     rows = []
     for row in row_text.decode(text):
         cells = [
-            _cell_out(column, cell, units, entry, system)
-            for column, cell in zip(entry.columns, row, strict=False)
+            _cell_out(column, cell, menu, system)
+            for column, cell, menu in zip(entry.columns, row, menus, strict=False)
         ]
         cells += row[len(cells) :]  # more than there are columns: said where it is read
         while 1 < len(cells) <= len(ends) and cells[-1] == ends[len(cells) - 1]:
@@ -106,10 +119,10 @@ def rows_out(
     return row_text.encode(rows)
 
 
-def _cell_out(column: Cell, text: str, units: Mapping[str, str], entry: Rows, system: str) -> str:
+def _cell_out(column: Cell, text: str, menu: str | None, system: str) -> str:
     if not isinstance(column, Number) or text.strip() in {"", UNKNOWN}:
         return text.strip()
-    return number_out(column, text, units.get(f"{entry.key}.{column.key}"), system)
+    return number_out(column, text, menu, system)
 
 
 def rows_in(

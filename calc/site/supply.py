@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from calc import practice
 from calc.errors import InputError, InputErrors, RangeError
@@ -68,11 +68,13 @@ def row_faults(
     return tuple(builder.faults)
 
 
+@lru_cache(256)  # of a few names an answer asks hundreds of times
 def fold(name: str) -> str:
     """A name as it is compared: whatever its spaces, capitals and characters with no print."""
     return folded(plain(name))
 
 
+@lru_cache(256)
 def plain(name: str) -> str:
     """A name without characters that do not print (they could turn a sentence round)."""
     return "".join(one for one in name if one.isprintable()).strip()
