@@ -176,7 +176,9 @@ class PumpLaw(_Law):
     its end on the curve is the pump's own.
     """
 
-    __slots__ = ("_end", "_flat", "_last", "_last_head", "_pump", "_speed", "_top")
+    __slots__ = (
+        "_asked", "_end", "_flat", "_gives", "_last", "_last_head", "_pump", "_speed", "_top",
+    )  # fmt: skip
 
     def __init__(self, part: PumpSet) -> None:
         self._pump, self._speed = part.pump, part.speed
@@ -186,6 +188,7 @@ class PumpLaw(_Law):
         self._top = self._curve(0.0)[0]
         self._last_head = self._curve(self._end)[0]
         self._last = self._end / 2
+        self._asked = self._gives = 0.0
 
     def _curve(self, flow: float) -> tuple[float, float]:
         head, slope = self._pump.head_and_slope(flow, self._speed)
@@ -236,7 +239,9 @@ class PumpLaw(_Law):
     def passes(self, head: float, flow: float) -> bool:
         """Whether at this head it would pass so much: ``flow`` without looking for the flow."""
         if 0.0 < flow <= self._end:
-            return self._curve(flow)[0] >= -head
+            if flow != self._asked:  # of one flow at many heads
+                self._asked, self._gives = flow, self._curve(flow)[0]
+            return self._gives >= -head
         return super().passes(head, flow)
 
     def start_slope(self) -> float:

@@ -59,9 +59,7 @@ def solve(network: Network, start: Solution | None = None, rough: bool = False) 
         system.suppose()
     else:
         heads = system.heads_from(start.heads)
-        for holder in system.holders:
-            holder.begin(heads, start.flows.get(holder.name, 0.0))
-        system.share()
+        system.begin(heads, start)
     steps, settled = 0, SETTLED if not system.holders else LOOSELY
     for turn in range(MOST_ROUNDS):
         heads, point, change, used = _lowest(system, heads, settled)
@@ -186,6 +184,19 @@ class _System:
             pump.draw = full / len(pumps)
         self.share()
 
+    def begin(self, heads: list[float], start: Solution) -> None:
+        """Parts and draws as in another solution; pumps bring more or less as outlets are open."""
+        before = sum(start.draws.values())
+        full = sum(outlet.full_m3s for outlet, *_ in self.outlets if start.draws.get(outlet.name))
+        share = before / full if full > 0 else 1.0  # of their full flow that they took
+        now = sum(
+            start.draws.get(outlet.name) or share * outlet.full_m3s for outlet, *_ in self.outlets
+        )
+        for holder in self.holders:
+            grown = now / before if before > 0 and isinstance(holder.law, PumpLaw) else 1.0
+            holder.begin(heads, grown * start.flows.get(holder.name, 0.0))
+        self.share()
+
     def heads_from(self, heads: dict[str, float]) -> list[float]:
         """Heads of places as in another solution; its own height where that has none."""
         return [heads.get(place.name, place.height_m) for place in self.network.places] + self.known
@@ -206,12 +217,17 @@ class _System:
     def _free(self, heads: list[float]) -> Point:
         """The same without the pressure-holding parts."""
         point = Point(len(heads), self.plan.size)
-        flows = point.flows
-        for name, law, i, j, slot in self.links:
+        flows, over, diagonal, upper = point.flows, point.over, point.diagonal, point.upper
+        for name, law, i, j, slot in self.links:  # as ``point.link``, without the call
             flow, slope = law.flow(heads[i] - heads[j])
             flows.append((name, i, j, flow, slope))
-            point.link(i, j, slot, flow, slope)
-        weight, over, diagonal = self.network.weight, point.over, point.diagonal
+            over[i] += flow
+            over[j] -= flow
+            diagonal[i] += slope
+            diagonal[j] += slope
+            if slot >= 0:
+                upper[slot] -= slope
+        weight = self.network.weight
         for outlet, i, height in self.outlets:
             flow, slope = outlet.flow_and_slope(weight * (heads[i] - height))
             slope *= weight
@@ -299,16 +315,21 @@ def _lowest(
     for step in range(1, MOST_STEPS + 1):
         change = system.change(point)
         largest = max(map(abs, change), default=0.0)
-        balanced = point.norm <= BALANCED * point.through + NO_FLOW + point.rounding(heads)
-        if largest <= settled and (balanced or settled > SETTLED):
+        if largest <= settled and (settled > SETTLED or _balanced(point, heads)):
             return heads, point, change, step
         if largest > span:
             change = [one * span / largest for one in change]
+        before, old = heads, point
         heads, point, share = _along(system, heads, point, change)
-        if balanced and share * min(largest, span) <= settled:  # at a bend, such as a valve shut
-            return heads, point, [0.0] * len(change), step
+        if share * min(largest, span) <= settled and _balanced(old, before):
+            return heads, point, [0.0] * len(change), step  # at a bend, such as a valve shut
     worst = max(range(system.count), key=lambda i: abs(point.over[i]))
     raise unsolved(system.names[worst])
+
+
+def _balanced(point: Point, heads: list[float]) -> bool:
+    """Whether what is out of balance is no more than rounding and a share of the flow."""
+    return point.norm <= BALANCED * point.through + NO_FLOW + point.rounding(heads)
 
 
 def _along(

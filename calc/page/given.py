@@ -103,15 +103,16 @@ def _assumed_rows(entry: Rows, standing: str, state: State) -> Iterator[Assumed]
     if standing in {"example", "assumed"} and shown:
         reason = state.reasons.get(entry.key) if standing == "assumed" else ""
         yield Assumed(entry.key, entry.label, shown, reason or STANDINGS[standing])
-    yield from _assumed_cells(entry, state)
+    if UNKNOWN in state.text(entry) or any(
+        c.default(state.system) == UNKNOWN for c in entry.columns
+    ):
+        yield from _assumed_cells(entry, state)
 
 
 def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
     """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
     rows = filled_rows(entry, state.text(entry), state.system)
     for index, row in enumerate(rows):
-        if UNKNOWN not in map(str.strip, row):
-            continue
         for column, text in zip(entry.columns, row, strict=False):
             unknown = None if isinstance(column, Text) else column.unknown
             if text.strip() != UNKNOWN or unknown is None:

@@ -85,7 +85,7 @@ class Pump:
         """(head, slope) at full speed, carried on beyond both ends so that it always falls."""
         (first, top, start), (last, bottom, end), back = self._ends
         if first <= flow <= last:
-            return self._curve(flow), self._curve.slope(flow)
+            return self._curve.value_and_slope(flow)
         if flow > last:
             return bottom + end * (flow - last), end
         if flow >= 0:

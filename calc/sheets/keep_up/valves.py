@@ -12,11 +12,21 @@ from calc.pipe import fittings
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import TypeGuard
 
+    from calc.network.parts import Link
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
 FALLS = "reducer-fall"
+
+
+def _falls(case: Case, link: Link) -> TypeGuard[Reducer]:
+    """Whether a link is a valve that holds its pressure near its rated flow."""
+    if not isinstance(link, Reducer):
+        return False
+    holds = case.after.pressure(link.end) >= link.set_pa - HAIR
+    return holds and fittings.falls_off(case.after.flows[link.name], link.flow_m3s)
 
 
 def falling(case: Case) -> Iterator[Trouble]:
@@ -25,15 +35,13 @@ def falling(case: Case) -> Iterator[Trouble]:
     value: what is left there should the valve give the most less; a care where it had enough and
     then has not, else a note.
     """
+    valves = [link for link in case.after.network.links if _falls(case, link)]
     behind: dict[str, list[Tap]] = {}
-    for tap in case.running:
+    for tap in case.running if valves else ():
         for name in way_to(case.after, tap.node):
             behind.setdefault(name, []).append(tap)
-    for link in case.after.network.links:
-        if not isinstance(link, Reducer) or link.name not in behind:
-            continue
-        holds = case.after.pressure(link.end) >= link.set_pa - HAIR
-        if holds and fittings.falls_off(case.after.flows[link.name], link.flow_m3s):
+    for link in valves:
+        if link.name in behind:
             tap = min(behind[link.name], key=lambda one: one.after.pressure_pa - one.sure_pa)
             left = tap.after.pressure_pa - practice.REDUCER_FALL[1]
             lacks = practice.enough(left, tap.after.wanted_pa, tap.best_pa) in ("stop", "care")
