@@ -264,6 +264,17 @@ _TABLE = (
         "W",
         "W",
     ),
+    Quantity("charge", "charge", (_u("Ah", HOUR, "amp hours", "amp-hours"),), "Ah", "Ah"),
+    Quantity(  # of the sun in a day, on a square metre
+        "irradiation",
+        "sun a day",
+        (
+            _u("kWh/m²", 1e3 * HOUR, "kwh/m2", "kwh/m²/day", "kwh/m2/day", "sun hours"),
+            _u("MJ/m²", 1e6, "mj/m2", "mj/m²/day", "mj/m2/day"),
+        ),
+        "kWh/m²",
+        "kWh/m²",
+    ),
     Quantity("energy", "energy", (_u("Wh", HOUR), _u("kWh", 1e3 * HOUR), _u("J", 1.0)), "Wh", "Wh"),
     Quantity("per_hour", "rate", (_u("per hour", 1 / HOUR, "/h"),), "per hour", "per hour"),
     Quantity("percent", "share", (_u("%", 0.01, "percent"),), "%", "%"),

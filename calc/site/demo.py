@@ -12,7 +12,13 @@ NAME = "Alder Terrace"
 FROM_THE_EXAMPLE = "from the example"
 NOTE = "An invented place; its pump is invented too."
 _FACTS = {
+    "place.name": NAME,
+    "place.latitude": "41.25°",
+    "place.longitude": "-7.35°",
     "place.altitude": "300 m",
+    # of the tables of docs/figures.md there, sun in kWh/m2 a day and air in degC
+    "place.climate": "1.75 2.84 3.91 5.07 6.32 7.09 7.50 6.61 5.05 3.14 2.01 1.58 "
+    "7.0 7.5 9.9 12.5 15.9 20.5 23.4 23.7 20.7 15.7 10.1 7.3",
     "water.kind": "well",
     "water.level": "-4 m",
     "water.temperature": "15 °C",

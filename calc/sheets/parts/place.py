@@ -1,0 +1,142 @@
+"""Where a place is, and what its months are like: fields that every page about the sun asks.
+
+The numbers themselves stand in the form and in its link, so that an old letter keeps its figures
+whatever becomes of the tables they were looked up in.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from calc.errors import InputError
+from calc.page.fields import Choice, Number, Rows, Text
+from calc.sheets.parts.bindings import Asked, known, written
+from calc.sheets.parts.fields import altitude
+from calc.sheets.parts.table_bindings import TableBinding
+from calc.site.facts import NAME, Fact
+from calc.units import CELSIUS, QUANTITIES, parse
+
+if TYPE_CHECKING:
+    from calc.page.form import Values
+    from calc.sheets.parts.table_bindings import Cells
+    from calc.site.site import Site
+
+PLACE = "The place"
+MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September",
+    "October", "November", "December",
+)  # fmt: skip
+MOST_SUN = 50e6  # J/m2 a day, more than reaches the ground anywhere; our choice
+FROM = ("weather", ("months",))
+USUAL = ("3.5 kWh/m²", "15 °C")  # of a new row
+
+FIELDS = (
+    Text("place", "Name of the place", "", NAME, group=PLACE),
+    Number(
+        "lat", "Latitude", "angle", "0°", "0°", -math.pi / 2, math.pi / 2,
+        help="South of the equator: a minus sign", group=PLACE,
+    ),
+    Number(
+        "lon", "Longitude", "angle", "0°", "0°", -math.pi, math.pi,
+        help="West of Greenwich: a minus sign", group=PLACE,
+    ),
+    replace(altitude(5000.0, "300 m", "1000 ft", PLACE), help="The air is cooler higher up"),
+    Choice(
+        "weather",
+        "Sun and temperature from",
+        (("months", "Twelve monthly means"), ("file", "An hourly file, opened on this page")),
+        "months",
+        group=PLACE,
+    ),
+    Rows(
+        "months",
+        "Sun and air by month",
+        (
+            Choice(
+                "month", "Month",
+                tuple((str(at), name) for at, name in enumerate(MONTHS, 1)), "1",
+            ),
+            Number("sun", "Sun a day, on level ground", "irradiation", USUAL[0], USUAL[0],
+                   0.0, MOST_SUN),
+            Number("air", "Mean air temperature", "temperature", USUAL[1], "59 °F",
+                   203.15, 333.15),
+        ),
+        tuple((str(at), *USUAL) for at in range(1, 13)),
+        tuple((str(at), USUAL[0], "59 °F") for at in range(1, 13)),
+        row="month",
+        least=12,
+        most=12,
+        help="A mean day of each month",
+        group=PLACE,
+    ),
+)  # fmt: skip
+
+
+def means(values: Values) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """(J/m2 a day, K) of the twelve months, from January.
+
+    Raises InputError at the row of a month that stands there twice.
+    """
+    found: dict[int, tuple[float, float]] = {}
+    for row in values.months:
+        month = int(row.month)
+        if month in found:
+            text = f"{MONTHS[month - 1]} stands here twice. Give each month once."
+            raise InputError(text, name=row.cell("month"))
+        found[month] = row.sun, row.air
+    sun, air = zip(*(found[month] for month in sorted(found)), strict=True)
+    return sun, air
+
+
+# Of a site ------------------------------------------------------------------------------------
+
+
+def _months(asked: Asked) -> tuple[Cells, ...]:
+    numbers = asked.site.value("place.climate")
+    return tuple(
+        {
+            "month": Fact(str(at + 1)),
+            "sun": written(numbers[at] * 3.6e6, "irradiation"),
+            "air": written(numbers[at + 12] + CELSIUS, "temperature"),
+        }
+        for at in range(12)
+    )
+
+
+def _take_months(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Site:
+    """Put twelve months back: kWh/m2 a day, then degC."""
+    if len(rows) != 12:
+        raise InputError("Twelve months are needed.", name="months")
+    numbers = [0.0] * 24
+    for _, cells in rows:
+        at = int(cells["month"].text) - 1
+        numbers[at] = parse(cells["sun"].text, "irradiation").value / 3.6e6
+        numbers[at + 12] = parse(cells["air"].text, "temperature").value - CELSIUS
+    return asked.site.put("place.climate", Fact(" ".join(f"{one:.4g}" for one in numbers)))
+
+
+BINDINGS = (
+    known("place", "place.name"),
+    known("lat", "place.latitude"),
+    known("lon", "place.longitude"),
+    known("altitude", "place.altitude"),
+    TableBinding("months", _months, _take_months),
+)
+
+
+def rows_of(
+    sun: tuple[float, ...], air: tuple[float, ...], system: str
+) -> tuple[tuple[str, ...], ...]:
+    """Rows of texts for the table of months. sun: J/m2 a day; air: K; system: of the reader."""
+    suns, airs = QUANTITIES["irradiation"], QUANTITIES["temperature"]
+    sun_unit, air_unit = suns.default(system), airs.default(system)
+    return tuple(
+        (
+            str(at),
+            f"{sun_unit.from_si(light):.2f} {sun_unit.symbol}",
+            f"{air_unit.from_si(kelvin):.1f} {air_unit.symbol}",
+        )
+        for at, (light, kelvin) in enumerate(zip(sun, air, strict=True), 1)
+    )
