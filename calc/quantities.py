@@ -282,6 +282,9 @@ _TABLE = (
     Quantity("angle", "angle", (_u("°", math.pi / 180, "deg"),), "°", "°"),
     Quantity("voltage", "voltage", (_u("V", 1.0),), "V", "V"),
     Quantity("current", "current", (_u("A", 1.0),), "A", "A"),
+    # of one metre of a conductor, and the area of its metal
+    Quantity("resistance", "resistance", (_u("mΩ/m", 1e-3), _u("Ω/km", 1e-3)), "mΩ/m", "mΩ/m"),
+    Quantity("conductor", "area of a conductor", (_u("mm²", 1e-6, "mm2"),), "mm²", "mm²"),
     Quantity("rpm", "shaft speed", (_u("rpm", 1 / MINUTE),), "rpm", "rpm"),
     Quantity(
         "mass", "mass", (_u("kg", 1.0), _u("lb", POUND, "lbs", "pound", "pounds")), "kg", "lb"

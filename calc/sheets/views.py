@@ -134,6 +134,19 @@ def _flow(field: str, kind: str) -> Binding:
     return figure(field, "flow", lambda asked: use.flow_of(asked.site, kind))
 
 
+def _most_power(asked: Asked) -> Fact:
+    """The most that the pumps draw by their table, assumed with an assumed pump; not known where
+    the table does not tell."""
+    site = asked.site
+    powers = [point.power for point in ways.pump_of(site).points]
+    if not ways.has_pump(site) or not all(powers):
+        return b.NOT_KNOWN
+    most = max(powers) * site.value("pump.count")
+    if site.get("pump.curve").known or site.get("pump.id").known:
+        return b.written(most, "power")
+    return b.written(most, "power", ASSUMED, site.best("pump.id").reason)
+
+
 def _use(asked: Asked) -> Fact:
     """Water of a day as given; else worked out, without the animals of which it is not known what
     they drink."""
@@ -243,6 +256,10 @@ VIEWS = {
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
             _HOTTEST,
         )),
+        View("cable", (
+            known("length", "power.cable"), known("voltage", "power.voltage"),
+            Binding("power", _most_power),
+        ), outlet=False),
     )
 }  # fmt: skip
 

@@ -54,6 +54,8 @@ _FACTS = {
     "pipes.hottest": "20 °C",
     "pipes.weakest": "10 bar",
     "pipes.held": "buried",
+    "power.voltage": "48 V",
+    "power.cable": "30 m",
 }
 _SECTIONS = (
     ("pump", "lower fork", "60 m", "5 m", "40"),

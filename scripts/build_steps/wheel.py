@@ -16,8 +16,7 @@ from pathlib import Path
 # so the name of the runtime, stays the same where no module of calc has changed.
 TIME = 315532800
 SAID = ("pyproject.toml", "README.md", "LICENSE")  # what pyproject.toml names, and itself
-# input and output of the command line: a browser has neither; rooms that no page asks for yet
-LEFT_OUT = ("calc/__main__.py", "calc/sun/", "calc/power/")
+LEFT_OUT = ("calc/__main__.py",)  # input and output of the command line: a browser has neither
 MODE, MASK = 0o644, 0o022
 MAKE = "import sys, setuptools.build_meta as made; made.build_wheel(sys.argv[1])"
 

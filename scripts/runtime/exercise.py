@@ -1,6 +1,8 @@
 """All kinds of what a page asks, run by Pyodide at build.
 
-What Python imports and which functions it runs here is what browsers are sent first.
+What Python imports and which functions it runs here is what browsers are sent first. The sheets of
+``LATER`` and what only they ask are left out: ``later`` imports them, so that what they need of the
+standard library is sent too.
 """
 
 import gc
@@ -12,7 +14,7 @@ import traceback
 import calc
 from calc import bridge
 from calc.page.fields import Number, Rows
-from calc.sheets import KEYS
+from calc.sheets import KEYS, LATER
 from calc.sheets import sheet as find_sheet
 from calc.site import parts_list
 
@@ -42,12 +44,29 @@ def ask(**request):
     return json.loads(bridge.handle(json.dumps(request)))
 
 
+# what no sheet of a start imports, each with a dot behind it
+ROOMS = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
+FIRST = tuple(key for key in KEYS if key not in LATER)
+
+
+def modules():
+    """Names of all modules of ``calc``; of the packages among them it imports what they hold."""
+    return [module.name for module in pkgutil.walk_packages(calc.__path__, "calc.")]
+
+
+def later():
+    """Import all that a start does not ask."""
+    for name in modules():
+        importlib.import_module(name)
+
+
 def everything():
-    """Import all of ``calc``, then ask each sheet for all it can do."""
-    for module in pkgutil.walk_packages(calc.__path__, "calc."):
-        importlib.import_module(module.name)
+    """Import all that a start may ask, then ask each sheet for all it can do."""
+    for name in modules():
+        if not name.startswith(ROOMS):
+            importlib.import_module(name)
     gc.set_threshold(*OFTEN)
-    for key in KEYS:
+    for key in FIRST:
         numbers(key, "metric", "us")
         numbers(key, "us", "metric")
         wrong(key)

@@ -9,19 +9,24 @@ import { pathToFileURL } from "node:url";
 const PLACE = "memory://springline/"; // never asked for
 const ENVIRONMENT = { HOME: "/home/pyodide", LANG: "en_US.UTF-8", PYTHONHASHSEED: "0" };
 
-// what is in the snapshot's memory, and what is not left lying there
+// what is in the snapshot's memory, and what is not left lying there; nothing of the sheets that
+// browsers import only when they are asked for
 export const IMPORT_ALL = `
 import importlib, json, pkgutil
 import calc, calc.bridge
-from calc.sheets import KEYS, sheet
+from calc.sheets import KEYS, LATER
 
+rooms = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
 for module in pkgutil.walk_packages(calc.__path__, "calc."):
-    importlib.import_module(module.name)
+    if not module.name.startswith(rooms):
+        importlib.import_module(module.name)
 # one answer each, so that what is made on first use is in the snapshot too
+KEYS = [key for key in KEYS if key not in LATER]
 for key in KEYS:
     calc.bridge.handle(json.dumps({"op": "work", "sheet": key}))
 `;
-export const FORGET = "import gc; del importlib, pkgutil, module, KEYS, sheet, key; gc.collect()";
+export const FORGET =
+  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, key; gc.collect()";
 
 /* The folder named first on the command line, with a slash; a failure is said in one line. */
 export function begin(called) {

@@ -16,7 +16,7 @@ STARTS = (
     "calc.page.blank",  # the build prints it into the pages
     "calc.sheets.start",  # the same
     "calc.sheets.views",
-    *(f"calc.power.{one}" for one in ("cable", "design", "direct")),  # until sheets ask them
+    *(f"calc.power.{one}" for one in ("design", "direct")),  # until sheets ask them
     "calc.sun.files",  # these four until a sheet of power asks them
     "calc.sun.hours",
     "calc.sun.places",

@@ -5,7 +5,8 @@ import json
 import pytest
 
 from calc import bridge
-from calc.sheets import KEYS
+from calc.sheets import KEYS, LATER
+from tests.house.modules import modules
 
 # The worker with a probe behind it: it starts Python, asks the questions, then has Python evaluate
 # expressions, all before anything of the rest has come by itself.
@@ -39,6 +40,14 @@ RUN = """async (probe) => {
     worker.postMessage({ probe });
   });
 }"""
+# What browsers import only when they are asked for it: none is in the memory that a start comes
+# from, and all of it, with what it asks of Python's library, is in what is sent.
+ROOMS = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
+IMPORTED_LATER = [one.name for one in modules() if one.name.startswith(ROOMS)]
+IMPORTS = (
+    f"repr([name for name in __import__('sys').modules if name.startswith({ROOMS!r})])",
+    f"repr([__import__(name, None, None, ['all']).__name__ for name in {IMPORTED_LATER!r}])",
+)
 # What no calculator asks of Python: each runs functions of the rest, the first two read its tables.
 EXPRESSIONS = (
     "__import__('unicodedata').name(chr(0x4e95)) + __import__('unicodedata').name(chr(0xe9))",
@@ -75,8 +84,16 @@ def test_a_function_of_the_rest_is_fetched_when_it_is_needed_and_answers_as_else
         for key in KEYS
         for system in ("metric", "us")
     ]
-    seen = _probed(page, address, settings=settings, requests=requests, expressions=EXPRESSIONS)
+    expressions = (*EXPRESSIONS, IMPORTS[1])
+    seen = _probed(page, address, settings=settings, requests=requests, expressions=expressions)
     assert seen["way"] == way
     assert not seen["early"] and seen["late"]
-    assert seen["values"] == [eval(expression) for expression in EXPRESSIONS]
+    assert seen["values"] == [eval(expression) for expression in expressions]
     assert seen["replies"] == [bridge.handle(request) for request in requests]
+
+
+def test_a_start_from_the_snapshot_holds_nothing_of_what_comes_later(page, address):
+    """Nobody waits for what only few ask; it is imported where somebody does."""
+    assert len(IMPORTED_LATER) > 15
+    seen = _probed(page, address, settings={"kept": True}, requests=[], expressions=IMPORTS)
+    assert (seen["way"], seen["values"]) == ("snapshot", ["[]", repr(IMPORTED_LATER)])
