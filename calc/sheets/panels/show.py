@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
-from calc.sheets.panels.judge import lasts
 from calc.sheets.parts.place import MONTHS
+from calc.sheets.parts.solar_judge import lasts
 from calc.units import HOUR
 
 if TYPE_CHECKING:
