@@ -95,7 +95,7 @@ def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
         Step(
             "The year, hour by hour",
             note="Twenty years of days are made from the twelve months, with runs of dull weather; "
-            "the one with the dullest fortnight for this use decides. In each hour the sun runs "
+            "the one with the dullest thirty days for this use decides. In each hour the sun runs "
             "the pump first, then fills tank and battery; what is missing comes from the battery "
             "down to its cut-out, then from a backup. "
             f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
