@@ -62,7 +62,7 @@ _FACTS = {
     "power.facing": "equator",
     "power.shade": "5 %",
     "power.battery": "lfp",
-    "power.capacity": "40 Ah",
+    "power.capacity": "50 Ah",
     "power.controller": "mppt",
     "power.limit": "150 V",
     "power.amps": "20 A",

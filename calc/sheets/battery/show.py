@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power.battery import rate_share
-from calc.sheets.parts.solar_judge import lasts
+from calc.sheets.parts.solar_judge import digits, lasts
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -24,7 +24,9 @@ def figures(case: Case) -> tuple[Figure, ...]:
     return (
         Figure("Lasts without any sun", case.autonomy * 24 * HOUR, "days", main=True),
         Figure("Energy that may be drawn", case.usable, "energy"),
-        Figure("Days short in that year", float(year.short_days), "number"),
+        Figure(
+            "Days short in that year", float(year.short_days), "number", digits(year.short_days)
+        ),
         Figure("Lowest charge in it", year.lowest, "percent"),
         Figure("Full cycles a year", year.cycles, "number"),
         Figure("Battery lasts, in years", lasts(case), "number", 2),
@@ -99,12 +101,12 @@ def _kinds(case: Case) -> Table:
     for at, kind in enumerate(practice.BATTERIES):
         one = replace(case.system.battery, kind=kind.key)
         other = replace(case, system=replace(case.system, battery=one))
-        rows.append((kind.name, other.autonomy * 24 * HOUR, float(other.year.short_days),
+        rows.append((kind.name, other.autonomy * 24 * HOUR, str(other.year.short_days),
                      lasts(other)))  # fmt: skip
         if kind.key == case.system.battery.kind:
             marked.append(at)
     columns = (Column("Kind, of the same capacity"), Column("Without sun", "days", 2),
-               Column("Days short", "number"), Column("Lasts, years", "number", 2))  # fmt: skip
+               Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip
     note = "Usual values of each kind (common practice); the maker’s go before them."
     return Table("Kinds of battery", columns, tuple(rows), tuple(marked), (), note)
 
@@ -117,10 +119,10 @@ def _sizes(case: Case) -> Table:
         energy = share * system.battery.energy_j
         other = case.with_size(system.array.parallel, energy, system.tank_m3)
         rows.append((energy / system.battery.nominal_v, other.autonomy * 24 * HOUR,
-                     float(other.year.short_days), lasts(other)))  # fmt: skip
+                     str(other.year.short_days), lasts(other)))  # fmt: skip
         if other.year.short_days > case.most:
             dimmed.append(at)
     columns = (Column("Capacity", "charge"), Column("Without sun", "days", 2),
-               Column("Days short", "number"), Column("Lasts, years", "number", 2))  # fmt: skip
+               Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip
     marked = (SIZES.index(1.0),)
     return Table("Smaller and larger", columns, tuple(rows), marked, tuple(dimmed))

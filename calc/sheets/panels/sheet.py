@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Sheet
-from calc.sheets.parts.place import PLACE
+from calc.sheets.parts.place import PLACE, months_text
 from calc.sheets.parts.solar_fields import (
     ARGUMENTS,
     CAUTIONS,
@@ -16,6 +16,7 @@ from calc.sheets.parts.solar_fields import (
     STORE,
     SUN,
 )
+from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -26,13 +27,23 @@ def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer`` of the panels sheet.  Raises InputError for what cannot be worked with."""
     # here, so that only who asks about panels waits for the rooms of sun and power
     from calc.sheets.panels import judge, show
-    from calc.sheets.parts import solar_drawing, solar_judge
+    from calc.sheets.parts import solar_drawing, solar_fixes, solar_judge
     from calc.sheets.parts.solar_case import case_of
 
     case = case_of(values)
 
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: solar_judge.findings(case_of(changed), reader),
+        lambda changed: solar_fixes.changes(case_of(changed), reader),
+        tables={"months": months_text(values, reader)},
+    )
+
     def later() -> dict[str, Any]:
         return {
+            "fixes": form.fixes(),
             "drawings": solar_drawing.draw(case, reader),
             "steps": show.steps(case, reader),
             "tables": show.tables(case, reader),

@@ -205,8 +205,8 @@ def _design(one: Tried, years: list[int], case: Case, reader: Reader, change: Ch
     energy, tank = reader.show(one.energy, "energy"), reader.show(one.tank, "volume")
     with_tank = f"a tank of {tank}" if one.tank else "no tank"
     said = (
-        f"{count(panels, 'panel')}, a battery of {energy} and {with_tank}: {span(years)} days short "
-        "a year."
+        f"{count(panels, 'panel')}, a battery of {energy} and {with_tank}: {span(years)} days "
+        "short a year."
     )
     address = change(texts_of(one, case, reader))
     return f'<p class="sl-fix">{escape(said)} <a href="{escape(address)}">See it</a></p>'

@@ -38,6 +38,11 @@ def count(number: int, name: str) -> str:
     return f"{number} {name}{'' if number == 1 else 's'}"
 
 
+def digits(number: float) -> int:
+    """Figures with which a whole number is shown whole."""
+    return max(1, len(f"{number:.0f}"))
+
+
 def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found."""
     return (
