@@ -261,6 +261,7 @@ VIEWS = {
         )),
         View("panels", sun.solar(_DAILY), outlet=False),
         View("battery", sun.solar(_DAILY), outlet=False),
+        View("panel_place", sun.standing(), outlet=False),
         View("direct", (
             *sun.direct(_DAILY), *p.pump(), b.climb(), b.length(), _PIPE, p.lift(), _EXTRA, _WATER,
         )),

@@ -60,7 +60,8 @@ def steps(case: Case) -> tuple[Step, ...]:
         Step(
             "Power in the water",
             "P_w = rho * g * Q * H",
-            {"rho": Value(case.line.weight / GRAVITY, "density", 4), "g": Value(GRAVITY, "number", 6),
+            {"rho": Value(case.line.weight / GRAVITY, "density", 4),
+             "g": Value(GRAVITY, "number", 6),
              "Q": Value(flow, "flow"), "H": Value(head, "head")},
             Value(water_power(flow, head, case.line.weight / GRAVITY), "power"),
         ),

@@ -92,3 +92,8 @@ def direct(use: Binding) -> tuple[Binding | TableBinding, ...]:
         use, *PANELS, known("fail", "power.fail"), *PLACE, *STAND, known("limit", "power.limit"),
         replace(TANK, give=_own_tank, spare=True), *USE,
     )  # fmt: skip
+
+
+def standing() -> tuple[Binding | TableBinding, ...]:
+    """Of the sheet on where panels stand."""
+    return (*STAND[:2], known("away", "power.cable"), *PLACE)
