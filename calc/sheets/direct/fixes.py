@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from calc.sheets.direct.case import Case
     from calc.units import Reader
 
-KEYS = frozenset({"short", "never-starts", "dim"})
+KEYS = frozenset({"short-days", "never-starts", "dim"})
 MOST_TIMES = 8  # of the panels there are; our choice
 TANK_TIMES = (1.5, 2.0, 3.0, 4.0, 6.0, 10.0)  # of the tank there is; our choice
 
@@ -42,7 +42,7 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
         size = reader.show(volumes[at], "volume")
         text = f"Choose a tank of {size}: {_left(larger[at])}."
         texts = {"tank": exact(volumes[at], "volume", reader)}
-        yield Change(text, frozenset({"short"}), texts)
+        yield Change(text, frozenset({"short-days"}), texts)
 
 
 def _left(case: Case) -> str:

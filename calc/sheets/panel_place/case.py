@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc.sheets.parts.sky import SEASONS, Place, Stand, place_of, stand_of
+from calc.sheets.parts.sky import SEASONS, Place, Stand, place_of, turned
 from calc.sun import days, hours
 from calc.sun.days import MONTH_DAYS
 from calc.sun.horizon import FLAT, skyline
@@ -111,8 +111,7 @@ def case_of(values: Values) -> Case:
     """The ``Case`` of a form.  Raises InputErrors as the physics does."""
     place = place_of(values)
     line = skyline([(row.from_north, row.high) for row in values.skyline])
-    stand = stand_of(values)
-    return Case(place, replace(stand, shade=0.0, line=line), values.goal)
+    return Case(place, replace(turned(values), line=line), values.goal)
 
 
 def equator(case: Case) -> float:

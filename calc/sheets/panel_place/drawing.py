@@ -54,8 +54,7 @@ def draw(case: Case) -> Drawing:
 
 def _turn(azimuth: float, middle: float) -> float:
     """From the midday sun, rad, -pi to pi, to the right as one faces it."""
-    turn = (azimuth - middle + math.pi) % (2 * math.pi) - math.pi
-    return turn
+    return (azimuth - middle + math.pi) % (2 * math.pi) - math.pi
 
 
 def _path(

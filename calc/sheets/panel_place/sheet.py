@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 TILT, FACING, SHADE = STAND
-HILLS = (("90", "20"), ("135", "10"), ("180", "8"), ("225", "15"), ("270", "25"))
+HILLS = (("90", "12"), ("135", "6"), ("180", "4"), ("225", "8"), ("270", "15"))
 FIELDS = (
     replace(TILT, group=""),
     replace(FACING, group=""),

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 T = TypeVar("T")
-SHORT = frozenset({"short"})
+SHORT = frozenset({"short-days"})
 MOST_TIMES = 8  # of what there is: a larger change is another system; our choice
 TANK_DAYS = (0.25, 0.5, 1.0, 2.0, 3.0, 5.0)  # days of water in the tank; our choice
 TIMES = (1.25, 1.5, 2.0, 3.0, 4.0, 6.0, 8.0)  # of the battery; our choice
