@@ -400,3 +400,35 @@ def test_not_knowing_is_an_answer_on_the_careful_side(key):
 def guide():
     path = Path(__file__).resolve().parents[2] / "docs" / "cable.md"
     return " ".join(path.read_text(encoding="utf-8").split())
+
+
+def test_the_short_answer_names_the_sizes_that_the_calculator_finds():
+    short = guide().partition("**Short answer.**")[2].partition("```")[0]
+    for system, length in (("metric", "30 m"), ("us", "100 ft")):
+        one = answer(system, power="1 kW", voltage="48 V", length=length)
+        named = re.match(r"(\S+ \S+) \((\S+ \S+)\)", one.verdict.sentence).groups()
+        assert set(named) == {"25 mm²", "4 AWG"}
+    assert "At 48 V a 1 kW pump at 30 m (100 ft) needs 25 mm² (4 AWG) of copper" in short
+    assert f"{100 * practice.DROP_RUNNING:g} %" in short
+
+
+def test_twice_the_voltage_needs_a_quarter_of_the_metal_and_twice_the_length_twice():
+    def area(**texts):
+        steps = answer(**texts).steps
+        return next(s.result.value for s in steps if s.title == "Least area of the conductor")
+
+    assert "only a quarter of the metal" in guide() and "Twice the length needs twice" in guide()
+    assert area(voltage="96 V") == pytest.approx(area() / 4)
+    assert area(length="60 m") == pytest.approx(2 * area())
+    assert "about 1.6 times the area of copper" in guide()
+    assert area(metal="aluminium") / area() == pytest.approx(1.6, abs=0.05)  # as it is rounded
+
+
+def test_what_the_guide_says_of_heat_strands_start_and_fuse_is_what_is_worked_with():
+    text, rise = guide(), cable.METALS["copper"].rise
+    assert f"{1000 * rise:.0f} % more with each 10 °C" in text
+    strands = practice.FLEXIBLE / practice.STRANDED
+    assert f"about {100 * (strands - 1):.0f} % more" in text
+    assert practice.START_TIMES == 6 and "six times" in text
+    assert f"{practice.FUSE_TIMES:g} times the running current" in text
+    assert "a quarter more current" in text and 1 / practice.MOTOR_POWER_FACTOR == 1.25

@@ -49,7 +49,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
 
 
 def _volts(value: float, reader: Reader) -> str:
-    return reader.show(value, "voltage", 4)
+    return reader.show(value, "voltage", 4 if value >= 10 else 3)
 
 
 # The voltage ----------------------------------------------------------------------------------
