@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from calc.sheets.cable.case import Case
     from calc.units import Reader
 
-START, PUMP, SAID = 14.0, 178.0, 188.0  # units: the cable from, to; the words beside it
+START, PUMP, SAID = 14.0, 144.0, 154.0  # units: the cable from, to; the words beside it
 TOP, HIGH = 14.0, 140.0  # units over the source's voltage, and from it to the lowest
 FAR = 1.8  # of the deepest drop: a limit below that is told, not drawn; our choice
 UNDER = 1.08  # of the deepest drop: as far down as the picture goes; our choice
@@ -76,10 +76,10 @@ def _lines(case: Case, scale: Scale) -> Iterator[Shape]:
     yield Stroke(((START, scale.at(volts)), (PUMP, scale.at(volts))), "edge", width=1.0)
     for lost, name, bad, style in (
         (drop.drop, "running", running, "solid"),
-        (drop.start_drop, "start", start, "dashed"),
+        (drop.start_drop, "start", start, "dotted" if start else "dashed"),
     ):
         points = _falling(volts, lost, scale)
-        yield Stroke(points, "bad" if bad else "ink", "dotted" if bad else style, 2.5, at=name)
+        yield Stroke(points, "bad" if bad else "ink", style, 2.5, at=name)
 
 
 def _limits(volts: float, shown: list[tuple[str, float]], scale: Scale) -> Iterator[Shape]:
@@ -97,8 +97,8 @@ def _said(
     running, start = _too_low(case)
     said = [
         (volts, "source", "ink", False),
-        (drop.left, *(("too low", "bad") if running else ("running", "ink")), True),
-        (drop.start_left, *(("too low", "bad") if start else ("start", "ink")), True),
+        (drop.left, "running", "bad" if running else "ink", True),
+        (drop.start_left, "at start", "bad" if start else "ink", True),
         *((volts - lost, f"least {when}", "soft", False) for when, lost in shown),
     ]
     said.sort(key=lambda one: -one[0])
@@ -106,7 +106,7 @@ def _said(
     places = spread(wanted, LINE, TOP - 2, TOP + HIGH - 2)
     for at, place, (value, name, role, bold) in zip(wanted, places, said, strict=True):
         yield Stroke(((PUMP, at), (SAID - 3, place)), "edge", width=1.0)
-        text = _volts(value, reader)
+        text = _volts(value, reader) + (", too low" if role == "bad" else "")
         yield Words(SAID, place + 4, text, role=role, bold=bold, size=SMALL, lead=name)
 
 

@@ -259,7 +259,7 @@ def _voltages(case: Case, reader: Reader) -> Table:
         size = size_words(other, reader) if other.best else "none listed"
         rows.append((volts, other.line.current_a, size, other.loss if other.best else None))
     columns = (
-        Column("System voltage", "voltage"),
+        Column("System voltage", "voltage", 2),
         Column("Current", "current"),
         Column("Smallest size"),
         Column("Power lost", "power"),
