@@ -219,10 +219,47 @@ def test_a_drop_met_exactly_is_accepted():
 def test_where_nothing_is_left_no_volts_below_zero_are_told():
     one = answer(**mm2("0.75", length="500 m"))
     assert figure(one, RUNNING) == figure(one, START) == 0
-    assert "all of the voltage" in one.verdict.sentence or "may not start" in one.verdict.sentence
+    assert "0 V of" in one.verdict.sentence.replace("\u00a0", " ")
+    said = {each.key: each.text for each in one.findings}
+    assert "all of the voltage running" in said["too-thin"]
+    assert one.figures[1].note == "100\u00a0% lost"
     assert LOST not in {f.label for f in one.figures}
     assert max(row[1] for table in one.tables[:2] for row in table.rows) <= 1
     check_working(one)
+
+
+def test_no_size_is_told_by_what_it_loses_more_than_is_accepted():
+    running = answer(voltage="12 V", length="100 m").verdict.sentence
+    assert "running" in running and "accept 3\u00a0%" in running
+    start = answer(length="200 m", start="direct", dropstart="5 %").verdict.sentence
+    assert "at start" in start and "accept 5\u00a0%" in start
+    assert "all of the voltage" in answer(voltage="12 V", length="20 km").verdict.sentence
+
+
+def test_a_cable_too_thin_is_never_said_to_keep_to_the_drop():
+    for texts in (mm2("10"), mm2("25", start="direct", dropstart="10 %"), {"length": "20 km"}):
+        (unknown,) = (one for one in answer(**texts).findings if one.key == "capacity")
+        assert "keep" not in unknown.text
+    (unknown,) = answer().findings
+    assert "25 mm² (4 AWG) keeps to the drop" in unknown.text
+    (unknown,) = answer(cables="2").findings
+    assert "cables of" in unknown.text and " keep to " in unknown.text and "each" in unknown.text
+
+
+def test_shares_that_differ_by_little_are_told_apart():
+    one = answer(**mm2("10"))
+    lost = (48 - figure(one, RUNNING)) / 48
+    said = answer(**mm2("10", drop=f"{99.99 * lost:.12g} %")).verdict.sentence
+    shares = re.findall(r"[\d.]+\u00a0%", said)
+    assert len(set(shares)) == 2
+
+
+def test_what_stands_in_the_notes_of_the_figures_is_of_this_pump():
+    one = {f.label: f for f in answer(**mm2("10")).figures}
+    power, current = 1000.0, 1000 / 48
+    assert one[LOST].note == f"{100 * one[LOST].value / power:.2g}\u00a0% of the power"
+    assert one[CURRENT].note == f"{practice.START_SOFT * current:.1f}\u00a0A at start"
+    assert one[START].note == f"{100 * (1 - one[START].value / 48):.2g}\u00a0% lost"
 
 
 # Fixes ------------------------------------------------------------------------------------------
@@ -258,6 +295,8 @@ def test_a_higher_voltage_takes_the_same_power():
         after = answer(**fix.link.values)
         volts = float(fix.link.values["voltage"].split()[0])
         assert volts * figure(after, CURRENT) == pytest.approx(12 * figure(one, CURRENT))
+        notes = [re.match(r"[\d.]+", f.note)[0] for f in (one.figures[-1], after.figures[-1])]
+        assert volts * float(notes[1]) == pytest.approx(12 * float(notes[0]), rel=5e-3)  # 3 figures
 
 
 def test_where_no_change_is_enough_alone_that_is_said():
@@ -289,6 +328,26 @@ def test_a_table_of_sizes_says_what_each_does_in_mind():
         assert watts == pytest.approx(figure(one, LOST))
 
 
+def test_sizes_that_lose_too_much_are_dim_and_the_one_found_is_marked():
+    for texts in ({}, {"start": "direct", "dropstart": "10 %"}, {"cables": "2"}):
+        one = answer(**texts)
+        for table, kind in zip(one.tables[:2], ("mm2", "awg"), strict=True):
+            drops = {"too-thin", "start-drop", "start-half"}
+            for at, (name, *_, watts) in enumerate(table.rows):
+                key = name.split()[0].replace("/", "-")
+                alone = answer(own=kind, **{kind: key}, **texts)
+                wrong = {each.key for each in alone.findings}
+                assert (at in table.dimmed) == bool(drops & wrong), (texts, name)
+                assert watts == pytest.approx(figure(alone, LOST))
+            assert table.marked == (max(table.dimmed) + 1,)
+    (marked,) = answer(**mm2("10")).tables[0].marked
+    assert answer(**mm2("10")).tables[0].rows[marked][0] == "10 mm²"
+
+
+def test_the_table_of_voltages_is_of_sizes_that_are_enough_whatever_is_in_mind():
+    assert answer(**mm2("10", carries="5 A")).tables[2] == answer().tables[2]
+
+
 def test_the_table_of_voltages_says_what_each_would_need():
     table = answer().tables[2]
     assert [row[0] for row in table.rows] == list(HIGHER["metric"]["dc"])
@@ -315,6 +374,15 @@ def test_the_picture_falls_to_scale_and_marks_what_is_too_low():
         wrong = {each.key for each in one.findings}
         assert (lines["running"].role == "bad") == ("too-thin" in wrong)
         assert (lines["start"].role == "bad") == bool({"start-drop", "start-half"} & wrong)
+        least = lines["least running"].points[0][1] - lines["running"].points[0][1]
+        if lost[0] < whole:
+            assert least / depths[0] == pytest.approx(practice.DROP_RUNNING * whole / lost[0])
+        else:  # all of it is lost on the way
+            part = lines["running"].points[1][0] - lines["running"].points[0][0]
+            long = lines["running"].points[2][0] - lines["running"].points[0][0]
+            amperes = figure(one, CURRENT)
+            ohm = cable.resistance(1.5e-6, practice.CABLE_WARM, "copper", practice.FLEXIBLE)
+            assert part / long == pytest.approx(whole / (2 * 30 * amperes * ohm))
     assert {"there", "back", "pump", "source"} <= named(answer().drawings[0]).keys()
 
 
@@ -325,6 +393,14 @@ def test_the_fuse_is_advice_that_defers_and_is_for_dc_where_the_current_is():
     said = answer().cautions[0]
     assert "30\u00a0A" in said and "DC" in said and "electrician" in said and "local code" in said
     assert "DC" not in answer(circuit="single", voltage="230 V").cautions[0]
+
+
+def test_several_cables_and_aluminium_have_their_cautions():
+    def said(**texts):
+        return " ".join(answer(**texts).cautions)
+
+    assert "side by side" in said(cables="2") and "side by side" not in said()
+    assert "Aluminium" in said(metal="aluminium") and "Aluminium" not in said()
 
 
 @pytest.mark.parametrize(

@@ -45,16 +45,11 @@ def _bad(case: Case, reader: Reader) -> set[str]:
 
 def _larger(case: Case, reader: Reader) -> Iterator[Change]:
     """In place of the cable in mind; it may carry more, and never less."""
-    if case.own is None:
+    if case.own is None or case.best is None:
         return
-    larger = [one for one in case.sizes(case.asked) if one.area > case.own.area]
-    for one in larger:
-        drop = case.drop_of(one)
-        if case.keeps(drop):
-            name = one.name.split()[0].replace("/", "-")
-            text = f"Use {one.name} instead: it loses {share(drop.share)} running."
-            yield Change(text, DROPS, {case.asked: name})
-            return
+    name = case.best.conductor.name
+    text = f"Use {name} instead: it loses {share(case.best.share)} running."
+    yield Change(text, DROPS, {case.asked: name.split()[0].replace("/", "-")})
 
 
 def _softer(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
