@@ -65,6 +65,13 @@ _ABOUT = {
     "dim": "a late start of the pump",
     "hidden": "what stands before the sun",
     "turned": "tilt and facing",
+    "capacity": "what the cable may carry",
+    "over-capacity": "the current in the cable",
+    "fuse": "the fuse of the cable",
+    "no-size": "the drop in the cable",
+    "too-thin": "the drop in the cable",
+    "start-drop": "the drop at start",
+    "start-half": "the drop at start",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
