@@ -2,7 +2,7 @@
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
-"site" makes, fills and changes sites.
+"site" makes, fills and changes sites, "place" fills in places and their weather.
 """
 
 from __future__ import annotations
@@ -231,6 +231,13 @@ def ask_site(request: Data) -> Data:
     return site_ops.handle(request)
 
 
+def ask_place(request: Data) -> Data:
+    """What the page asks about places: see ``place_ops``."""
+    from calc.sheets import place_ops  # and with it all of the sun: only who looks waits for it
+
+    return place_ops.handle(request)
+
+
 def convert(request: Data) -> Data:
     """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
@@ -287,5 +294,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
-    "letter": write_letter,
+    "letter": write_letter, "place": ask_place,
 }  # fmt: skip
