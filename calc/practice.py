@@ -230,6 +230,7 @@ PUMP_STANDBY = 5.0  # W, a pump's controller while the pump rests; common practi
 # (load over rated, efficiency) of an inverter or motor controller; common practice, no source
 LOAD_EFFICIENCY = ((0.05, 0.70), (0.1, 0.82), (0.2, 0.89), (0.5, 0.92), (1.0, 0.90))
 GENERATOR_FUEL = 1.0e-3 / 3.6e6  # m3/J, 1 L a kWh, a small one at part load; common practice
+COLDEST_BELOW = 20.0  # K, the coldest hour below the coldest month's mean; our choice, careful
 BATTERY_START = 1.0  # of its energy, that a battery holds as a year begins; our choice
 YEAR_SHORT = 5.0  # days in a hundred that may fail where nobody says; our choice
 

@@ -21,13 +21,14 @@ KEYS = (
     "demand",
     "pump_match",
     "surge",
+    "panels",
     "cable",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
-LATER = ("cable",)
+LATER = ("panels", "cable")
 
 
 @cache

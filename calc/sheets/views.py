@@ -15,6 +15,7 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import pump_bindings as p
+from calc.sheets.parts import solar_bindings as sun
 from calc.sheets.parts import steady_bindings as s
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
@@ -160,6 +161,8 @@ def _use(asked: Asked) -> Fact:
     return b.written(daily, "daily")
 
 
+_DAILY = replace(known("use", "use.daily"), give=_use)
+
 # The sheets ---------------------------------------------------------------------------------
 
 _WATER = known("water", "water.temperature")
@@ -210,7 +213,7 @@ VIEWS = {
             _HOTTEST,
         )),
         View("tank", (
-            replace(known("use", "use.daily"), give=_use),
+            _DAILY,
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
@@ -256,6 +259,7 @@ VIEWS = {
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
             _HOTTEST,
         )),
+        View("panels", sun.solar(_DAILY), outlet=False),
         View("cable", (
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),

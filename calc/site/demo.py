@@ -55,6 +55,18 @@ _FACTS = {
     "pipes.weakest": "10 bar",
     "pipes.held": "buried",
     "power.voltage": "48 V",
+    "power.panel": "250 W",
+    "power.series": "2",
+    "power.strings": "2",
+    "power.tilt": "50°",
+    "power.facing": "equator",
+    "power.shade": "5 %",
+    "power.battery": "lfp",
+    "power.capacity": "50 Ah",
+    "power.controller": "mppt",
+    "power.limit": "150 V",
+    "power.amps": "20 A",
+    "power.fail": "5",
     "power.cable": "30 m",
 }
 _SECTIONS = (

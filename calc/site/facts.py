@@ -26,6 +26,15 @@ WATERS = (("well", "Well"), ("spring", "Spring"), ("cistern", "Cistern"), ("stre
 CONTROLS = (
     ("speed", "Speed control"), ("fixed", "Fixed speed"), ("switch", "Pressure switch"),
 )  # fmt: skip
+FACINGS = (
+    ("equator", "The midday sun"), ("n", "North"), ("ne", "North-east"), ("e", "East"),
+    ("se", "South-east"), ("s", "South"), ("sw", "South-west"), ("w", "West"),
+    ("nw", "North-west"),
+)  # fmt: skip
+BATTERY_KINDS = (
+    ("lfp", "Lithium iron phosphate"), ("agm", "Sealed lead (AGM)"),
+    ("gel", "Sealed lead (gel)"), ("flooded", "Lead with liquid acid"),
+)  # fmt: skip
 PIPES = tuple((f"{p.kind}/{p.size}", p.label) for kind in pipes.KINDS for p in pipes.sizes(kind))
 
 
@@ -276,7 +285,26 @@ _POWER = (
            (("grid", "Mains"), ("sun", "Sun"), ("generator", "Generator"), ("none", "None"))),
     quantity("power.voltage", "rv", "System voltage", "voltage", 1.0, 1000.0),
     quantity("power.cable", "rc", "Length of cable", "length", 0.1, 20e3),
-    quantity("power.shade", "rh", "Share lost to shade", "percent", 0.0, 1.0),
+    quantity("power.shade", "rh", "Share lost to shade", "percent", 0.0, 0.95),
+    quantity("power.panel", "rw", "Rated power of one panel", "power", 1.0, 1000.0),
+    quantity("power.open_voltage", "ro", "Open-circuit voltage of one panel", "voltage", 1.0,
+             500.0),
+    count("power.series", "ri", "Panels in a string", 1, 20),
+    count("power.strings", "rp", "Strings side by side", 1, 100),
+    quantity("power.tilt", "rt", "Tilt of the panels", "angle", 0.0, math.pi / 2),
+    choice("power.facing", "rf", "Facing of the panels", FACINGS),
+    choice("power.battery", "rb", "Kind of battery", BATTERY_KINDS),
+    quantity("power.capacity", "ra", "Battery capacity", "charge", 360.0, 3.6e8),
+    choice("power.controller", "rx", "Charge controller",
+           (("mppt", "Follows the panels"), ("pwm", "Only switches"))),
+    quantity("power.limit", "rl", "Maximum panel voltage", "voltage", 1.0, 1500.0),
+    quantity("power.amps", "rm", "Maximum charging current", "current", 0.1, 1000.0),
+    count("power.fail", "rd", "Days a year that may fail", 0, 365),
+    quantity("power.hill_tank", "rk", "Tank that feeds the taps by its height", "volume", 0.0,
+             1e4, "0 L", "none named"),
+    choice("power.season", "rn", "Use over the year",
+           (("even", "The same in every month"), ("north", "Most from April to September"),
+            ("south", "Most from October to March")), "even", _OURS),
 )  # fmt: skip
 
 SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER)

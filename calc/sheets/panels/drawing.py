@@ -1,0 +1,172 @@
+"""The pictures of panels and battery: the worst fortnight day by day, and a mean day by month.
+
+Heights are to scale within each picture.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc.page.shapes import SMALL, Area, Block, Drawing, Stroke, Words
+from calc.power import design
+from calc.power.service import FORTNIGHT
+from calc.sheets.panels.judge import count
+from calc.sheets.parts.place import MONTHS
+from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
+from calc.sun.days import MONTH_DAYS
+from calc.units import HOUR
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from calc.page.shapes import Shape
+    from calc.sheets.parts.solar_case import Case
+    from calc.units import Reader
+
+LEFT, RIGHT = 8.0, WIDTH - 8.0
+SUN_TOP, SUN_HIGH = 22.0, 54.0  # units: over the bars of sun, and their height
+STORE_TOP, STORE_HIGH = 98.0, 66.0  # the same of the battery's charge
+STEP = 3  # hours from one point of the charge to the next; our choice
+SERVED = 1e-9  # of what is asked, less missing than this is rounding
+
+
+def draw(case: Case, reader: Reader) -> tuple[Drawing, ...]:
+    """The ``Drawing``s of a case."""
+    return (fortnight(case, reader), months(case, reader))
+
+
+def day_name(day: int) -> str:
+    """A day of the year, from 0, as "11 Dec".
+
+    >>> day_name(0), day_name(58), day_name(59)
+    ('1 Jan', '28 Feb', '1 Mar')
+    """
+    for name, days in zip(MONTHS, MONTH_DAYS, strict=True):
+        if day < days:
+            return f"{day + 1} {name[:3]}"
+        day -= days
+    raise ValueError("a year has 365 days")
+
+
+# The worst fortnight --------------------------------------------------------------------------
+
+
+def fortnight(case: Case, reader: Reader) -> Drawing:
+    """Sun, charge and missing water through the worst fortnight of the dullest year."""
+    worst, first = case.year.worst, case.year.worst[0].day
+    hours = case.hours[24 * first : 24 * (first + FORTNIGHT)]
+    across = Scale(0.0, float(FORTNIGHT), LEFT, RIGHT)
+    missed = [day.asked - day.served > SERVED * max(day.asked, SERVED) for day in worst]
+    shapes = (
+        *_sun([day.array for day in worst], across, reader),
+        *_charge(case, [one.stored for one in hours], across),
+        *_missed(missed, across),
+        *_days(first, across),
+    )
+    title = f"The worst fortnight, from {day_name(first)}"
+    height = STORE_TOP + STORE_HIGH + 2 * LINE + 24
+    scaled = "To scale: the sun’s energy of a day, and the battery’s charge."
+    alt = _alt(case, sum(missed), first)
+    return Drawing("fortnight", title, alt, WIDTH, height, shapes, scaled)
+
+
+def _sun(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[Shape]:
+    most = max(*days, 1.0)
+    up = Scale(0.0, most, SUN_TOP + SUN_HIGH, SUN_TOP)
+    yield Words(LEFT, 14.0, "from the panels each day, at most", size=SMALL)
+    yield Words(RIGHT, 14.0, brief(most, "energy", reader), "end", size=SMALL)
+    for at, energy in enumerate(days):
+        left, right = across.at(at + 0.15), across.at(at + 0.85)
+        top = up.at(energy)
+        yield Block(left, top, right - left, SUN_TOP + SUN_HIGH - top, "four", at=f"sun {at}")
+    yield Stroke(((LEFT, SUN_TOP + SUN_HIGH), (RIGHT, SUN_TOP + SUN_HIGH)), "ink", width=1.0)
+
+
+def _charge(case: Case, stored: Sequence[float], across: Scale) -> Iterator[Shape]:
+    """The battery's charge, and the line below which nothing is drawn."""
+    full = case.system.battery.energy_j / HOUR
+    up = Scale(0.0, full, STORE_TOP + STORE_HIGH, STORE_TOP)
+    line = tuple(
+        (across.at((at + 1) / 24), up.at(stored[at])) for at in range(0, len(stored), STEP)
+    )
+    low, floor = up.at(0.0), up.at(case.system.battery.reserve / HOUR)
+    yield Words(LEFT, STORE_TOP - 6, "charge of the battery: full", size=SMALL)
+    yield Block(LEFT, STORE_TOP, RIGHT - LEFT, STORE_HIGH, "", "edge")
+    yield Area((*line, (line[-1][0], low), (line[0][0], low)), "water", at="charge")
+    yield Stroke(line, "ink", width=1.4, at="level")
+    yield Stroke(((LEFT, floor), (RIGHT, floor)), "ink", "dashed", 1.2, at="cut-out")
+    yield Words(RIGHT - 4, floor - 4, "cut-out", "end", size=SMALL, halo="paper")
+
+
+def _missed(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
+    """A hatched block under each day on which water is missing."""
+    top = STORE_TOP + STORE_HIGH + 4
+    for at, short in enumerate(missed):
+        if short:
+            left, right = across.at(at + 0.1), across.at(at + 0.9)
+            yield Block(left, top, right - left, 10.0, "bad", "bad", at=f"short {at}")
+
+
+def _days(first: int, across: Scale) -> Iterator[Shape]:
+    y = STORE_TOP + STORE_HIGH + 14 + LINE
+    for at, anchor in ((0, "start"), (FORTNIGHT // 2, "middle"), (FORTNIGHT - 1, "end")):
+        x = {"start": LEFT, "middle": across.at(at + 0.5), "end": RIGHT}[anchor]
+        yield Words(x, y, day_name(first + at), anchor, size=SMALL)
+    yield Words(LEFT, y + LINE, "hatched below: days with too little water", size=SMALL)
+
+
+def _alt(case: Case, short: int, first: int) -> str:
+    lowest = round(100 * min(day.lowest for day in case.year.worst))
+    lacking = f"{count(short, 'day')} get too little water" if short else "every day is served"
+    return (
+        f"The fortnight from {day_name(first)}, the worst of the dullest year: {lacking}, and the "
+        f"battery falls to {lowest} % of its charge."
+    )
+
+
+# The months -----------------------------------------------------------------------------------
+
+BAR_TOP, BAR_HIGH = 44.0, 84.0
+
+
+def energies(case: Case) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """(what the panels can bring, what the pump takes) on a mean day of each month, J."""
+    system = case.system
+    idle = 24 * HOUR * (system.pump.standby_w + system.controller.standby_w)
+    left = system.losses.left * system.controller.gives
+    brought = tuple(
+        hours * HOUR * system.array.rated_w * left for hours in design.sun_hours(case.weather)
+    )
+    taken = tuple(use * system.pump.joule_per_m3 + idle for use in case.demand.by_month)
+    return brought, taken
+
+
+def months(case: Case, reader: Reader) -> Drawing:
+    """What the panels can bring and what the pump takes, on a mean day of each month."""
+    brought, taken = energies(case)
+    most = max(*brought, *taken, 1.0)
+    across, up = Scale(0.0, 12.0, LEFT, RIGHT), Scale(0.0, most, BAR_TOP + BAR_HIGH, BAR_TOP)
+    worst = min(range(12), key=lambda month: brought[month] / taken[month])
+    shapes: list[Shape] = [
+        Words(LEFT, 14.0, "bars: what the panels can bring, at most", size=SMALL),
+        Words(RIGHT, 14.0, brief(most, "energy", reader), "end", size=SMALL),
+        Words(LEFT, 14.0 + LINE, "line: what pump and standby take", size=SMALL),
+    ]
+    bottom = BAR_TOP + BAR_HIGH
+    for at, energy in enumerate(brought):
+        left, right, top = across.at(at + 0.12), across.at(at + 0.88), up.at(energy)
+        role = "bad" if energy < taken[at] else "four"
+        shapes.append(Block(left, top, right - left, bottom - top, role, at=f"month {at}"))
+        initial = MONTHS[at][0]
+        shapes.append(Words(across.at(at + 0.5), bottom + LINE, initial, "middle", size=SMALL))
+    points = tuple(
+        (across.at(at + side), up.at(energy)) for at, energy in enumerate(taken) for side in (0, 1)
+    )
+    shapes.append(Stroke(points, "ink", width=2.0, at="taken"))
+    shapes.append(Stroke(((LEFT, bottom), (RIGHT, bottom)), "ink", width=1.0))
+    alt = (
+        "What the panels can bring on a mean day of each month, and what the pump takes. Least "
+        f"is to spare in {MONTHS[worst]}."
+    )
+    title = "A mean day of each month"
+    return Drawing("months", title, alt, WIDTH, bottom + LINE + 8, tuple(shapes), "To scale.")

@@ -1,0 +1,161 @@
+"""The years of a place: twenty made from its twelve months, or the one of an hourly file.
+
+What is made once for a place, or for a way panels stand, is kept: a reader who changes a battery
+waits for the battery alone.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from calc.power.year import Demand, Weather
+from calc.sheets.parts.place import means
+from calc.sheets.parts.solar_fields import COMPASS
+from calc.storage import PATTERNS
+from calc.sun import days, hours
+from calc.sun.days import MONTH_DAYS
+from calc.sun.horizon import FLAT, Skyline
+from calc.sun.plane import Plane
+from calc.sun.tilt import towards_equator
+from calc.units import DAY
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from calc.page.form import Values
+
+SEED = 1  # the same months give the same years, on every device; our choice
+YEARS = 20
+FORTNIGHT = 14
+SEASONS = {"north": range(3, 9), "south": (9, 10, 11, 0, 1, 2)}  # months with the most use
+
+
+@dataclass(frozen=True)
+class Stand:
+    """How panels stand: slope and azimuth, rad; shade: share of the light lost; line: skyline."""
+
+    slope: float
+    azimuth: float
+    shade: float = 0.0
+    line: Skyline = FLAT
+
+
+@dataclass(frozen=True)
+class Place:
+    """latitude: rad; sun: twelve J/m2 a day; air: twelve K."""
+
+    latitude: float
+    sun: tuple[float, ...]
+    air: tuple[float, ...]
+
+    @property
+    def count(self) -> int:
+        """How many years there are of it."""
+        return YEARS
+
+    def days(self) -> tuple[tuple[float, ...], ...]:
+        """J/m2 of each day of each year."""
+        return _years(self.sun, self.latitude)
+
+    def year(self, index: int, stand: Stand) -> Weather:
+        """The ``Weather`` of one of its years on panels that stand so."""
+        return _weather(self, index, stand)
+
+    def dullest(self, by_month: Sequence[float]) -> int:
+        """Index of the year with the dullest fortnight for a use: least sun for each m3 asked.
+
+        by_month: m3 a day, 12 numbers.
+        """
+        asked = [use for use, count in zip(by_month, MONTH_DAYS, strict=True) for _ in range(count)]
+
+        def worst(year: Sequence[float]) -> float:
+            sums = _moving(year)
+            uses = _moving(asked)
+            return min(
+                (light / use for light, use in zip(sums, uses, strict=True) if use > 0),
+                default=0.0,
+            )
+
+        years = self.days()
+        return min(range(len(years)), key=lambda at: worst(years[at]))
+
+
+def _moving(numbers: Sequence[float]) -> list[float]:
+    """Sums of each fortnight within the year."""
+    total = sum(numbers[:FORTNIGHT])
+    found = [total]
+    for new, old in zip(numbers[FORTNIGHT:], numbers, strict=False):
+        total += new - old
+        found.append(total)
+    return found
+
+
+@lru_cache(4)
+def _years(sun: tuple[float, ...], latitude: float) -> tuple[tuple[float, ...], ...]:
+    return tuple(map(tuple, days.years(sun, latitude, SEED, YEARS)))
+
+
+@lru_cache(4)
+def _sun(latitude: float) -> hours.SunHours:
+    return hours.sun_hours(latitude)
+
+
+@lru_cache(4)
+def _view(latitude: float, stand: Stand) -> hours.Facing:
+    return hours.facing(_sun(latitude), Plane(stand.slope, stand.azimuth), stand.line)
+
+
+@lru_cache(8)
+def _air(air: tuple[float, ...]) -> tuple[float, ...]:
+    return hours.air_hours(air)
+
+
+@lru_cache(YEARS + 4)
+def _weather(place: Place, index: int, stand: Stand) -> Weather:
+    view = _view(place.latitude, stand)
+    level = hours.level_from_days(_sun(place.latitude), place.days()[index])
+    made = hours.series(view, level, _air(place.air))
+    return shaded(made, stand.shade)
+
+
+def shaded(made: hours.Series, shade: float) -> Weather:
+    """A ``Weather`` of a series of which a share of the light is lost."""
+    plane = made.plane if not shade else tuple(light * (1 - shade) for light in made.plane)
+    return Weather(plane, made.module, made.air)
+
+
+def place_of(values: Values) -> Place:
+    """The ``Place`` of a form.  Raises InputError at a month that cannot be."""
+    sun, air = means(values)
+    checked = days.checked_means(sun, values.lat)
+    return Place(values.lat, tuple(checked), air)
+
+
+def stand_of(values: Values) -> Stand:
+    """How the panels of a form stand."""
+    towards = values.facing
+    azimuth = towards_equator(values.lat) if towards == "equator" else COMPASS[towards]
+    return Stand(values.tilt, azimuth, values.shade or 0.0)
+
+
+def demand_of(values: Values) -> Demand:
+    """The ``Demand`` of a form: its use a day by month and by hour."""
+    daily = values.use * DAY
+    busy = SEASONS.get(values.season, range(12))
+    by_month = tuple(daily if month in busy else daily * values.off for month in range(12))
+    return Demand(by_month, PATTERNS[values.pattern])
+
+
+def degrees(angle: float) -> float:
+    """An angle in degrees, rounded to a tenth."""
+    return round(math.degrees(angle), 1)
+
+
+def each_year(place: Place, stand: Stand) -> Iterator[Weather]:
+    """The ``Weather`` of every year of a place, each made when it is asked for."""
+    for index in range(place.count):
+        yield place.year(index, stand)

@@ -1,0 +1,80 @@
+"""How the fields of a supply that runs on the sun stand to a site."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from calc import practice
+from calc.network.parts import PumpSet
+from calc.pump.laws import electrical_power
+from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
+from calc.sheets.parts.place import BINDINGS as PLACE
+from calc.sheets.parts.table_bindings import TableBinding
+from calc.units import GRAVITY
+
+# what a system is called by its voltage: 24 V where the site says another that is not sold
+VOLTS = ("12", "24", "48")
+
+
+def _flow(asked: Asked) -> float:
+    """All that the pump gives with what is open, m3/s."""
+    return max(0.0, asked.solved.flow)
+
+
+def _watts(asked: Asked) -> float | None:
+    """What the pumps draw while they give that, W; None where their tables do not tell."""
+    found = asked.solved.moving
+    total = 0.0
+    for link in found.network.links:
+        if not isinstance(link, PumpSet):
+            continue
+        state = found.pump(link.name)
+        if state.speed is None or state.flow_m3s <= 0:
+            return None
+        density = found.network.weight / GRAVITY
+        drawn = link.pump.power_at(state.flow_m3s, state.speed, density)
+        if drawn is None:
+            shaft = link.pump.shaft_power_at(state.flow_m3s, state.speed, density)
+            if shaft is None:
+                return None
+            site = asked.site
+            motor = site.value("pump.motor") or practice.MOTOR_EFFICIENCY
+            controller = site.value("pump.controller") or practice.CONTROL_EFFICIENCY
+            drawn = electrical_power(shaft, motor, controller)
+        total += drawn
+    return total or None
+
+
+def _volts(asked: Asked) -> str:
+    """The battery's voltage, of those that are sold."""
+    volts = f"{asked.site.value('power.voltage'):g}"
+    return volts if volts in VOLTS else "24"
+
+
+FLOW, WATTS = figure("flow", "flow", _flow), figure("watts", "power", _watts)
+STAND = (
+    known("tilt", "power.tilt"), known("facing", "power.facing"), known("shade", "power.shade"),
+)  # fmt: skip
+PANELS = (
+    known("rated", "power.panel"), known("series", "power.series"),
+    known("strings", "power.strings"), known("openv", "power.open_voltage"),
+)  # fmt: skip
+BATTERY = (
+    known("kind", "power.battery"),
+    replace(words("volts", _volts), path="power.voltage"),
+    known("ah", "power.capacity"),
+)  # fmt: skip
+CONTROLLER = (
+    known("control", "power.controller"), known("limit", "power.limit"),
+    known("amps", "power.amps"),
+)  # fmt: skip
+USE = (known("pattern", "use.pattern"), known("season", "power.season"))
+TANK = known("tank", "power.hill_tank")
+
+
+def solar(use: Binding) -> tuple[Binding | TableBinding, ...]:
+    """Of the sheets of panels and battery. use: the binding of a day's water."""
+    return (
+        use, FLOW, WATTS, *PANELS, *BATTERY, TANK, known("fail", "power.fail"), *PLACE, *STAND,
+        *CONTROLLER, *USE,
+    )  # fmt: skip
