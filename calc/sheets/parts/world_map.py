@@ -21,6 +21,7 @@ KEY = 32  # units below the map, for what the classes mean
 BOUNDS = (2.5, 3.5, 4.5, 5.5, 6.0)  # kWh/m2 a day between the classes: our choice
 STEP = 30  # units, of a class in the key
 KWH = 3.6e6  # J
+_TEXT = 'class="sl-world-text" font-size="13.5"'
 
 
 def land(cells: Iterable[tuple[int, int, float]]) -> tuple[str, ...]:
@@ -88,12 +89,11 @@ def _key(top: int, system: str) -> str:
         for at in range(len(BOUNDS) + 1)
     )
     numbers = "".join(
-        f'<text class="sl-world-text" x="{4 + STEP * at}" y="{top + 23}" text-anchor="middle">'
+        f'<text {_TEXT} x="{4 + STEP * at}" y="{top + 23}" text-anchor="middle">'
         f"{plain_number(unit.from_si(bound * KWH), 2)}</text>"
         for at, bound in enumerate(BOUNDS, 1)
     )
     words = f"{unit.symbol} of sun a day"
     return (
-        f"{blocks}{numbers}"
-        f'<text class="sl-world-text" x="{12 + STEP * 6}" y="{top + 10}">{escape(words)}</text>'
+        f'{blocks}{numbers}<text {_TEXT} x="{12 + STEP * 6}" y="{top + 10}">{escape(words)}</text>'
     )
