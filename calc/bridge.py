@@ -2,7 +2,8 @@
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
-"site" makes, fills and changes sites, "place" fills in places and their weather.
+"site" makes, fills and changes sites, "place" fills in places and their weather, "job" works on
+what takes seconds.
 """
 
 from __future__ import annotations
@@ -238,6 +239,13 @@ def ask_place(request: Data) -> Data:
     return place_ops.handle(request)
 
 
+def ask_job(request: Data) -> Data:
+    """What takes seconds, a slice at a time: see ``jobs``."""
+    from calc.sheets import jobs
+
+    return jobs.handle(request, _state(request), _carried(request))
+
+
 def convert(request: Data) -> Data:
     """Field texts and units in system ``to``; what cannot be read stays as typed, standing too."""
     sheet, state = find_sheet(request["sheet"]), _state(request)
@@ -294,5 +302,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
-    "letter": write_letter, "place": ask_place,
+    "letter": write_letter, "place": ask_place, "job": ask_job,
 }  # fmt: skip

@@ -260,6 +260,7 @@ VIEWS = {
             _HOTTEST,
         )),
         View("panels", sun.solar(_DAILY), outlet=False),
+        View("battery", sun.solar(_DAILY), outlet=False),
         View("cable", (
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),

@@ -1,148 +1,26 @@
-"""What is found of panels and battery over the dullest of a place's years."""
+"""What the panels sheet says where nothing is wrong, and where it leads."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Link
-from calc.page.findings import Finding
-from calc.sheets.parts.solar_case import DAYS
-from calc.units import HOUR
+from calc.sheets.parts.solar_judge import days_served, parts
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
-
     from calc.sheets.parts.solar_case import Case
     from calc.units import Reader
-
-YEAR = 365.0 * 24 * HOUR
-SHORT_LIFE = 3.0  # years, a battery that wears out sooner is worth saying; our choice
-MUCH = 0.6  # of the sun that finds no use: fewer panels might do; our choice
-TWENTY = "the dullest of twenty years"
 
 
 def told(case: Case, reader: Reader) -> str:
     """What the panels and the battery do, where nothing is wrong."""
-    return f"{_parts(case, reader)} serve {_days(case)} of {case.years}."
+    return f"{parts(case, reader)} serve {days_served(case)} of {case.years}."
 
 
-def _parts(case: Case, reader: Reader) -> str:
-    panels = case.system.array.count
-    watts = reader.show(case.system.array.module.rated_w, "power")
-    energy = reader.show(case.system.battery.energy_j, "energy")
-    some = "One panel" if panels == 1 else f"{panels} panels"
-    return f"{some} of {watts} and a battery of {energy}"
-
-
-def _days(case: Case) -> str:
-    short = case.year.short_days
-    return "every day" if short == 0 else f"all but {count(short, 'day')}"
-
-
-def count(number: int, name: str) -> str:
-    """A count with its name: "1 day", "3 days"."""
-    return f"{number} {name}{'' if number == 1 else 's'}"
-
-
-def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
-    """Everything found."""
-    return (
-        *_too_slow(case, reader),
-        *_short(case),
-        *_life(case),
-        *_frost(case),
-        *_unused(case),
-        *_file(case),
-    )
-
-
-def busiest(case: Case) -> float:
-    """m3/s asked in the busiest hour of the busiest month."""
-    return case.daily * max(case.demand.shares) / HOUR
-
-
-def _too_slow(case: Case, reader: Reader) -> Iterator[Finding]:
-    """A pump too slow for the busiest hour, or for the day: no panel helps that."""
-    gives = case.system.pump.flow_m3s
-    if case.daily > gives * 24 * HOUR * (1 + 1e-9):
-        most, asked = reader.apart(gives * 24 * HOUR, case.daily, "volume")
-        text = f"The pump gives {most} in 24 hours; a day asks for {asked}."
-        yield Finding("stop", "too-slow", text, "cannot")
-    elif case.system.tank_m3 <= 0 and busiest(case) > gives * (1 + 1e-9):
-        most, asked = reader.apart(gives, busiest(case), "flow")
-        text = f"The busiest hour asks for {asked}; the pump gives {most}, and no tank helps it."
-        yield Finding("stop", "too-slow", text, "cannot")
-
-
-def _short(case: Case) -> Iterator[Finding]:
-    short = case.year.short_days
-    if short > case.most:
-        allowed = "none" if case.most == 0 else str(case.most)
-        text = f"Too little water on {count(short, 'day')} of {case.years}; you allow {allowed}."
-        yield Finding("stop", "short", text)
-
-
-def lasts(case: Case) -> float:
-    """Years until the battery is replaced."""
-    return case.year.lasts / YEAR
-
-
-def _life(case: Case) -> Iterator[Finding]:
-    if lasts(case) < SHORT_LIFE:
-        text = f"The battery wears out in about {lasts(case):.1f} years: it is drawn too deep."
-        yield Finding("care", "battery-life", text)
-
-
-def frosty_days(case: Case) -> int:
-    """Days of the year on which frost keeps the battery from being charged for an hour or more."""
-    above, air = case.system.battery.of.charge_above, case.weather.air_k
-    return sum(min(air[24 * day : 24 * day + 24]) < above for day in range(DAYS))
-
-
-def _frost(case: Case) -> Iterator[Finding]:
-    days = frosty_days(case)
-    if days:
-        text = (
-            f"On {count(days, 'day')} of the year the battery may be too cold to charge: "
-            "keep it above freezing."
-        )
-        yield Finding("care", "frost", text)
-
-
-def _unused(case: Case) -> Iterator[Finding]:
-    year = case.year
-    if year.array > 0 and year.spilled > MUCH * year.array and year.short_days <= case.most:
-        share = round(100 * year.spilled / year.array)
-        text = (
-            f"{share} % of the sun’s energy finds no use over the year; dull weeks need the rest."
-        )
-        yield Finding("note", "unused", text)
-
-
-def _file(case: Case) -> Iterator[Finding]:
-    if case.values.weather == "file" and case.place.count > 1:
-        text = "The hourly file is not here: the year is made of its monthly means instead."
-        yield Finding("note", "no-file", text)
-
-
-def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
-    """What belongs to these numbers."""
-    volts = reader.show(case.cold_v, "voltage")
-    said = [
-        f"In the cold the panels reach {volts}: it can kill. Leave the wiring to a licensed person."
-    ]
-    if case.system.battery.kind == "flooded":
-        said.append(
-            "This battery gives off explosive gas: ventilate it, no flame or spark near it."
-        )
-    if case.system.backup and case.values.backup == "generator":
-        said.append("A generator’s exhaust kills: run it outdoors, far from windows.")
-    return tuple(said)
-
-
-def links(case: Case) -> tuple[Link, ...]:
+def links() -> tuple[Link, ...]:
     """Where to go on."""
     return (
+        Link("How big a battery", "battery", {}),
         Link("Which cable", "cable", {}),
         Link("How big a tank", "tank", {}),
         Link("Will the taps keep up?", "keep_up", {}),

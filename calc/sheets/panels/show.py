@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
-from calc.sheets.panels.judge import lasts
 from calc.sheets.parts.place import MONTHS
+from calc.sheets.parts.solar_judge import digits, lasts
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -21,8 +21,16 @@ def figures(case: Case) -> tuple[Figure, ...]:
     """Key figures of the dullest year."""
     year = case.year
     rows = [
-        Figure("Days short in that year", float(year.short_days), "number", main=True),
-        Figure("Hours with too little water", float(year.dry_hours), "number"),
+        Figure(
+            "Days short in that year",
+            float(year.short_days),
+            "number",
+            digits(year.short_days),
+            main=True,
+        ),
+        Figure(
+            "Hours with too little water", float(year.dry_hours), "number", digits(year.dry_hours)
+        ),
         Figure("Water not served", year.unserved / year.asked, "percent"),
         Figure("Lowest charge of the battery", year.lowest, "percent"),
         Figure("Lasts without any sun", case.autonomy * 24 * HOUR, "days"),
@@ -95,7 +103,7 @@ def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
         Step(
             "The year, hour by hour",
             note="Twenty years of days are made from the twelve months, with runs of dull weather; "
-            "the one with the dullest fortnight for this use decides. In each hour the sun runs "
+            "the one with the dullest thirty days for this use decides. In each hour the sun runs "
             "the pump first, then fills tank and battery; what is missing comes from the battery "
             "down to its cut-out, then from a backup. "
             f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
@@ -131,17 +139,15 @@ def _one_more(case: Case) -> Table:
     names = {"panel": "One more string of panels", "battery": "The same battery again",
              "tank": "A tank for one more day"}  # fmt: skip
     rows: list[Cells] = [
-        ("As it is", float(case.year.short_days), case.year.unserved),
+        ("As it is", str(case.year.short_days), case.year.unserved),
         *(
-            (names[one.what], float(one.tried.year.short_days), one.tried.year.unserved)
+            (names[one.what], str(one.tried.year.short_days), one.tried.year.unserved)
             for one in changes
         ),
     ]
-    columns = (Column("Start small, add later"), Column("Days short", "number"),
+    columns = (Column("Start small, add later"), Column("Days short"),
                Column("Water missed in the year", "volume"))  # fmt: skip
-    marked = tuple(
-        at for at, (_, days, _) in enumerate(rows) if isinstance(days, float) and days <= case.most
-    )
+    marked = tuple(at for at, (_, days, _) in enumerate(rows) if int(str(days)) <= case.most)
     return Table("What one more of each changes", columns, tuple(rows), marked)
 
 
@@ -150,12 +156,12 @@ def _by_hand(case: Case, reader: Reader) -> Table:
     found = case.compared
     hand, array = found.hand, case.system.array
     rows: tuple[Cells, ...] = (
-        ("These", float(array.count), case.system.battery.energy_j, float(case.year.short_days)),
-        ("By the quick method", float(hand.strings * array.series), hand.energy_j,
-         float(found.year.short_days)),
+        ("These", str(array.count), case.system.battery.energy_j, str(case.year.short_days)),
+        ("By the quick method", str(hand.strings * array.series), hand.energy_j,
+         str(found.year.short_days)),
     )  # fmt: skip
-    columns = (Column("Design"), Column("Panels", "number"), Column("Battery", "energy"),
-               Column("Days short", "number"))  # fmt: skip
+    columns = (Column("Design"), Column("Panels"), Column("Battery", "energy"),
+               Column("Days short"))  # fmt: skip
     return Table("The quick method beside the year", columns, rows, (), (), why(case, reader))
 
 

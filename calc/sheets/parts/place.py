@@ -11,8 +11,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
+from calc.page import row_text
 from calc.page.fields import Choice, Number, Rows, Text
 from calc.sheets.parts.bindings import Asked, known, written
+from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fields import altitude
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import NAME, Fact
@@ -22,6 +24,7 @@ if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.sheets.parts.table_bindings import Cells
     from calc.site.site import Site
+    from calc.units import Reader
 
 PLACE = "The place"
 MONTHS = (
@@ -88,6 +91,14 @@ def means(values: Values) -> tuple[tuple[float, ...], tuple[float, ...]]:
         found[month] = row.sun, row.air
     sun, air = zip(*(found[month] for month in sorted(found)), strict=True)
     return sun, air
+
+
+def months_text(values: Values, reader: Reader) -> str:
+    """The table of months as a link's text, in the reader's units."""
+    return row_text.encode(
+        (row.month, exact(row.sun, "irradiation", reader), exact(row.air, "temperature", reader))
+        for row in values.months
+    )
 
 
 # Of a site ------------------------------------------------------------------------------------

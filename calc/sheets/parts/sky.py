@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 SEED = 1  # the same months give the same years, on every device; our choice
 YEARS = 20
-FORTNIGHT = 14
+SPELL = 30  # days, by whose light a year is told dull: it goes with the days short; our choice
 SEASONS = {"north": range(3, 9), "south": (9, 10, 11, 0, 1, 2)}  # months with the most use
 
 
@@ -66,7 +66,7 @@ class Place:
         return _weather(self, index, stand)
 
     def dullest(self, by_month: Sequence[float]) -> int:
-        """Index of the year with the dullest fortnight for a use: least sun for each m3 asked.
+        """Index of the year with the dullest thirty days for a use: least sun for each m3 asked.
 
         by_month: m3 a day, 12 numbers.
         """
@@ -85,10 +85,10 @@ class Place:
 
 
 def _moving(numbers: Sequence[float]) -> list[float]:
-    """Sums of each fortnight within the year."""
-    total = sum(numbers[:FORTNIGHT])
+    """Sums of each thirty days within the year."""
+    total = sum(numbers[:SPELL])
     found = [total]
-    for new, old in zip(numbers[FORTNIGHT:], numbers, strict=False):
+    for new, old in zip(numbers[SPELL:], numbers, strict=False):
         total += new - old
         found.append(total)
     return found

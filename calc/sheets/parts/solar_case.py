@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from calc import practice
@@ -56,7 +56,7 @@ class Case:
     @cached_property
     def year(self) -> Year:
         """What the dullest year comes to."""
-        return simulate(self.weather, self.system, self.demand)
+        return _year(self.place, self.dullest, self.stand, self.system, self.demand)
 
     @cached_property
     def hours(self) -> list[Hour]:
@@ -109,6 +109,11 @@ class Case:
     def with_size(self, strings: int, energy_j: float, tank_m3: float) -> Case:
         """The same with other panels, battery and tank."""
         return replace(self, system=design.with_size(self.system, strings, energy_j, tank_m3))
+
+
+@lru_cache(64)  # while a fix is looked for the same designs come again and again
+def _year(place: Place, index: int, stand: Stand, system: System, demand: Demand) -> Year:
+    return simulate(place.year(index, stand), system, demand)
 
 
 def case_of(values: Values) -> Case:

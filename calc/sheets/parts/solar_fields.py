@@ -148,3 +148,22 @@ ARGUMENTS = {
     "standby_w": "standby", "tank_m3": "tank", "hours": "aidhours", "load": "watts",
     "air": "months", "air_k": "months", "module_k": "months", "plane": "months",
 }  # fmt: skip
+CAUTIONS = (
+    "Panels cannot be switched off by day: their terminals are live in any light.",
+    "A DC arc does not go out by itself. Never unplug a connector under load.",
+    "A battery short-circuits with thousands of amperes. Keep tools and rings off its "
+    "terminals and put its fuse beside them.",
+    "Batteries give off gas or burn: house them ventilated, dry, away from heat and from "
+    "where people sleep.",
+    "Falls from roofs kill: work at height is for people who are trained and secured.",
+    "Earth (ground) frames and fit lightning protection as the local code asks.",
+    "Keep controllers and batteries in enclosures that stay dry, shaded and free of frost.",
+    "Wiring, fuses and disconnects: a licensed person, to local codes.",
+)
+SOURCES = (
+    "Sun and air by month: see “Where the figures come from”.",
+    "Days from months: Bendt, Collares-Pereira and Rabl (1981); Graham, Hollands and Huget "
+    "(1988). Light on panels: Hay and Davies (1980); their warmth: Faiman (2008).",
+    "Batteries, controllers, losses: common practice, no source.",
+    "Quick method: after IEEE 1013 and IEEE 1562, from memory.",
+)

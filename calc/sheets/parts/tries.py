@@ -50,7 +50,8 @@ class Form:
     """A sheet's form as it stands.
 
     judged: what is found with some values, raising InputError as the sheet does; changes: what to
-    try with some values, the likely best first; last: what to say where nothing is enough.
+    try with some values, the likely best first; last: what to say where nothing is enough; tables:
+    texts of tables of rows, which no change touches.
     """
 
     sheet: Sheet
@@ -59,6 +60,7 @@ class Form:
     judged: Callable[[Values], Iterable[Finding]]
     changes: Callable[[Values], Iterable[Change]]
     last: str = NONE
+    tables: Mapping[str, str] = field(default_factory=dict)
 
     def fixes(self) -> tuple[Fix, ...]:
         """``Fix``es of all that is wrong; none where nothing is, or where it is not checked."""
@@ -84,7 +86,7 @@ class Form:
 
     def _texts(self, changed: Mapping[str, str]) -> dict[str, str]:
         """Texts of every field that then shows: a site would fill what is left out."""
-        found = texts(self.sheet.fields, self.values, **changed)
+        found = texts(self.sheet.fields, self.values, **{**self.tables, **changed})
         hidden = hidden_keys(self.sheet, State(self.reader.system, found))
         return {
             entry.key: found.get(entry.key, entry.default(self.reader.system))

@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING
 from calc.page.shapes import SMALL, Area, Block, Drawing, Stroke, Words
 from calc.power import design
 from calc.power.service import FORTNIGHT
-from calc.sheets.panels.judge import count
 from calc.sheets.parts.place import MONTHS
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
+from calc.sheets.parts.solar_judge import count
 from calc.sun.days import MONTH_DAYS
 from calc.units import HOUR
 
