@@ -8,7 +8,6 @@ from html import escape
 from calc.sheets.parts.place import PLACE
 
 MARK = "months"  # key of the field that a form with a place has
-FILE_ENDS = ".csv,.epw,.tm3,.tmy,.tmy3,.txt,text/csv,text/plain"
 
 
 def above(sheet, key, base, flat):
@@ -28,8 +27,8 @@ def _block(key, base, figures):
         '<div class="sl-places-ways">'
         '<button type="button" data-sl-places-device>Use this device’s position</button>'
         '<button type="button" data-sl-places-typed>Use the position below</button></div>'
-        f"{_map()}{_file(key)}"
         '<p class="sl-places-said" role="status" data-sl-places-said></p>'
+        f"{_map()}{_file(key)}"
         '<p class="sl-help">Sun: NASA POWER and SSE; air: NASA POWER; towns: GeoNames. '
         f'<a href="{escape(figures)}">Where the figures come from</a></p></div>'
     )
@@ -62,6 +61,6 @@ def _file(key):
         f'<div class="sl-places-file"><label for="{key}-file">Open an hourly file</label>'
         f'<span class="sl-help" id="{key}-file-help">A year in TMY3 or EPW, or drop it here; it '
         "stays on this device</span>"
-        f'<input type="file" id="{key}-file" accept="{FILE_ENDS}" '
+        f'<input type="file" id="{key}-file" '
         f'aria-describedby="{key}-file-help" data-sl-places-file></div>'
     )

@@ -205,13 +205,13 @@ def _land() -> tuple[str, ...]:
 
 
 def _map(request: Data) -> Data:
-    """The map, with a mark where "lat" and "lon" can be read."""
+    """The map, with a mark where "lat" and "lon" can be read, and what its classes mean."""
     place: tuple[float, float] | None
     try:
         place = math.degrees(_read(request, "lat")), math.degrees(_read(request, "lon"))
     except (InputError, KeyError):
         place = None
-    return {"svg": world_map.svg(_land(), place, _system(request))}
+    return {"svg": world_map.svg(_land(), place), "key": world_map.key(_system(request))}
 
 
 def _touched(request: Data) -> Data:

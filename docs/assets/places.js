@@ -248,8 +248,8 @@
       const { sheet, system } = this.calc;
       const [lat, lon] = ["lat", "lon"].map((key) => this.field(key)?.box.value ?? "");
       try {
-        const { svg } = await ask({ sheet, system, do: "map", lat, lon });
-        this.map.innerHTML = svg;
+        const { svg, key } = await ask({ sheet, system, do: "map", lat, lon });
+        this.map.innerHTML = svg + key;
       } catch (error) {
         this.say([error.message], true);
       }

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 NORTH, SOUTH = 84, -60  # degrees, edges of the map: no land of our figures is beyond
 WEST, EAST = -180, 180
-KEY = 32  # units below the map, for what the classes mean
+KEY = 32  # units, height of what the classes mean
 BOUNDS = (2.5, 3.5, 4.5, 5.5, 6.0)  # kWh/m2 a day between the classes: our choice
 STEP = 30  # units, of a class in the key
 KWH = 3.6e6  # J
@@ -53,20 +53,18 @@ def position(x: float, y: float) -> tuple[float, float] | None:
     return (north, east) if SOUTH <= north <= NORTH and WEST <= east <= EAST else None
 
 
-def svg(paths: tuple[str, ...], place: tuple[float, float] | None, system: str) -> str:
-    """The map. paths: of ``land``; place: (latitude, longitude) in degrees to be marked, or None;
-    system: the reader's units."""
+def svg(paths: tuple[str, ...], place: tuple[float, float] | None) -> str:
+    """The map. paths: of ``land``; place: (latitude, longitude) in degrees to be marked, or None."""
     high, wide = NORTH - SOUTH, EAST - WEST
     drawn = "".join(
         f'<path class="sl-world-{at}" d="{path}"/>' for at, path in enumerate(paths, 1) if path
     )
     said = f", with a mark at {place[0]:.1f}°, {place[1]:.1f}°" if place else ""
     return (
-        f'<svg viewBox="0 0 {wide} {high + KEY}" role="img" focusable="false" aria-label="'
+        f'<svg viewBox="0 0 {wide} {high}" role="img" focusable="false" aria-label="'
         f'{escape(f"Map of the world: sun of a mean day on level ground{said}")}">'
         f'<rect class="sl-world-sea" width="{wide}" height="{high}"/>{drawn}'
-        f'<path class="sl-world-equator" d="M0 {NORTH}h{wide}"/>{_mark(place)}'
-        f'<g aria-hidden="true">{_key(high + 4, system)}</g></svg>'
+        f'<path class="sl-world-equator" d="M0 {NORTH}h{wide}"/>{_mark(place)}</svg>'
     )
 
 
@@ -81,19 +79,21 @@ def _mark(place: tuple[float, float] | None) -> str:
     )
 
 
-def _key(top: int, system: str) -> str:
-    """A strip of the classes, with the numbers between them."""
+def key(system: str) -> str:
+    """A strip of the classes, with the numbers between them. system: the reader's units."""
     unit = Reader(system).unit("irradiation")
     blocks = "".join(
-        f'<path class="sl-world-{at + 1} sl-world-key" d="M{4 + STEP * at} {top + 5}h{STEP}"/>'
+        f'<path class="sl-world-{at + 1} sl-world-key" d="M{4 + STEP * at} 7h{STEP}"/>'
         for at in range(len(BOUNDS) + 1)
     )
     numbers = "".join(
-        f'<text {_TEXT} x="{4 + STEP * at}" y="{top + 23}" text-anchor="middle">'
+        f'<text {_TEXT} x="{4 + STEP * at}" y="26" text-anchor="middle">'
         f"{plain_number(unit.from_si(bound * KWH), 2)}</text>"
         for at, bound in enumerate(BOUNDS, 1)
     )
-    words = f"{unit.symbol} of sun a day"
+    words = escape(f"{unit.symbol} of sun a day")
     return (
-        f'{blocks}{numbers}<text {_TEXT} x="{12 + STEP * 6}" y="{top + 10}">{escape(words)}</text>'
+        f'<svg class="sl-world-classes" viewBox="0 0 360 {KEY}" focusable="false" '
+        f'aria-hidden="true">{blocks}{numbers}'
+        f'<text {_TEXT} x="{12 + STEP * 6}" y="12">{words}</text></svg>'
     )
