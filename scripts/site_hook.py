@@ -17,7 +17,7 @@ from calc.page import blank, charts, render
 from calc.page.fields import Rows
 from calc.page.form import work
 from calc.page.state import State
-from calc.sheets import KEYS, site_ops, views
+from calc.sheets import KEYS, jobs, site_ops, views
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
@@ -138,7 +138,7 @@ def calculator(key, base, flat):
         f'<section class="sl{" sl-wide" if wide else ""}" data-sheet="{key}" data-base="{base}" '
         f'data-flat="{int(flat)}" data-sl-figures="example" '
         f'aria-label="Calculator: {escape(sheet.title)}" data-search-exclude>'
-        f"{_paper()}{_bar(sheet, key)}{said + entry if wide else entry + said}{more}"
+        f"{_paper()}{_bar(sheet, key)}{said + entry if wide else entry + said}{more}{_job(key)}"
         f'<template class="sl-us">{"".join(us)}</template>'
         f"<template data-sl-blank>{blank.form(sheet)}</template>"
         f"{_actions()}{_safety(sheet)}"
@@ -215,6 +215,20 @@ def _share():
         '<button type="button" data-action="letter">Copy as a letter</button>'
         '<button type="button" data-action="print">Print</button>'
         '<span class="sl-said" role="status"></span></div>'
+    )
+
+
+def _job(key):
+    """Where what takes seconds is begun, ended and shown."""
+    if key not in jobs.KEYS:
+        return ""
+    return (
+        '<div class="sl-job"><p><strong>Other designs.</strong> Try panels, batteries and tanks of '
+        "many sizes on this year, and the best of them on all twenty. It takes some seconds.</p>"
+        '<p><button type="button" data-sl-job-start>Find designs that keep to it</button> '
+        '<button type="button" data-sl-job-stop hidden>Stop</button> '
+        '<progress data-sl-job-bar aria-label="Designs worked out" hidden></progress> '
+        '<span role="status" data-sl-job-said></span></p><div data-sl-job-found></div></div>'
     )
 
 

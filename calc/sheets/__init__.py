@@ -23,13 +23,15 @@ KEYS = (
     "surge",
     "panels",
     "battery",
+    "direct",
+    "panel_place",
     "cable",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
-LATER = ("panels", "battery", "cable")
+LATER = ("panels", "battery", "direct", "panel_place", "cable")
 
 
 @cache

@@ -261,6 +261,10 @@ VIEWS = {
         )),
         View("panels", sun.solar(_DAILY), outlet=False),
         View("battery", sun.solar(_DAILY), outlet=False),
+        View("panel_place", sun.standing(), outlet=False),
+        View("direct", (
+            *sun.direct(_DAILY), *p.pump(), b.climb(), b.length(), _PIPE, p.lift(), _EXTRA, _WATER,
+        )),
         View("cable", (
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),
@@ -327,10 +331,11 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # The example ----------------------------------------------------------------------------------
 
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
-EXAMPLE_WAYS = {"surge": "now/Goat trough"}
+EXAMPLE_WAYS = {"surge": "now/Goat trough", "direct": "now/Cabin 3 shower"}
 WHAT_IF = {
     "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
     "pump_match": {"draw": Fact("")},
+    "direct": {"tank": Fact("5000 L"), "strings": Fact("3")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

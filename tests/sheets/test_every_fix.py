@@ -9,9 +9,10 @@ import re
 import pytest
 
 from calc.pipe import pipes
+from calc.power import cable
 from tests.sheets import few
 
-KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction")
+KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction", "cable")
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")
 MOST_WORDS, MOST_NUMBERS = 25, 4
@@ -21,7 +22,8 @@ LABELS = sorted(
         for kind in pipes.KINDS
         for pipe in pipes.sizes(kind)
         for text in (pipe.label, pipe.name, pipe.kind_label.partition(" (")[0])
-    },
+    }
+    | {size.name for series in cable.SERIES.values() for size in series},
     key=len,
     reverse=True,
 )
@@ -63,7 +65,7 @@ def test_nothing_is_wrong_without_a_fix_or_a_sentence_that_there_is_none(key):
 
 
 def counted(text):
-    """(words, numbers) of a text; a pipe's size or standard counts as one number."""
+    """(words, numbers) of a text; a pipe's or cable's size or standard counts as one number."""
     for label in LABELS:
         text = re.sub(rf"(?<![\w.]){re.escape(label)}(?![\w.])", "0", text)
     text = text.replace("\u202f", "")

@@ -35,8 +35,9 @@ OPENS = {
     "demand": ("showers_open",),
     "water-hammer": ("flow", "length", "weakest"),
     "pressure": ("known", "climb"),
+    "cable": ("length", "voltage", "power"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md")
 
 
 def read(fragment):

@@ -73,6 +73,7 @@ def links() -> tuple[Link, ...]:
     """Where to go on."""
     return (
         Link("How many panels", "panels", {}),
+        Link("Without a battery, into a tank", "direct", {}),
         Link("Which cable", "cable", {}),
         Link("A storage tank instead", "tank", {}),
         Link("Will the taps keep up?", "keep_up", {}),

@@ -19,6 +19,12 @@ if TYPE_CHECKING:
 
 # K, the conductor under load as it lies; our choice
 LIES = {"ground": CELSIUS + 40, "shade": practice.CABLE_WARM, "sun": CELSIUS + 70}
+# V, usual ones, by system of units: common practice, no source
+HIGHER = {
+    "metric": {"dc": (12.0, 24.0, 48.0, 96.0), "single": (120.0, 230.0), "three": (230.0, 400.0)},
+    "us": {"dc": (12.0, 24.0, 48.0, 96.0), "single": (120.0, 240.0), "three": (240.0, 480.0)},
+}
+MOST_CABLES = 4  # beside one another; our choice
 MOST_CURRENT = 1000.0  # A, as far as the physics goes
 MOST_START = 10.0  # times the running current, as far as the physics goes
 STRANDS = {"fine": "mm2-flexible", "coarse": "mm2"}
@@ -63,6 +69,11 @@ class Case:
     def start_current(self) -> float:
         """A of all cables together."""
         return self.line.current_a * self.line.start_times
+
+    def at_voltage(self, volts: float) -> Case:
+        """The same power at another voltage (V)."""
+        current = self.line.current_a * self.line.voltage_v / volts
+        return replace(self, line=replace(self.line, voltage_v=volts, current_a=current))
 
     # Sizes ------------------------------------------------------------------------------------
 

@@ -11,8 +11,11 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
+from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
+    from typing import Any
+
     from calc.page.form import Values
     from calc.units import Reader
 
@@ -90,19 +93,35 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer`` of the cable sheet.  Raises InputError for what cannot be worked with."""
     # here, so that only who asks about a cable waits for the rooms of power
-    from calc.sheets.cable import judge, show
+    from calc.sheets.cable import drawing, fixes, judge, show
     from calc.sheets.cable.case import case_of
 
     case = case_of(values, reader)
+    form = Form(
+        SHEET,
+        values,
+        reader,
+        lambda changed: judge.findings(case_of(changed, reader), reader),
+        lambda changed: fixes.changes(changed, case_of(changed, reader), reader),
+        fixes.NONE,
+    )
+
+    def later() -> dict[str, Any]:
+        return {
+            "fixes": form.fixes(),
+            "drawings": (drawing.draw(case, reader),),
+            "tables": show.tables(case, reader),
+            "steps": show.steps(case, reader),
+            "links": judge.links(),
+        }
+
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         sizing=case.own is None,
         figures=show.figures(case, reader),
         cautions=judge.cautions(case, reader),
-        steps=show.steps(case, reader),
-        tables=show.tables(case, reader),
-        links=judge.links(),
+        later=later,
     )
 
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import cable
-from calc.sheets.cable.case import METRIC_FIRST
-from calc.sheets.cable.judge import share, size_words
+from calc.sheets.cable.case import HIGHER, METRIC_FIRST, MOST_CURRENT
+from calc.sheets.cable.judge import MET, share, size_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -28,15 +29,17 @@ def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
         reader.show(line.voltage_v, "voltage"),
         reader.show(case.start_current, "current"),
     )
-    lost = case.loss / case.power
-    return (
+    found = [
         Figure("Voltage at the pump, running", drop.left, "voltage", digits=4, main=True,
                note=f"of {whole}, with {size_words(case, reader)}"),
-        Figure("Voltage at the pump, at start", drop.start_left, "voltage",
+        Figure("Voltage at the pump, at start", drop.start_left, "voltage", digits=4,
                note=f"{share(drop.start_share)} lost"),
-        Figure("Power lost in the cable", case.loss, "power", note=f"{share(lost)} of it all"),
         Figure("Running current", line.current_a, "current", note=f"{start} at start"),
-    )  # fmt: skip
+    ]  # fmt: skip
+    if drop.share < 1:  # else no such current flows
+        lost = f"{share(case.loss / case.power)} of the power"
+        found.insert(2, Figure("Power lost in the cable", case.loss, "power", note=lost))
+    return tuple(found)
 
 
 # Working -------------------------------------------------------------------------------------
@@ -63,7 +66,9 @@ def _current(case: Case) -> Iterator[Step]:
     }[line.circuit]
     if line.circuit != "dc":
         given["f"] = Value(line.power_factor, "number")
-    note = "" if line.circuit == "dc" else "f is the power factor."
+    note = "Counted at the full system voltage."
+    if line.circuit != "dc":
+        note += " f is the power factor."
     whole = Value(line.current_a, "current")
     yield Step("Current that the pump takes", formula, given, whole, note=note)
     if case.cables > 1:
@@ -117,6 +122,8 @@ def _drops(case: Case, reader: Reader) -> Iterator[Step]:
         Value(drop.start_left, "voltage"),
         note="m is the start-up current over the running one.",
     )
+    if drop.share >= 1:  # no such current flows
+        return
     yield Step(
         "Power lost as heat",
         "P_l = n * w * L * I**2 * R",
@@ -207,7 +214,7 @@ def _fuse(case: Case, reader: Reader) -> Step:
 def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
     """Sizes around the one found, the reader's first."""
     kinds = METRIC_FIRST[reader.system]
-    return tuple(_sizes(case, kind) for kind in kinds)
+    return (*(_sizes(case, kind) for kind in kinds), _voltages(case, reader))
 
 
 def _sizes(case: Case, kind: str) -> Table:
@@ -225,7 +232,8 @@ def _sizes(case: Case, kind: str) -> Table:
             marked.append(len(rows))
         if not case.keeps(drop):
             dimmed.append(len(rows))
-        rows.append((drop.conductor.name, drop.share, drop.start_share, case.cables * drop.loss))
+        heat = case.cables * drop.loss if drop.share < 1 else None
+        rows.append((drop.conductor.name, min(drop.share, 1), min(drop.start_share, 1), heat))
     columns = (
         Column("Size"),
         Column("Lost, running", "percent", 2),
@@ -235,3 +243,27 @@ def _sizes(case: Case, kind: str) -> Table:
     title = "Sizes in AWG" if kind == "awg" else "Sizes in mm²"
     note = "By the voltage drop alone. Which of them may carry the current is not checked."
     return Table(title, columns, tuple(rows), tuple(marked), tuple(dimmed), note)
+
+
+def _voltages(case: Case, reader: Reader) -> Table:
+    """What a higher system voltage would do to the size."""
+    now = case.line.voltage_v
+    rows: list[Cells] = []
+    marked = []
+    for volts in sorted({*HIGHER[reader.system][case.line.circuit], now}):
+        if case.line.current_a * now > MOST_CURRENT * volts * MET:
+            continue
+        other = replace(case.at_voltage(volts), own=None, carries=None)
+        if volts == now:
+            marked.append(len(rows))
+        size = size_words(other, reader) if other.best else "none listed"
+        rows.append((volts, other.line.current_a, size, other.loss if other.best else None))
+    columns = (
+        Column("System voltage", "voltage", 2),
+        Column("Current", "current"),
+        Column("Smallest size"),
+        Column("Power lost", "power"),
+    )
+    note = "Twice the voltage needs a quarter of the metal. The pump, its controller and the "
+    note += "source must be made for that voltage."
+    return Table("The same power at another voltage", columns, tuple(rows), tuple(marked), (), note)

@@ -21,6 +21,8 @@ def links() -> tuple[Link, ...]:
     """Where to go on."""
     return (
         Link("How big a battery", "battery", {}),
+        Link("Without a battery, into a tank", "direct", {}),
+        Link("Where the panels stand best", "panel_place", {}),
         Link("Which cable", "cable", {}),
         Link("How big a tank", "tank", {}),
         Link("Will the taps keep up?", "keep_up", {}),

@@ -45,8 +45,8 @@ def solve(values: Values, reader: Reader) -> Answer:
         return {
             "fixes": form.fixes(),
             "drawings": solar_drawing.draw(case, reader),
-            "steps": show.steps(case, reader),
-            "tables": show.tables(case, reader),
+            "steps": show.steps(case),
+            "tables": show.tables(case),
             "links": judge.links(),
         }
 

@@ -8,13 +8,12 @@ from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
 from calc.sheets.parts.place import MONTHS
-from calc.sheets.parts.solar_judge import digits, lasts
+from calc.sheets.parts.solar_judge import count, digits, lasts
 from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
     from calc.sheets.parts.solar_case import Case
-    from calc.units import Reader
 
 
 def figures(case: Case) -> tuple[Figure, ...]:
@@ -53,7 +52,7 @@ def fuel(case: Case) -> float:
     return generator_fuel(case.year.aided)
 
 
-def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
+def steps(case: Case) -> tuple[Step, ...]:
     """The working: what a day takes, the quick method, the year, the cold voltage."""
     pump, one = case.system.pump, case.system.battery
     hand = case.compared.hand
@@ -125,9 +124,9 @@ def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
     )
 
 
-def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
+def tables(case: Case) -> tuple[Table, ...]:
     """What one more of each changes, and the quick method beside the year."""
-    return (_one_more(case), _by_hand(case, reader))
+    return (_one_more(case), _by_hand(case))
 
 
 def _one_more(case: Case) -> Table:
@@ -151,7 +150,7 @@ def _one_more(case: Case) -> Table:
     return Table("What one more of each changes", columns, tuple(rows), marked)
 
 
-def _by_hand(case: Case, reader: Reader) -> Table:
+def _by_hand(case: Case) -> Table:
     """The quick method's design, and what the same year makes of it."""
     found = case.compared
     hand, array = found.hand, case.system.array
@@ -162,14 +161,14 @@ def _by_hand(case: Case, reader: Reader) -> Table:
     )  # fmt: skip
     columns = (Column("Design"), Column("Panels"), Column("Battery", "energy"),
                Column("Days short"))  # fmt: skip
-    return Table("The quick method beside the year", columns, rows, (), (), why(case, reader))
+    return Table("The quick method beside the year", columns, rows, (), (), why(case))
 
 
-def why(case: Case, reader: Reader) -> str:
+def why(case: Case) -> str:
     """Why the quick method and the year differ, in sentences."""
     found = case.compared
     percent = [f"{round(100 * share)} %" for share in (found.heat, found.by_day, found.spilled)]
-    days = reader.show(found.dull_days * 24 * HOUR, "days")
+    days = count(found.dull_days, "day")
     return (
         f"The quick method takes each day of {MONTHS[found.hand.month]} for its mean day. In the "
         f"year, dull days come in runs of up to {days}; warm panels lose {percent[0]}; "

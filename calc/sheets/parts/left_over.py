@@ -55,6 +55,23 @@ _ABOUT = {
     "short-of-days": "the days without supply",
     "never-refills": "a tank that never fills again",
     "slow-refill": "a slow refill",
+    "short-days": "days with too little water",
+    "too-slow": "the pump's flow",
+    "battery-life": "the battery's wear",
+    "frost": "the battery in frost",
+    "rate": "the battery's power",
+    "autonomy": "the days without sun",
+    "never-starts": "the pump's threshold",
+    "dim": "a late start of the pump",
+    "hidden": "what stands before the sun",
+    "turned": "tilt and facing",
+    "capacity": "what the cable may carry",
+    "over-capacity": "the current in the cable",
+    "fuse": "the fuse of the cable",
+    "no-size": "the drop in the cable",
+    "too-thin": "the drop in the cable",
+    "start-drop": "the drop at start",
+    "start-half": "the drop at start",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin

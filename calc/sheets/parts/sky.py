@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -136,10 +136,15 @@ def place_of(values: Values) -> Place:
 
 
 def stand_of(values: Values) -> Stand:
-    """How the panels of a form stand."""
+    """How the panels of a form stand, with what its trees and hills take of the light."""
+    return replace(turned(values), shade=values.shade or 0.0)
+
+
+def turned(values: Values) -> Stand:
+    """Slope and azimuth of a form."""
     towards = values.facing
     azimuth = towards_equator(values.lat) if towards == "equator" else COMPASS[towards]
-    return Stand(values.tilt, azimuth, values.shade or 0.0)
+    return Stand(values.tilt, azimuth)
 
 
 def demand_of(values: Values) -> Demand:

@@ -10,6 +10,7 @@ from calc.pump.laws import electrical_power
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.place import BINDINGS as PLACE
 from calc.sheets.parts.table_bindings import TableBinding
+from calc.site.facts import Fact
 from calc.units import GRAVITY
 
 # what a system is called by its voltage: 24 V where the site says another that is not sold
@@ -51,6 +52,11 @@ def _volts(asked: Asked) -> str:
     return volts if volts in VOLTS else "24"
 
 
+def _own_tank(asked: Asked) -> Fact:
+    """A tank up the hill that the site names: without a battery there must be one."""
+    return asked.site.get("power.hill_tank")
+
+
 FLOW, WATTS = figure("flow", "flow", _flow), figure("watts", "power", _watts)
 STAND = (
     known("tilt", "power.tilt"), known("facing", "power.facing"), known("shade", "power.shade"),
@@ -78,3 +84,16 @@ def solar(use: Binding) -> tuple[Binding | TableBinding, ...]:
         use, FLOW, WATTS, *PANELS, *BATTERY, TANK, known("fail", "power.fail"), *PLACE, *STAND,
         *CONTROLLER, *USE,
     )  # fmt: skip
+
+
+def direct(use: Binding) -> tuple[Binding | TableBinding, ...]:
+    """Of the sheet without a battery."""
+    return (
+        use, *PANELS, known("fail", "power.fail"), *PLACE, *STAND, known("limit", "power.limit"),
+        replace(TANK, give=_own_tank, spare=True), *USE,
+    )  # fmt: skip
+
+
+def standing() -> tuple[Binding | TableBinding, ...]:
+    """Of the sheet on where panels stand."""
+    return (*STAND[:2], known("away", "power.cable"), *PLACE)

@@ -58,10 +58,10 @@ def fortnight(case: Case, reader: Reader) -> Drawing:
     across = Scale(0.0, float(FORTNIGHT), LEFT, RIGHT)
     missed = [day.asked - day.served > SERVED * max(day.asked, SERVED) for day in worst]
     shapes = (
-        *_sun([day.array for day in worst], across, reader),
+        *sun_bars([day.array for day in worst], across, reader),
         *_charge(case, [one.stored for one in hours], across),
-        *_missed(missed, across),
-        *_days(first, across),
+        *missed_days(missed, across),
+        *day_names(first, across),
     )
     title = f"The worst fortnight, from {day_name(first)}"
     height = STORE_TOP + STORE_HIGH + 2 * LINE + 24
@@ -70,7 +70,7 @@ def fortnight(case: Case, reader: Reader) -> Drawing:
     return Drawing("fortnight", title, alt, WIDTH, height, shapes, scaled)
 
 
-def _sun(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[Shape]:
+def sun_bars(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[Shape]:
     most = max(*days, 1.0)
     up = Scale(0.0, most, SUN_TOP + SUN_HIGH, SUN_TOP)
     yield Words(LEFT, 14.0, "from the panels each day, at most", size=SMALL)
@@ -98,7 +98,7 @@ def _charge(case: Case, stored: Sequence[float], across: Scale) -> Iterator[Shap
     yield Words(RIGHT - 4, floor - 4, "cut-out", "end", size=SMALL, halo="paper")
 
 
-def _missed(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
+def missed_days(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
     """A hatched block under each day on which water is missing."""
     top = STORE_TOP + STORE_HIGH + 4
     for at, short in enumerate(missed):
@@ -107,7 +107,7 @@ def _missed(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
             yield Block(left, top, right - left, 10.0, "bad", "bad", at=f"short {at}")
 
 
-def _days(first: int, across: Scale) -> Iterator[Shape]:
+def day_names(first: int, across: Scale) -> Iterator[Shape]:
     y = STORE_TOP + STORE_HIGH + 14 + LINE
     for at, anchor in ((0, "start"), (FORTNIGHT // 2, "middle"), (FORTNIGHT - 1, "end")):
         x = {"start": LEFT, "middle": across.at(at + 0.5), "end": RIGHT}[anchor]

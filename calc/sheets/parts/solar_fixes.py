@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from calc.power.battery import discharge_limit
 from calc.sheets.parts.carry import exact
@@ -17,7 +17,8 @@ if TYPE_CHECKING:
     from calc.sheets.parts.solar_case import Case
     from calc.units import Reader
 
-SHORT = frozenset({"short"})
+T = TypeVar("T")
+SHORT = frozenset({"short-days"})
 MOST_TIMES = 8  # of what there is: a larger change is another system; our choice
 TANK_DAYS = (0.25, 0.5, 1.0, 2.0, 3.0, 5.0)  # days of water in the tank; our choice
 TIMES = (1.25, 1.5, 2.0, 3.0, 4.0, 6.0, 8.0)  # of the battery; our choice
@@ -39,7 +40,7 @@ def meets(case: Case) -> bool:
     return case.year.short_days <= case.most
 
 
-def first_that(sizes: tuple[Case, ...], good: Callable[[Case], bool] = meets) -> int | None:
+def first_that(sizes: tuple[T, ...], good: Callable[[T], bool]) -> int | None:
     """Index of the first of rising sizes that is good, by halving; None where the last is not."""
     if not sizes or not good(sizes[-1]):
         return None
@@ -55,7 +56,7 @@ def _more_panels(case: Case) -> Iterator[Change]:
     now = system.array.parallel
     strings = tuple(range(now + 1, min(100, MOST_TIMES * now) + 1))
     made = tuple(case.with_size(n, system.battery.energy_j, system.tank_m3) for n in strings)
-    at = first_that(made)
+    at = first_that(made, meets)
     if at is not None:
         panels = made[at].system.array.count
         text = f"Put up {panels} panels: {_left(made[at])}."
@@ -112,7 +113,7 @@ def _tank(case: Case, reader: Reader) -> Iterator[Change]:
         if volume > system.tank_m3 * 1.001
     )
     made = tuple(case.with_size(system.array.parallel, system.battery.energy_j, v) for v in volumes)
-    at = first_that(made)
+    at = first_that(made, meets)
     if at is not None:
         size = reader.show(volumes[at], "volume")
         text = f"Let a tank of {size} up the hill feed the taps: {_left(made[at])}."

@@ -228,7 +228,8 @@ def frontier_drawing(case: Case, reader: Reader, change: Change, tried: list[Tri
     """Bars of panels over batteries, a row for each tank: touch one to see it."""
     energies = sorted({one.energy for one in tried})
     tanks = sorted({one.tank for one in tried})
-    most = max(one.system.array.count for one in tried)
+    shown = [least_strings(tried, energy, tank) for tank in tanks for energy in energies]
+    most = max((one.system.array.count for one in shown if one), default=1)
     across = Scale(0.0, float(len(energies)), LEFT, RIGHT)
     shapes: list[Shape] = []
     told = []

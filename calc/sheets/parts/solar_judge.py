@@ -78,7 +78,7 @@ def _short(case: Case) -> Iterator[Finding]:
     if short > case.most:
         allowed = "none" if case.most == 0 else str(case.most)
         text = f"Too little water on {count(short, 'day')} of {case.years}; you allow {allowed}."
-        yield Finding("stop", "short", text)
+        yield Finding("stop", "short-days", text)
 
 
 def lasts(case: Case) -> float:

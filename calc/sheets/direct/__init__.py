@@ -1,0 +1,1 @@
+"""Without a battery: the sun pumps straight into a tank."""

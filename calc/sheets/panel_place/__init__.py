@@ -1,0 +1,1 @@
+"""Where to put the panels: tilt, facing and what hides the sun."""
