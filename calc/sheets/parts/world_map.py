@@ -54,7 +54,7 @@ def position(x: float, y: float) -> tuple[float, float] | None:
 
 
 def svg(paths: tuple[str, ...], place: tuple[float, float] | None) -> str:
-    """The map. paths: of ``land``; place: (latitude, longitude) in degrees to be marked, or None."""
+    """The map. paths: of ``land``; place: (latitude, longitude) in degrees to mark, or None."""
     high, wide = NORTH - SOUTH, EAST - WEST
     drawn = "".join(
         f'<path class="sl-world-{at}" d="{path}"/>' for at, path in enumerate(paths, 1) if path
