@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from calc.page.fields import Cell, Field, Sheet
     from calc.units import Unit
 
+LINE = 80  # characters: a text of so many at most, such as a name, is asked in one line
 NOTHING: Mapping[str, str] = {}
 
 
@@ -100,6 +101,9 @@ def _control(entry: Field, name: str) -> str:
     if isinstance(entry, Number):
         return _number(entry, name, common)
     metric, us = (escape(entry.default(system)) for system in ("metric", "us"))
+    if entry.longest <= LINE:
+        shown = f'value="{metric}" data-metric="{metric}" data-us="{us}"'
+        return f'<input type="text" class="sl-words" {common} {shown}>'
     return (
         f'<textarea rows="8" spellcheck="false" {common} data-metric="{metric}" '
         f'data-us="{us}">{metric}</textarea>'
