@@ -101,7 +101,7 @@ def _control(entry: Field, name: str) -> str:
     if isinstance(entry, Number):
         return _number(entry, name, common)
     metric, us = (escape(entry.default(system)) for system in ("metric", "us"))
-    if entry.longest <= LINE:
+    if isinstance(entry, Text) and entry.longest <= LINE:
         shown = f'value="{metric}" data-metric="{metric}" data-us="{us}"'
         return f'<input type="text" class="sl-words" {common} {shown}>'
     return (

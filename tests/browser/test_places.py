@@ -53,6 +53,10 @@ def options(page):
     return page.get_by_role("listbox", name="Towns").get_by_role("option")
 
 
+def world(page):
+    return page.get_by_role("img", name="Map of the world")
+
+
 def find(page, asked):
     page.get_by_role("combobox", name="Find a town").fill(asked)
     options(page).first.wait_for(timeout=START)
@@ -67,7 +71,7 @@ def test_a_town_found_by_keyboard_fills_the_form_and_gives_its_own_answer(browse
     page = context.new_page()
     open_sheet(page, address, "panels")
     unfold(page)
-    page.locator(".sl-world svg").wait_for(timeout=START)
+    world(page).wait_for(timeout=START)
     assert parts(page) == ["sun"]  # for the map, which was opened with all the rest
     find(page, "taos")
     assert parts(page) == ["sun", "towns"]
@@ -103,12 +107,12 @@ def test_a_town_that_is_not_there_is_said(site):
 
 
 def test_a_touch_on_the_map_fills_and_marks_that_place(site):
-    world = site.locator(".sl-world svg")
-    world.wait_for(timeout=START)
-    world.scroll_into_view_if_needed()
-    size = world.bounding_box()
+    drawn = world(site)
+    drawn.wait_for(timeout=START)
+    drawn.scroll_into_view_if_needed()
+    size = drawn.bounding_box()
     per_degree = size["width"] / 360
-    world.click(position={"x": (180 + 25) * per_degree, "y": (84 + 30) * per_degree})  # 30 S 25 E
+    drawn.click(position={"x": (180 + 25) * per_degree, "y": (84 + 30) * per_degree})  # 30 S 25 E
     said(site, "the place you touched")
     settle(site)
     found = [float(box(site, key).input_value()) for key in ("lat", "lon")]
