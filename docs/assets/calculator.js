@@ -294,5 +294,6 @@
     }
   }
 
-  document.querySelectorAll("section.sl").forEach((section) => new Calculator(section));
+  window.SpringlineCalculators = [...document.querySelectorAll("section.sl")].map(
+    (section) => new Calculator(section)); // for scripts that come later
 })();
