@@ -15,7 +15,7 @@ from calc.page import row_text
 from calc.page.fields import Choice, Number, Rows, Text
 from calc.sheets.parts.bindings import Asked, known, written
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.fields import altitude
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import NAME, Fact
 from calc.units import CELSIUS, QUANTITIES, parse
@@ -45,7 +45,11 @@ FIELDS = (
         "lon", "Longitude", "angle", "0°", "0°", -math.pi, math.pi,
         help="West of Greenwich: a minus sign", group=PLACE,
     ),
-    replace(altitude(5000.0, "300 m", "1000 ft", PLACE), help="The air is cooler higher up"),
+    replace(
+        altitude(5000.0, "300 m", "1000 ft", PLACE),
+        help="The air is cooler higher up",
+        unknown=CAREFUL_ALTITUDE,
+    ),
     Choice(
         "weather",
         "Sun and temperature from",
@@ -106,6 +110,8 @@ def months_text(values: Values, reader: Reader) -> str:
 
 def _months(asked: Asked) -> tuple[Cells, ...]:
     numbers = asked.site.value("place.climate")
+    if numbers is None:
+        return ()
     return tuple(
         {
             "month": Fact(str(at + 1)),
