@@ -12,11 +12,7 @@
   const LARGEST = 20_000_000; // bytes of a file; an hourly year has 2 million
   const PATIENCE = { timeout: 30_000, maximumAge: 600_000, enableHighAccuracy: true }; // ms
   const BY_HAND = "Or enter latitude and longitude, and the twelve months, below.";
-  const NOT_LOADED = {
-    towns: "The list of towns could not be loaded: try again once there is a network. " + BY_HAND,
-    sun: "The figures of sunshine could not be loaded: try again once there is a network. " + BY_HAND,
-    air: "The figures of the air could not be loaded: try again once there is a network. " + BY_HAND,
-  };
+  const NAMES = { towns: "The list of towns", sun: "The figures of sunshine", air: "The figures of the air" };
   const NO_POSITION = { // codes of GeolocationPositionError
     1: "This browser was not allowed to tell its position. Find a town, or enter the position below.",
     2: "This device cannot tell its position here. Find a town, or enter the position below.",
@@ -31,13 +27,13 @@
       try {
         await Engine.script(FIGURES + part + ".js");
       } catch {
-        throw new Error(NOT_LOADED[part]);
+        throw new Error(`${NAMES[part]} could not be loaded: try again with a network. ${BY_HAND}`);
       }
     }
     const text = texts[part];
     delete texts[part];
-    const reply = await Engine.ask({ op: "place", sheet, do: "take", part, text });
-    if (reply.failed || reply.error) throw new Error(reply.failed || reply.error);
+    const { failed, error } = await Engine.ask({ op: "place", sheet, do: "take", part, text });
+    if (failed || error) throw new Error(failed || error);
   }
 
   /* Asked again once Python has the figures that it misses. */
@@ -139,6 +135,9 @@
       this.world.addEventListener("toggle", () => this.world.open && this.draw());
       this.map.addEventListener("click", (event) => this.touched(event));
       this.listenToFiles(this.part("file"));
+      calc.section.addEventListener("click", ({ target }) => {
+        if (target.closest('[data-action="reset"]')) this.forget();
+      });
       block.hidden = false;
     }
 
@@ -153,6 +152,12 @@
     say(sentences, alarm = false) {
       this.said.textContent = sentences.join(" ");
       this.said.classList.toggle("sl-alarm", alarm);
+    }
+
+    forget() {
+      this.newest();
+      this.say([]);
+      this.towns.box.value = "";
     }
 
     /* What was asked before is not shown any more. */

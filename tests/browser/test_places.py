@@ -101,9 +101,11 @@ def test_arrows_choose_among_towns_of_one_name_and_escape_closes_them(site):
     assert options(site).count() == 0 and town.get_attribute("aria-expanded") == "false"
 
 
-def test_a_town_that_is_not_there_is_said(site):
+def test_a_town_that_is_not_there_is_said_until_the_example_is_back(site):
     site.get_by_role("combobox", name="Find a town").fill("qqzzx")
     assert "near it" in said(site, "No town of that name")
+    site.get_by_role("button", name="Back to the example").click()
+    assert site.locator(".sl-places-said").inner_text() == ""
 
 
 def test_a_touch_on_the_map_fills_and_marks_that_place(site):
