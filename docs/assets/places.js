@@ -18,6 +18,7 @@
     2: "This device cannot tell its position here. Find a town, or enter the position below.",
     3: "This device found no position in half a minute. Try again outdoors, or find a town.",
   };
+  const NO_TOWN = "No town of that name is in our list. Take one near it, or enter the position below.";
   const NO_WAY = "This browser tells a page like this no position. Find a town, or enter it below.";
 
   const texts = {}; // part -> text, until Python has it
@@ -74,9 +75,8 @@
     look(asked) {
       return this.chooser.attempt({ do: "towns", asked }, ({ towns }) => {
         this.show(document.activeElement === this.box ? towns : []);
-        const count = towns.length === 1 ? "1 town: press Enter." : `${towns.length} towns: choose one.`;
-        this.chooser.say(towns.length ? [count]
-          : ["No town of that name is in our list. Take one near it, or enter the position below."]);
+        const count = towns.length > 1 ? `${towns.length} towns: choose one.` : "1 town: press Enter.";
+        this.chooser.say([towns.length ? count : NO_TOWN]);
       });
     }
 
@@ -141,13 +141,8 @@
       block.hidden = false;
     }
 
-    part(name) {
-      return this.block.querySelector(`[data-sl-places-${name}]`);
-    }
-
-    field(key) {
-      return this.calc.fields.find((one) => one.key === key);
-    }
+    part = (name) => this.block.querySelector(`[data-sl-places-${name}]`);
+    field = (key) => this.calc.fields.find((one) => one.key === key);
 
     say(sentences, alarm = false) {
       this.said.textContent = sentences.join(" ");
