@@ -21,19 +21,24 @@
   const NO_TOWN = "No town of that name is in our list. Take one near it, or enter the position below.";
   const NO_WAY = "This browser tells a page like this no position. Find a town, or enter it below.";
 
-  const texts = {}; // part -> text, until Python has it
+  const texts = {}; // part -> text
+
+  /* What was loaded before there was a service worker is asked for again when there is, to be kept. */
+  function keep(source) {
+    const workers = navigator.serviceWorker;
+    if (!workers || workers.controller) return;
+    workers.addEventListener("controllerchange", () => fetch(source).catch(() => {}), { once: true });
+  }
 
   async function handOver(part, sheet) {
+    const source = FIGURES + part + ".js";
     if (!texts[part]) {
-      try {
-        await Engine.script(FIGURES + part + ".js");
-      } catch {
+      await Engine.script(source).catch(() => {
         throw new Error(`${NAMES[part]} could not be loaded: try again with a network. ${BY_HAND}`);
-      }
+      });
+      keep(source);
     }
-    const text = texts[part];
-    delete texts[part];
-    const { failed, error } = await Engine.ask({ op: "place", sheet, do: "take", part, text });
+    const { failed, error } = await Engine.ask({ op: "place", sheet, do: "take", part, text: texts[part] });
     if (failed || error) throw new Error(failed || error);
   }
 
@@ -50,10 +55,8 @@
   /* The box for a town's name with the list of those it may mean: a combobox. */
   class Towns {
     constructor(chooser) {
-      this.chooser = chooser;
-      this.box = chooser.part("town");
+      Object.assign(this, { chooser, box: chooser.part("town"), found: [] });
       this.list = document.getElementById(this.box.getAttribute("aria-controls"));
-      this.found = [];
       this.box.addEventListener("input", () => this.typed());
       this.box.addEventListener("keydown", (event) => this.key(event));
       this.box.addEventListener("blur", () => this.show([]));
@@ -267,17 +270,14 @@
     listenToFiles(input) {
       input.addEventListener("click", () => (input.value = "")); // the same file may be opened again
       input.addEventListener("change", () => this.open(input.files[0]));
-      const over = (event, is) => {
-        if (!event.dataTransfer?.types.includes("Files")) return;
-        event.preventDefault();
-        this.block.classList.toggle("is-over", is);
-      };
-      this.block.addEventListener("dragover", (event) => over(event, true));
-      this.block.addEventListener("dragleave", (event) => over(event, false));
-      this.block.addEventListener("drop", (event) => {
-        over(event, false);
-        this.open(event.dataTransfer.files[0]);
-      });
+      for (const kind of ["dragover", "dragleave", "drop"]) {
+        this.block.addEventListener(kind, (event) => {
+          if (!event.dataTransfer?.types.includes("Files")) return;
+          event.preventDefault();
+          this.block.classList.toggle("is-over", kind === "dragover");
+          if (kind === "drop") this.open(event.dataTransfer.files[0]);
+        });
+      }
     }
 
     async open(file) {

@@ -188,6 +188,20 @@ def test_figures_that_cannot_be_fetched_are_said_and_fetched_when_they_can(brows
     context.close()
 
 
+def test_figures_used_before_the_site_is_kept_are_kept_with_it(storing, address):
+    page = storing.new_page()
+    open_sheet(page, address, "panels")
+    unfold(page)
+    find(page, "taos")
+    page.wait_for_function(
+        """async () => (await Promise.all(['sun', 'towns'].map(
+            (part) => caches.match(new URL(`../assets/places/${part}.js`, location.href)),
+        ))).every(Boolean)""",
+        timeout=START,
+    )
+    assert parts(page).count("air") == 0  # nobody wanted it
+
+
 def test_a_town_is_found_in_the_folder_that_opens_from_a_disk(browser, site_folder, tmp_path):
     with zipfile.ZipFile(site_folder / "download" / "springline.zip") as archive:
         archive.extractall(tmp_path)
