@@ -13,6 +13,7 @@ from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
+    from calc.power.design import Compared
     from calc.sheets.parts.solar_case import Case
 
 
@@ -54,12 +55,9 @@ def fuel(case: Case) -> float:
 
 def steps(case: Case) -> tuple[Step, ...]:
     """The working: what a day takes, the quick method, the year, the cold voltage."""
-    pump, one = case.system.pump, case.system.battery
-    hand = case.compared.hand
+    pump = case.system.pump
     idle = pump.standby_w + case.system.controller.standby_w
     array = case.system.array
-    share = case.system.losses.left * case.system.controller.gives
-    share *= one.of.charging * one.of.discharging
     return (
         Step(
             "Energy of a day in the busiest month",
@@ -73,6 +71,40 @@ def steps(case: Case) -> tuple[Step, ...]:
             Value(case.daily_energy, "energy"),
             note="86400 s in a day. What stands by draws day and night.",
         ),
+        *_quick(case),
+        Step(
+            "The year, hour by hour",
+            note="Twenty years of days are made from the twelve months, with runs of dull weather; "
+            "the one with the dullest thirty days for this use decides. In each hour the sun runs "
+            "the pump first, then fills tank and battery; what is missing comes from the battery "
+            "down to its cut-out, then from a backup. "
+            f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
+            source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. "
+            "(1988)",
+        ),
+        Step(
+            "Voltage of a string on the coldest morning",
+            "U = n_s * U_oc * (1 + beta * (T - 298.15))",
+            {
+                "n_s": Value(float(array.series), "number"),
+                "U_oc": Value(array.module.open_v, "voltage"),
+                "beta": Value(array.module.voltage_rise, "number"),
+                "T": Value(case.coldest, "temperature", 5),
+            },
+            Value(case.cold_v, "voltage"),
+            source="NEC 690.7, from memory",
+        ),
+    )
+
+
+def _quick(case: Case) -> tuple[Step, ...]:
+    """The quick method; none where it has no design."""
+    if case.compared is None:
+        return ()
+    hand, one = case.compared.hand, case.system.battery
+    share = case.system.losses.left * case.system.controller.gives
+    share *= one.of.charging * one.of.discharging
+    return (
         Step(
             f"Panels by the quick method, for {MONTHS[hand.month]}",
             "P_panels = E_month / 3600 / (h * eta)",
@@ -99,34 +131,13 @@ def steps(case: Case) -> tuple[Step, ...]:
             note="n: days to last without sun, three by common practice; u: share that is drawn.",
             source="After IEEE 1013 and 1562, from memory",
         ),
-        Step(
-            "The year, hour by hour",
-            note="Twenty years of days are made from the twelve months, with runs of dull weather; "
-            "the one with the dullest thirty days for this use decides. In each hour the sun runs "
-            "the pump first, then fills tank and battery; what is missing comes from the battery "
-            "down to its cut-out, then from a backup. "
-            f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
-            source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. "
-            "(1988)",
-        ),
-        Step(
-            "Voltage of a string on the coldest morning",
-            "U = n_s * U_oc * (1 + beta * (T - 298.15))",
-            {
-                "n_s": Value(float(array.series), "number"),
-                "U_oc": Value(array.module.open_v, "voltage"),
-                "beta": Value(array.module.voltage_rise, "number"),
-                "T": Value(case.coldest, "temperature", 5),
-            },
-            Value(case.cold_v, "voltage"),
-            source="NEC 690.7, from memory",
-        ),
     )
 
 
 def tables(case: Case) -> tuple[Table, ...]:
     """What one more of each changes, and the quick method beside the year."""
-    return (_one_more(case), _by_hand(case))
+    found = case.compared
+    return (_one_more(case), *(() if found is None else (_by_hand(case, found),)))
 
 
 def _one_more(case: Case) -> Table:
@@ -150,9 +161,8 @@ def _one_more(case: Case) -> Table:
     return Table("What one more of each changes", columns, tuple(rows), marked)
 
 
-def _by_hand(case: Case) -> Table:
+def _by_hand(case: Case, found: Compared) -> Table:
     """The quick method's design, and what the same year makes of it."""
-    found = case.compared
     hand, array = found.hand, case.system.array
     rows: tuple[Cells, ...] = (
         ("These", str(array.count), case.system.battery.energy_j, str(case.year.short_days)),
@@ -161,12 +171,11 @@ def _by_hand(case: Case) -> Table:
     )  # fmt: skip
     columns = (Column("Design"), Column("Panels"), Column("Battery", "energy"),
                Column("Days short"))  # fmt: skip
-    return Table("The quick method beside the year", columns, rows, (), (), why(case))
+    return Table("The quick method beside the year", columns, rows, (), (), why(found))
 
 
-def why(case: Case) -> str:
+def why(found: Compared) -> str:
     """Why the quick method and the year differ, in sentences."""
-    found = case.compared
     percent = [f"{round(100 * share)} %" for share in (found.heat, found.by_day, found.spilled)]
     days = count(found.dull_days, "day")
     return (

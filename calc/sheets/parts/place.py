@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page import row_text
-from calc.page.fields import Choice, Number, Rows, Text
+from calc.page.fields import Choice, Number, Rows, Text, Unknown
 from calc.sheets.parts.bindings import Asked, known, written
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fields import altitude
@@ -45,7 +45,10 @@ FIELDS = (
         "lon", "Longitude", "angle", "0°", "0°", -math.pi, math.pi,
         help="West of Greenwich: a minus sign", group=PLACE,
     ),
-    replace(altitude(5000.0, "300 m", "1000 ft", PLACE), help="The air is cooler higher up"),
+    replace(
+        altitude(5000.0, "300 m", "1000 ft", PLACE), help="The air is cooler higher up",
+        unknown=Unknown("0 m", "0 ft", "careful: panels give less in warm air"),
+    ),
     Choice(
         "weather",
         "Sun and temperature from",

@@ -115,12 +115,22 @@ def day_names(first: int, across: Scale) -> Iterator[Shape]:
     yield Words(LEFT, y + LINE, "hatched below: days with too little water", size=SMALL)
 
 
+def lacking(days: int) -> str:
+    """How many days of a fortnight water is missing on, in words.
+
+    >>> lacking(0), lacking(1), lacking(2)
+    ('every day is served', '1 day gets too little water', '2 days get too little water')
+    """
+    if days == 0:
+        return "every day is served"
+    return f"{count(days, 'day')} {'gets' if days == 1 else 'get'} too little water"
+
+
 def _alt(case: Case, short: int, first: int) -> str:
     lowest = round(100 * min(day.lowest for day in case.year.worst))
-    lacking = f"{count(short, 'day')} get too little water" if short else "every day is served"
     return (
-        f"The fortnight from {day_name(first)}, the worst of the dullest year: {lacking}, and the "
-        f"battery falls to {lowest} % of its charge."
+        f"The fortnight from {day_name(first)}, the worst of the dullest year: "
+        f"{lacking(short)}, and the battery falls to {lowest} % of its charge."
     )
 
 
