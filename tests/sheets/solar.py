@@ -6,6 +6,7 @@ import random
 from calc.page.fields import Choice, Count, Number
 from calc.page.form import read_values, work
 from calc.page.state import State
+from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import solar_case
 from tests.sheets import few
 
@@ -65,6 +66,7 @@ def states(sheet, count, seed=10):
 
 
 @functools.cache
-def outcomes(sheet, count, first=False):
+def outcomes(key, count, first=False):
     """(state, outcome) of every form of ``states``."""
-    return [(state, work(sheet, state, first=first)) for state in states(sheet, count)]
+    one = find_sheet(key)
+    return [(state, work(one, state, first=first)) for state in states(one, count)]

@@ -168,7 +168,9 @@ def test_shade_takes_its_share_of_the_light_in_every_hour():
     assert sum(open_.plane) > 0 and shaded.air_k == open_.air_k
 
 
-@pytest.mark.parametrize("season, busy", [("north", range(4, 10)), ("south", (10, 11, 12, 1, 2, 3))])
+@pytest.mark.parametrize(
+    "season, busy", [("north", range(4, 10)), ("south", (10, 11, 12, 1, 2, 3))]
+)
 def test_the_share_of_the_other_months_is_asked_in_the_other_months(season, busy):
     values = form("north", use="1000 L/day", season=season, off="30 %")
     by_month = sky.demand_of(values).by_month
