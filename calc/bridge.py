@@ -2,7 +2,8 @@
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
-"site" makes, fills and changes sites, "job" works on what takes seconds.
+"site" makes, fills and changes sites, "place" fills in places and their weather, "job" works on
+what takes seconds.
 """
 
 from __future__ import annotations
@@ -231,6 +232,13 @@ def ask_site(request: Data) -> Data:
     return site_ops.handle(request)
 
 
+def ask_place(request: Data) -> Data:
+    """What the page asks about places: see ``place_ops``."""
+    from calc.sheets import place_ops  # and with it all of the sun: only who looks waits for it
+
+    return place_ops.handle(request)
+
+
 def ask_job(request: Data) -> Data:
     """What takes seconds, a slice at a time: see ``jobs``."""
     from calc.sheets import jobs
@@ -294,5 +302,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
-    "letter": write_letter, "job": ask_job,
+    "letter": write_letter, "place": ask_place, "job": ask_job,
 }  # fmt: skip

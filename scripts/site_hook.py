@@ -21,6 +21,7 @@ from calc.sheets import KEYS, jobs, site_ops, views
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
+from scripts import place_chooser
 
 PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
 NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
@@ -130,7 +131,7 @@ def calculator(key, base, flat):
     entry = (
         f'<div class="sl-entry" id="{key}-numbers"><p class="sl-glance" aria-hidden="true"></p>'
         '<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
-        f"{render.form(sheet, key)}</form></div>"
+        f"{render.form(sheet, key, place_chooser.above(sheet, key, base, flat))}</form></div>"
     )
     said = f"{_status()}{answer}"
     return (

@@ -186,6 +186,13 @@ def test_the_scripts_of_a_page_become_two_in_their_order(bundled):
     assert (folder / "head/index.html").read_text() == _page(*up)
 
 
+def test_a_script_of_few_pages_stays_a_file_that_only_those_name(bundled):
+    late, few = ("assets/calculator.js", " defer"), '<script src="assets/places.js" defer></script>'
+    folder = bundled({"power.html": _page(*HEAD, late) + few, "index.html": _page(*HEAD, late)})
+    assert few in (folder / "power.html").read_text()
+    assert "places" not in bundle.OURS and "places" in bundle.APART
+
+
 def test_pages_that_name_different_scripts_stop_the_build(bundled):
     with pytest.raises(ValueError, match="different scripts"):
         bundled({"index.html": _page(*HEAD), "head/index.html": _page(*DEEP[:2])})

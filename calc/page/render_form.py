@@ -15,18 +15,26 @@ from calc.page.state import filled_rows
 from calc.units import QUANTITIES
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from calc.page.fields import Cell, Field, Sheet
     from calc.units import Unit
 
+LINE = 80  # characters: a text of so many at most, such as a name, is asked in one line
+NOTHING: Mapping[str, str] = {}
 
-def form(sheet: Sheet, prefix: str) -> str:
-    """The form's fields with the metric defaults; ``prefix`` makes ids unique on a page."""
+
+def form(sheet: Sheet, prefix: str, above: Mapping[str, str] = NOTHING) -> str:
+    """The form's fields with the metric defaults; ``prefix`` makes ids unique on a page.
+
+    above: title of a group -> HTML that stands above its fields.
+    """
     groups: dict[str, list[Field]] = {}
     for entry in sheet.fields:
         groups.setdefault(entry.group, []).append(entry)
     parts = []
     for name, entries in groups.items():
-        inside = "".join(_field(entry, prefix) for entry in entries)
+        inside = above.get(name, "") + "".join(_field(entry, prefix) for entry in entries)
         if not name:
             parts.append(f'<div class="sl-group">{inside}</div>')
             continue
@@ -93,6 +101,9 @@ def _control(entry: Field, name: str) -> str:
     if isinstance(entry, Number):
         return _number(entry, name, common)
     metric, us = (escape(entry.default(system)) for system in ("metric", "us"))
+    if isinstance(entry, Text) and entry.longest <= LINE:
+        shown = f'value="{metric}" data-metric="{metric}" data-us="{us}"'
+        return f'<input type="text" class="sl-words" {common} {shown}>'
     return (
         f'<textarea rows="8" spellcheck="false" {common} data-metric="{metric}" '
         f'data-us="{us}">{metric}</textarea>'

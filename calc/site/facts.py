@@ -287,7 +287,7 @@ _POWER = (
     quantity("power.cable", "rc", "Length of cable", "length", 0.1, 20e3),
     quantity("power.shade", "rh", "Share lost to shade", "percent", 0.0, 0.95),
     quantity("power.panel", "rw", "Rated power of one panel", "power", 1.0, 1000.0),
-    quantity("power.open_voltage", "ro", "Open-circuit voltage of one panel", "voltage", 1.0,
+    quantity("power.open_voltage", "ro", "Open-circuit voltage of a panel", "voltage", 1.0,
              500.0),
     count("power.series", "ri", "Panels in a string", 1, 20),
     count("power.strings", "rp", "Strings side by side", 1, 100),
@@ -300,11 +300,11 @@ _POWER = (
     quantity("power.limit", "rl", "Maximum panel voltage", "voltage", 1.0, 1500.0),
     quantity("power.amps", "rm", "Maximum charging current", "current", 0.1, 1000.0),
     count("power.fail", "rd", "Days a year that may fail", 0, 365),
-    quantity("power.hill_tank", "rk", "Tank that feeds the taps by its height", "volume", 0.0,
+    quantity("power.hill_tank", "rk", "Tank that feeds the taps", "volume", 0.0,
              1e4, "0 L", "none named"),
     choice("power.season", "rn", "Use over the year",
-           (("even", "The same in every month"), ("north", "Most from April to September"),
-            ("south", "Most from October to March")), "even", _OURS),
+           (("even", "The same in every month"), ("north", "More from April to September"),
+            ("south", "More from October to March")), "even", _OURS),
 )  # fmt: skip
 
 SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER)

@@ -135,6 +135,16 @@ def sunshine(latitude_deg: float, longitude_deg: float) -> Months:
     return Months(tuple(KWH * one for one in _cell(row + up, cell + on) or ()), away)
 
 
+def on_land() -> Iterator[tuple[int, int, float]]:
+    """(latitude, longitude, J/m2 a day, mean of the months) of every cell of one degree on land.
+
+    latitude, longitude: whole degrees, of the cell's southern and western edge.
+    """
+    for row in _rows():
+        for cell, months in _row(row).items():
+            yield row, cell - 180, KWH * sum(months) / 12
+
+
 def _cell(row: int, cell: int) -> tuple[float, ...] | None:
     return _row(row).get((cell + 180) % CELLS)
 

@@ -32,7 +32,7 @@
       this.errors = {}; // of the newest reply
       this.told = {}; // those of them that stand at their fields
       this.site = new window.SpringlineSite.Bar(this);
-      window.SpringlineJob.of(this);
+      window.SpringlineJob.begin(this);
       window.SpringlineCarry.from(() => this.site.onward);
       section.classList.add("sl-scripted");
       this.listen();
@@ -294,5 +294,6 @@
     }
   }
 
-  document.querySelectorAll("section.sl").forEach((section) => new Calculator(section));
+  window.SpringlineCalculators = [...document.querySelectorAll("section.sl")].map(
+    (section) => new Calculator(section)); // for scripts that come later
 })();

@@ -1,6 +1,6 @@
 /* What takes seconds (designs for a target): asked of Python a slice at a time, so that the form
    answers in between. It belongs to the numbers it was begun with: a change ends it.
-   SpringlineJob.of(calculator), where the page has a place for it. */
+   SpringlineJob.begin(calculator), where the page has a place for it. */
 (function () {
   "use strict";
 
@@ -86,10 +86,10 @@
     }
   }
 
-  function of(calc) {
+  function begin(calc) {
     const place = calc.section.querySelector(".sl-job");
     if (place) new Job(calc, place);
   }
 
-  window.SpringlineJob = { of };
+  window.SpringlineJob = { begin };
 })();

@@ -10,7 +10,9 @@ import re
 from scripts.build_steps.places import SCRIPTS
 
 HEAD, PAGE = "assets/head.js", "assets/page.js"
-OURS = sorted(path.stem for path in (SCRIPTS.parent / "docs" / "assets").glob("*.js"))
+APART = {"places"}  # of few pages, which name them by themselves
+SOURCES = SCRIPTS.parent / "docs" / "assets"
+OURS = sorted(path.stem for path in SOURCES.glob("*.js") if path.stem not in APART)
 TAG = re.compile(
     r'<script src="(?P<up>(?:\.\./)*)(?P<name>runtime/manifest|assets/(?:NAMES))\.js"'
     r"(?P<late> defer)?></script>\n?".replace("NAMES", "|".join(OURS))

@@ -10,6 +10,7 @@ const TABS = "springline-tabs " + SCOPE;
 const NETWORK = "none"; // the release of a tab whose page is not of any release stored here
 const LISTED = new Map(FILES);
 const LARGE = /^runtime\/[^/]+\//; // named by their content, and last to be fetched
+const WANTED = /^assets\/places\//; // large, and of few pages: kept once somebody asked for them
 const AT_ONCE = 6;
 const LATER = 5_000; // ms; a page has started by then, and what it was sent may be looked over
 const tabs = new Map(); // client -> release; a copy lies in TABS, for the worker may be stopped
@@ -46,8 +47,8 @@ async function fetchWhole(url, integrity, large) {
 
 async function fetchListed([address, sha256]) {
   const url = SCOPE + address;
-  const large = LARGE.test(address);
-  const held = large && (await caches.match(url)); // the same name is the same content
+  const large = LARGE.test(address) || WANTED.test(address);
+  const held = large && (await caches.match(url)); // the same as long as its hash is
   if (held && (await isWhole(held, sha256))) return held;
   const reply = await fetchWhole(url, sha256, large);
   const headers = new Headers(reply.headers);
@@ -59,8 +60,12 @@ async function fetchListed([address, sha256]) {
 
 async function fill() {
   const cache = await cacheOf(RELEASE);
-  const small = FILES.filter(([address]) => !LARGE.test(address));
-  const large = FILES.filter(([address]) => LARGE.test(address));
+  const wanted = [];
+  for (const file of FILES.filter(([address]) => WANTED.test(address))) {
+    if (await caches.match(SCOPE + file[0])) wanted.push(file); // of the release before
+  }
+  const small = FILES.filter(([address]) => !LARGE.test(address) && !WANTED.test(address));
+  const large = [...wanted, ...FILES.filter(([address]) => LARGE.test(address))];
   const keep = async (file) => cache.put(SCOPE + file[0], await fetchListed(file));
   try {
     for (let at = 0; at < small.length; at += AT_ONCE) {
@@ -160,6 +165,14 @@ async function ours(event, address) {
   return stored(address, RELEASE);
 }
 
+/* A file that is kept from the first time that it is asked for. */
+async function wantedNow(event, address) {
+  const reply = await fetchListed([address, LISTED.get(address)]);
+  const copy = reply.clone();
+  event.waitUntil(cacheOf(RELEASE).then((cache) => cache.put(SCOPE + address, copy)).catch(() => {}));
+  return reply;
+}
+
 /* A page: of this release where it is listed, else from the network, else "not here". */
 async function page(event, address) {
   const id = event.resultingClientId;
@@ -197,6 +210,9 @@ async function part(event, address) {
       ? await ours(event, address)
       : release !== NETWORK && (await stored(address, release));
   if (held) return held;
+  if (release === RELEASE && WANTED.test(address) && LISTED.has(address)) {
+    return wantedNow(event, address).catch(() => fetch(event.request));
+  }
   const named = large ? await caches.match(SCOPE + address).catch(() => {}) : undefined;
   return named || fetch(event.request);
 }

@@ -20,6 +20,7 @@ GIVEN = {
     "pump_match": {"climb": "20 m", "flow": "30 L/min"},
     "surge": {"flow": "30 L/min", "closing": "0.1 s"},
     "pressure": {"known": "50 psi", "climb": "60 ft"},
+    "cable": {"length": "60 m", "own": "mm2"},
 }
 
 

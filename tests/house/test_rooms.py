@@ -59,6 +59,8 @@ def test_tests_lean_on_no_benchmark(module):
 
 @pytest.mark.parametrize("module", _readable(["calc", "scripts"]))
 def test_no_module_is_longer_than_can_be_read(module):
+    if module.name.startswith("calc.site.frozen.v"):
+        pytest.skip("a table that a script writes, and nobody reads in one go")
     assert len(module.lines) <= MOST_LINES
 
 

@@ -136,3 +136,24 @@ test("another site of the same origin keeps its store", async () => {
   await tell("activate");
   assert.ok(caches.all.has(other));
 });
+
+const FIGURES = "assets/places/sun.js";
+
+test("figures of places are kept once they were asked for, and not before", async () => {
+  const { caches, tell, open } = worker({ ...SITE, [FIGURES]: "sun" }, { ...SITE, [FIGURES]: "sun" });
+  await tell("install");
+  assert.equal(caches.all.get(KEPT + "two").has(SCOPE + FIGURES), false);
+  await open("head/");
+  assert.equal(await (await open(FIGURES, "no-cors")).text(), "sun");
+  await new Promise((done) => setTimeout(done));
+  assert.equal(caches.all.get(KEPT + "two").get(SCOPE + FIGURES), "sun");
+});
+
+test("figures of places that were kept are kept in the next release too, as it has them", async () => {
+  for (const now of ["sun", "better sun"]) {
+    const site = { ...SITE, [FIGURES]: now };
+    const { caches, tell } = worker(site, site, { [KEPT + "one"]: { [SCOPE + FIGURES]: "sun" } });
+    await tell("install");
+    assert.equal(caches.all.get(KEPT + "two").get(SCOPE + FIGURES), now);
+  }
+});

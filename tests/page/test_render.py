@@ -19,7 +19,7 @@ from calc.page.answer import (
     Value,
 )
 from calc.page.charts import spec
-from calc.page.fields import Choice, Count, Number, Sheet
+from calc.page.fields import Choice, Count, Number, Sheet, Text
 from calc.page.findings import Finding, Fix
 from calc.page.form import Outcome, work
 from calc.page.given import Assumed
@@ -128,6 +128,25 @@ def test_a_phone_shows_the_keys_that_a_number_needs():
     tags = parsed(render.form(Sheet("t", "T", fields, None), "t"))
     keys = [attrs["inputmode"] for tag, attrs in tags if tag == "input"]
     assert keys == ["decimal", "text", "text", "numeric"]
+
+
+def test_a_name_is_one_line_and_a_pasted_table_a_block():
+    fields = Text("name", "Name", "", longest=24), Text("table", "Table", "")
+    tags = parsed(render.form(Sheet("t", "T", fields, None), "t"))
+    boxes = [(tag, attrs["name"]) for tag, attrs in tags if tag in ("input", "textarea")]
+    assert boxes == [("input", "name"), ("textarea", "table")]
+
+
+def test_what_stands_above_the_fields_of_a_group_is_inside_it():
+    fields = (
+        Count("c", "C", 1, 0, 9),
+        Count("d", "D", 1, 0, 9, group="Where"),
+    )
+    html = render.form(Sheet("t", "T", fields, None), "t", {"Where": "<hr>"})
+    order = [
+        html.index(part) for part in ('data-key="c"', "<summary>Where", "<hr>", 'data-key="d"')
+    ]
+    assert order == sorted(order) and html.count("<hr>") == 1
 
 
 def test_a_field_is_read_label_hint_error_control():

@@ -216,8 +216,9 @@ def test_a_drop_met_exactly_is_accepted():
     assert "too-thin" in found(**mm2("10", drop=f"{99.9 * lost:.15g} %"))
 
 
-def test_where_nothing_is_left_no_volts_below_zero_are_told():
-    one = answer(**mm2("0.75", length="500 m"))
+@pytest.mark.parametrize("length", ["20 m", "500 m"])  # 1.3 and 33 times all of it
+def test_where_nothing_is_left_no_volts_below_zero_are_told(length):
+    one = answer(**mm2("0.75", voltage="24 V", length=length))
     assert figure(one, RUNNING) == figure(one, START) == 0
     assert "0 V of" in one.verdict.sentence.replace("\u00a0", " ")
     said = {each.key: each.text for each in one.findings}

@@ -63,7 +63,6 @@ def test_no_form_fails_without_saying_where(key):
         assert "" not in outcome.errors and all(outcome.errors.values()), (state, outcome.errors)
 
 
-
 @pytest.mark.parametrize("key", SHEETS)
 def test_every_fix_followed_leaves_nothing_that_it_does_not_say(key):
     for state, outcome in solar.outcomes(key, WHOLE):
@@ -91,6 +90,6 @@ def test_no_picture_is_hard_to_read(key):
 @pytest.mark.parametrize("key", SHEETS)
 @pytest.mark.parametrize("system", SYSTEMS)
 def test_every_link_that_leads_on_opens_without_errors(key, system):
-    state = State(system, {**NORTH})
+    state = State(system, dict(solar.NORTH))
     for link in work(sheet(key), state).answer.links:
         assert few.opened(link, sheet(key), state).errors == {}, link

@@ -36,10 +36,12 @@ def figures(case: Case) -> tuple[Figure, ...]:
 
 def steps(case: Case) -> tuple[Step, ...]:
     """The working: what may be drawn, how long that carries, and what the pump's power costs."""
+    return (*_energy(case), *_lasting(case))
+
+
+def _energy(case: Case) -> tuple[Step, ...]:
+    """What the battery holds and what a day takes."""
     one, pump = case.system.battery, case.system.pump
-    idle = pump.standby_w + case.system.controller.standby_w
-    stored = case.system.tank_m3 / case.daily
-    left = case.usable * one.of.discharging
     return (
         Step(
             "Rated energy",
@@ -60,15 +62,28 @@ def steps(case: Case) -> tuple[Step, ...]:
             "Energy of a day in the busiest month",
             "E_day = V_day * P / Q_p + 86400 * P_idle",
             {"V_day": Value(case.daily, "volume"), "P": Value(pump.power_w, "power"),
-             "Q_p": Value(pump.flow_m3s, "flow"), "P_idle": Value(idle, "power")},
+             "Q_p": Value(pump.flow_m3s, "flow"), "P_idle": Value(_idle(case), "power")},
             Value(case.daily_energy, "energy"),
         ),
+    )  # fmt: skip
+
+
+def _idle(case: Case) -> float:
+    """What stands by day and night, W."""
+    return case.system.pump.standby_w + case.system.controller.standby_w
+
+
+def _lasting(case: Case) -> tuple[Step, ...]:
+    """How long it carries, what the pump's power costs, how long it lasts."""
+    one, pump = case.system.battery, case.system.pump
+    stored = case.system.tank_m3 / case.daily
+    return (
         Step(
             "Days without sun",
             "n = n_t + max(0, E_u * eta - n_t * 86400 * P_idle) / E_day",
             {"n_t": Value(stored, "number"), "E_u": Value(case.usable, "energy"),
-             "eta": Value(left / case.usable if case.usable else 0.0, "percent"),
-             "P_idle": Value(idle, "power"), "E_day": Value(case.daily_energy, "energy")},
+             "eta": Value(one.of.discharging, "percent"),
+             "P_idle": Value(_idle(case), "power"), "E_day": Value(case.daily_energy, "energy")},
             Value(case.autonomy, "number"),
             note="n_t: days that a full tank serves first, while only the standby draws.",
         ),
@@ -108,7 +123,7 @@ def _kinds(case: Case) -> Table:
             marked.append(at)
     columns = (Column("Kind, of the same capacity"), Column("Without sun", "days", 2),
                Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip
-    note = "Usual values of each kind (common practice); the maker’s go before them."
+    note = "Usual values of each kind (common practice); your manufacturer’s go before them."
     return Table("Kinds of battery", columns, tuple(rows), tuple(marked), (), note)
 
 

@@ -6,13 +6,12 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc import practice
 from calc.pipe.line import Line, Section
 from calc.power import direct
 from calc.power.array import Array, check_string, usual_module
 from calc.sheets.parts.pipe_choice import chosen_pipe
 from calc.sheets.parts.pump_choice import chosen_pump
-from calc.sheets.parts.sky import Place, Stand, demand_of, place_of, stand_of
+from calc.sheets.parts.sky import AnyPlace, Stand, coldest, demand_of, place_of, stand_of
 from calc.units import GRAVITY
 
 if TYPE_CHECKING:
@@ -35,7 +34,7 @@ class Case:
     lifted: float
     made: Table
     tank: float
-    place: Place
+    place: AnyPlace
     stand: Stand
     dullest: int
     most: int
@@ -79,7 +78,13 @@ class Case:
 
 @lru_cache(64)
 def _year(
-    place: Place, index: int, stand: Stand, array: Array, made: Table, tank: float, demand: Demand
+    place: AnyPlace,
+    index: int,
+    stand: Stand,
+    array: Array,
+    made: Table,
+    tank: float,
+    demand: Demand,
 ) -> DirectYear:
     return direct.simulate(place.year(index, stand), array, made, tank, demand)
 
@@ -89,8 +94,8 @@ def case_of(values: Values) -> Case:
     place, stand, demand = place_of(values), stand_of(values), demand_of(values)
     module = usual_module(values.rated, values.openv)
     array = Array(module, values.series, values.strings)
-    coldest = values.coldest or min(place.air) - practice.COLDEST_BELOW
-    check_string(module, values.series, coldest, values.limit)
+    low = values.coldest or coldest(place)
+    check_string(module, values.series, low, values.limit)
     pump, lifted = chosen_pump(values), values.climb + values.lift
     section = Section(chosen_pipe(values), values.length * (1 + values.extra))
     line = Line((section,), 0.0, values.water)

@@ -66,6 +66,13 @@ def steps(case: Case) -> tuple[Step, ...]:
              "Q": Value(flow, "flow"), "H": Value(head, "head")},
             Value(water_power(flow, head, case.line.weight / GRAVITY), "power"),
         ),
+        *_later_steps(case),
+    )  # fmt: skip
+
+
+def _later_steps(case: Case) -> tuple[Step, ...]:
+    """The threshold and the year, in words."""
+    return (
         Step(
             "Where water begins",
             note="Below the speed at which the pump’s head reaches the height, it turns and gives "
@@ -79,7 +86,7 @@ def steps(case: Case) -> tuple[Step, ...]:
             f"{abs(case.year.water_gap):.0e} of what came in.",
             source="Conservation of water",
         ),
-    )  # fmt: skip
+    )
 
 
 def tables(case: Case, reader: Reader) -> tuple[Table, ...]:

@@ -41,6 +41,7 @@ def links(values: Values, case: Case, reader: Reader) -> Iterator[Link]:
     yield Link("Start from a blank site", "keep_up", _blank(reader))
     if case.after.flows[SUCTION] >= LEAST_FLOW:
         yield Link("Check the suction lift at this flow", "suction", _suction(case, reader))
+        yield Link("Panels and battery for this pump", "panels", {})
 
 
 def _suction(case: Case, reader: Reader) -> dict[str, str]:

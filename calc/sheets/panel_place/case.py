@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc.sheets.parts.sky import SEASONS, Place, Stand, place_of, turned
+from calc.sheets.parts.sky import SEASONS, AnyPlace, Stand, place_of, turned
 from calc.sun import days, hours
 from calc.sun.days import MONTH_DAYS
 from calc.sun.horizon import FLAT, skyline
@@ -29,7 +29,7 @@ if TYPE_CHECKING:
 class Case:
     """A form's numbers. goal: "worst", "year", "north" or "south"."""
 
-    place: Place
+    place: AnyPlace
     stand: Stand
     goal: str
 
@@ -84,7 +84,7 @@ class Case:
 
 
 @lru_cache(32)
-def monthly(place: Place, stand: Stand) -> tuple[float, ...]:
+def monthly(place: AnyPlace, stand: Stand) -> tuple[float, ...]:
     """J/m2 on panels that stand so, on a mean day of each month: a year with the place's means."""
     sun = _sun(place.latitude)
     view = hours.facing(sun, Plane(stand.slope, stand.azimuth), stand.line)
@@ -102,7 +102,7 @@ def _sun(latitude: float) -> hours.SunHours:
 
 
 @lru_cache(4)
-def _level(place: Place) -> hours.Level:
+def _level(place: AnyPlace) -> hours.Level:
     (year,) = days.years(place.sun, place.latitude, 1, 1)  # one: its months are the given ones
     return hours.level_from_days(_sun(place.latitude), year)
 

@@ -11,7 +11,7 @@ from calc.sheets.parts.scaled import LINE, WIDTH, Scale
 from calc.sun.hours import day_hours
 
 if TYPE_CHECKING:
-    from calc.page.shapes import Point, Shape
+    from calc.page.shapes import Shape
     from calc.sheets.panel_place.case import Case
 
 TOP, HIGH = 26.0, 130.0  # units over the sky, and its height

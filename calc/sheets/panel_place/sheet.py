@@ -24,7 +24,7 @@ FIELDS = (
     replace(FACING, group=""),
     Choice(
         "goal",
-        "Most needed",
+        "Light is needed",
         (
             ("worst", "In the dullest month: a house"),
             ("year", "Over the whole year"),

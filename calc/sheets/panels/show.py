@@ -55,82 +55,87 @@ def fuel(case: Case) -> float:
 
 def steps(case: Case) -> tuple[Step, ...]:
     """The working: what a day takes, the quick method, the year, the cold voltage."""
+    return (_day(case), *_quick(case), _hour_by_hour(case), _cold(case))
+
+
+def _day(case: Case) -> Step:
     pump = case.system.pump
     idle = pump.standby_w + case.system.controller.standby_w
-    array = case.system.array
-    return (
-        Step(
-            "Energy of a day in the busiest month",
-            "E = V_day * P / Q + 86400 * P_idle",
-            {
-                "V_day": Value(case.daily, "volume"),
-                "P": Value(pump.power_w, "power"),
-                "Q": Value(pump.flow_m3s, "flow"),
-                "P_idle": Value(idle, "power"),
-            },
-            Value(case.daily_energy, "energy"),
-            note="86400 s in a day. What stands by draws day and night.",
-        ),
-        *_quick(case),
-        Step(
-            "The year, hour by hour",
-            note="Twenty years of days are made from the twelve months, with runs of dull weather; "
-            "the one with the dullest thirty days for this use decides. In each hour the sun runs "
-            "the pump first, then fills tank and battery; what is missing comes from the battery "
-            "down to its cut-out, then from a backup. "
-            f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
-            source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. "
-            "(1988)",
-        ),
-        Step(
-            "Voltage of a string on the coldest morning",
-            "U = n_s * U_oc * (1 + beta * (T - 298.15))",
-            {
-                "n_s": Value(float(array.series), "number"),
-                "U_oc": Value(array.module.open_v, "voltage"),
-                "beta": Value(array.module.voltage_rise, "number"),
-                "T": Value(case.coldest, "temperature", 5),
-            },
-            Value(case.cold_v, "voltage"),
-            source="NEC 690.7, from memory",
-        ),
+    return Step(
+        "Energy of a day in the busiest month",
+        "E = V_day * P / Q + 86400 * P_idle",
+        {
+            "V_day": Value(case.daily, "volume"),
+            "P": Value(pump.power_w, "power"),
+            "Q": Value(pump.flow_m3s, "flow"),
+            "P_idle": Value(idle, "power"),
+        },
+        Value(case.daily_energy, "energy"),
+        note="86400 s in a day. What stands by draws day and night.",
     )
 
 
 def _quick(case: Case) -> tuple[Step, ...]:
-    """The quick method; none where it has no design."""
+    """Panels and battery by the quick method; none where it has no design."""
     if case.compared is None:
         return ()
-    hand, one = case.compared.hand, case.system.battery
+    one, hand = case.system.battery, case.compared.hand
     share = case.system.losses.left * case.system.controller.gives
     share *= one.of.charging * one.of.discharging
-    return (
-        Step(
-            f"Panels by the quick method, for {MONTHS[hand.month]}",
-            "P_panels = E_month / 3600 / (h * eta)",
-            {
-                "E_month": Value(hand.daily_j, "energy"),
-                "h": Value(hand.sun_h, "number"),
-                "eta": Value(share, "percent"),
-            },
-            Value(hand.panels_w, "power"),
-            note="h: hours of full sun a day on these panels; eta: what is left after dust, "
-            "wiring, controller and battery. The month that asks for most panels decides.",
-            source="After IEEE 1562, from memory",
-        ),
-        Step(
-            "Battery by the quick method",
-            "E_battery = E_month * n / (u * eta_b)",
-            {
-                "E_month": Value(hand.daily_j, "energy"),
-                "n": Value(hand.days, "number"),
-                "u": Value(one.of.usable, "percent"),
-                "eta_b": Value(one.of.discharging, "percent"),
-            },
-            Value(hand.energy_j, "energy"),
-            note="n: days to last without sun, three by common practice; u: share that is drawn.",
-            source="After IEEE 1013 and 1562, from memory",
-        ),
+    panels = Step(
+        f"Panels by the quick method, for {MONTHS[hand.month]}",
+        "P_panels = E_month / 3600 / (h * eta)",
+        {
+            "E_month": Value(hand.daily_j, "energy"),
+            "h": Value(hand.sun_h, "number"),
+            "eta": Value(share, "percent"),
+        },
+        Value(hand.panels_w, "power"),
+        note="h: hours of full sun a day on these panels; eta: what is left after dust, wiring, "
+        "controller and battery. The month that asks for most panels decides.",
+        source="After IEEE 1562, from memory",
+    )
+    battery = Step(
+        "Battery by the quick method",
+        "E_battery = E_month * n / (u * eta_b)",
+        {
+            "E_month": Value(hand.daily_j, "energy"),
+            "n": Value(hand.days, "number"),
+            "u": Value(one.of.usable, "percent"),
+            "eta_b": Value(one.of.discharging, "percent"),
+        },
+        Value(hand.energy_j, "energy"),
+        note="n: days to last without sun, three by common practice; u: share that is drawn.",
+        source="After IEEE 1013 and 1562, from memory",
+    )
+    return panels, battery
+
+
+def _hour_by_hour(case: Case) -> Step:
+    return Step(
+        "The year, hour by hour",
+        note="Twenty years of days are made from the twelve months, with runs of dull weather; "
+        "the one with the dullest thirty days for this use decides. In each hour the sun runs "
+        "the pump first, then fills tank and battery; what is missing comes from the battery "
+        "down to its cut-out, then from a backup. "
+        f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
+        source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. (1988)",
+    )
+
+
+def _cold(case: Case) -> Step:
+    array = case.system.array
+    return Step(
+        "Voltage of a string on the coldest morning",
+        "U = n_s * U_oc * (1 + beta * (T - 298.15))",
+        {
+            "n_s": Value(float(array.series), "number"),
+            "U_oc": Value(array.module.open_v, "voltage"),
+            "beta": Value(array.module.voltage_rise, "number"),
+            "T": Value(case.coldest, "temperature", 5),
+        },
+        Value(case.cold_v, "voltage"),
+        source="NEC 690.7, from memory",
     )
 
 

@@ -12,16 +12,19 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from calc import practice
 from calc.power.year import Demand, Weather
+from calc.sheets.parts.hourly import kept
 from calc.sheets.parts.place import means
 from calc.sheets.parts.solar_fields import COMPASS
 from calc.storage import PATTERNS
 from calc.sun import days, hours
 from calc.sun.days import MONTH_DAYS
+from calc.sun.files import HourlyFile, monthly_means
 from calc.sun.horizon import FLAT, Skyline
 from calc.sun.plane import Plane
 from calc.sun.tilt import towards_equator
-from calc.units import DAY
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -84,6 +87,39 @@ class Place:
         return min(range(len(years)), key=lambda at: worst(years[at]))
 
 
+@dataclass(frozen=True, eq=False)  # itself alone: a file's hours are not to be compared
+class FilePlace:
+    """The one year of an hourly file; latitude, sun and air as of ``Place``."""
+
+    file: HourlyFile
+    latitude: float
+    sun: tuple[float, ...]
+    air: tuple[float, ...]
+    count: int = 1
+
+    def days(self) -> tuple[tuple[float, ...], ...]:
+        """J/m2 of each day of its year."""
+        level = self.file.level
+        return (tuple(HOUR * sum(level[at : at + 24]) for at in range(0, len(level), 24)),)
+
+    def year(self, _index: int, stand: Stand) -> Weather:
+        """The ``Weather`` of its year on panels that stand so."""
+        return _of_file(self, stand)
+
+    def dullest(self, _by_month: Sequence[float]) -> int:
+        """Its only year."""
+        return 0
+
+
+AnyPlace = Place | FilePlace
+
+
+def coldest(place: AnyPlace) -> float:
+    """K, the coldest hour that the panels' voltage is judged for, where nobody says."""
+    usual = min(place.air) - practice.COLDEST_BELOW
+    return min(usual, *place.file.air) if isinstance(place, FilePlace) else usual
+
+
 def _moving(numbers: Sequence[float]) -> list[float]:
     """Sums of each thirty days within the year."""
     total = sum(numbers[:SPELL])
@@ -122,15 +158,36 @@ def _weather(place: Place, index: int, stand: Stand) -> Weather:
     return shaded(made, stand.shade)
 
 
+@lru_cache(8)
+def _of_file(place: FilePlace, stand: Stand) -> Weather:
+    one = place.file
+    sun = hours.sun_hours(place.latitude, one.longitude, one.zone)
+    view = hours.facing(sun, Plane(stand.slope, stand.azimuth), stand.line)
+    level = hours.level_from_hours(sun, one.level, one.beam, one.diffuse)
+    return shaded(hours.series(view, level, one.air), stand.shade)
+
+
+@lru_cache(1)
+def _file_place(file: HourlyFile, latitude: float, air: tuple[float, ...]) -> FilePlace:
+    latitude = latitude if file.latitude is None else file.latitude
+    return FilePlace(file, latitude, monthly_means(file.level), air)
+
+
 def shaded(made: hours.Series, shade: float) -> Weather:
     """A ``Weather`` of a series of which a share of the light is lost."""
     plane = made.plane if not shade else tuple(light * (1 - shade) for light in made.plane)
     return Weather(plane, made.module, made.air)
 
 
-def place_of(values: Values) -> Place:
-    """The ``Place`` of a form.  Raises InputError at a month that cannot be."""
+def place_of(values: Values) -> AnyPlace:
+    """The place of a form: its hourly file where that is open, else its months.
+
+    Raises InputError at a month that cannot be.
+    """
     sun, air = means(values)
+    file = kept() if values.weather == "file" else None
+    if file is not None:
+        return _file_place(file, values.lat, air)
     checked = days.checked_means(sun, values.lat)
     return Place(values.lat, tuple(checked), air)
 
@@ -160,7 +217,7 @@ def degrees(angle: float) -> float:
     return round(math.degrees(angle), 1)
 
 
-def each_year(place: Place, stand: Stand) -> Iterator[Weather]:
+def each_year(place: AnyPlace, stand: Stand) -> Iterator[Weather]:
     """The ``Weather`` of every year of a place, each made when it is asked for."""
     for index in range(place.count):
         yield place.year(index, stand)

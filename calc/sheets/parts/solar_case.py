@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc import practice
 from calc.errors import InputError, RangeError
 from calc.power import design
 from calc.power.array import Array, Module, check_string, open_voltage, usual_module
@@ -14,7 +13,7 @@ from calc.power.battery import Battery, energy_from_ah
 from calc.power.controller import Controller
 from calc.power.motor import Draw
 from calc.power.year import Backup, Demand, System, Weather, Year, simulate, trace
-from calc.sheets.parts.sky import Place, Stand, demand_of, place_of, stand_of
+from calc.sheets.parts.sky import AnyPlace, Stand, coldest, demand_of, place_of, stand_of
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -37,7 +36,7 @@ class Case:
     values: Values
     demand: Demand
     system: System
-    place: Place
+    place: AnyPlace
     stand: Stand
     dullest: int
     most: int
@@ -118,7 +117,7 @@ class Case:
 
 
 @lru_cache(64)  # while a fix is looked for the same designs come again and again
-def _year(place: Place, index: int, stand: Stand, system: System, demand: Demand) -> Year:
+def _year(place: AnyPlace, index: int, stand: Stand, system: System, demand: Demand) -> Year:
     return simulate(place.year(index, stand), system, demand)
 
 
@@ -137,9 +136,9 @@ def case_of(values: Values) -> Case:
     if sum(demand.by_month) <= 0:
         raise InputError("Give the water used a day.", name="use")
     dullest = place.dullest(demand.by_month)
-    coldest = values.coldest or min(place.air) - practice.COLDEST_BELOW
-    check_string(array.module, array.series, coldest, values.limit)
-    return Case(values, demand, made, place, stand, dullest, values.fail, coldest)
+    low = values.coldest or coldest(place)
+    check_string(array.module, array.series, low, values.limit)
+    return Case(values, demand, made, place, stand, dullest, values.fail, low)
 
 
 def _ah(values: Values) -> float:

@@ -158,7 +158,7 @@ def months(case: Case, reader: Reader) -> Drawing:
     across, up = Scale(0.0, 12.0, LEFT, RIGHT), Scale(0.0, most, BAR_TOP + BAR_HIGH, BAR_TOP)
     worst = min(range(12), key=lambda month: brought[month] / taken[month])
     shapes: list[Shape] = [
-        Words(LEFT, 14.0, "bars: what panels bring, at most", size=SMALL),
+        Words(LEFT, 14.0, "bars: from panels, at most", size=SMALL),
         Words(RIGHT, 14.0, brief(most, "energy", reader), "end", size=SMALL),
         Words(LEFT, 14.0 + LINE, "line: what pump and standby take", size=SMALL),
     ]

@@ -28,8 +28,8 @@ SEASON = (
         "Over the year",
         (
             ("even", "The same in every month"),
-            ("north", "Most from April to September"),
-            ("south", "Most from October to March"),
+            ("north", "More from April to September"),
+            ("south", "More from October to March"),
         ),
         "even",
         group=MORE,

@@ -144,7 +144,10 @@ def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:
 
 def links(values: Values, case: Case, reader: Reader) -> tuple[Link, ...]:
     """Where to go on from a tank."""
-    rows = [Link("Count the water a day again", "demand", {})]
+    rows = [
+        Link("Count the water a day again", "demand", {}),
+        Link("The sun fills this tank, without a battery", "direct", {}),
+    ]
     if case.raised > 0:
         climb = exact(values.lost - case.raised, "length", reader)
         known, wanted = (exact(p, "pressure", reader) for p in (0.0, values.wanted))
