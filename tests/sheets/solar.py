@@ -51,6 +51,23 @@ def case(sheet, system="metric", **texts):
     return solar_case.case_of(values(sheet, system, **texts))
 
 
+def first(sheet, system="metric", **texts):
+    """What an answer shows at once: figures and findings, without drawings, tables and fixes."""
+    outcome = work(sheet, State(system, texts), first=True)
+    assert outcome.errors == {}, outcome.errors
+    return outcome.answer
+
+
+def figures(sheet, system="metric", **texts):
+    """{label: value in SI}."""
+    return {one.label: one.value for one in first(sheet, system, **texts).figures}
+
+
+def found(sheet, system="metric", **texts):
+    """{key: level} of the findings."""
+    return {one.key: one.level for one in first(sheet, system, **texts).findings}
+
+
 def states(sheet, count, seed=10):
     """``count`` forms of a sheet at the places above, one place after the other."""
     rng = random.Random(f"{seed} {sheet.key}")

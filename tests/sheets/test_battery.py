@@ -17,9 +17,9 @@ from tests.sheets.working import check_working
 
 BATTERY = sheet("battery")
 answer = partial(asking.answer, BATTERY)
-figures = partial(asking.figures, BATTERY)
+figures = partial(solar.figures, BATTERY)
 case = partial(solar.case, BATTERY)
-found = partial(asking.found, BATTERY)
+found = partial(solar.found, BATTERY)
 KINDS = {kind.key: kind for kind in practice.BATTERIES}
 BASE = {
     **NORTH, "use": "1000 L/day", "flow": "15 L/min", "watts": "300 W", "standby": "5 W",
@@ -201,5 +201,5 @@ def test_what_a_fast_discharge_leaves_is_peukert_s(kind, share):
 
 
 def test_it_is_the_same_year_as_the_panels_sheet_s():
-    panels = asking.figures(sheet("panels"), **BASE)
+    panels = solar.figures(sheet("panels"), **BASE)
     assert panels[SHORT] == figures(**BASE)[SHORT] and panels[CARRIES] == figures(**BASE)[CARRIES]

@@ -31,7 +31,7 @@ PANELS = sheet("panels")
 SYSTEMS = ("metric", "us")
 answer = partial(asking.answer, PANELS)
 case = partial(solar.case, PANELS)
-found = partial(asking.found, PANELS)
+found = partial(solar.found, PANELS)
 
 BASE = {
     **NORTH, "use": "1000 L/day", "flow": "15 L/min", "watts": "300 W", "rated": "250 W",
@@ -65,7 +65,7 @@ def test_figures_are_those_of_a_year_worked_out_apart(tank):
     one, texts = case(**SMALL), {**SMALL, "tank": f"{tank} m³"}
     latitude = 41.25 * 3.141592653589793 / 180
     year = by_hand(solar.NORTH_SUN, solar.NORTH_AIR, latitude, one.dullest, tank_m3=tank)
-    figures = asking.figures(PANELS, **texts)
+    figures = solar.figures(PANELS, **texts)
     assert figures["Days short in that year"] == year.short_days
     assert figures["Hours with too little water"] == year.dry_hours
     assert figures["Water not served"] == pytest.approx(year.unserved / year.asked, abs=1e-12)
@@ -82,16 +82,16 @@ def test_a_backup_is_worked_out_apart_too_and_only_a_generator_takes_fuel():
         case(**SMALL).weather, dataclasses.replace(case(**SMALL).system, backup=Backup(800.0, 3.0)),
         case(**SMALL).demand,
     )  # fmt: skip
-    figures = asking.figures(PANELS, **texts)
+    figures = solar.figures(PANELS, **texts)
     assert (
         figures["Backup runs, hours a year"] == pytest.approx(alone.backup_hours) and year == alone
     )
     assert figures["Backup runs, hours a year"] * 800 == pytest.approx(year.aided / HOUR)
     # a litre for each kWh
     assert figures["Fuel a year"] == pytest.approx(year.aided / 3.6e6 * 1e-3) and year.aided > 0
-    mains = asking.figures(PANELS, **{**texts, "backup": "mains"})
+    mains = solar.figures(PANELS, **{**texts, "backup": "mains"})
     assert "Fuel a year" not in mains and mains["Backup runs, hours a year"] > 0
-    assert "Backup runs, hours a year" not in asking.figures(PANELS, **SMALL)
+    assert "Backup runs, hours a year" not in solar.figures(PANELS, **SMALL)
     assert case(**texts).year.unserved < case(**SMALL).year.unserved
 
 
@@ -135,7 +135,7 @@ def test_what_serves_works():
 
 def test_sun_that_finds_no_use_is_a_note_only_where_the_days_are_served():
     plenty = {**BASE, "strings": "8", "ah": "400 Ah"}
-    share = asking.figures(PANELS, **plenty)["Sun that finds no use"]
+    share = solar.figures(PANELS, **plenty)["Sun that finds no use"]
     assert share > solar_judge.MUCH and found(**plenty)["unused"] == "note"
     assert f"{round(100 * share)} %" in asking.warned(PANELS, **plenty)
     assert "unused" not in found(**{**plenty, "pattern": "home", "use": "9000 L/day"})
@@ -238,8 +238,8 @@ def test_more_panels_battery_or_tank_never_miss_more_water(strings, ah, tank, us
 )
 def test_more_panels_or_tank_in_the_form_never_miss_more(texts):
     assert (
-        asking.figures(PANELS, **{**SMALL, **texts})["Water not served"]
-        <= asking.figures(PANELS, **SMALL)["Water not served"]
+        solar.figures(PANELS, **{**SMALL, **texts})["Water not served"]
+        <= solar.figures(PANELS, **SMALL)["Water not served"]
     )
 
 
