@@ -12,32 +12,34 @@
   const LARGEST = 20_000_000; // bytes of a file; an hourly year has 2 million
   const PATIENCE = { timeout: 30_000, maximumAge: 600_000, enableHighAccuracy: true }; // ms
   const BY_HAND = "Or enter latitude and longitude, and the twelve months, below.";
-  const NOT_LOADED = {
-    towns: "The list of towns could not be loaded: try again once there is a network. " + BY_HAND,
-    sun: "The figures of sunshine could not be loaded: try again once there is a network. " + BY_HAND,
-    air: "The figures of the air could not be loaded: try again once there is a network. " + BY_HAND,
-  };
+  const NAMES = { towns: "The list of towns", sun: "The figures of sunshine", air: "The figures of the air" };
   const NO_POSITION = { // codes of GeolocationPositionError
     1: "This browser was not allowed to tell its position. Find a town, or enter the position below.",
     2: "This device cannot tell its position here. Find a town, or enter the position below.",
     3: "This device found no position in half a minute. Try again outdoors, or find a town.",
   };
+  const NO_TOWN = "No town of that name is in our list. Take one near it, or enter the position below.";
   const NO_WAY = "This browser tells a page like this no position. Find a town, or enter it below.";
 
-  const texts = {}; // part -> text, until Python has it
+  const texts = {}; // part -> text
+
+  /* What was loaded before there was a service worker is asked for again when there is, to be kept. */
+  function keep(source) {
+    const workers = navigator.serviceWorker;
+    if (!workers || workers.controller) return;
+    workers.addEventListener("controllerchange", () => fetch(source).catch(() => {}), { once: true });
+  }
 
   async function handOver(part, sheet) {
+    const source = FIGURES + part + ".js";
     if (!texts[part]) {
-      try {
-        await Engine.script(FIGURES + part + ".js");
-      } catch {
-        throw new Error(NOT_LOADED[part]);
-      }
+      await Engine.script(source).catch(() => {
+        throw new Error(`${NAMES[part]} could not be loaded: try again with a network. ${BY_HAND}`);
+      });
+      keep(source);
     }
-    const text = texts[part];
-    delete texts[part];
-    const reply = await Engine.ask({ op: "place", sheet, do: "take", part, text });
-    if (reply.failed || reply.error) throw new Error(reply.failed || reply.error);
+    const { failed, error } = await Engine.ask({ op: "place", sheet, do: "take", part, text: texts[part] });
+    if (failed || error) throw new Error(failed || error);
   }
 
   /* Asked again once Python has the figures that it misses. */
@@ -53,10 +55,8 @@
   /* The box for a town's name with the list of those it may mean: a combobox. */
   class Towns {
     constructor(chooser) {
-      this.chooser = chooser;
-      this.box = chooser.part("town");
+      Object.assign(this, { chooser, box: chooser.part("town"), found: [] });
       this.list = document.getElementById(this.box.getAttribute("aria-controls"));
-      this.found = [];
       this.box.addEventListener("input", () => this.typed());
       this.box.addEventListener("keydown", (event) => this.key(event));
       this.box.addEventListener("blur", () => this.show([]));
@@ -78,9 +78,8 @@
     look(asked) {
       return this.chooser.attempt({ do: "towns", asked }, ({ towns }) => {
         this.show(document.activeElement === this.box ? towns : []);
-        const count = towns.length === 1 ? "1 town: press Enter." : `${towns.length} towns: choose one.`;
-        this.chooser.say(towns.length ? [count]
-          : ["No town of that name is in our list. Take one near it, or enter the position below."]);
+        const count = towns.length > 1 ? `${towns.length} towns: choose one.` : "1 town: press Enter.";
+        this.chooser.say([towns.length ? count : NO_TOWN]);
       });
     }
 
@@ -139,20 +138,24 @@
       this.world.addEventListener("toggle", () => this.world.open && this.draw());
       this.map.addEventListener("click", (event) => this.touched(event));
       this.listenToFiles(this.part("file"));
+      calc.section.addEventListener("click", ({ target }) => {
+        if (target.closest('[data-action="reset"]')) this.forget();
+      });
       block.hidden = false;
     }
 
-    part(name) {
-      return this.block.querySelector(`[data-sl-places-${name}]`);
-    }
-
-    field(key) {
-      return this.calc.fields.find((one) => one.key === key);
-    }
+    part = (name) => this.block.querySelector(`[data-sl-places-${name}]`);
+    field = (key) => this.calc.fields.find((one) => one.key === key);
 
     say(sentences, alarm = false) {
       this.said.textContent = sentences.join(" ");
       this.said.classList.toggle("sl-alarm", alarm);
+    }
+
+    forget() {
+      this.newest();
+      this.say([]);
+      this.towns.box.value = "";
     }
 
     /* What was asked before is not shown any more. */
@@ -267,17 +270,14 @@
     listenToFiles(input) {
       input.addEventListener("click", () => (input.value = "")); // the same file may be opened again
       input.addEventListener("change", () => this.open(input.files[0]));
-      const over = (event, is) => {
-        if (!event.dataTransfer?.types.includes("Files")) return;
-        event.preventDefault();
-        this.block.classList.toggle("is-over", is);
-      };
-      this.block.addEventListener("dragover", (event) => over(event, true));
-      this.block.addEventListener("dragleave", (event) => over(event, false));
-      this.block.addEventListener("drop", (event) => {
-        over(event, false);
-        this.open(event.dataTransfer.files[0]);
-      });
+      for (const kind of ["dragover", "dragleave", "drop"]) {
+        this.block.addEventListener(kind, (event) => {
+          if (!event.dataTransfer?.types.includes("Files")) return;
+          event.preventDefault();
+          this.block.classList.toggle("is-over", kind === "dragover");
+          if (kind === "drop") this.open(event.dataTransfer.files[0]);
+        });
+      }
     }
 
     async open(file) {

@@ -2,7 +2,7 @@
 
 import itertools
 
-from scripts.bench_steps import elsewhere, friction, heights, keystroke, memory, start, weak
+from scripts.bench_steps import elsewhere, friction, heights, keystroke, memory, start, weak, year
 
 
 def main():
@@ -12,6 +12,7 @@ def main():
         weak.measures(),
         elsewhere.measures(),
         keystroke.measures(),
+        year.measures(),
         heights.measures(),
         memory.measures(),
     ):

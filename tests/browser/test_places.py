@@ -101,9 +101,11 @@ def test_arrows_choose_among_towns_of_one_name_and_escape_closes_them(site):
     assert options(site).count() == 0 and town.get_attribute("aria-expanded") == "false"
 
 
-def test_a_town_that_is_not_there_is_said(site):
+def test_a_town_that_is_not_there_is_said_until_the_example_is_back(site):
     site.get_by_role("combobox", name="Find a town").fill("qqzzx")
     assert "near it" in said(site, "No town of that name")
+    site.get_by_role("button", name="Back to the example").click()
+    assert site.locator(".sl-places-said").inner_text() == ""
 
 
 def test_a_touch_on_the_map_fills_and_marks_that_place(site):
@@ -184,6 +186,20 @@ def test_figures_that_cannot_be_fetched_are_said_and_fetched_when_they_can(brows
     page.unroute("**/places/towns.js")
     find(page, "taos,")
     context.close()
+
+
+def test_figures_used_before_the_site_is_kept_are_kept_with_it(storing, address):
+    page = storing.new_page()
+    open_sheet(page, address, "panels")
+    unfold(page)
+    find(page, "taos")
+    page.wait_for_function(
+        """async () => (await Promise.all(['sun', 'towns'].map(
+            (part) => caches.match(new URL(`../assets/places/${part}.js`, location.href)),
+        ))).every(Boolean)""",
+        timeout=START,
+    )
+    assert parts(page).count("air") == 0  # nobody wanted it
 
 
 def test_a_town_is_found_in_the_folder_that_opens_from_a_disk(browser, site_folder, tmp_path):

@@ -12,10 +12,10 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page import row_text
-from calc.page.fields import Choice, Number, Rows, Text, Unknown
+from calc.page.fields import Choice, Number, Rows, Text
 from calc.sheets.parts.bindings import Asked, known, written
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.fields import altitude
+from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import NAME, Fact
 from calc.units import CELSIUS, QUANTITIES, parse
@@ -46,8 +46,9 @@ FIELDS = (
         help="West of Greenwich: a minus sign", group=PLACE,
     ),
     replace(
-        altitude(5000.0, "300 m", "1000 ft", PLACE), help="The air is cooler higher up",
-        unknown=Unknown("0 m", "0 ft", "careful: panels give less in warm air"),
+        altitude(5000.0, "300 m", "1000 ft", PLACE),
+        help="The air is cooler higher up",
+        unknown=CAREFUL_ALTITUDE,
     ),
     Choice(
         "weather",
@@ -109,6 +110,8 @@ def months_text(values: Values, reader: Reader) -> str:
 
 def _months(asked: Asked) -> tuple[Cells, ...]:
     numbers = asked.site.value("place.climate")
+    if numbers is None:
+        return ()
     return tuple(
         {
             "month": Fact(str(at + 1)),
