@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from calc.page.answer import Cells
     from calc.sheets.parts.solar_case import Case
 
+LEAST = HOUR  # J, 1 Wh, the smallest battery that is worked with
 SIZES = (0.5, 1.0, 1.5, 2.0, 3.0)  # of the battery in the form; our choice
 
 
@@ -130,7 +131,8 @@ def _sizes(case: Case) -> Table:
     rows: list[Cells] = []
     dimmed: list[int] = []
     system = case.system
-    for at, share in enumerate(SIZES):
+    shares = [share for share in SIZES if share * system.battery.energy_j >= LEAST]
+    for at, share in enumerate(shares):
         energy = share * system.battery.energy_j
         other = case.with_size(system.array.parallel, energy, system.tank_m3)
         rows.append((energy / system.battery.nominal_v, other.autonomy * 24 * HOUR,
@@ -139,5 +141,5 @@ def _sizes(case: Case) -> Table:
             dimmed.append(at)
     columns = (Column("Capacity", "charge"), Column("Without sun", "days", 2),
                Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip
-    marked = (SIZES.index(1.0),)
+    marked = (shares.index(1.0),)
     return Table("Smaller and larger", columns, tuple(rows), marked, tuple(dimmed))

@@ -9,7 +9,6 @@ from calc.power.array import USUAL_LOSSES, powers
 from calc.power.service import FORTNIGHT
 from calc.sheets.parts import solar_drawing as sun
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
-from calc.sheets.parts.solar_judge import count
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -35,12 +34,10 @@ def draw(case: Case, reader: Reader) -> tuple[Drawing, ...]:
     )
     title = f"The worst fortnight, from {sun.day_name(first)}"
     height = TOP + HIGH + 2 * LINE + 24
-    lacking = f"{count(sum(missed), 'day')} get too little water" if any(missed) else (
-        "every day is served"
-    )  # fmt: skip
     lowest = round(100 * min(day.lowest for day in worst))
     alt = (
-        f"The fortnight from {sun.day_name(first)}, the worst of the dullest year: {lacking}, and "
+        f"The fortnight from {sun.day_name(first)}, the worst of the dullest year: "
+        f"{sun.lacking(sum(missed))}, and "
         f"the tank falls to {lowest} % of its water."
     )
     scaled = "To scale: the sun’s energy of a day, and the water in the tank."

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 KEYS = frozenset({"short-days", "never-starts", "dim"})
 MOST_TIMES = 8  # of the panels there are; our choice
+MOST_M3 = 1e4  # the form takes no more
 TANK_TIMES = (1.5, 2.0, 3.0, 4.0, 6.0, 10.0)  # of the tank there is; our choice
 
 
@@ -35,7 +36,8 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
     if at is not None:
         text = f"Put up {made[at].array.count} panels: {_left(made[at])}."
         yield Change(text, KEYS, {"strings": str(strings[at])})
-    volumes = tuple(round_up(times * case.tank, "volume", reader) for times in TANK_TIMES)
+    rising = (round_up(times * case.tank, "volume", reader) for times in TANK_TIMES)
+    volumes = tuple(volume for volume in rising if volume <= MOST_M3)
     larger = tuple(case.with_size(now, volume) for volume in volumes)
     at = first_that(larger, meets)
     if at is not None:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc.page.answer import Link
 from calc.page.findings import Finding
-from calc.power.array import open_voltage
+from calc.power.array import RATED_AT, open_voltage, power
 from calc.sheets.parts.solar_judge import count
 
 if TYPE_CHECKING:
@@ -22,10 +22,10 @@ SUN = 1000.0  # W/m2, full sun
 def told(case: Case, reader: Reader) -> str:
     """What panels and tank do, where nothing is wrong."""
     panels, tank = case.array.count, reader.show(case.tank, "volume")
-    some = "One panel" if panels == 1 else f"{panels} panels"
+    some, s = ("One panel", "s") if panels == 1 else (f"{panels} panels", "")
     short = case.year.short_days
     days = "every day" if short == 0 else f"all but {count(short, 'day')}"
-    return f"{some} pump straight into a tank of {tank} and serve {days} of {case.years}."
+    return f"{some} pump{s} straight into a tank of {tank} and serve{s} {days} of {case.years}."
 
 
 def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
@@ -35,7 +35,7 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
 
 def _never(case: Case, reader: Reader) -> Iterator[Finding]:
     if case.starts_at >= SUN:
-        needs, has = reader.apart(case.made.starts_w, case.array.rated_w, "power")
+        needs, has = reader.apart(case.made.starts_w, power(case.array, SUN, RATED_AT), "power")
         text = f"The pump needs {needs} before water comes; these panels give {has} in full sun."
         yield Finding("stop", "never-starts", text, "cannot")
 

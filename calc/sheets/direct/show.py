@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 SUNS = (200.0, 400.0, 600.0, 800.0, 1000.0)  # W/m2
+LEAST = 1e-3  # m3, the smallest tank that is worked with
 TANK_DAYS = (1.0, 2.0, 3.0, 5.0, 8.0)  # days of water in the tank; our choice
 
 
@@ -106,7 +107,7 @@ def _tanks(case: Case, reader: Reader) -> Table:
     rows: list[Cells] = []
     marked: list[int] = []
     volumes = {round_up(days * case.daily, "volume", reader) for days in TANK_DAYS} | {case.tank}
-    for at, volume in enumerate(sorted(volumes)):
+    for at, volume in enumerate(sorted(one for one in volumes if one >= LEAST)):
         other = case.with_size(case.array.parallel, volume)
         rows.append((volume, str(other.year.short_days), other.year.unserved))
         if volume == case.tank:

@@ -11,11 +11,12 @@ from calc.sheets.parts.scaled import LINE, WIDTH, Scale
 from calc.sun.hours import day_hours
 
 if TYPE_CHECKING:
-    from calc.page.shapes import Point, Shape
+    from calc.page.shapes import Shape
     from calc.sheets.panel_place.case import Case
 
 TOP, HIGH = 26.0, 130.0  # units over the sky, and its height
 HALF = math.radians(120)  # shown to either side of the midday sun
+NAME = 72.0  # units, of the longest day's name
 STEPS = 96  # of the skyline; our choice
 PATHS = ((172, "21 June", "solid"), (80, "21 March", "dashed"), (355, "21 December", "dotted"))
 COMPASS = ("N", "NE", "E", "SE", "S", "SW", "W", "NW")
@@ -60,17 +61,33 @@ def _turn(azimuth: float, middle: float) -> float:
 def _path(
     case: Case, day: int, name: str, style: str, middle: float, across: Scale, up: Scale
 ) -> list[Shape]:
-    points: list[Point] = []
-    for azimuth, high in path(case.place.latitude, day):
+    shapes: list[Shape] = []
+    for number, run in enumerate(_in_view(path(case.place.latitude, day), middle), 1):
+        points = tuple((across.at(turn), up.at(high)) for turn, high in run)
+        at = f"path {day}" if number == 1 else f"path {day} {number}"
+        shapes.append(Stroke(points, "four", style, 2.0, smooth=True, at=at))
+    shown = [point for one in shapes if isinstance(one, Stroke) for point in one.points]
+    if shown:
+        left, high = min(shown, key=lambda one: one[1])
+        held = min(max(left, across.start + NAME / 2), across.end - NAME / 2)
+        shapes.append(Words(held, high - 5, name, "middle", size=SMALL, halo="paper"))
+    return shapes
+
+
+def _in_view(hours: list[tuple[float, float]], middle: float) -> list[list[tuple[float, float]]]:
+    """(turn, elevation) of hours one after the other, taken apart where the sun is behind.
+
+    Between the tropics it passes behind whoever faces the equator, for a part of the year.
+    """
+    runs: list[list[tuple[float, float]]] = [[]]
+    for azimuth, high in hours:
         turn = _turn(azimuth, middle)
-        if abs(turn) <= HALF:
-            points.append((across.at(turn), up.at(high)))
-    points.sort()
-    if len(points) < 2:
-        return []
-    top = min(points, key=lambda one: one[1])
-    words = Words(top[0], top[1] - 5, name, "middle", size=SMALL, halo="paper")
-    return [Stroke(tuple(points), "four", style, 2.0, smooth=True, at=f"path {day}"), words]
+        behind = abs(turn) > HALF
+        if behind or (runs[-1] and abs(turn - runs[-1][-1][0]) > math.pi):
+            runs.append([])
+        if not behind:
+            runs[-1].append((turn, high))
+    return [run for run in runs if len(run) > 1]
 
 
 def _skyline(case: Case, middle: float, across: Scale, up: Scale) -> list[Shape]:

@@ -13,6 +13,7 @@ from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
+    from calc.power.design import Compared
     from calc.sheets.parts.solar_case import Case
 
 
@@ -74,8 +75,10 @@ def _day(case: Case) -> Step:
     )
 
 
-def _quick(case: Case) -> tuple[Step, Step]:
-    """Panels and battery by the quick method."""
+def _quick(case: Case) -> tuple[Step, ...]:
+    """Panels and battery by the quick method; none where it has no design."""
+    if case.compared is None:
+        return ()
     one, hand = case.system.battery, case.compared.hand
     share = case.system.losses.left * case.system.controller.gives
     share *= one.of.charging * one.of.discharging
@@ -138,7 +141,8 @@ def _cold(case: Case) -> Step:
 
 def tables(case: Case) -> tuple[Table, ...]:
     """What one more of each changes, and the quick method beside the year."""
-    return (_one_more(case), _by_hand(case))
+    found = case.compared
+    return (_one_more(case), *(() if found is None else (_by_hand(case, found),)))
 
 
 def _one_more(case: Case) -> Table:
@@ -162,9 +166,8 @@ def _one_more(case: Case) -> Table:
     return Table("What one more of each changes", columns, tuple(rows), marked)
 
 
-def _by_hand(case: Case) -> Table:
+def _by_hand(case: Case, found: Compared) -> Table:
     """The quick method's design, and what the same year makes of it."""
-    found = case.compared
     hand, array = found.hand, case.system.array
     rows: tuple[Cells, ...] = (
         ("These", str(array.count), case.system.battery.energy_j, str(case.year.short_days)),
@@ -173,12 +176,11 @@ def _by_hand(case: Case) -> Table:
     )  # fmt: skip
     columns = (Column("Design"), Column("Panels"), Column("Battery", "energy"),
                Column("Days short"))  # fmt: skip
-    return Table("The quick method beside the year", columns, rows, (), (), why(case))
+    return Table("The quick method beside the year", columns, rows, (), (), why(found))
 
 
-def why(case: Case) -> str:
+def why(found: Compared) -> str:
     """Why the quick method and the year differ, in sentences."""
-    found = case.compared
     percent = [f"{round(100 * share)} %" for share in (found.heat, found.by_day, found.spilled)]
     days = count(found.dull_days, "day")
     return (

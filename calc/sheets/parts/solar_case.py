@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc.errors import InputError
+from calc.errors import InputError, RangeError
 from calc.power import design
 from calc.power.array import Array, Module, check_string, open_voltage, usual_module
 from calc.power.battery import Battery, energy_from_ah
@@ -101,9 +101,15 @@ class Case:
         return open_voltage(one.module, one.series, self.coldest)
 
     @cached_property
-    def compared(self) -> design.Compared:
-        """The quick method beside the year."""
-        return design.compare(self.weather, self.demand, self.system, CARRY)
+    def compared(self) -> design.Compared | None:
+        """The quick method beside the year; None where it has no design that could be built.
+
+        So it is where a month has no sun to go by, or where it asks for strings without end.
+        """
+        try:
+            return design.compare(self.weather, self.demand, self.system, CARRY)
+        except RangeError:
+            return None
 
     def with_size(self, strings: int, energy_j: float, tank_m3: float) -> Case:
         """The same with other panels, battery and tank."""

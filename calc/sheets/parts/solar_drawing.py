@@ -115,12 +115,22 @@ def day_names(first: int, across: Scale) -> Iterator[Shape]:
     yield Words(LEFT, y + LINE, "hatched below: days with too little water", size=SMALL)
 
 
+def lacking(days: int) -> str:
+    """How many days of a fortnight water is missing on, in words.
+
+    >>> lacking(0), lacking(1), lacking(2)
+    ('every day is served', '1 day gets too little water', '2 days get too little water')
+    """
+    if days == 0:
+        return "every day is served"
+    return f"{count(days, 'day')} {'gets' if days == 1 else 'get'} too little water"
+
+
 def _alt(case: Case, short: int, first: int) -> str:
     lowest = round(100 * min(day.lowest for day in case.year.worst))
-    lacking = f"{count(short, 'day')} get too little water" if short else "every day is served"
     return (
-        f"The fortnight from {day_name(first)}, the worst of the dullest year: {lacking}, and the "
-        f"battery falls to {lowest} % of its charge."
+        f"The fortnight from {day_name(first)}, the worst of the dullest year: "
+        f"{lacking(short)}, and the battery falls to {lowest} % of its charge."
     )
 
 
@@ -148,7 +158,7 @@ def months(case: Case, reader: Reader) -> Drawing:
     across, up = Scale(0.0, 12.0, LEFT, RIGHT), Scale(0.0, most, BAR_TOP + BAR_HIGH, BAR_TOP)
     worst = min(range(12), key=lambda month: brought[month] / taken[month])
     shapes: list[Shape] = [
-        Words(LEFT, 14.0, "bars: what the panels can bring, at most", size=SMALL),
+        Words(LEFT, 14.0, "bars: from panels, at most", size=SMALL),
         Words(RIGHT, 14.0, brief(most, "energy", reader), "end", size=SMALL),
         Words(LEFT, 14.0 + LINE, "line: what pump and standby take", size=SMALL),
     ]

@@ -142,7 +142,8 @@ FIELDS = (
 # what the physics refuses -> the field it came from
 ARGUMENTS = {
     "means": "months", "latitude": "lat", "slope": "tilt", "rated_w": "rated",
-    "open_v": "openv", "best_v": "openv", "series": "series", "parallel": "strings",
+    "open_v": "openv", "best_v": "openv", "short_a": "openv",
+    "series": "series", "parallel": "strings",
     "kind": "kind", "nominal_v": "volts", "energy_j": "ah", "amp_hours": "ah",
     "limit_v": "limit", "most_a": "amps", "power_w": "watts", "flow_m3s": "flow",
     "standby_w": "standby", "tank_m3": "tank", "hours": "aidhours", "load": "watts",

@@ -22,6 +22,7 @@ SHORT = frozenset({"short-days"})
 MOST_TIMES = 8  # of what there is: a larger change is another system; our choice
 TANK_DAYS = (0.25, 0.5, 1.0, 2.0, 3.0, 5.0)  # days of water in the tank; our choice
 TIMES = (1.25, 1.5, 2.0, 3.0, 4.0, 6.0, 8.0)  # of the battery; our choice
+MOST_AH = 1e5  # the form takes no more
 ROUND_AH = (1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0)  # in each decade; our choice
 
 
@@ -83,9 +84,8 @@ def _more_battery(case: Case, keys: frozenset[str]) -> Iterator[Change]:
     """The smallest larger battery with which nothing is wrong that a battery can put right."""
     system, one = case.system, case.system.battery
     volts = one.nominal_v
-    capacities = tuple(dict.fromkeys(
-        round_ah(times * one.energy_j / volts / HOUR) for times in TIMES
-    ))  # fmt: skip
+    sizes = dict.fromkeys(round_ah(times * one.energy_j / volts / HOUR) for times in TIMES)
+    capacities = tuple(ah for ah in sizes if ah <= MOST_AH)
     made = tuple(
         case.with_size(system.array.parallel, ah * volts * HOUR, system.tank_m3)
         for ah in capacities

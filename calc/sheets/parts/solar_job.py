@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 BATTERIES = (0.2, 0.5, 1.0, 1.5, 2.5)  # of the quick method's battery; our choice
 TANK_DAYS = (0.0, 1.0, 3.0)  # days of water in the tank; our choice
 STRINGS = (0.5, 1.0, 1.5, 2.0, 3.0, 4.0)  # of the quick method's strings; our choice
-LEAST_STRINGS = 5
+LEAST_STRINGS, MOST_STRINGS = 5, 100  # the form takes no more
 FINALISTS = 3
 ROUND_AH = (1.0, 2.0, 3.0, 5.0, 7.5)  # in each decade: sizes that are asked for; our choice
 
@@ -59,17 +59,28 @@ class Sizes:
 
 
 def sizes(case: Case, reader: Reader) -> Sizes:
-    """What is worth trying around the quick method's design, at least 60 designs."""
-    hand, volts = case.compared.hand, case.system.battery.nominal_v
-    strings = {max(1, math.ceil(share * hand.strings)) for share in STRINGS}
+    """What is worth trying around the quick method's design, at least 60 designs.
+
+    Around what there is where that method has no design.
+    """
+    volts, middle, energy = _middle(case)
+    strings = {min(MOST_STRINGS, max(1, math.ceil(share * middle))) for share in STRINGS}
     while len(strings) < LEAST_STRINGS:
-        strings.add(max(strings) + 1)
-    energies = {volts * HOUR * _round_ah(share * hand.energy_j / volts / HOUR)
+        strings.add(max(strings) + 1 if max(strings) < MOST_STRINGS else min(strings) - 1)
+    energies = {volts * HOUR * _round_ah(share * energy / volts / HOUR)
                 for share in BATTERIES}  # fmt: skip
     while len(energies) < len(BATTERIES):
         energies.add(2 * max(energies))
     tanks = {round_up(days * case.daily, "volume", reader) if days else 0.0 for days in TANK_DAYS}
     return Sizes(tuple(sorted(strings)), tuple(sorted(energies)), tuple(sorted(tanks)))
+
+
+def _middle(case: Case) -> tuple[float, int, float]:
+    """(V of the battery, strings, J of the battery) that sizes are tried around."""
+    one, found = case.system.battery, case.compared
+    if found is None:
+        return one.nominal_v, case.system.array.parallel, one.energy_j
+    return one.nominal_v, found.hand.strings, found.hand.energy_j
 
 
 def _round_ah(amp_hours: float) -> float:
