@@ -7,6 +7,7 @@ from dataclasses import replace
 from calc import practice
 from calc.network.parts import PumpSet
 from calc.pump.laws import electrical_power
+from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, known
 from calc.sheets.parts.place import BINDINGS as PLACE
 from calc.sheets.parts.table_bindings import TableBinding
@@ -17,9 +18,10 @@ from calc.units import GRAVITY
 VOLTS = ("12", "24", "48")
 
 
-def _flow(asked: Asked) -> float:
-    """All that the pump gives with what is open, m3/s."""
-    return max(0.0, asked.solved.flow)
+def _flow(asked: Asked) -> float | None:
+    """All that the pump gives with what is open, m3/s; None where that is nothing."""
+    flow = asked.solved.flow
+    return flow if flow > ways.LEAST else None
 
 
 def _watts(asked: Asked) -> float | None:
