@@ -20,6 +20,10 @@ GIVEN = {
     "pump_match": {"climb": "20 m", "flow": "30 L/min"},
     "surge": {"flow": "30 L/min", "closing": "0.1 s"},
     "pressure": {"known": "50 psi", "climb": "60 ft"},
+    "panels": {"ah": "20 Ah"},
+    "battery": {"ah": "20 Ah"},
+    "direct": {"strings": "1"},
+    "panel_place": {"tilt": "5°", "facing": "w"},
     "cable": {"length": "60 m", "own": "mm2"},
 }
 
