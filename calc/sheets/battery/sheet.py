@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Sheet
-from calc.sheets.parts.place import PLACE, months_text
+from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.solar_fields import (
     ARGUMENTS,
     CAUTIONS,
@@ -64,7 +64,7 @@ SHEET = Sheet(
     "Battery",
     FIELDS,
     solve,
-    folded=(PLACE, SUN, STORE, MORE),
+    folded=(CLIMATE, SUN, STORE, MORE),
     cautions=CAUTIONS,
     sources=SOURCES,
     arguments=ARGUMENTS,

@@ -15,8 +15,8 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.pipe_choice import pipe_fields
+from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
-from calc.sheets.parts.place import PLACE, months_text
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.parts.solar_fields import (
     ARGUMENTS,
@@ -103,7 +103,7 @@ SHEET = Sheet(
     "Sun into a tank",
     FIELDS,
     solve,
-    folded=(PLACE, SUN, LINE, MORE),
+    folded=(CLIMATE, SUN, LINE, MORE),
     cautions=(
         *CAUTIONS[:2],
         "A tank is a confined space: do not enter; call trained people.",

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet
+from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
-from calc.sheets.parts.place import PLACE, months_text
 from calc.sheets.parts.solar_fields import ARGUMENTS, CAUTIONS, SOURCES, STAND
 from calc.sheets.parts.tries import Form
 
@@ -94,7 +94,7 @@ SHEET = Sheet(
     "Where panels stand",
     FIELDS,
     solve,
-    folded=(PLACE,),
+    folded=(CLIMATE,),
     cautions=(
         CAUTIONS[0],
         "Falls from roofs kill: work at height is for people who are trained and secured.",

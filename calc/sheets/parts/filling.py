@@ -35,7 +35,11 @@ def fill(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
         entry = fields[one.field]
         if isinstance(one, TableBinding):
             assert isinstance(entry, Rows), entry.key
-            table = _table(one.rows(asked), entry, asked.site, system, digits)
+            rows = one.rows(asked)
+            if one.asked and not rows:
+                found[one.field] = NOT_KNOWN
+                continue
+            table = _table(rows, entry, asked.site, system, digits)
             found[one.field] = table if one.take else replace(table, reason=CALCULATED)
         elif one.pipe:
             found |= _pipe(one.fact(asked), fields)

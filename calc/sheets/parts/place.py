@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from calc.site.site import Site
     from calc.units import Reader
 
-PLACE = "The place"
+PLACE, CLIMATE = "The place", "Sun and air by month"
 MONTHS = (
     "January", "February", "March", "April", "May", "June", "July", "August", "September",
     "October", "November", "December",
@@ -55,7 +55,7 @@ FIELDS = (
         "Sun and temperature from",
         (("months", "Twelve monthly means"), ("file", "An hourly file, opened on this page")),
         "months",
-        group=PLACE,
+        group=CLIMATE,
     ),
     Rows(
         "months",
@@ -76,7 +76,7 @@ FIELDS = (
         least=12,
         most=12,
         help="A mean day of each month",
-        group=PLACE,
+        group=CLIMATE,
     ),
 )  # fmt: skip
 
@@ -139,7 +139,7 @@ BINDINGS = (
     known("lat", "place.latitude"),
     known("lon", "place.longitude"),
     known("altitude", "place.altitude"),
-    TableBinding("months", _months, _take_months),
+    TableBinding("months", _months, _take_months, asked=True),
 )
 
 

@@ -7,19 +7,21 @@ from dataclasses import replace
 from calc import practice
 from calc.network.parts import PumpSet
 from calc.pump.laws import electrical_power
-from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
+from calc.sheets.parts import ways
+from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, known
 from calc.sheets.parts.place import BINDINGS as PLACE
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import Fact
 from calc.units import GRAVITY
 
-# what a system is called by its voltage: 24 V where the site says another that is not sold
+# V, of batteries that are sold; common practice, no source
 VOLTS = ("12", "24", "48")
 
 
-def _flow(asked: Asked) -> float:
-    """All that the pump gives with what is open, m3/s."""
-    return max(0.0, asked.solved.flow)
+def _flow(asked: Asked) -> float | None:
+    """All that the pump gives with what is open, m3/s; None where that is nothing."""
+    flow = asked.solved.flow
+    return flow if flow > ways.LEAST else None
 
 
 def _watts(asked: Asked) -> float | None:
@@ -46,10 +48,11 @@ def _watts(asked: Asked) -> float | None:
     return total or None
 
 
-def _volts(asked: Asked) -> str:
-    """The battery's voltage, of those that are sold."""
-    volts = f"{asked.site.value('power.voltage'):g}"
-    return volts if volts in VOLTS else "24"
+def _volts(asked: Asked) -> Fact:
+    """The battery's voltage, where it is one of those that are sold."""
+    given = asked.site.get("power.voltage")
+    volts = f"{asked.site.value('power.voltage'):g}" if given.known else ""
+    return replace(given, text=volts) if volts in VOLTS else NOT_KNOWN
 
 
 def _own_tank(asked: Asked) -> Fact:
@@ -67,7 +70,7 @@ PANELS = (
 )  # fmt: skip
 BATTERY = (
     known("kind", "power.battery"),
-    replace(words("volts", _volts), path="power.voltage"),
+    Binding("volts", _volts, path="power.voltage"),
     known("ah", "power.capacity"),
 )  # fmt: skip
 CONTROLLER = (

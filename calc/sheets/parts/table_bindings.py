@@ -18,11 +18,13 @@ Cells = Mapping[str, Fact]  # by column of the sheet's table
 @dataclass(frozen=True)
 class TableBinding:
     """field: key of the sheet's table; give: its rows; take: the site with other rows there, by
-    what each was before (None: a new one), or None where the table is not put back."""
+    what each was before (None: a new one), or None where the table is not put back; asked: no rows
+    are no answer, and the field is left to be asked."""
 
     field: str
     give: Callable[[Asked], tuple[Cells, ...]]
     take: Callable[[Asked, tuple[tuple[int | None, Cells], ...]], Site] | None = None
+    asked: bool = False
 
     def puts_back(self, _asked: Asked) -> bool:
         """Whether what is typed here goes back into the site."""
