@@ -147,3 +147,8 @@ def test_sun_hours_are_those_of_each_month():
     flat = [float(month) for month, days in enumerate(MONTH_DAYS, 1) for _ in range(24 * days)]
     hours = design.sun_hours(Weather(flat, [300.0] * 8760, [300.0] * 8760))
     assert hours == pytest.approx([24 * month / 1000 for month in range(1, 13)], rel=EXACT)
+
+
+def test_a_dull_day_is_its_own_24_hours():
+    early = Weather([2000.0, *[0.0] * 23] * 365, [300.0] * 8760, [300.0] * 8760)
+    assert design.dull_run(early, 2.5) == 365 and design.dull_run(early, 1.5) == 0
