@@ -1,12 +1,15 @@
 """Designs: the sweep, its frontier, one more of each, and the hand sum beside the year."""
 
+import dataclasses
 import itertools
 
 import pytest
 
 from calc.errors import RangeError
 from calc.power import design
+from calc.power.array import Array, usual_module
 from calc.power.year import Weather, simulate
+from calc.sun.days import MONTH_DAYS
 from tests.power.places import HOME, WH, system, weather
 
 STRINGS, ENERGIES, TANKS = (1, 2), (400.0 * WH, 1200.0 * WH), (0.0, 2.0)
@@ -97,3 +100,55 @@ def test_without_sun_the_hand_sum_is_refused_by_name():
     with pytest.raises(RangeError) as caught:
         design.by_hand(dark, HOME, system())
     assert caught.value.name == "sun_h"
+
+
+def test_the_hand_sum_is_energy_over_sun_hours_and_days_over_what_is_drawn():
+    one, demand = system(), dataclasses.replace(HOME, by_month=(0.5, *(1.8,) * 10, 0.9))
+    hand = design.by_hand(weather(), demand, one, days=2.0)
+    daily = demand.by_month[hand.month] / 40e-3 * 60 * 450 + 86400 * 7  # pump; 5 W and 2 W at rest
+    share = 0.97 * 0.98 * 0.97 * 0.95 * 0.97 * 0.97  # dust, mismatch, wires, MPPT, in and out
+    assert hand.daily_j == pytest.approx(daily, rel=EXACT)
+    assert hand.panels_w == pytest.approx(daily / 3600 / (hand.sun_h * share), rel=EXACT)
+    assert hand.energy_j == pytest.approx(daily * 2 / (0.8 * 0.97), rel=EXACT)
+
+
+def test_the_hand_sum_s_month_is_that_of_most_panels_not_of_least_sun():
+    """December is dull, but little is used then."""
+    demand = dataclasses.replace(HOME, by_month=(0.1, *(1.8,) * 10, 0.1))
+    hand = design.by_hand(weather(), demand, system())
+    hours = design.sun_hours(weather())
+    assert hand.month == min(range(1, 11), key=hours.__getitem__)
+    assert hours[hand.month] > min(hours)
+
+
+def test_whole_strings_are_counted():
+    one = dataclasses.replace(system(), array=Array(usual_module(100.0), 3, 1))
+    hand = design.by_hand(weather(), HOME, one)
+    assert 3 * hand.strings >= hand.panels > 3 * (hand.strings - 1)
+
+
+def test_the_year_beside_the_hand_sum_is_that_of_its_design():
+    one = dataclasses.replace(system(), array=Array(usual_module(60.0), 1, 1))
+    told = design.compare(weather(), HOME, one)
+    made = design.with_size(one, told.hand.strings, told.hand.energy_j, 0.0)
+    assert told.hand.strings > 3 and told.year == simulate(weather(), made, HOME)
+    assert told.spilled == pytest.approx(told.year.spilled / told.year.array, rel=EXACT)
+    sun, lit = weather().plane, 0.0
+    for ask, light in zip(HOME.hours, sun, strict=True):
+        lit += ask if light > 0 else 0.0
+    assert told.by_day == pytest.approx(lit / (365 * 1.8), rel=EXACT)
+    rows = zip(sun, weather().module_k, strict=True)
+    warm = sum(light * 0.004 * (kelvin - 298.15) for light, kelvin in rows)
+    assert told.heat == pytest.approx(warm / sum(sun), rel=EXACT)
+    assert told.dull_days == design.dull_run(weather(), 0.5 * told.hand.sun_h)
+
+
+def test_sun_hours_are_those_of_each_month():
+    flat = [float(month) for month, days in enumerate(MONTH_DAYS, 1) for _ in range(24 * days)]
+    hours = design.sun_hours(Weather(flat, [300.0] * 8760, [300.0] * 8760))
+    assert hours == pytest.approx([24 * month / 1000 for month in range(1, 13)], rel=EXACT)
+
+
+def test_a_dull_day_is_its_own_24_hours():
+    early = Weather([2000.0, *[0.0] * 23] * 365, [300.0] * 8760, [300.0] * 8760)
+    assert design.dull_run(early, 2.5) == 365 and design.dull_run(early, 1.5) == 0

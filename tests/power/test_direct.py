@@ -119,3 +119,27 @@ def test_without_a_battery_there_must_be_a_tank(tank):
     with pytest.raises(InputError) as caught:
         direct.simulate(weather(), Array(PANEL, 1, 1), TABLE, tank, HOME)
     assert caught.value.name == "tank_m3"
+
+
+def test_a_steady_year_is_the_sum_of_its_hours():
+    """Sun day and night but for the last ten hours, in which the tank gives what is asked."""
+    flat = direct.Table((1.0, 2.0), (1e-4, 1e-4), (0.9, 1.0))
+    sunny = Weather([500.0] * 8750 + [0.0] * 10, [298.15] * 8760, [298.15] * 8760)
+    demand = Demand((2.4,) * 12, PATTERNS["even"])
+    done = direct.simulate(sunny, Array(PANEL, 1, 1), flat, 5.0, demand, start_m3=4.0)
+    # 0.36 m3 an hour offered, 0.1 asked; a metre cubed short of full at the start
+    assert done.pumped == pytest.approx(875.0 + 1.0, rel=EXACT)
+    assert done.overflow == pytest.approx(8750 * 0.36 - 876.0, rel=EXACT)
+    assert done.served == pytest.approx(876.0, rel=EXACT) and done.unserved == 0
+    assert done.running_hours == 8750 and abs(done.water_gap) < EXACT
+    assert done.array == pytest.approx(3600 * 8750 * 200 * array.USUAL_LOSSES.left, rel=EXACT)
+    lost = direct.simulate(sunny, Array(PANEL, 1, 1), flat, 0.5, demand)
+    assert lost.unserved == pytest.approx(0.5, rel=EXACT) and lost.dry_hours == 5
+
+
+def test_the_lowest_of_a_day_is_the_tank_s_share():
+    sunny = Weather([0.0] * 8760, [298.15] * 8760, [298.15] * 8760)
+    demand = Demand((0.01,) * 12, PATTERNS["even"])
+    done = direct.simulate(sunny, Array(PANEL, 1, 1), TABLE, 5.0, demand)
+    last = done.worst[-1]
+    assert last.lowest == pytest.approx((5.0 - 0.01 * (last.day + 1)) / 5.0, rel=EXACT)

@@ -120,6 +120,17 @@ def test_a_panel_that_cannot_be_is_named(name, value):
     assert caught.value.name == name
 
 
+@pytest.mark.parametrize("share, fits", [(0.95, True), (1.05, True), (0.93, False), (1.07, False)])
+def test_a_label_may_be_rounded_but_not_wrong(share, fits):
+    watts = share * PANEL.best_v * PANEL.best_a
+    if fits:
+        assert dataclasses.replace(PANEL, rated_w=watts).rated_w == watts
+        return
+    with pytest.raises(InputError) as caught:
+        dataclasses.replace(PANEL, rated_w=watts)
+    assert caught.value.name == "rated_w"
+
+
 def test_a_panel_of_no_power_is_refused():
     with pytest.raises(RangeError) as caught:
         usual_module(0.0)

@@ -179,10 +179,12 @@ def test_tables_are_forms_with_other_tilts_and_facings():
         assert row[1] == pytest.approx(level) and row[2] == pytest.approx(light)
     for name, *numbers in tilts.rows:
         other = case("south", tilt=name)
-        assert numbers[:2] == pytest.approx([min(other.daily)] * 2)
+        least = min(other.daily)
+        assert numbers == pytest.approx([least, least, sum(other.daily) / 12])
     ways = dict(zip(("e", "ne", "n", "nw", "w"), facings.rows, strict=True))
     for way, row in ways.items():  # the midday sun stands in the north
-        assert row[1] == pytest.approx(min(case("south", facing=way).daily)), row[0]
+        daily = case("south", facing=way).daily
+        assert row[1:] == pytest.approx((min(daily), min(daily), sum(daily) / 12)), row[0]
     assert [row[0].split()[-1] for row in facings.rows] == ["east", "east", "sun", "west", "west"]
 
 

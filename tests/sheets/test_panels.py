@@ -215,7 +215,7 @@ def test_a_panel_that_cannot_be_is_said_at_its_field(texts, field):
     st.integers(1, 4), st.integers(20, 300), st.floats(0, 3), st.floats(300, 2500),
     st.sampled_from(("panels", "battery", "tank")), st.floats(1.1, 3.0),
 )  # fmt: skip
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=15, deadline=None)
 def test_more_panels_battery_or_tank_never_miss_more_water(strings, ah, tank, use, what, times):
     """In air without frost, a cut-out in Wh, equal energy and water at the start: see year.py."""
     texts = {**BASE, **solar.TROPIC, "tilt": "10°", "use": f"{use} L/day", "strings": str(strings),
