@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from calc.page.drawing import touch
@@ -28,6 +29,7 @@ OVER = (
     ("pressure_tank", "Do I need a pressure tank?"),
     ("pump_match", "Which pump do I need?"),
     ("tank", "How big a storage tank?"),
+    ("panels", "How many panels?"),
 )
 UNDER = (
     ("pressure", "psi, bar or feet?"),
@@ -124,6 +126,7 @@ def _parts(site: Site, layout: Layout) -> dict[str, Part]:
         "suction": Part(source),
         "pump_match": Part((layout.ends[PUMP][0], layout.y(0.0) - 14.0)),
         "pressure_tank": _vessel(layout),
+        "panels": _panels(layout),
         "tank": Part((layout.ends[tank][0], layout.y(heights[tank]) - 5.0)),
         "pressure": _gauge(layout),
         "pipe": Part(_middle(layout)),
@@ -190,6 +193,20 @@ def _vessel(layout: Layout) -> Part:
             Block(x - 7, y - 21, 14, 20, "paper", "ink", line=1.4, corner=6.0),
             Block(x - 6, y - 10, 12, 8, "water", corner=3.0),
         ),
+    )
+
+
+def _panels(layout: Layout) -> Part:
+    """On a frame where there is most room between two stops."""
+    feet = sorted(layout.ends[stop.key][0] for stop in layout.scene.stops)
+    left, right = max(pairwise(feet), key=lambda pair: pair[1] - pair[0])
+    x = (left + right) / 2
+    y = layout.ground_at(x)
+    tilted = ((x - 11, y - 7), (x + 5, y - 17), (x + 11, y - 14), (x - 5, y - 4))
+    legs = ((x - 6, y), (x - 6, y - 6), (x + 7, y - 14), (x + 7, layout.ground_at(x + 7)))
+    return Part(
+        (x, y - 15.0),
+        (Stroke(legs, "ink", width=1.4), Area(tilted, "one", "ink", 1.2)),
     )
 
 
