@@ -57,7 +57,7 @@ def _slice() -> dict[str, Any]:
 def _started(
     sheet: Sheet, state: State, carried: tuple[str, str]
 ) -> Generator[Progress, None, str]:
-    values = read_values(sheet, state)
+    values = read_values(sheet, state) if sheet.key in KEYS else None
     if values is None:
         raise InputError(FAULTY)
     return _designs(values, Reader(state.system), _changes(sheet, state, carried))

@@ -24,7 +24,8 @@ if TYPE_CHECKING:
 @dataclass(frozen=True)
 class Case:
     """A form's numbers. made: what the pump gives at each power; tank: m3; lifted: m, from the
-    lowest water up to the tank; the rest as in ``solar_case.Case``."""
+    lowest water up to the tank; low: K, for which the panels' voltage is judged;
+    the rest as in ``solar_case.Case``."""
 
     values: Values
     demand: Demand
@@ -38,6 +39,7 @@ class Case:
     stand: Stand
     dullest: int
     most: int
+    low: float
 
     @property
     def years(self) -> str:
@@ -102,5 +104,5 @@ def case_of(values: Values) -> Case:
     made = direct.table(pump, lambda flow: lifted + line.loss(flow), line.weight / GRAVITY)
     return Case(
         values, demand, array, pump, line, lifted, made, values.tank, place, stand,
-        place.dullest(demand.by_month), values.fail,
+        place.dullest(demand.by_month), values.fail, low,
     )  # fmt: skip

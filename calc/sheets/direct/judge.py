@@ -63,10 +63,10 @@ def _file(case: Case) -> Iterator[Finding]:
 
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """What belongs to these numbers."""
-    volts = open_voltage(case.array.module, case.array.series, 253.15)
+    volts = open_voltage(case.array.module, case.array.series, case.low)
     mass = reader.show(case.tank * 1000, "mass")  # 1000 kg/m3
     return (
-        f"In hard frost the panels reach {reader.show(volts, 'voltage')}: it can kill. Leave the "
+        f"In the cold the panels reach {reader.show(volts, 'voltage')}: it can kill. Leave the "
         "wiring to a licensed person.",
         f"The water in a full tank weighs {mass}: it needs level, firm ground.",
     )

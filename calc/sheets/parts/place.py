@@ -47,7 +47,7 @@ FIELDS = (
     ),
     replace(
         altitude(5000.0, "300 m", "1000 ft", PLACE),
-        help="The air is cooler higher up",
+        help="For the air’s temperature where the place is looked up",
         unknown=CAREFUL_ALTITUDE,
     ),
     Choice(

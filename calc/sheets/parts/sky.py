@@ -6,8 +6,6 @@ waits for the battery alone.
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
@@ -210,14 +208,3 @@ def demand_of(values: Values) -> Demand:
     busy = SEASONS.get(values.season, range(12))
     by_month = tuple(daily if month in busy else daily * values.off for month in range(12))
     return Demand(by_month, PATTERNS[values.pattern])
-
-
-def degrees(angle: float) -> float:
-    """An angle in degrees, rounded to a tenth."""
-    return round(math.degrees(angle), 1)
-
-
-def each_year(place: AnyPlace, stand: Stand) -> Iterator[Weather]:
-    """The ``Weather`` of every year of a place, each made when it is asked for."""
-    for index in range(place.count):
-        yield place.year(index, stand)

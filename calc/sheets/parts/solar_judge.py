@@ -17,7 +17,6 @@ if TYPE_CHECKING:
 YEAR = 365.0 * 24 * HOUR
 SHORT_LIFE = 3.0  # years, a battery that wears out sooner is worth saying; our choice
 MUCH = 0.6  # of the sun that finds no use: fewer panels might do; our choice
-TWENTY = "the dullest of twenty years"
 
 
 def parts(case: Case, reader: Reader) -> str:
