@@ -253,19 +253,23 @@
 
     show(reply) {
       if (reply.failed) return this.broken(reply.failed);
-      this.site.answered(reply);
-      this.idle = reply.idle;
-      this.showConditions();
       Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
-      Object.assign(this, { errors: reply.errors, reply });
-      Object.assign(this, { fresh: true, answered: reply.html !== undefined });
+      Object.assign(this, { errors: reply.errors, reply, idle: reply.idle, fresh: true });
+      this.answered = reply.html !== undefined;
+      this.partial = Boolean(reply.more); // fixes and working are still to come
+      if (this.partial) setTimeout(() => this.reply === reply && this.around(reply)); // figures first
+      else this.around(reply);
+      if (this.answered) this.showAnswer(reply);
+      this.section.dataset.state = "live";
+      if (!this.partial) this.settled();
+    }
+
+    around(reply) { // what a reply says of the form
+      this.site.answered(reply);
+      this.showConditions();
       this.fields.forEach((field) => field.tidy(reply.tidy, this.system));
       if (this.touched) this.opening.save();
       this.showFaults();
-      if (this.answered) this.showAnswer(reply);
-      this.section.dataset.state = "live";
-      this.partial = Boolean(reply.more); // fixes and working are still to come
-      if (!this.partial) this.settled();
     }
 
     showAnswer(reply) {

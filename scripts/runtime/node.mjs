@@ -25,8 +25,9 @@ KEYS = [key for key in KEYS if key not in LATER]
 for key in KEYS:
     calc.bridge.handle(json.dumps({"op": "work", "sheet": key}))
 `;
+// What is there stays: no search for rubbish need go through it again, in the middle of an answer.
 export const FORGET =
-  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, key; gc.collect()";
+  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, key; gc.collect(); gc.freeze()";
 
 /* The folder named first on the command line, with a slash; a failure is said in one line. */
 export function begin(called) {
