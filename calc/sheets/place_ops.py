@@ -16,7 +16,7 @@ from calc.page.fields import Number, Rows
 from calc.reading import split
 from calc.sheets.parts import hourly, world_map
 from calc.sheets.parts.place import FIELDS, rows_of
-from calc.site.facts import NAME
+from calc.site.facts import NAME, SHORT
 from calc.sun import places
 from calc.sun.files import HourlyFile, monthly_means
 from calc.units import QUANTITIES, Reader, number_text, plain_number
@@ -28,6 +28,7 @@ Data = dict[str, Any]
 
 FIELD = {entry.key: entry for entry in FIELDS}
 DAY = 86400.0  # s
+TABLES = "the tables of this site, edition"  # with the number of their version
 KEYS = {"latitude_deg": "lat", "longitude_deg": "lon", "height_m": "altitude"}
 NEEDS = {"towns": ("towns",), "at": ("sun", "air"), "map": ("sun",)}
 FAR = 60e3  # m to the next node of air above which it is said; our choice: cells are 100 km
@@ -119,6 +120,7 @@ def _at(request: Data) -> Data:
         "lat": _degrees(latitude),
         "lon": _degrees(longitude),
         "weather": "months",
+        "data": f"{TABLES} {places.VERSION}",
     }
     if height is not None:
         _put(texts, units, "altitude", height, _system(request))
@@ -231,6 +233,7 @@ def _hours(request: Data) -> Data:
     texts, units = _texts(request, monthly_means(hours.level), air)
     called = hourly.station(request["text"]) or request.get("name", "").rpartition(".")[0]
     texts |= {"weather": "file", "place": called[:NAME].strip()}
+    texts["data"] = f"the hourly file {request.get('name', '')}".strip()[:SHORT]
     _put_station(hours, texts, units, _system(request))
     said = ["The 8,760 hours of the file are in use until this page is closed."]
     said.append("A link holds only the means of its months.")

@@ -14,7 +14,7 @@ from calc.power import design
 from calc.power.array import Array, usual_module
 from calc.power.battery import Battery
 from calc.power.controller import Controller
-from calc.power.motor import Draw
+from calc.power.motor import Draw, through_controller
 from calc.power.year import Backup, System, Weather, simulate
 from calc.sheets import sheet
 from calc.sheets.parts import solar_drawing, solar_fixes, solar_judge
@@ -388,3 +388,17 @@ def test_the_months_picture_names_the_month_with_least_to_spare(texts):
         assert (bar.role == "bad") == (brought < taken)
     assert sun_days.MONTHS[min(spare)[1]] in picture.alt
     assert not list(faults(picture))
+
+
+def test_a_pump_on_ac_takes_what_its_inverter_takes_too():
+    given = {**BASE, "feed": "ac", "inverter": "1000 W", "noload": "12 W", "standby": "5 W"}
+    pump = case(**given).system.pump
+    assert pump.power_w == pytest.approx(through_controller(300.0, 1000.0), rel=1e-12)
+    assert pump.power_w > 300.0
+    assert pump.standby_w == pytest.approx(17.0)
+    assert answer(**given).findings != () or case(**given).year.served < case(**BASE).year.served
+
+
+def test_an_inverter_that_is_too_small_is_said_at_its_field():
+    errors = asking.outcome(PANELS, **BASE, feed="ac", inverter="100 W").errors
+    assert list(errors) == ["inverter"]

@@ -122,6 +122,13 @@ def test_months_take_the_place_of_a_file():
     assert ask("at", **TAOS)["texts"]["weather"] == "months"
 
 
+def test_the_form_says_where_its_figures_are_from():
+    looked_up = ask("at", **TAOS)["texts"]["data"]
+    assert looked_up == f"the tables of this site, edition {places.VERSION}"
+    read = ask("hours", text="\n".join(plain()), name="own year.csv")["texts"]["data"]
+    assert read == "the hourly file own year.csv"
+
+
 @pytest.mark.parametrize(
     "lat, lon, said",
     [  # a cape, an inland town, a bay; positions from memory
@@ -255,6 +262,6 @@ def test_the_hours_are_kept_and_a_file_with_a_fault_leaves_those_before():
 
 def test_what_a_file_does_not_say_is_left_alone_and_asked_for():
     reply = ask("hours", text="\n".join(plain()), name="own year.csv")
-    assert reply["texts"].keys() == {"place", "weather", "months"}
+    assert reply["texts"].keys() == {"place", "weather", "months", "data"}
     assert reply["texts"]["place"] == "own year"
     assert "where it is" in " ".join(reply["said"])

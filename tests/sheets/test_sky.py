@@ -1,13 +1,15 @@
 """The years of a place: which one decides, how panels see it, and what cannot be a place."""
 
+import gzip
 import math
+from pathlib import Path
 
 import pytest
 
 from calc.page.form import work
 from calc.page.state import State
 from calc.sheets import sheet
-from calc.sheets.parts import sky
+from calc.sheets.parts import hourly, sky
 from calc.sun.days import MONTH_DAYS, years
 from calc.units import DAY
 from tests.sheets import solar
@@ -190,3 +192,43 @@ def test_the_height_above_the_sea_need_not_be_known_for_any_of_them():
     for key in KEYS:
         found = work(sheet(key), State("metric", {**solar.NORTH, "altitude": "?"}))
         assert found.errors == {} and any(one.key == "altitude" for one in found.assumed)
+
+
+# An hourly file ---------------------------------------------------------------------------------
+
+TUCSON = Path(__file__).parents[1] / "sun" / "data" / "tucson.csv.gz"
+FILE = {"weather": "file"}
+
+
+@pytest.fixture
+def tucson():
+    yield hourly.keep(gzip.decompress(TUCSON.read_bytes()).decode())
+    hourly.forget()
+
+
+def test_an_open_file_is_the_one_year_of_the_place(tucson):
+    place = sky.place_of(solar.values(PANELS, **{**solar.NORTH, "lat": "32.2°"}, **FILE))
+    assert place.count == 1
+    assert place.latitude == pytest.approx(math.radians(32.2))  # this file does not say where
+    level = sky.Stand(0.0, math.pi)
+    # panels lying flat see what falls on level ground, less what lies below the horizon's rounding
+    assert sum(place.year(0, level).plane) == pytest.approx(sum(tucson.level), rel=0.01)
+    assert sum(place.days()[0]) == pytest.approx(3600 * sum(tucson.level), rel=1e-9)
+
+
+def test_a_file_that_is_not_open_leaves_the_months_and_the_page_says_so():
+    assert hourly.kept() is None
+    assert sky.place_of(form("north", **FILE)).count == 20
+    answer = solar.first(PANELS, **solar.NORTH, **FILE)
+    assert "no-file" in {one.key for one in answer.findings}
+
+
+def test_the_verdict_names_the_year_of_the_file(tucson):
+    answer = solar.first(PANELS, **solar.NORTH, **FILE, fail="365")
+    assert answer.told.endswith("the year of the file.")
+    assert "no-file" not in {one.key for one in answer.findings}
+
+
+def test_an_open_file_is_taken_apart_once(tucson):
+    before = sky.place_of(form("north", **FILE))
+    assert sky.place_of(form("north", **FILE)) is before

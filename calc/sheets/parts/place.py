@@ -17,7 +17,7 @@ from calc.sheets.parts.bindings import Asked, known, written
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude
 from calc.sheets.parts.table_bindings import TableBinding
-from calc.site.facts import NAME, Fact
+from calc.site.facts import NAME, SHORT, Fact
 from calc.units import CELSIUS, QUANTITIES, parse
 
 if TYPE_CHECKING:
@@ -57,6 +57,7 @@ FIELDS = (
         "months",
         group=CLIMATE,
     ),
+    Text("data", "These figures are from", "", SHORT, group=CLIMATE),
     Rows(
         "months",
         "Sun and air by month",
@@ -139,6 +140,7 @@ BINDINGS = (
     known("lat", "place.latitude"),
     known("lon", "place.longitude"),
     known("altitude", "place.altitude"),
+    known("data", "place.data"),
     TableBinding("months", _months, _take_months, asked=True),
 )
 

@@ -11,7 +11,7 @@ from calc.power import design
 from calc.power.array import Array, Module, check_string, open_voltage, usual_module
 from calc.power.battery import Battery, energy_from_ah
 from calc.power.controller import Controller
-from calc.power.motor import Draw
+from calc.power.motor import Draw, through_controller
 from calc.power.year import Backup, Demand, System, Weather, Year, simulate, trace
 from calc.sheets.parts.sky import AnyPlace, Stand, coldest, demand_of, place_of, stand_of
 from calc.units import HOUR
@@ -129,7 +129,7 @@ def case_of(values: Values) -> Case:
         array,
         Controller(values.control, values.limit, values.amps),
         Battery(values.kind, float(values.volts), energy_from_ah(float(values.volts), _ah(values))),
-        Draw(values.watts, values.flow, values.standby),
+        _draw(values),
         values.tank,
         backup=_backup(values),
     )
@@ -147,6 +147,14 @@ def _ah(values: Values) -> float:
 
 def _module(values: Values) -> Module:
     return usual_module(values.rated, values.openv)
+
+
+def _draw(values: Values) -> Draw:
+    """What the pump takes from battery and sun, through an inverter where it runs on AC."""
+    if values.feed == "dc":
+        return Draw(values.watts, values.flow, values.standby)
+    drawn = through_controller(values.watts, values.inverter)
+    return Draw(drawn, values.flow, values.standby + values.noload)
 
 
 def _backup(values: Values) -> Backup | None:

@@ -118,6 +118,25 @@ CONTROLLER = (
         group=MORE, unknown=Unknown("5 W", "5 W", "usual; common practice"),
     ),
 )  # fmt: skip
+INVERTER = (
+    Choice(
+        "feed",
+        "The pump runs on",
+        (("dc", "The battery’s DC, by its controller"), ("ac", "AC, from an inverter")),
+        "dc",
+        group=MORE,
+    ),
+    Number(
+        "inverter", "Rated power of the inverter", "power", "1500 W", "1500 W", 10.0, 1e5,
+        when=("feed", ("ac",)), group=MORE,
+        help="At part load it takes a larger share",
+    ),
+    Number(
+        "noload", "Drawn by the inverter at rest", "power", "15 W", "15 W", 0.0, 500.0,
+        when=("feed", ("ac",)), group=MORE,
+        unknown=Unknown("15 W", "15 W", "usual for one left switched on; common practice"),
+    ),
+)  # fmt: skip
 BACKUP = (
     Choice(
         "backup",
@@ -137,7 +156,7 @@ BACKUP = (
 )  # fmt: skip
 FIELDS = (
     USE, *PUMP, *PANELS, *BATTERY, TANK, FAIL, *PLACE_FIELDS, *STAND, *DEEPER, *CONTROLLER,
-    PATTERN, *SEASON, *BACKUP,
+    PATTERN, *SEASON, *INVERTER, *BACKUP,
 )  # fmt: skip
 # what the physics refuses -> the field it came from
 ARGUMENTS = {
@@ -146,7 +165,7 @@ ARGUMENTS = {
     "series": "series", "parallel": "strings",
     "kind": "kind", "nominal_v": "volts", "energy_j": "ah", "amp_hours": "ah",
     "limit_v": "limit", "most_a": "amps", "power_w": "watts", "flow_m3s": "flow",
-    "standby_w": "standby", "tank_m3": "tank", "hours": "aidhours", "load": "watts",
+    "standby_w": "standby", "tank_m3": "tank", "hours": "aidhours", "load": "inverter",
     "air": "months", "air_k": "months", "module_k": "months", "plane": "months",
 }  # fmt: skip
 CAUTIONS = (

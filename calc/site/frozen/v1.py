@@ -380,6 +380,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "lon": "-7.35°",
         "altitude": ("300 m", "984 ft"),
         "weather": "months",
+        "data": "",
         "months": (
             "1,1.75 kWh/m²,7 °C;2,2.84 kWh/m²,7.5 °C;3,3.91 kWh/m²,9.9 °C;4,5.07 kW"
             "h/m²,12.5 °C;5,6.32 kWh/m²,15.9 °C;6,7.09 kWh/m²,20.5 °C;7,7.5 kWh/m²,"
@@ -405,6 +406,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "pattern": "home",
         "season": "even",
         "off": "60 %",
+        "feed": "dc",
+        "inverter": "1500 W",
+        "noload": "15 W",
         "backup": "none",
         "aid": "1000 W",
         "aidhours": "4",
@@ -426,6 +430,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "lon": "-7.35°",
         "altitude": ("300 m", "984 ft"),
         "weather": "months",
+        "data": "",
         "months": (
             "1,1.75 kWh/m²,7 °C;2,2.84 kWh/m²,7.5 °C;3,3.91 kWh/m²,9.9 °C;4,5.07 kW"
             "h/m²,12.5 °C;5,6.32 kWh/m²,15.9 °C;6,7.09 kWh/m²,20.5 °C;7,7.5 kWh/m²,"
@@ -451,6 +456,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "pattern": "home",
         "season": "even",
         "off": "60 %",
+        "feed": "dc",
+        "inverter": "1500 W",
+        "noload": "15 W",
         "backup": "none",
         "aid": "1000 W",
         "aidhours": "4",
@@ -497,6 +505,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "lon": "-7.35°",
         "altitude": ("300 m", "984 ft"),
         "weather": "months",
+        "data": "",
         "months": (
             "1,1.75 kWh/m²,7 °C;2,2.84 kWh/m²,7.5 °C;3,3.91 kWh/m²,9.9 °C;4,5.07 kW"
             "h/m²,12.5 °C;5,6.32 kWh/m²,15.9 °C;6,7.09 kWh/m²,20.5 °C;7,7.5 kWh/m²,"
@@ -536,6 +545,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "lon": "-7.35°",
         "altitude": ("300 m", "984 ft"),
         "weather": "months",
+        "data": "",
         "months": (
             "1,1.75 kWh/m²,7 °C;2,2.84 kWh/m²,7.5 °C;3,3.91 kWh/m²,9.9 °C;4,5.07 kW"
             "h/m²,12.5 °C;5,6.32 kWh/m²,15.9 °C;6,7.09 kWh/m²,20.5 °C;7,7.5 kWh/m²,"
