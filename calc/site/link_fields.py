@@ -22,7 +22,9 @@ def defaults(sheet: Sheet, version: int, system: str) -> tuple[dict[str, str], d
     usual = frozen.table(version, sheet.key, system)
     texts: dict[str, str] = {}
     units: dict[str, str] = {}
-    later = {entry.key: entry.default(system) for entry in (sheet.plain or sheet).fields}
+    # a field added later leaves old answers as they were; a sheet added later has its example
+    since = (sheet.plain or sheet) if usual else sheet
+    later = {entry.key: entry.default(system) for entry in since.fields}
     for entry in sheet.fields:
         text = usual.get(entry.key, later[entry.key])
         if isinstance(entry, Rows):

@@ -13,7 +13,7 @@ from calc.page.form import work
 from calc.page.state import State, filled_rows, hidden_keys
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
-from calc.sheets import KEYS, sheet
+from calc.sheets import KEYS, LATER, sheet
 from calc.site import fragment, frozen, link
 from calc.units import QUANTITIES
 from scripts.freeze_links import of_fields
@@ -355,3 +355,14 @@ def test_ten_outlets_stay_short_enough_for_a_code():
     written = SITE + link.write(sheet("keep_up"), ten_outlets())
     assert work(sheet("keep_up"), ten_outlets()).errors == {}
     assert len(written) <= 1250, len(written)
+
+
+@pytest.mark.parametrize("key", LATER)
+def test_a_short_link_to_a_sheet_that_is_newer_than_links_without_a_version_opens_its_example(key):
+    read = link.read("#u=metric", sheet(key))
+    example = {entry.key: entry.default("metric") for entry in sheet(key).fields}
+    state = State("metric", example)
+    assert all(
+        link.said(sheet(key), entry, read.state) == link.said(sheet(key), entry, state)
+        for entry in sheet(key).fields
+    )
