@@ -64,10 +64,12 @@ def test_the_wheel_changes_with_a_byte_of_a_module(packed, elsewhere):
 
 def test_the_wheel_holds_every_module_that_a_page_may_ask_and_no_other(packed):
     wanted = {path.relative_to(ROOT).as_posix() for path in (ROOT / "calc").rglob("*.py")}
+    wanted = {name for name in wanted if not name.startswith(NOT_YET)}
     assert _modules(zipfile.ZipFile(packed).namelist()) == wanted - {COMMAND_LINE}
 
 
-ROOMS = ["calc.sun", "calc.power"]
+NOT_YET = ("calc/drip/", "calc/recovery.py")  # that no page asks
+ROOMS = ["calc.sun", "calc.power", "calc.drip", "calc.recovery"]
 ASKED = """
 import json, sys, calc.bridge
 from calc.sheets import KEYS, LATER, sheet

@@ -49,6 +49,7 @@ const third = await start(base, common);
 asked(third.python);
 third.python.FS.writeFile("/exercise.py", own("exercise.py"));
 third.python.runPython('import sys; sys.path.append("/"); import exercise; exercise.everything()');
+third.python.runPython("exercise.sun()");
 const used = new Set([first, second, third].flatMap(({ exported }) => ran(exported)));
 for (const [name, content] of Object.entries(split(whole, [...used]))) {
   writeFileSync(`${base}${name}.wasm`, content);

@@ -16,11 +16,9 @@ STARTS = (
     "calc.page.blank",  # the build prints it into the pages
     "calc.sheets.start",  # the same
     "calc.sheets.views",
-    *(f"calc.power.{one}" for one in ("design", "direct")),  # until sheets ask them
-    "calc.sun.files",  # these four until a sheet of power asks them
-    "calc.sun.hours",
-    "calc.sun.places",
-    "calc.sun.tilt",
+    "calc.drip.crop",  # these three until a sheet asks them
+    "calc.drip.lateral",
+    "calc.recovery",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number
 )
