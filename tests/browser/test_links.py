@@ -6,10 +6,11 @@ import pytest
 
 from calc.page.form import work
 from calc.page.state import State
-from calc.sheets import KEYS, sheet
+from calc.sheets import sheet
 from calc.site import link
 from tests.browser.pages import (
     PAGES,
+    VARIED,
     answer_text,
     box,
     menu,
@@ -76,7 +77,7 @@ def test_what_was_typed_comes_out_the_same_in_a_fresh_browser_with_units_switche
         second.close()
 
 
-@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("key", VARIED)
 def test_a_link_that_python_writes_opens_on_python_s_answer(page, address, key):
     fragment = link.write(sheet(key), State("us"))
     open_sheet(page, address, key, f"#{fragment}")

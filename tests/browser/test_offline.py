@@ -6,12 +6,12 @@ from pathlib import Path
 
 import pytest
 
-from calc.sheets import KEYS
 from scripts.build_steps import serviceworker
 from scripts.build_steps.places import ROOT
 from tests.browser.hosts import Host
 from tests.browser.pages import (
     PAGES,
+    VARIED,
     answer_text,
     box,
     open_sheet,
@@ -86,7 +86,7 @@ def cut_off(browser, releases):
     context.close()
 
 
-@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("key", VARIED)
 def test_a_calculator_never_opened_before_works_with_the_network_cut(cut_off, key):
     context, address = cut_off
     page = context.new_page()

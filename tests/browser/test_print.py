@@ -6,9 +6,9 @@ import pytest
 import segno
 
 from calc.page.state import State
-from calc.sheets import KEYS, sheet
+from calc.sheets import sheet
 from calc.site import link
-from tests.browser.pages import PAGES, open_sheet, type_number, wait_live
+from tests.browser.pages import PAGES, VARIED, open_sheet, type_number, wait_live
 
 SQUARE = re.compile(r"M(\d+) (\d+)h1v1h-1z")
 READY = "() => Boolean(window.qrcode)"
@@ -88,7 +88,7 @@ def test_the_code_is_not_shown_on_the_screen(page, address):
     assert not page.locator(".sl-scan").is_visible()
 
 
-@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("key", VARIED)
 def test_nothing_to_press_and_no_empty_table_is_on_paper(page, address, key):
     page.goto(address + PAGES[key])
     section = page.locator("section.sl")

@@ -6,8 +6,8 @@ import re
 import pytest
 
 from calc import bridge
-from calc.sheets import KEYS, sheet
-from tests.browser.pages import PAGES, figures, open_sheet, settle, type_number, wait_live
+from calc.sheets import sheet
+from tests.browser.pages import PAGES, VARIED, figures, open_sheet, settle, type_number, wait_live
 from tests.browser.test_first_screen import GIVEN, shared
 from tests.conftest import visit
 
@@ -87,7 +87,7 @@ def test_where_the_clipboard_is_refused_the_text_stands_to_be_copied_by_hand(pag
 # Paper ---------------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("key", VARIED)
 def test_a_sheet_prints_on_one_page(page, address, key):
     page.goto(address + PAGES[key] + shared(key))
     wait_live(page)
