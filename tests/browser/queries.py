@@ -44,7 +44,7 @@ QUERIES = (
     ("battery", {"battery", "no-battery"}),
     ("how many panels", {"power"}),
     ("amp hours", {"battery"}),
-    ("without a battery", {"no-battery"}),
+    ("without a battery", {"no-battery", "battery"}),
     ("tilt angle", {"where-panels"}),
     ("voltage drop", {"cable"}),
     ("inverter", {"power", "battery"}),

@@ -44,8 +44,9 @@ RUN = """async (probe) => {
 # from, and all of it, with what it asks of Python's library, is in what is sent.
 ROOMS = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
 IMPORTED_LATER = [one.name for one in modules() if one.name.startswith(ROOMS)]
-IMPORTS = (
-    f"repr([name for name in __import__('sys').modules if name.startswith({ROOMS!r})])",
+IMPORTS = (  # a sheet's fields are known to the pages that lead to it
+    f"repr([name for name in __import__('sys').modules if name.startswith({ROOMS!r})"
+    " and not name.endswith('.sheet')])",
     f"repr([__import__(name, None, None, ['all']).__name__ for name in {IMPORTED_LATER!r}])",
 )
 # What no calculator asks of Python: each runs functions of the rest, the first two read its tables.

@@ -13,7 +13,7 @@ from calc.page.entries import read
 from calc.page.fields import Rows
 from calc.page.form import work
 from calc.page.state import State, filled_rows, hidden_keys, replaced_keys, typed_over
-from calc.sheets import KEYS, sheet
+from calc.sheets import KEYS, LATER, sheet
 from calc.sheets.addresses import fragment
 from calc.site import link
 from calc.site.demo import alder_terrace
@@ -93,7 +93,8 @@ def check(key, state):
 @pytest.mark.parametrize("key", KEYS)
 def test_a_fix_keeps_what_it_does_not_change(key):
     count = sum(check(key, state) for state in states(sheet(key), 60, "links"))
-    assert count > 5 or key in NO_LINKS
+    # few random forms of panels have a fix that is a link
+    assert count > (2 if key in LATER else 5) or key in NO_LINKS
 
 
 @pytest.mark.parametrize("system", ["metric", "us"])

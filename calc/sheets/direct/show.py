@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power.direct import power
 from calc.pump.laws import water_power
-from calc.sheets.parts.solar_judge import digits
+from calc.sheets.parts.solar_judge import closes, digits
 from calc.sheets.parts.tank_sizes import round_up
 from calc.units import GRAVITY, HOUR
 
@@ -82,8 +82,8 @@ def _later_steps(case: Case) -> tuple[Step, ...]:
         Step(
             "The year, hour by hour",
             note="In each hour the sun’s power gives a flow into the tank, and the taps take from "
-            "it. A full tank stops the pump. Water closes to "
-            f"{abs(case.year.water_gap):.0e} of what came in.",
+            "it. A full tank stops the pump. Water closes "
+            f"{closes(case.year.water_gap)} of what came in.",
             source="Conservation of water",
         ),
     )

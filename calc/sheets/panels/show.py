@@ -8,7 +8,7 @@ from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
 from calc.sheets.parts.place import MONTHS
-from calc.sheets.parts.solar_judge import count, digits, lasts
+from calc.sheets.parts.solar_judge import closes, count, digits, lasts
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -118,7 +118,7 @@ def _hour_by_hour(case: Case) -> Step:
         "the one with the dullest thirty days for this use decides. In each hour the sun runs "
         "the pump first, then fills tank and battery; what is missing comes from the battery "
         "down to its cut-out, then from a backup. "
-        f"Energy closes to {abs(case.year.energy_gap):.0e} of what came in.",
+        f"Energy closes {closes(case.year.energy_gap)} of what came in.",
         source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. (1988)",
     )
 

@@ -136,3 +136,12 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     if case.system.backup and case.values.backup == "generator":
         said.append("A generator’s exhaust kills: run it outdoors, far from windows.")
     return tuple(said)
+
+
+def closes(gap: float) -> str:
+    """How well a balance closes, in words; its last digits are rounding, and differ by device.
+
+    >>> closes(-2e-16), closes(3e-6)
+    ('to a billionth', 'to 3e-06')
+    """
+    return "to a billionth" if abs(gap) < 1e-9 else f"to {abs(gap):.0e}"
