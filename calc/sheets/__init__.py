@@ -32,6 +32,11 @@ KEYS = (
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = ("panels", "battery", "direct", "panel_place", "cable")
+# what several of them share and only they ask
+LATER_PARTS = tuple(
+    f"calc.sheets.parts.{name}"
+    for name in ("sky", "solar_case", "solar_drawing", "solar_fixes", "solar_job", "solar_judge")
+)
 
 
 @cache

@@ -14,9 +14,9 @@ const ENVIRONMENT = { HOME: "/home/pyodide", LANG: "en_US.UTF-8", PYTHONHASHSEED
 export const IMPORT_ALL = `
 import importlib, json, pkgutil
 import calc, calc.bridge
-from calc.sheets import KEYS, LATER
+from calc.sheets import KEYS, LATER, LATER_PARTS
 
-rooms = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
+rooms = ("calc.sun.", "calc.power.", *LATER_PARTS, *(f"calc.sheets.{key}." for key in LATER))
 for module in pkgutil.walk_packages(calc.__path__, "calc."):
     if not module.name.startswith(rooms):
         importlib.import_module(module.name)
@@ -27,7 +27,7 @@ for key in KEYS:
 `;
 // What is there stays: no search for rubbish need go through it again, in the middle of an answer.
 export const FORGET =
-  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, key; gc.collect(); gc.freeze()";
+  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, LATER_PARTS, key; gc.collect(); gc.freeze()";
 
 /* The folder named first on the command line, with a slash; a failure is said in one line. */
 export function begin(called) {
