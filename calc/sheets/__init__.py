@@ -33,10 +33,16 @@ KEYS = (
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = ("panels", "battery", "direct", "panel_place", "cable")
 # what several of them share and only they ask
-LATER_PARTS = tuple(
-    f"calc.sheets.parts.{name}"
-    for name in ("sky", "solar_case", "solar_drawing", "solar_fixes", "solar_job", "solar_judge")
-)
+LATER_PARTS = (
+    "calc.sheets.place_ops",
+    *(
+        f"calc.sheets.parts.{name}"
+        for name in (
+            "sky", "solar_case", "solar_drawing", "solar_fixes", "solar_job", "solar_judge",
+            "world_map",
+        )
+    ),
+)  # fmt: skip
 
 
 @cache
