@@ -182,6 +182,7 @@ PART_RATING = 100 * PSI  # Pa, a usual filter housing or small tank; common prac
 ALBEDO = 0.2  # share of the light that the ground throws back, grass or soil; common practice
 MODULE_WIND = 1.0  # m/s, past a module where nobody knows it, on the low side; our choice
 TURBIDITY = 3.0  # of Linke, clean air over land; common practice, no source
+BRIGHTEST_DAY = 50e6  # J/m2 a day, above any on Earth outside the air (about 48e6 at a pole)
 AIR_SWING = 12.0  # K, from the coolest to the warmest of a day, dry inland places; our choice
 WARMEST_HOUR = 15.0  # solar hour, at which the air is warmest; common practice, no source
 

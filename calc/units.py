@@ -43,6 +43,7 @@ __all__ = [
     "LITRE",
     "METRE_OF_WATER",
     "MINUTE",
+    "MONTHS",
     "POUND",
     "PSI",
     "QUANTITIES",
@@ -57,6 +58,10 @@ __all__ = [
 ]
 
 
+MONTHS = (  # of the year, as they are written
+    "January", "February", "March", "April", "May", "June", "July", "August", "September",
+    "October", "November", "December",
+)  # fmt: skip
 MOST_FIGURES = 11  # to tell two numbers apart in a sentence; closer ones are the same to a reader
 
 

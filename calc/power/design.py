@@ -10,8 +10,8 @@ from calc import practice
 from calc.errors import require
 from calc.power.battery import discharge_efficiency
 from calc.power.year import simulate
-from calc.sun.days import MONTH_DAYS
-from calc.units import HOUR
+from calc.sun.days import monthly_means
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
@@ -210,7 +210,7 @@ def by_hand(weather: Weather, demand: Demand, system: System, days: float = 3.0)
     one, pump = system.battery, system.pump
     share = system.losses.left * system.controller.gives
     share *= one.of.charging * one.of.discharging  # all of it through the battery
-    idle = 24 * HOUR * (pump.standby_w + system.controller.standby_w)
+    idle = DAY * system.idle_w
     rows = []
     for month, sun_h in enumerate(sun_hours(weather)):
         daily = demand.by_month[month] * pump.joule_per_m3 + idle
@@ -224,11 +224,7 @@ def by_hand(weather: Weather, demand: Demand, system: System, days: float = 3.0)
 
 def sun_hours(weather: Weather) -> tuple[float, ...]:
     """Mean hours of full sun (1000 W/m2) a day in each month, 12 numbers.  Source: definition."""
-    found, at = [], 0
-    for days in MONTH_DAYS:
-        found.append(sum(weather.plane[at : at + 24 * days]) / 1000.0 / days)
-        at += 24 * days
-    return tuple(found)
+    return tuple(mean / (1000.0 * HOUR) for mean in monthly_means(weather.plane))
 
 
 @dataclass(frozen=True)

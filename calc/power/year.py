@@ -145,6 +145,11 @@ class System:
     def __post_init__(self) -> None:
         require("tank_m3", self.tank_m3, 0.0, 1e5, "volume", "Give the tank's volume, or 0.")
 
+    @property
+    def idle_w(self) -> float:
+        """What pump and charge controller draw day and night, W."""
+        return self.pump.standby_w + self.controller.standby_w
+
 
 @dataclass(frozen=True)
 class Year(Service):
@@ -220,7 +225,7 @@ def plan(
         into=one.of.charging,
         out=cells.discharge_efficiency(one, pump.power_w),
         fading=cells.fading_share(one),
-        idle=pump.standby_w + system.controller.standby_w,
+        idle=system.idle_w,
         per=pump.joule_per_m3 / HOUR,
         rate=pump.flow_m3s * HOUR,
         volume=system.tank_m3,

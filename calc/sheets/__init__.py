@@ -38,8 +38,8 @@ LATER_PARTS = (
     *(
         f"calc.sheets.parts.{name}"
         for name in (
-            "sky", "solar_case", "solar_drawing", "solar_fixes", "solar_job", "solar_judge",
-            "world_map",
+            "sky", "sun_case", "solar_case", "solar_drawing", "solar_fixes", "solar_job",
+            "solar_judge", "world_map",
         )
     ),
 )  # fmt: skip

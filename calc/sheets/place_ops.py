@@ -18,7 +18,8 @@ from calc.sheets.parts import hourly, world_map
 from calc.sheets.parts.place import FIELDS, rows_of
 from calc.site.facts import NAME, SHORT
 from calc.sun import places
-from calc.sun.files import HourlyFile, monthly_means
+from calc.sun.days import monthly_means
+from calc.sun.files import HourlyFile
 from calc.units import QUANTITIES, Reader, number_text, plain_number
 
 if TYPE_CHECKING:

@@ -12,18 +12,16 @@ import math
 import random
 from typing import TYPE_CHECKING
 
+from calc import practice
 from calc.errors import InputError, require
 from calc.sun.position import YEAR, daily_outside
 from calc.sun.sky import CLEAREST
+from calc.units import HOUR, MONTHS
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
 MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
-MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December",
-)  # fmt: skip
 LEAN = 0.29  # of a day on the day before: Graham, Hollands and Huget (1988)
 DULLEST = 0.05  # least clearness of a day: Bendt, Collares-Pereira and Rabl (1981)
 # of the month's mean, at least, on its dullest day: our choice, as three hourly years have 0.22 to
@@ -33,12 +31,26 @@ DULLEST_SHARE = 0.2
 STEP = 100.0  # J/m2, a day is rounded to: far above what two machines' arithmetic differs by
 SEEDED = 20  # years made at once, whose mean is the given one; our choice
 DARK = 0.5e6  # J/m2 a day outside the air, below which a mean is not judged; our choice
-BRIGHTEST_DAY = 50e6  # J/m2 a day, above any on Earth outside the air (about 48e6 at a pole)
 
 
 def month_of_days() -> tuple[int, ...]:
     """The month, 0 to 11, of each of the year's 365 days.  Returns whole numbers."""
     return tuple(month for month, days in enumerate(MONTH_DAYS) for _ in range(days))
+
+
+def monthly_means(hours: Sequence[float]) -> tuple[float, ...]:
+    """The mean daily light of each month, from the hours of a year.
+
+    hours: 8,760 numbers, W/m2.  Returns twelve numbers, J/m2 a day.  Raises InputError for
+    another number of hours.  Source: sum.
+    """
+    if len(hours) != 24 * YEAR:
+        raise InputError(f"A year has 8,760 hours; there are {len(hours)}.", name="hours")
+    means, first = [], 0
+    for days in MONTH_DAYS:
+        means.append(HOUR * math.fsum(hours[first : first + 24 * days]) / days)
+        first += 24 * days
+    return tuple(means)
 
 
 def clearest_of_month(mean: float) -> float:
@@ -136,7 +148,7 @@ def checked_means(means: Sequence[float | None], latitude: float) -> tuple[float
     for name, mean, most in zip(MONTHS, means, above, strict=True):
         if mean is None:
             raise InputError(f"{name} is missing: give all twelve months.", name="means")
-        if not 0 <= mean <= BRIGHTEST_DAY:
+        if not 0 <= mean <= practice.BRIGHTEST_DAY:
             raise InputError(
                 f"{name} is not a daily amount of sunlight: give 0 to 13.9 kWh/m² a day.",
                 name="means",

@@ -205,18 +205,3 @@ def _read(
         zone, altitude,
         tuple(lists["level"]), tuple(lists["beam"]), tuple(lists["diffuse"]), air,
     )  # fmt: skip
-
-
-def monthly_means(hours: Sequence[float]) -> tuple[float, ...]:
-    """The mean daily light of each month, from the hours of a year.
-
-    hours: 8,760 numbers, W/m2.  Returns twelve numbers, J/m2 a day.  Raises InputError for
-    another number of hours.  Source: sum.
-    """
-    if len(hours) != HOURS:
-        raise InputError(f"A year has 8,760 hours; there are {len(hours)}.", name="hours")
-    means, first = [], 0
-    for days in MONTH_DAYS:
-        means.append(3600.0 * math.fsum(hours[first : first + 24 * days]) / days)
-        first += 24 * days
-    return tuple(means)

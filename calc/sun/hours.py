@@ -27,7 +27,7 @@ from calc.sun.position import (
     sunset_angle,
 )
 from calc.sun.sky import bend, daily_diffuse_share
-from calc.units import HOUR
+from calc.units import HOUR, MONTHS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -270,7 +270,7 @@ def air_hours(means: Sequence[float], swing: float = practice.AIR_SWING) -> tupl
     require("swing", swing, 0.0, 40.0, "number")
     if len(means) != 12:
         raise InputError(f"Give twelve monthly temperatures; there are {len(means)}.", name="means")
-    for name, one in zip(seeded.MONTHS, means, strict=True):
+    for name, one in zip(MONTHS, means, strict=True):
         if not 200.0 <= one <= 330.0:
             raise InputError(f"{name} is not a temperature of the air.", name="means")
     middles = [sum(seeded.MONTH_DAYS[:m]) + seeded.MONTH_DAYS[m] / 2 for m in range(12)]

@@ -12,6 +12,7 @@ import pvlib
 import pytest
 
 from calc.sun import files, hours, position, sky
+from calc.sun.days import monthly_means
 from calc.sun.horizon import sky_share, skyline
 from calc.sun.plane import Plane, incidence, module_temperature, on_plane
 from tests.sun.years import PLACES, hourly, text
@@ -245,12 +246,12 @@ def test_another_sky_model_gives_nearly_the_same_year(name):
 def test_days_turned_into_hours_give_the_real_hours_month_on_a_plane(name, slope):
     """From the year's 365 daily sums alone: each month on a plane against the real hours'."""
     latitude = math.radians(PLACES[name][0])
-    real = files.monthly_means(tuple(our_plane(name, slope, 180)))
+    real = monthly_means(tuple(our_plane(name, slope, 180)))
     level = hourly(name).level
     days = [3600 * sum(level[24 * day : 24 * day + 24]) for day in range(365)]
     sun = hours.sun_hours(latitude)
     view = hours.facing(sun, Plane(math.radians(slope), math.pi))
-    made = files.monthly_means(hours.plane_light(view, hours.level_from_days(sun, days)))
+    made = monthly_means(hours.plane_light(view, hours.level_from_days(sun, days)))
     # Erbs' day share against these skies: 5 % of a month is what such fits scatter by (1982)
     assert made == pytest.approx(real, rel=0.06)
     assert sum(made) == pytest.approx(sum(real), rel=0.03)

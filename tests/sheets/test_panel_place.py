@@ -10,7 +10,7 @@ import pytest
 from calc.page.state import State
 from calc.sheets import sheet
 from calc.sheets.panel_place import drawing
-from calc.sheets.panel_place.case import case_of, equator, monthly
+from calc.sheets.panel_place.case import case_of, monthly
 from calc.sheets.parts.sky import Stand
 from calc.sun import tilt
 from calc.sun.days import MONTH_DAYS
@@ -163,7 +163,7 @@ def test_what_is_lost_by_tilt_and_facing_is_said_and_cured_by_the_fix():
 
 def test_the_mirrored_place_has_the_mirrored_year():
     north, south = case("north"), case("south")
-    assert (equator(north), equator(south)) == (math.pi, 0.0)
+    assert (north.equator, south.equator) == (math.pi, 0.0)
     for month in range(12):
         # months of other lengths, the sun nearer in January, other days' luck
         assert south.daily[month] == pytest.approx(north.daily[(month + 6) % 12], rel=0.12)
@@ -230,7 +230,7 @@ def declination(day):
 @pytest.mark.parametrize("key", ["north", "south", "tropic", "polar"])
 def test_the_sun_s_path_is_where_the_sun_stands(key):
     one = case(key)
-    picture, middle = drawing.draw(one), equator(case(key))
+    picture, middle = drawing.draw(one), case(key).equator
     low, high = drawing.TOP + drawing.HIGH, drawing.HIGH
     half = (drawing.WIDTH - 16) / 2
     drawn = {at: mark for at, mark in named(picture).items() if at.startswith("path")}

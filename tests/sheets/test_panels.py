@@ -21,7 +21,7 @@ from calc.sheets.parts import solar_drawing, solar_fixes, solar_judge
 from calc.sun import days as sun_days
 from calc.sun import hours as sun_hours
 from calc.sun.plane import Plane
-from calc.units import HOUR, Reader
+from calc.units import HOUR, MONTHS, Reader
 from tests.page.pictures import faults, named
 from tests.sheets import asking, few, solar
 from tests.sheets.solar import FROSTY, NORTH, SOUTH
@@ -386,7 +386,7 @@ def test_the_months_picture_names_the_month_with_least_to_spare(texts):
         bar = next(each for each in picture.shapes
                    if isinstance(each, Block) and each.at == f"month {month}")  # fmt: skip
         assert (bar.role == "bad") == (brought < taken)
-    assert sun_days.MONTHS[min(spare)[1]] in picture.alt
+    assert MONTHS[min(spare)[1]] in picture.alt
     assert not list(faults(picture))
 
 

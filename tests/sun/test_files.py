@@ -6,7 +6,7 @@ import pytest
 
 from calc.errors import InputError
 from calc.sun import files
-from calc.sun.days import MONTH_DAYS
+from calc.sun.days import MONTH_DAYS, monthly_means
 from tests.sun.years import hourly, text
 
 STAMPS = [
@@ -70,7 +70,7 @@ def test_the_same_year_reads_the_same_with_windows_line_ends_and_a_mark_at_its_s
 
 
 def test_a_months_mean_is_of_its_days():
-    found = files.monthly_means([1000.0] * 8760)
+    found = monthly_means([1000.0] * 8760)
     assert found == pytest.approx([24 * 3.6e6] * 12)
 
 

@@ -10,7 +10,7 @@ from calc.power.battery import discharge_limit
 from calc.power.controller import most_power
 from calc.sheets.parts import solar_judge
 from calc.sheets.parts.solar_judge import days_served, lasts
-from calc.units import HOUR
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -24,7 +24,7 @@ EASY = 1.001  # share by which a limit may be passed before it is said: rounding
 
 def told(case: Case, reader: Reader) -> str:
     """How long it carries and lasts, where nothing is wrong."""
-    carries = reader.show(case.autonomy * 24 * HOUR, "days", 2)
+    carries = reader.show(case.autonomy * DAY, "days", 2)
     years = f"{lasts(case):.2g}"
     return (
         f"The battery carries {carries} without sun, serves {days_served(case)} of {case.years} "
@@ -64,7 +64,7 @@ def _charged(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def _dull(case: Case, reader: Reader) -> Iterator[Finding]:
     if case.autonomy < DULL_DAYS:
-        carries = reader.show(case.autonomy * 24 * HOUR, "days", 2)
+        carries = reader.show(case.autonomy * DAY, "days", 2)
         text = f"Without sun the battery carries only {carries}; two to five are usual."
         yield Finding("care", "autonomy", text)
 

@@ -9,7 +9,7 @@ from calc import practice
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power.battery import rate_share
 from calc.sheets.parts.solar_judge import digits, lasts
-from calc.units import HOUR
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
@@ -23,7 +23,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
     """Key figures."""
     year = case.year
     return (
-        Figure("Lasts without any sun", case.autonomy * 24 * HOUR, "days", main=True),
+        Figure("Lasts without any sun", case.autonomy * DAY, "days", main=True),
         Figure("Energy that may be drawn", case.usable, "energy"),
         Figure(
             "Days short in that year", float(year.short_days), "number", digits(year.short_days)
@@ -62,15 +62,10 @@ def _energy(case: Case) -> tuple[Step, ...]:
             "Energy of a day in the busiest month",
             "E_day = V_day * P / Q_p + 86400 * P_idle",
             {"V_day": Value(case.daily, "volume"), "P": Value(pump.power_w, "power"),
-             "Q_p": Value(pump.flow_m3s, "flow"), "P_idle": Value(_idle(case), "power")},
+             "Q_p": Value(pump.flow_m3s, "flow"), "P_idle": Value(case.system.idle_w, "power")},
             Value(case.daily_energy, "energy"),
         ),
     )  # fmt: skip
-
-
-def _idle(case: Case) -> float:
-    """What stands by day and night, W."""
-    return case.system.pump.standby_w + case.system.controller.standby_w
 
 
 def _lasting(case: Case) -> tuple[Step, ...]:
@@ -83,7 +78,8 @@ def _lasting(case: Case) -> tuple[Step, ...]:
             "n = n_t + max(0, E_u * eta - n_t * 86400 * P_idle) / E_day",
             {"n_t": Value(stored, "number"), "E_u": Value(case.usable, "energy"),
              "eta": Value(one.of.discharging, "percent"),
-             "P_idle": Value(_idle(case), "power"), "E_day": Value(case.daily_energy, "energy")},
+             "P_idle": Value(case.system.idle_w, "power"),
+             "E_day": Value(case.daily_energy, "energy")},
             Value(case.autonomy, "number"),
             note="n_t: days that a full tank serves first, while only the standby draws.",
         ),
@@ -117,7 +113,7 @@ def _kinds(case: Case) -> Table:
     for at, kind in enumerate(practice.BATTERIES):
         one = replace(case.system.battery, kind=kind.key)
         other = replace(case, system=replace(case.system, battery=one))
-        rows.append((kind.name, other.autonomy * 24 * HOUR, str(other.year.short_days),
+        rows.append((kind.name, other.autonomy * DAY, str(other.year.short_days),
                      lasts(other)))  # fmt: skip
         if kind.key == case.system.battery.kind:
             marked.append(at)
@@ -135,9 +131,9 @@ def _sizes(case: Case) -> Table:
     for at, share in enumerate(shares):
         energy = share * system.battery.energy_j
         other = case.with_size(system.array.parallel, energy, system.tank_m3)
-        rows.append((energy / system.battery.nominal_v, other.autonomy * 24 * HOUR,
+        rows.append((energy / system.battery.nominal_v, other.autonomy * DAY,
                      str(other.year.short_days), lasts(other)))  # fmt: skip
-        if other.year.short_days > case.most:
+        if not other.meets:
             dimmed.append(at)
     columns = (Column("Capacity", "charge"), Column("Without sun", "days", 2),
                Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from calc.power.array import RATED_SUN
+from calc.sheets.direct.judge import DIM
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.solar_fixes import first_that
-from calc.sheets.parts.solar_judge import count
+from calc.sheets.parts.solar_fixes import first_that, left
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
 
@@ -24,7 +25,7 @@ TANK_TIMES = (1.5, 2.0, 3.0, 4.0, 6.0, 10.0)  # of the tank there is; our choice
 
 def meets(case: Case) -> bool:
     """Whether the year keeps to the days that may fail, and the pump starts."""
-    return case.year.short_days <= case.most and case.starts_at < 1000.0
+    return case.meets and case.starts_at < RATED_SUN
 
 
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
@@ -32,9 +33,9 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
     now = case.array.parallel
     strings = tuple(range(now + 1, min(100, MOST_TIMES * now) + 1))
     made = tuple(case.with_size(n, case.tank) for n in strings)
-    at = first_that(made, lambda one: meets(one) and one.starts_at <= 700.0)
+    at = first_that(made, lambda one: meets(one) and one.starts_at <= DIM)
     if at is not None:
-        text = f"Put up {made[at].array.count} panels: {_left(made[at])}."
+        text = f"Put up {made[at].array.count} panels: {left(made[at])}."
         yield Change(text, KEYS, {"strings": str(strings[at])})
     rising = (round_up(times * case.tank, "volume", reader) for times in TANK_TIMES)
     volumes = tuple(volume for volume in rising if volume <= MOST_M3)
@@ -42,11 +43,6 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
     at = first_that(larger, meets)
     if at is not None:
         size = reader.show(volumes[at], "volume")
-        text = f"Choose a tank of {size}: {_left(larger[at])}."
+        text = f"Choose a tank of {size}: {left(larger[at])}."
         texts = {"tank": exact(volumes[at], "volume", reader)}
         yield Change(text, frozenset({"short-days"}), texts)
-
-
-def _left(case: Case) -> str:
-    short = case.year.short_days
-    return f"{count(short, 'day')} would still fall short" if short else "no day falls short then"

@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 from calc.page.answer import Link
 from calc.page.findings import Finding
-from calc.power.array import RATED_AT, open_voltage, power
-from calc.sheets.parts.solar_judge import count
+from calc.power.array import RATED_SUN
+from calc.sheets.parts.solar_judge import cold_caution, days_served, no_file, short_days
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -16,58 +16,40 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 DIM = 700.0  # W/m2, a pump that needs more to start runs on few hours; our choice
-SUN = 1000.0  # W/m2, full sun
 
 
 def told(case: Case, reader: Reader) -> str:
     """What panels and tank do, where nothing is wrong."""
     panels, tank = case.array.count, reader.show(case.tank, "volume")
     some, s = ("One panel", "s") if panels == 1 else (f"{panels} panels", "")
-    short = case.year.short_days
-    days = "every day" if short == 0 else f"all but {count(short, 'day')}"
+    days = days_served(case)
     return f"{some} pump{s} straight into a tank of {tank} and serve{s} {days} of {case.years}."
 
 
 def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found."""
-    return (*_never(case, reader), *_short(case), *_dim(case), *_file(case))
+    return (*_never(case, reader), *short_days(case), *_dim(case), *no_file(case))
 
 
 def _never(case: Case, reader: Reader) -> Iterator[Finding]:
-    if case.starts_at >= SUN:
-        needs, has = reader.apart(case.made.starts_w, power(case.array, SUN, RATED_AT), "power")
+    if case.starts_at >= RATED_SUN:
+        needs, has = reader.apart(case.made.starts_w, case.full_power, "power")
         text = f"The pump needs {needs} before water comes; these panels give {has} in full sun."
         yield Finding("stop", "never-starts", text, "cannot")
 
 
-def _short(case: Case) -> Iterator[Finding]:
-    short = case.year.short_days
-    if short > case.most:
-        allowed = "none" if case.most == 0 else str(case.most)
-        text = f"Too little water on {count(short, 'day')} of {case.years}; you allow {allowed}."
-        yield Finding("stop", "short-days", text)
-
-
 def _dim(case: Case) -> Iterator[Finding]:
-    if DIM < case.starts_at < SUN:
-        share = round(case.starts_at / SUN * 100)
+    if DIM < case.starts_at < RATED_SUN:
+        share = round(case.starts_at / RATED_SUN * 100)
         text = f"Water comes only from {share} % of full sun: more panels would start it earlier."
         yield Finding("care", "dim", text)
 
 
-def _file(case: Case) -> Iterator[Finding]:
-    if case.values.weather == "file" and case.place.count > 1:
-        text = "The hourly file is not here: the year is made of its monthly means instead."
-        yield Finding("note", "no-file", text)
-
-
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """What belongs to these numbers."""
-    volts = open_voltage(case.array.module, case.array.series, case.low)
     mass = reader.show(case.tank * 1000, "mass")  # 1000 kg/m3
     return (
-        f"In the cold the panels reach {reader.show(volts, 'voltage')}: it can kill. Leave the "
-        "wiring to a licensed person.",
+        cold_caution(case, reader),
         f"The water in a full tank weighs {mass}: it needs level, firm ground.",
     )
 

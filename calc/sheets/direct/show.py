@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Column, Figure, Step, Table, Value
-from calc.power.direct import power
+from calc.power.array import RATED_AT, power
 from calc.pump.laws import water_power
 from calc.sheets.parts.solar_judge import closes, digits
 from calc.sheets.parts.tank_sizes import round_up
-from calc.units import GRAVITY, HOUR
+from calc.units import DAY, GRAVITY
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
@@ -31,13 +31,13 @@ def figures(case: Case) -> tuple[Figure, ...]:
         Figure("Power from which water comes", case.made.starts_w, "power"),
         Figure("Water not served", year.unserved / year.asked, "percent"),
         Figure("Hours the pump runs in a year", float(year.running_hours), "number", 4),
-        Figure("Days of water in a full tank", case.tank / case.daily * 24 * HOUR, "days", 2),
+        Figure("Days of water in a full tank", case.tank / case.daily * DAY, "days", 2),
     )  # fmt: skip
 
 
 def steps(case: Case) -> tuple[Step, ...]:
     """The working: the panels' power, the duty in full sun, the threshold, the year."""
-    flow, full = case.full_sun, power(case.array, 1000.0, 298.15)
+    flow, full = case.full_sun, case.full_power
     head = case.lifted + case.line.loss(flow)
     left = full / case.array.rated_w
     return (
@@ -97,7 +97,7 @@ def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
 def _by_sun(case: Case) -> Table:
     rows: list[Cells] = []
     for sun in SUNS:
-        watts = power(case.array, sun, 298.15)
+        watts = power(case.array, sun, RATED_AT)
         rows.append((f"{sun:.0f} W/m²", watts, case.made.flow(watts)))
     columns = (Column("Sun on the panels"), Column("Power", "power"), Column("Flow", "flow"))
     return Table("What the pump gives", columns, tuple(rows))

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc.sheets.parts.sky import SEASONS, AnyPlace, Stand, place_of, turned
+from calc.sheets.parts.sky import SEASONS, AnyPlace, Stand, place_of, sun_over, turned
 from calc.sun import days, hours
 from calc.sun.days import MONTH_DAYS
 from calc.sun.horizon import FLAT, skyline
@@ -17,7 +17,6 @@ from calc.sun.tilt import (
     best_for_year,
     towards_equator,
 )
-from calc.units import HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -32,6 +31,11 @@ class Case:
     place: AnyPlace
     stand: Stand
     goal: str
+
+    @property
+    def equator(self) -> float:
+        """Azimuth of the midday sun, rad from north."""
+        return towards_equator(self.place.latitude)
 
     @cached_property
     def daily(self) -> tuple[float, ...]:
@@ -86,25 +90,15 @@ class Case:
 @lru_cache(32)
 def monthly(place: AnyPlace, stand: Stand) -> tuple[float, ...]:
     """J/m2 on panels that stand so, on a mean day of each month: a year with the place's means."""
-    sun = _sun(place.latitude)
-    view = hours.facing(sun, Plane(stand.slope, stand.azimuth), stand.line)
-    light = hours.plane_light(view, _level(place))
-    found, at = [], 0
-    for count in MONTH_DAYS:
-        found.append(HOUR * sum(light[at : at + 24 * count]) / count)
-        at += 24 * count
-    return tuple(found)
-
-
-@lru_cache(4)
-def _sun(latitude: float) -> hours.SunHours:
-    return hours.sun_hours(latitude)
+    plane = Plane(stand.slope, stand.azimuth)
+    view = hours.facing(sun_over(place.latitude), plane, stand.line)
+    return days.monthly_means(hours.plane_light(view, _level(place)))
 
 
 @lru_cache(4)
 def _level(place: AnyPlace) -> hours.Level:
     (year,) = days.years(place.sun, place.latitude, 1, 1)  # one: its months are the given ones
-    return hours.level_from_days(_sun(place.latitude), year)
+    return hours.level_from_days(sun_over(place.latitude), year)
 
 
 def case_of(values: Values) -> Case:
@@ -112,8 +106,3 @@ def case_of(values: Values) -> Case:
     place = place_of(values)
     line = skyline([(row.from_north, row.high) for row in values.skyline])
     return Case(place, replace(turned(values), line=line), values.goal)
-
-
-def equator(case: Case) -> float:
-    """Azimuth of the midday sun, rad from north."""
-    return towards_equator(case.place.latitude)

@@ -6,7 +6,6 @@ import math
 from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, Area, Drawing, Stroke, Words
-from calc.sheets.panel_place.case import equator
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale
 from calc.sun.hours import day_hours
 
@@ -33,7 +32,7 @@ def path(latitude: float, day: int) -> list[tuple[float, float]]:
 
 def draw(case: Case) -> Drawing:
     """The ``Drawing`` of a case."""
-    middle = equator(case)
+    middle = case.equator
     across, up = Scale(-HALF, HALF, 8.0, WIDTH - 8.0), Scale(0.0, math.pi / 2, TOP + HIGH, TOP)
     shapes: list[Shape] = [Words(8.0, 14.0, "overhead", size=SMALL)]
     for day, name, style in PATHS:

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Link
 from calc.page.findings import Finding
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.place import MONTHS
 from calc.sheets.parts.tries import Change
 
 if TYPE_CHECKING:
@@ -33,11 +32,6 @@ def told(case: Case, reader: Reader) -> str:
     gets = reader.show(case.worth(case.daily), "irradiation")
     best = f"{math.degrees(case.best.slope):.0f}°"
     return f"The panels get {gets} a day {GOALS[case.goal]}; {best} is the best tilt for that."
-
-
-def worst_month(case: Case) -> str:
-    """Name of the month with the least light on the panels."""
-    return MONTHS[min(range(12), key=case.daily.__getitem__)]
 
 
 def findings(case: Case) -> tuple[Finding, ...]:

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 
 from calc.page import row_text
 from calc.page.answer import Column, Figure, Step, Table, Value
-from calc.sheets.panel_place.case import equator, monthly
-from calc.sheets.parts.place import MONTHS
+from calc.sheets.panel_place.case import monthly
+from calc.units import MONTHS
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
@@ -102,9 +102,9 @@ def _tilts(case: Case) -> Table:
 
 def _facings(case: Case) -> Table:
     rows: list[Cells] = []
-    side = 1 if equator(case) > 1 else -1  # in the south east lies to the right of the sun
+    side = 1 if case.equator > 1 else -1  # in the south east lies to the right of the sun
     for turn, name in TURNS:
-        azimuth = (equator(case) + side * math.radians(turn)) % (2 * math.pi)
+        azimuth = (case.equator + side * math.radians(turn)) % (2 * math.pi)
         daily = monthly(case.place, replace(case.stand, azimuth=azimuth))
         rows.append((name, case.worth(daily), min(daily), sum(daily) / 12))
     columns = (Column("Facing, tilt as now"), Column("As needed", "irradiation"),

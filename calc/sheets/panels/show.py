@@ -7,9 +7,8 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
-from calc.sheets.parts.place import MONTHS
 from calc.sheets.parts.solar_judge import closes, count, digits, lasts
-from calc.units import HOUR
+from calc.units import DAY, MONTHS
 
 if TYPE_CHECKING:
     from calc.page.answer import Cells
@@ -33,7 +32,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
         ),
         Figure("Water not served", year.unserved / year.asked, "percent"),
         Figure("Lowest charge of the battery", year.lowest, "percent"),
-        Figure("Lasts without any sun", case.autonomy * 24 * HOUR, "days"),
+        Figure("Lasts without any sun", case.autonomy * DAY, "days"),
         Figure("Sun that finds no use", _share(year.spilled, year.array), "percent"),
         Figure("Battery lasts, in years", lasts(case), "number", 2),
     ]
@@ -60,7 +59,6 @@ def steps(case: Case) -> tuple[Step, ...]:
 
 def _day(case: Case) -> Step:
     pump = case.system.pump
-    idle = pump.standby_w + case.system.controller.standby_w
     return Step(
         "Energy of a day in the busiest month",
         "E = V_day * P / Q + 86400 * P_idle",
@@ -68,7 +66,7 @@ def _day(case: Case) -> Step:
             "V_day": Value(case.daily, "volume"),
             "P": Value(pump.power_w, "power"),
             "Q": Value(pump.flow_m3s, "flow"),
-            "P_idle": Value(idle, "power"),
+            "P_idle": Value(case.system.idle_w, "power"),
         },
         Value(case.daily_energy, "energy"),
         note="86400 s in a day. What stands by draws day and night.",
@@ -149,7 +147,7 @@ def _one_more(case: Case) -> Table:
     """Start small and add later."""
     one, day = case.system.battery, case.daily
     changes = design.one_more(
-        case.weather, case.demand, case.system, one.energy_j, day, 100.0 * case.most / 365
+        case.weather, case.demand, case.system, one.energy_j, day, case.most_short
     )
     names = {"panel": "One more string of panels", "battery": "The same battery again",
              "tank": "A tank for one more day"}  # fmt: skip

@@ -10,6 +10,7 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from calc import practice
 from calc.errors import InputError
 from calc.page import row_text
 from calc.page.fields import Choice, Number, Rows, Text
@@ -18,7 +19,7 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import NAME, SHORT, Fact
-from calc.units import CELSIUS, QUANTITIES, parse
+from calc.units import MONTHS, QUANTITIES, parse
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -27,12 +28,10 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 PLACE, CLIMATE = "The place", "Sun and air by month"
-MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December",
-)  # fmt: skip
-MOST_SUN = 50e6  # J/m2 a day, more than reaches the ground anywhere; our choice
 FROM = ("weather", ("months",))
+SUN, AIR = (
+    QUANTITIES[one].default("metric") for one in ("irradiation", "temperature")
+)  # of a site
 USUAL = ("3.5 kWh/m²", "15 °C")  # of a new row
 
 FIELDS = (
@@ -67,7 +66,7 @@ FIELDS = (
                 tuple((str(at), name) for at, name in enumerate(MONTHS, 1)), "1",
             ),
             Number("sun", "Sun a day, on level ground", "irradiation", USUAL[0], USUAL[0],
-                   0.0, MOST_SUN),
+                   0.0, practice.BRIGHTEST_DAY),
             Number("air", "Mean air temperature", "temperature", USUAL[1], "59 °F",
                    203.15, 333.15),
         ),
@@ -116,8 +115,8 @@ def _months(asked: Asked) -> tuple[Cells, ...]:
     return tuple(
         {
             "month": Fact(str(at + 1)),
-            "sun": written(numbers[at] * 3.6e6, "irradiation"),
-            "air": written(numbers[at + 12] + CELSIUS, "temperature"),
+            "sun": written(SUN.to_si(numbers[at]), "irradiation"),
+            "air": written(AIR.to_si(numbers[at + 12]), "temperature"),
         }
         for at in range(12)
     )
@@ -130,8 +129,8 @@ def _take_months(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Si
     numbers = [0.0] * 24
     for _, cells in rows:
         at = int(cells["month"].text) - 1
-        numbers[at] = parse(cells["sun"].text, "irradiation").value / 3.6e6
-        numbers[at + 12] = parse(cells["air"].text, "temperature").value - CELSIUS
+        numbers[at] = SUN.from_si(parse(cells["sun"].text, "irradiation").value)
+        numbers[at + 12] = AIR.from_si(parse(cells["air"].text, "temperature").value)
     return asked.site.put("place.climate", Fact(" ".join(f"{one:.4g}" for one in numbers)))
 
 

@@ -18,7 +18,7 @@ from calc.sheets.parts.solar_fields import COMPASS
 from calc.storage import PATTERNS
 from calc.sun import days, hours
 from calc.sun.days import MONTH_DAYS
-from calc.sun.files import HourlyFile, monthly_means
+from calc.sun.files import HourlyFile
 from calc.sun.horizon import FLAT, Skyline
 from calc.sun.plane import Plane
 from calc.sun.tilt import towards_equator
@@ -30,7 +30,6 @@ if TYPE_CHECKING:
     from calc.page.form import Values
 
 SEED = 1  # the same months give the same years, on every device; our choice
-YEARS = 20
 SPELL = 30  # days, by whose light a year is told dull: it goes with the days short; our choice
 SEASONS = {"north": range(3, 9), "south": (9, 10, 11, 0, 1, 2)}  # months with the most use
 
@@ -56,7 +55,7 @@ class Place:
     @property
     def count(self) -> int:
         """How many years there are of it."""
-        return YEARS
+        return days.SEEDED
 
     def days(self) -> tuple[tuple[float, ...], ...]:
         """J/m2 of each day of each year."""
@@ -130,17 +129,18 @@ def _moving(numbers: Sequence[float]) -> list[float]:
 
 @lru_cache(4)
 def _years(sun: tuple[float, ...], latitude: float) -> tuple[tuple[float, ...], ...]:
-    return tuple(map(tuple, days.years(sun, latitude, SEED, YEARS)))
+    return tuple(map(tuple, days.years(sun, latitude, SEED)))
 
 
 @lru_cache(4)
-def _sun(latitude: float) -> hours.SunHours:
+def sun_over(latitude: float) -> hours.SunHours:
+    """The sun through the year at a latitude, rad, by its own time; made once."""
     return hours.sun_hours(latitude)
 
 
 @lru_cache(4)
 def _view(latitude: float, stand: Stand) -> hours.Facing:
-    return hours.facing(_sun(latitude), Plane(stand.slope, stand.azimuth), stand.line)
+    return hours.facing(sun_over(latitude), Plane(stand.slope, stand.azimuth), stand.line)
 
 
 @lru_cache(8)
@@ -148,10 +148,10 @@ def _air(air: tuple[float, ...]) -> tuple[float, ...]:
     return hours.air_hours(air)
 
 
-@lru_cache(YEARS + 4)
+@lru_cache(days.SEEDED + 4)
 def _weather(place: Place, index: int, stand: Stand) -> Weather:
     view = _view(place.latitude, stand)
-    level = hours.level_from_days(_sun(place.latitude), place.days()[index])
+    level = hours.level_from_days(sun_over(place.latitude), place.days()[index])
     made = hours.series(view, level, _air(place.air))
     return shaded(made, stand.shade)
 
@@ -168,7 +168,7 @@ def _of_file(place: FilePlace, stand: Stand) -> Weather:
 @lru_cache(1)
 def _file_place(file: HourlyFile, latitude: float, air: tuple[float, ...]) -> FilePlace:
     latitude = latitude if file.latitude is None else file.latitude
-    return FilePlace(file, latitude, monthly_means(file.level), air)
+    return FilePlace(file, latitude, days.monthly_means(file.level), air)
 
 
 def shaded(made: hours.Series, shade: float) -> Weather:

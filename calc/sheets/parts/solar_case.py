@@ -8,49 +8,37 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError, RangeError
 from calc.power import design
-from calc.power.array import Array, Module, check_string, open_voltage, usual_module
 from calc.power.battery import Battery, energy_from_ah
 from calc.power.controller import Controller
 from calc.power.motor import Draw, through_controller
-from calc.power.year import Backup, Demand, System, Weather, Year, simulate, trace
-from calc.sheets.parts.sky import AnyPlace, Stand, coldest, demand_of, place_of, stand_of
-from calc.units import HOUR
+from calc.power.year import Backup, Demand, System, Year, simulate, trace
+from calc.sheets.parts.sky import AnyPlace, Stand
+from calc.sheets.parts.sun_case import SunCase, sun_of
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from calc.page.form import Values
+    from calc.power.array import Array
     from calc.power.hours import Hour
 
-DAYS = 365
 CARRY = 3.0  # days of autonomy of the quick method; common practice, no source
 
 
 @dataclass(frozen=True)
-class Case:
-    """A form's numbers.
+class Case(SunCase):
+    """A form's numbers. system: panels, battery, pump and tank."""
 
-    demand: m3; system: panels, battery, pump and tank; place: its years; stand: how panels
-    stand; dullest: index of the year that the verdict is from; most: days a year that may fail;
-    coldest: K, for which the panels' voltage is judged.
-    """
-
-    values: Values
-    demand: Demand
     system: System
-    place: AnyPlace
-    stand: Stand
-    dullest: int
-    most: int
-    coldest: float
 
     @property
-    def years(self) -> str:
-        """What the verdict's year is called."""
-        return "the year of the file" if self.place.count == 1 else "the dullest of twenty years"
+    def panels(self) -> Array:
+        """The panels."""
+        return self.system.array
 
-    @cached_property
-    def weather(self) -> Weather:
-        """The dullest year."""
-        return self.place.year(self.dullest, self.stand)
+    @property
+    def served(self) -> Year:
+        """What the dullest year serves."""
+        return self.year
 
     @cached_property
     def year(self) -> Year:
@@ -63,20 +51,9 @@ class Case:
         return trace(self.weather, self.system, self.demand)
 
     @property
-    def daily(self) -> float:
-        """m3 asked on a day of the busiest month."""
-        return max(self.demand.by_month)
-
-    @property
     def daily_energy(self) -> float:
         """J a day that the pump and what stands by take in the busiest month."""
-        idle = self.system.pump.standby_w + self.system.controller.standby_w
-        return self.daily * self.system.pump.joule_per_m3 + 24 * HOUR * idle
-
-    @property
-    def pumping(self) -> float:
-        """Seconds a day that the pump runs in the busiest month."""
-        return self.daily / self.system.pump.flow_m3s
+        return self.daily * self.system.pump.joule_per_m3 + DAY * self.system.idle_w
 
     @property
     def usable(self) -> float:
@@ -89,16 +66,10 @@ class Case:
 
         While the tank feeds the taps only the standby is drawn.
         """
-        idle = 24 * HOUR * (self.system.pump.standby_w + self.system.controller.standby_w)
+        idle = DAY * self.system.idle_w
         stored = self.system.tank_m3 / self.daily
         left = self.usable * self.system.battery.of.discharging - stored * idle
         return stored + max(0.0, left) / self.daily_energy
-
-    @property
-    def cold_v(self) -> float:
-        """Voltage of a string on the coldest hour, open circuit."""
-        one = self.system.array
-        return open_voltage(one.module, one.series, self.coldest)
 
     @cached_property
     def compared(self) -> design.Compared | None:
@@ -123,30 +94,19 @@ def _year(place: AnyPlace, index: int, stand: Stand, system: System, demand: Dem
 
 def case_of(values: Values) -> Case:
     """The ``Case`` of a form.  Raises InputErrors and RangeErrors as the physics does."""
-    place, stand, demand = place_of(values), stand_of(values), demand_of(values)
-    array = Array(_module(values), values.series, values.strings)
+    panels, sun = sun_of(values)
+    volts = float(values.volts)
     made = System(
-        array,
+        panels,
         Controller(values.control, values.limit, values.amps),
-        Battery(values.kind, float(values.volts), energy_from_ah(float(values.volts), _ah(values))),
+        Battery(values.kind, volts, energy_from_ah(volts, values.ah / HOUR)),
         _draw(values),
         values.tank,
         backup=_backup(values),
     )
-    if sum(demand.by_month) <= 0:
+    if sum(sun["demand"].by_month) <= 0:
         raise InputError("Give the water used a day.", name="use")
-    dullest = place.dullest(demand.by_month)
-    low = values.coldest or coldest(place)
-    check_string(array.module, array.series, low, values.limit)
-    return Case(values, demand, made, place, stand, dullest, values.fail, low)
-
-
-def _ah(values: Values) -> float:
-    return values.ah / HOUR
-
-
-def _module(values: Values) -> Module:
-    return usual_module(values.rated, values.openv)
+    return Case(**sun, system=made)
 
 
 def _draw(values: Values) -> Draw:

@@ -10,11 +10,10 @@ from typing import TYPE_CHECKING
 from calc.page.shapes import SMALL, Area, Block, Drawing, Stroke, Words
 from calc.power import design
 from calc.power.service import FORTNIGHT
-from calc.sheets.parts.place import MONTHS
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.sheets.parts.solar_judge import count
 from calc.sun.days import MONTH_DAYS
-from calc.units import HOUR
+from calc.units import DAY, HOUR, MONTHS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -142,7 +141,7 @@ BAR_TOP, BAR_HIGH = 44.0, 84.0
 def energies(case: Case) -> tuple[tuple[float, ...], tuple[float, ...]]:
     """(what the panels can bring, what the pump takes) on a mean day of each month, J."""
     system = case.system
-    idle = 24 * HOUR * (system.pump.standby_w + system.controller.standby_w)
+    idle = DAY * system.idle_w
     left = system.losses.left * system.controller.gives
     brought = tuple(
         hours * HOUR * system.array.rated_w * left for hours in design.sun_hours(case.weather)

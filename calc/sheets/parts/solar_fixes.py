@@ -15,6 +15,7 @@ from calc.units import HOUR
 
 if TYPE_CHECKING:
     from calc.sheets.parts.solar_case import Case
+    from calc.sheets.parts.sun_case import SunCase
     from calc.units import Reader
 
 T = TypeVar("T")
@@ -29,16 +30,11 @@ ROUND_AH = (1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0)  # in each decade; our 
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
     """The likely best first."""
     keys = SHORT | {"battery-life", "rate", "autonomy"}
-    if case.year.short_days > case.most:
+    if not case.meets:
         yield from _more_panels(case)
     yield from _more_battery(case, keys)
-    if case.year.short_days > case.most:
+    if not case.meets:
         yield from _tank(case, reader)
-
-
-def meets(case: Case) -> bool:
-    """Whether the year keeps to the days that may fail."""
-    return case.year.short_days <= case.most
 
 
 def first_that(sizes: tuple[T, ...], good: Callable[[T], bool]) -> int | None:
@@ -57,15 +53,16 @@ def _more_panels(case: Case) -> Iterator[Change]:
     now = system.array.parallel
     strings = tuple(range(now + 1, min(100, MOST_TIMES * now) + 1))
     made = tuple(case.with_size(n, system.battery.energy_j, system.tank_m3) for n in strings)
-    at = first_that(made, meets)
+    at = first_that(made, lambda one: one.meets)
     if at is not None:
         panels = made[at].system.array.count
-        text = f"Put up {panels} panels: {_left(made[at])}."
+        text = f"Put up {panels} panels: {left(made[at])}."
         yield Change(text, SHORT, {"strings": str(strings[at])})
 
 
-def _left(case: Case) -> str:
-    short = case.year.short_days
+def left(case: SunCase) -> str:
+    """What a change leaves short, in words."""
+    short = case.served.short_days
     return f"{count(short, 'day')} would still fall short" if short else "no day falls short then"
 
 
@@ -94,13 +91,13 @@ def _more_battery(case: Case, keys: frozenset[str]) -> Iterator[Change]:
     def good(other: Case) -> bool:
         gives = discharge_limit(other.system.battery)
         enough = system.pump.power_w + system.pump.standby_w <= gives
-        return meets(other) and enough and other.autonomy >= 1 and lasts(other) >= 3
+        return other.meets and enough and other.autonomy >= 1 and lasts(other) >= 3
 
     if good(case):
         return
     at = first_that(made, good)
     if at is not None:
-        text = f"Choose a battery of {capacities[at]:g} Ah: {_left(made[at])}."
+        text = f"Choose a battery of {capacities[at]:g} Ah: {left(made[at])}."
         yield Change(text, keys, {"ah": f"{capacities[at]:g} Ah"})
 
 
@@ -113,8 +110,8 @@ def _tank(case: Case, reader: Reader) -> Iterator[Change]:
         if volume > system.tank_m3 * 1.001
     )
     made = tuple(case.with_size(system.array.parallel, system.battery.energy_j, v) for v in volumes)
-    at = first_that(made, meets)
+    at = first_that(made, lambda one: one.meets)
     if at is not None:
         size = reader.show(volumes[at], "volume")
-        text = f"Let a tank of {size} up the hill feed the taps: {_left(made[at])}."
+        text = f"Let a tank of {size} up the hill feed the taps: {left(made[at])}."
         yield Change(text, SHORT | {"too-slow"}, {"tank": exact(volumes[at], "volume", reader)})

@@ -110,10 +110,9 @@ def designs(case: Case, reader: Reader, change: Change) -> Generator[Progress, N
         done += 1
         yield Progress(done, of, "This design in each of its years")
     tried: list[Tried] = []
-    most = 100.0 * case.most / 365
     for one in design.sweep(
         case.weather, case.demand, case.system, tried_sizes.strings, tried_sizes.energies,
-        tried_sizes.tanks, most,
+        tried_sizes.tanks, case.most_short,
     ):  # fmt: skip
         tried.append(one)
         done += 1
@@ -178,7 +177,7 @@ def band(short: list[int], case: Case) -> str:
     good = sum(one <= case.most for one in short)
     return (
         f"This design in twenty years made from the same months: {span(short)} days short a year, "
-        f"{mean:.1f} in the mean; {good} of 20 years keep to the {case.most} allowed. "
+        f"{mean:.1f} in the mean; {good} of {len(short)} years keep to the {case.most} allowed. "
         "A real run of years may be worse: long droughts of sun, dust and ageing are not in it."
     )
 

@@ -5,21 +5,23 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.findings import Finding
-from calc.sheets.parts.solar_case import DAYS
-from calc.units import HOUR
+from calc.power.battery import YEAR
+from calc.power.service import DAYS
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from calc.sheets.parts.solar_case import Case
+    from calc.sheets.parts.sun_case import SunCase
     from calc.units import Reader
 
-YEAR = 365.0 * 24 * HOUR
 SHORT_LIFE = 3.0  # years, a battery that wears out sooner is worth saying; our choice
 MUCH = 0.6  # of the sun that finds no use: fewer panels might do; our choice
 
 
 def parts(case: Case, reader: Reader) -> str:
+    """Panels and battery in words."""
     panels = case.system.array.count
     watts = reader.show(case.system.array.module.rated_w, "power")
     energy = reader.show(case.system.battery.energy_j, "energy")
@@ -27,8 +29,9 @@ def parts(case: Case, reader: Reader) -> str:
     return f"{some} of {watts} and a battery of {energy}"
 
 
-def days_served(case: Case) -> str:
-    short = case.year.short_days
+def days_served(case: SunCase) -> str:
+    """How many days of the year are served: "every day", "all but 2 days"."""
+    short = case.served.short_days
     return "every day" if short == 0 else f"all but {count(short, 'day')}"
 
 
@@ -46,11 +49,11 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found."""
     return (
         *_too_slow(case, reader),
-        *_short(case),
+        *short_days(case),
         *_life(case),
         *_frost(case),
         *_unused(case),
-        *_file(case),
+        *no_file(case),
     )
 
 
@@ -62,8 +65,8 @@ def busiest(case: Case) -> float:
 def _too_slow(case: Case, reader: Reader) -> Iterator[Finding]:
     """A pump too slow for the busiest hour, or for the day: no panel helps that."""
     gives = case.system.pump.flow_m3s
-    if case.daily > gives * 24 * HOUR * (1 + 1e-9):
-        most, asked = reader.apart(gives * 24 * HOUR, case.daily, "volume")
+    if case.daily > gives * DAY * (1 + 1e-9):
+        most, asked = reader.apart(gives * DAY, case.daily, "volume")
         text = f"The pump gives {most} in 24 hours; a day asks for {asked}."
         yield Finding("stop", "too-slow", text, "cannot")
     elif case.system.tank_m3 <= 0 and busiest(case) > gives * (1 + 1e-9):
@@ -72,9 +75,10 @@ def _too_slow(case: Case, reader: Reader) -> Iterator[Finding]:
         yield Finding("stop", "too-slow", text, "cannot")
 
 
-def _short(case: Case) -> Iterator[Finding]:
-    short = case.year.short_days
-    if short > case.most:
+def short_days(case: SunCase) -> Iterator[Finding]:
+    """More days with too little water than may be."""
+    if not case.meets:
+        short = case.served.short_days
         allowed = "none" if case.most == 0 else str(case.most)
         text = f"Too little water on {count(short, 'day')} of {case.years}; you allow {allowed}."
         yield Finding("stop", "short-days", text)
@@ -109,7 +113,7 @@ def _frost(case: Case) -> Iterator[Finding]:
 
 def _unused(case: Case) -> Iterator[Finding]:
     year = case.year
-    if year.array > 0 and year.spilled > MUCH * year.array and year.short_days <= case.most:
+    if year.array > 0 and year.spilled > MUCH * year.array and case.meets:
         share = round(100 * year.spilled / year.array)
         text = (
             f"{share} % of the sun’s energy finds no use over the year; dull weeks need the rest."
@@ -117,18 +121,24 @@ def _unused(case: Case) -> Iterator[Finding]:
         yield Finding("note", "unused", text)
 
 
-def _file(case: Case) -> Iterator[Finding]:
+def no_file(case: SunCase) -> Iterator[Finding]:
+    """An hourly file that is asked for and not open."""
     if case.values.weather == "file" and case.place.count > 1:
         text = "The hourly file is not here: the year is made of its monthly means instead."
         yield Finding("note", "no-file", text)
 
 
+def cold_caution(case: SunCase, reader: Reader) -> str:
+    """What the panels' voltage may do."""
+    volts = reader.show(case.cold_v, "voltage")
+    return (
+        f"In the cold the panels reach {volts}: it can kill. Leave the wiring to a licensed person."
+    )
+
+
 def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """What belongs to these numbers."""
-    volts = reader.show(case.cold_v, "voltage")
-    said = [
-        f"In the cold the panels reach {volts}: it can kill. Leave the wiring to a licensed person."
-    ]
+    said = [cold_caution(case, reader)]
     if case.system.battery.kind == "flooded":
         said.append(
             "This battery gives off explosive gas: ventilate it, no flame or spark near it."
