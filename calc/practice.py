@@ -182,7 +182,7 @@ PART_RATING = 100 * PSI  # Pa, a usual filter housing or small tank; common prac
 ALBEDO = 0.2  # share of the light that the ground throws back, grass or soil; common practice
 MODULE_WIND = 1.0  # m/s, past a module where nobody knows it, on the low side; our choice
 TURBIDITY = 3.0  # of Linke, clean air over land; common practice, no source
-BRIGHTEST_DAY = 50e6  # J/m2 a day, above any on Earth outside the air (about 48e6 at a pole)
+BRIGHTEST_DAY = 50e6  # J/m2 a day, above any on Earth outside the air (48e6 at a pole); our choice
 AIR_SWING = 12.0  # K, from the coolest to the warmest of a day, dry inland places; our choice
 WARMEST_HOUR = 15.0  # solar hour, at which the air is warmest; common practice, no source
 
@@ -227,6 +227,7 @@ LOSS_WIRING = 0.03  # the same, cables and connectors; common practice, no sourc
 MPPT_EFFICIENCY = 0.95  # a charge controller nobody measured; common practice, no source
 PWM_EFFICIENCY = 0.98  # the same, one that only switches; common practice, no source
 CONTROLLER_STANDBY = 2.0  # W, a charge controller's own draw; common practice, no source
+INVERTER_STANDBY = 15.0  # W, one left switched on, no load; common practice, no source
 PUMP_STANDBY = 5.0  # W, a pump's controller while the pump rests; common practice, no source
 # (load over rated, efficiency) of an inverter or motor controller; common practice, no source
 LOAD_EFFICIENCY = ((0.05, 0.70), (0.1, 0.82), (0.2, 0.89), (0.5, 0.92), (1.0, 0.90))

@@ -187,9 +187,7 @@ def simulate(
     Returns ``DirectYear``.  Raises RangeError outside.
     Source: conservation; in an hour the water comes before it is used.
     """
-    require("tank_m3", tank_m3, 1e-3, 1e5, "volume", "Without a battery there must be a tank.")
     start = tank_m3 if start_m3 is None else start_m3
-    require("start_m3", start, 0.0, tank_m3, "volume", "The tank holds no more.")
     watts = powers(array, weather.plane, weather.module_k, losses)
     offers = [HOUR * made.flow(one) for one in watts]
     levels, served, pumped = _tank(demand.hours, offers, start, tank_m3)
@@ -207,13 +205,27 @@ def simulate(
     )
 
 
+def trace(
+    weather: Weather, array: Array, made: Table, tank_m3: float, demand: Demand
+) -> list[float]:
+    """The tank behind ``simulate``, for a picture: m3 in it at the end of each hour.
+
+    Arguments and errors as for ``simulate``, with its usual losses and a full tank to begin with.
+    """
+    watts = powers(array, weather.plane, weather.module_k, USUAL_LOSSES)
+    return _tank(demand.hours, [HOUR * made.flow(one) for one in watts], tank_m3, tank_m3)[0]
+
+
 def _tank(
-    asked: Sequence[float], offers: Sequence[float], level: float, volume: float
+    asked: Sequence[float], offers: Sequence[float], start_m3: float, tank_m3: float
 ) -> tuple[list[float], list[float], list[float]]:
     """(level at the end, served, pumped) of each hour, m3."""
+    require("tank_m3", tank_m3, 1e-3, 1e5, "volume", "Without a battery there must be a tank.")
+    require("start_m3", start_m3, 0.0, tank_m3, "volume", "The tank holds no more.")
+    level = start_m3
     levels, served, pumped = [], [], []
     for ask, offer in zip(asked, offers, strict=True):
-        taken = min(offer, max(0.0, volume + ask - level))
+        taken = min(offer, max(0.0, tank_m3 + ask - level))
         given = min(ask, level + taken)
         level += taken - given
         served.append(given)

@@ -13,6 +13,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from calc.errors import InputError, require
+from calc.pump.laws import electrical_power
 from calc.pump.points import POINT_DENSITY, BestPoint, Point, check, efficiency, vertex
 from calc.solve import Monotone, root
 from calc.units import GRAVITY
@@ -216,6 +217,20 @@ class Pump:
         """
         given = self._looked_up("power", flow, speed)
         return None if given is None else given * self._power_scale(speed) * density / POINT_DENSITY
+
+    def drawn_at(
+        self, flow: float, speed: float, density: float, motor: float, controller: float
+    ) -> float | None:
+        """Power drawn, W: ``power_at``, else that of the shaft through motor and controller.
+
+        flow: m3/s; speed: share of full; density: kg/m3; motor, controller: efficiencies, shares.
+        Returns None where the table tells neither power nor efficiency.  Raises RangeError.
+        """
+        drawn = self.power_at(flow, speed, density)
+        if drawn is not None:
+            return drawn
+        shaft = self.shaft_power_at(flow, speed, density)
+        return None if shaft is None else electrical_power(shaft, motor, controller)
 
     @staticmethod
     def _power_scale(speed: float) -> float:

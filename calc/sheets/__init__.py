@@ -32,16 +32,19 @@ KEYS = (
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = ("panels", "battery", "direct", "panel_place", "cable")
-# what several of them share and only they ask
-LATER_PARTS = (
+# What only they ask, by the beginnings of modules' names: the sun, its power, what they share.
+LATER_ROOMS = (
+    "calc.sun.",
+    "calc.power.",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"
         for name in (
-            "sky", "sun_case", "solar_case", "solar_drawing", "solar_fixes", "solar_job",
-            "solar_judge", "world_map",
+            "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing", "solar_fixes",
+            "solar_job", "solar_judge", "world_map",
         )
     ),
+    *(f"calc.sheets.{key}." for key in LATER),
 )  # fmt: skip
 
 

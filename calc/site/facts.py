@@ -31,9 +31,15 @@ FACINGS = (
     ("se", "South-east"), ("s", "South"), ("sw", "South-west"), ("w", "West"),
     ("nw", "North-west"),
 )  # fmt: skip
-BATTERY_KINDS = (
-    ("lfp", "Lithium iron phosphate"), ("agm", "Sealed lead (AGM)"),
-    ("gel", "Sealed lead (gel)"), ("flooded", "Lead with liquid acid"),
+BATTERY_KINDS = tuple((kind.key, kind.name) for kind in practice.BATTERIES)
+CHARGERS = (("mppt", "MPPT (follows the panels)"), ("pwm", "PWM (only switches)"))
+PATTERNS = (
+    ("home", "Home: morning and evening"), ("dawn", "Drip lines at dawn"),
+    ("day", "Through the day: stock, work"), ("even", "Evenly, day and night"),
+)  # fmt: skip
+SEASONS = (
+    ("even", "The same in every month"), ("north", "More from April to September"),
+    ("south", "More from October to March"),
 )  # fmt: skip
 PIPES = tuple((f"{p.kind}/{p.size}", p.label) for kind in pipes.KINDS for p in pipes.sizes(kind))
 
@@ -254,9 +260,7 @@ _USE = (
     count("use.people", "ep", "People", 0, 500),
     quantity("use.each", "ee", "Water a person uses a day", "daily", 0.0, 1e-5, "100 L/day",
              _PRACTICE),
-    choice("use.pattern", "et", "When it is used",
-           (("home", "Home"), ("dawn", "Drip lines at dawn"), ("day", "Through the day"),
-            ("even", "Evenly")), "home", _OURS),
+    choice("use.pattern", "et", "When it is used", PATTERNS, "home", _OURS),
     count("use.showers", "ea", "Showers", 0, 60),
     count("use.sinks", "eb", "Sinks and wash basins", 0, 60),
     count("use.toilets", "ec", "Toilets with a cistern", 0, 60),
@@ -295,16 +299,13 @@ _POWER = (
     choice("power.facing", "rf", "Facing of the panels", FACINGS),
     choice("power.battery", "rb", "Kind of battery", BATTERY_KINDS),
     quantity("power.capacity", "ra", "Battery capacity", "charge", 360.0, 3.6e8),
-    choice("power.controller", "rx", "Charge controller",
-           (("mppt", "Follows the panels"), ("pwm", "Only switches"))),
+    choice("power.controller", "rx", "Charge controller", CHARGERS),
     quantity("power.limit", "rl", "Maximum panel voltage", "voltage", 1.0, 1500.0),
     quantity("power.amps", "rm", "Maximum charging current", "current", 0.1, 1000.0),
     count("power.fail", "rd", "Days a year that may fail", 0, 365),
     quantity("power.hill_tank", "rk", "Tank that feeds the taps", "volume", 0.0,
              1e4, "0 L", "none named"),
-    choice("power.season", "rn", "Use over the year",
-           (("even", "The same in every month"), ("north", "More from April to September"),
-            ("south", "More from October to March")), "even", _OURS),
+    choice("power.season", "rn", "Use over the year", SEASONS, "even", _OURS),
 )  # fmt: skip
 
 SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER)

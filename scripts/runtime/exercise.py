@@ -14,7 +14,7 @@ import traceback
 import calc
 from calc import bridge
 from calc.page.fields import Number, Rows
-from calc.sheets import KEYS, LATER, LATER_PARTS
+from calc.sheets import KEYS, LATER, LATER_ROOMS
 from calc.sheets import sheet as find_sheet
 from calc.site import parts_list
 
@@ -45,7 +45,6 @@ def ask(**request):
 
 
 # what no sheet of a start imports, each with a dot behind it
-ROOMS = ("calc.sun.", "calc.power.", *LATER_PARTS, *(f"calc.sheets.{key}." for key in LATER))
 FIRST = tuple(key for key in KEYS if key not in LATER)
 
 
@@ -63,7 +62,7 @@ def later():
 def everything():
     """Import all that a start may ask, then ask each sheet for all it can do."""
     for name in modules():
-        if not name.startswith(ROOMS):
+        if not name.startswith(LATER_ROOMS):
             importlib.import_module(name)
     gc.set_threshold(*OFTEN)
     for key in FIRST:

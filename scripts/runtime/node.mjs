@@ -14,11 +14,10 @@ const ENVIRONMENT = { HOME: "/home/pyodide", LANG: "en_US.UTF-8", PYTHONHASHSEED
 export const IMPORT_ALL = `
 import importlib, json, pkgutil
 import calc, calc.bridge
-from calc.sheets import KEYS, LATER, LATER_PARTS
+from calc.sheets import KEYS, LATER, LATER_ROOMS
 
-rooms = ("calc.sun.", "calc.power.", *LATER_PARTS, *(f"calc.sheets.{key}." for key in LATER))
 for module in pkgutil.walk_packages(calc.__path__, "calc."):
-    if not module.name.startswith(rooms):
+    if not module.name.startswith(LATER_ROOMS):
         importlib.import_module(module.name)
 # one answer each, so that what is made on first use is in the snapshot too
 KEYS = [key for key in KEYS if key not in LATER]
@@ -27,7 +26,7 @@ for key in KEYS:
 `;
 // What is there stays: no search for rubbish need go through it again, in the middle of an answer.
 export const FORGET =
-  "import gc; del importlib, pkgutil, module, rooms, KEYS, LATER, LATER_PARTS, key; gc.collect(); gc.freeze()";
+  "import gc; del importlib, pkgutil, module, KEYS, LATER, LATER_ROOMS, key; gc.collect(); gc.freeze()";
 
 /* The folder named first on the command line, with a slash; a failure is said in one line. */
 export function begin(called) {

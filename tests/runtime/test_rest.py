@@ -5,7 +5,7 @@ import json
 import pytest
 
 from calc import bridge
-from calc.sheets import KEYS, LATER
+from calc.sheets import KEYS, LATER_ROOMS
 from tests.house.modules import modules
 
 # The worker with a probe behind it: it starts Python, asks the questions, then has Python evaluate
@@ -42,10 +42,9 @@ RUN = """async (probe) => {
 }"""
 # What browsers import only when they are asked for it: none is in the memory that a start comes
 # from, and all of it, with what it asks of Python's library, is in what is sent.
-ROOMS = ("calc.sun.", "calc.power.", *(f"calc.sheets.{key}." for key in LATER))
-IMPORTED_LATER = [one.name for one in modules() if one.name.startswith(ROOMS)]
+IMPORTED_LATER = [one.name for one in modules() if one.name.startswith(LATER_ROOMS)]
 IMPORTS = (  # a sheet's fields are known to the pages that lead to it
-    f"repr([name for name in __import__('sys').modules if name.startswith({ROOMS!r})"
+    f"repr([name for name in __import__('sys').modules if name.startswith({LATER_ROOMS!r})"
     " and not name.endswith('.sheet')])",
     f"repr([__import__(name, None, None, ['all']).__name__ for name in {IMPORTED_LATER!r}])",
 )

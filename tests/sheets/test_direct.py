@@ -16,6 +16,7 @@ from calc.pump.invented import PUMPS
 from calc.sheets import sheet
 from calc.sheets.direct import drawing
 from calc.sheets.direct.case import case_of
+from calc.sheets.parts import solar_drawing
 from calc.sheets.parts.pipe_choice import chosen_pipe
 from calc.units import HOUR, Reader
 from tests.page.pictures import faults, named
@@ -218,8 +219,8 @@ def test_the_line_of_the_tank_is_the_balance(texts):
     first = one.year.worst[0].day
     held = balance(one)[24 * first : 24 * (first + 14)]
     marks = named(drawing.draw(one, Reader())[0])
-    low, high = drawing.TOP + drawing.HIGH, drawing.HIGH
-    for (_, y), level in zip(points(marks["level"]), held[:: drawing.sun.STEP], strict=True):
+    low, high = solar_drawing.STORE_TOP + solar_drawing.STORE_HIGH, solar_drawing.STORE_HIGH
+    for (_, y), level in zip(points(marks["level"]), held[:: solar_drawing.STEP], strict=True):
         assert y == pytest.approx(low - high * level / one.tank, abs=0.06)
 
 

@@ -20,9 +20,10 @@ from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.parts.solar_fields import (
     ARGUMENTS,
-    CAUTIONS,
+    BUILT,
     DEEPER,
     FAIL,
+    LIVE,
     MORE,
     PANELS,
     PATTERN,
@@ -105,10 +106,10 @@ SHEET = Sheet(
     solve,
     folded=(CLIMATE, SUN, LINE, MORE),
     cautions=(
-        *CAUTIONS[:2],
+        *LIVE,
         "A tank is a confined space: do not enter; call trained people.",
         "A full tank is heavy; stands, roofs and slopes need a structural design and permits.",
-        *CAUTIONS[4:],
+        *BUILT,
     ),
     sources=(
         *SOURCES[:2],

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power.array import RATED_AT, power
 from calc.pump.laws import water_power
-from calc.sheets.parts.solar_judge import closes, digits
+from calc.sheets.parts.solar_judge import closes, digits, made_of, source_of
 from calc.sheets.parts.tank_sizes import round_up
 from calc.units import DAY, GRAVITY
 
@@ -81,10 +81,10 @@ def _later_steps(case: Case) -> tuple[Step, ...]:
         ),
         Step(
             "The year, hour by hour",
-            note="In each hour the sun’s power gives a flow into the tank, and the taps take from "
-            "it. A full tank stops the pump. Water closes "
+            note=f"{made_of(case)} In each hour the sun’s power gives a flow into the tank, and "
+            "the taps take from it. A full tank stops the pump. Water closes "
             f"{closes(case.year.water_gap)} of what came in.",
-            source="Conservation of water",
+            source=f"Conservation of water{source_of(case)}",
         ),
     )
 

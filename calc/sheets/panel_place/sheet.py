@@ -10,7 +10,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet
 from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
-from calc.sheets.parts.solar_fields import ARGUMENTS, CAUTIONS, SOURCES, STAND
+from calc.sheets.parts.solar_fields import ARGUMENTS, EARTHED, FALLS, LIVE, SOURCES, STAND
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -96,10 +96,10 @@ SHEET = Sheet(
     solve,
     folded=(CLIMATE,),
     cautions=(
-        CAUTIONS[0],
-        "Falls from roofs kill: work at height is for people who are trained and secured.",
+        LIVE[0],
+        FALLS,
         "Wind lifts panels: frames and roofs need fixings that somebody has worked out.",
-        "Earth (ground) frames and fit lightning protection as the local code asks.",
+        EARTHED,
         "Find buried cables and pipes before you dig for a post or a trench.",
         "Do not look into the sun when you judge what hides it.",
     ),

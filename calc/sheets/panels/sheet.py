@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from calc.page.answer import Answer
 from calc.page.fields import Sheet
-from calc.sheets.parts.place import CLIMATE, months_text
+from calc.sheets.parts.place import CLIMATE
 from calc.sheets.parts.solar_fields import (
     ARGUMENTS,
     CAUTIONS,
@@ -16,47 +15,25 @@ from calc.sheets.parts.solar_fields import (
     STORE,
     SUN,
 )
-from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
+    from calc.page.answer import Answer
     from calc.page.form import Values
     from calc.units import Reader
 
 
 def solve(values: Values, reader: Reader) -> Answer:
-    """The ``Answer`` of the panels sheet.  Raises InputError for what cannot be worked with."""
-    # here, so that only who asks about panels waits for the rooms of sun and power
+    """The ``Answer`` of this sheet.  Raises InputError for what cannot be worked with."""
+    # here, so that only who asks waits for the rooms of sun and power
     from calc.sheets.panels import judge, show
-    from calc.sheets.parts import solar_drawing, solar_fixes, solar_judge
-    from calc.sheets.parts.solar_case import case_of
+    from calc.sheets.parts import solar_drawing, solar_judge
+    from calc.sheets.parts.solar_answer import Told, answer
 
-    case = case_of(values)
-
-    form = Form(
-        SHEET,
-        values,
-        reader,
-        lambda changed: solar_judge.findings(case_of(changed), reader),
-        lambda changed: solar_fixes.changes(case_of(changed), reader),
-        tables={"months": months_text(values, reader)},
-    )
-
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": solar_drawing.draw(case, reader),
-            "steps": show.steps(case),
-            "tables": show.tables(case),
-            "links": judge.links(),
-        }
-
-    return Answer(
-        told=judge.told(case, reader),
-        findings=solar_judge.findings(case, reader),
-        figures=show.figures(case),
-        cautions=solar_judge.cautions(case, reader),
-        later=later,
-    )
+    said = Told(
+        judge.told, solar_judge.findings, show.figures, solar_drawing.draw,
+        show.steps, show.tables, judge.links,
+    )  # fmt: skip
+    return answer(SHEET, values, reader, said)
 
 
 SHEET = Sheet(

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import design
 from calc.power.year import generator_fuel
-from calc.sheets.parts.solar_judge import closes, count, digits, lasts
+from calc.sheets.parts.solar_judge import closes, count, digits, lasts, made_of, source_of
 from calc.units import DAY, MONTHS
 
 if TYPE_CHECKING:
@@ -112,12 +112,10 @@ def _quick(case: Case) -> tuple[Step, ...]:
 def _hour_by_hour(case: Case) -> Step:
     return Step(
         "The year, hour by hour",
-        note="Twenty years of days are made from the twelve months, with runs of dull weather; "
-        "the one with the dullest thirty days for this use decides. In each hour the sun runs "
-        "the pump first, then fills tank and battery; what is missing comes from the battery "
-        "down to its cut-out, then from a backup. "
+        note=f"{made_of(case)} In each hour the sun runs the pump first, then fills tank and "
+        "battery; what is missing comes from the battery down to its cut-out, then from a backup. "
         f"Energy closes {closes(case.year.energy_gap)} of what came in.",
-        source="Conservation of energy and water; days: Bendt et al. (1981), Graham et al. (1988)",
+        source=f"Conservation of energy and water{source_of(case)}",
     )
 
 

@@ -2,6 +2,7 @@
 
 from calc import practice
 from calc.page.fields import Choice, Count, Number, Unknown
+from calc.site.facts import PATTERNS
 from calc.units import HOUR, QUANTITIES
 
 USUAL_WATER = Unknown("15 °C", "59 °F", "usual for water from the ground")
@@ -273,3 +274,13 @@ def suction_lift(most: float, group: str = "") -> Number:
         help="Lowest water up to the pump. Water above it: a minus sign",
         group=group,
     )
+
+
+def daily_use() -> Number:
+    """Water of a day, all of it."""
+    return Number("use", "Water used a day", "daily", "930 L/day", "245 gal/day", 1e-9, 1e-2)
+
+
+def use_pattern(group: str = "") -> Choice:
+    """When in the day water is used."""
+    return Choice("pattern", "When it is used", PATTERNS, "home", group=group)

@@ -6,7 +6,6 @@ from dataclasses import replace
 
 from calc import practice
 from calc.network.parts import PumpSet
-from calc.pump.laws import electrical_power
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, known
 from calc.sheets.parts.place import BINDINGS as PLACE
@@ -26,24 +25,19 @@ def _flow(asked: Asked) -> float | None:
 
 def _watts(asked: Asked) -> float | None:
     """What the pumps draw while they give that, W; None where their tables do not tell."""
-    found = asked.solved.moving
-    total = 0.0
+    site, found = asked.site, asked.solved.moving
+    motor = site.value("pump.motor") or practice.MOTOR_EFFICIENCY
+    controller = site.value("pump.controller") or practice.CONTROL_EFFICIENCY
+    density, total = found.network.weight / GRAVITY, 0.0
     for link in found.network.links:
         if not isinstance(link, PumpSet):
             continue
         state = found.pump(link.name)
         if state.speed is None or state.flow_m3s <= 0:
             return None
-        density = found.network.weight / GRAVITY
-        drawn = link.pump.power_at(state.flow_m3s, state.speed, density)
+        drawn = link.pump.drawn_at(state.flow_m3s, state.speed, density, motor, controller)
         if drawn is None:
-            shaft = link.pump.shaft_power_at(state.flow_m3s, state.speed, density)
-            if shaft is None:
-                return None
-            site = asked.site
-            motor = site.value("pump.motor") or practice.MOTOR_EFFICIENCY
-            controller = site.value("pump.controller") or practice.CONTROL_EFFICIENCY
-            drawn = electrical_power(shaft, motor, controller)
+            return None
         total += drawn
     return total or None
 

@@ -5,28 +5,30 @@ Heights are to scale within each picture.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, Area, Block, Drawing, Stroke, Words
 from calc.power import design
-from calc.power.service import FORTNIGHT
+from calc.power.service import FORTNIGHT, MISSED
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.sheets.parts.solar_judge import count
 from calc.sun.days import MONTH_DAYS
 from calc.units import DAY, HOUR, MONTHS
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from calc.page.shapes import Shape
+    from calc.power.service import Day
     from calc.sheets.parts.solar_case import Case
+    from calc.sheets.parts.sun_case import SunCase
     from calc.units import Reader
 
 LEFT, RIGHT = 8.0, WIDTH - 8.0
 SUN_TOP, SUN_HIGH = 22.0, 54.0  # units: over the bars of sun, and their height
 STORE_TOP, STORE_HIGH = 98.0, 66.0  # the same of the battery's charge
 STEP = 3  # hours from one point of the charge to the next; our choice
-SERVED = 1e-9  # of what is asked, less missing than this is rounding
 
 
 def draw(case: Case, reader: Reader) -> tuple[Drawing, ...]:
@@ -52,24 +54,56 @@ def day_name(day: int) -> str:
 
 def fortnight(case: Case, reader: Reader) -> Drawing:
     """Sun, charge and missing water through the worst fortnight of the dullest year."""
-    worst, first = case.year.worst, case.year.worst[0].day
-    hours = case.hours[24 * first : 24 * (first + FORTNIGHT)]
+    stored = [one.stored for one in case.hours]
+    full = case.system.battery.energy_j / HOUR
+    store = Store("the battery", "charge", "charge of the battery: full", stored, full)
+    return worst_fortnight(case, case.year.worst, store, reader, _cut_out(case))
+
+
+@dataclass(frozen=True)
+class Store:
+    """What carries a supply through the dark.
+
+    name, of: in sentences ("the battery", "charge"); label: over its picture; levels: at the end of
+    each hour of the year; full: the most it holds, in the same unit.
+    """
+
+    name: str
+    of: str
+    label: str
+    levels: Sequence[float]
+    full: float
+
+
+def worst_fortnight(
+    case: SunCase, worst: Sequence[Day], store: Store, reader: Reader, marks: Iterable[Shape] = ()
+) -> Drawing:
+    """Sun above, the store below and the days that miss water under it, day by day.
+
+    worst: the fortnight's days; marks: shapes to put upon the store.
+    """
+    first = worst[0].day
     across = Scale(0.0, float(FORTNIGHT), LEFT, RIGHT)
-    missed = [day.asked - day.served > SERVED * max(day.asked, SERVED) for day in worst]
+    missed = [day.asked - day.served > MISSED * max(day.asked, MISSED) for day in worst]
     shapes = (
-        *sun_bars([day.array for day in worst], across, reader),
-        *_charge(case, [one.stored for one in hours], across),
-        *missed_days(missed, across),
-        *day_names(first, across),
+        *_sun_bars([day.array for day in worst], across, reader),
+        *_level(store, first, across),
+        *marks,
+        *_missed_days(missed, across),
+        *_day_names(first, across),
+    )
+    lowest = round(100 * min(day.lowest for day in worst))
+    alt = (
+        f"The fortnight from {day_name(first)}, the worst of {case.years}: "
+        f"{lacking(sum(missed))}, and {store.name} falls to {lowest} % of its {store.of}."
     )
     title = f"The worst fortnight, from {day_name(first)}"
     height = STORE_TOP + STORE_HIGH + 2 * LINE + 24
-    scaled = "To scale: the sun’s energy of a day, and the battery’s charge."
-    alt = _alt(case, sum(missed), first)
+    scaled = f"To scale: the sun’s energy of a day, and {store.name}’s {store.of}."
     return Drawing("fortnight", title, alt, WIDTH, height, shapes, scaled)
 
 
-def sun_bars(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[Shape]:
+def _sun_bars(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[Shape]:
     most = max(*days, 1.0)
     up = Scale(0.0, most, SUN_TOP + SUN_HIGH, SUN_TOP)
     yield Words(LEFT, 14.0, "from the panels each day, at most", size=SMALL)
@@ -81,23 +115,34 @@ def sun_bars(days: Sequence[float], across: Scale, reader: Reader) -> Iterator[S
     yield Stroke(((LEFT, SUN_TOP + SUN_HIGH), (RIGHT, SUN_TOP + SUN_HIGH)), "ink", width=1.0)
 
 
-def _charge(case: Case, stored: Sequence[float], across: Scale) -> Iterator[Shape]:
-    """The battery's charge, and the line below which nothing is drawn."""
-    full = case.system.battery.energy_j / HOUR
-    up = Scale(0.0, full, STORE_TOP + STORE_HIGH, STORE_TOP)
+def _level(store: Store, first: int, across: Scale) -> Iterator[Shape]:
+    """What the store holds from hour to hour."""
+    levels = store.levels[24 * first : 24 * (first + FORTNIGHT)]
+    up = _up(store.full)
     line = tuple(
-        (across.at((at + 1) / 24), up.at(stored[at])) for at in range(0, len(stored), STEP)
+        (across.at((at + 1) / 24), up.at(levels[at])) for at in range(0, len(levels), STEP)
     )
-    low, floor = up.at(0.0), up.at(case.system.battery.reserve / HOUR)
-    yield Words(LEFT, STORE_TOP - 6, "charge of the battery: full", size=SMALL)
+    low = up.at(0.0)
+    yield Words(LEFT, STORE_TOP - 6, store.label, size=SMALL)
     yield Block(LEFT, STORE_TOP, RIGHT - LEFT, STORE_HIGH, "", "edge")
-    yield Area((*line, (line[-1][0], low), (line[0][0], low)), "water", at="charge")
+    yield Area((*line, (line[-1][0], low), (line[0][0], low)), "water", at="store")
     yield Stroke(line, "ink", width=1.4, at="level")
-    yield Stroke(((LEFT, floor), (RIGHT, floor)), "ink", "dashed", 1.2, at="cut-out")
-    yield Words(RIGHT - 4, floor - 4, "cut-out", "end", size=SMALL, halo="paper")
 
 
-def missed_days(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
+def _up(full: float) -> Scale:
+    return Scale(0.0, full, STORE_TOP + STORE_HIGH, STORE_TOP)
+
+
+def _cut_out(case: Case) -> tuple[Shape, ...]:
+    """The line below which nothing is drawn."""
+    floor = _up(case.system.battery.energy_j).at(case.system.battery.reserve)
+    return (
+        Stroke(((LEFT, floor), (RIGHT, floor)), "ink", "dashed", 1.2, at="cut-out"),
+        Words(RIGHT - 4, floor - 4, "cut-out", "end", size=SMALL, halo="paper"),
+    )
+
+
+def _missed_days(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
     """A hatched block under each day on which water is missing."""
     top = STORE_TOP + STORE_HIGH + 4
     for at, short in enumerate(missed):
@@ -106,7 +151,7 @@ def missed_days(missed: Sequence[bool], across: Scale) -> Iterator[Shape]:
             yield Block(left, top, right - left, 10.0, "bad", "bad", at=f"short {at}")
 
 
-def day_names(first: int, across: Scale) -> Iterator[Shape]:
+def _day_names(first: int, across: Scale) -> Iterator[Shape]:
     y = STORE_TOP + STORE_HIGH + 14 + LINE
     for at, anchor in ((0, "start"), (FORTNIGHT // 2, "middle"), (FORTNIGHT - 1, "end")):
         x = {"start": LEFT, "middle": across.at(at + 0.5), "end": RIGHT}[anchor]
@@ -123,14 +168,6 @@ def lacking(days: int) -> str:
     if days == 0:
         return "every day is served"
     return f"{count(days, 'day')} {'gets' if days == 1 else 'get'} too little water"
-
-
-def _alt(case: Case, short: int, first: int) -> str:
-    lowest = round(100 * min(day.lowest for day in case.year.worst))
-    return (
-        f"The fortnight from {day_name(first)}, the worst of the dullest year: "
-        f"{lacking(short)}, and the battery falls to {lowest} % of its charge."
-    )
 
 
 # The months -----------------------------------------------------------------------------------

@@ -4,42 +4,22 @@ from __future__ import annotations
 
 import math
 
+from calc import practice
 from calc.page.fields import Choice, Count, Number, Unknown
+from calc.sheets.parts.fields import daily_use, use_pattern, usual
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
-from calc.site.facts import BATTERY_KINDS, FACINGS
+from calc.site.facts import BATTERY_KINDS, CHARGERS, FACINGS, SEASONS
 from calc.units import HOUR
 
 SUN, STORE, MORE = "How the panels stand", "Controller", "Use, losses and backup"
-PATTERN = Choice(
-    "pattern",
-    "When it is used",
-    (
-        ("home", "Home: morning and evening"),
-        ("dawn", "Drip lines at dawn"),
-        ("day", "Through the day: stock, work"),
-        ("even", "Evenly, day and night"),
-    ),
-    "home",
-    group=MORE,
-)
 SEASON = (
-    Choice(
-        "season",
-        "Over the year",
-        (
-            ("even", "The same in every month"),
-            ("north", "More from April to September"),
-            ("south", "More from October to March"),
-        ),
-        "even",
-        group=MORE,
-    ),
+    Choice("season", "Over the year", SEASONS, "even", group=MORE),
     Number(
         "off", "Share of it in the other months", "percent", "60 %", "60 %", 0.0, 1.0,
         when=("season", ("north", "south")), group=MORE,
     ),
 )  # fmt: skip
-USE = Number("use", "Water used a day", "daily", "930 L/day", "245 gal/day", 1e-9, 1e-2)
+USE, PATTERN = daily_use(), use_pattern(MORE)
 COMPASS = {word: at * math.pi / 4 for at, (word, _) in enumerate(FACINGS[1:])}
 STAND = (
     Number(
@@ -65,17 +45,14 @@ DEEPER = (
     ),
     Number(
         "coldest", "Coldest air ever", "temperature", "", "", 203.15, 303.15, optional=True,
-        help="Cold raises the panels’ voltage. If blank, 20 °C (36 °F) below the coldest month",
+        help="Cold raises the panels’ voltage. If blank, "
+        f"{practice.COLDEST_BELOW:g} °C ({1.8 * practice.COLDEST_BELOW:g} °F) below the coldest "
+        "month",
         group=SUN,
     ),
 )  # fmt: skip
 BATTERY = (
-    Choice(
-        "kind",
-        "Kind of battery",
-        BATTERY_KINDS,
-        "lfp",
-    ),
+    Choice("kind", "Kind of battery", BATTERY_KINDS, "lfp"),
     Choice("volts", "Battery voltage", (("12", "12 V"), ("24", "24 V"), ("48", "48 V")), "24"),
     Number(
         "ah", "Battery capacity", "charge", "100 Ah", "100 Ah", 0.1 * HOUR, 1e5 * HOUR,
@@ -98,13 +75,7 @@ PUMP = (
     ),
 )  # fmt: skip
 CONTROLLER = (
-    Choice(
-        "control",
-        "Charge controller",
-        (("mppt", "MPPT (follows the panels)"), ("pwm", "PWM (only switches)")),
-        "mppt",
-        group=STORE,
-    ),
+    Choice("control", "Charge controller", CHARGERS, "mppt", group=STORE),
     Number(
         "limit", "Maximum panel voltage it takes", "voltage", "100 V", "100 V", 1.0, 1500.0,
         group=STORE, unknown=Unknown("100 V", "100 V", "usual for a small one"),
@@ -115,7 +86,7 @@ CONTROLLER = (
     ),
     Number(
         "standby", "Drawn by the pump's controller at rest", "power", "5 W", "5 W", 0.0, 500.0,
-        group=MORE, unknown=Unknown("5 W", "5 W", "usual; common practice"),
+        group=MORE, unknown=usual(practice.PUMP_STANDBY, "power", "usual; common practice"),
     ),
 )  # fmt: skip
 INVERTER = (
@@ -134,7 +105,9 @@ INVERTER = (
     Number(
         "noload", "Drawn by the inverter at rest", "power", "15 W", "15 W", 0.0, 500.0,
         when=("feed", ("ac",)), group=MORE,
-        unknown=Unknown("15 W", "15 W", "usual for one left switched on; common practice"),
+        unknown=usual(
+            practice.INVERTER_STANDBY, "power", "usual for one left switched on; common practice"
+        ),
     ),
 )  # fmt: skip
 BACKUP = (
@@ -168,18 +141,25 @@ ARGUMENTS = {
     "standby_w": "standby", "tank_m3": "tank", "hours": "aidhours", "load": "inverter",
     "air": "months", "air_k": "months", "module_k": "months", "plane": "months",
 }  # fmt: skip
-CAUTIONS = (
+LIVE = (
     "Panels cannot be switched off by day: their terminals are live in any light.",
     "A DC arc does not go out by itself. Never unplug a connector under load.",
+)
+STORED = (
     "A battery short-circuits with thousands of amperes. Keep tools and rings off its "
     "terminals and put its fuse beside them.",
     "Batteries give off gas or burn: house them ventilated, dry, away from heat and from "
     "where people sleep.",
-    "Falls from roofs kill: work at height is for people who are trained and secured.",
-    "Earth (ground) frames and fit lightning protection as the local code asks.",
+)
+FALLS = "Falls from roofs kill: work at height is for people who are trained and secured."
+EARTHED = "Earth (ground) frames and fit lightning protection as the local code asks."
+BUILT = (
+    FALLS,
+    EARTHED,
     "Keep controllers and batteries in enclosures that stay dry, shaded and free of frost.",
     "Wiring, fuses and disconnects: a licensed person, to local codes.",
 )
+CAUTIONS = (*LIVE, *STORED, *BUILT)
 SOURCES = (
     "Sun and air by month: see “Where the figures come from”.",
     "Days from months: Bendt, Collares-Pereira and Rabl (1981); Graham, Hollands and Huget "

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, TypeVar
 
 from calc.power.battery import discharge_limit
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.solar_judge import count, lasts
-from calc.sheets.parts.tank_sizes import round_up
+from calc.sheets.parts.tank_sizes import next_round, round_up
 from calc.sheets.parts.tries import Change
 from calc.units import HOUR
 
@@ -66,22 +65,13 @@ def left(case: SunCase) -> str:
     return f"{count(short, 'day')} would still fall short" if short else "no day falls short then"
 
 
-def round_ah(amp_hours: float) -> float:
-    """The next round capacity.
-
-    >>> round_ah(41.0), round_ah(130.0)
-    (50.0, 150.0)
-    """
-    decade = 10.0 ** math.floor(math.log10(max(amp_hours, 1.0)))
-    steps = (*ROUND_AH, 10.0)
-    return next(decade * step for step in steps if decade * step >= amp_hours * (1 - 1e-9))
-
-
 def _more_battery(case: Case, keys: frozenset[str]) -> Iterator[Change]:
     """The smallest larger battery with which nothing is wrong that a battery can put right."""
     system, one = case.system, case.system.battery
     volts = one.nominal_v
-    sizes = dict.fromkeys(round_ah(times * one.energy_j / volts / HOUR) for times in TIMES)
+    sizes = dict.fromkeys(
+        next_round(times * one.energy_j / volts / HOUR, ROUND_AH) for times in TIMES
+    )
     capacities = tuple(ah for ah in sizes if ah <= MOST_AH)
     made = tuple(
         case.with_size(system.array.parallel, ah * volts * HOUR, system.tank_m3)

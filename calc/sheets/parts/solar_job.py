@@ -17,7 +17,7 @@ from calc.power import design
 from calc.power.year import simulate
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.sheets.parts.solar_judge import count
-from calc.sheets.parts.tank_sizes import round_up
+from calc.sheets.parts.tank_sizes import next_round, round_up
 from calc.units import HOUR
 
 if TYPE_CHECKING:
@@ -67,7 +67,7 @@ def sizes(case: Case, reader: Reader) -> Sizes:
     strings = {min(MOST_STRINGS, max(1, math.ceil(share * middle))) for share in STRINGS}
     while len(strings) < LEAST_STRINGS:
         strings.add(max(strings) + 1 if max(strings) < MOST_STRINGS else min(strings) - 1)
-    energies = {volts * HOUR * _round_ah(share * energy / volts / HOUR)
+    energies = {volts * HOUR * next_round(share * energy / volts / HOUR, ROUND_AH)
                 for share in BATTERIES}  # fmt: skip
     while len(energies) < len(BATTERIES):
         energies.add(2 * max(energies))
@@ -81,17 +81,6 @@ def _middle(case: Case) -> tuple[float, int, float]:
     if found is None:
         return one.nominal_v, case.system.array.parallel, one.energy_j
     return one.nominal_v, found.hand.strings, found.hand.energy_j
-
-
-def _round_ah(amp_hours: float) -> float:
-    """The next size that is asked for, Ah.
-
-    >>> _round_ah(41.0), _round_ah(8.0)
-    (50.0, 10.0)
-    """
-    decade = 10.0 ** math.floor(math.log10(max(amp_hours, 1.0)))
-    steps = (*ROUND_AH, 10.0)
-    return next(decade * step for step in steps if decade * step >= amp_hours * (1 - 1e-9))
 
 
 # The work -------------------------------------------------------------------------------------

@@ -148,6 +148,21 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     return tuple(said)
 
 
+def made_of(case: SunCase) -> str:
+    """Where the year comes from that decides, as a sentence of the working."""
+    if case.place.count == 1:
+        return "The year is that of the hourly file."
+    return (
+        "Twenty years of days are made from the twelve months, with runs of dull weather; the one "
+        "with the dullest thirty days for this use decides."
+    )
+
+
+def source_of(case: SunCase) -> str:
+    """The source of its days, to follow others."""
+    return "; days: Bendt et al. (1981), Graham et al. (1988)" if case.place.count > 1 else ""
+
+
 def closes(gap: float) -> str:
     """How well a balance closes, in words; its last digits are rounding, and differ by device.
 

@@ -1,4 +1,4 @@
-"""Sizes of tanks as a reader meets them: rounded up, round, and as spans of time."""
+"""Sizes as a reader meets them: rounded up, round, and as spans of time."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from calc.units import DAY, HOUR, number_text
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from calc.units import Reader
 
 ROUND = (1.0, 1.5, 2.0, 3.0, 5.0, 7.5)  # round sizes in each decade
@@ -24,6 +26,16 @@ def round_up(value: float, quantity: str, reader: Reader, digits: int = 3) -> fl
         return value
     place = 10.0 ** (math.floor(math.log10(number)) - digits + 1)
     return unit.to_si(round(math.ceil(number / place - 1e-9) * place, 12))
+
+
+def next_round(number: float, steps: Sequence[float]) -> float:
+    """The next round number, of ``steps`` in each decade; from 1 on.
+
+    >>> next_round(41.0, (1.0, 2.0, 5.0)), next_round(130.0, (1.0, 1.5)), next_round(0.3, (1.0,))
+    (50.0, 150.0, 1.0)
+    """
+    decade = 10.0 ** math.floor(math.log10(max(number, 1.0)))
+    return next(decade * one for one in (*steps, 10.0) if decade * one >= number * (1 - 1e-9))
 
 
 def round_sizes(around_m3: float, reader: Reader) -> tuple[float, ...]:

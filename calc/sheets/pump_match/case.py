@@ -12,7 +12,7 @@ from calc.errors import InputError, RangeError
 from calc.pipe.line import Line
 from calc.pump import sets
 from calc.pump.curve import DisplacementPump, Pump
-from calc.pump.laws import GRADES, Grade, electrical_power
+from calc.pump.laws import GRADES, Grade
 from calc.sheets.parts.guard import BOTH, relieved
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
@@ -271,13 +271,9 @@ class Case:
     def power(self, flow: float, speed: float) -> float | None:
         """Power drawn, W; None where the table tells neither power nor efficiency."""
         try:
-            drawn = self.pump.power_at(flow, speed, self.density)
-            if drawn is not None:
-                return drawn
-            shaft = self.pump.shaft_power_at(flow, speed, self.density)
+            return self.pump.drawn_at(flow, speed, self.density, self.motor, self.controller)
         except RangeError:
             return None
-        return None if shaft is None else electrical_power(shaft, self.motor, self.controller)
 
     def npsh_required(self, flow: float, speed: float) -> float | None:
         """m; None where the table does not tell."""

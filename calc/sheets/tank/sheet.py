@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Number, Sheet, Unknown
+from calc.page.fields import Number, Sheet, Unknown
+from calc.sheets.parts.fields import daily_use, use_pattern
 from calc.sheets.parts.tries import Form
 from calc.sheets.tank import drawing, fixes, judge, show
 from calc.sheets.tank.case import case
@@ -20,18 +21,8 @@ TANK = "The tank itself"
 HILL = "A tank up the hill"
 
 FIELDS = (
-    Number("use", "Water used a day", "daily", "930 L/day", "245 gal/day", 1e-9, 1e-2),
-    Choice(
-        "pattern",
-        "When it is used",
-        (
-            ("home", "Home: morning and evening"),
-            ("dawn", "Drip lines at dawn"),
-            ("day", "Through the day: stock, work"),
-            ("even", "Evenly, day and night"),
-        ),
-        "home",
-    ),
+    daily_use(),
+    use_pattern(),
     Number(
         "gives",
         "Flow of pump or source",
