@@ -11,6 +11,7 @@ if TYPE_CHECKING:
 DAYS = 365
 FORTNIGHT = 14
 MISSED = 1e-9  # of what is asked: less than this is rounding, and is served
+MISSED_DIGITS = 9  # of a fortnight's use, as ``MISSED``
 
 
 @dataclass(frozen=True)
@@ -76,11 +77,13 @@ def worst_fortnight(days: Sequence[Day]) -> tuple[Day, ...]:
     Returns 14 days, the first one's number is the fortnight's start.  Source: our choice.
     """
 
+    usual = sum(day.asked for day in days) * FORTNIGHT / len(days) or 1.0  # m3 a fortnight
+
     def badness(first: int) -> tuple[float, float]:
+        # rounded: how a sum ends in its last bits must not choose between equal fortnights
         some = days[first : first + FORTNIGHT]
-        missed = sum(max(0.0, day.asked - day.served) for day in some)
-        missed = missed if missed > MISSED * sum(day.asked for day in some) else 0.0
-        return missed, -sum(day.lowest for day in some)
+        missed = sum(max(0.0, day.asked - day.served) for day in some) / usual
+        return round(missed, MISSED_DIGITS), -round(sum(day.lowest for day in some), MISSED_DIGITS)
 
     first = max(range(len(days) - FORTNIGHT + 1), key=badness)
     return tuple(days[first : first + FORTNIGHT])

@@ -57,3 +57,14 @@ def test_more_missing_water_is_worse_than_less_held():
     held[24 * 200 : 24 * 214] = [0.1] * 24 * 14
     worst = worst_fortnight(days_of(ASKED, missing(24 * 50), held, ASKED))
     assert 50 in [one.day for one in worst]
+
+
+def test_of_fortnights_equal_but_for_rounding_the_first_is_the_worst():
+    held, given = [0.9] * 8760, list(ASKED)
+    for day in (100, 300):
+        given[24 * day] = 0.25
+    given[24 * 300] -= 1e-13
+    assert worst_fortnight(days_of(ASKED, given, held, ASKED))[-1].day == 100
+    held[24 * 40] = 0.3
+    held[24 * 250] = 0.3 - 1e-13
+    assert worst_fortnight(days_of(ASKED, ASKED, held, ASKED))[-1].day == 40
