@@ -75,11 +75,23 @@ def work_out(request: Data) -> Data:
     """Solve: answer HTML, plain text and chart specifications, or errors by field key.
 
     Its "site" is {text: packed, way, kept: keys of the fields that stand as it fills them}; its
-    "way" the one asked about where there is none.
+    "way" the one asked about where there is none.  Its "phase" parts what someone waits for who
+    types: "first" is the answer's figures, where there are any, "form" what is then said of the
+    form, "rest" all, with what takes longer; without it all is worked out at once.
     """
-    sheet, state = find_sheet(request["sheet"]), _state(request)
-    outcome = _outcome(sheet, state, request.get("phase", ""))
-    reply = {
+    sheet, state, phase = find_sheet(request["sheet"]), _state(request), request.get("phase", "")
+    outcome = _outcome(sheet, state, phase)
+    more = outcome.answer is not None and phase in {"first", "form"}
+    if more and phase == "first":
+        html = render.first(outcome, _addresses(request, sheet, state, outcome))
+        return {"html": html, "example": outcome.example, "more": True}
+    reply = _of_form(request, sheet, state, outcome) | {"more": more}
+    return reply if more else reply | _all(request, sheet, state, outcome)
+
+
+def _of_form(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
+    """What is said of the form, and its link."""
+    return {
         "errors": outcome.errors,
         "cells": cells(sheet, state, outcome.errors),
         "notes": {key: note for key, note in outcome.notes.items() if note},
@@ -93,12 +105,7 @@ def work_out(request: Data) -> Data:
             for one in outcome.assumed
         ],
         "example": outcome.example,
-        "more": outcome.answer is not None and request.get("phase") == "first",
     }
-    if reply["more"]:
-        address = _addresses(request, sheet, state, outcome)
-        return reply | {"html": render.first(outcome, address)}
-    return reply | _all(request, sheet, state, outcome)
 
 
 def _carried(request: Data) -> tuple[str, str]:
@@ -136,12 +143,13 @@ _LAST: list[tuple[str, State, Outcome]] = []  # what was worked out first, at mo
 
 
 def _outcome(sheet: Sheet, state: State, phase: str) -> Outcome:
-    """phase: "first" leaves out what may come later, "rest" is the same with it, "" is all."""
-    if phase == "rest" and _LAST and _LAST[0][:2] == (sheet.key, state):
+    """phase: "first" and "form" leave out what may come later, "rest" is the same with it."""
+    first = phase in {"first", "form"}
+    if phase and _LAST and _LAST[0][:2] == (sheet.key, state):
         with suppress(InputError):  # said beside its field below, as where all is asked at once
-            return rest(_LAST[0][2])
-    outcome = work(sheet, state, first=phase == "first")
-    _LAST[:] = [(sheet.key, state, outcome)] if phase == "first" else []
+            return _LAST[0][2] if first else rest(_LAST[0][2])
+    outcome = work(sheet, state, first=first)
+    _LAST[:] = [(sheet.key, state, outcome)] if first else []
     return outcome
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.quantities import (
     CELSIUS,
@@ -65,6 +66,7 @@ MONTHS = (  # of the year, as they are written
 MOST_FIGURES = 11  # to tell two numbers apart in a sentence; closer ones are the same to a reader
 
 
+@lru_cache(maxsize=1024)  # many figures of an answer are the last one's
 def number_text(value: float, digits: int = 3) -> str:
     """``value`` with ``digits`` significant figures, whole figures never rounded off.
 

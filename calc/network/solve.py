@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 SETTLED = 1e-9  # m, largest last change of a head; it is carried into heads and flows
 LOOSELY = 1e-4  # m, the same while pressure-holding parts are still brought into line
+ROUGHEST = 0.1  # m, the same before they are first brought into line; our choice, by fewest steps
 BALANCED = 1e-7  # share of the flow, before the last change is carried into the flows
 FALL = 0.3  # share of its first slope to which the search along a step brings the slope
 SEARCHES, INTERPOLATED = 44, 4
@@ -60,11 +61,12 @@ def solve(network: Network, start: Solution | None = None, rough: bool = False) 
     else:
         heads = system.heads_from(start.heads)
         system.begin(heads, start)
-    steps, settled = 0, SETTLED if not system.holders else LOOSELY
+    steps, settled = 0, SETTLED if not system.holders else ROUGHEST
     for turn in range(MOST_ROUNDS):
         heads, point, change, used = _lowest(system, heads, settled)
         steps += used
         if system.adjust(heads, change, turn >= SINGLY, ROUGHLY if rough else AGREED):
+            settled = min(settled, LOOSELY)
             continue
         if settled == SETTLED:
             return _solution(system, heads, point, change, steps)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.fields import UNKNOWN, Choice, Number, Rows, Text
 from calc.page.row_text import decode
-from calc.page.state import filled_rows
+from calc.page.state import State, filled_rows
 from calc.reading import isolated, split
 from calc.units import Reader, parse
 
@@ -16,7 +17,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from calc.page.fields import Field
-    from calc.page.state import State
 
 
 @dataclass(frozen=True)
@@ -106,21 +106,23 @@ def _assumed_rows(entry: Rows, standing: str, state: State) -> Iterator[Assumed]
     if UNKNOWN in state.text(entry) or any(
         c.default(state.system) == UNKNOWN for c in entry.columns
     ):
-        yield from _assumed_cells(entry, state)
+        yield from _assumed_cells(entry, state.text(entry), state.system)
 
 
-def _assumed_cells(entry: Rows, state: State) -> Iterator[Assumed]:
+@lru_cache(64)  # while one number is typed the tables stay
+def _assumed_cells(entry: Rows, texts: str, system: str) -> tuple[Assumed, ...]:
     """``Assumed`` of every cell of a table whose reader answered "I don't know"."""
-    rows = filled_rows(entry, state.text(entry), state.system)
-    for index, row in enumerate(rows):
+    usual, found = State(system), []
+    for index, row in enumerate(filled_rows(entry, texts, system)):
         for column, text in zip(entry.columns, row, strict=False):
             unknown = None if isinstance(column, Text) else column.unknown
             if text.strip() != UNKNOWN or unknown is None:
                 continue
             key, label = f"{entry.key}.{index}.{column.key}", column.label.lower()
-            shown = written(column, unknown.text(state.system), state)
+            shown = written(column, unknown.text(system), usual)
             reason = unknown.reason or STANDINGS["unknown"]
-            yield Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason)
+            found.append(Assumed(key, f"{row_words(entry, index, row)}, {label}", shown, reason))
+    return tuple(found)
 
 
 def written(entry: Field, text: str, state: State) -> str:

@@ -35,6 +35,7 @@ class State:
     standing: Mapping[str, str] = field(default_factory=dict)
     reasons: Mapping[str, str] = field(default_factory=dict)
     kept: frozenset[str] = frozenset()
+    _defaults: dict[str, bool] = field(default_factory=dict, init=False, compare=False, repr=False)
 
     def text(self, entry: Field) -> str:
         """The text of a field, its default where nothing is typed."""
@@ -46,7 +47,10 @@ class State:
             return "unknown"
         if entry.key in self.standing:
             return self.standing[entry.key]
-        return "example" if self._is_default(entry) else "given"
+        found = self._defaults.get(entry.key)  # asked for several times an answer
+        if found is None:
+            found = self._defaults[entry.key] = self._is_default(entry)
+        return "example" if found else "given"
 
     def is_typed(self, entry: Field) -> bool:
         """Whether the reader gave this text: it is neither the example's nor a site's."""
@@ -74,19 +78,8 @@ class State:
 
     def _rows(self, entry: Rows, text: str) -> list[list[object]]:
         """The cells of a table, numbers parted from their units."""
-        found = []
-        for row in filled_rows(entry, text, self.system):
-            cells: list[object] = []
-            for column, cell in zip(entry.columns, row, strict=False):
-                if isinstance(column, Number):
-                    symbol = self.units.get(f"{entry.key}.{column.key}")
-                    usual = Reader(self.system).unit(column.quantity)
-                    menu = QUANTITIES[column.quantity].unit(symbol or usual.symbol)
-                    cells.append(_parted(cell, column, menu))
-                else:
-                    cells.append(cell)
-            found.append([*cells, *row[len(entry.columns) :]])
-        return found
+        units = tuple(self.units.get(f"{entry.key}.{column.key}") for column in entry.columns)
+        return _parted_rows(entry, text, self.system, units)
 
     def cell(self, entry: Rows, column: Cell, text: str) -> State:
         """The state of one cell of the table ``entry``, as if its column were a field."""
@@ -97,6 +90,24 @@ class State:
 def _parted(text: str, entry: Number, menu: Unit | None) -> tuple[str, Unit | None]:
     number, own = split(text.strip(), entry.quantity)
     return number, own or menu
+
+
+@lru_cache(64)  # while one number is typed the tables stay
+def _parted_rows(
+    entry: Rows, text: str, system: str, units: tuple[str | None, ...]
+) -> list[list[object]]:
+    found = []
+    for row in filled_rows(entry, text, system):
+        cells: list[object] = []
+        for column, cell, symbol in zip(entry.columns, row, units, strict=False):
+            if isinstance(column, Number):
+                usual = Reader(system).unit(column.quantity)
+                menu = QUANTITIES[column.quantity].unit(symbol or usual.symbol)
+                cells.append(_parted(cell, column, menu))
+            else:
+                cells.append(cell)
+        found.append([*cells, *row[len(entry.columns) :]])
+    return found
 
 
 @lru_cache(64)  # asked for many times an answer

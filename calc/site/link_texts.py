@@ -42,17 +42,22 @@ def usual(entry: Number, system: str) -> Unit:
 
 def number_out(entry: Number, text: str, symbol: str | None, system: str) -> str:
     """The link's text of a number field: ``text`` as typed, ``symbol`` its menu's unit."""
-    kind, text = QUANTITIES[entry.quantity], text.strip()
-    bare, unit = split(text, entry.quantity)
+    return _number_out(entry.quantity, text.strip(), symbol, system)
+
+
+@lru_cache(maxsize=1024)  # while one number is typed all others and the defaults stay
+def _number_out(quantity: str, text: str, symbol: str | None, system: str) -> str:
+    kind = QUANTITIES[quantity]
+    bare, unit = split(text, quantity)
     if unit is None:
-        if _has_unit(text, entry.quantity):
+        if _has_unit(text, quantity):
             return text  # a unit outside the menu, or feet and inches
         unit = (kind.unit(symbol) if symbol else None) or kind.default(system)
     if not unit.symbol or bare in {"", UNKNOWN} and unit is kind.default(system):
         return bare
-    plain = plain_unit(entry.quantity, unit.symbol)
+    plain = plain_unit(quantity, unit.symbol)
     short = bare + plain
-    return short if split(short, entry.quantity) == (bare, unit) else f"{bare}!{plain}"
+    return short if split(short, quantity) == (bare, unit) else f"{bare}!{plain}"
 
 
 @lru_cache(maxsize=1024)

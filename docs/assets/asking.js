@@ -90,8 +90,8 @@
       }
     }
 
-    /* In two steps where picture, fixes and working take longer than the figures, and only to who
-       waits; at once where no answer stands whose picture could stay meanwhile. */
+    /* The figures first, then what is said of the form; picture, fixes and working take longer, and
+       are for who waits. All at once where no answer stands whose picture could stay meanwhile. */
     async answer() {
       const { base, flat } = this.calc.section.dataset;
       const question = { ...this.calc.state(), op: "work", base, flat: flat === "1" };
@@ -103,7 +103,8 @@
         return reply.more;
       };
       this.again = false;
-      if (await given(this.calc.figures.stands ? "first" : "") && await this.quiet()) await given("rest");
+      const more = await given(this.calc.figures.stands ? "first" : "");
+      if (more && await given("form") && await this.quiet()) await given("rest");
     }
 
     /* True where nothing was typed for a moment. */

@@ -253,18 +253,17 @@
 
     show(reply) {
       if (reply.failed) return this.broken(reply.failed);
-      Object.assign(this, { link: reply.link, tidied: reply.tidy, text: reply.text || "" });
-      Object.assign(this, { errors: reply.errors, reply, idle: reply.idle, fresh: true });
-      this.answered = reply.html !== undefined;
-      this.partial = Boolean(reply.more); // fixes and working are still to come
-      if (this.partial) setTimeout(() => this.reply === reply && this.around(reply)); // figures first
-      else this.around(reply);
-      if (this.answered) this.showAnswer(reply);
+      Object.assign(this, { fresh: true, partial: Boolean(reply.more), text: reply.text || "" });
+      this.answered = reply.html !== undefined || this.partial; // partial: its figures came first
+      if (reply.errors) this.around(reply);
+      if (reply.html !== undefined) this.showAnswer(reply);
       this.section.dataset.state = "live";
       if (!this.partial) this.settled();
     }
 
     around(reply) { // what a reply says of the form
+      Object.assign(this, { link: reply.link, tidied: reply.tidy, idle: reply.idle });
+      Object.assign(this, { errors: reply.errors, reply });
       this.site.answered(reply);
       this.showConditions();
       this.fields.forEach((field) => field.tidy(reply.tidy, this.system));

@@ -82,7 +82,7 @@ def sun():
 
 def numbers(key, system, other):
     worked = ask(op="work", sheet=key, system=system)
-    for phase in ("first", "rest"):
+    for phase in ("first", "form", "rest"):
         ask(op="work", sheet=key, system=system, base="../", flat=True, phase=phase)
     ask(op="letter", sheet=key, system=system, address="https://springline.example/")
     for fragment in (worked["link"], worked["link"][:-1], f"u={system}&climb=20m", "a=%E9&&b"):
