@@ -269,6 +269,9 @@ VIEWS = {
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),
         ), outlet=False),
+        View("gravity", (
+            known("spring", "water.yield"), _WATER, _HOTTEST,
+        ), outlet=False),
     )
 }  # fmt: skip
 
@@ -336,6 +339,14 @@ WHAT_IF = {
     "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
     "pump_match": {"draw": Fact("")},
     "direct": {"tank": Fact("5000 L"), "strings": Fact("3")},
+    "gravity": {
+        "drop": Fact("30 m"),
+        "length": Fact("900 m"),
+        "flow": Fact("15 L/min"),
+        "spring": Fact("20 L/min"),
+        "kind": Fact("pe100-sdr11"),
+        "pe100-sdr11": Fact("40"),
+    },
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

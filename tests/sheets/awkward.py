@@ -2,18 +2,18 @@
 
 import random
 
-from calc.page.fields import UNKNOWN, Choice, Count, Number
+from calc.page.fields import UNKNOWN, Choice, Count, Number, Rows
 from calc.page.state import State
 from calc.units import QUANTITIES, parse
 
 
 def states(sheet, count, seed=7):
-    """``count`` ``State``s of a sheet without tables, the same ones on every run."""
+    """``count`` ``State``s of a sheet, its tables apart, the same ones on every run."""
     rng = random.Random(f"{seed} {sheet.key}")
     for _ in range(count):
         system, texts, units = rng.choice(("metric", "us")), {}, {}
         for entry in sheet.fields:
-            if rng.random() < 0.35:
+            if isinstance(entry, Rows) or rng.random() < 0.35:
                 continue
             texts[entry.key], unit = _text(rng, entry, system)
             if unit:

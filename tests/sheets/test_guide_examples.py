@@ -36,8 +36,9 @@ OPENS = {
     "water-hammer": ("flow", "length", "weakest"),
     "pressure": ("known", "climb"),
     "cable": ("length", "voltage", "power"),
+    "gravity": ("drop", "length", "spring"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md")
 
 
 def read(fragment):

@@ -5,20 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc import practice
 from calc.pipe.line import Line
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.line_rows import line_of
+from calc.sheets.parts.needs import levels
 
 if TYPE_CHECKING:
     from calc.page.form import Values
-
-USES = (
-    ("house", "House: showers and sinks"),
-    ("drip", "Drip lines"),
-    ("trough", "Open trough or tank"),
-    ("own", "Another pressure"),
-)
 
 
 @dataclass(frozen=True)
@@ -44,16 +37,6 @@ class Case:
     def asks_too_much(self) -> bool:
         """Whether more flow is asked than the pump gives."""
         return self.most is not None and self.need.flow_m3s > self.most * (1 + 1e-9)
-
-
-def levels(use: str, own_pa: float | None) -> tuple[float, float]:
-    """(works, comfortable) of a use in Pa. own_pa: the pressure given for the use "own"."""
-    if use == "house":
-        return practice.SHOWER_WORKS, practice.SHOWER_COMFORTABLE
-    if use == "own":
-        return own_pa or 0.0, own_pa or 0.0
-    works = practice.DRIP_PRESSURE if use == "drip" else practice.TROUGH_WORKS
-    return works, works
 
 
 def case_of(values: Values) -> Case:

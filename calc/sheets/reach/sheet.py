@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Number, Sheet, Unknown
+from calc.page.fields import Number, Sheet, Unknown
 from calc.sheets.parts.fields import (
     climb,
     everything_open,
@@ -18,9 +18,10 @@ from calc.sheets.parts.fields import (
 )
 from calc.sheets.parts.line_cautions import line_cautions
 from calc.sheets.parts.line_rows import line_field, what_if
+from calc.sheets.parts.needs import use_field, wanted_field
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.reach import judge, show
-from calc.sheets.reach.case import USES, case_of
+from calc.sheets.reach.case import case_of
 from calc.sheets.reach.drawing import draw
 from calc.sheets.reach.fixes import fixes
 
@@ -46,24 +47,8 @@ FIELDS = (
     pipe_length(),
     everything_open("15 L/min", "4 gpm", 0.0),
     *pipe_fields(start=("pe100-sdr11", "32"), start_us=("pvc40", "1")),
-    Choice(
-        "use",
-        "What the water is for",
-        USES,
-        "house",
-        help="A shower works from 1 bar (15 psi) and is comfortable from 2 bar (30 psi); drip "
-        "lines need 1.4 bar (20 psi).",
-    ),
-    Number(
-        "wanted",
-        "Needed pressure",
-        "pressure",
-        "2 bar",
-        "30 psi",
-        0.0,
-        20e5,
-        when=("use", ("own",)),
-    ),
+    use_field(),
+    wanted_field(),
     Number(
         "most",
         "Maximum flow at set pressure",

@@ -1,0 +1,1 @@
+"""Will it run by gravity."""
