@@ -13,7 +13,7 @@ from calc.reading import split
 from calc.sheets import KEYS, sheet
 from calc.units import parse
 
-ROWED = [key for key in KEYS if sheet(key).replaced]
+ROWED = [key for key in KEYS if "line" in sheet(key).replaced]
 
 
 def rows(key, state):
