@@ -247,6 +247,13 @@ def ask_place(request: Data) -> Data:
     return place_ops.handle(request)
 
 
+def ask_track(request: Data) -> Data:
+    """A pasted GPS track or table as the rows of a form: see ``track_ops``."""
+    from calc.sheets import track_ops  # only who pastes one waits for it
+
+    return track_ops.handle(request)
+
+
 def ask_job(request: Data) -> Data:
     """What takes seconds, a slice at a time: see ``jobs``."""
     from calc.sheets import jobs
@@ -310,5 +317,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
-    "letter": write_letter, "place": ask_place, "job": ask_job,
+    "letter": write_letter, "place": ask_place, "job": ask_job, "track": ask_track,
 }  # fmt: skip

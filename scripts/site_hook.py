@@ -21,7 +21,7 @@ from calc.sheets import KEYS, jobs, site_ops, views
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
-from scripts import place_chooser
+from scripts import place_chooser, track_box
 
 PAGES = {find_sheet(key).page.rstrip("/"): find_sheet(key) for key in KEYS}
 NUMBERS = re.compile(r"\]\(([\w-]+\.md)?#([^)\s]*=[^)\s]*)\)")
@@ -128,10 +128,11 @@ def calculator(key, base, flat):
     (top, beside, more), us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
     wide = any(isinstance(entry, Rows) for entry in sheet.fields if entry.key not in sheet.replaced)
     answer = f'<div class="sl-answer">{top}{_share()}{beside}</div>'
+    above = place_chooser.above(sheet, key, base, flat) | track_box.above(sheet, key, base)
     entry = (
         f'<div class="sl-entry" id="{key}-numbers"><p class="sl-glance" aria-hidden="true"></p>'
         '<form class="sl-form" action="#" autocomplete="off" novalidate aria-label="Your numbers">'
-        f"{render.form(sheet, key, place_chooser.above(sheet, key, base, flat))}</form></div>"
+        f"{render.form(sheet, key, above)}</form></div>"
     )
     said = f"{_status()}{answer}"
     return (

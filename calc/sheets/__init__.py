@@ -38,6 +38,8 @@ LATER_ROOMS = (
     "calc.sun.",
     "calc.power.",
     "calc.gravity",
+    "calc.track",
+    "calc.sheets.track_ops",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"

@@ -18,8 +18,8 @@ if TYPE_CHECKING:
 TOP, HIGH, SIDE = 46.0, 130.0, 12.0  # units: over the hill, its height, beside it
 BELOW = 26.0  # units of ground under the lowest point
 KEY = (
-    "Distances and heights are to scale, each its own. Dashed: how high standing water would rise; "
-    "full: running water."
+    "Distances and heights are each to scale. Dashed: how high standing water would rise; full: "
+    "running water."
 )
 
 
@@ -79,6 +79,7 @@ def _lines(case: Case, across: Scale, up: Scale) -> list[Shape]:
         x = across.at(spot.distance_m)
         shapes.append(Stroke(((x, up.at(line)), (x, up.at(spot.height_m))), "bad", "solid", 3.0,
                              at="crest"))  # fmt: skip
+        shapes.append(Dot(x, up.at(spot.height_m), 4.5, "bad", at="top"))
     return shapes
 
 
@@ -105,7 +106,13 @@ def _words(case: Case, pipe: tuple[Point, ...], floor: float, reader: Reader) ->
     level = practice.enough(case.left, case.need.works_pa, case.need.comfortable_pa)
     role = {"stop": "bad", "care": "tight"}.get(level, "ink")
     flow = reader.show(case.flow, "flow", 2)
+    over = min(case.states[1:-1], key=lambda one: one.before_pa, default=None)
+    crest = ""
+    if over is not None and case.drop_m > 0 and over.before_pa < -1.0:
+        what = "too little" if isinstance(over.spot, Break) else "crest sucks air"
+        crest = f"{what} at {reader.show(over.spot.distance_m, 'length', 2)}"
     found: list[Shape] = [
+        Words(WIDTH - SIDE, 14.0 + LINE, crest, "end", "bad", bold=True, size=SMALL, at="cause"),
         Words(SIDE, 14.0, "source", bold=True),
         Words(SIDE, 14.0 + LINE, gives, size=SMALL),
         Words(WIDTH - SIDE, floor + LINE, f"{reader.show(left, 'pressure', 2)} with {flow}", "end",
