@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from calc import storage
 from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.pipe import friction
@@ -25,6 +26,7 @@ from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
 from calc.site.site import Site
+from calc.units import DAY, parse
 
 
 @dataclass(frozen=True)
@@ -161,6 +163,15 @@ def _use(asked: Asked) -> Fact:
     return b.written(daily, "daily")
 
 
+def _busiest(asked: Asked) -> float | None:
+    """Water of the busiest hour, m3, by the pattern of the day."""
+    daily = _use(asked)
+    if not daily.known:
+        return None
+    shares = storage.PATTERNS[asked.site.best("use.pattern").text]
+    return parse(daily.text, "daily").value * DAY * max(shares)
+
+
 _DAILY = replace(known("use", "use.daily"), give=_use)
 
 # The sheets ---------------------------------------------------------------------------------
@@ -269,6 +280,12 @@ VIEWS = {
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),
         ), outlet=False),
+        View("well", (
+            _DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
+            known("cistern", "store.volume"), known("pattern", "use.pattern"),
+            replace(figure("peak", "volume", _busiest), spare=True),
+            replace(known("told", "water.yield"), spare=True), known("set", "pump.set"),
+        ), outlet=False),
     )
 }  # fmt: skip
 
@@ -336,6 +353,8 @@ WHAT_IF = {
     "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
     "pump_match": {"draw": Fact("")},
     "direct": {"tank": Fact("5000 L"), "strings": Fact("3")},
+    # the cistern in the shed
+    "well": {"cistern": Fact("3000 L")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

@@ -12,7 +12,7 @@ from calc.pipe import pipes
 from calc.power import cable
 from tests.sheets import few
 
-KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction", "cable")
+KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction", "cable", "well")
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")
 MOST_WORDS, MOST_NUMBERS = 25, 4

@@ -36,8 +36,9 @@ OPENS = {
     "water-hammer": ("flow", "length", "weakest"),
     "pressure": ("known", "climb"),
     "cable": ("length", "voltage", "power"),
+    "well": ("drawn", "minutes", "steady", "use", "static"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "well.md")
 
 
 def read(fragment):

@@ -20,7 +20,17 @@ from tests.page.pictures import faults, marks, texts
 from tests.parity.cases import requests
 from tests.sheets import awkward
 
-KEYS = ("suction", "pipe", "demand", "tank", "pressure_tank", "pump_match", "surge", "cable")
+KEYS = (
+    "suction",
+    "pipe",
+    "demand",
+    "tank",
+    "pressure_tank",
+    "pump_match",
+    "surge",
+    "cable",
+    "well",
+)
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
 AWKWARD = RANDOM // 2
@@ -32,6 +42,7 @@ SHOWN = {
     "pressure_tank": {("stop", "starts"), ("care", "starts")},
     "pump_match": {("stop", "short"), ("stop", "no-water"), ("stop", "pump-most")},
     "surge": {("stop", "over-rating"), ("care", "negative-pressure")},
+    "well": {("stop", "too-little"), ("stop", "runs-dry")},
     "cable": {("stop", "no-size"), ("stop", "too-thin"), ("stop", "start-drop")},
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}
