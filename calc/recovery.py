@@ -116,7 +116,7 @@ def transmissivity(flow_m3s: float, line: Line) -> float:
     """
     require("flow_m3s", flow_m3s, 1e-7, 10.0, "flow", "Give the flow that was pumped.")
     if line.slope <= 0:
-        raise InputError("These levels do not rise with the logarithm of time.", name="times")
+        raise InputError("These levels do not rise with the logarithm of time.", name="line")
     return math.log(10) * flow_m3s / (4 * math.pi * line.slope)
 
 

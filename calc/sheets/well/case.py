@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
 MET = 1 + 1e-9  # what was typed in another unit is still met
-MOST_YIELD = 10.0  # m3/s, as far as the physics goes
+MOST_YIELD = 1.0  # m3/s, as far as a form goes
 USABLE = 0.9  # of a storage tank; common practice, no source
 BACK = (0.5, 0.95)  # shares come back that a rest is told for; our choice
 

@@ -112,7 +112,6 @@ def _alt(case: Case, reader: Reader) -> str:
     floor = "" if case.depth is None else f" The floor is at {show(case.depth, 'length')}."
     return (
         f"A cut through the well: at rest the water is {show(case.static, 'length')} below the "
-        f"top; {falls}. The intake is at {show(case.intake, 'length')}.{floor} Well and pump can give "
-        f"{show(case.day_most, 'volume')} a day, "
-        f"and you use {show(case.use, 'volume')}."
+        f"top; {falls}. The intake is at {show(case.intake, 'length')}.{floor} Well and pump "
+        f"can give {show(case.day_most, 'volume')} a day, and you use {show(case.use, 'volume')}."
     )

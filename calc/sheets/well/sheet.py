@@ -117,7 +117,7 @@ FIELDS = (
 def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer`` of the well sheet.  Raises InputError for what cannot be worked with."""
     # here, so that only who asks about a well waits for its rooms
-    from calc.sheets.well import drawing, fixes, judge, show
+    from calc.sheets.well import drawing, fixes, judge, show, working
     from calc.sheets.well.case import case_of
 
     case = case_of(values, reader)
@@ -136,8 +136,8 @@ def solve(values: Values, reader: Reader) -> Answer:
         return {
             "fixes": form.fixes(),
             "drawings": (drawing.draw(case, reader),),
-            "tables": show.tables(case, reader),
-            "steps": show.steps(case, reader),
+            "tables": show.tables(case),
+            "steps": working.steps(case),
             "links": judge.links(case, reader),
         }
 
