@@ -153,6 +153,8 @@ def test_a_deeper_intake_never_gives_less_and_a_stronger_pump_never_lasts_longer
         ({**DEEP, "casing": "200 mm"}, "care", "cooling"),
         ({**DEEP, "casing": "?"}, "care", "cooling-unchecked"),
         ({**DEEP, "pump": "40 L/min"}, "care", "beyond-test"),
+        ({**DEEP, "kind": "out"}, "stop", "suction"),
+        ({"intake": "5.3 m", "depth": "8 m"}, "care", "suction-unchecked"),
     ],
 )
 @pytest.mark.parametrize("system", ["metric", "us"])
@@ -201,8 +203,10 @@ def test_a_flow_beyond_the_test_is_not_told_as_the_wells_yield():
         ({"use": "3000 L/day"}, "Use no more than"),
         ({**OURS, "peak": "800 L", "peakfor": "30 min", "pump": "40 L/min"}, "fill a storage tank"),
         ({"cistern": "100 L"}, "fill a storage tank"),
-        ({"intake": "5.8 m"}, "Raise the intake"),
+        ({"intake": "4.4 m", "depth": "4.6 m"}, "Raise the intake"),
         ({**DEEP, "casing": "200 mm"}, "cooling sleeve"),
+        ({**DEEP, "kind": "out"}, "submersible"),
+        ({**DEEP, "kind": "out", "casing": "200 mm"}, "Do all of this"),
         ({**DEEP, "intake": "14.5 m", "dry": "no", "cistern": ""}, "Set the intake"),
     ],
 )

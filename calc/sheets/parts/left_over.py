@@ -74,6 +74,8 @@ _ABOUT = {
     "start-half": "the drop at start",
     "no-flow": "a well that does not fill again",
     "well-near": "how little the well leaves to spare",
+    "suction": "the suction lift",
+    "suction-unchecked": "the suction lift",
     "runs-dry": "a pump that runs dry",
     "peak": "the busiest time",
     "cistern": "the size of the storage tank",

@@ -32,6 +32,9 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
     """The likely best first."""
     if case.yields <= 0:
         return
+    if not case.submersible:
+        text = "Use a submersible pump in the well: it pushes the water up."
+        yield Change(text, frozenset({"suction"}), {"kind": "in"})
     yield from _stronger(case, reader)
     yield from _protected(case, reader)
     yield from _cistern(case, reader)

@@ -28,6 +28,7 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
         return (Finding("stop", "no-flow", said, "cannot"),)
     return (
         *_day(case, reader),
+        *_suction(case, reader),
         *_dry(case, reader),
         *_busiest(case, reader),
         *_place(case, reader),
@@ -50,6 +51,21 @@ def _day(case: Case, reader: Reader) -> Iterator[Finding]:
         if used == gives:
             said = f"You use all of the {gives} a day that {name} can give."
         yield Finding("care", "well-near", said)
+
+
+def _suction(case: Case, reader: Reader) -> Iterator[Finding]:
+    """A pump above the water, which air pressure must reach."""
+    if case.submersible:
+        return
+    most = practice.SEA_LEVEL_AIR / case.weight
+    if case.level >= most:
+        deep, limit = reader.apart(case.level, most, "length")
+        said = f"No pump above a well draws from {deep}: air pressure raises water {limit} at most."
+        yield Finding("stop", "suction", said, "cannot")
+    elif case.level > practice.SUCTION_LIFT * MET:
+        deep, usual = reader.apart(case.level, practice.SUCTION_LIFT, "length")
+        said = f"Not checked: whether the pump draws from {deep}; up to {usual} passes."
+        yield unchecked("suction-unchecked", said)
 
 
 def _dry(case: Case, reader: Reader) -> Iterator[Finding]:

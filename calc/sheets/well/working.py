@@ -65,7 +65,7 @@ def _by_levels(case: Case) -> Iterator[Step]:
         "z_0": Value(values.static, "length"),
     }
     capacity = values.tested / (values.pumping - values.static)
-    yield Step("Flow for a drawdown of one metre", "C = Q / (z_p - z_0) * 1", given,
+    yield Step("Flow for a drawdown of one metre", "C = Q / (z_p - z_0)", given,
                Value(capacity, "flow"), note="The specific capacity.",
                source="Definition")  # fmt: skip
     yield _yield(case, capacity)
@@ -107,7 +107,7 @@ def _by_recovery(case: Case) -> Iterator[Step]:
             "t_p": Value(values.pumped, "minutes"),
         }
         yield Step("Flow for a drawdown of one metre, after 100 days",
-                   "C = Q / (s + Delta_s * log10(t / t_p)) * 1", given,
+                   "C = Q / (s + Delta_s * log10(t / t_p))", given,
                    Value(test.capacity, "flow"),
                    note="The drawdown at the stop is carried on along the line, without rain.",
                    source="Cooper and Jacob (1946)")  # fmt: skip
