@@ -224,6 +224,11 @@ def test_a_deeper_pump_is_offered_only_after_a_test_with_levels():
         assert "Set the intake" not in " ".join(fix.text for fix in one.fixes)
 
 
+def test_a_well_without_inflow_is_offered_no_tank_and_no_smaller_use():
+    (fix,) = answer(steady="0 L/min").fixes
+    assert fix.link is None and "another source" in fix.text
+
+
 def test_a_fix_keeps_the_readings_of_the_test():
     one = answer(known="recovery", dry="no")
     after = answer(**one.fixes[0].link.values)

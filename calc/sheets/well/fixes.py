@@ -23,9 +23,15 @@ NONE = (
     "No single change we tried is enough. A second source, a smaller use and a storage tank each "
     "help: combine them."
 )
+NO_FLOW = "Find another source, or ask a licensed driller whether a deeper well helps."
 DAY_SHORT = frozenset({"too-little", "well-near"})
 DRY = frozenset({"runs-dry"})
 BUSIEST = frozenset({"peak", "cistern"})
+
+
+def last(case: Case) -> str:
+    """What to say where nothing we tried is enough."""
+    return NONE if case.yields > 0 else NO_FLOW
 
 
 def changes(case: Case, reader: Reader) -> Iterator[Change]:

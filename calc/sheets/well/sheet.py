@@ -128,7 +128,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         reader,
         lambda changed: judge.findings(case_of(changed, reader), reader),
         lambda changed: fixes.changes(case_of(changed, reader), reader),
-        fixes.NONE,
+        fixes.last(case),
         tables,
     )
 
