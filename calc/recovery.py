@@ -116,7 +116,7 @@ def transmissivity(flow_m3s: float, line: Line) -> float:
     """
     require("flow_m3s", flow_m3s, 1e-7, 10.0, "flow", "Give the flow that was pumped.")
     if line.slope <= 0:
-        raise InputError("These levels do not rise with the logarithm of time.", name="times")
+        raise InputError("These levels do not rise with the logarithm of time.", name="line")
     return math.log(10) * flow_m3s / (4 * math.pi * line.slope)
 
 
@@ -169,3 +169,129 @@ def coming_in(bore_m: float, times: Sequence[float], depths: Sequence[float]) ->
             raise InputError(text, name=f"depths.{at}")
     risen = depths[0] - depths[-1]
     return math.pi / 4 * bore_m**2 * risen / (times[-1] - times[0])
+
+
+# A recovery test, whichever way it bears --------------------------------------------------------
+
+WELL_STORE = 25.0  # times r**2 / T, until which the well's own water hides the ground's
+LEFT_AT_LEAST = 0.05  # of the drawdown: a smaller rest is no measure of time; our choice
+FLAT = 1e-6  # m a factor of ten: less is a level that stays; our choice
+OFF_REST = 0.1  # of the drawdown, that a line may miss the static level by; our choice
+BORNE, FEW, SCATTER, FALLS = "", "few", "scatter", "falls"  # why a line is not told
+
+
+@dataclass(frozen=True)
+class Recovery:
+    """What a recovery test says.
+
+    capacity: flow for each metre of drawdown, m2/s; why: ``BORNE`` where Theis' line is told, else
+    why not; kept: indices of the readings on the line; line: through them, against t/t' (None:
+    fewer than two); transmissivity: m2/s, None where the line is not told.
+    """
+
+    capacity: float
+    why: str
+    kept: tuple[int, ...]
+    line: Line | None
+    transmissivity: float | None
+
+    def misses_rest(self, drawn_m: float) -> bool:
+        """Whether the line ends well below the static level: the ground does not fill again.
+
+        drawn_m: m, as the pump stopped.
+        """
+        if self.transmissivity is None or self.line is None:
+            return False
+        return self.line.at_one > OFF_REST * drawn_m
+
+
+def well_store_ends(bore_m: float, transmissivity_m2s: float) -> float:
+    """How long the water in the well itself hides what the ground does.
+
+    t = 25 r**2 / T
+    bore_m: 2 r, m, inside diameter of the well, 0.03 to 10; transmissivity_m2s: T, m2/s, above 0.
+    Returns s.  Raises RangeError outside.
+    Source: I. S. Papadopulos (1967), as in G. P. Kruseman and N. A. de Ridder, Analysis and
+    Evaluation of Pumping Test Data (1990), chapter 15; from memory.
+    """
+    require("bore_m", bore_m, 0.03, 10.0, "length")
+    require("transmissivity_m2s", transmissivity_m2s, 1e-15, 1e6, "number")
+    return WELL_STORE * (bore_m / 2) ** 2 / transmissivity_m2s
+
+
+def simple_capacity(bore_m: float, times: Sequence[float], drawn: Sequence[float]) -> float:
+    """Inflow for each metre of drawdown from a recovery, the simple way.
+
+    C = A ln(s_0 / s) / t, A = pi/4 d**2: what flows in is taken as in step with the drawdown
+    bore_m: d, m, 0.03 to 10; times: s since the pump stopped, rising from 0; drawn: s_0 and s, m
+    below rest, the first above 0.  The last reading counts, or the first at which no more than a
+    twentieth of the drawdown is left.
+    Returns m2/s.  Raises RangeError outside.  Source: volume balance of the well.
+    """
+    require("bore_m", bore_m, 0.03, 10.0, "length")
+    least = LEFT_AT_LEAST * drawn[0]
+    nearly = [at for at in range(1, len(drawn)) if drawn[at] <= least]
+    last = nearly[0] if nearly else len(drawn) - 1
+    area = math.pi / 4 * bore_m**2
+    return area * math.log(drawn[0] / max(drawn[last], least)) / (times[last] - times[0])
+
+
+def lasting_capacity(
+    flow_m3s: float, drawn_m: float, slope: float, pumped_s: float, lasting_s: float
+) -> float:
+    """Flow for each metre of drawdown after a long time of pumping without rain.
+
+    C = Q / (s + ds log10(t / t_p)): the drawdown goes on along the line of the recovery
+    flow_m3s: Q, m3/s that was pumped; drawn_m: s, m as the pump stopped; slope: ds, m a factor of
+    ten in time; pumped_s: t_p, s that it ran; lasting_s: t, s, at least that.
+    Returns m2/s.  Raises RangeError outside.  Source: Cooper and Jacob (1946), carried on.
+    """
+    require("flow_m3s", flow_m3s, 1e-9, 10.0, "flow")
+    require("drawn_m", drawn_m, 1e-6, 500.0, "length")
+    require("lasting_s", lasting_s, pumped_s, 1e10, "time")
+    return flow_m3s / (drawn_m + slope * math.log10(lasting_s / pumped_s))
+
+
+def recovered(
+    flow_m3s: float,
+    pumped_s: float,
+    bore_m: float,
+    times: Sequence[float],
+    drawn: Sequence[float],
+    lasting_s: float,
+) -> Recovery:
+    """What a recovery test bears: Theis' line where it is one, else the simple way.
+
+    flow_m3s: m3/s that was pumped; pumped_s: s that it was; bore_m: m, inside diameter of the
+    well; times: s since the pump stopped, rising from 0; drawn: m below rest, as many, not rising,
+    the first above 0; lasting_s: s of pumping that the capacity is to last.
+    Readings taken while the well's own water hides the ground's are left out of the line.
+    Returns ``Recovery``.  Raises RangeError outside.
+    Source: Theis (1935); Papadopulos (1967); volume balance of the well.
+    """
+    simple = simple_capacity(bore_m, times, drawn)
+    kept, line = _on_the_line(flow_m3s, pumped_s, bore_m, times, drawn)
+    if line is None or len(kept) < LEAST_POINTS:
+        return Recovery(simple, FEW, kept, line, None)
+    if not line.bears or line.slope <= FLAT:
+        return Recovery(simple, SCATTER if line.slope > FLAT else FALLS, kept, line, None)
+    lasting = lasting_capacity(flow_m3s, drawn[0], line.slope, pumped_s, lasting_s)
+    return Recovery(lasting, BORNE, kept, line, transmissivity(flow_m3s, line))
+
+
+def _on_the_line(
+    flow_m3s: float, pumped_s: float, bore_m: float, times: Sequence[float], drawn: Sequence[float]
+) -> tuple[tuple[int, ...], Line | None]:
+    """The readings after the well's own water has its say, and the line through them."""
+    kept = tuple(at for at, time in enumerate(times) if time > 0)
+    while len(kept) >= 2:
+        ratios = [(pumped_s + times[at]) / times[at] for at in kept]
+        line = line_through(ratios, [drawn[at] for at in kept])
+        if line.slope <= FLAT:
+            return kept, line
+        ends = well_store_ends(bore_m, transmissivity(flow_m3s, line))
+        later = tuple(at for at in kept if times[at] >= ends)
+        if later == kept:
+            return kept, line
+        kept = later
+    return kept, None

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from calc import storage
 from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.pipe import friction
@@ -25,6 +26,7 @@ from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
 from calc.site.site import Site
+from calc.units import DAY, parse
 
 
 @dataclass(frozen=True)
@@ -161,6 +163,15 @@ def _use(asked: Asked) -> Fact:
     return b.written(daily, "daily")
 
 
+def _busiest(asked: Asked) -> float | None:
+    """Water of the busiest hour, m3, by the pattern of the day."""
+    daily = _use(asked)
+    if not daily.known:
+        return None
+    shares = storage.PATTERNS[asked.site.best("use.pattern").text]
+    return parse(daily.text, "daily").value * DAY * max(shares)
+
+
 _DAILY = replace(known("use", "use.daily"), give=_use)
 
 # The sheets ---------------------------------------------------------------------------------
@@ -272,6 +283,12 @@ VIEWS = {
         View("gravity", (
             known("spring", "water.yield"), _WATER, _HOTTEST,
         ), outlet=False),
+        View("well", (
+            _DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
+            known("cistern", "store.volume"), known("pattern", "use.pattern"),
+            replace(figure("peak", "volume", _busiest), spare=True),
+            replace(known("told", "water.yield"), spare=True), known("set", "pump.set"),
+        ), outlet=False),
     )
 }  # fmt: skip
 
@@ -347,6 +364,8 @@ WHAT_IF = {
         "kind": Fact("pe100-sdr11"),
         "pe100-sdr11": Fact("40"),
     },
+    # the cistern in the shed
+    "well": {"cistern": Fact("3000 L")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

@@ -25,7 +25,7 @@ GIVEN = {
     "direct": {"strings": "1"},
     "panel_place": {"tilt": "5°", "facing": "w"},
     "cable": {"length": "60 m", "own": "mm2"},
-    "gravity": {"drop": "22 m", "length": "650 m"},
+    "gravity", "well": {"drop": "22 m", "length": "650 m"},
 }
 
 

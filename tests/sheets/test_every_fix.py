@@ -22,6 +22,7 @@ KEYS = (
     "suction",
     "cable",
     "gravity",
+    "well",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

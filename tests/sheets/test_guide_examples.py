@@ -37,8 +37,9 @@ OPENS = {
     "pressure": ("known", "climb"),
     "cable": ("length", "voltage", "power"),
     "gravity": ("drop", "length", "spring"),
+    "well": ("drawn", "minutes", "steady", "use", "static"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md")
 
 
 def read(fragment):

@@ -30,6 +30,7 @@ KEYS = (
     "surge",
     "cable",
     "gravity",
+    "well",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -42,6 +43,7 @@ SHOWN = {
     "pressure_tank": {("stop", "starts"), ("care", "starts")},
     "pump_match": {("stop", "short"), ("stop", "no-water"), ("stop", "pump-most")},
     "surge": {("stop", "over-rating"), ("care", "negative-pressure")},
+    "well": {("stop", "too-little"), ("stop", "runs-dry")},
     "cable": {("stop", "no-size"), ("stop", "too-thin"), ("stop", "start-drop")},
     "gravity": {("stop", "short"), ("stop", "no-water")},
 }

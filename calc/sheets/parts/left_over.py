@@ -72,6 +72,19 @@ _ABOUT = {
     "too-thin": "the drop in the cable",
     "start-drop": "the drop at start",
     "start-half": "the drop at start",
+    "no-flow": "a well that does not fill again",
+    "well-near": "how little the well leaves to spare",
+    "suction": "the suction lift",
+    "suction-unchecked": "the suction lift",
+    "runs-dry": "a pump that runs dry",
+    "peak": "the busiest time",
+    "cistern": "the size of the storage tank",
+    "floor": "an intake near the floor",
+    "floor-unchecked": "the depth of the well",
+    "cooling": "the cooling of the motor",
+    "cooling-unchecked": "the cooling of the motor",
+    "beyond-test": "a flow beyond the test",
+    "limited": "whether the water lasts",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
