@@ -25,7 +25,8 @@ GIVEN = {
     "direct": {"strings": "1"},
     "panel_place": {"tilt": "5°", "facing": "w"},
     "cable": {"length": "60 m", "own": "mm2"},
-    "gravity", "well": {"drop": "22 m", "length": "650 m"},
+    "gravity": {"drop": "22 m", "length": "650 m"},
+    "well": {"dry": "no", "steady": "0.5 L/min"},
 }
 
 

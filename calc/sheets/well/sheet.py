@@ -152,7 +152,7 @@ def solve(values: Values, reader: Reader) -> Answer:
 
 SHEET = Sheet(
     "well",
-    "Well",
+    "How much can the well give?",
     FIELDS,
     solve,
     folded=(DAY_USE, MARGINS, SUBMERSIBLE, SENSED),
