@@ -108,7 +108,7 @@ def _table(text: str, unit: str) -> list[tuple[float, float]]:
             raise InputError(f"Line {number}: {error.message}") from error
         if found and along <= found[-1][0]:
             raise InputError(
-                f"Line {number} is no farther than the one before. Give distances along the pipe."
+                f"Line {number} must be farther than the one before. Give distances along the pipe."
             )
         found.append((along, high))
     if not found:

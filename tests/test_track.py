@@ -82,7 +82,7 @@ def test_tables_in_many_manners_are_one_way(text):
         ("a spring, up the hill", "Nothing here"),
         ("0 100", "Only one point"),
         ("0 100\n300", "Line 2 holds one number"),
-        ("0 100\n300 95\n200 90", "Line 3 is no farther"),
+        ("0 100\n300 95\n200 90", "Line 3 must be farther"),
         ("0 100\n300 gallons", "Line 2"),
         ('<gpx><trkpt lat="41" lon="-7"></trkpt><trkpt lat="42" lon="-7"/></gpx>', "no heights"),
         ("x" * (track.LONGEST + 1), "too long"),
