@@ -12,6 +12,7 @@ from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.pipe import friction
 from calc.pipe.line import Line
+from calc.pump.curve import DisplacementPump
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import filling, putting_back, use, ways
@@ -106,6 +107,15 @@ def _pump_flow(asked: Asked) -> float:
             "pump.cut_in", "pump.cut_out")
     )  # fmt: skip
     return ways.most_flow(asked.site, (low + high) / 2 + ways.sensed_pressure(asked.site))
+
+
+def _shut_off(asked: Asked) -> float | None:
+    """Head of the pump with no flow, m; None where it is not known, or a relief ends it."""
+    site = asked.site
+    if not site.get("pump.curve").known and not site.get("pump.id").known:
+        return None
+    pump = ways.pump_of(site)
+    return None if isinstance(pump, DisplacementPump) else pump.shut_off_head
 
 
 def _whole_flow(asked: Asked) -> float | None:
@@ -239,6 +249,8 @@ VIEWS = {
             known("set", "pump.set"), figure("pump", "flow", _pump_flow),
             _TANK, figure("draw", "flow", _drawn),
             _CHARGE, _STARTS,
+            replace(figure("shutoff", "head", _shut_off), spare=True),
+            replace(p.lift(), spare=True),
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
             s.refill("refill"),
         ), outlet=False),
@@ -353,7 +365,12 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
 EXAMPLE_WAYS = {"surge": "now/Goat trough", "direct": "now/Cabin 3 shower"}
 WHAT_IF = {
-    "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
+    "pressure_tank": {
+        "control": Fact("switch"),
+        "smallest": Fact(""),
+        "least": Fact(""),
+        "shutoff": Fact(""),
+    },
     "pump_match": {"draw": Fact("")},
     "direct": {"tank": Fact("5000 L"), "strings": Fact("3")},
     "gravity": {

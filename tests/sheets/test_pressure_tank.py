@@ -312,3 +312,43 @@ def test_an_air_charge_above_the_start_is_told_the_usual_one_and_it_works():
 )  # fmt: skip
 def test_gaps_between_starts_are_said_in_a_unit_that_suits(seconds, words):
     assert gap_words(seconds) == words
+
+
+# Whether the switch ever stops the pump ---------------------------------------------------------
+
+
+def test_a_pump_that_does_not_reach_cut_out_never_stops():
+    """35 m of head less 4 m of lift is 3.04 bar at 999.1 kg/m3: hydrostatics."""
+    found = answer(shutoff="35 m", lift="4 m")
+    assert found.verdict.level == "bad" and "never stops" in found.verdict.sentence
+    assert "3.04\u00a0bar" in found.verdict.sentence
+    assert "never-cuts-out" not in keys(shutoff="35 m", lift="4 m", cutout="2.7 bar")
+
+
+def test_hardly_more_than_cut_out_is_borderline_and_a_tenth_more_is_enough():
+    metre = 999.1 * 9.80665
+    for share, level in ((0.999, "stop"), (1.05, "care"), (1.101, None)):
+        head = f"{share * 3.5e5 / metre:.6g} m"
+        assert keys(shutoff=head, lift="0 m").get("never-cuts-out") == level
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("head", ["20 m", "30 m", "37 m"])
+def test_what_lets_a_pump_stop_really_does(system, head):
+    one = answer(system, shutoff=head, lift="2 m", tank="300 L")
+    assert one.fixes
+    for fix in one.fixes:
+        after = asking.answer(SHEET, system, **fix.link.values)
+        assert all(each.key != "never-cuts-out" for each in after.findings), fix
+
+
+def test_where_the_head_is_not_known_nothing_is_said_of_it():
+    assert "never-cuts-out" not in keys(lift="50 m")
+    assert "never-cuts-out" not in keys(control="speed", shutoff="5 m", lift="50 m")
+
+
+def test_what_lost_air_does_is_said_in_numbers():
+    lost = figures(precharge="0 bar")
+    said = warned()
+    assert f"{lost[GIVES] * 1000:.1f}\u00a0L" in said
+    assert f"{lost[WORST] * HOUR:.0f} times" in said

@@ -9,12 +9,13 @@ from calc import storage, water
 from calc.errors import InputError
 from calc.sheets.parts.small_draw import SmallDraw, restart_pressure, usual_charge
 from calc.sheets.parts.tank_sizes import round_up
-from calc.units import HOUR, LITRE
+from calc.units import CELSIUS, HOUR, LITRE
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
+COLD = CELSIUS + 15  # K, water from the ground; common practice, no source
 CUP = 0.25 * LITRE  # m3, a cup of water; our choice
 
 
@@ -26,7 +27,8 @@ class Case:
     drawdown that is enough; ``need``: the tank for it; ``asked``: the same rounded up as it is
     said; ``worst``: starts at worst, 0 with speed control; ``leaks``: starts from leaks, 0 with a
     switch; ``cup``: the tank that gives a cup of water; ``small``: the smallest steady draw, of
-    speed control alone.
+    speed control alone; ``most``: the most the pump makes at the switch, None where its head is not
+    known.
     """
 
     speed: bool
@@ -43,6 +45,7 @@ class Case:
     leaks: float
     cup: float
     small: SmallDraw | None = None
+    most: float | None = None
 
     def drawdown(self, tank_m3: float) -> float:
         """Water another tank gives between the same pressures, m3."""
@@ -77,7 +80,16 @@ def case(values: Values, reader: Reader) -> Case:
         leaks=leaks,
         cup=storage.tank_for_drawdown(CUP, *pressures),
         small=small,
+        most=_most(values),
     )
+
+
+def _most(values: Values) -> float | None:
+    """What the pump makes at the switch with no flow, Pa: its head less the lift, never below 0."""
+    if values.control == "speed" or values.shutoff is None:
+        return None
+    head = max(0.0, values.shutoff - values.lift)
+    return water.pressure_from_head(head, water.density(COLD))
 
 
 def _small(values: Values, charge: float, air: float) -> SmallDraw | None:

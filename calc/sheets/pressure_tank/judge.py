@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import practice, storage
+from calc import practice, storage, water
 from calc.page.answer import Link
 from calc.page.findings import Finding
 from calc.sheets.parts.carry import exact
@@ -13,7 +13,8 @@ from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.small_draw import restart_pressure, small_draw_finding, usual_charge
 from calc.sheets.parts.tank_sizes import gap_words, round_up
 from calc.sheets.parts.tries import Change
-from calc.units import GALLON_US, HOUR, LITRE, MINUTE, numbers_apart
+from calc.sheets.pressure_tank.case import COLD
+from calc.units import GALLON_US, GRAVITY, HOUR, LITRE, MINUTE, number_text, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -33,6 +34,9 @@ COMMON = {  # m3, sizes tanks are sold in; common practice, no source
 }
 DRIPS = 0.05 * LITRE / MINUTE  # m3/s, leaks that the form takes where nobody knows them
 LEAKS, NEVER_STOPS = frozenset({"leaks"}), frozenset({"never-stops"})
+CUTS_OUT = frozenset({"never-cuts-out"})
+OVER_CUT_OUT = 1.1  # times cut-out, what a pump should make with no flow; our choice
+LEAST_CUT_IN = 0.5e5  # Pa, that a fix goes down to; our choice
 CYCLES = LEAKS | {"no-tank", "starts", "least-flow"}  # what a larger drawdown puts right
 
 
@@ -75,7 +79,21 @@ def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         yield Finding("care", "rating", text, "harm")
 
 
+def _cut_out(case: Case, reader: Reader) -> Iterator[Finding]:
+    """Whether the pump reaches the pressure at which the switch stops it."""
+    if case.most is None or case.most >= OVER_CUT_OUT * case.high * (1 - 1e-9):
+        return
+    most, high = reader.apart(case.most, case.high, "pressure")
+    if case.most <= case.high * (1 + 1e-9):
+        text = f"The pump makes {most} at most here, and cut-out is {high}: it never stops."
+        yield Finding("stop", "never-cuts-out", text, "cannot")
+        return
+    text = f"The pump makes {most} at most here, little more than its cut-out of {high}: it stops "
+    yield Finding("care", "never-cuts-out", f"{text}late, and a little wear keeps it running.")
+
+
 def _of_switch(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
+    yield from _cut_out(case, reader)
     if not case.gives:
         text = "Without a pressure tank a switch starts and stops the pump every few seconds."
         yield Finding("stop", "no-tank", text, "cannot")
@@ -130,6 +148,7 @@ def _small_draw(small: SmallDraw, case: Case, reader: Reader) -> Iterator[Findin
 
 def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     """What to try: the charge first, then a tank, a slower draw, other pressures, control."""
+    yield from _reached(values, case, reader)
     yield from _charged(values, case, reader)
     yield from _larger(values, case, reader)
     if case.speed and values.leak > 0:
@@ -138,6 +157,26 @@ def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     yield from _lower(values, case, reader)
     if not case.speed:
         yield from _controlled(values, case, reader)
+
+
+def _reached(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
+    """Both pressures lower, or a pump with more head, where the pump does not reach cut-out."""
+    if case.most is None:
+        return
+    high = round_down(case.most / OVER_CUT_OUT, "pressure", reader)
+    low = min(
+        case.cut_in, round_down(max(high - (case.high - case.cut_in), 0.0), "pressure", reader)
+    )
+    if LEAST_CUT_IN <= low < high < case.high:
+        shown = [reader.show(one, "pressure") for one in (low, high)]
+        text = f"Set the switch to start the pump at {shown[0]} and to stop it at {shown[1]}."
+        pair = {"cutin": exact(low, "pressure", reader), "cutout": exact(high, "pressure", reader)}
+        yield Change(text, CUTS_OUT, pair | {"precharge": ""})
+    lift = max(values.lift, 0.0) if case.most == 0 else values.lift
+    per_metre = water.density(COLD) * GRAVITY
+    head = round_up(OVER_CUT_OUT * case.high / per_metre + lift, "head", reader)
+    text = f"Use a pump that makes {reader.show(head, 'head')} of head or more with no flow."
+    yield Change(text, CUTS_OUT, {"shutoff": exact(head, "head", reader)})
 
 
 def _charged(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
@@ -222,6 +261,14 @@ def cautions(values: Values, case: Case, reader: Reader) -> tuple[str, ...]:
         f"more than {reader.show(case.high, 'pressure')}; a relief valve opens between that and "
         "the weakest part's rating.",
     ]
+    if not case.speed and case.charge > 0:
+        lost = storage.drawdown(values.tank, 0.0, case.cut_in, case.high, case.air)
+        often = number_text(storage.most_starts_rate(lost, values.pump) * HOUR, 2)
+        gives = reader.show(lost, "volume")
+        found.append(
+            f"If it loses its pre-charge it gives {gives}, and the pump starts up to {often} times "
+            "an hour."
+        )
     if max(case.worst, case.leaks) > values.starts * (1 + 1e-9):
         found.append("A tank that has lost its air starts the pump as often: check that first.")
     return tuple(found)

@@ -229,6 +229,8 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "draw": ("41.9 L/min", "11.1 gpm"),
         "precharge": "",
         "starts": "20 per hour",
+        "shutoff": "",
+        "lift": ("4 m", "13.1 ft"),
         "leak": ("0.05 L/min", "0.0132 gpm"),
         "altitude": ("300 m", "984 ft"),
         "smallest": "",
