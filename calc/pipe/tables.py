@@ -6,6 +6,7 @@ tables and the rating formula of each standard; what is only recalled says "from
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -87,6 +88,13 @@ def _sidr_rows(ratio: float, psi: float) -> tuple[Row, ...]:
     return _inch_rows(outside, walls, dict.fromkeys(inside, psi))
 
 
+def _ratio_rows(ratio: float, psi: float) -> tuple[Row, ...]:
+    """PE by outside diameter: ASTM D3035, least wall outside / ratio, at least 0.062 in."""
+    sizes = ("0.75", "1", "1.25", "1.5", "2", "3", "4")
+    walls = {s: max(math.ceil(inch.IPS[s] / ratio * 1e3 - 0.5) / 1e3, 0.062) for s in sizes}
+    return _inch_rows(inch.IPS, walls, dict.fromkeys(sizes, psi))
+
+
 TABLES = (
     PipeTable(
         "pe100-sdr11",
@@ -137,6 +145,30 @@ TABLES = (
         heat_note=heat.PE_INCH_NOTE,
     ),
     PipeTable(
+        "pe4710-dr11",
+        "PE 4710 DR 11 (inch, 200 psi)",
+        "PE 4710 DR 11",
+        _ratio_rows(11, 200),
+        heat.fahrenheit(73),
+        heat.PE_INCH_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D3035 (iron-pipe sizes, minimum wall), from memory",
+        heat_note=heat.PE_INCH_NOTE,
+    ),
+    PipeTable(
+        "pe4710-dr9",
+        "PE 4710 DR 9 (inch, 250 psi)",
+        "PE 4710 DR 9",
+        _ratio_rows(9, 250),
+        heat.fahrenheit(73),
+        heat.PE_INCH_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D3035 (iron-pipe sizes, minimum wall), from memory",
+        heat_note=heat.PE_INCH_NOTE,
+    ),
+    PipeTable(
         "pvc40",
         "PVC schedule 40",
         "PVC schedule 40",
@@ -157,6 +189,17 @@ TABLES = (
         PLASTIC,
         150.0,
         "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
+    ),
+    PipeTable(
+        "pvc-sdr13",
+        "PVC SDR 13.5 (315 psi)",
+        "PVC SDR 13.5",
+        _inch_rows(inch.IPS, inch.SDR13, dict.fromkeys(inch.SDR13, 315)),
+        heat.fahrenheit(73),
+        heat.PVC_HEAT,
+        PLASTIC,
+        150.0,
+        "ASTM D2241 (minimum wall), from memory",
     ),
     PipeTable(
         "pvc-sdr21",

@@ -80,6 +80,12 @@ PUBLISHED = [
     ("cpvc11", "1.25", "wall", 0.125, "in", "ASTM D2846 table 2, least wall, from memory"),
     ("cpvc11", "1.5", "wall", 0.148, "in", "ASTM D2846 table 2, least wall, from memory"),
     ("cpvc11", "2", "wall", 0.193, "in", "ASTM D2846 table 2, least wall, from memory"),
+    ("pe4710-dr11", "1", "wall", 0.120, "in", "ASTM D3035 least wall, printed table, from memory"),
+    ("pe4710-dr11", "1.25", "wall", 0.151, "in", "ASTM D3035 least wall, printed, from memory"),
+    ("pe4710-dr11", "2", "wall", 0.216, "in", "ASTM D3035 least wall, printed, from memory"),
+    ("pe4710-dr9", "1", "wall", 0.146, "in", "ASTM D3035 least wall, printed, from memory"),
+    ("pe4710-dr9", "2", "wall", 0.264, "in", "ASTM D3035 least wall, printed, from memory"),
+    ("pe4710-dr9", "2", "outside", 2.375, "in", "ASTM D3035, iron-pipe sizes, from memory"),
     ("copper-k", "0.5", "wall", 0.049, "in", "ASTM B88 table 1, printed"),
     ("copper-k", "1", "wall", 0.065, "in", "ASTM B88 table 1, printed"),
     ("copper-k", "2", "wall", 0.083, "in", "ASTM B88 table 1, printed"),
@@ -95,6 +101,7 @@ UNITS = {"in": INCH, "mm": 1e-3}
 LIBRARY = [
     ("pvc40", "NPS_D1785", "S40{}_D1785"),
     ("pvc80", "NPS_D1785", "S80{}_D1785"),
+    ("pvc-sdr13", "NPSDR135_D2241", "SDR135{}_D2241"),
     ("pvc-sdr21", "NPSDR21_D2241", "SDR21{}_D2241"),
     ("pvc-sdr26", "NPSDR26_D2241", "SDR26{}_D2241"),
     ("steel", "NPS40", "S40{}"),
@@ -145,10 +152,11 @@ def test_pvc_ratings_are_those_of_the_hoop_formula_rounded_to_10_psi(kind):
 
 @pytest.mark.parametrize("kind, ratio, stress", [
     ("pvc-sdr21", 21, 2000), ("pvc-sdr26", 26, 2000), ("pex-in", 9, 640), ("cpvc11", 11, 2000),
+    ("pvc-sdr13", 13.5, 2000), ("pe4710-dr11", 11, 1000), ("pe4710-dr9", 9, 1000),
 ])  # fmt: skip
 def test_ratings_follow_the_dimension_ratio(kind, ratio, stress):
     # ISO 161-1: p = 2 S / (SDR - 1); S 2000 psi for PVC 1120 and CPVC 4120, 630-640 psi for PEX at
-    # 73 degF (F876)
+    # 73 degF (F876), 1000 psi for PE 4710 (PPI TR-4, from memory)
     for pipe in pipes.sizes(kind):
         assert math.isclose(pipe.rating_pa, 2 * stress * PSI / (ratio - 1), rel_tol=0.02)
 
@@ -216,7 +224,8 @@ def test_pipe_for_hot_water_is_rated_100_psi_at_180_degrees_fahrenheit(kind):
 
 
 def test_no_other_inch_pipe_is_rated_so_hot():
-    for kind in ("pe-sidr15", "pe-sidr7", "pvc40", "pvc80", "pvc-sdr21", "pvc-sdr26"):
+    for kind in ("pe-sidr15", "pe-sidr7", "pvc40", "pvc80", "pvc-sdr13", "pvc-sdr21", "pvc-sdr26",
+                 "pe4710-dr11", "pe4710-dr9"):  # fmt: skip
         for pipe in pipes.sizes(kind):
             assert not pipe.hot
             assert pipes.hottest_k(pipe) < HOT
