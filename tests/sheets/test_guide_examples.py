@@ -36,8 +36,9 @@ OPENS = {
     "water-hammer": ("flow", "length", "weakest"),
     "pressure": ("known", "climb"),
     "cable": ("length", "voltage", "power"),
+    "hill-tank": ("volume", "use", "gives", "height"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "hill-tank.md")
 
 
 def read(fragment):

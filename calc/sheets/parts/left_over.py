@@ -72,6 +72,10 @@ _ABOUT = {
     "too-thin": "the drop in the cable",
     "start-drop": "the drop at start",
     "start-half": "the drop at start",
+    "runs-dry": "a tank that runs dry",
+    "nearly-empty": "too little in hand",
+    "season": "the dry season",
+    "year-short": "too little water a year",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
