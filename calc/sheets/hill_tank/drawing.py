@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 LEFT, RIGHT = 10.0, 318.0  # units: the day from, to
 HEAD, HIGH = 20.0, 76.0  # units over the level's panel, and its height
-FLOWS = HEAD + HIGH + 58.0  # units down to the line between what comes and what goes
+FLOWS = HEAD + HIGH + 72.0  # units down to the line between what comes and what goes
 TALL = 26.0  # units of the largest flow, each way
 EVERY = 6  # hours from one number of the axis to the next
 
@@ -137,7 +137,7 @@ def _flows(case: Case, across: Scale, reader: Reader) -> Iterator[Shape]:
     pieces = case.worst.pieces
     comes, drawn = ([getattr(one, name) for one in pieces] for name in ("comes", "drawn"))
     most = max(*comes, *drawn)
-    rows = ((comes, -1.0, "water", "comes in"), (drawn, 1.0, "earth", "is drawn"))
+    rows = ((comes, -1.0, "water", "comes in"), (drawn, 1.0, "earth", "is asked for"))
     for flows, way, role, name in rows:
         edge = tuple(
             (across.at(at), FLOWS + way * TALL * flow / most)

@@ -23,16 +23,20 @@ KIND = {True: "A day of the dry month", False: "A usual day"}
 
 def figures(case: Case) -> tuple[Figure, ...]:
     """What the day comes to, what would carry it, the pressure, the year."""
-    return (*_of_day(case), *_carried(case), *_pressed(case), *_of_year(case))
+    year = tuple(_of_year(case))
+    of_day = (*_of_day(case), *_carried(case), *_pressed(case))
+    return (*year, *of_day) if case.by_rain else (*of_day, *year)
 
 
 def _of_day(case: Case) -> Iterator[Figure]:
     day, when = case.worst, of_day(case.worst)
     lost = missing(day)
-    if day.short:
+    if case.by_rain:
         note = f"from full it lasts {span(case.lasting)}"
-        yield Figure("Short by, each day", day.use - day.supply, "volume", main=True,
-                     note=note + (" without rain" if case.by_rain else ""))  # fmt: skip
+        yield Figure("Short by, each day without rain", day.use - day.supply, "volume", note=note)
+    elif day.short:
+        note = f"from full it lasts {span(case.lasting)}"
+        yield Figure("Short by, each day", day.use - day.supply, "volume", main=True, note=note)
     elif lost > 0:
         note = f"from {clock(empty_from(day))} {when}"
         yield Figure("Not served a day", lost, "volume", main=True, note=note)
@@ -73,6 +77,11 @@ def _pressed(case: Case) -> Iterator[Figure]:
 def _of_year(case: Case) -> Iterator[Figure]:
     if case.year is None:
         return
+    lost = sum(case.year.run.missing)
+    label, value = "Not served in the year", lost
+    if not case.year.dry:
+        label, value = "Lowest at the end of a month", min(case.year.run.levels) - case.kept
+    yield Figure(label, value, "volume", main=case.by_rain)
     yield Figure("Rain from the roof, a year", sum(case.year.rain), "volume")
     if case.year_tank is not None:
         yield Figure("Tank that carries the year", case.year_tank, "volume")
