@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
 MORNING = 6.0  # hour at which a day begins here, so that "by evening" is within it; our choice
-STEP = 600.0  # s, the longest piece; our choice, levels do not depend on it
+STEP = HOUR  # s, the longest piece, for tables by the hour; levels do not depend on it
 LEAST = 1e-6  # s, a shorter piece is rounding
 MOST_TIMES = 1e6  # of an inflow that is looked for; our choice
 HALVINGS = 60  # of its search: more than a number has digits

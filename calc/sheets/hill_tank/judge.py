@@ -23,6 +23,9 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 
+MOST_USE = 0.009999  # m3/s, the most that a page takes
+
+
 def clock(seconds: float) -> str:
     """A moment of the day as a clock shows it, rounded down to the minute.
 
@@ -201,7 +204,7 @@ def links(case: Case, reader: Reader) -> tuple[Link, ...]:
     """Where to go on from a hill tank."""
     values, day = case.values, case.worst
     given = {
-        "use": exact(day.use / DAY, "daily", reader),
+        "use": exact(min(day.use / DAY, MOST_USE), "daily", reader),
         "pattern": values.pattern,
         "own": exact(values.volume, "volume", reader),
         "usable": exact(values.usable, "percent", reader),

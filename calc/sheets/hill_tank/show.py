@@ -34,12 +34,12 @@ def _of_day(case: Case) -> Iterator[Figure]:
     if case.by_rain:
         note = f"from full it lasts {span(case.lasting)}"
         yield Figure("Short by, each day without rain", day.use - day.supply, "volume", note=note)
-    elif day.short:
-        note = f"from full it lasts {span(case.lasting)}"
-        yield Figure("Short by, each day", day.use - day.supply, "volume", main=True, note=note)
     elif lost > 0:
         note = f"from {clock(empty_from(day))} {when}"
         yield Figure("Not served a day", lost, "volume", main=True, note=note)
+        if day.short:
+            note = f"from full it lasts {span(case.lasting)}"
+            yield Figure("Short by, each day", day.use - day.supply, "volume", note=note)
     else:
         note = f"at {clock(lowest_at(day, case.shown))} {when}"
         least = min(case.shown.levels) - case.kept
@@ -47,7 +47,7 @@ def _of_day(case: Case) -> Iterator[Figure]:
                      least, "volume", main=True, note=note)  # fmt: skip
     yield Figure("Comes in a day", day.supply, "volume", note=when)
     yield Figure("Used a day", day.use, "volume", note=when)
-    if sum(case.shown.over) > HAIR:
+    if sum(case.shown.over) > HAIR and not case.by_rain:
         yield Figure("Runs over a day", sum(case.shown.over), "volume")
 
 
