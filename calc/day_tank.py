@@ -32,11 +32,16 @@ class Window:
     """A steady flow in some hours of every day.
 
     begins: hour of day, 0 to 24; hours: how long, 0 to 24, past midnight too; flow: m3/s.
+    Raises RangeError outside.
     """
 
     begins: float
     hours: float
     flow: float
+
+    def __post_init__(self) -> None:
+        require("begins", self.begins, 0.0, 24.0, "number", "A day has 24 hours.")
+        require("hours", self.hours, 0.0, 24.0, "number", "A day has 24 hours.")
 
 
 class Piece(NamedTuple):
@@ -59,12 +64,8 @@ def hourly(use_m3: float, shares: Sequence[float]) -> tuple[Window, ...]:
 def day(comes: Sequence[Window], drawn: Sequence[Window]) -> tuple[Piece, ...]:
     """A day from ``MORNING`` on in pieces, cut wherever a flow changes.
 
-    comes, drawn: ``Window``s that add up.  Raises RangeError for hours outside a day.
-    Source: definition.
+    comes, drawn: ``Window``s that add up.  Raises nothing.  Source: definition.
     """
-    for one in (*comes, *drawn):
-        require("begins", one.begins, 0.0, 24.0, "number", "A day has 24 hours.")
-        require("hours", one.hours, 0.0, 24.0, "number", "A day has 24 hours.")
     marks = {0.0, DAY} | {STEP * at for at in range(int(DAY / STEP))}
     for one in (*comes, *drawn):
         marks |= {_since(one.begins), _since(one.begins + one.hours)}

@@ -104,7 +104,7 @@ def test_the_tank_it_asks_for_works_and_one_2_per_cent_smaller_does_not(system, 
     one = answer(system, **{**texts, "volume": f"{tank * (1 + 1e-6)} m³"})
     assert one.verdict.word == "Works"
     assert "nearly-empty" in found(system, **{**texts, "volume": f"{tank * 0.98} m³"})
-    # without the tenth in hand
+    # without the tenth to spare
     least = tank * (1 - practice.TANK_IN_HAND) * 0.98
     if "reserve" not in texts:
         assert "runs-dry" in found(system, **{**texts, "volume": f"{least} m³"})

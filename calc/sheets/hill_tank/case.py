@@ -83,12 +83,12 @@ class Day:
 
     @property
     def room(self) -> float:
-        """What the tank may give with some in hand, m3."""
+        """What the tank may give with some to spare, m3."""
         return (self.volume - self.kept) * (1 - practice.TANK_IN_HAND)
 
     @property
     def lasts(self) -> bool:
-        """Whether the day goes well with some in hand."""
+        """Whether the day goes well with some to spare."""
         return self.swing is not None and self.swing <= self.room * (1 + 1e-9)
 
     def carries(self, comes: float = 1.0, used: float = 1.0, watered: float = 1.0) -> bool:
@@ -99,7 +99,7 @@ class Day:
 
     @cached_property
     def times(self) -> float | None:
-        """How many times the inflow is enough, with some in hand; None: no inflow is."""
+        """How many times the inflow is enough, with some to spare; None: no inflow is."""
         if self.supply <= 0:
             return None
         return day_tank.least_times(self.comes, self.asked, self.kept + self.room, self.kept)
@@ -192,7 +192,7 @@ class Case:
 
     @property
     def day_tank(self) -> float | None:
-        """Whole tank that carries the day with some in hand, m3; None: none does."""
+        """Whole tank that carries the day with some to spare, m3; None: none does."""
         if self.judged is None or self.judged.swing is None:
             return None
         part = self.judged.swing / (1 - practice.TANK_IN_HAND)

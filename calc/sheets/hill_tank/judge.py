@@ -92,7 +92,7 @@ def _day(case: Case, reader: Reader) -> Iterator[Finding]:
         least = max(0.0, min(day.run.levels) - case.kept)
         left, room = reader.apart(least, case.volume - case.kept, "volume")
         at = clock(lowest_at(day, day.run))
-        said = f"Little is in hand: at {at} {left} of {room} is left {of_day(day)}."
+        said = f"Little is to spare: at {at} {left} of {room} is left {of_day(day)}."
         yield Finding("care", "nearly-empty", said)
 
 

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from calc.page.answer import Cells
     from calc.sheets.hill_tank.case import Case, Day
 
-HAND = "with a tenth in hand"
+HAND = "with a tenth to spare"
 KIND = {True: "A day of the dry month", False: "A usual day"}
 
 
@@ -144,7 +144,7 @@ def _tank(case: Case) -> Iterator[Step]:
             "u": Value(case.values.usable, "percent"),
         },
         Value(case.day_tank, "volume"),
-        note="u is the share of the tank that can be used; a tenth is left in hand (our choice).",
+        note="u is the share of the tank that can be used; a tenth is left to spare (our choice).",
     )
 
 

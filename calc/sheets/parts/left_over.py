@@ -73,7 +73,7 @@ _ABOUT = {
     "start-drop": "the drop at start",
     "start-half": "the drop at start",
     "runs-dry": "a tank that runs dry",
-    "nearly-empty": "too little in hand",
+    "nearly-empty": "too little to spare",
     "season": "the dry season",
     "year-short": "too little water a year",
 }
