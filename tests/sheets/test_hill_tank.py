@@ -199,6 +199,28 @@ def test_a_falling_level_takes_pressure_and_a_shape_given_either_way_is_one():
     assert dry[PRESSURE] < deep[PRESSURE]
 
 
+@pytest.mark.parametrize("texts", [LARGE, {**LARGE, "deep": "8 m", "reserve": "300 L"}])
+def test_an_outlet_as_high_as_the_table_says_has_just_what_it_needs_at_that_level(texts):
+    table = answer(**texts).tables[1]
+    assert [row[0] for row in table.rows[:1]] == ["Full"]
+    heights = [row[3] for row in table.rows]
+    assert heights == sorted(heights, reverse=True) and len(set(heights)) > 1
+    (lowest,) = (row for row in table.rows if row[0] == "Lowest")
+    wanted = parse(SHEET.field("wanted").metric, "pressure").value
+    higher = figures(**texts, height=f"{15 - lowest[3]} m")
+    assert higher[PRESSURE] == pytest.approx(wanted)
+    assert lowest[2] == pytest.approx(figures(**texts)[PRESSURE])
+
+
+def test_levels_with_too_little_are_dim():
+    table = answer(**LARGE, deep="10 m", height="10 m", wanted="1.4 bar").tables[1]
+    assert [row[0] for at, row in enumerate(table.rows) if at not in table.dimmed] == [
+        "Full",
+        "Half",
+    ]
+    assert all(row[3] < 0 for at, row in enumerate(table.rows) if at in table.dimmed)
+
+
 def test_hours_with_too_little_are_those_in_which_the_level_is_below_what_is_needed():
     one = figures(**LARGE, deep="10 m", height="10 m", wanted="1.4 bar")
     assert 0 < one[HOURS] < 24

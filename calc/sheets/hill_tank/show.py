@@ -215,8 +215,10 @@ def _rain(case: Case) -> Iterator[Step]:
 
 
 def tables(case: Case) -> tuple[Table, ...]:
-    """The day hour by hour, both days side by side, the months."""
+    """The day hour by hour, pressure by the level, both days side by side, the months."""
     found = [_hours(case)]
+    if case.raised > 0:
+        found.append(_levels(case))
     if not case.alike:
         found.append(_both(case))
     if case.year is not None:
@@ -245,6 +247,32 @@ def _hours(case: Case) -> Table:
     note = "Marked: hours in which water is asked for in vain." if marked else ""
     title = f"{KIND[day.key == DRY]}, hour by hour"
     return Table(title, columns, tuple(rows), tuple(marked), (), note)
+
+
+def _levels(case: Case) -> Table:
+    """The pressure at falling levels, and how high an outlet then has enough."""
+    weight, wanted = case.line.weight, case.values.wanted
+    named = [("Full", case.volume), ("Half", case.volume / 2), ("Lowest", case.low)]
+    if case.kept > HAIR:
+        named.append(("Reserve", case.kept))
+    named.sort(key=lambda one: -one[1])
+    rows: list[Cells] = []
+    dimmed = []
+    for at, (name, level) in enumerate(named):
+        pressure = case.pressure(level, case.flow)
+        if pressure < wanted * (1 - HAIR):
+            dimmed.append(at)
+        rows.append((name, level, max(0.0, pressure), (pressure - wanted) / weight))
+    columns = (
+        Column("Tank"),
+        Column("Water in it", "volume"),
+        Column("Pressure at the outlet", "pressure"),
+        Column("Highest outlet with enough", "length"),
+    )
+    note = "The last column is counted up from your outlet, on the same pipe; below it has a minus "
+    note += "sign. Outlets that are higher fail first as the tank empties."
+    title = "The level, and which outlets still have enough"
+    return Table(title, columns, tuple(rows), (), tuple(dimmed), note)
 
 
 def _both(case: Case) -> Table:
