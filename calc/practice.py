@@ -198,6 +198,7 @@ HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbo
 # share of the rain on a roof that reaches a tank: the rest wets it, splashes, is let go first;
 # common practice, no source
 ROOF_RUNOFF = 0.8
+BETWEEN_RAINS = 14 * DAY  # s that a full tank that rain fills should last without; our choice
 TANK_IN_HAND = 0.1  # of what a tank may give, left at the lowest of a day to be sure; our choice
 
 # Cables -------------------------------------------------------------------------------------

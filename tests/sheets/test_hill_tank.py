@@ -340,6 +340,18 @@ def test_a_tank_for_one_dry_half_year_is_its_use_and_a_day():
     assert found(**{**texts, "volume": f"{size * 0.99} m³"})["season"] == "stop"
 
 
+def test_rain_that_is_enough_by_the_month_still_leaves_dry_days_between():
+    """Enough rain in every month, and a tank of two days: no month sees that it runs dry."""
+    texts = {**RAIN, "months": months([120] * 12), "usable": "100 %"}
+    one = answer(**texts, volume="300 L")
+    assert found(**texts, volume="300 L") == {"dry-spell": "care"}
+    assert "lasts only 2 days" in one.verdict.sentence and "14 days" in one.verdict.sentence
+    assert found(**texts, volume=f"{14 * 150} L") == {}
+    assert found(**texts, volume=f"{13.9 * 150} L") == {"dry-spell": "care"}
+    for fix in one.fixes:
+        assert answer(**fix.link.values).verdict.word == "Works", said(fix)
+
+
 def test_the_year_closes_month_by_month():
     for texts in ({**RAIN, "volume": "10 m³"}, {"rain": "yes", **DRY, "volume": "10 m³"}):
         rows = answer(**texts).tables[-1].rows

@@ -206,12 +206,20 @@ class Case:
         return (self.kept + self.dry.use + self.year.least) / self.values.usable
 
     @property
+    def between_rains(self) -> float:
+        """Whole tank that lasts the days between rains, m3; 0 where rain is not needed."""
+        if not self.by_rain:
+            return 0.0
+        lacking = (self.worst.use - self.worst.supply) * practice.BETWEEN_RAINS / DAY
+        return (self.kept + lacking) / self.values.usable
+
+    @property
     def tank_needed(self) -> float | None:
-        """Whole tank that carries the day and the year, m3; None: none does."""
+        """Whole tank that carries the day, the year and days without rain, m3; None: none does."""
         if self.year is not None and self.year_tank is None:
             return None
         day = 0.0 if self.judged is None else self.day_tank
-        return None if day is None else max(day, self.year_tank or 0.0)
+        return None if day is None else max(day, self.year_tank or 0.0, self.between_rains)
 
     # The pressure ---------------------------------------------------------------------------
 

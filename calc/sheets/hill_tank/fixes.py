@@ -27,6 +27,7 @@ NONE = (
 )
 SIZE = frozenset({"runs-dry", "nearly-empty"})
 SUPPLY = SIZE | {"too-little", "no-source"}
+SPELL = frozenset({"dry-spell"})
 YEAR = frozenset({"season", "year-short"})
 HEIGHT = frozenset({"short", "no-water"})
 WEAK = HEIGHT | {"fast"}
@@ -73,7 +74,7 @@ def _larger(case: Case, reader: Reader) -> Iterator[Change]:
         return
     size = round_up(needed * SURE, "volume", reader)
     text = f"Choose a tank of {reader.show(size, 'volume')}."
-    yield Change(text, SIZE | {"season"}, {"volume": exact(size, "volume", reader)})
+    yield Change(text, SIZE | SPELL | {"season"}, {"volume": exact(size, "volume", reader)})
 
 
 def _moved(case: Case) -> Iterator[Change]:
@@ -162,7 +163,7 @@ def _any_source(case: Case, reader: Reader) -> Iterator[Change]:
     flow = round_up(2 * case.dry.use / DAY, "flow", reader)
     text = f"Find a source that gives {reader.show(flow, 'flow')} day and night."
     texts = {"fills": "always", "gives": exact(flow, "flow", reader), "dryflow": ""}
-    yield Change(text, SUPPLY | YEAR, texts)
+    yield Change(text, SUPPLY | YEAR | SPELL, texts)
 
 
 def _less(case: Case, reader: Reader) -> Iterator[Change]:
@@ -217,13 +218,14 @@ def _less_in_the_year(case: Case, reader: Reader) -> Iterator[Change]:
         use = round_down(values.use * tenths / 10, "daily", reader)
         garden = round_down(values.garden * tenths / 10, "daily", reader)
         other = case.changed(use=use, garden=garden)
-        if not other.year.short and not other.year.dry and _well(other):
+        lasts = values.volume >= other.between_rains
+        if lasts and not other.year.short and not other.year.dry and _well(other):
             text = f"Use no more than {reader.show(use, 'daily')} on a usual day"
             texts = {"use": exact(use, "daily", reader)}
             if values.garden > 0:
                 text += f", and {reader.show(garden, 'daily')} more in dry months"
                 texts["garden"] = exact(garden, "daily", reader)
-            yield Change(f"{text}.", YEAR | SUPPLY, texts)
+            yield Change(f"{text}.", YEAR | SUPPLY | SPELL, texts)
             return
 
 

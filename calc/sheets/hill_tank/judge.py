@@ -12,7 +12,7 @@ from calc.page.findings import Finding
 from calc.sheets.hill_tank.case import DRY, HAIR
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_judge import Need, line_findings
-from calc.sheets.parts.tank_sizes import span
+from calc.sheets.parts.tank_sizes import span, spans_apart
 from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
@@ -128,6 +128,10 @@ def _year(case: Case, reader: Reader) -> Iterator[Finding]:
     year = case.year
     if year is None:
         return
+    if case.values.volume < case.between_rains * (1 - 1e-9):
+        lasts, asked = spans_apart(case.lasting, practice.BETWEEN_RAINS)
+        said = f"Without rain a full tank lasts only {lasts}; plan for {asked} between rains."
+        yield Finding("care", "dry-spell", said)
     if year.short:
         used, comes = reader.apart(sum(year.asked), sum(year.comes), "volume")
         said = f"A year uses {used} and only {comes} comes in, with the rain; no tank is enough."

@@ -162,7 +162,8 @@ SHEET = Sheet(
         "With the overflow counted: H. A. Thomas and R. P. Burden (1963), from memory.",
         "Friction: Darcy-Weisbach with Colebrook (1939).",
         "Patterns of use, hours of sun, share of the rain that reaches a tank: common practice, no "
-        "source. A tenth left to spare, a day's water left in each month: our choice.",
+        "source. A tenth left to spare, a day's water left in each month, 14 days "
+        "between rains: our choice.",
     ),
     arguments={"length_m": "length", "flow_m3s": "flow", "temperature_k": "water"},
     page="hill-tank/",

@@ -75,6 +75,7 @@ _ABOUT = {
     "runs-dry": "a tank that runs dry",
     "nearly-empty": "too little to spare",
     "season": "the dry season",
+    "dry-spell": "the days between rains",
     "year-short": "too little water a year",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
