@@ -201,6 +201,14 @@ WELL_WATER = 283.15  # K, groundwater away from the tropics; common practice, no
 HOT_DRY_DEPTH = (6e-3, 9e-3)  # m a day, warm arid places: FAO-56 table 2, from memory
 HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbooks, from memory
 
+# Rain and tanks -----------------------------------------------------------------------------
+
+# share of the rain on a roof that reaches a tank: the rest wets it, splashes, is let go first;
+# common practice, no source
+ROOF_RUNOFF = 0.8
+BETWEEN_RAINS = 14 * DAY  # s that a full tank that rain fills should last without; our choice
+TANK_IN_HAND = 0.1  # of what a tank may give, left at the lowest of a day to be sure; our choice
+
 # Cables -------------------------------------------------------------------------------------
 
 CABLE_WARM = 323.15  # K, a conductor under load out of doors; our choice

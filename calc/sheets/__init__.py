@@ -28,12 +28,13 @@ KEYS = (
     "cable",
     "gravity",
     "well",
+    "hill_tank",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
-LATER = ("panels", "battery", "direct", "panel_place", "cable", "gravity", "well")
+LATER = ("panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank")
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share.
 LATER_ROOMS = (
@@ -44,6 +45,7 @@ LATER_ROOMS = (
     "calc.sheets.track_ops",
     "calc.recovery",
     "calc.well_yield",
+    "calc.day_tank",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"

@@ -95,6 +95,16 @@ def _raised(asked: Asked) -> float | None:
     return -asked.way.climb if asked.way.start != ways.PUMP else None
 
 
+def _from_tank(asked: Asked) -> float | None:
+    """Length of the way where it begins at open water, m."""
+    return asked.way.length if asked.way.start != ways.PUMP else None
+
+
+def _tank_pipe(asked: Asked) -> Fact:
+    """Its narrowest pipe, where it begins at open water."""
+    return b.way_pipe().give(asked) if asked.way.start != ways.PUMP else b.NOT_KNOWN
+
+
 def _lost(asked: Asked) -> float:
     """Head lost on the way to the outlet, m."""
     return _line_of(asked).loss(asked.way.flow)
@@ -301,6 +311,14 @@ VIEWS = {
             replace(figure("peak", "volume", _busiest), spare=True),
             replace(known("told", "water.yield"), spare=True), known("set", "pump.set"),
         ), outlet=False),
+        View("hill_tank", (
+            known("volume", "store.volume"), _DAILY, known("pattern", "use.pattern"),
+            known("gives", "store.inflow"), known("hours", "store.hours"),
+            figure("height", "length", _raised),
+            replace(b.needed("wanted"), spare=True), known("usable", "store.usable"),
+            replace(figure("length", "length", _from_tank), spare=True),
+            Binding("kind", _tank_pipe, pipe=True), known("water", "water.temperature"),
+        )),
     )
 }  # fmt: skip
 
@@ -383,6 +401,7 @@ WHAT_IF = {
     },
     # the cistern in the shed
     "well": {"cistern": Fact("3000 L")},
+    "hill_tank": {"volume": Fact("1000 L"), "height": Fact("15 m")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

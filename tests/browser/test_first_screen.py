@@ -27,6 +27,7 @@ GIVEN = {
     "cable": {"length": "60 m", "own": "mm2"},
     "gravity": {"drop": "22 m", "length": "650 m"},
     "well": {"dry": "no", "steady": "0.5 L/min"},
+    "hill_tank": {"volume": "2000 L", "garden": "1200 L/day"},
 }
 
 

@@ -23,6 +23,7 @@ KEYS = (
     "cable",
     "gravity",
     "well",
+    "hill_tank",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

@@ -38,8 +38,20 @@ OPENS = {
     "cable": ("length", "voltage", "power"),
     "gravity": ("drop", "length", "spring"),
     "well": ("drawn", "minutes", "steady", "use", "static"),
+    "hill-tank": ("volume", "use", "gives", "height"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md")
+OURS = (
+    "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
+    "hill-tank.md",
+)  # fmt: skip
+    "demand.md",
+    "storage.md",
+    "pressure-tank.md",
+    "cable.md",
+    "gravity.md",
+    "well.md",
+    "hill-tank.md",
+)
 
 
 def read(fragment):

@@ -31,6 +31,7 @@ KEYS = (
     "cable",
     "gravity",
     "well",
+    "hill_tank",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -43,9 +44,10 @@ SHOWN = {
     "pressure_tank": {("stop", "starts"), ("care", "starts")},
     "pump_match": {("stop", "short"), ("stop", "no-water"), ("stop", "pump-most")},
     "surge": {("stop", "over-rating"), ("care", "negative-pressure")},
-    "well": {("stop", "too-little"), ("stop", "runs-dry")},
+    "well": {("stop", "too-little"), ("stop", "tank-dry")},
     "cable": {("stop", "no-size"), ("stop", "too-thin"), ("stop", "start-drop")},
     "gravity": {("stop", "short"), ("stop", "no-water")},
+    "hill_tank": {("stop", "runs-dry"), ("stop", "too-little"), ("stop", "no-source")},
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}
 

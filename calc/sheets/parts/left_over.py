@@ -85,6 +85,11 @@ _ABOUT = {
     "cooling-unchecked": "the cooling of the motor",
     "beyond-test": "a flow beyond the test",
     "limited": "whether the water lasts",
+    "tank-dry": "a tank that runs dry",
+    "nearly-empty": "too little to spare",
+    "season": "the dry season",
+    "dry-spell": "the days between rains",
+    "year-short": "too little water a year",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin

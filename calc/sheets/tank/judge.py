@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from calc.sheets.tank.case import Case
     from calc.units import Reader
 
+LEAST_TANK = 0.01  # m3, the smallest that is followed through a day; our choice
 SLOW = 10 * DAY  # s, a refill that takes longer is worth saying; our choice
 
 
@@ -147,6 +148,7 @@ def links(values: Values, case: Case, reader: Reader) -> tuple[Link, ...]:
     rows = [
         Link("Count the water a day again", "demand", {}),
         Link("The sun fills this tank, without a battery", "direct", {}),
+        Link("One day of this tank, hour by hour", "hill_tank", _one_day(values, case, reader)),
     ]
     if case.raised > 0:
         climb = exact(values.lost - case.raised, "length", reader)
@@ -156,3 +158,21 @@ def links(values: Values, case: Case, reader: Reader) -> tuple[Link, ...]:
     if case.raised <= 0 or case.gravity < values.wanted:
         rows.append(Link("A pump after the tank: its pressure tank", "pressure_tank", {}))
     return tuple(rows)
+
+
+def _one_day(values: Values, case: Case, reader: Reader) -> dict[str, str]:
+    """The same tank and use, followed through a day; a slow well as what it gives in its hours."""
+    found = {
+        "use": exact(case.use / DAY, "daily", reader),
+        "pattern": values.pattern,
+        "garden": exact(0.0, "daily", reader),
+        "volume": exact(max(case.kept, LEAST_TANK), "volume", reader),
+        "usable": exact(values.usable, "percent", reader),
+        "fills": "sun",
+        "gives": exact(case.supply / (values.hours * HOUR), "flow", reader),
+        "hours": exact(values.hours, "number", reader).strip(),
+        "height": exact(values.height, "length", reader),
+    }
+    if case.raised > 0:
+        found["wanted"] = exact(values.wanted, "pressure", reader)
+    return found

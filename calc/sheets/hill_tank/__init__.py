@@ -1,0 +1,1 @@
+"""Is the hill tank empty by evening."""
