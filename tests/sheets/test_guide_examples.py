@@ -44,14 +44,6 @@ OURS = (
     "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
     "hill-tank.md",
 )  # fmt: skip
-    "demand.md",
-    "storage.md",
-    "pressure-tank.md",
-    "cable.md",
-    "gravity.md",
-    "well.md",
-    "hill-tank.md",
-)
 
 
 def read(fragment):
