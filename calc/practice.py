@@ -197,9 +197,7 @@ HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbo
 
 DRIP_EFFICIENCY = 0.90  # of the water, that reaches the roots by drip; common practice, no source
 DRIPPER_RATED = 1e5  # Pa, at which a plain dripper gives its flow; common practice, no source
-DRIPPER_LEAST = 0.7e5  # Pa, from which compensating drippers hold it; common practice, no source
-    0.7e5  # Pa, from which compensating drippers keep theirs; common practice, no source
-)
+DRIPPER_LEAST = 0.7e5  # Pa, from which compensating ones hold it; common practice, no source
 DRIPPER_MADE = 0.05  # variation of new drippers, good ones: ASAE EP405, from memory
 # of the flow along a line, to which it is good and to which it may vary: Wu and Gitlin, from memory
 FLOW_VARIES = (0.10, 0.20)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
@@ -44,23 +45,41 @@ def christiansen(outlets: int, exponent: float = WILLIAMS, first: float = 1.0) -
     return (outlets * plain + first - 1) / (outlets + first - 1)
 
 
-def smooth_loss(flow_m3s: float, bore_m: float, length_m: float, kinematic_m2s: float) -> float:
-    """Head lost in a smooth narrow pipe, as drip lines are.
+@dataclass(frozen=True)
+class SmoothPipe:
+    """A smooth narrow pipe, as drip lines are: what its friction is made of, once.
 
-    h_f = f L/D v**2/(2 g), f = max(64/Re, 0.3164/Re**0.25, 0.184/Re**0.2)
-    flow_m3s: m3/s, 0 or more; bore_m: inside diameter, m, 1 mm to 1 m; length_m: m; kinematic_m2s:
-    m2/s.
-    Returns m, rising with the flow throughout.  Raises RangeError for a bore outside.
-    Source: Hagen and Poiseuille; H. Blasius (1913), to Re 1e5; beyond it W. H. McAdams (1942), from
-    memory.  The greater is taken between them; our choice, on the careful side.
+    bore_m: inside diameter, m, 1 mm to 1 m; kinematic_m2s: m2/s.  Raises RangeError outside.
     """
-    require("bore_m", bore_m, 1e-3, 1.0, "diameter")
-    if flow_m3s <= 0:
-        return 0.0
-    speed = flow_m3s / (math.pi / 4 * bore_m**2)
-    re = speed * bore_m / kinematic_m2s
-    factor = max(64 / re, 0.3164 / re**0.25, 0.184 / re**0.2)
-    return factor * length_m / bore_m * speed**2 / (2 * GRAVITY)
+
+    bore_m: float
+    kinematic_m2s: float
+
+    def __post_init__(self) -> None:
+        require("bore_m", self.bore_m, 1e-3, 1.0, "diameter")
+
+    @cached_property
+    def _terms(self) -> tuple[float, float, float]:
+        """Head lost in a metre by a flow of 1 m3/s, by each of the three factors."""
+        area = math.pi / 4 * self.bore_m**2
+        re, plain = self.bore_m / self.kinematic_m2s / area, 1 / (2 * GRAVITY * area**2)
+        plain /= self.bore_m
+        return 64 / re * plain, 0.3164 / re**0.25 * plain, 0.184 / re**0.2 * plain
+
+    def loss(self, flow_m3s: float, length_m: float) -> float:
+        """Head lost to friction.
+
+        h_f = f L/D v**2/(2 g), f = max(64/Re, 0.3164/Re**0.25, 0.184/Re**0.2)
+        flow_m3s: m3/s, below 0 counts as 0; length_m: m.
+        Returns m, rising with the flow throughout.  Raises nothing.
+        Source: Hagen and Poiseuille; H. Blasius (1913), to Re 1e5; beyond it W. H. McAdams (1942),
+        from memory.  The greatest is taken; our choice, on the careful side.
+        """
+        if flow_m3s <= 0:
+            return 0.0
+        slow, small, fast = self._terms
+        lost = max(slow * flow_m3s, small * flow_m3s**1.75, fast * flow_m3s**1.8)
+        return length_m * lost
 
 
 @dataclass(frozen=True)
@@ -171,7 +190,9 @@ def step_by_step(
     def over(log_pa: float) -> float:
         return from_end(math.exp(log_pa)).start_pa - start_pa
 
-    return from_end(math.exp(root(over, math.log(LEAST_PRESSURE), math.log(high), CLOSE)))
+    half = math.log(start_pa / 2)  # few lines lose more: a search from there is shorter
+    low = half if over(half) < 0 else math.log(LEAST_PRESSURE)
+    return from_end(math.exp(root(over, low, math.log(high), CLOSE)))
 
 
 def start_for(

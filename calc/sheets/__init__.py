@@ -26,16 +26,18 @@ KEYS = (
     "direct",
     "panel_place",
     "cable",
+    "drip",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
-LATER = ("panels", "battery", "direct", "panel_place", "cable")
-# What only they ask, by the beginnings of modules' names: the sun, its power, what they share.
+LATER = ("panels", "battery", "direct", "panel_place", "cable", "drip")
+# What only they ask, by the beginnings of modules' names: sun, power, drip, what they share.
 LATER_ROOMS = (
     "calc.sun.",
     "calc.power.",
+    "calc.drip.",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"

@@ -13,6 +13,7 @@ from calc.pipe import friction
 from calc.pipe.line import Line
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
+from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
@@ -269,6 +270,12 @@ VIEWS = {
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),
         ), outlet=False),
+        View("drip", (
+            d.AREA, *d.CLIMATE, known("latitude", "place.latitude"),
+            known("above", "place.altitude"),
+            figure("flow", "flow", d.flow), figure("pressure", "pressure", d.pressure),
+            figure("daily", "daily", d.daily), known("reaches", "use.drip_share"),
+        )),
     )
 }  # fmt: skip
 
@@ -331,7 +338,11 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # The example ----------------------------------------------------------------------------------
 
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
-EXAMPLE_WAYS = {"surge": "now/Goat trough", "direct": "now/Cabin 3 shower"}
+EXAMPLE_WAYS = {
+    "surge": "now/Goat trough",
+    "direct": "now/Cabin 3 shower",
+    "drip": "now/Herb terraces",
+}
 WHAT_IF = {
     "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
     "pump_match": {"draw": Fact("")},

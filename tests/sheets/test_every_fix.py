@@ -12,7 +12,8 @@ from calc.pipe import pipes
 from calc.power import cable
 from tests.sheets import few
 
-KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction", "cable")
+KEYS = ("pipe", "pressure", "pressure_tank", "tank", "demand", "surge", "suction", "cable",
+        "drip")  # fmt: skip
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")
 MOST_WORDS, MOST_NUMBERS = 25, 4

@@ -20,7 +20,8 @@ from tests.page.pictures import faults, marks, texts
 from tests.parity.cases import requests
 from tests.sheets import awkward
 
-KEYS = ("suction", "pipe", "demand", "tank", "pressure_tank", "pump_match", "surge", "cable")
+KEYS = ("suction", "pipe", "demand", "tank", "pressure_tank", "pump_match", "surge", "cable",
+        "drip")  # fmt: skip
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
 AWKWARD = RANDOM // 2
@@ -33,6 +34,14 @@ SHOWN = {
     "pump_match": {("stop", "short"), ("stop", "no-water"), ("stop", "pump-most")},
     "surge": {("stop", "over-rating"), ("care", "negative-pressure")},
     "cable": {("stop", "no-size"), ("stop", "too-thin"), ("stop", "start-drop")},
+    "drip": {
+        ("stop", "zone-flow"),
+        ("stop", "too-long"),
+        ("stop", "too-little"),
+        ("stop", "uneven"),
+        ("care", "uneven"),
+        ("stop", "short"),
+    },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}
 

@@ -1,0 +1,362 @@
+"""A garden on drip as numbers: water a day, lines and zones, one line outlet by outlet."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from functools import cached_property, lru_cache
+from typing import TYPE_CHECKING
+
+from calc import practice, water
+from calc.drip import crop, lateral
+from calc.drip.lateral import Dripper, Lateral
+from calc.errors import InputError
+from calc.sun.position import daily_extraterrestrial
+from calc.units import DAY, GRAVITY, HOUR
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from calc.page.form import Values
+    from calc.units import Reader
+
+COOL = 288.15  # K, water in the lines; warmer water loses a little less; our choice
+WEIGHT = water.density(COOL) * GRAVITY  # Pa/m
+KINEMATIC = water.kinematic_viscosity(COOL)  # m2/s
+MOST_DRIPPERS = 600  # of one line, that are worked out; our choice
+MOST_SEARCHED = 300  # the same, of the longest line that is looked for; our choice
+MOST_DEPTH = 20e-3  # m a day, more than any crop needs; our choice
+MET = 1 + 1e-9  # a number typed in another unit is still met
+MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+
+
+@dataclass(frozen=True)
+class Line:
+    """One drip line, fed at one end.
+
+    outlets: drippers; spacing: m; bore: m; slope: rise over way; dripper: each of them; made:
+    variation of new ones, share.
+    """
+
+    outlets: int
+    spacing: float
+    bore: float
+    slope: float
+    dripper: Dripper
+    made: float
+
+    @property
+    def length(self) -> float:
+        """To the last dripper, m."""
+        return self.outlets * self.spacing
+
+    def solved(self, start_pa: float) -> Lateral:
+        """Outlet by outlet.  Raises InputError where no water comes to the end."""
+        return _solved(self, start_pa)
+
+    def needs(self) -> float | None:
+        """Pressure at its start that gives the nominal flow, Pa; None where none does."""
+        return _needs(self)
+
+    def even(self, start_pa: float) -> bool:
+        """Whether it waters as evenly as is good, with each dripper at a pressure it can use."""
+        try:
+            found = self.solved(start_pa)
+        except InputError:
+            return False
+        good = found.variation <= practice.FLOW_VARIES[0] * MET
+        enough = not self.short(found)
+        return good and enough
+
+    def short(self, found: Lateral) -> bool:
+        """Whether a compensating dripper has less than it needs."""
+        return self.dripper.compensating and min(found.pressures) * MET < self.dripper.pressure_pa
+
+    def longest(self, start_pa: float) -> int:
+        """Drippers of the longest such line that waters evenly, 0 to ``MOST_SEARCHED``."""
+        return _longest(replace(self, outlets=1), start_pa)
+
+    @property
+    def parts(self) -> tuple[list[float], list[float]]:
+        """(lengths, rises) from dripper to dripper, m."""
+        return [self.spacing] * self.outlets, [self.spacing * self.slope] * self.outlets
+
+    @cached_property
+    def loss(self) -> Callable[[float, float], float]:
+        """Head lost, m, by a flow (m3/s) in a length (m), with what barbs and joins add."""
+        pipe, more = lateral.SmoothPipe(self.bore, KINEMATIC), 1 + practice.EXTRA_LENGTH
+
+        def lost(flow_m3s: float, length_m: float) -> float:
+            return pipe.loss(flow_m3s, more * length_m)
+
+        return lost
+
+
+@lru_cache(256)
+def _solved(line: Line, start_pa: float) -> Lateral:
+    lengths, rises = line.parts
+    return lateral.step_by_step(start_pa, lengths, rises, WEIGHT, line.loss, line.dripper.at)
+
+
+@lru_cache(64)
+def _needs(line: Line) -> float | None:
+    nominal, least = line.outlets * line.dripper.flow_m3s, line.dripper.pressure_pa
+
+    def enough(found: Lateral) -> float:
+        if line.dripper.compensating:
+            return min(found.pressures) - least
+        return found.flow - nominal
+
+    lengths, rises = line.parts
+    found = lateral.start_for(enough, lengths, rises, WEIGHT, line.loss, line.dripper.at)
+    return None if found is None else max(0.0, found.start_pa)
+
+
+@lru_cache(64)
+def _longest(line: Line, start_pa: float) -> int:
+    low, high = 0, 1
+    while high <= MOST_SEARCHED and replace(line, outlets=high).even(start_pa):
+        low, high = high, 2 * high
+    high = min(high, MOST_SEARCHED + 1)
+    while high - low > 1:
+        middle = (low + high) // 2
+        if replace(line, outlets=middle).even(start_pa):
+            low = middle
+        else:
+            high = middle
+    return low
+
+
+@dataclass(frozen=True)
+class Climate:
+    """How the reference evapotranspiration is known.
+
+    way: of the form; reference: ET_0, m a day; outside, warmest, coolest, vapour, wind, light,
+    above: SI, what it came from where it is worked out.
+    """
+
+    way: str
+    reference: float
+    outside: float = 0.0
+    warmest: float = 0.0
+    coolest: float = 0.0
+    vapour: float = 0.0
+    wind: float = 0.0
+    light: float = 0.0
+    above: float = 0.0
+
+
+@dataclass(frozen=True)
+class Case:
+    """A garden: its water, its lines, its source.
+
+    area: m2; rows: m apart; laid: length of a line, m; need: crop coefficient; reaches: share of
+    the water; line: one of its lines; flow: m3/s of the source; pressure: Pa where lines begin;
+    hours: s a day; daily: m3 there is a day, None: not known; asked: zones in mind; filtered:
+    whether there is a filter.
+    """
+
+    area: float
+    rows: float
+    laid: float
+    climate: Climate
+    need: float
+    reaches: float
+    line: Line
+    flow: float
+    pressure: float
+    hours: float
+    daily: float | None
+    asked: int | None
+    filtered: bool
+
+    # Water ------------------------------------------------------------------------------------
+
+    @property
+    def depth(self) -> float:
+        """Water to be given a day, m over the area."""
+        return self.climate.reference * self.need / self.reaches
+
+    @property
+    def water(self) -> float:
+        """The same, m3."""
+        return self.depth * self.area
+
+    # Lines and zones --------------------------------------------------------------------------
+
+    @cached_property
+    def solved(self) -> Lateral:
+        """One line, outlet by outlet."""
+        return self.line.solved(self.pressure)
+
+    @property
+    def each(self) -> float:
+        """Area that one line waters, m2."""
+        return self.rows * self.laid
+
+    @property
+    def lines(self) -> float:
+        """Lines of this length that the area has; the last may be a part of one."""
+        return self.area / self.each
+
+    @property
+    def drippers(self) -> float:
+        return self.lines * self.line.outlets
+
+    @property
+    def whole_flow(self) -> float:
+        """All lines at once, m3/s."""
+        return self.lines * self.solved.flow
+
+    @property
+    def per_zone(self) -> int:
+        """Whole lines that the source can feed at once; 0 where one is too many."""
+        return math.floor(self.flow / self.solved.flow * MET)
+
+    @property
+    def count(self) -> int:
+        """Lines as they are laid, with the last part of one."""
+        return math.ceil(self.lines / MET)
+
+    @property
+    def fitting(self) -> int:
+        """The fewest zones that the source can feed."""
+        return math.ceil(self.count / max(1, self.per_zone))
+
+    @property
+    def zones(self) -> int:
+        return self.fitting if self.asked is None else self.asked
+
+    @property
+    def in_zone(self) -> int:
+        """Lines of the largest zone."""
+        return math.ceil(self.count / self.zones)
+
+    @property
+    def zone_flow(self) -> float:
+        """Flow of the largest zone, m3/s."""
+        return min(self.lines, self.in_zone) * self.solved.flow
+
+    @property
+    def zone_time(self) -> float:
+        """How long a zone runs a day, s."""
+        return self.depth * self.each / self.solved.flow
+
+    @property
+    def time(self) -> float:
+        """How long all zones run a day, one after the other, s."""
+        return self.zones * self.zone_time
+
+    @property
+    def emission(self) -> float:
+        """Emission uniformity, share."""
+        return self.solved.emission(self.line.made)
+
+
+def case_of(values: Values, reader: Reader) -> Case:
+    """The ``Case`` of a form.  Raises InputError, also by the physics' own arguments."""
+    case = Case(
+        area=values.area,
+        rows=values.rows,
+        laid=values.length,
+        climate=_climate(values),
+        need=values.need if values.crop == "own" else crop.CROP_BY_KEY[values.crop].need,
+        reaches=values.reaches,
+        line=_line(values, reader),
+        flow=values.flow,
+        pressure=values.pressure,
+        hours=values.hours * HOUR,
+        daily=None if values.daily is None else values.daily * DAY,
+        asked=None,
+        filtered=values.filter == "yes",
+    )
+    if case.each > case.area * MET:
+        most = reader.show(case.area / case.rows, "length")
+        raise InputError(
+            f"“Length of one drip line” must be {most} or less: this area has no more row than "
+            "that",
+            name="length",
+        )
+    _carried(case, reader)
+    return replace(case, asked=_asked(values, case))
+
+
+def _asked(values: Values, case: Case) -> int | None:
+    """Zones in mind.  Raises InputError where they cannot be."""
+    if values.zones is None:
+        return None
+    if abs(values.zones - round(values.zones)) > 1e-9:
+        raise InputError("“Zones, one after another” must be a whole number", name="zones")
+    if values.zones > case.count:
+        lines = "is one line" if case.count == 1 else f"are {case.count} lines"
+        raise InputError(
+            f"“Zones, one after another” must be {case.count} or fewer: there {lines}",
+            name="zones",
+        )
+    return round(values.zones)
+
+
+def _line(values: Values, reader: Reader) -> Line:
+    """Raises InputError for a line without a dripper or with too many."""
+    outlets = math.floor(values.length / values.spacing * MET)
+    if outlets < 1:
+        long = reader.show(values.length, "length")
+        raise InputError(
+            f"“Distance between drippers” must be {long}, the length of a line, or less",
+            name="spacing",
+        )
+    if outlets > MOST_DRIPPERS:
+        most = reader.show(MOST_DRIPPERS * values.spacing, "length")
+        raise InputError(
+            f"“Length of one drip line” must be {most} or less: {MOST_DRIPPERS} drippers are the "
+            "most that is worked out",
+            name="length",
+        )
+    steady = values.kind == "steady"
+    dripper = Dripper(values.dripper, values.least if steady else values.rated, steady)
+    return Line(outlets, values.spacing, values.bore, values.slope, dripper, values.made)
+
+
+def _carried(case: Case, reader: Reader) -> None:
+    """Raises InputError where a slope takes all the pressure before the line ends."""
+    try:
+        case.solved  # noqa: B018
+    except InputError:
+        rise = reader.show(case.line.slope * case.line.length, "length")
+        has = reader.show(case.pressure, "pressure")
+        raise InputError(
+            f"No water comes to the end: the line climbs {rise}, more than {has} carries it. "
+            "Feed it from above, or enter a shorter line or more pressure",
+            name="slope",
+        ) from None
+
+
+def _climate(values: Values) -> Climate:
+    """Raises InputError where a maximum is below its minimum, or a need is beyond any place."""
+    way = values.climate
+    if way == "known":
+        return Climate(way, values.et)
+    warm, cool = values.warmest, values.coolest
+    if warm <= cool:
+        raise InputError("“Mean daily maximum” must be above the minimum", name="warmest")
+    day = crop.middle_day(MONTHS.index(values.month) + 1)
+    outside = daily_extraterrestrial(values.latitude, day)
+    if way == "warm":
+        found = Climate(way, crop.by_temperature(outside, warm, cool) * DAY, outside, warm, cool)
+    else:
+        vapour = crop.vapour_from_humidity(values.humid, warm, cool)
+        light = crop.reference(values.light, outside, warm, cool, values.above, vapour, values.wind)
+        found = Climate(
+            way, light * DAY, outside, warm, cool, vapour, values.wind, values.light, values.above
+        )
+    if found.reference < LEAST_NEED:
+        raise InputError("Plants need no water in such a month. Choose a warmer one", name="month")
+    if found.reference > MOST_DEPTH:
+        raise InputError(
+            "This climate would take more water than any place does. Check humidity and wind",
+            name="wind" if way == "full" else "warmest",
+        )
+    return found
+
+
+LEAST_NEED = 0.1e-3  # m a day, below which no garden is watered; our choice
