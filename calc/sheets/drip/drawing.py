@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from calc.sheets.drip.case import Case
     from calc.units import Reader
 
-LEFT, RIGHT, SAID = 10.0, 228.0, 236.0  # units: the line from, to; the words beside it
+LEFT, RIGHT, SAID = 10.0, 196.0, 204.0  # units: the line from, to; the words beside it
 TOP, HIGH = 28.0, 70.0  # units over the pressures, and from the highest to none
 DROP, BAR, EACH = 14.0, 12.0, 36.0  # units: below the line to a drop; a bar; from bar to bar
 
