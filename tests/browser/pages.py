@@ -5,8 +5,8 @@ from tests.conftest import FORGET
 
 PAGES = {key: sheet(key).page for key in KEYS}
 # one form of a kind, where a test opens a browser for each: that of the battery is that of the
-# panels again, and a cable's has nothing that others have not
-VARIED = tuple(key for key in KEYS if key not in {"battery", "direct", "cable"})
+# panels again, and those of a cable and of drip have nothing that others have not
+VARIED = tuple(key for key in KEYS if key not in {"battery", "direct", "cable", "drip"})
 TAPS = '.sl-field[data-key="taps"]'  # keep_up's tables
 RUNS = '.sl-field[data-key="runs"]'
 START = 60_000  # ms; Python starting on a loaded machine

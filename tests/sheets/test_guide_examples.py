@@ -36,8 +36,9 @@ OPENS = {
     "water-hammer": ("flow", "length", "weakest"),
     "pressure": ("known", "climb"),
     "cable": ("length", "voltage", "power"),
+    "drip": ("area", "flow", "pressure", "length"),
 }
-OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md")
+OURS = ("demand.md", "storage.md", "pressure-tank.md", "cable.md", "drip.md")
 
 
 def read(fragment):

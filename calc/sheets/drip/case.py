@@ -24,7 +24,6 @@ COOL = 288.15  # K, water in the lines; warmer water loses a little less; our ch
 WEIGHT = water.density(COOL) * GRAVITY  # Pa/m
 KINEMATIC = water.kinematic_viscosity(COOL)  # m2/s
 MOST_DRIPPERS = 600  # of one line, that are worked out; our choice
-MOST_SEARCHED = 300  # the same, of the longest line that is looked for; our choice
 FEW = 6  # trials by what is likely, before halving; our choice
 MOST_DEPTH = 20e-3  # m a day, more than any crop needs; our choice
 MET = 1 + 1e-9  # a number typed in another unit is still met
@@ -74,7 +73,7 @@ class Line:
         return self.dripper.compensating and min(found.pressures) * MET < self.dripper.pressure_pa
 
     def longest(self, start_pa: float) -> int:
-        """Drippers of the longest such line that waters evenly, 0 to ``MOST_SEARCHED``."""
+        """Drippers of the longest such line that waters evenly, 0 to ``MOST_DRIPPERS``."""
         return _longest(replace(self, outlets=1), start_pa)
 
     @property
@@ -114,8 +113,8 @@ def _longest(line: Line, start_pa: float) -> int:
 
     After a few trials, where that leads nowhere, by halving.
     """
-    low, high, trial = 0, MOST_SEARCHED + 1, 60
-    for at in range(2 * MOST_SEARCHED):
+    low, high, trial = 0, MOST_DRIPPERS + 1, 60
+    for at in range(2 * MOST_DRIPPERS):
         one = replace(line, outlets=trial)
         if one.even(start_pa):
             low = trial
@@ -135,9 +134,9 @@ def _likely(line: Line, start_pa: float) -> int:
     except InputError:
         return line.outlets // 2
     if varies <= 0:
-        return MOST_SEARCHED
+        return MOST_DRIPPERS
     share = (practice.FLOW_VARIES[0] / varies) ** (1 / (1 + lateral.BLASIUS))
-    return min(int(line.outlets * share), MOST_SEARCHED)
+    return min(int(line.outlets * share), MOST_DRIPPERS)
 
 
 @dataclass(frozen=True)

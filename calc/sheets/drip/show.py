@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.drip import lateral
 from calc.page.answer import Column, Figure, Step, Table, Value
-from calc.sheets.drip.case import MOST_SEARCHED
+from calc.sheets.drip.case import MOST_DRIPPERS
 from calc.sheets.drip.judge import share
 from calc.units import CELSIUS, HOUR, number_text
 
@@ -254,7 +254,7 @@ def _longest(case: Case) -> Table:
         if longest == 0:
             rows.append((bore, None, "too uneven at any length"))
         else:
-            rest = "or more" if longest == MOST_SEARCHED else ""
+            rest = "or more" if longest == MOST_DRIPPERS else ""
             rows.append((bore, long, rest))
     columns = (Column("Inside diameter", "diameter"), Column("Longest line", "length"), Column(""))
     note = f"To keep the flow within {share(practice.FLOW_VARIES[0])} along the line, with this "
