@@ -324,7 +324,7 @@ def _line(values: Values, reader: Reader) -> Line:
             "most that is worked out",
             name="length",
         )
-    steady = values.kind == "steady"
+    steady = values.holds == "steady"
     dripper = Dripper(values.dripper, values.least if steady else values.rated, steady)
     return Line(outlets, values.spacing, values.bore, values.slope, dripper, values.made)
 

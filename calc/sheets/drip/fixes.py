@@ -123,7 +123,7 @@ def _steady(case: Case, reader: Reader) -> Iterator[Change]:
         return
     least = reader.show(practice.DRIPPER_LEAST, "pressure", 2)
     text = f"Use pressure-compensating drippers that work from {least}."
-    texts = {"kind": "steady", "least": "?"}
+    texts = {"holds": "steady", "least": "?"}
     yield Change(text, EVEN, texts)
 
 

@@ -603,7 +603,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "length": ("20 m", "65 ft"),
         "spacing": ("0.3 m", "1 ft"),
         "dripper": ("2 L/h", "0.5 gph"),
-        "kind": "plain",
+        "holds": "plain",
         "rated": ("1 bar", "15 psi"),
         "least": ("0.7 bar", "10 psi"),
         "bore": ("13.6 mm", "0.54 in"),
