@@ -104,7 +104,6 @@ def test_a_compensating_dripper_holds_its_flow_from_its_least_pressure_on():
     "outlets, slope, start",
     [(12, 0.0, 1e5), (40, 0.02, 1.2e5), (40, -0.03, 0.8e5), (150, 0.0, 1e5)],
 )
-)
 def test_a_line_is_that_of_all_its_equations_solved_at_once(outlets, slope, start):
     """scipy's root finder on all pressures together, with friction written again here."""
     bore, spacing = 13.6e-3, 0.4

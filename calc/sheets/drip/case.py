@@ -337,8 +337,8 @@ def _carried(case: Case, reader: Reader) -> None:
         rise = reader.show(case.line.slope * case.line.length, "length")
         has = reader.show(case.pressure, "pressure")
         raise InputError(
-            f"No water comes to the end: the line climbs {rise}, more than {has} carries it. "
-            "Feed it from above, or enter a shorter line or more pressure",
+            f"No water comes to the end: a climb of {rise} and friction take all of {has}. Feed "
+            "the line from above, or enter a shorter one or more pressure",
             name="slope",
         ) from None
 
