@@ -14,8 +14,8 @@ from calc.page.form import read_values, work
 from calc.page.shapes import Block, Stroke
 from calc.page.state import State
 from calc.sheets import views
-from calc.sheets.drip.case import MONTHS as PHYSICS_MONTHS
 from calc.sheets.drip.case import case_of
+from calc.sheets.drip.climate import MONTHS as THEIR_MONTHS
 from calc.sheets.drip.sheet import CROPS, MONTHS, SHEET
 from calc.sheets.parts import drip_bindings
 from calc.site.demo import alder_terrace
@@ -90,7 +90,26 @@ def test_no_place_south_of_the_equator_has_its_need_in_july():
 def test_the_form_offers_what_the_physics_knows():
     assert [(one.key, one.name) for one in crop.CROPS] == list(CROPS[:-1])
     assert CROPS[-1][0] == "own"
-    assert [key for key, _ in MONTHS] == list(PHYSICS_MONTHS) == list(drip_bindings.MONTHS)
+    assert [key for key, _ in MONTHS] == list(THEIR_MONTHS) == list(drip_bindings.MONTHS)
+
+
+def test_each_month_runs_by_its_own_need():
+    """Twice the water takes twice the time, in the same zones; the month of most need decides."""
+    texts = {"climate": "months", "months": "jun,4 mm;jul,6 mm;oct,2 mm"}
+    one, alone = answer(**texts), answer(**KNOWN)
+    assert one.figures == alone.figures
+    table = next(table for table in one.tables if table.title == "Month by month")
+    assert [row[0] for row in table.rows] == ["June", "July", "October"]
+    assert table.marked == (1,) and table.rows[1][2] == pytest.approx(figure(one, HOURS))
+    for at in (1, 2, 3):
+        june, july, october = (row[at] for row in table.rows)
+        assert june == pytest.approx(2 * october) and july == pytest.approx(3 * october)
+    assert "Month by month" not in {table.title for table in alone.tables}
+
+
+def test_a_fix_keeps_the_months():
+    (fix, *_) = answer(climate="months", months="jun,4 mm;jul,6 mm", filter="no").fixes
+    assert fix.link.values["months"].count(";") == 1
 
 
 # Zones and hours --------------------------------------------------------------------------------
@@ -336,6 +355,21 @@ def test_cautions_of_the_trade_stand_on_the_page():
 def test_a_bad_entry_is_said_at_its_field(field, text, more):
     outcome = work(SHEET, State(texts={**more, field: text}))
     assert outcome.answer is None and set(outcome.errors) == {field}
+
+
+@pytest.mark.parametrize(
+    "months, place",
+    [
+        ("jul,6 mm;jul,5 mm", "months.1.at"),
+        ("jan,0 mm", "months"),
+        ("jul,-2 mm", "months.0.et"),
+        ("jul,60 mm", "months.0.et"),
+        ("jul,", "months.0.et"),
+    ],
+)
+def test_a_bad_month_is_said_beside_its_row(months, place):
+    outcome = work(SHEET, State(texts={"climate": "months", "months": months}))
+    assert outcome.answer is None and set(outcome.errors) == {place}
 
 
 def test_a_line_that_climbs_out_of_its_pressure_is_told_by_how_much():

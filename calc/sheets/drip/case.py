@@ -11,7 +11,7 @@ from calc import practice, water
 from calc.drip import crop, lateral
 from calc.drip.lateral import Dripper, Lateral
 from calc.errors import InputError
-from calc.sun.position import daily_extraterrestrial
+from calc.sheets.drip.climate import Climate, climate_of
 from calc.units import DAY, GRAVITY, HOUR
 
 if TYPE_CHECKING:
@@ -25,9 +25,7 @@ WEIGHT = water.density(COOL) * GRAVITY  # Pa/m
 KINEMATIC = water.kinematic_viscosity(COOL)  # m2/s
 MOST_DRIPPERS = 600  # of one line, that are worked out; our choice
 FEW = 6  # trials by what is likely, before halving; our choice
-MOST_DEPTH = 20e-3  # m a day, more than any crop needs; our choice
 MET = 1 + 1e-9  # a number typed in another unit is still met
-MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 
 
 @dataclass(frozen=True)
@@ -140,25 +138,6 @@ def _likely(line: Line, start_pa: float) -> int:
 
 
 @dataclass(frozen=True)
-class Climate:
-    """How the reference evapotranspiration is known.
-
-    way: of the form; reference: ET_0, m a day; outside, warmest, coolest, vapour, wind, light,
-    above: SI, what it came from where it is worked out.
-    """
-
-    way: str
-    reference: float
-    outside: float = 0.0
-    warmest: float = 0.0
-    coolest: float = 0.0
-    vapour: float = 0.0
-    wind: float = 0.0
-    light: float = 0.0
-    above: float = 0.0
-
-
-@dataclass(frozen=True)
 class Case:
     """A garden: its water, its lines, its source.
 
@@ -254,6 +233,10 @@ class Case:
         """How long a zone runs a day, s."""
         return self.depth * self.each / self.solved.flow
 
+    def zone_time_of(self, reference_m: float) -> float:
+        """How long a zone runs on a day of another month, s. reference_m: its ET_0, m."""
+        return self.zone_time * reference_m / self.climate.reference
+
     @property
     def time(self) -> float:
         """How long all zones run a day, one after the other, s."""
@@ -271,7 +254,7 @@ def case_of(values: Values, reader: Reader) -> Case:
         area=values.area,
         rows=values.rows,
         laid=values.length,
-        climate=_climate(values),
+        climate=climate_of(values),
         need=values.need if values.crop == "own" else crop.CROP_BY_KEY[values.crop].need,
         reaches=values.reaches,
         line=_line(values, reader),
@@ -341,34 +324,3 @@ def _carried(case: Case, reader: Reader) -> None:
             "the line from above, or enter a shorter one or more pressure",
             name="slope",
         ) from None
-
-
-def _climate(values: Values) -> Climate:
-    """Raises InputError where a maximum is below its minimum, or a need is beyond any place."""
-    way = values.climate
-    if way == "known":
-        return Climate(way, values.et)
-    warm, cool = values.warmest, values.coolest
-    if warm <= cool:
-        raise InputError("“Mean daily maximum” must be above the minimum", name="warmest")
-    day = crop.middle_day(MONTHS.index(values.month) + 1)
-    outside = daily_extraterrestrial(values.latitude, day)
-    if way == "warm":
-        found = Climate(way, crop.by_temperature(outside, warm, cool) * DAY, outside, warm, cool)
-    else:
-        vapour = crop.vapour_from_humidity(values.humid, warm, cool)
-        light = crop.reference(values.light, outside, warm, cool, values.above, vapour, values.wind)
-        found = Climate(
-            way, light * DAY, outside, warm, cool, vapour, values.wind, values.light, values.above
-        )
-    if found.reference < LEAST_NEED:
-        raise InputError("Plants need no water in such a month. Choose a warmer one", name="month")
-    if found.reference > MOST_DEPTH:
-        raise InputError(
-            "This climate would take more water than any place does. Check humidity and wind",
-            name="wind" if way == "full" else "warmest",
-        )
-    return found
-
-
-LEAST_NEED = 0.1e-3  # m a day, below which no garden is watered; our choice

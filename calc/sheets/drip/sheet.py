@@ -9,9 +9,9 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from calc import practice
+from calc import practice, units
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Number, Sheet, Unknown
+from calc.page.fields import Choice, Number, Rows, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, usual
 from calc.sheets.parts.tries import Form
 
@@ -29,11 +29,9 @@ CROPS = (
     ("mint", "Mint and other leafy herbs"), ("berry", "Berry bushes"), ("grape", "Grapes"),
     ("apple", "Apples, pears, cherries"), ("olive", "Olives"), ("own", "I know its coefficient"),
 )  # fmt: skip
-MONTHS = tuple(
-    (name[:3].lower(), name)
-    for name in ("January", "February", "March", "April", "May", "June", "July", "August",
-                 "September", "October", "November", "December")
-)  # fmt: skip
+MONTHS = tuple((name[:3].lower(), name) for name in units.MONTHS)
+# mm a day, a place at 41 degrees north with dry summers, by Hargreaves; our choice
+USUAL = (1.1, 1.6, 2.4, 3.4, 4.4, 5.2, 5.4, 4.9, 3.7, 2.3, 1.4, 1.0)
 LINE, USE = "Drippers and line", "Water and filter"
 MEASURED, ALL = ("climate", ("warm", "full")), ("climate", ("full",))
 
@@ -47,9 +45,16 @@ FIELDS = (
     Choice("climate", "Climate in the month of most need",
            (("known", "I know the reference ET₀"),
             ("warm", "By temperature and latitude"),
-            ("full", "With humidity, wind and sun")), "warm"),
+            ("full", "With humidity, wind and sun"),
+            ("months", "I know ET₀ of each month")), "warm"),
     Number("et", "Reference ET₀ a day", "rain", "6 mm", "0.24 in", 0.5e-3, 15e-3,
            help="Of that month; a weather service has it", when=("climate", ("known",))),
+    Rows("months", "Reference ET₀ by month",
+         (Choice("at", "Month", MONTHS, "jan"),
+          Number("et", "ET₀ a day", "rain", "3 mm", "0.12 in", 0.0, 15e-3)),
+         tuple((key, f"{mm} mm") for (key, _), mm in zip(MONTHS, USUAL, strict=True)),
+         tuple((key, f"{mm / 25.4:.2g} in") for (key, _), mm in zip(MONTHS, USUAL, strict=True)),
+         row="month", most=12, help="A mean day of each month", when=("climate", ("months",))),
     Choice("month", "Month with the greatest need", MONTHS, "jul", when=MEASURED),
     Number("latitude", "Latitude", "angle", "41°", "41°", -math.pi * 7 / 18, math.pi * 7 / 18,
            help="South of the equator: a minus sign", when=MEASURED),
@@ -111,6 +116,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     # here, so that only who asks about drip waits for its physics
     from calc.sheets.drip import drawing, fixes, judge, show
     from calc.sheets.drip.case import case_of
+    from calc.sheets.drip.climate import months_text
 
     case = case_of(values, reader)
     form = Form(
@@ -120,6 +126,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         lambda changed: judge.findings(case_of(changed, reader), reader),
         lambda changed: fixes.changes(changed, case_of(changed, reader), reader),
         fixes.NONE,
+        {"months": months_text(values, reader)} if values.climate == "months" else {},
     )
 
     def later() -> dict[str, Any]:

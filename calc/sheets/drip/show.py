@@ -9,6 +9,7 @@ from calc import practice
 from calc.drip import lateral
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.sheets.drip.case import MOST_DRIPPERS
+from calc.sheets.drip.climate import NAMES
 from calc.sheets.drip.judge import share
 from calc.units import CELSIUS, HOUR, number_text
 
@@ -66,7 +67,7 @@ def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
 
 def _reference(case: Case) -> Iterator[Step]:
     climate = case.climate
-    if climate.way == "known":
+    if climate.way in ("known", "months"):
         return
     title, result = "Reference evapotranspiration a day", Value(climate.reference, "rain")
     mean = (climate.warmest + climate.coolest) / 2 - CELSIUS
@@ -217,8 +218,28 @@ def _even(case: Case) -> Iterator[Step]:
 
 
 def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
-    """Along one line; how long a line may be."""
-    return _along(case), _longest(case)
+    """By month, where that is known; along one line; how long a line may be."""
+    return *_months(case), _along(case), _longest(case)
+
+
+def _months(case: Case) -> Iterator[Table]:
+    """How long each zone and all of them run in each month."""
+    if not case.climate.months:
+        return
+    rows: list[Cells] = []
+    for key, reference in case.climate.months:
+        time = case.zone_time_of(reference)
+        water = case.water * reference / case.climate.reference
+        rows.append((NAMES[key], time, case.zones * time / HOUR, water))
+    most = [at for at, (_, one) in enumerate(case.climate.months) if one == case.climate.reference]
+    columns = (
+        Column("Month"),
+        Column("Each zone runs a day", "minutes"),
+        Column("All zones, hours a day", "number"),
+        Column("Water a day", "volume"),
+    )
+    note = "With the crop in mid-season throughout and no rain: young plants need less."
+    yield Table("Month by month", columns, tuple(rows), tuple(most[:1]), (), note)
 
 
 def shown(outlets: int) -> list[int]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import practice
+from calc import practice, units
 from calc.errors import InputError
 from calc.sheets.parts import use
 from calc.sheets.parts import use_bindings as u
@@ -16,7 +16,7 @@ from calc.units import CELSIUS, DAY, HOUR
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+MONTHS = tuple(name[:3].lower() for name in units.MONTHS)
 SWING = "half of a usual day's swing from the mean; our choice"
 HARGREAVES = 17.8  # K, added to degC where warmth is weighed with sun: FAO-56 eq. 52
 

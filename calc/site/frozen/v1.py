@@ -589,6 +589,15 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "need": "1",
         "climate": "warm",
         "et": ("6 mm", "0.24 in"),
+        "months": (
+            "jan,1.1 mm;feb,1.6 mm;mar,2.4 mm;apr,3.4 mm;may,4.4 mm;jun,5.2 mm;jul,"
+            "5.4 mm;aug,4.9 mm;sep,3.7 mm;oct,2.3 mm;nov,1.4 mm;dec,1.0 mm",
+            "jan,0.043 in;feb,0.063 in;mar,0.094 in;apr,0.13 in;may,0.17 in;jun,0.2"
+            " in;jul,0.21 in;aug,0.19 in;sep,0.15 in;oct,0.091 in;nov,0.055 in;dec,"
+            "0.039 in",
+        ),
+        "months.at": "jan",
+        "months.et": ("3 mm", "0.12 in"),
         "month": "jul",
         "latitude": "41.25°",
         "warmest": ("29.4 °C", "84.9 °F"),
