@@ -108,12 +108,14 @@ def test_bad_cells_are_said_at_their_own_cell(key, text):
     for entry in (entry for entry in sheet(key).fields if isinstance(entry, Rows)):
         some = entry.default("metric") or "a"
         rows = [list(row) for row in filled_rows(entry, some, "metric")]
+        shows = {entry.when[0]: entry.when[1][0]} if entry.when else {}
         for place, column in enumerate(entry.columns):
             if not isinstance(column, Number | Count) or (not text and _may_be_empty(column)):
                 continue
             changed = [list(row) for row in rows]
             changed[0][place] = text
-            outcome = work(sheet(key), State(texts={entry.key: row_text.encode(changed)}))
+            text_of = row_text.encode(changed)
+            outcome = work(sheet(key), State(texts={**shows, entry.key: text_of}))
             assert outcome.answer is None
             assert outcome.errors.get(f"{entry.key}.0.{column.key}"), outcome.errors
 
