@@ -30,11 +30,13 @@ from calc.site.site import Site
 
 @dataclass(frozen=True)
 class View:
-    """A sheet's bindings. outlet: whether it asks about the way to one outlet."""
+    """A sheet's bindings. outlet: whether it asks about the way to one outlet; kind: of outlet,
+    which it asks about first."""
 
     key: str
     fields: tuple[Binding | TableBinding, ...]
     outlet: bool = True
+    kind: str = ""
 
 
 # What is worked out -------------------------------------------------------------------------
@@ -270,12 +272,7 @@ VIEWS = {
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", _most_power),
         ), outlet=False),
-        View("drip", (
-            d.AREA, *d.CLIMATE, known("latitude", "place.latitude"),
-            known("above", "place.altitude"),
-            figure("flow", "flow", d.flow), figure("pressure", "pressure", d.pressure),
-            figure("daily", "daily", d.daily), known("reaches", "use.drip_share"),
-        )),
+        View("drip", d.FIELDS, kind="drip"),
     )
 }  # fmt: skip
 
@@ -293,8 +290,16 @@ def asked_of(site: Site, key: str, way: str = "") -> Asked:
     if moment not in ways.COLUMN:
         moment = ways.NOW
     if VIEWS[key].outlet and not outlet:
-        outlet = next(iter(ways.outlets(site)), "")
+        outlet = next(iter(_names(site, key)), "")
     return Asked(site, outlet if VIEWS[key].outlet else "", moment)
+
+
+def _names(site: Site, key: str) -> tuple[str, ...]:
+    """Names of the outlets, those of the kind that the sheet is about first."""
+    rows = site.rows("outlets")
+    first = {site.word("outlets", r, "name") for r in rows
+             if site.word("outlets", r, "kind") == VIEWS[key].kind}  # fmt: skip
+    return tuple(sorted(ways.outlets(site), key=lambda name: name not in first))
 
 
 def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
@@ -307,7 +312,7 @@ def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
         moments = ((ways.NOW, "with what is open"),)
     if not VIEWS[key].outlet:
         return tuple((f"{moment}/", f"The whole supply, {said}") for moment, said in moments)
-    names = ways.outlets(site)
+    names = _names(site, key)
     return tuple((f"{m}/{name}", f"{name}, {said}") for m, said in moments for name in names)
 
 

@@ -25,7 +25,7 @@ GIVEN = {
     "direct": {"strings": "1"},
     "panel_place": {"tilt": "5°", "facing": "w"},
     "cable": {"length": "60 m", "own": "mm2"},
-    "drip": {"area": "2000 m²", "crop": "tomato"},
+    "drip": {"hours": "0.5"},
 }
 
 

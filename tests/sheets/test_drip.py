@@ -398,6 +398,12 @@ def test_alder_terraces_water_is_what_comes_in_less_what_all_else_uses():
     assert again["daily"].text == filled["daily"].text and not again["area"].known
 
 
+def test_a_garden_on_drip_is_asked_about_before_other_outlets():
+    assert views.choices(alder_terrace(), "drip")[0][0] == "now/Herb terraces"
+    assert views.asked_of(alder_terrace(), "drip").outlet == "Herb terraces"
+    assert views.asked_of(alder_terrace(), "reach").outlet != "Herb terraces"
+
+
 def test_the_month_is_the_one_in_which_sun_and_warmth_take_the_most():
     filled = views.fill(alder_terrace(), "drip", "now/Herb terraces")
     assert filled["month"].text == "jul" and filled["light"].text.startswith("7.5")

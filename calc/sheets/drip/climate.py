@@ -49,42 +49,35 @@ def climate_of(values: Values) -> Climate:
 
     Raises InputError where a maximum is below its minimum, or a need is beyond any place.
     """
-    way = values.climate
-    if way == "known":
-        return Climate(way, values.et)
-    if way == "months":
+    if values.climate == "known":
+        return Climate("known", values.et)
+    if values.climate == "months":
         return _by_month(values)
-    warm, cool = values.warmest, values.coolest
+    found = _measured(values)
+    if found.reference < LEAST_NEED:
+        raise InputError("Plants need no water in such a month. Choose a warmer one", name="month")
+    if found.reference > MOST_DEPTH:
+        raise InputError(
+            "This climate would take more water than any place does. Check humidity and wind",
+            name="wind" if found.way == "full" else "warmest",
+        )
+    return found
+
+
+def _measured(values: Values) -> Climate:
+    """By Hargreaves, or by Penman and Monteith."""
+    way, warm, cool = values.climate, values.warmest, values.coolest
     if warm <= cool:
         raise InputError("“Mean daily maximum” must be above the minimum", name="warmest")
     day = crop.middle_day(MONTHS.index(values.month) + 1)
     outside = daily_extraterrestrial(values.latitude, day)
     if way == "warm":
         depth = crop.by_temperature(outside, warm, cool) * DAY
-        found = Climate(way, depth, (), outside, warm, cool)
-    else:
-        vapour = crop.vapour_from_humidity(values.humid, warm, cool)
-        light = crop.reference(values.light, outside, warm, cool, values.above, vapour, values.wind)
-        found = Climate(
-            way,
-            light * DAY,
-            (),
-            outside,
-            warm,
-            cool,
-            vapour,
-            values.wind,
-            values.light,
-            values.above,
-        )
-    if found.reference < LEAST_NEED:
-        raise InputError("Plants need no water in such a month. Choose a warmer one", name="month")
-    if found.reference > MOST_DEPTH:
-        raise InputError(
-            "This climate would take more water than any place does. Check humidity and wind",
-            name="wind" if way == "full" else "warmest",
-        )
-    return found
+        return Climate(way, depth, (), outside, warm, cool)
+    vapour = crop.vapour_from_humidity(values.humid, warm, cool)
+    above, wind, light = values.above, values.wind, values.light
+    depth = crop.reference(light, outside, warm, cool, above, vapour, wind) * DAY
+    return Climate(way, depth, (), outside, warm, cool, vapour, wind, light, above)
 
 
 def _by_month(values: Values) -> Climate:

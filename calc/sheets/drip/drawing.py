@@ -23,8 +23,8 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 LEFT, RIGHT, SAID = 10.0, 196.0, 204.0  # units: the line from, to; the words beside it
-TOP, HIGH = 28.0, 70.0  # units over the pressures, and from the highest to none
-DROP, BAR, EACH = 14.0, 12.0, 36.0  # units: below the line to a drop; a bar; from bar to bar
+TOP, HIGH = 28.0, 56.0  # units over the pressures, and from the highest to none
+DROP, BAR, EACH = 14.0, 10.0, 30.0  # units: below the line to a drop; a bar; from bar to bar
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
@@ -36,9 +36,9 @@ def draw(case: Case, reader: Reader) -> Drawing:
     shapes = (
         *_pressures(case, reader, up),
         *_line(case, reader, TOP + HIGH),
-        *(shape for at, bar in enumerate(bars) for shape in _bar(*bar, base + 10 + at * EACH)),
+        *(shape for at, bar in enumerate(bars) for shape in _bar(*bar, base + 4 + at * EACH)),
     )
-    height = base + 10 + len(bars) * EACH
+    height = base + 4 + len(bars) * EACH
     title = "Pressure along a drip line"
     scaled = "Pressures are to scale from zero, and each bar is to a scale of its own."
     return Drawing("line", title, _alt(case, reader), WIDTH, height, shapes, scaled)
@@ -110,7 +110,7 @@ def _bar(
     role = "bad" if over else "ink"
     text = f"{name}: {asked_text} of {had_text}"
     yield Words(LEFT - 4, y + 10, text, role=role, bold=over, size=SMALL, at=f"says {name}")
-    top = y + 15
+    top = y + 14
     yield Block(LEFT - 4, top, scale.long(had), BAR, "paper", "ink", at=f"had {name}")
     part = min(asked, had)
     if part > 0:

@@ -83,7 +83,7 @@ FIELDS = (
     Choice("holds", "Kind of dripper",
            (("plain", "Plain: more pressure gives more"),
             ("steady", "Pressure-compensating")), "plain", group=LINE),
-    Number("rated", "Pressure of that flow", "pressure", "1 bar", "15 psi", 0.05e5, 5e5,
+    Number("rated", "Pressure a dripper is rated at", "pressure", "1 bar", "15 psi", 0.05e5, 5e5,
            group=LINE, help="From the data sheet", when=("holds", ("plain",)),
            unknown=usual(practice.DRIPPER_RATED, "pressure", "common practice")),
     Number("least", "Least pressure it needs", "pressure", "0.7 bar", "10 psi", 0.05e5, 5e5,

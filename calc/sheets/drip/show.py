@@ -32,13 +32,11 @@ def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
                note=f"of {number_text(case.hours / HOUR)} you have"),
         Figure("Water needed a day", case.water, "volume",
                note=f"{reader.show(case.depth, 'rain')} over the area"),
-        Figure("Zones, one after another", case.zones, "number",
+        Figure("Zones, one after another", case.zones, "number", digits=1,
                note=f"the largest takes {reader.show(case.zone_flow, 'flow')}"),
         Figure("Each zone runs a day", case.zone_time, "minutes"),
-        Figure("Drippers, all lines", round(case.drippers), "number",
+        Figure("Drippers, all lines", round(case.drippers), "number", digits=1,
                note=f"in {case.count} lines, {whole} all at once"),
-        Figure("Least pressure at a dripper", min(found.pressures), "pressure",
-               note=f"{reader.show(case.pressure, 'pressure')} where the line begins"),
         Figure("Flow varies along a line", found.variation, "percent", digits=2,
                note=f"up to {share(practice.FLOW_VARIES[0])} is good"),
         Figure("Emission uniformity", case.emission, "percent", digits=2,
@@ -134,7 +132,7 @@ def _line(case: Case, reader: Reader) -> Iterator[Step]:
     yield Step(
         "Share of the friction that a line of equal drippers loses",
         "F = 1 / (m + 1) + 1 / (2 * N) + sqrt(m - 1) / (6 * N**2)",
-        {"m": Value(lateral.BLASIUS, "number"), "N": Value(line.outlets, "number")},
+        {"m": Value(lateral.BLASIUS, "number"), "N": Value(line.outlets, "number", 1)},
         Value(share_lost, "number"),
         source="J. E. Christiansen (1942)",
     )
@@ -171,9 +169,9 @@ def _hours(case: Case) -> Iterator[Step]:
         yield Step(
             "Zones that the source can feed",
             "Z = ceil(n_l / floor(q_s / q_l))",
-            {"n_l": Value(case.count, "number"), "q_s": Value(case.flow * (1 + 1e-9), "flow"),
+            {"n_l": Value(case.count, "number", 1), "q_s": Value(case.flow * (1 + 1e-9), "flow"),
              "q_l": flow},
-            Value(case.zones, "number"),
+            Value(case.zones, "number", 1),
             note="Whole lines only: so many as the source's flow allows run at once.",
         )  # fmt: skip
     time = Value(case.zone_time, "minutes")
@@ -187,7 +185,7 @@ def _hours(case: Case) -> Iterator[Step]:
     yield Step(
         "Hours of watering a day",
         "t_d = Z * t / 3600",
-        {"Z": Value(case.zones, "number"), "t": time},
+        {"Z": Value(case.zones, "number", 1), "t": time},
         Value(case.time / HOUR, "number"),
         note="3600 s in an hour.",
     )

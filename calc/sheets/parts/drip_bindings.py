@@ -9,7 +9,15 @@ from calc import practice, units
 from calc.errors import InputError
 from calc.sheets.parts import use
 from calc.sheets.parts import use_bindings as u
-from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, words, written
+from calc.sheets.parts.bindings import (
+    NOT_KNOWN,
+    Asked,
+    Binding,
+    figure,
+    known,
+    words,
+    written,
+)
 from calc.site.facts import ASSUMED, Fact
 from calc.units import CELSIUS, DAY, HOUR
 
@@ -27,7 +35,7 @@ def _area(asked: Asked) -> Fact:
 
 
 _BEDS = u.beds()
-AREA = replace(_BEDS, field="area", give=_area)
+_AREA = replace(_BEDS, field="area", give=_area)
 
 
 def _month(asked: Asked) -> int:
@@ -56,7 +64,7 @@ def _light(asked: Asked) -> Fact:
     return Fact(f"{sun:g} kWh/m²")
 
 
-CLIMATE = (
+_CLIMATE = (
     words("month", lambda asked: MONTHS[_month(asked)]),
     Binding("warmest", _temperature(1.0)),
     Binding("coolest", _temperature(-1.0)),
@@ -64,18 +72,18 @@ CLIMATE = (
 )
 
 
-def flow(asked: Asked) -> float | None:
+def _flow(asked: Asked) -> float | None:
     """What the outlet gets with what is open, m3/s; None where that is nothing."""
     return asked.way.outlet_flow or None
 
 
-def pressure(asked: Asked) -> float | None:
+def _pressure(asked: Asked) -> float | None:
     """Running pressure at the outlet, Pa; None where there is none."""
     running = asked.way.running_pa
     return running if running > 0 else None
 
 
-def daily(asked: Asked) -> float | None:
+def _daily(asked: Asked) -> float | None:
     """What the source brings a day beyond what all else uses, m3/s as a mean.
 
     None where that is not known, or nothing.
@@ -87,3 +95,10 @@ def daily(asked: Asked) -> float | None:
         return None
     left = inflow * hours * HOUR / DAY - others
     return left if left > 0 else None
+
+
+FIELDS = (
+    _AREA, *_CLIMATE, known("latitude", "place.latitude"), known("above", "place.altitude"),
+    figure("flow", "flow", _flow), figure("pressure", "pressure", _pressure),
+    figure("daily", "daily", _daily), known("reaches", "use.drip_share"),
+)  # fmt: skip
