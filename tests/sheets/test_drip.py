@@ -257,6 +257,7 @@ def said(**texts):
         ({"holds": "steady", "pressure": "0.5 bar"}, "Raise the pressure"),
         ({"pressure": "6 bar"}, "pressure-reducing valve"),
         ({"filter": "no"}, "filter of 120 mesh"),
+        ({"made": "25 %"}, "coefficient of variation is"),
     ],
 )  # fmt: skip
 def test_a_fix_that_works_is_offered(texts, words):

@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
-MOST_DEPTH = 20e-3  # m a day, more than any place takes; our choice
 LEAST_NEED = 0.1e-3  # m a day, below which no garden is watered; our choice
 NAMES = {name[:3].lower(): name for name in units.MONTHS}
 MONTHS = tuple(NAMES)  # as the form calls them
@@ -56,7 +55,7 @@ def climate_of(values: Values) -> Climate:
     found = _measured(values)
     if found.reference < LEAST_NEED:
         raise InputError("Plants need no water in such a month. Choose a warmer one", name="month")
-    if found.reference > MOST_DEPTH:
+    if found.reference > crop.MOST_WATER * DAY:
         raise InputError(
             "This climate would take more water than any place does. Check humidity and wind",
             name="wind" if found.way == "full" else "warmest",
