@@ -343,11 +343,7 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
 # The example ----------------------------------------------------------------------------------
 
 # Way asked about where it is not the first; fields in which a page's example asks "what if".
-EXAMPLE_WAYS = {
-    "surge": "now/Goat trough",
-    "direct": "now/Cabin 3 shower",
-    "drip": "now/Herb terraces",
-}
+EXAMPLE_WAYS = {"surge": "now/Goat trough", "direct": "now/Cabin 3 shower"}
 WHAT_IF = {
     "pressure_tank": {"control": Fact("switch"), "smallest": Fact(""), "least": Fact("")},
     "pump_match": {"draw": Fact("")},

@@ -114,8 +114,8 @@ def test_bad_cells_are_said_at_their_own_cell(key, text):
                 continue
             changed = [list(row) for row in rows]
             changed[0][place] = text
-            text_of = row_text.encode(changed)
-            outcome = work(sheet(key), State(texts={**shows, entry.key: text_of}))
+            texts = shows | {entry.key: row_text.encode(changed)}
+            outcome = work(sheet(key), State(texts=texts))
             assert outcome.answer is None
             assert outcome.errors.get(f"{entry.key}.0.{column.key}"), outcome.errors
 
