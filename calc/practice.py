@@ -209,6 +209,20 @@ ROOF_RUNOFF = 0.8
 BETWEEN_RAINS = 14 * DAY  # s that a full tank that rain fills should last without; our choice
 TANK_IN_HAND = 0.1  # of what a tank may give, left at the lowest of a day to be sure; our choice
 
+# Drip ---------------------------------------------------------------------------------------
+
+DRIP_EFFICIENCY = 0.90  # of the water, that reaches the roots by drip; common practice, no source
+DRIPPER_RATED = 1e5  # Pa, at which a plain dripper gives its flow; common practice, no source
+DRIPPER_LEAST = 0.7e5  # Pa, from which compensating ones hold it; common practice, no source
+DRIPPER_MADE = 0.05  # variation of new drippers, good ones: ASAE EP405, from memory
+# of the flow along a line, to which it is good and to which it may vary: Wu and Gitlin, from memory
+FLOW_VARIES = (0.10, 0.20)
+# emission uniformity that is good, and the least that passes: ASAE EP458, from memory
+EMISSION = (0.80, 0.70)
+DRIP_SCREEN = 0.13e-3  # m, openings of a filter for drip, 120 mesh; common practice, no source
+# m, inside diameters of drip lines (16, 20, 25 and 32 mm outside); common practice, no source
+DRIP_BORES = (13.6e-3, 17.6e-3, 21.2e-3, 28.0e-3)
+
 # Cables -------------------------------------------------------------------------------------
 
 CABLE_WARM = 323.15  # K, a conductor under load out of doors; our choice

@@ -188,6 +188,16 @@ _TABLE = (
         "L/min",
         "gpm",
     ),
+    Quantity(  # of one dripper
+        "dripper",
+        "flow",
+        (
+            _u("L/h", LITRE / HOUR, "lph", *_a("L", "hour", "h", "hr")),
+            _u("gph", GALLON_US / HOUR, *_a("gal", "hour", "h", "hr")),
+        ),
+        "L/h",
+        "gph",
+    ),
     Quantity(
         "daily",
         "amount a day",

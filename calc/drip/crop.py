@@ -1,4 +1,4 @@
-"""What plants need: the reference evapotranspiration of FAO-56 from monthly figures.
+"""What plants need: crop coefficients, and the reference evapotranspiration of FAO-56.
 
 FAO-56 is R. G. Allen, L. S. Pereira, D. Raes and M. Smith, FAO Irrigation and Drainage Paper 56
 (1998).  Depths of water a day are m/s here (1 mm a day is 1.157e-8 m/s).
@@ -7,6 +7,7 @@ FAO-56 is R. G. Allen, L. S. Pereira, D. Raes and M. Smith, FAO Irrigation and D
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from calc.errors import require
 from calc.units import CELSIUS, DAY
@@ -18,6 +19,39 @@ PSYCHROMETRIC = 0.665e-3  # 1/K, FAO-56 eq. 8
 GRASS_ALBEDO = 0.23  # FAO-56 eq. 38
 LIGHT_WIND = 2.0  # m/s at 2 m, where nobody measured: FAO-56, page 63
 MOST_WATER = 20.0 * MM_DAY  # m/s, more than any place takes; our choice
+
+
+@dataclass(frozen=True)
+class Crop:
+    """A crop: link-safe ``key``, name, and ``need``, its crop coefficient K_c in mid-season."""
+
+    key: str
+    name: str
+    need: float
+
+
+# Single crop coefficients in mid-season, K_c mid: FAO-56 table 12, from memory
+CROPS = (
+    Crop("tomato", "Tomatoes", 1.15),
+    Crop("pepper", "Peppers", 1.05),
+    Crop("potato", "Potatoes", 1.15),
+    Crop("onion", "Onions", 1.05),
+    Crop("carrot", "Carrots", 1.05),
+    Crop("cabbage", "Cabbage, broccoli", 1.05),
+    Crop("lettuce", "Lettuce, spinach", 1.00),
+    Crop("cucumber", "Cucumbers", 1.00),
+    Crop("squash", "Squash, zucchini", 0.95),
+    Crop("melon", "Melons", 1.05),
+    Crop("bean", "Green beans", 1.05),
+    Crop("corn", "Sweet corn", 1.15),
+    Crop("strawberry", "Strawberries", 0.85),
+    Crop("mint", "Mint and other leafy herbs", 1.15),
+    Crop("berry", "Berry bushes", 1.05),
+    Crop("grape", "Grapes", 0.85),
+    Crop("apple", "Apples, pears, cherries", 0.95),
+    Crop("olive", "Olives", 0.70),
+)
+CROP_BY_KEY = {crop.key: crop for crop in CROPS}
 
 
 def saturation_pressure(temperature_k: float) -> float:
@@ -49,6 +83,28 @@ def air_pressure(altitude_m: float) -> float:
     """
     require("altitude_m", altitude_m, -400.0, 6000.0, "length")
     return 101.3e3 * ((293 - 0.0065 * altitude_m) / 293) ** 5.26
+
+
+def vapour_from_humidity(humidity: float, warmest_k: float, coolest_k: float) -> float:
+    """Vapour in the air, from the mean relative humidity of a day.
+
+    e_a = RH (e(T_max) + e(T_min))/2
+    humidity: RH, share, 0 to 1; warmest_k, coolest_k: K, of the day.  Returns Pa.
+    Raises RangeError outside.  Source: FAO-56 eq. 19.
+    """
+    require("humidity", humidity, 0.0, 1.0, "percent")
+    return humidity * (saturation_pressure(warmest_k) + saturation_pressure(coolest_k)) / 2
+
+
+def middle_day(month: int) -> int:
+    """Day of the year in the middle of a month.
+
+    J = int(30.4 m - 15)
+    month: m, whole number, 1 to 12.  Returns a whole number, 1 to 366.  Raises RangeError outside.
+    Source: FAO-56, annex 2, box of eq. 22.
+    """
+    require("month", month, 1, 12, "number")
+    return int(30.4 * month - 15)
 
 
 def net_light(

@@ -29,12 +29,25 @@ KEYS = (
     "gravity",
     "well",
     "hill_tank",
+    "drip",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
 # rest (``scripts/build_steps/wheel.py``), but are not in the memory that a start comes from.  Such
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
-LATER = ("panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank")
+LATER = (
+    "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
+)  # fmt: skip
+    "panels",
+    "battery",
+    "direct",
+    "panel_place",
+    "cable",
+    "gravity",
+    "well",
+    "hill_tank",
+    "drip",
+)
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share.
 LATER_ROOMS = (
@@ -46,6 +59,7 @@ LATER_ROOMS = (
     "calc.recovery",
     "calc.well_yield",
     "calc.day_tank",
+    "calc.drip.",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"

@@ -7,192 +7,37 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from calc import storage
 from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.pipe import friction
-from calc.pipe.line import Line
-from calc.pump.curve import DisplacementPump
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
+from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
 from calc.sheets.parts import steady_bindings as s
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
+from calc.sheets.parts import worked_out as w
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.putting_back import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.demo import alder_terrace
-from calc.site.facts import ASSUMED, Fact
+from calc.site.facts import Fact
 from calc.site.site import Site
-from calc.units import DAY, parse
 
 
 @dataclass(frozen=True)
 class View:
-    """A sheet's bindings. outlet: whether it asks about the way to one outlet."""
+    """A sheet's bindings. outlet: whether it asks about the way to one outlet; kind: of outlet,
+    which it asks about first."""
 
     key: str
     fields: tuple[Binding | TableBinding, ...]
     outlet: bool = True
+    kind: str = ""
 
-
-# What is worked out -------------------------------------------------------------------------
-
-
-def _line_of(asked: Asked) -> Line:
-    return Line(asked.way.sections, asked.way.start_pa, asked.site.value("water.temperature"))
-
-
-def _extra(asked: Asked) -> float:
-    """Bends as added length, at the flow asked: a share that loses the same.  0 with sections."""
-    way = asked.way
-    if not way.plain or way.flow <= 0:
-        return 0.0
-    line, only = _line_of(asked), way.sections[0]
-    return line.local_loss_in(only, way.flow) / line.straight_loss_in(only, way.flow)
-
-
-def _most(asked: Asked) -> float:
-    """The most the pump gives at the pressure the line starts with, m3/s."""
-    way = asked.way
-    if way.start != ways.PUMP:
-        return way.flow
-    return ways.most_flow(asked.site, way.start_pa) if way.held else way.flow
-
-
-def _fitting(key: str) -> Binding:
-    """How many of a fitting are on the way."""
-
-    def give(asked: Asked) -> str:
-        counted = (pair for section in asked.way.sections for pair in section.fittings)
-        return str(sum(int(count) for fitting, count in counted if fitting.key == key))
-
-    return words(key, give)
-
-
-def _npsh(asked: Asked) -> Fact:
-    """NPSH required: given, or by the pump's curve at the flow of one pump."""
-    given = asked.site.best("pump.npsh")
-    if given.known:
-        return given
-    flow = asked.solved.flow / asked.site.value("pump.count")
-    needed = ways.pump_of(asked.site).npsh_required_at(flow)
-    return b.NOT_KNOWN if needed is None else b.written(needed, "head")
-
-
-def _figure_known(asked: Asked) -> str:
-    """Whether the data sheet's NPSH or its dry lift is what is known."""
-    site = asked.site
-    only_lift = site.get("pump.dry_lift").known and not site.get("pump.npsh").known
-    return "lift" if only_lift and not site.get("pump.curve").known else "npsh"
-
-
-def _raised(asked: Asked) -> float | None:
-    """Water of a tank above the outlet, m, where the line begins at open water."""
-    return -asked.way.climb if asked.way.start != ways.PUMP else None
-
-
-def _from_tank(asked: Asked) -> float | None:
-    """Length of the way where it begins at open water, m."""
-    return asked.way.length if asked.way.start != ways.PUMP else None
-
-
-def _tank_pipe(asked: Asked) -> Fact:
-    """Its narrowest pipe, where it begins at open water."""
-    return b.way_pipe().give(asked) if asked.way.start != ways.PUMP else b.NOT_KNOWN
-
-
-def _lost(asked: Asked) -> float:
-    """Head lost on the way to the outlet, m."""
-    return _line_of(asked).loss(asked.way.flow)
-
-
-def _pump_flow(asked: Asked) -> float:
-    """Flow of the pump half-way between cut-in and cut-out, m3/s."""
-    low, high = (
-        ways.known(asked.site, path, "The pressure switch") for path in (
-            "pump.cut_in", "pump.cut_out")
-    )  # fmt: skip
-    return ways.most_flow(asked.site, (low + high) / 2 + ways.sensed_pressure(asked.site))
-
-
-def _shut_off(asked: Asked) -> float | None:
-    """Head of the pump with no flow, m; None where it is not known, or a relief ends it."""
-    site = asked.site
-    if not site.get("pump.curve").known and not site.get("pump.id").known:
-        return None
-    pump = ways.pump_of(site)
-    return None if isinstance(pump, DisplacementPump) else pump.shut_off_head
-
-
-def _whole_flow(asked: Asked) -> float | None:
-    """All that is open, m3/s; None where nothing is."""
-    flow = asked.solved.flow
-    return flow if flow > ways.LEAST else None
-
-
-def _drawn(asked: Asked) -> float:
-    return max(0.0, asked.solved.flow)
-
-
-def _take_npsh(asked: Asked, fact: Fact) -> Site:
-    return asked.site.put("pump.npsh", fact)
-
-
-def _npsh_asked(asked: Asked) -> bool:
-    """Whether NPSH is a fact of its own, and not read off the pump's curve."""
-    if asked.site.get("pump.npsh").known:
-        return True
-    return ways.pump_of(asked.site).npsh_required_at(0.0) is None
-
-
-def _open(field: str, kind: str) -> Binding:
-    return words(field, lambda asked: str(use.number_open(asked.site, kind, asked.moment)))
-
-
-def _flow(field: str, kind: str) -> Binding:
-    return figure(field, "flow", lambda asked: use.flow_of(asked.site, kind))
-
-
-def _most_power(asked: Asked) -> Fact:
-    """The most that the pumps draw by their table, assumed with an assumed pump; not known where
-    the table does not tell."""
-    site = asked.site
-    powers = [point.power for point in ways.pump_of(site).points]
-    if not ways.has_pump(site) or not all(powers):
-        return b.NOT_KNOWN
-    most = max(powers) * site.value("pump.count")
-    if site.get("pump.curve").known or site.get("pump.id").known:
-        return b.written(most, "power")
-    return b.written(most, "power", ASSUMED, site.best("pump.id").reason)
-
-
-def _use(asked: Asked) -> Fact:
-    """Water of a day as given; else worked out, without the animals of which it is not known what
-    they drink."""
-    if asked.site.get("use.daily").known:
-        return asked.site.get("use.daily")
-    daily = use.daily(asked.site)
-    if daily is None:
-        return b.NOT_KNOWN
-    if use.stock(asked.site).open:
-        return b.written(daily, "daily", ASSUMED, "without animals whose use is not known")
-    return b.written(daily, "daily")
-
-
-def _busiest(asked: Asked) -> float | None:
-    """Water of the busiest hour, m3, by the pattern of the day."""
-    daily = _use(asked)
-    if not daily.known:
-        return None
-    shares = storage.PATTERNS[asked.site.best("use.pattern").text]
-    return parse(daily.text, "daily").value * DAY * max(shares)
-
-
-_DAILY = replace(known("use", "use.daily"), give=_use)
 
 # The sheets ---------------------------------------------------------------------------------
 
@@ -206,14 +51,14 @@ _GUARDS = (known("guard", "pump.guard"), known("relief", "pump.relief"))
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
 _PIPE = b.way_pipe()
-_EXTRA = figure("extra", "percent", _extra)
+_EXTRA = figure("extra", "percent", w.extra)
 
 VIEWS = {
     view.key: view
     for view in (
         View("reach", (
             p.start("pressure"), *_ONE_LINE, _PIPE, words("use", lambda asked: "own"),
-            figure("most", "flow", _most), _EXTRA, _HOTTEST,
+            figure("most", "flow", w.most), _EXTRA, _HOTTEST,
         )),
         View("keep_up", (
             words("ask", lambda asked: "rows"),
@@ -231,42 +76,42 @@ VIEWS = {
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
         )),
         View("suction", (
-            p.lift(), known("length", "suction.length"), figure("flow", "flow", _whole_flow),
-            b.suction_pipe(), words("figure", _figure_known),
-            Binding("npsh", _npsh, _take_npsh, "pump.npsh", only=_npsh_asked),
+            p.lift(), known("length", "suction.length"), figure("flow", "flow", w.whole_flow),
+            b.suction_pipe(), words("figure", w.figure_known),
+            Binding("npsh", w.npsh, w.take_npsh, "pump.npsh", only=w.npsh_asked),
             known("rated", "pump.dry_lift"), _ALTITUDE, _WATER,
             known("foot", "suction.foot_valves"), known("elbow90", "suction.bends"),
             known("strainer", "suction.strainer"), _HOTTEST,
         ), outlet=False),
         View("pipe", (
             p.start("pressure"), *_ONE_LINE, replace(_PIPE, take=None),  # a kind without its size
-            *(_fitting(f.key) for f in friction.FITTINGS),
+            *(w.fitting(f.key) for f in friction.FITTINGS),
             _HOTTEST,
         )),
         View("tank", (
-            _DAILY,
+            w.DAILY,
             known("pattern", "use.pattern"), known("gives", "store.inflow"),
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
             known("stored", "water.stored"), known("usable", "store.usable"),
-            figure("height", "length", _raised),
-            replace(figure("lost", "head", _lost), spare=True),
+            figure("height", "length", w.raised),
+            replace(figure("lost", "head", w.lost), spare=True),
             replace(b.needed("wanted"), spare=True),
         )),
         View("pressure_tank", (
             p.menu("control", "pump.control", {"fixed": "switch"}, {}),
             known("cutin", "pump.cut_in"), known("cutout", "pump.cut_out"),
-            known("set", "pump.set"), figure("pump", "flow", _pump_flow),
-            _TANK, figure("draw", "flow", _drawn),
+            known("set", "pump.set"), figure("pump", "flow", w.pump_flow),
+            _TANK, figure("draw", "flow", w.drawn),
             _CHARGE, _STARTS,
-            replace(figure("shutoff", "head", _shut_off), spare=True),
+            replace(figure("shutoff", "head", w.shut_off), spare=True),
             replace(p.lift(), spare=True),
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
             s.refill("refill"),
         ), outlet=False),
         View("demand", (
-            _open("showers_open", "shower"), _open("sinks_open", "sink"),
-            _open("hoses_open", "hose"),
+            w.open("showers_open", "shower"), w.open("sinks_open", "sink"),
+            w.open("hoses_open", "hose"),
             figure("drip", "flow", lambda asked: use.drip_flow(asked.site, asked.moment)),
             known("people", "use.people"), known("shower", "use.showers"),
             known("sink", "use.sinks"), known("toilet", "use.toilets"),
@@ -274,7 +119,7 @@ VIEWS = {
             known("trough", "use.troughs"),
             *(u.animals(kind) for kind in use.DRINKS), u.others(), u.beds(),
             known("depth", "use.depth"), known("each", "use.each"),
-            _flow("showerflow", "shower"), _flow("sinkflow", "sink"), _flow("hoseflow", "hose"),
+            w.flow("showerflow", "shower"), w.flow("sinkflow", "sink"), w.flow("hoseflow", "hose"),
             known("busy", "use.busy"), known("reach", "use.drip_share"),
         ), outlet=False),
         View("pump_match", (
@@ -292,33 +137,34 @@ VIEWS = {
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
             _HOTTEST,
         )),
-        View("panels", sun.solar(_DAILY), outlet=False),
-        View("battery", sun.solar(_DAILY), outlet=False),
+        View("panels", sun.solar(w.DAILY), outlet=False),
+        View("battery", sun.solar(w.DAILY), outlet=False),
         View("panel_place", sun.standing(), outlet=False),
         View("direct", (
-            *sun.direct(_DAILY), *p.pump(), b.climb(), b.length(), _PIPE, p.lift(), _EXTRA, _WATER,
+            *sun.direct(w.DAILY), *p.pump(), b.climb(), b.length(), _PIPE, p.lift(), _EXTRA, _WATER,
         )),
         View("cable", (
             known("length", "power.cable"), known("voltage", "power.voltage"),
-            Binding("power", _most_power),
+            Binding("power", w.most_power),
         ), outlet=False),
         View("gravity", (
             known("spring", "water.yield"), _WATER, _HOTTEST,
         ), outlet=False),
         View("well", (
-            _DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
+            w.DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
             known("cistern", "store.volume"), known("pattern", "use.pattern"),
-            replace(figure("peak", "volume", _busiest), spare=True),
+            replace(figure("peak", "volume", w.busiest), spare=True),
             replace(known("told", "water.yield"), spare=True), known("set", "pump.set"),
         ), outlet=False),
         View("hill_tank", (
-            known("volume", "store.volume"), _DAILY, known("pattern", "use.pattern"),
+            known("volume", "store.volume"), w.DAILY, known("pattern", "use.pattern"),
             known("gives", "store.inflow"), known("hours", "store.hours"),
-            figure("height", "length", _raised),
+            figure("height", "length", w.raised),
             replace(b.needed("wanted"), spare=True), known("usable", "store.usable"),
-            replace(figure("length", "length", _from_tank), spare=True),
-            Binding("kind", _tank_pipe, pipe=True), known("water", "water.temperature"),
+            replace(figure("length", "length", w.from_tank), spare=True),
+            Binding("kind", w.tank_pipe, pipe=True), known("water", "water.temperature"),
         )),
+        View("drip", d.FIELDS, kind="drip"),
     )
 }  # fmt: skip
 
@@ -336,8 +182,16 @@ def asked_of(site: Site, key: str, way: str = "") -> Asked:
     if moment not in ways.COLUMN:
         moment = ways.NOW
     if VIEWS[key].outlet and not outlet:
-        outlet = next(iter(ways.outlets(site)), "")
+        outlet = next(iter(_names(site, key)), "")
     return Asked(site, outlet if VIEWS[key].outlet else "", moment)
+
+
+def _names(site: Site, key: str) -> tuple[str, ...]:
+    """Names of the outlets, those of the kind that the sheet is about first."""
+    rows = site.rows("outlets")
+    first = {site.word("outlets", r, "name") for r in rows
+             if site.word("outlets", r, "kind") == VIEWS[key].kind}  # fmt: skip
+    return tuple(sorted(ways.outlets(site), key=lambda name: name not in first))
 
 
 def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
@@ -350,7 +204,7 @@ def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
         moments = ((ways.NOW, "with what is open"),)
     if not VIEWS[key].outlet:
         return tuple((f"{moment}/", f"The whole supply, {said}") for moment, said in moments)
-    names = ways.outlets(site)
+    names = _names(site, key)
     return tuple((f"{m}/{name}", f"{name}, {said}") for m, said in moments for name in names)
 
 

@@ -28,6 +28,7 @@ GIVEN = {
     "gravity": {"drop": "22 m", "length": "650 m"},
     "well": {"dry": "no", "steady": "0.5 L/min"},
     "hill_tank": {"volume": "2000 L", "garden": "1200 L/day"},
+    "drip": {"hours": "0.5"},
 }
 
 

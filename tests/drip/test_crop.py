@@ -82,3 +82,29 @@ def test_a_day_that_is_cooler_at_its_warmest_is_refused():
 def test_heat_goes_into_the_ground_in_spring_and_comes_back_in_autumn():
     assert crop.into_ground(281.0, 287.0) == pytest.approx(0.42e6)
     assert crop.into_ground(287.0, 281.0) == pytest.approx(-0.42e6)
+
+
+def test_vapour_from_humidity():
+    """FAO-56 example 5: 82 % at 18 degC and 54 % at 25 degC give 1.70 kPa; by the mean, eq. 19,
+    1.78 kPa.  From memory."""
+    assert crop.vapour_from_humidity(0.68, 25 + ZERO, 18 + ZERO) / 1000 == pytest.approx(1.78, 6e-3)
+    assert crop.vapour_from_humidity(0.0, 300.0, 290.0) == 0.0
+
+
+@pytest.mark.parametrize("month, day", [(1, 15), (4, 106), (7, 197), (9, 258), (12, 349)])
+def test_the_middle_of_a_month(month, day):
+    """FAO-56, annex 2, box of equation 22, which is good to a day."""
+    assert crop.middle_day(month) == pytest.approx(day, abs=1)
+
+
+@pytest.mark.parametrize(
+    "key, need", [("tomato", 1.15), ("lettuce", 1.0), ("strawberry", 0.85), ("olive", 0.70)]
+)
+def test_crops_of_the_table(key, need):
+    """FAO-56 table 12, from memory."""
+    assert crop.CROP_BY_KEY[key].need == need
+
+
+def test_every_crop_needs_about_what_grass_needs():
+    assert all(0.6 <= one.need <= 1.3 for one in crop.CROPS)
+    assert len({one.key for one in crop.CROPS}) == len(crop.CROPS)

@@ -16,8 +16,6 @@ STARTS = (
     "calc.page.blank",  # the build prints it into the pages
     "calc.sheets.start",  # the same
     "calc.sheets.views",
-    "calc.drip.crop",  # these two until a sheet asks them
-    "calc.drip.lateral",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number
 )

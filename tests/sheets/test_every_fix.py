@@ -24,6 +24,7 @@ KEYS = (
     "gravity",
     "well",
     "hill_tank",
+    "drip",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

@@ -39,10 +39,11 @@ OPENS = {
     "gravity": ("drop", "length", "spring"),
     "well": ("drawn", "minutes", "steady", "use", "static"),
     "hill-tank": ("volume", "use", "gives", "height"),
+    "drip": ("area", "flow", "pressure", "length"),
 }
 OURS = (
     "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
-    "hill-tank.md",
+    "hill-tank.md", "drip.md",
 )  # fmt: skip
 
 

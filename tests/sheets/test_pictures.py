@@ -32,6 +32,7 @@ KEYS = (
     "gravity",
     "well",
     "hill_tank",
+    "drip",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -47,7 +48,15 @@ SHOWN = {
     "well": {("stop", "too-little"), ("stop", "tank-dry")},
     "cable": {("stop", "no-size"), ("stop", "too-thin"), ("stop", "start-drop")},
     "gravity": {("stop", "short"), ("stop", "no-water")},
-    "hill_tank": {("stop", "runs-dry"), ("stop", "too-little"), ("stop", "no-source")},
+    "hill_tank": {("stop", "tank-dry"), ("stop", "too-little"), ("stop", "no-source")},
+    "drip": {
+        ("stop", "zone-flow"),
+        ("stop", "too-long"),
+        ("stop", "too-little"),
+        ("stop", "uneven"),
+        ("care", "uneven"),
+        ("stop", "short"),
+    },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}
 

@@ -90,6 +90,13 @@ _ABOUT = {
     "season": "the dry season",
     "dry-spell": "the days between rains",
     "year-short": "too little water a year",
+    "zone-flow": "the flow of a zone",
+    "too-long": "the hours of watering",
+    "uneven": "uneven drippers",
+    "emission": "the emission uniformity",
+    "over-pressure": "too much pressure for drip",
+    "no-filter": "the missing filter",
+    "daily": "the water there is a day",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin

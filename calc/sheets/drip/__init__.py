@@ -1,0 +1,1 @@
+"""Whether a garden on drip can be watered."""

@@ -1,0 +1,136 @@
+"""The drip sheet's picture: pressure along a line of drippers, and bars of what is asked and had.
+
+Each is to a scale of its own.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice
+from calc.page.shapes import SMALL, Block, Dot, Drawing, Stroke, Words
+from calc.sheets.drip.case import MET
+from calc.sheets.drip.judge import share
+from calc.sheets.drip.show import shown
+from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, spread
+from calc.units import HOUR, numbers_apart
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.page.shapes import Shape
+    from calc.sheets.drip.case import Case
+    from calc.units import Reader
+
+LEFT, RIGHT, SAID = 10.0, 196.0, 204.0  # units: the line from, to; the words beside it
+TOP, HIGH = 28.0, 56.0  # units over the pressures, and from the highest to none
+DROP, BAR, EACH = 14.0, 10.0, 30.0  # units: below the line to a drop; a bar; from bar to bar
+
+
+def draw(case: Case, reader: Reader) -> Drawing:
+    """The ``Drawing`` of a case."""
+    most = max(*case.solved.pressures, case.pressure)
+    up = Scale(0.0, most, TOP + HIGH, TOP)
+    base = TOP + HIGH + DROP + 2 * LINE
+    bars = list(_amounts(case, reader))
+    shapes = (
+        *_pressures(case, reader, up),
+        *_line(case, reader, TOP + HIGH),
+        *(shape for at, bar in enumerate(bars) for shape in _bar(*bar, base + 4 + at * EACH)),
+    )
+    height = base + 4 + len(bars) * EACH
+    title = "Pressure along a drip line"
+    scaled = "Pressures are to scale from zero, and each bar is to a scale of its own."
+    return Drawing("line", title, _alt(case, reader), WIDTH, height, shapes, scaled)
+
+
+# Along a line ---------------------------------------------------------------------------------
+
+
+def _bad(case: Case) -> bool:
+    """Whether the line is too uneven, or too weak."""
+    uneven = case.solved.variation > practice.FLOW_VARIES[0] * MET
+    return uneven or case.emission * MET < practice.EMISSION[0] or case.line.short(case.solved)
+
+
+def _pressures(case: Case, reader: Reader, up: Scale) -> Iterator[Shape]:
+    found, places = case.solved, shown(case.line.outlets)
+    across = Scale(0.0, case.line.length, LEFT, RIGHT)
+    points = ((LEFT, up.at(case.pressure)), *(
+        (across.at((at + 1) * case.line.spacing), up.at(found.pressures[at])) for at in places
+    ))  # fmt: skip
+    bad = _bad(case)
+    said = "pressure along a line" + (": uneven" if bad else "")
+    yield Words(LEFT - 4, 14.0, said, role="bad" if bad else "soft", size=SMALL)
+    yield Stroke(points, "bad" if bad else "ink", "dashed" if bad else "solid", 2.5, at="pressure")
+    yield Stroke(((LEFT, up.start), (RIGHT, up.start)), "edge", width=1.0)
+    ends = [(case.pressure, "start"), (found.pressures[-1], "end")]
+    ends.sort(key=lambda one: -one[0])
+    places_y = spread([up.at(value) for value, _ in ends], LINE, TOP, TOP + HIGH)
+    for (value, name), y in zip(ends, places_y, strict=True):
+        text = brief(value, "pressure", reader)
+        yield Words(SAID, y + 4, text, bold=name == "end", size=SMALL, lead=name)
+
+
+def _line(case: Case, reader: Reader, y: float) -> Iterator[Shape]:
+    """The line itself, some of its drippers below it."""
+    across = Scale(0.0, case.line.length, LEFT, RIGHT)
+    yield Stroke(((LEFT, y), (RIGHT, y)), "pipe", width=3.0, at="line")
+    for at in shown(case.line.outlets):
+        x = across.at((at + 1) * case.line.spacing)
+        yield Dot(x, y + DROP - 5, 2.5, "water", at=f"drop {at}")
+    slope = case.line.slope
+    lies = "level" if slope == 0 else f"{share(abs(slope))} {'uphill' if slope > 0 else 'downhill'}"
+    long = brief(case.laid, "length", reader)
+    yield Words(LEFT - 4, y + DROP + LINE, f"{long}, {lies}, {case.line.outlets} drippers",
+                size=SMALL)  # fmt: skip
+
+
+# What is asked and what there is --------------------------------------------------------------
+
+Bar = tuple[str, float, float, str, str]  # name, asked, had, both in words
+
+
+def _amounts(case: Case, reader: Reader) -> Iterator[Bar]:
+    takes, has = numbers_apart(case.time / HOUR, case.hours / HOUR)
+    yield "hours a day", case.time, case.hours, takes, has
+    zone, source = reader.apart(case.zone_flow, case.flow, "flow")
+    yield "flow of a zone", case.zone_flow, case.flow, zone, source
+    if case.daily is not None:
+        needs, gives = reader.apart(case.water, case.daily, "volume")
+        yield "water a day", case.water, case.daily, needs, gives
+
+
+def _bar(
+    name: str, asked: float, had: float, asked_text: str, had_text: str, y: float
+) -> Iterator[Shape]:
+    """What is asked for of what there is; what is over it is bad."""
+    scale = Scale(0.0, max(asked, had), LEFT - 4, WIDTH - 6)
+    over = asked > had * MET
+    role = "bad" if over else "ink"
+    text = f"{name}: {asked_text} of {had_text}"
+    yield Words(LEFT - 4, y + 10, text, role=role, bold=over, size=SMALL, at=f"says {name}")
+    top = y + 14
+    yield Block(LEFT - 4, top, scale.long(had), BAR, "paper", "ink", at=f"had {name}")
+    part = min(asked, had)
+    if part > 0:
+        yield Block(LEFT - 4, top, scale.long(part), BAR, "water", at=f"asked {name}")
+    if over:
+        yield Block(scale.at(had), top, scale.long(asked - had), BAR, "bad", "bad",
+                    at=f"over {name}")  # fmt: skip
+
+
+def _alt(case: Case, reader: Reader) -> str:
+    start, end = (
+        reader.show(one, "pressure") for one in (case.pressure, case.solved.pressures[-1])
+    )
+    uneven = ", which is uneven" if _bad(case) else ""
+    long = reader.show(case.line.length, "length")
+    said = (
+        f"Pressure along one drip line of {long}: {start} at its start, {end} at its end{uneven}. "
+    )
+    bars = "; ".join(
+        f"{name}, {asked} of {had}" + (" (too much)" if more > most * MET else "")
+        for name, more, most, asked, had in _amounts(case, reader)
+    )
+    return f"{said}Bars of what is needed and what there is: {bars}."

@@ -1,0 +1,157 @@
+"""A garden on drip judged: what is found, the sentence told, the advice that belongs to it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from calc import practice
+from calc.page.answer import Link
+from calc.page.findings import Finding, unchecked
+from calc.pipe.friction import velocity
+from calc.sheets.drip.case import MET
+from calc.sheets.parts.carry import exact
+from calc.units import DAY, HOUR, MINUTE, number_text, numbers_apart, plain_number
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.sheets.drip.case import Case
+    from calc.units import Reader
+
+SLOW = 0.9  # of a plain dripper's nominal flow, below which that is said; our choice
+
+
+def share(value: float) -> str:
+    """A share in percent, as it is said."""
+    return f"{plain_number(100 * value, 2)}\u00a0%"
+
+
+def shares(one: float, other: float) -> tuple[str, str]:
+    """Two of them that differ, told apart."""
+    first, second = numbers_apart(100 * one, 100 * other, 2)
+    return f"{first}\u00a0%", f"{second}\u00a0%"
+
+
+def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
+    """All that is wrong or not checked."""
+    return (
+        *_flow(case, reader),
+        *_water(case, reader),
+        *_time(case),
+        *_pressure(case, reader),
+        *_even(case),
+        *_speed(case, reader),
+        *_filter(case),
+    )
+
+
+def _flow(case: Case, reader: Reader) -> Iterator[Finding]:
+    if case.zone_flow <= case.flow * MET:
+        return
+    takes, gives = reader.apart(case.zone_flow, case.flow, "flow")
+    zone = "One drip line alone" if case.in_zone == 1 else "A zone"
+    text = f"{zone} takes {takes}, and the source gives {gives}."
+    yield Finding("stop", "zone-flow", text, "cannot")
+
+
+def _water(case: Case, reader: Reader) -> Iterator[Finding]:
+    if case.daily is None:
+        needs = reader.show(case.water, "volume")
+        yield unchecked("daily", f"Not checked: whether there is enough water, {needs} a day.")
+    elif case.water > case.daily * MET:
+        needs, gives = reader.apart(case.water, case.daily, "volume")
+        text = f"The plants need {needs} a day, and the source gives {gives}."
+        yield Finding("stop", "too-little", text, "cannot")
+
+
+def _time(case: Case) -> Iterator[Finding]:
+    if case.time <= case.hours * MET:
+        return
+    takes, has = numbers_apart(case.time / HOUR, case.hours / HOUR)
+    text = f"Watering takes {takes} hours a day, and you have {has}."
+    yield Finding("stop", "too-long", text)
+
+
+def _pressure(case: Case, reader: Reader) -> Iterator[Finding]:
+    line, found = case.line, case.solved
+    least, most = min(found.pressures), max(*found.pressures, case.pressure)
+    if line.short(found):
+        gets, needs = reader.apart(least, line.dripper.pressure_pa, "pressure")
+        text = f"The weakest dripper gets {gets}; this pressure-compensating kind needs {needs}."
+        yield Finding("stop", "short", text)
+    if most > practice.DRIP_HOLDS_TO * MET:
+        has, may = reader.apart(most, practice.DRIP_HOLDS_TO, "pressure")
+        text = f"The drip line has {has}; drippers and their joints hold to about {may}."
+        yield Finding("care", "over-pressure", text)
+    mean = found.flow / line.outlets
+    if not line.dripper.compensating and mean < SLOW * line.dripper.flow_m3s:
+        gives, named = reader.apart(mean, line.dripper.flow_m3s, "dripper")
+        text = f"At this pressure a dripper gives {gives}, not {named}. That is counted."
+        yield Finding("note", "slow", text)
+
+
+def _even(case: Case) -> Iterator[Finding]:
+    good, most = practice.FLOW_VARIES
+    varies = case.solved.variation
+    if varies > good * MET:
+        has, usual = shares(varies, good)
+        text = f"The flow of drippers along a line varies by {has}; {usual} is good."
+        yield Finding("stop" if varies > most * MET else "care", "uneven", text)
+    good, least = practice.EMISSION
+    if case.emission * MET < good:
+        has, usual = shares(case.emission, good)
+        text = f"Emission uniformity is {has}; {usual} is good."
+        yield Finding("stop" if case.emission * MET < least else "care", "emission", text)
+
+
+def _speed(case: Case, reader: Reader) -> Iterator[Finding]:
+    speed = velocity(case.solved.flow, case.line.bore)
+    level = practice.speed_level(speed)
+    if level:
+        text = f"Water enters the drip line at {reader.show(speed, 'speed')}, which is fast."
+        yield Finding(level, "fast", text)
+
+
+def _filter(case: Case) -> Iterator[Finding]:
+    if not case.filtered:
+        text = "Without a filter of 120 mesh (0.13 mm) drippers clog sooner or later."
+        yield Finding("care", "no-filter", text)
+
+
+def told(case: Case, reader: Reader) -> str:
+    """The hours and the water of a day."""
+    time, water = span(case.time), reader.show(case.water, "volume")
+    if case.zones == 1:
+        return f"One zone waters it all in {time} a day, with {water}."
+    return f"{case.zones} zones, one after another, water it all in {time} a day, with {water}."
+
+
+def span(seconds: float) -> str:
+    """A time in minutes, from two hours on in hours."""
+    if seconds < 2 * HOUR:
+        return f"{number_text(seconds / MINUTE, 2)} minutes"
+    return f"{number_text(seconds / HOUR)} hours"
+
+
+def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
+    """Advice for these numbers."""
+    usual = reader.show(practice.DRIP_PRESSURE, "pressure", 2)
+    found = [
+        f"Drip lines commonly run behind a pressure-reducing valve of about {usual} (common "
+        "practice). Follow the data sheet of the drippers.",
+    ]
+    if case.filtered:
+        found.append(
+            "Clean the filter when the pressure behind it falls. Open the ends of the lines twice "
+            "a season and let them flush."
+        )
+    return tuple(found)
+
+
+def links(case: Case, reader: Reader) -> tuple[Link, ...]:
+    """On to the tank, the water of all else, and the way to the garden."""
+    return (
+        Link("The tank for this water", "tank", {"use": exact(case.water / DAY, "daily", reader)}),
+        Link("All the water you use", "demand", {}),
+        Link("The pressure that reaches the garden", "reach", {}),
+    )

@@ -1,0 +1,104 @@
+"""How the fields about a garden on drip stand to a site: beds, climate, what comes there."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from calc import practice, units
+from calc.errors import InputError
+from calc.sheets.parts import use
+from calc.sheets.parts import use_bindings as u
+from calc.sheets.parts.bindings import (
+    NOT_KNOWN,
+    Asked,
+    Binding,
+    figure,
+    known,
+    words,
+    written,
+)
+from calc.site.facts import ASSUMED, Fact
+from calc.units import CELSIUS, DAY, HOUR
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+MONTHS = tuple(name[:3].lower() for name in units.MONTHS)
+SWING = "half of a usual day's swing from the mean; our choice"
+HARGREAVES = 17.8  # K, added to degC where warmth is weighed with sun: FAO-56 eq. 52
+
+
+def _area(asked: Asked) -> Fact:
+    """Of all beds; not known where none is named."""
+    return _BEDS.give(asked) if asked.site.rows("beds") else NOT_KNOWN
+
+
+_BEDS = u.beds()
+_AREA = replace(_BEDS, field="area", give=_area)
+
+
+def _month(asked: Asked) -> int:
+    """The month in which sun and warmth take the most water, from 0.
+
+    Raises InputError where no climate is known.
+    """
+    numbers = asked.site.value("place.climate")
+    if numbers is None:
+        raise InputError("No climate is known.", name="month")
+    return max(range(12), key=lambda at: numbers[at] * (numbers[at + 12] + HARGREAVES))
+
+
+def _temperature(way: float) -> Callable[[Asked], Fact]:
+    """So many half swings from the mean of that month."""
+
+    def give(asked: Asked) -> Fact:
+        mean = asked.site.value("place.climate")[_month(asked) + 12] + CELSIUS
+        return written(mean + way * practice.AIR_SWING / 2, "temperature", ASSUMED, SWING)
+
+    return give
+
+
+def _light(asked: Asked) -> Fact:
+    sun = asked.site.value("place.climate")[_month(asked)]
+    return Fact(f"{sun:g} kWh/m²")
+
+
+_CLIMATE = (
+    words("month", lambda asked: MONTHS[_month(asked)]),
+    Binding("warmest", _temperature(1.0)),
+    Binding("coolest", _temperature(-1.0)),
+    Binding("light", _light),
+)
+
+
+def _flow(asked: Asked) -> float | None:
+    """What the outlet gets with what is open, m3/s; None where that is nothing."""
+    return asked.way.outlet_flow or None
+
+
+def _pressure(asked: Asked) -> float | None:
+    """Running pressure at the outlet, Pa; None where there is none."""
+    running = asked.way.running_pa
+    return running if running > 0 else None
+
+
+def _daily(asked: Asked) -> float | None:
+    """What the source brings a day beyond what all else uses, m3/s as a mean.
+
+    None where that is not known, or nothing.
+    """
+    site = asked.site
+    inflow, hours = site.value("store.inflow"), site.value("store.hours")
+    others = use.daily(site.put_rows("beds", ()))
+    if inflow is None or hours is None or others is None:
+        return None
+    left = inflow * hours * HOUR / DAY - others
+    return left if left > 0 else None
+
+
+FIELDS = (
+    _AREA, *_CLIMATE, known("latitude", "place.latitude"), known("above", "place.altitude"),
+    figure("flow", "flow", _flow), figure("pressure", "pressure", _pressure),
+    figure("daily", "daily", _daily), known("reaches", "use.drip_share"),
+)  # fmt: skip
