@@ -38,16 +38,6 @@ KEYS = (
 LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
 )  # fmt: skip
-    "panels",
-    "battery",
-    "direct",
-    "panel_place",
-    "cable",
-    "gravity",
-    "well",
-    "hill_tank",
-    "drip",
-)
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share.
 LATER_ROOMS = (

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 
 # What each part asks, in few words, by the sheet that answers: over the ground, and under it
 OVER = (
+    ("well", "How much can the well give?"),
     ("suction", "How deep can the pump draw?"),
     ("pressure_tank", "Do I need a pressure tank?"),
     ("pump_match", "Which pump do I need?"),
@@ -38,6 +39,7 @@ UNDER = (
     ("surge", "Why do the pipes bang?"),
     ("reach", "Will the water reach?"),
     ("keep_up", "Why is the shower weak?"),
+    ("drip", "Will it water the garden?"),
 )
 VESSEL, EDGE = "pressure tank", 4.0
 ROOF = 22.0  # units from the foot of a house to its top
@@ -121,9 +123,8 @@ def _parts(site: Site, layout: Layout) -> dict[str, Part]:
     shower, hose, trough = highest(of("shower")), highest(of("hose")), highest(of("float"))
     next_best = max(places - {shower, hose, trough}, key=heights.__getitem__)
     (tank,) = [stop.key for stop in layout.scene.stops if stop.tank]
-    source = earth.WELL, layout.y(-1.0)
     return {
-        "suction": Part(source),
+        "suction": Part(((earth.WELL + layout.ends[PUMP][0]) / 2, layout.y(0.0) - 5.0)),
         "pump_match": Part((layout.ends[PUMP][0], layout.y(0.0) - 14.0)),
         "pressure_tank": _vessel(layout),
         "panels": _panels(layout),
@@ -134,6 +135,8 @@ def _parts(site: Site, layout: Layout) -> dict[str, Part]:
         "surge": _house(layout, hose),
         "reach": _house(layout, next_best),
         "keep_up": _house(layout, shower),
+        "well": Part((earth.WELL, layout.y(-1.0))),
+        "drip": Part(_foot(layout, highest(of("drip")))),
     }
 
 

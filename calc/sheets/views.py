@@ -110,8 +110,8 @@ VIEWS = {
             s.refill("refill"),
         ), outlet=False),
         View("demand", (
-            w.open("showers_open", "shower"), w.open("sinks_open", "sink"),
-            w.open("hoses_open", "hose"),
+            w.number_open("showers_open", "shower"), w.number_open("sinks_open", "sink"),
+            w.number_open("hoses_open", "hose"),
             figure("drip", "flow", lambda asked: use.drip_flow(asked.site, asked.moment)),
             known("people", "use.people"), known("shower", "use.showers"),
             known("sink", "use.sinks"), known("toilet", "use.toilets"),

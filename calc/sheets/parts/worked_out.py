@@ -122,7 +122,7 @@ def npsh_asked(asked: Asked) -> bool:
     return ways.pump_of(asked.site).npsh_required_at(0.0) is None
 
 
-def open(field: str, kind: str) -> Binding:
+def number_open(field: str, kind: str) -> Binding:
     return words(field, lambda asked: str(use.number_open(asked.site, kind, asked.moment)))
 
 
@@ -143,7 +143,7 @@ def most_power(asked: Asked) -> Fact:
     return b.written(most, "power", ASSUMED, site.best("pump.id").reason)
 
 
-def use(asked: Asked) -> Fact:
+def daily_use(asked: Asked) -> Fact:
     """Water of a day as given; else worked out, without the animals of which it is not known what
     they drink."""
     if asked.site.get("use.daily").known:
@@ -158,11 +158,11 @@ def use(asked: Asked) -> Fact:
 
 def busiest(asked: Asked) -> float | None:
     """Water of the busiest hour, m3, by the pattern of the day."""
-    daily = use(asked)
+    daily = daily_use(asked)
     if not daily.known:
         return None
     shares = storage.PATTERNS[asked.site.best("use.pattern").text]
     return parse(daily.text, "daily").value * DAY * max(shares)
 
 
-DAILY = replace(known("use", "use.daily"), give=use)
+DAILY = replace(known("use", "use.daily"), give=daily_use)
