@@ -299,5 +299,8 @@ _TABLE = (
     Quantity(
         "mass", "mass", (_u("kg", 1.0), _u("lb", POUND, "lbs", "pound", "pounds")), "kg", "lb"
     ),
+    Quantity(
+        "force", "force", (_u("N", 1.0), _u("kN", 1e3), _u("lbf", POUND * GRAVITY)), "N", "lbf"
+    ),
 )
 QUANTITIES = {quantity.key: quantity for quantity in _TABLE}

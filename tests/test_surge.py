@@ -6,6 +6,7 @@ import time
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.integrate import solve_ivp
 
 from calc import surge
 from calc.errors import InputError, RangeError
@@ -147,3 +148,42 @@ def test_a_relief_valve_is_idle_when_the_rise_is_allowed():
 def test_numbers_out_of_range_are_refused(call):
     with pytest.raises(RangeError):
         call()
+
+
+# Arrester and thrust ----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("velocity, allowed", [(0.5, 2e5), (1.5, 4e5), (3.0, 8e5)])
+def test_an_arresters_air_holds_the_peak_of_a_rigid_column(velocity, allowed):
+    """Against the column's own motion, integrated: L rho dv/dt = p_0 - p, p V^n = constant."""
+    density, length, bore, start = 999.1, 140.0, 0.0204, 4.5e5
+    area = math.pi / 4 * bore**2
+    air = surge.arrester_air(density, length, bore, velocity, start, start + allowed)
+
+    def motion(_time, state):
+        speed, volume = state
+        pressure = start * (air / volume) ** surge.POLYTROPIC
+        return [(start - pressure) / (density * length), -area * speed]
+
+    def stopped(_time, state):
+        return state[0]
+
+    stopped.terminal, stopped.direction = True, -1
+    run = solve_ivp(motion, (0, 500), [velocity, air], events=stopped, rtol=1e-9, atol=1e-12)
+    peak = start * (air / run.y[1][-1]) ** surge.POLYTROPIC
+    assert peak == pytest.approx(start + allowed, rel=1e-5)
+
+
+def test_less_air_is_needed_for_less_water_and_a_higher_peak():
+    plain = surge.arrester_air(1000, 100, 0.02, 1.0, 4e5, 6e5)
+    assert surge.arrester_air(1000, 100, 0.02, 0.5, 4e5, 6e5) == pytest.approx(plain / 4)
+    assert surge.arrester_air(1000, 100, 0.02, 1.0, 4e5, 8e5) < plain
+    with pytest.raises(InputError):
+        surge.arrester_air(1000, 100, 0.02, 1.0, 4e5, 4e5)
+
+
+def test_a_bend_bears_the_pressure_on_both_its_ends():
+    area = math.pi / 4 * 0.05**2
+    assert surge.thrust(6e5, 0.05) == pytest.approx(math.sqrt(2) * 6e5 * area)
+    assert surge.thrust(6e5, 0.05, math.pi / 3) == pytest.approx(6e5 * area)
+    assert surge.thrust(6e5, 0.05, math.pi) == pytest.approx(2 * 6e5 * area)

@@ -28,6 +28,7 @@ FACTORS = [
     ("flow", "m³/h", "m**3/hour", "m**3/s"),
     ("power", "hp", "horsepower", "W"),
     ("mass", "lb", "pound", "kg"),
+    ("force", "lbf", "pound_force", "N"),
     ("density", "lb/ft³", "pound/foot**3", "kg/m**3"),
     ("energy", "Wh", "watt*hour", "J"),
     ("speed", "ft/s", "foot/second", "m/s"),

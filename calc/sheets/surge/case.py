@@ -261,6 +261,25 @@ class Case:
         room = [practice.NEAR_RATING * rating - self.pressure for _, rating, _ in self.limits]
         return min(self.pressure, *room) if room else self.pressure
 
+    @property
+    def arrester(self) -> float:
+        """Air at rest that keeps the peak at what nothing minds, m3."""
+        start = self.pressure + self.air
+        return surge.arrester_air(
+            self.density, self.length, self.pipe.inside_m, self.velocity, start,
+            start + self.calm_rise,
+        )  # fmt: skip
+
+    @property
+    def outside(self) -> float:
+        """Outside diameter, m; of a hose or a measured bore, that of its bore and wall."""
+        return max(self.pipe.outside_m, self.pipe.inside_m)
+
+    @property
+    def push(self) -> float:
+        """Thrust on a right-angled bend at the peak, N."""
+        return surge.thrust(self.peak, self.outside)
+
     # What would change it ---------------------------------------------------------------------
 
     def with_pipe(self, pipe: pipes.Pipe) -> Case:

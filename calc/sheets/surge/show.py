@@ -31,6 +31,12 @@ def figures(case: Case) -> tuple[Figure, ...]:
             note="gauge; the water boils" if case.separates else "gauge",
         ),
     ]
+    if 0 < case.calm_rise < case.rise:
+        found.append(
+            Figure("Air of an arrester that is enough", case.arrester, "volume",
+                   note="beside the valve, at rest")
+        )  # fmt: skip
+    found.append(Figure("Push on a right-angled bend", case.push, "force", note="at the peak"))
     gentle = case.closing_for(case.calm_rise)
     if gentle <= LONGEST_CLOSING:
         note = "or longer" if gentle > 0 else "even a sudden stop is harmless"
@@ -72,7 +78,49 @@ def steps(case: Case) -> tuple[Step, ...]:
     ]
     if case.closing > case.critical:
         found += _slow_steps(case, density, length, velocity)
-    return (*found, *_ends(case))
+    return (*found, *_ends(case), *_air(case), _push(case))
+
+
+def _air(case: Case) -> tuple[Step, ...]:
+    """Air of an arrester, where the knock asks for one."""
+    if not 0 < case.calm_rise < case.rise:
+        return ()
+    start, most = case.pressure + case.air, case.pressure + case.calm_rise + case.air
+    return (
+        Step(
+            "Air of an arrester, as it rests",
+            "V_0 = rho * L * pi / 4 * D**2 * v**2 / 2 / (p_0 * (((p_2 / p_0)**((n - 1) / n) - 1) / "
+            "(n - 1) - 1 + (p_2 / p_0)**(-1 / n)))",
+            {
+                "rho": Value(case.density, "density", 5),
+                "L": Value(case.length, "length"),
+                "D": Value(case.pipe.inside_m, "diameter"),
+                "v": Value(case.velocity, "speed"),
+                "p_0": Value(start, "pressure"),
+                "p_2": Value(most, "pressure"),
+                "n": Value(surge.POLYTROPIC, "number"),
+            },
+            Value(case.arrester, "volume"),
+            note="Absolute pressures. The moving column and the supply squeeze the air until it is "
+            "at the peak that nothing minds. Its maker's data go first.",
+            source="Rigid column; n from Wylie and Streeter 1993, from memory",
+        ),
+    )
+
+
+def _push(case: Case) -> Step:
+    """Thrust on a bend."""
+    return Step(
+        "Push on a right-angled bend at the peak",
+        "F = 2 * p_max * pi / 4 * D_o**2 * sin(pi / 4)",
+        {
+            "p_max": Value(case.peak, "pressure"),
+            "D_o": Value(case.outside, "diameter"),
+        },
+        Value(case.push, "force"),
+        note="An end or a closed valve bears 0.71 of it. Anchor or block it where joints can slip.",
+        source="AWWA M23, from memory",
+    )
 
 
 def _ends(case: Case) -> tuple[Step, ...]:
