@@ -121,6 +121,8 @@ def speed_level(speed_ms: float) -> str:
 FILTER_FLOW = 40 * LPM  # m3/s, at which the losses below hold; common practice, no source
 FILTER_CLEAN = 0.15e5  # Pa, a 1 in cartridge housing, clean; common practice, no source
 FILTER_DIRTY = 0.7e5  # Pa, the same due for a change; common practice, no source
+# Pa, a Y strainer of the pipe's size, its screen clean; common practice, no source
+STRAINER_CLEAN = 0.07e5
 REDUCER_FLOW = 30 * LPM  # m3/s, at which the loss below holds; common practice, no source
 REDUCER_FALL = (0.5e5, 1e5)  # Pa, it gives so much less near its rated flow; common practice
 REDUCER_NEAR = 0.8  # of its rated flow, from which that is said; our choice

@@ -73,5 +73,10 @@ PARTS = (
     _fitting("swing", "swing", one_way=True),
     _fitting("ball", "ball"),
     _fitting("gate", "gate"),
+    Part(
+        "strainer",
+        "Strainer, clean",
+        device=(practice.FILTER_FLOW, practice.STRAINER_CLEAN / METRE_OF_WATER),
+    ),
 )
 BY_KEY = {part.key: part for part in PARTS}

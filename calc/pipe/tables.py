@@ -95,6 +95,19 @@ def _ratio_rows(ratio: float, psi: float) -> tuple[Row, ...]:
     return _inch_rows(inch.IPS, walls, dict.fromkeys(sizes, psi))
 
 
+D1785 = "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory"
+D2239 = "ASTM D2239 (controlled inside diameter), from memory"
+D3035 = "ASTM D3035 (iron-pipe sizes, minimum wall), from memory"
+
+
+def _pe_inch(key: str, label: str, short: str, rows: tuple[Row, ...], source: str) -> PipeTable:
+    """Polyethylene by the inch."""
+    return PipeTable(
+        key, label, short, rows, heat.fahrenheit(73), heat.PE_INCH_HEAT, PLASTIC, 150.0, source,
+        heat_note=heat.PE_INCH_NOTE,
+    )  # fmt: skip
+
+
 TABLES = (
     PipeTable(
         "pe100-sdr11",
@@ -120,53 +133,21 @@ TABLES = (
         150.0,
         "EN 12201-2 table 2 (minimum wall), ISO 13761 for heat, from memory",
     ),
-    PipeTable(
+    _pe_inch(
         "pe-sidr15",
         "PE 3408/3608 SIDR 15 (inch, 100 psi)",
         "PE SIDR 15",
         _sidr_rows(15, 100),
-        heat.fahrenheit(73),
-        heat.PE_INCH_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D2239 (controlled inside diameter), from memory",
-        heat_note=heat.PE_INCH_NOTE,
+        D2239,
     ),
-    PipeTable(
-        "pe-sidr7",
-        "PE 3408/3608 SIDR 7 (inch, 200 psi)",
-        "PE SIDR 7",
-        _sidr_rows(7, 200),
-        heat.fahrenheit(73),
-        heat.PE_INCH_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D2239 (controlled inside diameter), from memory",
-        heat_note=heat.PE_INCH_NOTE,
+    _pe_inch(
+        "pe-sidr7", "PE 3408/3608 SIDR 7 (inch, 200 psi)", "PE SIDR 7", _sidr_rows(7, 200), D2239
     ),
-    PipeTable(
-        "pe4710-dr11",
-        "PE 4710 DR 11 (inch, 200 psi)",
-        "PE 4710 DR 11",
-        _ratio_rows(11, 200),
-        heat.fahrenheit(73),
-        heat.PE_INCH_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D3035 (iron-pipe sizes, minimum wall), from memory",
-        heat_note=heat.PE_INCH_NOTE,
+    _pe_inch(
+        "pe4710-dr11", "PE 4710 DR 11 (inch, 200 psi)", "PE 4710 DR 11", _ratio_rows(11, 200), D3035
     ),
-    PipeTable(
-        "pe4710-dr9",
-        "PE 4710 DR 9 (inch, 250 psi)",
-        "PE 4710 DR 9",
-        _ratio_rows(9, 250),
-        heat.fahrenheit(73),
-        heat.PE_INCH_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D3035 (iron-pipe sizes, minimum wall), from memory",
-        heat_note=heat.PE_INCH_NOTE,
+    _pe_inch(
+        "pe4710-dr9", "PE 4710 DR 9 (inch, 250 psi)", "PE 4710 DR 9", _ratio_rows(9, 250), D3035
     ),
     PipeTable(
         "pvc40",
@@ -177,7 +158,7 @@ TABLES = (
         heat.PVC_HEAT,
         PLASTIC,
         150.0,
-        "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
+        D1785,
     ),
     PipeTable(
         "pvc80",
@@ -188,7 +169,7 @@ TABLES = (
         heat.PVC_HEAT,
         PLASTIC,
         150.0,
-        "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory",
+        D1785,
     ),
     PipeTable(
         "pvc-sdr13",
@@ -377,6 +358,27 @@ TABLES = (
         RUBBER,
         140.0,
         "common bores and a light-duty rating of 4 bar: common practice, no source",
+    ),
+    PipeTable(
+        "suction-hose",
+        "Suction hose, reinforced",
+        "suction hose",
+        _bore_rows(
+            (
+                ("20", "20 mm (3/4 in)", 20e-3),
+                ("25", "25 mm (1 in)", 25e-3),
+                ("32", "32 mm (1 1/4 in)", 32e-3),
+                ("38", "38 mm (1 1/2 in)", 38e-3),
+                ("51", "51 mm (2 in)", 51e-3),
+                ("76", "76 mm (3 in)", 76e-3),
+            ),
+            3,
+        ),  # fmt: skip
+        293.15,
+        ((293.15, 1.0), (323.15, 0.5)),
+        RUBBER,
+        140.0,
+        "common bores and a light-duty rating of 3 bar: common practice, no source",
     ),
     PipeTable(
         "hose",

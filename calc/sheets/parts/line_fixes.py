@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 MOST_START = 20e5  # Pa, more is no repair of a house's supply; our choice
 LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
 MOST_FIXES = 3  # more is a list, not advice; our choice
-HOSES = frozenset({"hose", "layflat"})  # not for a line that stays under pressure
+HOSES = frozenset({"hose", "layflat", "suction-hose"})  # not for a line that stays under pressure
 
 
 @dataclass(frozen=True)
