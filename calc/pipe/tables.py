@@ -96,6 +96,7 @@ def _ratio_rows(ratio: float, psi: float) -> tuple[Row, ...]:
 
 
 D1785 = "ASTM D1785 tables 1, 2 and X1.1 (minimum wall), from memory"
+D2241 = "ASTM D2241 (minimum wall), from memory"
 D2239 = "ASTM D2239 (controlled inside diameter), from memory"
 D3035 = "ASTM D3035 (iron-pipe sizes, minimum wall), from memory"
 
@@ -106,6 +107,12 @@ def _pe_inch(key: str, label: str, short: str, rows: tuple[Row, ...], source: st
         key, label, short, rows, heat.fahrenheit(73), heat.PE_INCH_HEAT, PLASTIC, 150.0, source,
         heat_note=heat.PE_INCH_NOTE,
     )  # fmt: skip
+
+
+def _pvc(key: str, label: str, short: str, rows: tuple[Row, ...], source: str) -> PipeTable:
+    return PipeTable(
+        key, label, short, rows, heat.fahrenheit(73), heat.PVC_HEAT, PLASTIC, 150.0, source
+    )
 
 
 TABLES = (
@@ -149,60 +156,40 @@ TABLES = (
     _pe_inch(
         "pe4710-dr9", "PE 4710 DR 9 (inch, 250 psi)", "PE 4710 DR 9", _ratio_rows(9, 250), D3035
     ),
-    PipeTable(
+    _pvc(
         "pvc40",
         "PVC schedule 40",
         "PVC schedule 40",
         _inch_rows(inch.IPS, inch.SCH40, inch.SCH40_PSI),
-        heat.fahrenheit(73),
-        heat.PVC_HEAT,
-        PLASTIC,
-        150.0,
         D1785,
     ),
-    PipeTable(
+    _pvc(
         "pvc80",
         "PVC schedule 80",
         "PVC schedule 80",
         _inch_rows(inch.IPS, inch.SCH80, inch.SCH80_PSI),
-        heat.fahrenheit(73),
-        heat.PVC_HEAT,
-        PLASTIC,
-        150.0,
         D1785,
     ),
-    PipeTable(
+    _pvc(
         "pvc-sdr13",
         "PVC SDR 13.5 (315 psi)",
         "PVC SDR 13.5",
         _inch_rows(inch.IPS, inch.SDR13, dict.fromkeys(inch.SDR13, 315)),
-        heat.fahrenheit(73),
-        heat.PVC_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D2241 (minimum wall), from memory",
+        D2241,
     ),
-    PipeTable(
+    _pvc(
         "pvc-sdr21",
         "PVC SDR 21 (200 psi)",
         "PVC SDR 21",
         _inch_rows(inch.IPS, inch.SDR21, dict.fromkeys(inch.SDR21, 200)),
-        heat.fahrenheit(73),
-        heat.PVC_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D2241 (minimum wall), from memory",
+        D2241,
     ),
-    PipeTable(
+    _pvc(
         "pvc-sdr26",
         "PVC SDR 26 (160 psi)",
         "PVC SDR 26",
         _inch_rows(inch.IPS, inch.SDR26, dict.fromkeys(inch.SDR26, 160)),
-        heat.fahrenheit(73),
-        heat.PVC_HEAT,
-        PLASTIC,
-        150.0,
-        "ASTM D2241 (minimum wall), from memory",
+        D2241,
     ),
     PipeTable(
         "cpvc11",
