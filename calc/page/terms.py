@@ -39,6 +39,11 @@ TERMS = (
     ),
     Term("backflow preventer", "keeps used water out of drinking water", hard=True),
     Term(
+        "break-pressure tank",
+        "small open tank on a way down: below it the pressure begins again from nothing",
+        hard=True,
+    ),
+    Term(
         "cavitation",
         "harmful vapour bubbles in a pump: it rattles, loses flow and wears",
         replaces=("boils inside",),
@@ -63,17 +68,27 @@ TERMS = (
         ("start and stop pressure",),
         hard=True,
     ),
-    Term("drawdown", "water a pressure tank gives from cut-out to cut-in", hard=True),
+    Term(
+        "drawdown",
+        "water a pressure tank gives from cut-out to cut-in; of a well, how far its level falls",
+        hard=True,
+    ),
     Term(
         "dry lift",
         "height a pump can draw from an empty pipe",
         replaces=("largest dry lift",),
         hard=True,
     ),
+    Term("dripper", "gives a plant its few litres an hour", ("emitter",)),
     Term(
         "duty point",
         "flow and head at which the pump curve and the system curve cross",
         replaces=("where they meet",),
+        hard=True,
+    ),
+    Term(
+        "ET0",
+        "reference evapotranspiration: water that short grass uses a day in that weather",
         hard=True,
     ),
     Term("fixed speed", "the pump is on or off, and runs at full speed"),
@@ -121,6 +136,12 @@ TERMS = (
         "where pipe sections end or meet",
     ),
     Term("pre-charge", "air pressure in an empty pressure tank", ("air charge",), hard=True),
+    Term(
+        "pressure line",
+        "how high water would rise in a tube at each point of a pipe",
+        ("hydraulic grade line",),
+        hard=True,
+    ),
     Term("pressure rating", "most pressure a part is made for; less when it is hot"),
     Term("pressure-reducing valve", "keeps the pressure beyond it lower", hard=True),
     Term(
@@ -128,6 +149,7 @@ TERMS = (
         "sealed tank of water and squeezed air",
         ("bladder tank", "hydropneumatic tank"),
     ),
+    Term("pumping level", "depth of the water in a well while its pump runs", hard=True),
     Term("priming", "filling pump and suction pipe with water before the start", hard=True),
     Term("pump curve", "head a pump gives at each flow", hard=True),
     Term("relief valve", "opens to let out excess pressure"),
@@ -144,10 +166,16 @@ TERMS = (
     Term("short cycling", "starting and stopping again and again", hard=True),
     Term("shut-off head", "head of a pump with no flow, against a closed valve", hard=True),
     Term(
+        "specific capacity",
+        "flow that a well gives for each metre that its level falls",
+        hard=True,
+    ),
+    Term(
         "speed control",
         "changes the pump's speed to hold the set pressure",
         ("variable speed drive",),
     ),
+    Term("static level", "depth of the water in a well that rests"),
     Term("static pressure", "pressure with no water flowing", ("standing pressure",)),
     Term(
         "storage tank",

@@ -102,7 +102,7 @@ def _air(case: Case) -> tuple[Step, ...]:
             },
             Value(case.arrester, "volume"),
             note="Absolute pressures. The moving column and the supply squeeze the air until it is "
-            "at the peak that nothing minds. Its maker's data go first.",
+            "at the peak that nothing minds. The manufacturer's data go first.",
             source="Rigid column; n from Wylie and Streeter 1993, from memory",
         ),
     )
