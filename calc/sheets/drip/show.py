@@ -275,7 +275,11 @@ def _longest(case: Case) -> Table:
         else:
             rest = "or more" if longest == MOST_DRIPPERS else ""
             rows.append((bore, long, rest))
-    columns = (Column("Inside diameter", "diameter"), Column("Longest line", "length"), Column(""))
+    columns = (
+        Column("Inside diameter", "diameter"),
+        Column("Longest line", "length"),
+        Column("Result"),
+    )
     note = f"To keep the flow within {share(practice.FLOW_VARIES[0])} along the line, with this "
     note += "dripper, pressure and slope."
     title = "How long a line may be"
