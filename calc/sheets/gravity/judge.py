@@ -12,7 +12,9 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_judge import (
     HAIR,
     breaks_at,
+    enough,
     heat_findings,
+    over_limit,
     speed_finding,
     too_hot,
 )
@@ -35,8 +37,8 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     return (
         *heat_findings(case.section, case.section.sections[0], reader),
         *_rating(case, reader),
-        *_outlet(case, reader),
-        *(dry or (*_sucks(case, reader), *_enough(case, reader))),
+        *over_limit(case.static, reader),
+        *(dry or (*_sucks(case, reader), *enough(case.left, case.static, case.need, reader))),
         *_spring(case, reader),
         *speed_finding(case.section.speed(case.flow), "the pipe", reader, ""),
         *_not_full(case, reader),
@@ -75,13 +77,6 @@ def _rating(case: Case, reader: Reader) -> Iterator[Finding]:
         limit, carried = reader.apart(rating, most.pressure_pa, "pressure")
         said = f"The pipe is rated {limit} but carries {carried} {place} with everything closed."
         yield Finding("stop", "over-rating", said, "harm")
-
-
-def _outlet(case: Case, reader: Reader) -> Iterator[Finding]:
-    if case.static > practice.HIGHEST_AT_OUTLET * (1 + 1e-9):
-        static, most = reader.apart(case.static, practice.HIGHEST_AT_OUTLET, "pressure")
-        said = f"Static pressure at the outlet is {static}; codes commonly allow {most} at most."
-        yield Finding("care", "outlet-over-limit", said, "harm")
 
 
 # Whether the water comes -----------------------------------------------------------------------
@@ -137,27 +132,6 @@ def _sucks(case: Case, reader: Reader) -> Iterator[Finding]:
     else:
         said = f"The pipe {place} lies {high} above its pressure line: it sucks in air and dirt."
         yield Finding("care", "sucks", said, "harm")
-
-
-def _enough(case: Case, reader: Reader) -> Iterator[Finding]:
-    need = case.need
-    level = practice.enough(case.left, need.works_pa, need.comfortable_pa)
-    if not level:
-        return
-    got, needed = reader.apart(case.left, need.works_pa, "pressure")
-    flowing = f"with {reader.show(case.flow, 'flow')} flowing"
-    if level == "stop" and case.static < need.works_pa:
-        static, needed = reader.apart(case.static, need.works_pa, "pressure")
-        said = f"Even with no flow the drop gives {static} at the outlet; you need {needed}."
-    elif level == "stop":
-        said = f"You get {got} at the outlet {flowing}; you need {needed}."
-    elif level == "care":
-        more = "just what" if got == needed else f"little more than the {needed}"
-        said = f"You get {got} at the outlet {flowing}, {more} you need."
-    else:
-        got, comfortable = reader.apart(case.left, need.comfortable_pa, "pressure")
-        said = f"{got} at the outlet works; from {comfortable} it is comfortable."
-    yield Finding(level, "short", said)
 
 
 # The source ------------------------------------------------------------------------------------

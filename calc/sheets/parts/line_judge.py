@@ -55,7 +55,7 @@ def line_findings(line: Line, need: Need, reader: Reader) -> tuple[Finding, ...]
     return (
         *_heat(line, reader),
         *_ratings(line, reader),
-        *_outlet(line, reader),
+        *over_limit(line.most_static, reader),
         *(dry or (*_crest(line, need, reader), *_enough(line, need, reader))),
         *([] if dry else _valves(line, need, reader)),
         *_speed(line, need, reader),
@@ -141,10 +141,11 @@ def _no_rating(line: Line, reader: Reader) -> list[Finding]:
 # At the outlet -------------------------------------------------------------------------------
 
 
-def _outlet(line: Line, reader: Reader) -> list[Finding]:
-    if line.most_static <= practice.HIGHEST_AT_OUTLET * (1 + 1e-9):
+def over_limit(static_pa: float, reader: Reader) -> list[Finding]:
+    """A static pressure at the outlet (Pa) over what codes commonly allow, if it is."""
+    if static_pa <= practice.HIGHEST_AT_OUTLET * (1 + 1e-9):
         return []
-    static, most = reader.apart(line.most_static, practice.HIGHEST_AT_OUTLET, "pressure")
+    static, most = reader.apart(static_pa, practice.HIGHEST_AT_OUTLET, "pressure")
     said = f"Static pressure at the outlet is {static}; codes commonly allow {most} at most."
     return [Finding("care", "outlet-over-limit", said, "harm")]
 
@@ -194,14 +195,18 @@ def _crest(line: Line, need: Need, reader: Reader) -> list[Finding]:
 
 
 def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
-    left = line.left(need.flow_m3s)
-    level = practice.enough(left, need.works_pa, need.comfortable_pa)
+    return enough(line.left(need.flow_m3s), line.static, need, reader)
+
+
+def enough(left_pa: float, static_pa: float, need: Need, reader: Reader) -> list[Finding]:
+    """Too little pressure at the outlet, running (Pa), if it is; static: with no flow, Pa."""
+    level = practice.enough(left_pa, need.works_pa, need.comfortable_pa)
     if not level:
         return []
-    got, needed = reader.apart(left, need.works_pa, "pressure")
+    got, needed = reader.apart(left_pa, need.works_pa, "pressure")
     flowing = f"with {reader.show(need.flow_m3s, 'flow')} flowing"
-    if level == "stop" and line.static < need.works_pa:
-        static, needed = reader.apart(line.static, need.works_pa, "pressure")
+    if level == "stop" and static_pa < need.works_pa:
+        static, needed = reader.apart(static_pa, need.works_pa, "pressure")
         said = f"Even with no flow you get {static} at the outlet; you need {needed}."
     elif level == "stop":
         said = f"You get {got} at the outlet {flowing}; you need {needed}."
@@ -209,7 +214,7 @@ def _enough(line: Line, need: Need, reader: Reader) -> list[Finding]:
         more = "just what" if got == needed else f"little more than the {needed}"
         said = f"You get {got} at the outlet {flowing}, {more} you need."
     else:
-        got, comfortable = reader.apart(left, need.comfortable_pa, "pressure")
+        got, comfortable = reader.apart(left_pa, need.comfortable_pa, "pressure")
         said = f"{got} at the outlet works; from {comfortable} it is comfortable."
     return [Finding(level, "short", said)]
 
