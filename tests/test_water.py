@@ -1,5 +1,8 @@
 """Water and air: limits, directions and ranges."""
 
+import re
+from pathlib import Path
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -79,3 +82,18 @@ def test_kinematic_viscosity_is_dynamic_by_density(t):
     assert water.kinematic_viscosity(t) * water.density(t) == pytest.approx(
         water.dynamic_viscosity(t), rel=1e-14
     )
+
+
+def test_the_guide_on_hot_water_says_what_water_does():
+    guide = Path(__file__).resolve().parents[1] / "docs" / "hot-water.md"
+    rows = re.findall(
+        r"\| (\d+) °C \(\d+ °F\) \| ([\d.]+) % \| ([\d.]+) L \(([\d.]+) gal\)",
+        guide.read_text("utf-8"),
+    )
+    assert len(rows) == 3
+    cold = water.density(288.15)
+    for degrees, share, litres, gallons in rows:
+        grows = cold / water.density(273.15 + float(degrees)) - 1
+        assert float(share) == pytest.approx(100 * grows, abs=0.05)
+        assert float(litres) == pytest.approx(200 * grows, abs=0.05)
+        assert float(gallons) == pytest.approx(200 * grows / 3.785411784, rel=0.02)

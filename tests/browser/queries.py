@@ -87,5 +87,7 @@ QUERIES = (
     ("air lock", {"gravity"}),
     ("offline", {"take-along"}),
     ("no internet", {"take-along"}),
-    ("hot water", {"head", "pipe-sizing"}),
+    ("hot water", {"hot-water"}),
+    ("water heater", {"hot-water"}),
+    ("scald", {"hot-water"}),
 )
