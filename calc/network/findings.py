@@ -202,7 +202,7 @@ def outlets(solution: Solution) -> Iterator[Trouble]:
             if level:
                 yield Trouble(outlet.name, "short", level, state.pressure_pa, limit, "pressure")
         most = outlet.law.most_pa
-        if most is not None and state.open and state.pressure_pa > most:
+        if most is not None and state.open and state.pressure_pa > most * SLACK:
             yield Trouble(outlet.name, "over", "care", state.pressure_pa, most, "pressure")
         static = max(highest[outlet.node], state.pressure_pa)
         if static > practice.HIGHEST_AT_OUTLET * SLACK:

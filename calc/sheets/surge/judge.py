@@ -74,7 +74,10 @@ def _ratings(case: Case, reader: Reader) -> list[Finding]:
         elif case.peak > allowed * MET:
             peak, may = reader.apart(case.peak, allowed, "pressure")
             most = f"may carry {may}, surges included" if allowed > rating else f"is rated {may}"
-            said = f"{_closing(case, reader)}: the peak is {peak}, and {what} {most}."
+            adds = _closing(case, reader)
+            said = f"{adds}: the peak is {peak}, and {what} {most}."
+            if adds.endswith(f" {peak}"):  # nearly nothing stood on it before
+                said = f"{adds}, and {what} {most}."
             found.append(Finding("stop", "over-rating", said, "harm", what))
         elif case.peak > practice.NEAR_RATING * rating * MET:
             peak, rated = reader.apart(case.peak, rating, "pressure")
