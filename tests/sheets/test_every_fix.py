@@ -59,7 +59,7 @@ def test_every_link_that_leads_on_opens_without_errors(key):
 @pytest.mark.parametrize("key", KEYS)
 def test_a_fix_of_one_fault_works_and_one_of_several_says_what_remains(key):
     for sheet, state, answer in answered(key):
-        every, known = few.wrong(answer)
+        every, _ = few.wrong(answer)
         for fix in answer.fixes:
             if fix.link is None:
                 continue
