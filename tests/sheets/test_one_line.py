@@ -21,7 +21,8 @@ FOUND = ("over-rating", "too-hot", "outlet-over-limit", "no-water", "below-vacuu
          "negative-pressure", "short", "fast")  # fmt: skip
 KINDS = ("pe100-sdr11", "pe-sidr15", "pvc40", "pvc-sdr26", "cpvc11", "pex-in", "copper-l", "steel")
 NO_VALVE = [part.key for part in fittings.PARTS if part.reducer is None]
-FILTERS = {"filter": 0.15e5, "dirty": 0.7e5, "twin": 0.15e5 / 4}  # Pa at 40 L/min: common practice
+# Pa at 40 L/min: common practice
+FILTERS = {"filter": 0.15e5, "dirty": 0.7e5, "twin": 0.15e5 / 4, "strainer": 0.07e5}
 
 
 def random_case(seed):
