@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from calc.pump.curve import Pump
 
 STEPS = 40  # speeds in the table; between two the flow is taken in a straight line
-LEAST_SPEED = 0.01  # share of full speed, below which no table begins; our choice
+LEAST_SPEED = 0.05  # share of full speed, below which no table begins: as far as pumps' laws go
 LEAST_FLOW = 1e-9  # m3/s, below which the pump turns without giving water
 
 
@@ -111,7 +111,9 @@ def _starts(pump: Pump, system_head: Callable[[float], float]) -> float:
 
     if spare(1.0) <= 0:
         raise InputError("At full speed the pump does not lift water that high.", name="pump")
-    return LEAST_SPEED if spare(LEAST_SPEED) >= 0 else pump.slowed_to(LEAST_FLOW, needed)
+    if spare(LEAST_SPEED) >= 0:
+        return LEAST_SPEED
+    return max(LEAST_SPEED, pump.slowed_to(LEAST_FLOW, needed))
 
 
 def flow_by_sun(
