@@ -199,6 +199,9 @@ WARMEST_HOUR = 15.0  # solar hour, at which the air is warmest; common practice,
 # What is used -------------------------------------------------------------------------------
 
 DAILY_PERSON = 100 * LITRE / DAY  # m3/s, taps in the house: WHO (2020), from memory
+# K, water where a page asks no temperature: from 5 to 30 degC its density differs by less than
+# 0.5 %; our choice
+COOL_WATER = 288.15
 WELL_WATER = 283.15  # K, groundwater away from the tropics; common practice, no source
 HOT_DRY_DEPTH = (6e-3, 9e-3)  # m a day, warm arid places: FAO-56 table 2, from memory
 HEAT_CATTLE = 40 * GALLON_US / DAY  # m3/s, one animal in heat: extension handbooks, from memory

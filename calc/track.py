@@ -8,8 +8,8 @@ from dataclasses import dataclass
 
 from calc.errors import InputError
 from calc.reading import parse
+from calc.sun.places import distance_km
 
-EARTH = 6371008.8  # m, mean radius. Source: IUGG 1980
 MOST_POINTS = 24  # of a profile: a link has to hold them; our choice
 SAME = 1.0  # m along, nearer than which two points of a track are one; our choice
 LEVEL = 0.05  # m of height, less than which no point is worth keeping; our choice
@@ -76,22 +76,11 @@ def _gpx(text: str) -> list[tuple[float, float]]:
     points = max(kinds.values(), key=len)
     along, found, last = 0.0, [(0.0, points[0][2])], points[0]
     for one in points[1:]:
-        step = math.hypot(great_circle(last[:2], one[:2]), one[2] - last[2])
+        step = math.hypot(1e3 * distance_km(*last[:2], *one[:2]), one[2] - last[2])
         if step >= SAME:
             along, last = along + step, one
             found.append((along, one[2]))
     return found
-
-
-def great_circle(one: tuple[float, float], other: tuple[float, float]) -> float:
-    """Distance over the ground between two places, m. one, other: latitude, longitude, degrees.
-
-    d = 2 R asin(sqrt(sin(dphi/2)^2 + cos(phi_1) cos(phi_2) sin(dlambda/2)^2))
-    Source: haversine formula; R. W. Sinnott, Sky and Telescope 68 (1984), from memory.
-    """
-    (a, b), (c, d) = (map(math.radians, place) for place in (one, other))
-    part = math.sin((c - a) / 2) ** 2 + math.cos(a) * math.cos(c) * math.sin((d - b) / 2) ** 2
-    return 2 * EARTH * math.asin(min(1.0, math.sqrt(part)))
 
 
 def _table(text: str, unit: str) -> list[tuple[float, float]]:

@@ -13,8 +13,9 @@ from calc.errors import InputError
 from calc.page.form import work
 from calc.page.state import State
 from calc.sheets import sheet
+from calc.sun import places
 
-DEGREE = math.pi / 180 * track.EARTH  # m of a great circle
+DEGREE = math.pi / 180 * 1e3 * places.ROUND  # m of a great circle
 
 
 def gpx(points, kind="trkpt"):
@@ -37,7 +38,7 @@ def test_distances_of_a_track_go_over_the_ground_and_up_the_slope():
 
 
 def test_a_degree_of_longitude_is_shorter_by_the_cosine_of_latitude():
-    assert track.great_circle((60, 0), (60, 0.001)) == pytest.approx(0.0005 * DEGREE, rel=1e-6)
+    assert 1e3 * places.distance_km(60, 0, 60, 0.001) == pytest.approx(0.0005 * DEGREE, rel=1e-6)
 
 
 def test_a_track_that_was_walked_uphill_is_turned_round():

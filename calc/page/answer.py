@@ -124,6 +124,9 @@ class Chart:
     levels: tuple[tuple[float, str], ...] = ()
 
 
+TRY = "Try this fix"  # what the link of a fix says
+
+
 @dataclass(frozen=True)
 class Link:
     """Go on with another sheet: ``sheet`` key and its field texts ("flow": "18 L/min")."""

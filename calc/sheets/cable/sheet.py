@@ -14,8 +14,6 @@ from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
-    from typing import Any
-
     from calc.page.form import Values
     from calc.units import Reader
 
@@ -106,22 +104,18 @@ def solve(values: Values, reader: Reader) -> Answer:
         fixes.NONE,
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": (drawing.draw(case, reader),),
-            "tables": show.tables(case, reader),
-            "steps": show.steps(case, reader),
-            "links": judge.links(),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         sizing=case.own is None,
         figures=show.figures(case, reader),
         cautions=judge.cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: (drawing.draw(case, reader),),
+            tables=lambda: show.tables(case, reader),
+            steps=lambda: show.steps(case, reader),
+            links=lambda: judge.links(),
+        ),
     )
 
 

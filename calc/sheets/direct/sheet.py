@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.page.fields import Number, Sheet
@@ -81,21 +81,17 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables={"months": months_text(values, reader)},
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": drawing.draw(case, reader),
-            "steps": show.steps(case),
-            "tables": show.tables(case, reader),
-            "links": judge.links(),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         figures=show.figures(case),
         cautions=judge.cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: drawing.draw(case, reader),
+            steps=lambda: show.steps(case),
+            tables=lambda: show.tables(case, reader),
+            links=lambda: judge.links(),
+        ),
     )
 
 

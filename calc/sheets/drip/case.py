@@ -20,9 +20,8 @@ if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
-COOL = 288.15  # K, water in the lines; warmer water loses a little less; our choice
-WEIGHT = water.density(COOL) * GRAVITY  # Pa/m
-KINEMATIC = water.kinematic_viscosity(COOL)  # m2/s
+WEIGHT = water.density(practice.COOL_WATER) * GRAVITY  # Pa/m
+KINEMATIC = water.kinematic_viscosity(practice.COOL_WATER)  # m2/s
 MOST_DRIPPERS = 600  # of one line, that are worked out; our choice
 FEW = 6  # trials by what is likely, before halving; our choice
 MET = 1 + 1e-9  # a number typed in another unit is still met

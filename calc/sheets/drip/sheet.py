@@ -16,8 +16,6 @@ from calc.sheets.parts.fields import CAREFUL_ALTITUDE, usual
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
-    from typing import Any
-
     from calc.page.form import Values
     from calc.units import Reader
 
@@ -129,21 +127,17 @@ def solve(values: Values, reader: Reader) -> Answer:
         {"months": months_text(values, reader)} if values.climate == "months" else {},
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": (drawing.draw(case, reader),),
-            "tables": show.tables(case, reader),
-            "steps": show.steps(case, reader),
-            "links": judge.links(case, reader),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         figures=show.figures(case, reader),
         cautions=judge.cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: (drawing.draw(case, reader),),
+            tables=lambda: show.tables(case, reader),
+            steps=lambda: show.steps(case, reader),
+            links=lambda: judge.links(case, reader),
+        ),
     )
 
 

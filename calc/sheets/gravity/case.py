@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from calc.errors import InputError, InputErrors
 from calc.gravity import Fall, Spot
 from calc.pipe.line import Line, Section
-from calc.sheets.parts.line_judge import Need
+from calc.sheets.parts.line_judge import HAIR, Need
 from calc.sheets.parts.needs import levels
 from calc.sheets.parts.pipe_choice import chosen_pipe
 
@@ -73,6 +73,16 @@ class Case:
         """Whether the source gives less than the pipe, wide open, would take from it."""
         return self.spring is not None and 0 < self.spring < self.open_flow * (1 - 1e-9)
 
+    @cached_property
+    def over(self) -> State | None:
+        """Where the pipe lies highest above its pressure line while water runs; None: nowhere."""
+        return _lacks(self.states)
+
+    @cached_property
+    def dry(self) -> State | None:
+        """The same with no flow: above the water it comes from."""
+        return _lacks(self.fall.standing)
+
     @property
     def static(self) -> float:
         """Standing pressure at the outlet, Pa."""
@@ -80,11 +90,10 @@ class Case:
 
     @cached_property
     def section(self) -> Line:
-        """The pipe's most loaded part as a ``Line``: what ratings, heat and speed are asked of."""
+        """The pipe as a ``Line`` of one section: what its rating, heat and speed are asked of."""
         fall = self.fall
         one = Section(fall.pipe, fall.length_m * (1 + fall.extra), fall.end.height_m)
-        line = Line((one,), 0.0, fall.temperature_k, hottest_k=self.hottest_k)
-        return replace(line, highest_pa=max(0.0, fall.most.pressure_pa - line.weight * self.drop_m))
+        return Line((one,), 0.0, fall.temperature_k, hottest_k=self.hottest_k)
 
     # Changes ----------------------------------------------------------------------------------
 
@@ -101,6 +110,12 @@ class Case:
         held = max((one.held_pa for one in self.fall.breaks), default=0.0)
         kept = "tank" if self.kept == "none" else self.kept
         return replace(self, fall=self.fall.broken(count, held), kept=kept)
+
+
+def _lacks(states: tuple[State, ...]) -> State | None:
+    """The state on the way, its ends apart, with the least pressure, where that is below zero."""
+    least = min(states[1:-1], key=lambda one: one.before_pa, default=None)
+    return least if least is not None and least.before_pa < -HAIR else None
 
 
 def case_of(values: Values) -> Case:

@@ -72,8 +72,8 @@ def _lines(case: Case, across: Scale, up: Scale) -> list[Shape]:
             (across.at(along), up.at(high)) for along, high in _heads(states, case.fall.weight)
         )
         shapes.append(Stroke(points, role, style, 2.0, at=at))
-    over = min(case.states[1:-1], key=lambda one: one.before_pa, default=None)
-    if over is not None and over.before_pa < -1.0:
+    over = case.over
+    if over is not None:
         spot = over.spot
         line = spot.height_m + over.before_pa / case.fall.weight
         x = across.at(spot.distance_m)
@@ -106,9 +106,8 @@ def _words(case: Case, pipe: tuple[Point, ...], floor: float, reader: Reader) ->
     level = practice.enough(case.left, case.need.works_pa, case.need.comfortable_pa)
     role = {"stop": "bad", "care": "tight"}.get(level, "ink")
     flow = reader.show(case.flow, "flow", 2)
-    over = min(case.states[1:-1], key=lambda one: one.before_pa, default=None)
-    crest = ""
-    if over is not None and case.drop_m > 0 and over.before_pa < -1.0:
+    over, crest = case.over, ""
+    if over is not None and case.drop_m > 0:
         what = "too little" if isinstance(over.spot, Break) else "crest sucks air"
         crest = f"{what} at {reader.show(over.spot.distance_m, 'length', 2)}"
     found: list[Shape] = [
@@ -137,8 +136,7 @@ def alt(case: Case, reader: Reader) -> str:
     if count:
         several = "is a" if count == 1 else f"are {count}"
         told.append(f"On the way {several} {case.kept}{'' if count == 1 else 's'}.")
-    over = min(case.states[1:-1], key=lambda one: one.before_pa, default=None)
-    sucks = case.drop_m > 0 and over is not None and over.before_pa < -1.0
-    if over is not None and sucks and not isinstance(over.spot, Break):
+    over = case.over
+    if case.drop_m > 0 and over is not None and not isinstance(over.spot, Break):
         told.append("Marked: a crest above the line of running water.")
     return " ".join(told)

@@ -7,16 +7,15 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.page import row_text
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.findings import Fix
-from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
 from calc.sheets.gravity.judge import findings
 from calc.sheets.gravity.sheet import FIELDS
 from calc.sheets.parts import carry
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fix_search import Search, Tried
-from calc.sheets.parts.line_fixes import other_kinds, round_down
+from calc.sheets.parts.line_fixes import LEAST_SHARE, as_wide, other_kinds, round_down
 from calc.sheets.parts.line_judge import Need
 from calc.sheets.parts.needs import levels
 from calc.units import DAY
@@ -29,9 +28,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MOST_TANKS = 12  # on one line, tried; our choice
-LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
 LOWER_BY = 0.1  # m, that a crest is laid below the pressure line; our choice
-TRY = "Try this fix"
 NONE = "No change we tried is enough; a pump may be."
 
 
@@ -43,8 +40,7 @@ def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
         linked=lambda one: _linked(case, one, values, reader),
         gives=lambda one: _gives(one, reader),
     )
-    found = search.fixes(case)
-    return found or ((Fix(NONE),) if search.wrong(case) else ())
+    return search.told(case, NONE)
 
 
 def _gives(case: Case, reader: Reader) -> str:
@@ -139,10 +135,10 @@ def _tougher(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
     """Another kind, no narrower."""
     old = case.fall.pipe
     for kind in other_kinds(old):
-        wider = [one for one in pipes.sizes(kind) if one.inside_m >= 0.97 * old.inside_m]
-        if wider:
-            text = f"{wider[0].label} is made for this pressure and heat."
-            yield Tried("kind", text, case.with_pipe(wider[0]), f"Use {wider[0].label}.")
+        pipe = as_wide(kind, old)
+        if pipe is not None:
+            text = f"{pipe.label} is made for this pressure and heat."
+            yield Tried("kind", text, case.with_pipe(pipe), f"Use {pipe.label}.")
 
 
 def _linked(case: Case, after: Case, values: Values, reader: Reader) -> Link:

@@ -10,7 +10,6 @@ from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_judge import (
-    HAIR,
     breaks_at,
     enough,
     heat_findings,
@@ -22,7 +21,7 @@ from calc.sheets.parts.line_judge import (
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from calc.gravity import Spot, State
+    from calc.gravity import Spot
     from calc.page.form import Values
     from calc.sheets.gravity.case import Case
     from calc.units import Reader
@@ -91,7 +90,7 @@ def _no_water(case: Case, reader: Reader) -> Iterator[Finding]:
             said = "The outlet is as high as the source's water: none runs without a pump."
         yield Finding("stop", "no-water", said, "cannot")
         return
-    over = _dry_crest(case.fall.standing[1:-1])
+    over = case.dry
     if over is not None:
         high = reader.show(-over.before_pa / fall.weight, "length")
         place = where(case, over.spot, reader)
@@ -106,15 +105,9 @@ def _no_water(case: Case, reader: Reader) -> Iterator[Finding]:
         yield Finding("stop", "no-water", said, "cannot")
 
 
-def _dry_crest(states: tuple[State, ...]) -> State | None:
-    """The highest point that lies above its standing water, if any does."""
-    lowest = min(states, key=lambda one: one.before_pa, default=None)
-    return lowest if lowest is not None and lowest.before_pa < -HAIR else None
-
-
 def _sucks(case: Case, reader: Reader) -> Iterator[Finding]:
     """A crest above the pressure line while water runs."""
-    over = _dry_crest(case.states[1:-1])
+    over = case.over
     if over is None:
         return
     place, weight = where(case, over.spot, reader), case.fall.weight

@@ -16,8 +16,6 @@ from calc.sheets.parts.tries import Form
 from calc.units import MONTHS
 
 if TYPE_CHECKING:
-    from typing import Any
-
     from calc.page.form import Values
     from calc.units import Reader
 
@@ -115,21 +113,17 @@ def solve(values: Values, reader: Reader) -> Answer:
         {"months": _months(values, reader)} if values.rain == "yes" else {},
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": (drawing.draw(case, reader),),
-            "tables": show.tables(case),
-            "steps": show.steps(case),
-            "links": judge.links(case, reader),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         figures=show.figures(case),
         cautions=judge.cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: (drawing.draw(case, reader),),
+            tables=lambda: show.tables(case),
+            steps=lambda: show.steps(case),
+            links=lambda: judge.links(case, reader),
+        ),
     )
 
 

@@ -6,7 +6,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from calc.page import row_text
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.fields import Number
 from calc.pump.invented import PUMPS
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
@@ -24,7 +24,6 @@ if TYPE_CHECKING:
     from calc.site.supply import OutletRow, SectionRow, Supply
 
 _TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
-TRY = "Try this fix"
 LEAST_FLOW = 1e-6  # m3/s, the least the suction sheet takes
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet
@@ -71,21 +71,17 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables={"months": months_text(values, reader), "skyline": show.skyline_text(values)},
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": (drawing.draw(case),),
-            "steps": show.steps(case),
-            "tables": show.tables(case),
-            "links": judge.links(values, reader),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case),
         sizing=True,
         figures=show.figures(case),
-        later=later,
+        later=form.later(
+            drawings=lambda: (drawing.draw(case),),
+            steps=lambda: show.steps(case),
+            tables=lambda: show.tables(case),
+            links=lambda: judge.links(values, reader),
+        ),
     )
 
 

@@ -78,6 +78,10 @@ class Search(Generic[C]):
         steps = steps or self._best[1]
         return (self._fix(steps),) if steps else ()
 
+    def told(self, case: C, last: str) -> tuple[Fix, ...]:
+        """``fixes``; ``last`` alone where something is wrong and none was found."""
+        return self.fixes(case) or ((Fix(last),) if self.wrong(case) else ())
+
     def wrong(self, case: C) -> tuple[Finding, ...]:
         """What is known to be wrong or only just right, or can be settled, the worst first."""
         return self._looked(case)[0]

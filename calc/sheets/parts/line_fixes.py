@@ -206,10 +206,10 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
         changed = line
         for at in bad:
             old = line.sections[at].pipe
-            wider = [p for p in pipes.sizes(kind) if p.inside_m >= 0.97 * old.inside_m]
-            if not wider:
+            wide = as_wide(kind, old)
+            if wide is None:
                 break
-            changed = changed.with_pipe(wider[0], at)
+            changed = changed.with_pipe(wide, at)
         else:
             pipe = changed.sections[bad[0]].pipe
             where = "" if line.single else f" for pipe {line.sections[bad[0]].name}"
@@ -218,6 +218,12 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
             said = f"{pipe.label}{where} is made for this pressure and heat."
             does = f"Use {pipe.label}{where}."
             yield Change("kind", said, changed, need, pipe.label, does)
+
+
+def as_wide(kind: str, pipe: pipes.Pipe) -> pipes.Pipe | None:
+    """The first size of another kind that is no narrower, give or take 3 %; None for none."""
+    wide = (one for one in pipes.sizes(kind) if one.inside_m >= 0.97 * pipe.inside_m)
+    return next(wide, None)
 
 
 def other_kinds(pipe: pipes.Pipe) -> list[str]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
 from calc.sheets.parts import solar_fixes
@@ -51,19 +51,15 @@ def answer(sheet: Sheet, values: Values, reader: Reader, said: Told) -> Answer:
         tables={"months": months_text(values, reader)},
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": said.drawings(case, reader),
-            "steps": said.steps(case),
-            "tables": said.tables(case),
-            "links": said.links(),
-        }
-
     return Answer(
         told=said.told(case, reader),
         findings=said.findings(case, reader),
         figures=said.figures(case),
         cautions=cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: said.drawings(case, reader),
+            steps=lambda: said.steps(case),
+            tables=lambda: said.tables(case),
+            links=lambda: said.links(),
+        ),
     )

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.findings import Fix, ranked
 from calc.page.form import read_values
 from calc.page.state import State, hidden_keys
@@ -27,7 +27,6 @@ if TYPE_CHECKING:
 
 MOST_FIXES = 3  # more is a list, not advice; our choice
 MOST_STEPS = 4  # changes made one after the other; more is a new system; our choice
-TRY = "Try this fix"
 NONE = "No single change we tried is enough."
 
 
@@ -79,6 +78,10 @@ class Form:
             found = [*combined, *found] if likelier else [*found, *combined]
         found = found or [self._fix(*one) for one in tried]
         return tuple(found[:MOST_FIXES]) or (Fix(self.last),)
+
+    def later(self, **parts: Callable[[], object]) -> Callable[[], dict[str, object]]:
+        """What an answer works out after its figures: the fixes, and ``parts`` by their names."""
+        return lambda: {"fixes": self.fixes(), **{name: part() for name, part in parts.items()}}
 
     def link(self, changed: Mapping[str, str]) -> Link:
         """The sheet with these texts changed, and every other as it stands."""

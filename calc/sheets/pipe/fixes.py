@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.errors import InputError
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.findings import Fix
 from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
@@ -31,7 +31,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 LEAST_FLOW = 1e-6  # m3/s, the least the form takes
-TRY = "Try this fix"
 NONE = "No change we tried is enough."
 HEAT = frozenset({"too-hot", "over-rating"})
 WEAK = frozenset({"short", "no-water", "height", "fast", "negative-pressure", "below-vacuum"})
@@ -46,8 +45,7 @@ def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
         linked=lambda one: _linked(case, one, values, reader),
         gives=lambda one: _gives(one, reader),
     )
-    found = search.fixes(case)
-    return found or ((Fix(NONE),) if search.wrong(case) else ())
+    return search.told(case, NONE)
 
 
 def _judged(case: Case, reader: Reader) -> tuple[Finding, ...]:

@@ -5,17 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc import storage, water
+from calc import practice, storage, water
 from calc.errors import InputError
 from calc.sheets.parts.small_draw import SmallDraw, restart_pressure, usual_charge
 from calc.sheets.parts.tank_sizes import round_up
-from calc.units import CELSIUS, HOUR, LITRE
+from calc.units import HOUR, LITRE
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
-COLD = CELSIUS + 15  # K, water from the ground; common practice, no source
 CUP = 0.25 * LITRE  # m3, a cup of water; our choice
 
 
@@ -89,7 +88,7 @@ def _most(values: Values) -> float | None:
     if values.control == "speed" or values.shutoff is None:
         return None
     head = max(0.0, values.shutoff - values.lift)
-    return water.pressure_from_head(head, water.density(COLD))
+    return water.pressure_from_head(head, water.density(practice.COOL_WATER))
 
 
 def _small(values: Values, charge: float, air: float) -> SmallDraw | None:

@@ -13,8 +13,7 @@ from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.small_draw import restart_pressure, small_draw_finding, usual_charge
 from calc.sheets.parts.tank_sizes import gap_words, round_up
 from calc.sheets.parts.tries import Change
-from calc.sheets.pressure_tank.case import COLD
-from calc.units import GALLON_US, GRAVITY, HOUR, LITRE, MINUTE, number_text, numbers_apart
+from calc.units import GALLON_US, HOUR, LITRE, MINUTE, number_text, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -173,8 +172,8 @@ def _reached(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
         pair = {"cutin": exact(low, "pressure", reader), "cutout": exact(high, "pressure", reader)}
         yield Change(text, CUTS_OUT, pair | {"precharge": ""})
     lift = max(values.lift, 0.0) if case.most == 0 else values.lift
-    per_metre = water.density(COLD) * GRAVITY
-    head = round_up(OVER_CUT_OUT * case.high / per_metre + lift, "head", reader)
+    over = water.head_from_pressure(OVER_CUT_OUT * case.high, water.density(practice.COOL_WATER))
+    head = round_up(over + lift, "head", reader)
     text = f"Use a pump that makes {reader.show(head, 'head')} of head or more with no flow."
     yield Change(text, CUTS_OUT, {"shutoff": exact(head, "head", reader)})
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.errors import InputError
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.findings import Fix
 from calc.pipe import pipes
 from calc.pipe.line import larger_pipes
@@ -42,7 +42,6 @@ LEAST_SET = 1e3  # Pa, the least set pressure that the form takes
 LEAST_LIFT = -50.0  # m, the least suction lift that the form takes
 LEAST_OF_LOSS = 0.1  # of a suction pipe's loss, about what three sizes up leave; our choice
 LAST_DIGIT = 2e-3  # m, so that a height as printed still holds
-TRY = "Try this fix"
 NONE = "No change we tried is enough."
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
-from calc.page.answer import Link
+from calc.page.answer import TRY, Link
 from calc.page.findings import Fix
 from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MOST_ASKED = 0.05  # m3/s, the maximum flow that the form takes
-TRY = "Try this fix"
 NONE = "No change we tried is enough."
 
 
@@ -37,8 +36,7 @@ def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
         linked=lambda one: _linked(case, one, values, reader),
         gives=lambda one: _gives(one, reader),
     )
-    found = search.fixes(case)
-    return found or ((Fix(NONE),) if search.wrong(case) else ())
+    return search.told(case, NONE)
 
 
 def _gives(case: Case, reader: Reader) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from calc import practice, surge
 from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.line_fixes import round_down
+from calc.sheets.parts.line_fixes import LEAST_SHARE, round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
 from calc.sheets.surge.case import LONGEST_CLOSING, Case
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
 
 REDUCED = 0.5  # of the lowest rating: what a reducer is set to, to leave room; our choice
 LEAST_SET = 1e3  # Pa, the least the form takes
-LEAST_SHARE = 0.1  # of the flow, below which less flow is no advice; our choice
 STEPS_DOWN = (1.0, 0.9, 0.8, 0.65, 0.5)  # of what would do for a sudden stop; our choice
 # What a slower valve, a wider pipe or a relief valve puts right.
 KNOCKS = frozenset({"over-rating", "near-rating", "column-separation", "negative-pressure"})

@@ -5,15 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from calc import storage, water, well
+from calc import practice, storage, water, well
 from calc.sheets.parts.tank_sizes import round_up
 from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
-
-COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
 
 
 @dataclass(frozen=True)
@@ -67,7 +65,7 @@ def case(values: Values, reader: Reader) -> Case:
     balance = storage.daily_balance(use, shares, supply, steady)
     volume = storage.tank_volume(balance.swing, use, values.bridge / DAY, values.usable)
     asked = round_up(volume, "volume", reader)
-    density = water.density(COOL)
+    density = water.density(practice.COOL_WATER)
     kept, raised = values.own or asked, values.height or 0.0
     return Case(
         values=values,

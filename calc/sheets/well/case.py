@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from calc.page.form import Row, Values
     from calc.units import Reader
 
-COOL = 288.15  # K; between 5 and 30 degC the density differs by less than 0.5 %
 MET = 1 + 1e-9  # what was typed in another unit is still met
 MOST_YIELD = 1.0  # m3/s, as far as a form goes
 USABLE = 0.9  # of a storage tank; common practice, no source
@@ -180,7 +179,7 @@ class Case:
     @property
     def weight(self) -> float:
         """Pressure of a metre of water, Pa."""
-        return water.density(COOL) * GRAVITY
+        return water.density(practice.COOL_WATER) * GRAVITY
 
     @property
     def head(self) -> float:

@@ -14,8 +14,6 @@ from calc.sheets.parts.fields import daily_use, use_pattern
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
-    from typing import Any
-
     from calc.page.form import Values
     from calc.units import Reader
 
@@ -132,21 +130,17 @@ def solve(values: Values, reader: Reader) -> Answer:
         tables,
     )
 
-    def later() -> dict[str, Any]:
-        return {
-            "fixes": form.fixes(),
-            "drawings": (drawing.draw(case, reader),),
-            "tables": show.tables(case),
-            "steps": working.steps(case),
-            "links": judge.links(case, reader),
-        }
-
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader),
         figures=show.figures(case, reader),
         cautions=judge.cautions(case, reader),
-        later=later,
+        later=form.later(
+            drawings=lambda: (drawing.draw(case, reader),),
+            tables=lambda: show.tables(case),
+            steps=lambda: working.steps(case),
+            links=lambda: judge.links(case, reader),
+        ),
     )
 
 
