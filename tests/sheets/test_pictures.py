@@ -42,7 +42,11 @@ SHOWN = {
     "suction": {("stop", "npsh")},
     "pipe": {("stop", "short"), ("stop", "no-water")},
     "tank": {("stop", "too-small"), ("stop", "too-little"), ("stop", "no-source")},
-    "pressure_tank": {("stop", "starts"), ("care", "starts")},
+    "pressure_tank": {
+        ("stop", "starts"),
+        ("care", "starts"),
+        ("stop", "never-cuts-out"),
+    },
     "pump_match": {("stop", "short"), ("stop", "no-water"), ("stop", "pump-most")},
     "surge": {("stop", "over-rating"), ("care", "negative-pressure")},
     "well": {("stop", "too-little"), ("stop", "tank-dry")},

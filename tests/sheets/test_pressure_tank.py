@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from calc.sheets.parts.tank_sizes import gap_words
 from calc.sheets.pressure_tank.sheet import SHEET
 from calc.units import HOUR, LITRE, PSI, parse
+from tests.page.pictures import faults
 from tests.sheets import asking
 from tests.sheets.working import check_working
 
@@ -352,3 +353,12 @@ def test_what_lost_air_does_is_said_in_numbers():
     said = warned()
     assert f"{lost[GIVES] * 1000:.1f}\u00a0L" in said
     assert f"{lost[WORST] * HOUR:.0f} times" in said
+
+
+@pytest.mark.parametrize("head, role", [("36 m", "bad"), ("42 m", "tight"), ("60 m", "ink")])
+def test_the_picture_says_what_the_pump_makes_beside_where_it_should_stop(head, role):
+    (picture,) = answer(shutoff=head, lift="4 m").drawings
+    (made,) = [shape for shape in picture.shapes if getattr(shape, "at", "") == "pump makes"]
+    assert made.role == role and "bar" in made.text and list(faults(picture)) == []
+    assert "no flow the pump makes" in picture.alt
+    assert "pump makes" not in answer().drawings[0].alt

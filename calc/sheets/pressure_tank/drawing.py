@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from calc.page.shapes import SMALL, Block, Drawing, Stroke, Words
 from calc.page.text_boxes import text_width
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
+from calc.sheets.pressure_tank.judge import cut_out_level
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -51,6 +52,7 @@ def draw(values: Values, case: Case, reader: Reader) -> tuple[Drawing, ...]:
         shown = brief(pressure, "pressure", reader)
         shapes += _tank(x, (name, shown), held, scale)
     shapes += _drawdown(low, high, scale, reader)
+    shapes += _pump_makes(case, reader)
     bars, below = _enough(case, reader) if values.tank else ((), 0.0)
     shapes += bars
     size = reader.show(tank, "volume")
@@ -76,6 +78,17 @@ def _tank(x: float, said: tuple[str, str], held: float, scale: Scale) -> Iterato
     if low - level >= LINE + 2:
         y = (low + level) / 2 + 4
         yield Words(middle, y, "water", "middle", bold=True, size=SMALL, halo="paper")
+
+
+def _pump_makes(case: Case, reader: Reader) -> Iterator[Shape]:
+    """What the pump makes with no flow, beside where it should stop; nothing where not known."""
+    level = cut_out_level(case)
+    if case.most is None:
+        return
+    role = {"stop": "bad", "care": "tight"}.get(level, "ink")
+    made = brief(case.most, "pressure", reader)
+    yield Words(SPAN + 8, HEAD - 8 - LINE, "pump makes", size=SMALL)
+    yield Words(SPAN + 8, HEAD - 8, made, role=role, bold=True, size=SMALL, at="pump makes")
 
 
 def _drawdown(low: float, high: float, scale: Scale, reader: Reader) -> Iterator[Shape]:
@@ -120,6 +133,8 @@ def _alt(case: Case, tank: float, low: float, high: float, reader: Reader) -> st
         f"of water, at {show(case.high, 'pressure')} {show(high, 'volume')}, the rest of its "
         f"{show(tank, 'volume')} is air. The drawdown between them is {show(high - low, 'volume')}"
     )
-    if case.target <= 0 or not case.gives:
+    if case.target > 0 and case.gives:
+        said += f"; {show(case.target, 'volume')} is needed"
+    if case.most is None:
         return f"{said}."
-    return f"{said}; {show(case.target, 'volume')} is needed."
+    return f"{said}. With no flow the pump makes {show(case.most, 'pressure')}."

@@ -78,12 +78,21 @@ def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         yield Finding("care", "rating", text, "harm")
 
 
+def cut_out_level(case: Case) -> str:
+    """ "stop" where the pump never reaches cut-out, "care" where hardly, "" where it does or where
+    its head is not known."""
+    if case.most is None or case.most >= OVER_CUT_OUT * case.high * (1 - 1e-9):
+        return ""
+    return "stop" if case.most <= case.high * (1 + 1e-9) else "care"
+
+
 def _cut_out(case: Case, reader: Reader) -> Iterator[Finding]:
     """Whether the pump reaches the pressure at which the switch stops it."""
-    if case.most is None or case.most >= OVER_CUT_OUT * case.high * (1 - 1e-9):
+    level = cut_out_level(case)
+    if case.most is None or not level:
         return
     most, high = reader.apart(case.most, case.high, "pressure")
-    if case.most <= case.high * (1 + 1e-9):
+    if level == "stop":
         text = f"The pump makes {most} at most here, and cut-out is {high}: it never stops."
         yield Finding("stop", "never-cuts-out", text, "cannot")
         return
