@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError, require
+from calc.pipe import friction
 from calc.solve import root
 from calc.units import GRAVITY
 
@@ -24,8 +25,7 @@ LEAST_PRESSURE = 1.0  # Pa, below which an outlet is taken to give nothing; our 
 def christiansen(outlets: int, exponent: float = WILLIAMS, first: float = 1.0) -> float:
     """Share of the friction that a line of equal outlets loses, of one with its whole flow.
 
-    F = 1/(m + 1) + 1/(2 N) + sqrt(m - 1)/(6 N**2); with the first outlet nearer,
-    F_x = (N F + x - 1) / (N + x - 1)
+    F as ``friction.christiansen``; with the first outlet nearer, F_x = (N F + x - 1) / (N + x - 1)
     outlets: N, whole number, 1 to 10,000; exponent: m of the flow, 1.5 to 2; first: x, way to the
     first outlet over the spacing, 0 to 1.
     Returns a share.  Raises RangeError outside.
@@ -36,9 +36,8 @@ def christiansen(outlets: int, exponent: float = WILLIAMS, first: float = 1.0) -
     (0.402, 1.004)
     """
     require("outlets", outlets, 1, 10_000, "number", "Count the outlets.")
-    require("exponent", exponent, 1.5, 2.0, "number")
     require("first", first, 0.0, 1.0, "percent")
-    plain = 1 / (exponent + 1) + 1 / (2 * outlets) + math.sqrt(exponent - 1) / (6 * outlets**2)
+    plain = friction.christiansen(outlets, exponent)
     if first == 1.0 or outlets == 1:
         return plain
     return (outlets * plain + first - 1) / (outlets + first - 1)
