@@ -216,7 +216,8 @@ class Run:
     def least(self, name: str) -> tuple[float, float, float] | None:
         """(Pa, m3/s, s): the least pressure at an outlet while it is open, its flow then, and when
         first; None where it never is."""
-        at, found = self.outlets.index(name), []
+        at = self.outlets.index(name)
+        found: list[tuple[float, float, float]] = []
         for step in self.steps:
             if self.flows.wanted(step.state.counts)[at] > 0.0:
                 found.append((step.rates.pressures[at], step.rates.drawn[at], step.start))

@@ -28,7 +28,7 @@ SHORTEST = 1e-3  # s, of a step: at a sharp bend an error is let pass
 MOMENT = 1e-6  # s, to which a moment is found at which something changes
 HAIR = 1e-7  # m3, a tenth of a millilitre: what a tank may be off its limit and still be at it
 MOST_CUTS = 5000  # changes in a day, above which the pump could not work; our choice
-SETTLED = 2e-3  # share of a tank by which days that repeat may differ; our choice
+SETTLED = 2e-3  # share of a tank, and of the day's water, by which days that repeat may differ
 MOST_DAYS = 5  # followed until they repeat; our choice
 INTO = 1e-9  # m3/s, as ``at_levels.SEEPS``: less is no flow
 
@@ -131,12 +131,12 @@ def repeated(flows: Flows, plan: Plan, start: Start | None = None) -> Repeated:
     while True:
         run, days = follow(flows, plan, now), days + 1
         apart = zip(run.begins, run.ends, full, strict=True)
-        same = all(abs(a - b) <= SETTLED * most for a, b, most in apart)
+        day = sum(run.given) + run.pumped
+        same = all(abs(a - b) <= SETTLED * min(most, day) + HAIR for a, b, most in apart)
         if same or days == MOST_DAYS:
             return Repeated(run, days, same)
         volumes = tuple(
-            min(max(v, 0.0), tank.volume_m3)
-            for v, tank in zip(run.ends, flows.tanks, strict=False)
+            min(max(v, 0.0), tank.volume_m3) for v, tank in zip(run.ends, flows.tanks, strict=False)
         )
         now = Start(volumes, max(run.ends[-1], 0.0), run.waits_full, run.waits_dry)
 
@@ -148,15 +148,17 @@ class _Day:
         self.flows, self.plan, self.tanks = flows, plan, flows.tanks
         self.count = len(self.tanks)
         self.full, self.dry = start.full, start.dry
-        self.limited = plan.store.stored_m3 is not None
+        stored = plan.store.stored_m3
+        self.limited = stored is not None
         self.most = [tank.volume_m3 for tank in self.tanks]
-        self.most.append(plan.store.stored_m3 if self.limited else math.inf)
+        self.most.append(math.inf if stored is None else stored)
         names = fed(flows.network, [tank.name for tank in self.tanks])
         self.fed = [at for at, tank in enumerate(self.tanks) if tank.name in names]
         outlets = len(flows.network.outlets)
         # tanks, source, pumped, ran over, other, then given and missing of each outlet
         self.now = [*start.volumes, start.stored] + [0.0] * (3 + 2 * outlets)
-        self.time, self.steps, self.cuts = 0.0, [], 0
+        self.time, self.cuts = 0.0, 0
+        self.steps: list[Step] = []
 
     def run(self) -> Run:
         begins, end = tuple(self.now[: self.count + 1]), 0.0
@@ -296,8 +298,7 @@ class _Day:
         k3 = at(0.75 * long, k2)[1]
         ninth = long / 9
         after = [
-            n + ninth * (2 * a + 3 * b + 4 * c)
-            for n, a, b, c in zip(now, k1, k2, k3, strict=True)
+            n + ninth * (2 * a + 3 * b + 4 * c) for n, a, b, c in zip(now, k1, k2, k3, strict=True)
         ]
         rates_after = flows.between(state, self._shares(after))
         k4 = rates_after.nets
@@ -328,11 +329,11 @@ class _Day:
         return found
 
     def _passed(self, state: State, after: Sequence[float]) -> list[tuple[int, float, float]]:
-        """The limits that a step goes past."""
+        """The limits that a step reaches."""
         return [
             (at, limit, way)
             for at, limit, way in self._limits(state)
-            if way * (after[at] - limit) > HAIR / 2 and way * (self.now[at] - limit) < -HAIR / 2
+            if way * (after[at] - limit) >= -HAIR / 2 and way * (self.now[at] - limit) < -HAIR / 2
         ]
 
     def _cut(
@@ -353,8 +354,14 @@ class _Day:
         return long, after, rates_after
 
     def _changed(self, state: State, rates: Rates) -> bool:
-        """Whether a tank at its limit now leaves it, as another's level moves."""
-        return any(_leaves(how, net) for how, net in zip(state.stands, rates.nets, strict=True))
+        """Whether a tank leaves its limit or is held by it, as another's level moves."""
+        for at, (how, net) in enumerate(zip(state.stands, rates.nets, strict=True)):
+            if _leaves(how, net):
+                return True
+            top, low = self.now[at] >= self.most[at] - HAIR, self.now[at] <= HAIR
+            if how == FREE and ((top and net > INTO) or (low and net < -INTO)):
+                return True
+        return False
 
 
 def _leaves(how: str, net: float) -> bool:
