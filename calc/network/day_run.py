@@ -169,7 +169,8 @@ class Run:
     def spans(self, name: str, enough: float = 1.0) -> tuple[Span, ...]:
         """When an outlet is open and gets too little. enough: times the pressure it needs, a
         number.  Returns ``Span``s in their order."""
-        at, found = self.outlets.index(name), []
+        at = self.outlets.index(name)
+        found: list[tuple[float, float, str]] = []
         for step in self.steps:
             wanted = self.flows.wanted(step.state.counts)[at]
             if wanted > 0.0:

@@ -45,6 +45,9 @@ class Store:
     yield_m3s: float = 0.0
     again: float = 0.5
 
+    def __post_init__(self) -> None:
+        require("again", self.again, 1e-3, 1.0, "percent")
+
 
 @dataclass(frozen=True)
 class Piece:
@@ -66,6 +69,10 @@ class Plan:
     pieces: tuple[Piece, ...]
     store: Store = Store()
     again: float | None = None
+
+    def __post_init__(self) -> None:
+        if self.again is not None:
+            require("again", self.again, 0.0, 0.999, "percent")
 
 
 @dataclass(frozen=True)
@@ -92,16 +99,12 @@ def follow(flows: Flows, plan: Plan, start: Start) -> Run:
     flows: ``Flows`` of the network; plan: ``Plan``; start: ``Start``, its volumes 0 to full.
     Returns ``Run``.
     Raises InputError: the network cannot be solved; a pump that starts thousands of times a day
-    ("stored_m3"); RangeError: a volume below nothing or above full ("volumes"), a share outside
-    0 to 1.
+    ("stored_m3"); RangeError: a volume below nothing or above full ("start").
     Source: continuity; steps: P. Bogacki and L. F. Shampine, Applied Mathematics Letters 2 (1989)
     321-325, from memory.
     """
     for tank, volume in zip(flows.tanks, start.volumes, strict=True):
-        require("volumes", volume, -HAIR, tank.volume_m3 + HAIR, "volume")
-    require("again", plan.store.again, 1e-3, 1.0, "percent")
-    if plan.again is not None:
-        require("again", plan.again, 0.0, 0.999, "percent")
+        require("start", volume, -HAIR, tank.volume_m3 + HAIR, "volume")
     return _Day(flows, plan, start).run()
 
 
@@ -182,10 +185,7 @@ class _Day:
 
     def _span(self, piece: Piece, end: float, wanted: tuple[float, ...]) -> None:
         """Follow until something changes, or to the end of the piece."""
-        self.cuts += 1
-        if self.cuts > MOST_CUTS:
-            text = "With so little water stored the pump would start thousands of times a day."
-            raise InputError(text, name="stored_m3")
+        self._count()
         self._switch()
         state, rates = self._state(piece)
         long = LONGEST
@@ -202,6 +202,12 @@ class _Day:
             long *= 2.0
             if self._changed(state, rates):
                 return
+
+    def _count(self) -> None:
+        self.cuts += 1
+        if self.cuts > MOST_CUTS:
+            text = "With so little water stored the pump would start thousands of times a day."
+            raise InputError(text, name="stored_m3")
 
     def _keep(
         self, state: State, long: float, after: list[float], one: Rates, other: Rates

@@ -373,9 +373,11 @@ def test_what_cannot_be_a_day_is_refused():
     plan = Plan((Piece(DAY),))
     with pytest.raises(RangeError) as error:
         follow(flows, plan, Start((1.5,)))
-    assert error.value.name == "volumes"
+    assert error.value.name == "start"
     with pytest.raises(RangeError):
-        follow(flows, replace(plan, again=1.2), filled(flows, plan))
+        replace(plan, again=1.2)
+    with pytest.raises(RangeError):
+        Store(1.0, 0.0, 0.0)
     with pytest.raises(InputError):
         with_tank(flows, 0, replace(tank, depth_m=3.0))
     tiny = Plan((Piece(DAY, (("tap", 1),)),), Store(2e-4, 5 * LPM, 0.1))
