@@ -86,6 +86,7 @@ _TANKS = Table("tanks", "t", "tank", (
     _name("Tank"),
     quantity("level", "l", "Water level", "length", *_HEIGHT),
     quantity("volume", "v", "Volume", "volume", 0.01, 1e4),
+    quantity("depth", "d", "Depth of water when full", "length", 0.05, 30.0),
 ), ("name",))  # fmt: skip
 _SOURCES = Table("sources", "w", "source", (
     _name("Source"),
@@ -128,7 +129,17 @@ _CONTROLLERS = Table("controllers", "x", "controller", (
     quantity("power", "w", "Maximum power", "power", 1.0, 1e6),
 ))  # fmt: skip
 
-TABLES = (_SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS)
+_DRAWS = Table("draws", "d", "time of use", (
+    text("outlet", "o", "Outlet", NAME),
+    quantity("from", "f", "Opens at", "number", 0.0, 24.0),
+    quantity("hours", "h", "Open for", "number", 0.01, 24.0),
+    count("count", "c", "How many", 0, 50, "1", "taken as one"),
+))  # fmt: skip
+
+TABLES = (
+    _SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS,
+    _DRAWS,
+)  # fmt: skip
 BY_TABLE = {table.key: table for table in TABLES}
 
 

@@ -42,8 +42,8 @@ def _every(_site: Site, _row: Row) -> bool:
     return True
 
 
-def _one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
-                only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
+def one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
+               only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
     """A sheet's table whose columns are those of a site's.
 
     columns: the sheet's -> the site's; heights: the column of heights, which a sheet counts from
@@ -92,7 +92,7 @@ def _moved(fact: Fact, by: float) -> Fact:
 
 def sections() -> TableBinding:
     """keep-up's table of pipe sections."""
-    return _one_to_one("runs", "sections", {
+    return one_to_one("runs", "sections", {
         "from": "from", "to": "to", "long": "length", "up": "height", "pipe": "pipe",
         "bends": "bends", "extra": "fitting",
     }, "up")  # fmt: skip
@@ -100,7 +100,7 @@ def sections() -> TableBinding:
 
 def outlets() -> TableBinding:
     """keep-up's table of outlets."""
-    return _one_to_one("taps", "outlets", {
+    return one_to_one("taps", "outlets", {
         "name": "name", "at": "at", "kind": "kind", "now": "before", "then": "after",
         "flow": "flow", "rated": "rated", "want": "needed",
     })  # fmt: skip
@@ -112,7 +112,7 @@ def tanks() -> TableBinding:
     def only(site: Site, row: Row) -> bool:
         return fold(site.word("tanks", row, "name")) in ways.joined(site)
 
-    return _one_to_one("tanks", "tanks", {"name": "name", "up": "level"}, "up", only)
+    return one_to_one("tanks", "tanks", {"name": "name", "up": "level"}, "up", only)
 
 
 def _line(asked: Asked) -> tuple[Cells, ...]:
