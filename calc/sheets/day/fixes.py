@@ -13,14 +13,13 @@ from calc import practice
 from calc.errors import InputError
 from calc.page.form import Row
 from calc.pipe import pipes
-from calc.sheets.day.case import NO_PUMP, table_texts
-from calc.sheets.day.judge import least_yield
+from calc.sheets.day.form import NO_PUMP, table_texts
+from calc.sheets.day.judge import enough_source
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
-from calc.site.supply import fold, plain
-from calc.units import DAY
+from calc.site.supply import PUMP, fold, plain
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -32,6 +31,7 @@ NONE = (
     "No single change we tried is enough. A larger tank, longer hours of power, less use at once "
     "and wider pipe each help: combine them."
 )
+UNFILLED = "Nothing fills the tanks: they need a pump, or a spring above them."
 WATER = frozenset({"no-water", "tank-empty", "lower"})
 WEAK = frozenset({"short", "too-weak", "no-water"})
 SOURCE = WATER | {"source-short"}
@@ -41,9 +41,14 @@ LONGEST = 24.0
 LESS = (0.75, 0.5, 0.25)  # of the hours of the largest use; our choice
 STORED = (2.0, 4.0, 8.0)  # times what is stored at the source; our choice
 LATER = 4  # hours at which the largest use is tried while the pump runs; our choice
-RAISED = 1.02  # of the head that is missing, by which a tank is raised: it falls a little lower
+RAISED = (1.1, 1.5)  # of the head that is missing: with more pressure more is drawn; our choice
 MOST_TRIED = 30  # days followed for one answer: a reader waits; our choice
 AGAIN = (0.8, 0.6, 0.4, 0.2)  # shares at which a pump starts again; our choice
+
+
+def last(case: Case) -> str:
+    """What to say where nothing is enough."""
+    return NONE if case.pumped else UNFILLED
 
 
 @dataclass(frozen=True)
@@ -217,12 +222,9 @@ def _stored(case: Case, reader: Reader) -> Iterator[Change]:
 
         yield from _change(_first(case, tried()), WATER)
     elif not case.limited:
-        flow = round_up(max(least_yield(case, 1.0), case.run.pumped / DAY), "flow", reader)
-        stored = case.stored_needed(flow * (1 + 1e-9))
-        if stored is None:
-            return
-        size = round_up(2 * stored + 0.05, "volume", reader, 2)
-        text = f"Find a source of {reader.show(flow, 'flow')}, with {reader.show(size, 'volume')}."
+        flow, size = enough_source(case, None, reader)
+        shown = reader.show(flow, "flow"), reader.show(size, "volume")
+        text = f"Find a source that gives {shown[0]}, with {shown[1]} stored."
         texts = {"gives": exact(flow, "flow", reader), "stored": exact(size, "volume", reader)}
         yield Change(text, frozenset({"source-short"}), texts)
 
@@ -252,34 +254,58 @@ def _weakest(case: Case) -> str | None:
 
 
 def _wider(case: Case, reader: Reader) -> Iterator[Change]:
-    """The section on the way to the weakest outlet that loses most for its flow, made wider."""
+    """The section on the way to the weakest outlet that loses most, made wider."""
     name = _weakest(case)
-    if name is None:
+    at = None if name is None else _narrow(case, name)
+    if at is None:
         return
-    way = _way(case, name)
-    if not way:
-        return
-    rows = case.values.runs
-    at = max(way, key=lambda i: rows[i].long / pipe_of(rows[i].pipe).inside_m ** 5)
-    pipe = pipe_of(rows[at].pipe)
+    row = case.values.runs[at]
+    pipe = pipe_of(row.pipe)
     sizes = pipes.sizes(pipe.kind)
     place = next(i for i, one in enumerate(sizes) if one.size == pipe.size)
     for wider in sizes[place + 1 : place + 1 + practice.MOST_SIZES_UP]:
         made = _with(case, "runs", at, pipe=f"{wider.kind}/{wider.size}")
-        ends = f"{plain(rows[at].numbers['from'])} to {plain(rows[at].to)}"
+        ends = f"{plain(row.numbers['from'])} to {plain(row.to)}"
         yield Change(f"Use {wider.label} from {ends}.", WEAK, made.texts(case, reader))
 
 
-def _way(case: Case, name: str) -> list[int]:
-    """Rows of the sections from an outlet back to open water or the pump."""
+def _narrow(case: Case, name: str) -> int | None:
+    """Row of the section that loses most when an outlet is weakest, by L Q^2 / D^5."""
+    least = case.run.least(name)
+    assert least is not None
+    step = case.run.step(least[2] - 1e-3)
+    rates = step.rates_then if abs(step.end - least[2]) < 1e-3 else step.rates
+    flows = [0.0] * len(case.values.runs)
+    goals = {fold(tank.name) for tank in case.tanks}
+    goals |= {fold(PUMP)} if step.state.pumping else set()
+    for drawn, row in zip(rates.drawn, case.values.taps, strict=True):
+        for at in _path(case, fold(row.at), goals) if drawn > 0 else ():
+            flows[at] += drawn
     row = next(one for one in case.values.taps if plain(one.name) == name)
-    here, way = fold(row.at), list[int]()
-    ends = {fold(one.to): at for at, one in reversed(list(enumerate(case.values.runs)))}
-    tanks = {fold(tank.name) for tank in case.tanks}
-    while here in ends and here not in tanks and ends[here] not in way:
-        way.append(ends[here])
-        here = fold(case.values.runs[ends[here]].numbers["from"])
-    return way
+    way = _path(case, fold(row.at), goals)
+
+    def loses(at: int) -> float:
+        run = case.values.runs[at]
+        return float(run.long * max(flows[at], 1e-9) ** 2 / pipe_of(run.pipe).inside_m ** 5)
+
+    return max(way, key=loses) if way else None
+
+
+def _path(case: Case, point: str, goals: set[str]) -> list[int]:
+    """Rows of the fewest sections from a point to open water or the pump."""
+    found: dict[str, list[int]] = {point: []}
+    todo = [point]
+    for here in todo:
+        if here in goals:
+            return found[here]
+        for at, row in enumerate(case.values.runs):
+            ends = fold(row.numbers["from"]), fold(row.to)
+            if here in ends:
+                other = ends[1 - ends.index(here)]
+                if other not in found:
+                    found[other] = [*found[here], at]
+                    todo.append(other)
+    return []
 
 
 def _raised(case: Case, reader: Reader) -> Iterator[Change]:
@@ -289,17 +315,12 @@ def _raised(case: Case, reader: Reader) -> Iterator[Change]:
         return
     one, least = case.run.flows.network.outlets_by_name[name], case.run.least(name)
     short = practice.BORDERLINE * one.content_pa * (1 + 1e-6) - (least[0] if least else 0.0)
-    up = RAISED * short / case.weight
-    if up <= 0:
+    if short <= 0:
         return
     at = case.lowest_share
     row = case.values.stores[at]
-    ends = [i for i, run in enumerate(case.values.runs) if fold(run.to) == fold(row.name)]
-    level = row.up + round_up(up, "length", reader, 2)
-    made = _with(case, "stores", at, up=level)
-    texts = made.texts(case, reader)
-    if ends:  # the height of a far end that is open water is not used, but is said alike
-        run = case.values.runs[ends[0]]
-        texts |= _with(case, "runs", ends[0], up=run.up + level - row.up).texts(case, reader)
-    text = f"Set {plain(row.name)} {reader.show(level - row.up, 'length')} higher."
-    yield Change(text, WEAK, texts)
+    for times in RAISED:
+        up = round_up(times * short / case.weight, "length", reader, 2)
+        texts = _with(case, "stores", at, up=row.up + up).texts(case, reader)
+        text = f"Set {plain(row.name)} {reader.show(up, 'length')} higher."
+        yield Change(text, WEAK, texts)

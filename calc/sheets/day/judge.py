@@ -10,12 +10,14 @@ from calc.network.findings import ratings
 from calc.network.static import highest_pressures
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
-from calc.sheets.day.case import HAIR, NO_PUMP
+from calc.sheets.day.case import HAIR
+from calc.sheets.day.form import NO_PUMP
 from calc.sheets.day.why import why
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.clock import clock
 from calc.sheets.parts.pipe_choice import pipe_of
-from calc.units import DAY, HOUR, number_text
+from calc.sheets.parts.tank_sizes import round_up
+from calc.units import HOUR, number_text
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -25,6 +27,8 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MOST_DAYS = 30.0  # until a tank is empty, above which the days are not counted; our choice
+SPARE = 1.02  # times what a source must give or store by the sums of the day; our choice
+LEAST_STORED = 0.05  # m3 at a source that gives as much as is pumped at any time; our choice
 A_LITTLE = 60.0  # s against closed valves that are no matter; our choice
 
 
@@ -174,29 +178,36 @@ def _source(case: Case, reader: Reader) -> Iterator[Finding]:
     if not case.pumped or case.limited or case.run.pumped <= HAIR:
         return
     stored, gives = case.values.stored or None, case.values.gives
-    even = case.run.pumped / DAY
     if gives is None:
-        least = even if stored is None else least_yield(case, stored)
-        flow = reader.show(least, "flow")
-        text = f"What the source gives is not known, so it is not checked: {flow} day and night"
+        least, needed = enough_source(case, stored, reader)
+        text = "What the source gives is not known, so it is not checked: "
+        text += f"{reader.show(least, 'flow')} day and night"
         if stored is None:
-            standing = reader.show(case.stored_needed(least * (1 + 1e-9)) or 0.0, "volume")
-            text += f", with {standing} stored,"
+            text += f", with {reader.show(needed, 'volume')} stored,"
         yield unchecked("yield-unknown", f"{text} would pass.")
         return
-    needed = case.stored_needed(gives)
-    if needed is None:
-        flow, most = reader.apart(gives, even, "flow")
+    standing = case.stored_needed(gives)
+    if standing is None:
+        flow, most = reader.apart(gives, case.even, "flow")
         text = f"The source gives {flow}, and the pump takes {most} on the mean of the day."
         yield Finding("stop", "source-short", text, "cannot")
-    elif needed > HAIR:
+    elif standing > HAIR:
+        size = round_up(SPARE * standing, "volume", reader, 2)
         text = "How much is stored at the source is not known, so it is not checked: "
-        yield unchecked("stored-unknown", f"{text}{reader.show(needed, 'volume')} would pass.")
+        yield unchecked("stored-unknown", f"{text}{reader.show(size, 'volume')} would pass.")
+
+
+def enough_source(case: Case, stored: float | None, reader: Reader) -> tuple[float, float]:
+    """(m3/s, m3) that a source must give and store, round. stored: what it stores, None: open."""
+    least = case.even if stored is None else least_yield(case, stored)
+    gives = round_up(SPARE * least, "flow", reader, 2)
+    needed = case.stored_needed(gives) or 0.0
+    return gives, round_up(max(SPARE * needed, LEAST_STORED), "volume", reader, 2)
 
 
 def least_yield(case: Case, stored: float) -> float:
     """The least that a source must give where so much (m3) is stored, m3/s."""
-    low, high = case.run.pumped / DAY, 1.0
+    low, high = case.even, 1.0
     for _ in range(60):
         middle = (low + high) / 2
         needed = case.stored_needed(middle)

@@ -86,7 +86,8 @@ def solve(values: Values, reader: Reader) -> Answer:
     """The ``Answer`` of this sheet.  Raises InputError for what cannot be worked with."""
     # here, so that only who asks waits for it
     from calc.sheets.day import drawing, fixes, judge, show
-    from calc.sheets.day.case import Kept, case_of, table_texts
+    from calc.sheets.day.case import Kept, case_of
+    from calc.sheets.day.form import table_texts
 
     kept = Kept()
     case = case_of(values, kept)
@@ -96,7 +97,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         reader,
         lambda changed: judge.findings(case_of(changed, kept), reader),
         lambda changed: fixes.changes(case_of(changed, kept), reader),
-        fixes.NONE,
+        fixes.last(case),
         table_texts(values, reader),
     )
 
@@ -117,7 +118,7 @@ def solve(values: Values, reader: Reader) -> Answer:
 
 def check(values: Values) -> None:
     """The faults of rows that were read, where something else could not be read."""
-    from calc.sheets.day.case import check_rows
+    from calc.sheets.day.form import check_rows
 
     check_rows(values)
 

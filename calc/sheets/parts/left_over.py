@@ -97,8 +97,16 @@ _ABOUT = {
     "over-pressure": "too much pressure for drip",
     "no-filter": "the missing filter",
     "daily": "the water there is a day",
+    "tank-empty": "a tank that runs dry",
+    "too-weak": "too little pressure",
+    "lower": "days that end lower than they begin",
+    "against-closed": "a pump against closed valves",
+    "source-short": "a source that gives too little",
+    "yield-unknown": "what the source gives",
+    "stored-unknown": "what is stored at the source",
+    "no-use": "when outlets are open",
 }
-AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
+AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit", "too-weak"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
 
 
