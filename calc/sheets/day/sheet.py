@@ -46,7 +46,7 @@ FIELDS = (
     Number("set", "Set pressure at the pump", "pressure", "3.5 bar", "50 psi", 0.1e5, 16e5,
            when=HELD),
     *own_pump_fields(),
-    Choice("powered", "When the pump has power",
+    Choice("powered", "Power for the pump",
            (("always", "At any hour"), ("hours", "In some hours, as with the sun")), "always",
            when=PUMPED),
     Number("pfrom", "Power comes at", "number", "9", "9", 0.0, 24.0, when=BY_HOURS,

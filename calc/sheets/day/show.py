@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from calc.day_tank import MORNING
 from calc.network.day_run import NONE
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
+from calc.sheets.day.case import HAIR
 from calc.sheets.parts.clock import clock
 from calc.units import DAY, GRAVITY, HOUR
 
@@ -87,7 +88,15 @@ def _followed(case: Case) -> Iterator[Step]:
 
 
 def _balance(case: Case) -> Iterator[Step]:
-    tanks = len(case.tanks)
+    tanks, drawn = len(case.tanks), sum(case.run.given)
+    yield Step(
+        "Drawn on the mean of the day",
+        "Q = G / T",
+        {"G": Value(drawn, "volume"), "T": Value(DAY, "time")},
+        Value(drawn / DAY, "flow"),
+    )
+    if drawn <= HAIR:
+        return
     yield Step(
         "Drawn in the day, by the balance of pump and tanks",
         "G = V_0 + P - V_1" if tanks else "G = P",
@@ -96,7 +105,7 @@ def _balance(case: Case) -> Iterator[Step]:
             "P": Value(case.run.pumped, "volume"),
             **({"V_1": Value(sum(case.run.ends[:tanks]), "volume")} if tanks else {}),
         },
-        Value(sum(case.run.given), "volume"),
+        Value(drawn, "volume"),
         note="P is pumped; V is in all tanks, at the beginning and the end of the day. Full tanks "
         "take no more: their float valves close." + (" The day repeats." if case.repeats else ""),
         source="Conservation",
@@ -145,9 +154,9 @@ def _pressure(case: Case) -> Iterator[Step]:
 
 
 def _stored(case: Case) -> Iterator[Step]:
-    if not case.limited:
-        return
     run = case.run
+    if not case.limited or run.pumped <= HAIR:
+        return
     yield Step(
         "Pumped in the day, by the balance of the source",
         "P = S_0 + y * T - R - S_1",
