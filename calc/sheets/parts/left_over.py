@@ -97,6 +97,11 @@ _ABOUT = {
     "over-pressure": "too much pressure for drip",
     "no-filter": "the missing filter",
     "daily": "the water there is a day",
+    "dry": "a point above the water it comes from",
+    "break-empty": "a break-pressure tank that runs empty",
+    "break-over": "a break-pressure tank that runs over",
+    "source-short": "too little water from the source",
+    "source-unchecked": "what the source gives",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
