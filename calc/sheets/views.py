@@ -14,6 +14,8 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import gravity_bindings as g
+from calc.sheets.parts import open_bindings as o
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
 from calc.sheets.parts import steady_bindings as s
@@ -63,14 +65,11 @@ VIEWS = {
         View("keep_up", (
             words("ask", lambda asked: "rows"),
             *p.pump(),
-            p.menu("drive", "pump.control",
-                   {"speed": "held", "fixed": "full", "switch": "full"},
-                   {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
+            o.drive(), known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
             _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, _CHARGE, _STARTS, *_GUARDS,
-            known("draw", "use.smallest"),
+            known("draw", "use.smallest"), o.fall(), o.gives(),
         ), outlet=False),
         View("pressure", (
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -148,8 +147,8 @@ VIEWS = {
             Binding("power", w.most_power),
         ), outlet=False),
         View("gravity", (
-            known("spring", "water.yield"), _WATER, _HOTTEST,
-        ), outlet=False),
+            known("spring", "water.yield"), _WATER, _HOTTEST, *g.FIELDS,
+        )),
         View("well", (
             w.DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
             known("cistern", "store.volume"), known("pattern", "use.pattern"),
@@ -167,6 +166,9 @@ VIEWS = {
         View("drip", d.FIELDS, kind="drip"),
     )
 }  # fmt: skip
+
+
+OF_A_PUMP = ("suction", "pump_match", "pressure_tank", "direct", "panels", "battery")
 
 
 # Asking ---------------------------------------------------------------------------------------
@@ -217,7 +219,11 @@ def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4)
     Raises KeyError for no such sheet.
     """
     asked = asked_of(site, key, way)
-    return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
+    # a page about a pump is that of an example, on a site that has none
+    spare = key in OF_A_PUMP and not ways.has_pump(site)
+    return filling.fill(
+        asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits, spare
+    )
 
 
 def back(site: Site, key: str, state: State, way: str = "", going: bool = False) -> PutBack:
@@ -229,6 +235,8 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
     Raises KeyError for no such sheet.
     """
     asked = replace(asked_of(site, key, way), going=going)
+    if key == "keep_up":
+        state = o.with_its_water(site, find_sheet(key), state)
     return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 
