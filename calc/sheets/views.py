@@ -135,7 +135,7 @@ VIEWS = {
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
             b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
-            _HOTTEST,
+            _HOTTEST, replace(figure("lift", "length", w.lifted), spare=True),
         )),
         View("panels", sun.solar(w.DAILY), outlet=False),
         View("battery", sun.solar(w.DAILY), outlet=False),

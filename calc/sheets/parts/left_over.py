@@ -43,6 +43,7 @@ _ABOUT = {
     "no-foot-valve": "the missing foot valve",
     "near-rating": "a peak near a rating",
     "column-separation": "low pressure after the knock",
+    "crest-unchecked": "how high the pipe passes",
     "no-tank": "the missing pressure tank",
     "starts": "the pump's starts",
     "leaks": "starts from leaks",

@@ -380,6 +380,10 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "rating": "",
         "hottest": ("20 °C", "68 °F"),
+        "event": "valve",
+        "lift": ("3 m", "9.84 ft"),
+        "crest": "",
+        "vessel": "",
     },
     "panels": {
         "use": ("934 L/day", "247 gal/day"),
