@@ -70,7 +70,8 @@ def test_the_well_the_pump_and_the_ruler_are_as_high_as_the_figures_say():
         told, shapes = figures(found), drawn(found)
         limit = step(found, "How high the air pressure can raise the water")
         loss = told["Friction loss in suction pipe"]
-        lift = limit - told["NPSH available"] - loss
+        pulses = told.get("Head that pulses take", 0.0)
+        lift = limit - told["NPSH available"] - loss - pulses
         water, (_, pump, _, high) = block(shapes["water"])[1], block(shapes["pump"])
         top = level(shapes["top"]) + (block(shapes["vapour"])[3] if "vapour" in shapes else 0.0)
         metre = (water - top) / limit
@@ -80,6 +81,7 @@ def test_the_well_the_pump_and_the_ruler_are_as_high_as_the_figures_say():
             marked += 1
             assert level(shapes["most"]) == near(water - metre * most)
             assert block(shapes["friction"])[3] == near(metre * loss)
+            assert "pulses" not in shapes or block(shapes["pulses"])[3] == near(metre * pulses)
             assert block(shapes["needed"])[3] == near(metre * told["NPSH required"])
     assert marked > FEW / 4
 

@@ -35,6 +35,7 @@ _ABOUT = {
     "displacement-relief": "the pump's guard",
     "fight": "sources that work against each other",
     "npsh-unchecked": "the pump's NPSH",
+    "pulses-unchecked": "the pump's pulses",
     "no-rating": "the pipe's rating",
     "unchecked-pump-most": "the pump's maximum flow",
     "suction-too-short": "the length of the suction pipe",

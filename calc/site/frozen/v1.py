@@ -172,6 +172,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "strainer": ("0 m", "0 ft"),
         "margin": ("0.6 m", "2 ft"),
         "hottest": ("20 °C", "68 °F"),
+        "chambers": "steady",
+        "strokes": "100 rpm",
+        "stub": "",
     },
     "pipe": {
         "flow": ("41.9 L/min", "11.1 gpm"),
