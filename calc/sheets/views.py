@@ -107,7 +107,7 @@ VIEWS = {
             replace(figure("shutoff", "head", w.shut_off), spare=True),
             replace(p.lift(), spare=True),
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
-            s.refill("refill"),
+            s.refill("refill"), known("weakest", "pipes.weakest"),
         ), outlet=False),
         View("demand", (
             w.number_open("showers_open", "shower"), w.number_open("sinks_open", "sink"),

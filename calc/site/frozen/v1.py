@@ -247,6 +247,10 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "smallest": "",
         "least": "",
         "refill": ("68.9 L/min", "18.2 gpm"),
+        "relief": "",
+        "weakest": ("10 bar", "145 psi"),
+        "blow": "",
+        "opening": "",
     },
     "demand": {
         "showers_open": "3",
