@@ -146,6 +146,32 @@ HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choi
 SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
 STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
 LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice
+
+
+@dataclass(frozen=True)
+class Pulsing:
+    """How a piston or diaphragm pump draws. factor: C of ``suction.acceleration_head``, -, for
+    strokes a minute; the more chambers take turns, the steadier."""
+
+    key: str
+    name: str
+    factor: float
+
+
+# Factors C, of simplex single acting to quintuplex: Hydraulic Institute, standards for pumps that
+# reciprocate (ANSI/HI 6.1-6.5), from memory
+PULSING = (
+    Pulsing("1", "One chamber", 0.400),
+    Pulsing("2", "Two chambers, or one double-acting", 0.200),
+    Pulsing("3", "Three chambers", 0.066),
+    Pulsing("4", "Four chambers, or two double-acting", 0.115),
+    Pulsing("5", "Five chambers", 0.040),
+)
+PULSING_BY_KEY = {kind.key: kind for kind in PULSING}
+PULSE_GIVES = (
+    1.4  # K of the same relation, -, water with hardly any air in it: ANSI/HI, from memory
+)
+DAMPER_NEAR = 1.0  # m of pipe between a dampener and the pump, at most, as a fix; our choice
 WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
 
 
@@ -173,6 +199,16 @@ MOST_IN_PARALLEL = 2  # equal pumps side by side, as a fix; our choice
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
 TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source
+RELIEF_OVER = 0.10  # of the set pressure, added while fully open: ASME and API 520, from memory
+# -, of discharge, under the 0.65 of API 520 for valves certified, from memory; our choice
+RELIEF_COEFFICIENT = 0.62
+# times cut-out, from which a relief valve rests closed, without drips; common practice, no source
+RELIEF_CLEAR = 1.1
+# (bore in m, name) of connections: nominal sizes of ISO 6708 and ISO 7, from memory
+RELIEF_CONNECTIONS = (
+    (0.015, "½ in (DN 15)"), (0.020, "¾ in (DN 20)"), (0.025, "1 in (DN 25)"),
+    (0.032, "1¼ in (DN 32)"), (0.040, "1½ in (DN 40)"), (0.050, "2 in (DN 50)"),
+)  # fmt: skip
 SMALL_PUMP = 5 * GPM  # m3/s, most that small diaphragm pumps give; common practice, no source
 
 # Surges -------------------------------------------------------------------------------------

@@ -39,7 +39,7 @@ LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
-# water of hills and wells, what they share.
+# water of hills and wells, what they share; and questions of the first sheets that few ask.
 LATER_ROOMS = (
     "calc.sun.",
     "calc.power.",
@@ -50,6 +50,10 @@ LATER_ROOMS = (
     "calc.well_yield",
     "calc.day_tank",
     "calc.drip.",
+    "calc.trip",
+    "calc.relief",
+    "calc.sheets.surge.trip_",
+    "calc.sheets.pressure_tank.relief_",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"

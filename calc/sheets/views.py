@@ -107,7 +107,7 @@ VIEWS = {
             replace(figure("shutoff", "head", w.shut_off), spare=True),
             replace(p.lift(), spare=True),
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
-            s.refill("refill"),
+            s.refill("refill"), known("weakest", "pipes.weakest"),
         ), outlet=False),
         View("demand", (
             w.number_open("showers_open", "shower"), w.number_open("sinks_open", "sink"),
@@ -135,7 +135,7 @@ VIEWS = {
             figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
             b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
-            _HOTTEST,
+            _HOTTEST, replace(figure("lift", "length", w.lifted), spare=True),
         )),
         View("panels", sun.solar(w.DAILY), outlet=False),
         View("battery", sun.solar(w.DAILY), outlet=False),

@@ -11,7 +11,7 @@ import pytest
 from tests.house.modules import modules
 
 PHYSICS = ("water", "practice", "pipe", "pump", "network", "suction", "surge", "storage", "well",
-           "well_yield", "recovery",
+           "well_yield", "recovery", "trip", "relief",
            "day_tank",
            "demand", "sun", "power", "drip")  # fmt: skip
 UNITS = re.compile(

@@ -68,6 +68,12 @@ def raised(asked: Asked) -> float | None:
     return -asked.way.climb if asked.way.start != ways.PUMP else None
 
 
+def lifted(asked: Asked) -> float | None:
+    """Rise from the pump to the point, m; None where the line begins elsewhere or falls."""
+    rises = asked.way.start == ways.PUMP and asked.way.climb > 0
+    return asked.way.climb if rises else None
+
+
 def from_tank(asked: Asked) -> float | None:
     """Length of the way where it begins at open water, m."""
     return asked.way.length if asked.way.start != ways.PUMP else None

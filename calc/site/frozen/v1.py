@@ -172,6 +172,9 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "strainer": ("0 m", "0 ft"),
         "margin": ("0.6 m", "2 ft"),
         "hottest": ("20 °C", "68 °F"),
+        "chambers": "steady",
+        "strokes": "100 rpm",
+        "stub": "",
     },
     "pipe": {
         "flow": ("41.9 L/min", "11.1 gpm"),
@@ -244,6 +247,10 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "smallest": "",
         "least": "",
         "refill": ("68.9 L/min", "18.2 gpm"),
+        "relief": "",
+        "weakest": ("10 bar", "145 psi"),
+        "blow": "",
+        "opening": "",
     },
     "demand": {
         "showers_open": "3",
@@ -380,6 +387,10 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "rating": "",
         "hottest": ("20 °C", "68 °F"),
+        "event": "valve",
+        "lift": ("3 m", "9.84 ft"),
+        "crest": "",
+        "vessel": "",
     },
     "panels": {
         "use": ("934 L/day", "247 gal/day"),
