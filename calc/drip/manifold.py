@@ -10,6 +10,7 @@ import math
 from bisect import bisect_right
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from calc.drip import lateral
@@ -22,7 +23,9 @@ if TYPE_CHECKING:
     from calc.drip.lateral import Lateral
 
 NODES = 48  # about so many lines are worked out for a curve; our choice
+CLOSER, BEYOND = 8, 2  # so many more where an answer lies, and on either side; our choice
 GROWS = 3.0  # most by which a step along a curve grows over the one before; our choice
+CHECKED = 12  # lines of a manifold that its curve is checked by; our choice
 CLOSE = 1e-12  # share of the pressure to which a line's start is looked for
 START, MIDDLE, END = 0.0, 0.5, 1.0  # where a manifold is fed, share of its way
 
@@ -64,6 +67,30 @@ class Inflow:
             return self.flows[-1] * math.sqrt(start_pa / self.starts[-1])
         return self._curve(math.sqrt(start_pa - self.least))
 
+    def closer(self, low_pa: float, high_pa: float) -> Inflow:
+        """The same curve through more lines between two pressures.
+
+        low_pa, high_pa: Pa, from ``least`` to the last line worked out.  Returns ``Inflow``.
+        Raises RangeError outside.  Source: continuity and energy.
+        """
+        require("low_pa", low_pa, self.least, high_pa, "pressure")
+        require("high_pa", high_pa, low_pa, self.starts[-1], "pressure")
+        roots = Monotone(self.starts, [math.sqrt(end) for end in self.ends])
+        first, last = roots(low_pa), roots(high_pa)
+        step = max((last - first) / CLOSER, 1e-4 * last)
+        # some beyond both: there the curve is least sure of its slope
+        places = (first + step * (at - BEYOND) for at in range(CLOSER + 1 + 2 * BEYOND))
+        between = [place**2 for place in places if 0 < place < math.sqrt(self.ends[-1])]
+        nodes = [
+            (end, start, flow)
+            for end, start, flow in zip(self.ends, self.starts, self.flows, strict=True)
+            if not between[0] <= end <= between[-1]
+        ]
+        for end in between:
+            one = self.line(end)
+            nodes.append((end, one.start_pa, one.flow))
+        return Inflow(self.line, *(tuple(part) for part in zip(*sorted(nodes), strict=True)))
+
     def solved(self, start_pa: float) -> Lateral:
         """The line itself, outlet by outlet, that begins with a pressure.
 
@@ -99,23 +126,19 @@ def inflow(
     def line(end_pa: float) -> Lateral:
         return lateral.from_end(end_pa, lengths, rises, weight_pa_m, loss, emitter)
 
-    found = [(0.0, line(0.0))]
-    least = found[0][1].start_pa
+    ends, found = [0.0], [line(0.0)]
+    least = found[0].start_pa
     apart = math.sqrt(max(most_pa - least, 1.0)) / NODES
     step = before = 0.0
-    while found[-1][1].start_pa <= most_pa:
+    while found[-1].start_pa <= most_pa:
         step = min(apart, step * GROWS) if step else apart / GROWS
-        root_end = math.sqrt(found[-1][0]) + step
-        found.append((root_end**2, line(root_end**2)))
-        passed = math.sqrt(found[-1][1].start_pa - least)
+        ends.append((math.sqrt(ends[-1]) + step) ** 2)
+        found.append(line(ends[-1]))
+        passed = math.sqrt(found[-1].start_pa - least)
         step *= apart / max(passed - before, apart / GROWS**2)
         before = passed
-    return Inflow(
-        line,
-        tuple(end for end, _ in found),
-        tuple(one.start_pa for _, one in found),
-        tuple(one.flow for _, one in found),
-    )
+    starts, flows = (one.start_pa for one in found), (one.flow for one in found)
+    return Inflow(line, tuple(ends), tuple(starts), tuple(flows))
 
 
 @dataclass(frozen=True)
@@ -190,14 +213,15 @@ class Subunit:
         good = max(0.0, 1 - 1.27 * made / math.sqrt(together))
         return good * min(self.weakest.flows) / mean if mean > 0 else 0.0
 
-    @property
+    @cached_property
     def error(self) -> float:
-        """What the curve is off by where it was used: the most of the weakest and strongest line.
+        """What the curve is off by where it was used: the most of ``CHECKED`` lines or fewer.
 
         |q(p) - q| / q, where q is that of the line worked out outlet by outlet.
         """
-        pairs = ((self.flows[self.weak], self.weakest), (self.flows[self.strong], self.strongest))
-        return max(abs(took / one.flow - 1) for took, one in pairs)
+        every = math.ceil(len(self.starts) / CHECKED)
+        pairs = list(zip(self.starts, self.flows, strict=True))[::every]
+        return max(abs(took / self.inflow.solved(start).flow - 1) for start, took in pairs)
 
 
 def subunit(
@@ -224,22 +248,26 @@ def subunit(
     """
     require("count", count, 1, 10_000, "number")
     require("inlet", inlet, 0.0, 1.0, "percent")
-    fed = inlet * count * spacing_m
-    places = [(at + 0.5) * spacing_m for at in range(count)]
-    starts: list[float] = []
-    flows: list[float] = []
-    before = [fed - place for place in reversed(places) if place < fed]
-    after = [place - fed for place in places if place >= fed]
-    for ways, rise in ((before, -slope), (after, slope)):
-        if not ways:
-            continue
-        lengths = [ways[0], *(ways[at] - ways[at - 1] for at in range(1, len(ways)))]
-        rises = [length * rise for length in lengths]
-        part = lateral.step_by_step(inlet_pa, lengths, rises, weight_pa_m, loss, lines.at)
-        turn = -1 if ways is before else 1
-        starts += part.pressures[::turn]
-        flows += part.flows[::turn]
-    if min(starts) < max(lines.least, 0.0):
-        raise InputError("The pressure does not carry water to the end of a line.", name="rises")
-    require("inlet_pa", max(starts), 0.0, lines.starts[-1], "pressure")
-    return Subunit(tuple(starts), tuple(flows), len(lines.line(0.0).flows), lines)
+    places = [(at + 0.5 - inlet * count) * spacing_m for at in range(count)]
+
+    def solved() -> list[tuple[float, float]]:
+        """(pressure, flow) of each line."""
+        found: list[tuple[float, float]] = []
+        for turn in (-1, 1):
+            way = [turn * place for place in places[::turn] if (place < 0) == (turn < 0)]
+            lengths = [far - near for near, far in pairwise([0.0, *way])]
+            rises = [turn * slope * length for length in lengths]
+            if way:
+                args = inlet_pa, lengths, rises, weight_pa_m, loss, lines.at
+                part = lateral.step_by_step(*args)
+                found += list(zip(part.pressures, part.flows, strict=True))[::turn]
+        starts = [start for start, _ in found]
+        if min(starts) < max(lines.least, 0.0):
+            raise InputError("The pressure does not carry water to each line's end.", name="rises")
+        require("inlet_pa", max(starts), 0.0, lines.starts[-1], "pressure")
+        return found
+
+    starts = [start for start, _ in solved()]
+    lines = lines.closer(min(starts), max(starts))
+    pressures, flows = zip(*solved(), strict=True)
+    return Subunit(pressures, flows, len(lines.line(0.0).flows), lines)

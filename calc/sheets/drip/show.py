@@ -182,8 +182,8 @@ def _zone(case: Case, reader: Reader) -> Iterator[Step]:
         "Flow of a zone on its manifold",
         note="What a line takes at each pressure is worked out dripper by dripper for about "
         f"{manifold.NODES} pressures, and a curve laid through. The manifold is then worked out "
-        f"line by line from its far end, {case.in_zone} of them. For the weakest and strongest "
-        f"line, worked out again, the curve is off by {said}.",
+        f"line by line from its far end, {case.in_zone} of them. Where lines were worked out "
+        f"again, the curve is off by {said}.",
         result=Value(case.zone.flow, "flow"),
         source="Continuity and energy; friction: Darcy and Weisbach, Colebrook (1939)",
     )
