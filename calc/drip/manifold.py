@@ -239,35 +239,52 @@ def subunit(
     Line i of N begins at (i - 0.5) s of a way N s.  From the inlet both ways, as
     ``lateral.step_by_step``: p_i = p_i+1 + w (h_f + rise), with q_i of a whole line.
     inlet_pa: gauge pressure where the manifold is fed, Pa, 100 to 2e6; count: N, 1 to 10,000;
-    spacing_m: s, m, from line to line; inlet: share of the way, 0 (start) to 1 (end); slope: rise
-    over way, from start to end; weight_pa_m: Pa/m; loss: head in m lost by a flow (m3/s) in a
+    spacing_m: s, m, from line to line; inlet: share of the way, 0 (start) to 1 (end); slope: share,
+    rise over way, from start to end; weight_pa_m: Pa/m; loss: head in m lost by a flow (m3/s) in a
     length (m) of the manifold, rising with both; lines: of each line, up to the most pressure.
     Returns ``Subunit``.  Raises RangeError outside, InputError where the pressure does not carry
-    water to the end of each line, named "rises".
+    water to the end of each line, named "rises" or "slope".
     Source: continuity and energy.
     """
     require("count", count, 1, 10_000, "number")
     require("inlet", inlet, 0.0, 1.0, "percent")
-    places = [(at + 0.5 - inlet * count) * spacing_m for at in range(count)]
+    ways = _ways([(at + 0.5 - inlet * count) * spacing_m for at in range(count)], slope)
 
-    def solved() -> list[tuple[float, float]]:
-        """(pressure, flow) of each line."""
-        found: list[tuple[float, float]] = []
-        for turn in (-1, 1):
-            way = [turn * place for place in places[::turn] if (place < 0) == (turn < 0)]
-            lengths = [far - near for near, far in pairwise([0.0, *way])]
-            rises = [turn * slope * length for length in lengths]
-            if way:
-                args = inlet_pa, lengths, rises, weight_pa_m, loss, lines.at
-                part = lateral.step_by_step(*args)
-                found += list(zip(part.pressures, part.flows, strict=True))[::turn]
-        starts = [start for start, _ in found]
-        if min(starts) < max(lines.least, 0.0):
-            raise InputError("The pressure does not carry water to each line's end.", name="rises")
-        require("inlet_pa", max(starts), 0.0, lines.starts[-1], "pressure")
-        return found
+    def solved() -> tuple[list[float], list[float]]:
+        """Pressures and flows of the lines, by the curve as it is now."""
+        parts = (
+            lateral.step_by_step(inlet_pa, *way, weight_pa_m, loss, lines.at) if way[0] else None
+            for way in ways
+        )
+        return _in_order(*parts)
 
-    starts = [start for start, _ in solved()]
+    starts, _ = solved()
+    if min(starts) < max(lines.least, 0.0):
+        raise InputError("The pressure does not carry water to each line's end.", name="slope")
     lines = lines.closer(min(starts), max(starts))
-    pressures, flows = zip(*solved(), strict=True)
-    return Subunit(pressures, flows, len(lines.line(0.0).flows), lines)
+    pressures, flows = solved()
+    return Subunit(tuple(pressures), tuple(flows), len(lines.line(0.0).flows), lines)
+
+
+Way = tuple[list[float], list[float]]  # lengths and rises, m, from the inlet on
+
+
+def _ways(places: Sequence[float], slope: float) -> tuple[Way, Way]:
+    """Towards the start and towards the end; places: m from the inlet, rising."""
+    found = []
+    for turn in (-1, 1):
+        way = [turn * place for place in places[::turn] if (place < 0) == (turn < 0)]
+        lengths = [far - near for near, far in pairwise([0.0, *way])]
+        found.append((lengths, [turn * slope * length for length in lengths]))
+    return found[0], found[1]
+
+
+def _in_order(before: Lateral | None, after: Lateral | None) -> tuple[list[float], list[float]]:
+    """Pressures and flows of both ways from the inlet as one, from the start."""
+    pressures: list[float] = []
+    flows: list[float] = []
+    for part, turn in ((before, -1), (after, 1)):
+        if part is not None:
+            pressures += part.pressures[::turn]
+            flows += part.flows[::turn]
+    return pressures, flows

@@ -8,10 +8,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc import practice
-from calc.page.shapes import SMALL, Block, Dot, Drawing, Stroke, Words
+from calc.page.shapes import SMALL, Dot, Drawing, Stroke, Words
 from calc.sheets.drip.case import MET
 from calc.sheets.drip.judge import share
 from calc.sheets.drip.show import shown
+from calc.sheets.parts.bars import EACH, bar_shapes, bars_in_words
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, spread
 from calc.units import HOUR, numbers_apart
 
@@ -20,12 +21,13 @@ if TYPE_CHECKING:
 
     from calc.page.shapes import Shape
     from calc.sheets.drip.case import Case
+    from calc.sheets.parts.bars import Bar
     from calc.units import Reader
 
 LEFT, RIGHT, SAID = 10.0, 196.0, 204.0  # units: the line from, to; the words beside it
 TOP, HIGH = 28.0, 56.0  # units over the pressures, and from the highest to none
 ROOM = TOP + HIGH + 2 * LINE  # units, of the pressures along a manifold
-DROP, BAR, EACH = 14.0, 10.0, 30.0  # units: below the line to a drop; a bar; from bar to bar
+DROP = 14.0  # units, below the line to a drop
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
@@ -40,7 +42,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
         *_pressures(case, reader, up),
         *_line(case, reader, TOP + HIGH),
         *feeder,
-        *(shape for at, bar in enumerate(bars) for shape in _bar(*bar, base + 4 + at * EACH)),
+        *bar_shapes(bars, LEFT - 4, base + 4),
     )
     height = base + 4 + len(bars) * EACH
     title = "Pressure along a drip line"
@@ -123,8 +125,6 @@ def _manifold(case: Case, reader: Reader, top: float) -> Iterator[Shape]:
 
 # What is asked and what there is --------------------------------------------------------------
 
-Bar = tuple[str, float, float, str, str]  # name, asked, had, both in words
-
 
 def _amounts(case: Case, reader: Reader) -> Iterator[Bar]:
     takes, has = numbers_apart(case.time / HOUR, case.hours / HOUR)
@@ -136,39 +136,13 @@ def _amounts(case: Case, reader: Reader) -> Iterator[Bar]:
         yield "water a day", case.water, case.daily, needs, gives
 
 
-def _bar(
-    name: str, asked: float, had: float, asked_text: str, had_text: str, y: float
-) -> Iterator[Shape]:
-    """What is asked for of what there is; what is over it is bad."""
-    scale = Scale(0.0, max(asked, had), LEFT - 4, WIDTH - 6)
-    over = asked > had * MET
-    role = "bad" if over else "ink"
-    text = f"{name}: {asked_text} of {had_text}"
-    yield Words(LEFT - 4, y + 10, text, role=role, bold=over, size=SMALL, at=f"says {name}")
-    top = y + 14
-    yield Block(LEFT - 4, top, scale.long(had), BAR, "paper", "ink", at=f"had {name}")
-    part = min(asked, had)
-    if part > 0:
-        yield Block(LEFT - 4, top, scale.long(part), BAR, "water", at=f"asked {name}")
-    if over:
-        yield Block(scale.at(had), top, scale.long(asked - had), BAR, "bad", "bad",
-                    at=f"over {name}")  # fmt: skip
-
-
 def _alt(case: Case, reader: Reader) -> str:
-    start, end = (
-        reader.show(one, "pressure") for one in (case.start, case.solved.pressures[-1])
-    )
+    start, end = (reader.show(one, "pressure") for one in (case.start, case.solved.pressures[-1]))
     uneven = ", which is uneven" if _bad(case) else ""
     long = reader.show(case.line.length, "length")
     which = "one drip line" if case.zone is None else "the weakest drip line"
-    said = (
-        f"Pressure along {which} of {long}: {start} at its start, {end} at its end{uneven}. "
-    )
-    bars = "; ".join(
-        f"{name}, {asked} of {had}" + (" (too much)" if more > most * MET else "")
-        for name, more, most, asked, had in _amounts(case, reader)
-    )
+    said = f"Pressure along {which} of {long}: {start} at its start, {end} at its end{uneven}. "
+    bars = bars_in_words(_amounts(case, reader))
     if case.zone is not None:
         least = reader.show(case.start, "pressure")
         said += f"Along the manifold of {case.in_zone} lines the least pressure is {least}. "

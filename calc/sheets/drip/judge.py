@@ -177,9 +177,14 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
 
 
 def links(case: Case, reader: Reader) -> tuple[Link, ...]:
-    """On to the tank, the water of all else, and the way to the garden."""
+    """On to the tank, the water of all else, the way to the garden, and sprinklers."""
+    sprayed = {
+        "area": exact(case.area, "area", reader),
+        "depth": exact(case.climate.reference * case.need, "rain", reader),
+    }
     return (
         Link("The tank for this water", "tank", {"use": exact(case.water / DAY, "daily", reader)}),
         Link("All the water you use", "demand", {}),
         Link("The pressure that reaches the garden", "reach", {}),
+        Link("The same ground under sprinklers", "sprinkler", sprayed),
     )

@@ -59,7 +59,7 @@ def _varies(case: Case, reader: Reader) -> Iterator[Figure]:
     along = reader.show((outlet + 1) * case.line.spacing, "length")
     yield Figure("Least pressure at a dripper", case.least, "pressure",
                  note=f"line {line + 1} of {case.in_zone}, {along} along it")  # fmt: skip
-    yield Figure("Highest pressure at a dripper", case.most, "pressure")
+    yield Figure("Maximum pressure at a dripper", case.most, "pressure")
     yield Figure("Manifold of the largest zone", case.in_zone * case.rows, "length",
                  note=f"{case.in_zone} lines")  # fmt: skip
 
@@ -205,24 +205,8 @@ def _hours(case: Case) -> Iterator[Step]:
         Value(case.lines, "number"),
         note="L is the length of one line. A part of a line is laid as a shorter one.",
     )
-    if case.asked is None and case.per_zone > 0 and case.zone is not None:
-        yield Step(
-            "Zones that the source can feed",
-            "Z = ceil(n_l / n_s)",
-            {"n_l": Value(case.count, "number", 1), "n_s": Value(case.per_zone, "number", 1)},
-            Value(case.zones, "number", 1),
-            note="n_s are the lines on one manifold that the source's flow can feed at once, found "
-            "by trial.",
-        )
-    elif case.asked is None and case.per_zone > 0:
-        yield Step(
-            "Zones that the source can feed",
-            "Z = ceil(n_l / floor(q_s / q_l))",
-            {"n_l": Value(case.count, "number", 1), "q_s": Value(case.flow * (1 + 1e-9), "flow"),
-             "q_l": flow},
-            Value(case.zones, "number", 1),
-            note="Whole lines only: so many as the source's flow allows run at once.",
-        )  # fmt: skip
+    if case.asked is None and case.per_zone > 0:
+        yield _fed(case, flow)
     time = Value(case.zone_time, "minutes")
     yield Step(
         "Time that a zone runs a day",
@@ -237,6 +221,28 @@ def _hours(case: Case) -> Iterator[Step]:
         {"Z": Value(case.zones, "number", 1), "t": time},
         Value(case.time / HOUR, "number"),
         note="3600 s in an hour.",
+    )
+
+
+def _fed(case: Case, flow: Value) -> Step:
+    """Zones that the source can feed."""
+    title, zones = "Zones that the source can feed", Value(case.zones, "number", 1)
+    count = Value(case.count, "number", 1)
+    if case.zone is not None:
+        return Step(
+            title,
+            "Z = ceil(n_l / n_s)",
+            {"n_l": count, "n_s": Value(case.per_zone, "number", 1)},
+            zones,
+            note="n_s are the lines on one manifold that the source's flow can feed at once, found "
+            "by trial.",
+        )
+    return Step(
+        title,
+        "Z = ceil(n_l / floor(q_s / q_l))",
+        {"n_l": count, "q_s": Value(case.flow * (1 + 1e-9), "flow"), "q_l": flow},
+        zones,
+        note="Whole lines only: so many as the source's flow allows run at once.",
     )
 
 
