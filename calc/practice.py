@@ -7,10 +7,11 @@ constant stands beside the law.
 
 from dataclasses import dataclass
 
-from calc.units import DAY, FOOT, GALLON_US, LITRE, MINUTE, PSI
+from calc.units import DAY, FOOT, GALLON_US, HOUR, LITRE, MINUTE, PSI
 
 GPM = GALLON_US / MINUTE  # m3/s
 LPM = LITRE / MINUTE  # m3/s
+MM_HOUR = 1e-3 / HOUR  # m/s
 
 # Flow and pressure at outlets ---------------------------------------------------------------
 
@@ -65,6 +66,9 @@ OUTLETS = (
     # 3.5 gpm: Peak Water Demand Study (2017), from memory
     OutletKind("washer", "Washing machine", 3.5 * GPM, 30 * PSI, 15 * PSI),
     OutletKind("sprinkler", "Sprinkler", 3 * GPM, 40 * PSI, 30 * PSI, lasting=True),
+    # made for little pressure: larger nozzles or deflectors that break the jet up
+    OutletKind("spray", "Low-pressure sprinkler", 1.5 * GPM, 30 * PSI, 20 * PSI, lasting=True),
+    OutletKind("micro", "Microsprinkler", 0.3 * GPM, 20 * PSI, 15 * PSI, lasting=True),
 )
 OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
 
@@ -263,6 +267,39 @@ EMISSION = (0.80, 0.70)
 DRIP_SCREEN = 0.13e-3  # m, openings of a filter for drip, 120 mesh; common practice, no source
 # m, inside diameters of drip lines (16, 20, 25 and 32 mm outside); common practice, no source
 DRIP_BORES = (13.6e-3, 17.6e-3, 21.2e-3, 28.0e-3)
+
+# Sprinklers ---------------------------------------------------------------------------------
+
+# of the water, that reaches the roots by sprinklers: FAO training manual 4 (1989), from memory
+SPRINKLER_EFFICIENCY = 0.75
+# of its wetted radius, that a sprinkler throws below its least pressure; common practice, no source
+SHORT_THROW = 0.6
+# (m/s, share of the wetted diameter): up to that wind sprinklers may be so far apart; handbooks of
+# sprinkling, from memory
+WIND_APART = ((0.5, 0.65), (2.0, 0.60), (3.6, 0.50))
+WINDY_APART = 0.30  # of the wetted diameter, in more wind; handbooks of sprinkling, from memory
+
+
+@dataclass(frozen=True)
+class Soil:
+    """A kind of soil. low, high: how fast it takes in water once wet, from and to, m/s."""
+
+    key: str
+    name: str
+    low: float
+    high: float
+
+
+# Basic intake of level ground: FAO training manual 5 (1988), table 7, from memory; of sand no upper
+# end is given, twice the lower one is our choice.
+SOILS = (
+    Soil("sand", "Sand", 30 * MM_HOUR, 60 * MM_HOUR),
+    Soil("sandy", "Sandy loam", 20 * MM_HOUR, 30 * MM_HOUR),
+    Soil("loam", "Loam", 10 * MM_HOUR, 20 * MM_HOUR),
+    Soil("clayloam", "Clay loam", 5 * MM_HOUR, 10 * MM_HOUR),
+    Soil("clay", "Clay", 1 * MM_HOUR, 5 * MM_HOUR),
+)
+SOIL_BY_KEY = {soil.key: soil for soil in SOILS}
 
 # Cables -------------------------------------------------------------------------------------
 

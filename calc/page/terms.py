@@ -37,6 +37,7 @@ TERMS = (
         "pressure counted from a vacuum, not from the air outside",
         replaces=("empty space",),
     ),
+    Term("application rate", "depth of water that sprinklers give in an hour"),
     Term("backflow preventer", "keeps used water out of drinking water", hard=True),
     Term(
         "break-pressure tank",
@@ -110,6 +111,8 @@ TERMS = (
         hard=True,
     ),
     Term("inside diameter", "width of the pipe's hole", ("bore",)),
+    Term("intake rate", "depth of water that wet soil takes in an hour", ("infiltration rate",)),
+    Term("manifold", "pipe from which drip lines branch off", ("header", "submain"), hard=True),
     Term(
         "needed pressure",
         "running pressure that an outlet needs to be useful",

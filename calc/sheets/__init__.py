@@ -30,6 +30,7 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "sprinkler",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
@@ -37,6 +38,7 @@ KEYS = (
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
+    "sprinkler",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share; and questions of the first sheets that few ask.
@@ -59,7 +61,7 @@ LATER_ROOMS = (
         f"calc.sheets.parts.{name}"
         for name in (
             "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing", "solar_fixes",
-            "solar_job", "solar_judge", "world_map",
+            "solar_job", "solar_judge", "world_map", "bars",
         )
     ),
     *(f"calc.sheets.{key}." for key in LATER),

@@ -165,6 +165,7 @@ VIEWS = {
             Binding("kind", w.tank_pipe, pipe=True), known("water", "water.temperature"),
         )),
         View("drip", d.FIELDS, kind="drip"),
+        View("sprinkler", d.WATER, kind="sprinkler"),
     )
 }  # fmt: skip
 
@@ -256,6 +257,8 @@ WHAT_IF = {
     # the cistern in the shed
     "well": {"cistern": Fact("3000 L")},
     "hill_tank": {"volume": Fact("1000 L"), "height": Fact("15 m")},
+    # an orchard by the pump, as if sprinklers were set there
+    "sprinkler": {"flow": Fact("15 L/min"), "pressure": Fact("2.2 bar")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 EXAMPLE_DIGITS = 3

@@ -40,10 +40,11 @@ OPENS = {
     "well": ("drawn", "minutes", "steady", "use", "static"),
     "hill-tank": ("volume", "use", "gives", "height"),
     "drip": ("area", "flow", "pressure", "length"),
+    "sprinkler": ("area", "flow", "pressure", "each", "along"),
 }
 OURS = (
     "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
-    "hill-tank.md", "drip.md",
+    "hill-tank.md", "drip.md", "sprinkler.md",
 )  # fmt: skip
 
 

@@ -33,6 +33,7 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "sprinkler",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -60,6 +61,18 @@ SHOWN = {
         ("stop", "uneven"),
         ("care", "uneven"),
         ("stop", "short"),
+        ("stop", "zone-uneven"),
+        ("care", "zone-uneven"),
+    },
+    "sprinkler": {
+        ("stop", "weak"),
+        ("stop", "gaps"),
+        ("care", "gaps"),
+        ("stop", "runoff"),
+        ("care", "runoff"),
+        ("stop", "too-little"),
+        ("stop", "too-long"),
+        ("stop", "zone-flow"),
     },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}

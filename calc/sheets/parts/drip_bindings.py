@@ -97,8 +97,12 @@ def _daily(asked: Asked) -> float | None:
     return left if left > 0 else None
 
 
+# of any outlet in a garden
+WATER = (
+    figure("flow", "flow", _flow), figure("pressure", "pressure", _pressure),
+    figure("daily", "daily", _daily),
+)  # fmt: skip
 FIELDS = (
     _AREA, *_CLIMATE, known("latitude", "place.latitude"), known("above", "place.altitude"),
-    figure("flow", "flow", _flow), figure("pressure", "pressure", _pressure),
-    figure("daily", "daily", _daily), known("reaches", "use.drip_share"),
+    *WATER, known("reaches", "use.drip_share"),
 )  # fmt: skip

@@ -104,6 +104,13 @@ _ABOUT = {
     "over-pressure": "too much pressure for drip",
     "no-filter": "the missing filter",
     "daily": "the water there is a day",
+    "zone-uneven": "an uneven zone",
+    "manifold-fast": "the water speed in the manifold",
+    "weak": "too little pressure",
+    "runoff": "water that runs off",
+    "soil": "what the soil takes in",
+    "gaps": "the distance between sprinklers",
+    "windy": "the wind",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
