@@ -38,6 +38,7 @@ TERMS = (
         replaces=("empty space",),
     ),
     Term("application rate", "depth of water that sprinklers give in an hour"),
+    Term("air vessel", "holds shut-in air beside a pipe, which takes up and gives back water"),
     Term("backflow preventer", "keeps used water out of drinking water", hard=True),
     Term(
         "break-pressure tank",
@@ -69,6 +70,7 @@ TERMS = (
         ("start and stop pressure",),
         hard=True,
     ),
+    Term("dampener", "takes the pulses of a pump, with air or a soft wall", hard=True),
     Term(
         "drawdown",
         "water a pressure tank gives from cut-out to cut-in; of a well, how far its level falls",

@@ -641,3 +641,8 @@ def test_unknown_strokes_are_not_checked_and_what_would_work_works():
     most = float(re.search(r"up to ([\d.]+)\u00a0rpm", said)[1])
     assert word(**{**texts, "strokes": f"{0.99 * most} rpm"}) == "Works"
     assert word(**{**texts, "strokes": f"{1.01 * most} rpm"}) != "Works"
+
+
+def test_the_pulsing_cases_of_the_guide_are_as_it_says():
+    texts = {"lift": "2 m", "chambers": "2", "strokes": "100 rpm"}
+    assert word(**texts) == "Does not work" and word(**texts, stub="0.5 m") == "Works"

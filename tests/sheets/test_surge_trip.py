@@ -200,3 +200,11 @@ def test_a_pipe_shorter_than_it_rises_is_said_at_its_length(texts):
 def test_not_knowing_is_an_answer(key):
     outcome = work(SHEET, State(texts={"event": "trip", key: "?"}))
     assert outcome.errors == {} and key in {one.key for one in outcome.assumed}
+
+
+@pytest.mark.parametrize("texts, word", [
+    ({"crest": "20 m"}, "Does not work"), ({"crest": "20 m", "vessel": "3 L"}, "Works"),
+    ({"crest": "10 m", "flow": "4 L/min"}, "Works"),
+])  # fmt: skip
+def test_the_cases_of_the_guide_are_as_it_says(texts, word):
+    assert trip(lift="30 m", **texts).verdict.word == word

@@ -20,7 +20,7 @@ SHOWN = (0.2, 3.0)  # of the vessel that is enough, or yours: the least and the 
 def figures(case: Trip) -> tuple[Figure, ...]:
     """Highest and lowest pressure, at the pump and at the highest point, and a vessel for both."""
     boils = case.vapour - case.air
-    parted = "about, as the parted column rejoins"
+    parted = "about, as the separated column rejoins"
     shut = "at the pump, once the check valve is closed"
     lows = [("Lowest pressure at the pump", case.low)]
     if case.crest_low is not None:
@@ -117,7 +117,7 @@ def _highest(case: Trip, static: Value) -> Step:
     peak = Value(case.peak, "pressure")
     if case.separates:
         return Step(
-            "About the highest pressure, as the parted column rejoins",
+            "About the highest pressure, as the separated column rejoins",
             "p_max = p + 2 * Delta_p_J",
             {"p": static, "Delta_p_J": Value(case.sudden, "pressure")},
             peak,
