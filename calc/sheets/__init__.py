@@ -30,6 +30,7 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "hot_water",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
@@ -37,6 +38,7 @@ KEYS = (
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
+    "hot_water",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share.
@@ -49,6 +51,7 @@ LATER_ROOMS = (
     "calc.recovery",
     "calc.well_yield",
     "calc.day_tank",
+    "calc.hot_water",
     "calc.drip.",
     "calc.sheets.place_ops",
     *(
