@@ -101,18 +101,29 @@ def locked_rise(
     return grown / give
 
 
+def mean_capacity(cold_k: float, hot_k: float) -> float:
+    """Heat capacity of water, mean of a span of temperatures by Simpson's rule.
+
+    c = (c(T_c) + 4 c((T_c + T_h) / 2) + c(T_h)) / 6
+    cold_k, hot_k: K as ``growth``.  Returns J/(kg K), a number.  Raises RangeError outside.
+    Source: IAPWS SR6-08(2011), heat capacity by ``water``.
+    """
+    _heated(cold_k, hot_k)
+    ends = water.heat_capacity(cold_k) + water.heat_capacity(hot_k)
+    return (ends + 4 * water.heat_capacity((cold_k + hot_k) / 2)) / 6
+
+
 def heat(volume_m3: float, cold_k: float, hot_k: float) -> float:
     """Heat that a volume of cold water takes up.
 
-    Q = rho_c V c (T_h - T_c), c half-way between
+    Q = rho_c V c (T_h - T_c), c by ``mean_capacity``
     volume_m3: m3 as cold water; cold_k, hot_k: K as ``growth``.  Returns J.
-    Raises RangeError outside.  Source: definition, heat capacity by ``water``.
+    Raises RangeError outside.  Source: definition.
 
     >>> round(heat(0.08, 288.15, 333.15) / 3.6e6, 2)
     4.18
     """
-    _heated(cold_k, hot_k)
-    capacity = water.heat_capacity((cold_k + hot_k) / 2)
+    capacity = mean_capacity(cold_k, hot_k)
     return water.density(cold_k) * volume_m3 * capacity * (hot_k - cold_k)
 
 

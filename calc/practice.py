@@ -324,7 +324,8 @@ BATTERY_BY_KEY = {kind.key: kind for kind in BATTERIES}
 # Hot water ----------------------------------------------------------------------------------
 
 RELIEF_SEEPS = 0.9  # of its setting, from which a relief valve may drip: EN 12828, from memory
-RELIEF_USUAL = (7e5, 100 * PSI)  # Pa, settings at heaters, metric and US; common practice, no source
+# Pa, settings of relief valves at heaters, metric and US; common practice, no source
+RELIEF_USUAL = (7e5, 100 * PSI)
 STORED_HOT = 333.15  # K, that keeps legionella out of a store: WHO (2007), from memory
 LUKEWARM_TO = 323.15  # K, from 20 degC to which legionella grows: WHO (2007), from memory
 SCALDS_ABOVE = 322.15  # K (120 F), water at a tap or shower: IPC 424.3, from memory

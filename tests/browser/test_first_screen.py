@@ -29,6 +29,7 @@ GIVEN = {
     "well": {"dry": "no", "steady": "0.5 L/min"},
     "hill_tank": {"volume": "2000 L", "garden": "1200 L/day"},
     "drip": {"hours": "0.5"},
+    "hot_water": {"volume": "1 L", "mix": "none"},
 }
 
 

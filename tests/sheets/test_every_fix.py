@@ -25,6 +25,7 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "hot_water",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

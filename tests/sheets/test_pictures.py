@@ -33,6 +33,7 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "hot_water",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -60,6 +61,13 @@ SHOWN = {
         ("stop", "uneven"),
         ("care", "uneven"),
         ("stop", "short"),
+    },
+    "hot_water": {
+        ("stop", "bursts"),
+        ("stop", "no-relief"),
+        ("stop", "relief-runs"),
+        ("stop", "over-rating"),
+        ("stop", "too-hot"),
     },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}

@@ -110,9 +110,9 @@ class Case:
         """The highest pressure that is really met: a relief valve opens at its setting."""
         if self.reached is None:
             return None
-        if self.setting is None or self.setting < self.static:
+        if self.setting is None:
             return self.reached
-        return min(self.reached, self.setting)
+        return min(self.reached, max(self.setting, self.static))
 
     # Ratings ------------------------------------------------------------------------------------
 
@@ -193,9 +193,13 @@ class Case:
         """Heat for the whole heater, J."""
         return hot_water.heat(self.values.heater, self.cold, self.stored)
 
-    def changed(self, **fields: float) -> Case:
-        """The same with other numbers."""
-        return replace(self, **fields)
+    def with_setting(self, setting: float) -> Case:
+        """The same with another relief valve."""
+        return replace(self, setting=setting)
+
+    def with_static(self, static: float) -> Case:
+        """The same at another static pressure."""
+        return replace(self, static=static)
 
 
 def case_of(values: Values, reader: Reader) -> Case:

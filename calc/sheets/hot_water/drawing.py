@@ -29,6 +29,11 @@ CLOSERS = {
     "check": "check valve", "reducer": "reducing valve", "open": "open to the supply",
     "vent": "from an open tank",
 }  # fmt: skip
+SHORTER = (
+    ("about ", ""),
+    ("more than 5 minutes", "over 5 min"),
+    ("less than a second", "under 1 s"),
+)
 ROLES = {"stop": "bad", "care": "tight"}
 
 
@@ -98,7 +103,9 @@ def _expansion(case: Case, levels: dict[str, str], reader: Reader) -> Iterator[S
         return
     role = _worst(levels, "no-room", "tank-small", "tank-unchecked", "bursts")
     middle, high = TANK + TANK_WIDE / 2, TANK_LOW - TANK_TOP
-    yield Words(middle, TANK_TOP - 22, "expansion tank", "middle", size=SMALL)
+    title = "tank too small" if "tank-small" in levels else "expansion tank"
+    yield Words(middle, TANK_TOP - 22, title, "middle", role if "tank-small" in levels else "ink",
+                size=SMALL)  # fmt: skip
     if case.tank == 0.0:
         yield Block(TANK, TANK_TOP, TANK_WIDE, high, "", "edge", "dashed", corner=8)
         yield Words(middle, TANK_TOP - 6, "none", "middle", role, bold=True, size=SMALL)
@@ -109,10 +116,8 @@ def _expansion(case: Case, levels: dict[str, str], reader: Reader) -> Iterator[S
     if share:
         yield Block(TANK, TANK_LOW - share * high, TANK_WIDE, share * high, "water",
                     at="tank water")  # fmt: skip
-    yield Block(TANK, TANK_TOP, TANK_WIDE, high, "", "ink", line=2.5, corner=8, at="tank")
+    yield Block(TANK, TANK_TOP, TANK_WIDE, high, "", "ink", line=2.5, corner=3, at="tank")
     said = "size not known" if case.tank is None else brief(case.tank, "volume", reader)
-    if "tank-small" in levels:
-        said += ", too small"
     yield Words(middle, TANK_TOP - 6, said, "middle", role, bold=True, size=SMALL)
 
 
@@ -147,13 +152,13 @@ def _tap(case: Case, levels: dict[str, str], reader: Reader) -> Iterator[Shape]:
     hot = "not known" if case.at_tap is None else brief(case.at_tap, "temperature", reader)
     yield Words(WIDTH - 4, TAP_LOW + 20, hot, "end", role, bold=True, size=SMALL, lead="tap")
     if case.at_tap is not None:
-        said = f"burns in {burns_in(case.at_tap).removeprefix('about ')}"
+        said = f"burns in {burns_in(case.at_tap)}"
+        for words, brief_ones in SHORTER:
+            said = said.replace(words, brief_ones)
         yield Words(WIDTH - 4, TAP_LOW + 36, said, "end", role, size=SMALL)
 
 
-def _bars(
-    case: Case, levels: dict[str, str], reader: Reader
-) -> tuple[tuple[Shape, ...], float]:
+def _bars(case: Case, levels: dict[str, str], reader: Reader) -> tuple[tuple[Shape, ...], float]:
     """(bars of the pressures, y of their end)."""
     drips = _worst(levels, "no-room", "tank-small", "bursts")
     rows = [("static", case.static, "ink")]

@@ -1,4 +1,4 @@
-"""What to try with hot water: a relief valve, room to expand, less pressure, another pipe, mixing."""
+"""What to try with hot water: a relief valve, room to expand, less pressure, a pipe, mixing."""
 
 from __future__ import annotations
 
@@ -67,7 +67,7 @@ def _relief(case: Case, reader: Reader) -> Iterator[Change]:
         return
     text = f"Fit a temperature-and-pressure relief valve set to {shown}."
     texts["valve"] = "tp"
-    tank = _tank_texts(case.changed(setting=setting), reader)
+    tank = _tank_texts(case.with_setting(setting), reader)
     if case.closed and case.tank == 0.0 and tank is not None:
         said, more = tank
         yield Change(f"{text} {said}", NO_RELIEF, texts | more)
@@ -88,15 +88,21 @@ def _pipe(case: Case, reader: Reader) -> Iterator[Change]:
             yield Change(text, keys, {"kind": kind, kind: best.size})
 
 
-def _tank_texts(case: Case, reader: Reader) -> tuple[str, dict[str, str]] | None:
-    """(sentence, texts) of an expansion tank that is enough; None where none is."""
+def _enough(case: Case, charge: float) -> float | None:
+    """The least expansion tank that is enough with a pre-charge (Pa); None where none is."""
     if case.limit is None:
         return None
-    charge = round_down(case.static, "pressure", reader)
     needed = hot_water.tank_needed(case.growth, charge, case.static, case.limit, case.air)
-    if not 0 < needed < math.inf:
+    return needed * SURE if 0 < needed < math.inf else None
+
+
+def _tank_texts(case: Case, reader: Reader) -> tuple[str, dict[str, str]] | None:
+    """(sentence, texts) of an expansion tank that is enough; None where none is."""
+    charge = round_down(case.static, "pressure", reader)
+    needed = _enough(case, charge)
+    if needed is None:
         return None
-    size = round_up(needed * SURE, "volume", reader, 2)
+    size = round_up(needed, "volume", reader, 2)
     shown = reader.show(size, "volume"), reader.show(charge, "pressure")
     texts = {
         "vessel": "yes",
@@ -106,37 +112,56 @@ def _tank_texts(case: Case, reader: Reader) -> tuple[str, dict[str, str]] | None
     return f"Fit an expansion tank of {shown[0]} or more, pre-charged to {shown[1]}.", texts
 
 
+def _charged(case: Case, reader: Reader) -> tuple[str, dict[str, str]] | None:
+    """(sentence, texts) of another pre-charge, where the tank that is there is then enough."""
+    charge = round_down(case.static, "pressure", reader)
+    needed = _enough(case, charge)
+    if not case.tank or case.charge in (None, charge) or needed is None or case.tank < needed:
+        return None
+    text = (
+        f"Set the tank's pre-charge to {reader.show(charge, 'pressure')}, with its water let out."
+    )
+    return text, {"charge": exact(charge, "pressure", reader)}
+
+
 def _room(case: Case, reader: Reader) -> Iterator[Change]:
     """Another pre-charge where the tank is large enough, else a larger tank."""
-    charge = round_down(case.static, "pressure", reader)
-    if case.tank and case.charge is not None and charge != case.charge:
-        shown = reader.show(charge, "pressure")
-        text = f"Set the tank's pre-charge to {shown}, with its water let out: it is then enough."
-        yield Change(text, ROOM, {"charge": exact(charge, "pressure", reader)})
-    tank = _tank_texts(case, reader)
-    if tank is not None:
-        yield Change(tank[0], ROOM, tank[1])
+    for found in (_charged(case, reader), _tank_texts(case, reader)):
+        if found is not None:
+            yield Change(found[0], ROOM, found[1])
+            return
 
 
 def _lower(case: Case, reader: Reader) -> Iterator[Change]:
-    """Less pressure from the supply."""
+    """Less pressure from the supply, with the relief valve and the tank that then suit."""
     if case.limit is None:
         return
     low = round_down(REDUCED * case.limit, "pressure", reader, 2)
     if not LEAST_SET <= low < case.static:
         return
     shown, texts = reader.show(low, "pressure"), {"static": exact(low, "pressure", reader)}
-    if not case.closed:
-        text = f"Lower the pressure at the pump or tank, to {shown} at the heater."
-        yield Change(text, PRESSED, texts)
-        return
-    text = f"Fit a pressure-reducing valve set to {shown}."
-    texts["closed"] = "reducer"
-    tank = _tank_texts(case.changed(static=low), reader)
-    if tank is not None and case.tank is not None:
-        said, more = tank
-        yield Change(f"{text} {said}", PRESSED | ROOM, texts | more)
-    yield Change(text, PRESSED, texts)
+    text = f"Lower the pressure at the pump or tank, to {shown} at the heater."
+    if case.closed:
+        text, texts["closed"] = f"Fit a pressure-reducing valve set to {shown}.", "reducer"
+    lower, keys = case.with_static(low), PRESSED
+    if case.setting is not None and case.lowest is not None and case.setting > case.lowest:
+        setting = _setting(lower, reader)
+        if setting is None:
+            return
+        text += f" Fit a relief valve set to {reader.show(setting, 'pressure')}."
+        texts["relief"], lower = exact(setting, "pressure", reader), lower.with_setting(setting)
+    if case.closed and not _settled(lower):
+        more = _charged(lower, reader) or _tank_texts(lower, reader)
+        if more is not None:
+            text, texts, keys = f"{text} {more[0]}", texts | more[1], PRESSED | ROOM
+    yield Change(text, keys, texts)
+
+
+def _settled(case: Case) -> bool:
+    """Whether the tank that is there is enough, or nothing is known of it."""
+    if case.reached is None or case.limit is None:
+        return True
+    return case.reached <= case.limit
 
 
 def _mixed(reader: Reader) -> tuple[str, str]:

@@ -91,7 +91,7 @@ def _ratings(case: Case, reader: Reader) -> Iterator[Finding]:
     if case.lowest is not None:
         for value, said in (
             (case.static, "The static pressure is {}"),
-            (case.setting, "The relief valve opens at {} only"),
+            (case.setting, "The relief valve opens only at {}"),
             (_unrelieved(case), "Heating raises the pressure to {}"),
         ):
             if value is not None and value > case.lowest * MET:
@@ -171,8 +171,10 @@ def _small(case: Case, limit: float, reader: Reader) -> str:
     """That the tank which is there takes up too little, in words."""
     size = reader.show(case.tank or 0.0, "volume")
     if case.reached is None or case.reached >= case.locked:
-        return f"The expansion tank of {size} is full before the water is hot: then the relief "\
+        return (
+            f"The expansion tank of {size} is full before the water is hot: then the relief "
             "valve drips."
+        )
     hot, most = reader.apart(case.reached, limit, "pressure")
     opens = "the relief valve may drip" if case.setting is not None else "a part is over its rating"
     return f"With its tank of {size} the pressure rises to {hot}; from {most} on {opens}."
@@ -283,11 +285,13 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
             "Keep that pipe short, and run it hot now and then."
         )
     if case.mixed:
-        found.append("Check the mixing valve once a year with a thermometer, and clean its strainer.")
+        found.append(
+            "Check the mixing valve once a year with a thermometer, and clean its strainer."
+        )
     metre = reader.show(1.0, "length", 2)
     found.append(
-        f"A heater that fails gets hotter than its thermostat: use metal for the first {metre}, and "
-        "for the pipe of its relief valve."
+        f"A heater that fails gets hotter than its thermostat: use metal for the first {metre}, "
+        "and for the pipe of its relief valve."
     )
     return tuple(found)
 

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Count, Field, Number, Sheet, Unknown
+from calc.page.fields import UNKNOWN, Choice, Count, Field, Number, Sheet, Unknown
 from calc.sheets.parts.fields import SEA_LEVEL, altitude, usual
 from calc.sheets.parts.line_cautions import HOT
 from calc.sheets.parts.pipe_choice import pipe_fields
@@ -45,7 +45,7 @@ FIELDS: tuple[Field, ...] = (
            help="Between the heater and whatever could take water back",
            unknown=Unknown("check", "check", "taken as closed, the careful side")),
     Choice("vessel", "Expansion tank", (("yes", "There is one"), ("none", "None")), "yes",
-           when=("closed", CLOSED), unknown=NONE_CAREFUL),
+           when=("closed", (*CLOSED, UNKNOWN)), unknown=NONE_CAREFUL),
     Number("volume", "Expansion tank volume", "volume", "5 L", "1.3 gal", 1e-4, 10.0,
            help="Its whole volume, the size on its label", when=TANK, unknown=NOT_CHECKED),
     Number("charge", "Pre-charge of that tank", "pressure", "3.5 bar", "50 psi", 0.0, 16e5,

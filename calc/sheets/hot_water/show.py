@@ -17,7 +17,10 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 # Temperatures of the table of the store, in the reader's unit; our choice
-STORES = {"metric": (40, 45, 49, 55, 60, 65, 70, 80), "us": (105, 115, 120, 130, 140, 150, 160, 180)}
+STORES = {
+    "metric": (40, 45, 49, 55, 60, 65, 70, 80),
+    "us": (105, 115, 120, 130, 140, 150, 160, 180),
+}
 # Kinds of pipe set side by side, by system of units; our choice
 KINDS = {
     "metric": ("pe100-sdr11", "pvc40", "hose", "pex-mm", "cpvc11", "copper-en", "steel-en"),

@@ -176,10 +176,10 @@ def _warmed(title: str, case: Case, volume: float, hot: float) -> Step:
     given = {
         "rho": Value(water.density(case.cold), "density", 5),
         "V": Value(volume, "volume"),
-        "c": Value(water.heat_capacity((case.cold + hot) / 2), "number", 4),
+        "c": Value(hot_water.mean_capacity(case.cold, hot), "number", 4),
         "T_h": Value(hot, "temperature"),
         "T_c": Value(case.cold, "temperature"),
     }
-    note = "c is the heat capacity in J/(kg K), half-way between."
+    note = "c is the heat capacity in J/(kg K), the mean of all between."
     return Step(title, "Q = rho * V * c * (T_h - T_c)", given,
                 Value(hot_water.heat(volume, case.cold, hot), "energy"), note=note)  # fmt: skip
