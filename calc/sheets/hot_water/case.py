@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from calc import hot_water, practice, water
 from calc.errors import InputError, InputErrors
 from calc.pipe import pipes
-from calc.sheets.hot_water.sheet import CLOSED
 from calc.sheets.parts.pipe_choice import chosen_pipe
 
 if TYPE_CHECKING:
@@ -46,7 +45,7 @@ class Case:
     @property
     def closed(self) -> bool:
         """Whether the grown water cannot go back where it came from."""
-        return self.values.closed in CLOSED
+        return _closed(self.values)
 
     @property
     def vented(self) -> bool:
@@ -202,12 +201,17 @@ class Case:
         return replace(self, static=static)
 
 
+def _closed(values: Values) -> bool:
+    """Whether something closes the cold pipe: only then the form asks for an expansion tank."""
+    return values.vessel is not None
+
+
 def case_of(values: Values, reader: Reader) -> Case:
     """The ``Case`` of a form.  Raises InputErrors for numbers that contradict one another."""
     faults = list(_wrong(values, reader))
     if faults:
         raise InputErrors(faults)
-    has = values.closed in CLOSED and values.vessel == "yes"
+    has = _closed(values) and values.vessel == "yes"
     return Case(
         values,
         chosen_pipe(values),
