@@ -392,3 +392,24 @@ BATTERIES = (
                 273.15, _CYCLES_LFP, 12.0),
 )  # fmt: skip
 BATTERY_BY_KEY = {kind.key: kind for kind in BATTERIES}
+
+
+# Hot water ----------------------------------------------------------------------------------
+
+RELIEF_SEEPS = 0.9  # of its setting, from which a relief valve may drip: EN 12828, from memory
+# Pa, settings of relief valves at heaters, metric and US; common practice, no source
+RELIEF_USUAL = (7e5, 100 * PSI)
+STORED_HOT = 333.15  # K, that keeps legionella out of a store: WHO (2007), from memory
+LUKEWARM_TO = 323.15  # K, from 20 degC to which legionella grows: WHO (2007), from memory
+SCALDS_ABOVE = 322.15  # K (120 F), water at a tap or shower: IPC 424.3, from memory
+MIXED_TO = 318.15  # K, a mixing valve set with something to spare; our choice
+HOT_WITHIN = 60.0  # s, in which a tap should run hot: HSE HSG274 part 2, from memory
+HEATER_SLENDER = 150.0  # diameter of a steel heater over its wall, about 3 mm of 450; our choice
+# (K, s): how long water of that heat takes to burn an adult's skin deeply, 120 to 155 degF; after
+# A. R. Moritz and F. C. Henriques, Am. J. Pathology 23 (1947), as the trade prints it, from memory
+SCALDS = tuple(
+    (273.15 + (f - 32) * 5 / 9, s)
+    for f, s in (
+        (120, 300.0), (124, 180.0), (127, 60.0), (133, 15.0), (140, 5.0), (148, 2.0), (155, 1.0),
+    )
+)  # fmt: skip

@@ -94,6 +94,12 @@ TERMS = (
         "reference evapotranspiration: water that short grass uses a day in that weather",
         hard=True,
     ),
+    Term(
+        "expansion tank",
+        "small sealed tank with air that takes up water as it grows with heat",
+        ("expansion vessel",),
+        hard=True,
+    ),
     Term("fixed speed", "the pump is on or off, and runs at full speed"),
     Term("flow", "water passing each minute", ("discharge",)),
     Term(
@@ -115,6 +121,7 @@ TERMS = (
     Term("inside diameter", "width of the pipe's hole", ("bore",)),
     Term("intake rate", "depth of water that wet soil takes in an hour", ("infiltration rate",)),
     Term("manifold", "pipe from which drip lines branch off", ("header", "submain"), hard=True),
+    Term("mixing valve", "mixes cold into hot water and holds the temperature", hard=True),
     Term(
         "needed pressure",
         "running pressure that an outlet needs to be useful",

@@ -31,6 +31,7 @@ KEYS = (
     "hill_tank",
     "drip",
     "sprinkler",
+    "hot_water",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
@@ -39,6 +40,7 @@ KEYS = (
 LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
     "sprinkler",
+    "hot_water",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share; and questions of the first sheets that few ask.
@@ -51,6 +53,7 @@ LATER_ROOMS = (
     "calc.recovery",
     "calc.well_yield",
     "calc.day_tank",
+    "calc.hot_water",
     "calc.drip.",
     "calc.trip",
     "calc.relief",

@@ -49,6 +49,8 @@ _LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _GUARDS = (known("guard", "pump.guard"), known("relief", "pump.relief"))
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
+_OUTLET_FLOW = figure("flow", "flow", lambda asked: asked.way.outlet_flow)
+_STATIC = figure("static", "pressure", lambda asked: asked.way.static_pa)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
 _PIPE = b.way_pipe()
 _EXTRA = figure("extra", "percent", w.extra)
@@ -132,8 +134,8 @@ VIEWS = {
             known("pumps", "pump.count"),
         )),
         View("surge", (
-            figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
-            b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
+            _OUTLET_FLOW, b.length(), b.last_pipe(),
+            figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
             _HOTTEST, replace(figure("lift", "length", w.lifted), spare=True),
         )),
@@ -166,6 +168,12 @@ VIEWS = {
         )),
         View("drip", d.FIELDS, kind="drip"),
         View("sprinkler", d.WATER, kind="sprinkler"),
+        View("hot_water", (
+            known("heater", "hot.volume"), _WATER, known("stored", "hot.stored"), _STATIC,
+            known("volume", "hot.tank"), known("charge", "hot.precharge"),
+            known("relief", "hot.relief"), known("weakest", "pipes.weakest"), _OUTLET_FLOW,
+            _HOTTEST, _ALTITUDE,
+        )),
     )
 }  # fmt: skip
 

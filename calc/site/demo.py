@@ -68,6 +68,11 @@ _FACTS = {
     "power.amps": "20 A",
     "power.fail": "5",
     "power.cable": "30 m",
+    "hot.volume": "80 L",
+    "hot.stored": "60 °C",
+    "hot.tank": "5 L",
+    "hot.precharge": "2.3 bar",
+    "hot.relief": "6 bar",
 }
 _SECTIONS = (
     ("pump", "lower fork", "60 m", "5 m", "40"),

@@ -308,5 +308,13 @@ _POWER = (
     choice("power.season", "rn", "Use over the year", SEASONS, "even", _OURS),
 )  # fmt: skip
 
-SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER)
+_HOT = (
+    quantity("hot.volume", "hv", "Water heater volume", "volume", 1e-3, 10.0),
+    quantity("hot.stored", "hs", "Hot water is stored at", "temperature", 293.15, 368.15),
+    quantity("hot.tank", "ht", "Expansion tank volume", "volume", 1e-4, 10.0),
+    quantity("hot.precharge", "hp", "Pre-charge of expansion tank", "pressure", 0.0, 16e5),
+    quantity("hot.relief", "hr", "Relief valve setting, heater", "pressure", 0.5e5, 25e5),
+)
+
+SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER, *_HOT)
 BY_PATH = {slot.key: slot for slot in SLOTS}

@@ -92,4 +92,5 @@ QUERIES = (
     ("hot water", {"hot-water"}),
     ("water heater", {"hot-water"}),
     ("scald", {"hot-water"}),
+    ("expansion tank", {"hot-water", "glossary"}),
 )

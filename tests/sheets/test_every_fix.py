@@ -26,6 +26,7 @@ KEYS = (
     "hill_tank",
     "drip",
     "sprinkler",
+    "hot_water",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

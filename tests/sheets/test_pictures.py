@@ -34,6 +34,7 @@ KEYS = (
     "hill_tank",
     "drip",
     "sprinkler",
+    "hot_water",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -73,6 +74,13 @@ SHOWN = {
         ("stop", "too-little"),
         ("stop", "too-long"),
         ("stop", "zone-flow"),
+    },
+    "hot_water": {
+        ("stop", "bursts"),
+        ("stop", "no-relief"),
+        ("stop", "relief-runs"),
+        ("stop", "over-rating"),
+        ("stop", "too-hot"),
     },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}

@@ -111,6 +111,18 @@ _ABOUT = {
     "soil": "what the soil takes in",
     "gaps": "the distance between sprinklers",
     "windy": "the wind",
+    "bursts": "the room for hot water to grow",
+    "no-room": "the missing expansion tank",
+    "tank-small": "the expansion tank",
+    "tank-unchecked": "the expansion tank",
+    "no-relief": "the missing relief valve",
+    "relief-runs": "the relief valve's setting",
+    "relief-near": "the relief valve's setting",
+    "relief-unchecked": "the relief valve's setting",
+    "rating-unchecked": "a rating",
+    "scald": "scalding at the tap",
+    "mix-unchecked": "the mixing valve",
+    "lukewarm": "a lukewarm store",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
