@@ -244,13 +244,13 @@ WHAT_IF = {
     # the cistern in the shed
     "well": {"cistern": Fact("3000 L")},
     "hill_tank": {"volume": Fact("1000 L"), "height": Fact("15 m")},
-    "tank": {"own": Fact(""), "well": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
+    "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
 # Fields whose example the sheet itself writes, in round US numbers too: links leave these texts
 # out.  Alder Terrace says the same.
 AS_WRITTEN = {
     "well": (
-        "known", "drawn", "minutes", "steady", "told", "dry", "static", "intake", "depth",
+        "known", "drawn", "minutes", "steady", "dry", "static", "intake", "depth",
         "casing", "cover", "clear",
     ),
     "hill_tank": ("garden",),

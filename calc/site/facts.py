@@ -235,6 +235,7 @@ _WELL = (  # levels and depths below the top of the well
             ("recovery", "A recovery test"), ("told", "A figure from the driller"))),
     quantity("well.drawn", "bd", "Drawn before the flow fell", "volume", 1e-3, 1e3),
     quantity("well.drawn_for", "bt", "Time that took", "minutes", 60.0, 30 * 86400.0),
+    quantity("well.steady", "by", "Steady flow after that", "flow", 0.0, 1.0),
     quantity("well.tested", "bf", "Flow of the test", "flow", 1e-6, 1.0),
     quantity("well.pumping", "bp", "Pumping level at that flow", "length", 0.0, 500.0),
     quantity("well.rate", "br", "Flow before a recovery", "flow", 1e-6, 1.0),

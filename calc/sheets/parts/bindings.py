@@ -147,8 +147,8 @@ def _else(worked: Binding, own: Binding, asked: Asked) -> Fact:
 
 
 def by_way(worked: Binding, path: str) -> Binding:
-    """Of a line that runs by its height: as the way says where that begins at open water, by its
-    own binding; elsewhere a fact of its own, of a line that the site's pipe sections do not hold."""
+    """Of a line that runs by its height: by its own binding where the way begins at open water;
+    elsewhere a fact of its own, of a line that the site's pipe sections do not hold."""
     own = known(worked.field, path)
 
     def one(asked: Asked) -> Binding:

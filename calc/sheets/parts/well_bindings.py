@@ -35,6 +35,16 @@ def _known(asked: Asked) -> Fact:
     return said if said.known or not found else Fact(found, reason=CALCULATED)
 
 
+def _steady(asked: Asked) -> Fact:
+    """The yield that is counted on; where there is none, as the test found it."""
+    counted = asked.site.get("water.yield")
+    return counted if counted.known else asked.site.get("well.steady")
+
+
+def _take_steady(asked: Asked, fact: Fact) -> Site:
+    return asked.site.put("well.steady", fact).put("water.yield", fact)
+
+
 def _from_top(asked: Asked) -> bool:
     """Whether the site counts its heights from the ground at the source, the top of the well."""
     return asked.site.best("place.datum").text == BY_PATH["place.datum"].usual
@@ -68,7 +78,7 @@ _HEIGHT = known("rise", "pump.sensed")
 FIELDS = (
     replace(known("known", "well.known"), give=_known),
     known("drawn", "well.drawn"), known("minutes", "well.drawn_for"),
-    known("steady", "water.yield"), known("tested", "well.tested"),
+    Binding("steady", _steady, _take_steady, "water.yield"), known("tested", "well.tested"),
     known("pumping", "well.pumping"), known("rate", "well.rate"),
     known("pumped", "well.pumped_for"), t.readings(), known("told", "water.yield"),
     w.DAILY, known("pump", "store.inflow"), known("dry", "pump.dry_run"),
