@@ -70,7 +70,8 @@ def test_a_row_that_ends_as_the_one_above_says_so_in_one_sign():
         ((row, row), "~oHut,hut,.0,3;."),
         ((row, {**other, "before": Fact("4")}), "~oHut,hut,.0,3;Barn,barn,.0,4"),
         ((row, {"name": Fact("Barn")}), "~oHut,hut,sink,3;Barn"),
-        ((row, {**row, "flow": Fact("2 L/min")}, row), "~oHut,hut,.0,3;Hut,hut,.0,3,,2;Hut,hut,.0,3"),
+        ((row, {**row, "flow": Fact("2 L/min")}), "~oHut,hut,.0,3;Hut,hut,.0,3,,2"),
+        (({**row, "flow": Fact("2 L/min")}, row), "~oHut,hut,.0,3,,2;Hut,hut,.0,3"),
     ):  # fmt: skip
         site = Site("S").put_rows("outlets", rows)
         assert pack(site).endswith(end)
