@@ -142,6 +142,7 @@ SHEET = Sheet(
         "Fit a relief valve set no higher than the weakest rating; never charge past the label.",
         "Pressure vessels and their inspection are under local law. A licensed person must do the "
         "wiring, to local codes.",
+        "Keep tank, switch, gauge and relief valve free of frost, or drain them.",
     ),
     sources=(
         "Boyle's law with absolute pressures; air pressure by altitude: ISO 2533:1975.",

@@ -15,6 +15,7 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import CHLORINATE, DIG, FROST
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.sheets.suction import drawing, fixes, judge, show
@@ -212,6 +213,10 @@ SHEET = Sheet(
         "falls to while the pump runs.",
         "A diaphragm pump draws in pulses: a short, reinforced, non-collapsing hose at its inlet "
         "evens them out. They count where you say how the pump draws, as in a stiff pipe.",
+        "A suction pipe is below the pressure outside: a leak draws in air and polluted water.",
+        FROST,
+        DIG,
+        CHLORINATE,
     ),
     sources=(
         "Net positive suction head: ISO 17769-1:2012. Air pressure: ISO 2533:1975.",

@@ -9,6 +9,7 @@ from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, altitude, usual, water_temperature
+from calc.sheets.parts.line_cautions import DIG, FROST
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.sheets.surge import drawing, fixes, judge, show
@@ -111,6 +112,9 @@ SHEET = Sheet(
         "Most valves stop most of the flow in the last half of their travel: give the time in "
         "which the flow really stops (common practice).",
         "Follow local codes, and have a licensed person do the work they reserve.",
+        "The low side of a wave draws in polluted water through leaks.",
+        FROST,
+        DIG,
     ),
     sources=(
         "Wave speed: Korteweg (1878) with wall restraint after Wylie and Streeter, Fluid "
