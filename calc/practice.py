@@ -131,6 +131,8 @@ REDUCER_FLOW = 30 * LPM  # m3/s, at which the loss below holds; common practice,
 REDUCER_FALL = (0.5e5, 1e5)  # Pa, it gives so much less near its rated flow; common practice
 REDUCER_NEAR = 0.8  # of its rated flow, from which that is said; our choice
 REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common practice, no source
+FLOAT_FLOW = 40 * LPM  # m3/s, at which the loss below holds; common practice, no source
+FLOAT_LOSS = 10.0  # m, a 1 in float valve wide open; common practice, no source
 
 # Suction ------------------------------------------------------------------------------------
 

@@ -15,6 +15,7 @@ from calc.sheets.parts import bindings as b
 from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import fall_bindings as fall
 from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import open_bindings as o
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
 from calc.sheets.parts import steady_bindings as s
@@ -67,14 +68,11 @@ VIEWS = {
         View("keep_up", (
             words("ask", lambda asked: "rows"),
             *p.pump(),
-            p.menu("drive", "pump.control",
-                   {"speed": "held", "fixed": "full", "switch": "full"},
-                   {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
+            o.drive(), known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
             _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, _CHARGE, _STARTS, *_GUARDS,
-            known("draw", "use.smallest"),
+            known("draw", "use.smallest"), o.fall(), o.gives(),
         ), outlet=False),
         View("pressure", (
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -166,6 +164,9 @@ VIEWS = {
 }  # fmt: skip
 
 
+OF_A_PUMP = ("suction", "pump_match", "pressure_tank", "direct", "panels", "battery")
+
+
 # Asking ---------------------------------------------------------------------------------------
 
 
@@ -214,7 +215,11 @@ def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4)
     Raises KeyError for no such sheet.
     """
     asked = asked_of(site, key, way)
-    return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
+    # a page about a pump is that of an example, on a site that has none
+    spare = key in OF_A_PUMP and not ways.has_pump(site)
+    return filling.fill(
+        asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits, spare
+    )
 
 
 def back(site: Site, key: str, state: State, way: str = "", going: bool = False) -> PutBack:
@@ -226,6 +231,8 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
     Raises KeyError for no such sheet.
     """
     asked = replace(asked_of(site, key, way), going=going)
+    if key == "keep_up":
+        state = o.with_its_water(site, find_sheet(key), state)
     return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 

@@ -24,6 +24,7 @@ from calc.site.facts import (
 )
 
 PUMP = "pump"  # the point where the pump's pipe begins
+SOURCE = "source"  # the same point, and its name for readers, where there is no pump
 MOST = 60  # rows of a table; our choice
 Row = Mapping[str, Fact]
 _HEIGHT = (-300.0, 400.0)  # m

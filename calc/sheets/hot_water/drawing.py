@@ -124,7 +124,9 @@ def _expansion(case: Case, levels: dict[str, str], reader: Reader) -> Iterator[S
 def _relief(case: Case, levels: dict[str, str], reader: Reader) -> Iterator[Shape]:
     """The relief valve over the heater, or that there is none."""
     middle = LEFT + WIDE / 2
-    role = _worst(levels, "bursts", "no-relief", "relief-runs", "relief-near", "relief-unchecked")
+    role = _worst(
+        levels, "bursts", "no-relief", "relief-runs", "relief-near", "heater-relief-unchecked"
+    )
     if case.relieved:
         yield Stroke(((middle, TOP), (middle, 30.0), (middle + 56, 30.0)), "pipe", width=2.5,
                      at="pipe relief")  # fmt: skip

@@ -61,7 +61,7 @@ def _relief(case: Case, reader: Reader) -> Iterator[Finding]:
         if case.lowest is not None:
             most = reader.show(case.lowest, "pressure")
         said = f"Not checked: whether the relief valve opens in time; set to {most} or less passes."
-        yield unchecked("relief-unchecked", said)
+        yield unchecked("heater-relief-unchecked", said)
         return
     yield from _set_close(case, case.setting, reader)
     if case.values.valve == "pressure":

@@ -10,6 +10,7 @@ from calc.sheets.parts.pipe_choice import KIND_HEADINGS, pipe_options
 
 SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
 SUCTION_M = (0.1, 200.0)  # the same of the suction pipe's length
+LEVEL_M = (-300.0, 400.0)  # the same of the water that the line begins in, without a pump
 NAME = 24  # characters of a name, our choice: it must fit in a table
 PIPES = pipe_options()
 USUAL = Unknown(reason="usual for this kind of outlet")
@@ -39,7 +40,8 @@ RUNS = Rows(
     us=(("pump", "house"),),
     row="pipe section",
     rare=("bends", "extra"),
-    help="Each begins at the pump or where another ends. Below the pump: a minus sign",
+    help="Each begins at the pump or where another ends. Below the pump: a minus sign. Without "
+    "a pump, “pump” is the source",
 )
 
 TAPS = Rows(

@@ -6,6 +6,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from calc.sheets.parts import bindings as b
+from calc.sheets.parts import gravity_bindings as g
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import worked_out as w
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, by_way, figure, known, words
@@ -15,13 +16,15 @@ from calc.site.site import Site
 EXTRA, WATER = known("extra", "pipes.extra"), known("water", "water.temperature")
 # A way from open water asks for the pressure that its outlet needs.
 LINE = (
-    by_way(figure("drop", "length", w.raised), "fall.drop"),
-    by_way(b.length(), "fall.length"),
-    by_way(figure("flow", "flow", lambda asked: asked.way.flow), "fall.flow"),
-    by_way(b.way_pipe(), "fall.pipe"),
-    by_way(words("use", lambda _asked: "own"), "fall.use"),
-    by_way(b.needed("wanted"), "fall.wanted"),
-    known("spring", "water.yield"), EXTRA, WATER, known("hottest", "pipes.hottest"), t.points(),
+    by_way(g.drop(), "fall.drop", g.falling),
+    by_way(b.length(), "fall.length", g.falling),
+    by_way(figure("flow", "flow", lambda asked: asked.way.flow), "fall.flow", g.falling),
+    by_way(b.way_pipe(), "fall.pipe", g.falling),
+    by_way(words("use", lambda _asked: "own"), "fall.use", g.falling),
+    by_way(b.needed("wanted"), "fall.wanted", g.falling),
+    known("spring", "water.yield"),
+    by_way(figure("extra", "percent", g.extra), "pipes.extra", g.falling),
+    WATER, known("hottest", "pipes.hottest"), t.points(g.profile_of),
     known("broken", "fall.broken"), known("breaks", "fall.breaks"), known("held", "fall.held"),
 )  # fmt: skip
 

@@ -118,11 +118,16 @@ _ABOUT = {
     "no-relief": "the missing relief valve",
     "relief-runs": "the relief valve's setting",
     "relief-near": "the relief valve's setting",
-    "relief-unchecked": "the relief valve's setting",
+    "heater-relief-unchecked": "the relief valve's setting",
     "rating-unchecked": "a rating",
     "scald": "scalding at the tap",
     "mix-unchecked": "the mixing valve",
     "lukewarm": "a lukewarm store",
+    "dry": "a point above the water it comes from",
+    "break-empty": "a break-pressure tank that runs empty",
+    "break-over": "a break-pressure tank that runs over",
+    "source-short": "too little water from the source",
+    "source-unchecked": "what the source gives",
 }
 AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin

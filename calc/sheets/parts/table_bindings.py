@@ -140,35 +140,19 @@ def line() -> TableBinding:
     return TableBinding("line", _line)
 
 
-def _points(asked: Asked) -> tuple[Cells, ...]:
-    """Ends of the sections on a way from open water, from its level on; with one section none:
-    drop and length say that."""
-    way = asked.way
-    if way.single:
-        return ()
-    at = height = 0.0
-    spots = [(at, height)]
-    for section in way.sections:
-        at, height = at + section.length_m, height + section.rise_m
-        spots.append((at, height))
-    return tuple({"at": written(a, "length"), "height": written(h, "length")} for a, h in spots)
-
-
-def points() -> TableBinding:
+def points(worked: Callable[[Asked], tuple[Cells, ...]]) -> TableBinding:
     """Points along a line that runs by its height.
 
-    Of a way of several sections from open water they are the ends of those, and stay with them.
+    worked: those of the way through the site's sections, which stay with them; none where the
+    sections do not say any, and the site's own table does.
     """
     own = _one_to_one("profile", "profile", {"at": "at", "height": "height"})
 
-    def of_way(asked: Asked) -> bool:
-        return asked.open_water and not asked.way.single
-
     def give(asked: Asked) -> tuple[Cells, ...]:
-        return _points(asked) if of_way(asked) else own.give(asked)
+        return worked(asked) or own.give(asked)
 
     def take(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Site:
-        if of_way(asked) or own.take is None:
+        if worked(asked) or own.take is None:
             raise InputError("the pipe sections of the site say them.", name="profile")
         return own.take(asked, rows)
 

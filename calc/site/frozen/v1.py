@@ -123,6 +123,8 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "sensed": "",
         "least": "",
         "guard": "both",
+        "fall": ("30 m", "100 ft"),
+        "gives": "",
     },
     "pressure": {
         "known": ("3.5 bar", "50.8 psi"),
