@@ -10,6 +10,7 @@ from calc import demand, practice
 from calc.pipe import fittings
 from calc.site.facts import (
     LONG,
+    MONTH_KEYS,
     NAME,
     NOT_KNOWN,
     PIPES,
@@ -128,8 +129,23 @@ _CONTROLLERS = Table("controllers", "x", "controller", (
     quantity("current", "c", "Maximum current", "current", 0.1, 1000.0),
     quantity("power", "w", "Maximum power", "power", 1.0, 1e6),
 ))  # fmt: skip
+_PROFILE = Table("profile", "f", "point of the line", (
+    quantity("at", "a", "Distance along the pipe", "length", 0.0, 20e3),
+    quantity("height", "h", "Height", "length", -500.0, 6000.0),
+))  # fmt: skip
+_READINGS = Table("readings", "r", "reading", (
+    quantity("time", "t", "Since the pump stopped", "minutes", 0.0, 30 * 86400.0),
+    quantity("level", "l", "Water below the top", "length", 0.0, 500.0),
+))  # fmt: skip
+_REFERENCE = Table("reference", "e", "month", (
+    choice("month", "m", "Month", MONTH_KEYS),
+    quantity("et", "e", "Reference ET₀ a day", "rain", 0.0, 15e-3),
+))  # fmt: skip
 
-TABLES = (_SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS)
+TABLES = (
+    _SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS,
+    _PROFILE, _READINGS, _REFERENCE,
+)  # fmt: skip
 BY_TABLE = {table.key: table for table in TABLES}
 
 

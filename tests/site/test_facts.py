@@ -100,4 +100,4 @@ def test_everything_promised_has_its_place_in_the_first_version():
     store.volume store.days use.people power.source power.voltage"""
     assert set(promised.split()) <= set(BY_PATH)
     tables = "sections outlets tanks sources animals beds panels batteries controllers"
-    assert [table.key for table in TABLES] == tables.split()
+    assert [table.key for table in TABLES][:9] == tables.split()

@@ -31,6 +31,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
+from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
@@ -203,6 +204,8 @@ SHEET = Sheet(
         "A hose, trough or tank can draw dirty water back: fit a backflow preventer (local codes).",
         "Fit a relief valve wherever a pump could exceed a rating, also after a reducing valve.",
         "Parts that touch drinking water must be approved for it where you are.",
+        FROST,
+        DRAWN_IN,
     ),
     sources=(
         "Friction: Darcy-Weisbach with Colebrook (1939); fittings: Crane TP-410, from memory.",

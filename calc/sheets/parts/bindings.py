@@ -41,6 +41,14 @@ class Asked:
         return ways.way_to_outlet(self.site, self.outlet, self.moment)
 
     @cached_property
+    def open_water(self) -> bool:
+        """Whether the way to the outlet begins at a tank or a spring.  Raises nothing."""
+        try:
+            return bool(self.outlet) and self.way.start != PUMP
+        except (InputError, KeyError):
+            return False
+
+    @cached_property
     def solved(self) -> ways.Solved:
         """The supply with what is open.  Raises InputError where it cannot be worked out."""
         return ways.solved(self.site, self.moment, self.outlet)
@@ -111,6 +119,53 @@ def figure(field: str, quantity: str, of: Callable[[Asked], float | None]) -> Bi
         return NOT_KNOWN if value is None else written(value, quantity)
 
     return Binding(field, give)
+
+
+def told_or(worked: Binding, path: str) -> Binding:
+    """A fact of its own where it was told, else what is worked out: put back as told."""
+    own = known(worked.field, path)
+
+    def give(asked: Asked) -> Fact:
+        return asked.site.get(path) if asked.site.get(path).known else _else(worked, own, asked)
+
+    return replace(own, give=give, spare=worked.spare)
+
+
+def unless(worked: Binding, path: str) -> Binding:
+    """What is worked out from the site; a fact of its own where the site does not tell."""
+    own = known(worked.field, path)
+
+    def silent(asked: Asked) -> bool:
+        return not worked.fact(asked).known
+
+    return replace(own, give=lambda asked: _else(worked, own, asked), only=silent,
+                   spare=worked.spare)  # fmt: skip
+
+
+def _else(worked: Binding, own: Binding, asked: Asked) -> Fact:
+    found = worked.fact(asked)
+    return found if found.known else own.give(asked)
+
+
+def _open(asked: Asked) -> bool:
+    return asked.open_water
+
+
+def by_way(worked: Binding, path: str, when: Callable[[Asked], bool] = _open) -> Binding:
+    """Of a line that runs by its height: by its own binding where the way begins at open water
+    (or ``when`` says so); elsewhere a fact of its own, of a line that the site's pipe sections do
+    not hold."""
+    own = known(worked.field, path)
+
+    def one(asked: Asked) -> Binding:
+        return worked if when(asked) else own
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        put = one(asked).take
+        return put(asked, fact) if put else asked.site
+
+    return replace(worked, give=lambda asked: one(asked).give(asked), take=take, path=path,
+                   only=lambda asked: one(asked).puts_back(asked))  # fmt: skip
 
 
 def words(field: str, of: Callable[[Asked], str]) -> Binding:

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 from calc import track
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import worked_out as w
-from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, words, written
-from calc.sheets.parts.table_bindings import Cells, TableBinding
+from calc.sheets.parts.bindings import Asked, Binding, figure, written
+from calc.sheets.parts.table_bindings import Cells
 from calc.site import profile
 from calc.site.open_water import BEGINNINGS
-from calc.site.rows import PUMP, SOURCE, fold
+from calc.site.rows import SOURCE, fold
 from calc.units import parse
 
 if TYPE_CHECKING:
@@ -24,24 +24,11 @@ MOST = 60  # points that the sheet's table holds
 
 def falling(asked: Asked) -> bool:
     """Whether the way begins at open water and has nothing in it but pipe and bends, which is all
-    that the sheet knows.  Raises InputError as the way does."""
-    parts = any(one.device or one.reducer for one in asked.way.sections)
-    return asked.way.start != PUMP and not parts
+    that the sheet knows.  Raises nothing."""
+    return asked.open_water and not any(one.device or one.reducer for one in asked.way.sections)
 
 
-def _falling(one: Binding) -> Binding:
-    """The same for such a way; for any other the field stays as it is."""
-
-    def give(asked: Asked) -> Fact:
-        return one.give(asked) if falling(asked) else NOT_KNOWN
-
-    def only(asked: Asked) -> bool:
-        return falling(asked) and one.only(asked)
-
-    return replace(one, give=give, only=only, spare=True)
-
-
-def _drop() -> Binding:
+def drop() -> Binding:
     """From the source's water down to the point: one to one with the point's height."""
     climb = b.climb()
 
@@ -54,14 +41,14 @@ def _drop() -> Binding:
     return replace(figure("drop", "length", w.raised), take=take, only=climb.only)
 
 
-def _extra(asked: Asked) -> float:
+def extra(asked: Asked) -> float:
     """Bends as added length: the share of all sections' length that loses as much."""
     line, flow = w.line_of(asked), asked.way.flow
     straight = sum(line.straight_loss_in(one, flow) for one in line.sections)
     return sum(line.local_loss_in(one, flow) for one in line.sections) / straight
 
 
-def _profile(asked: Asked) -> tuple[Cells, ...]:
+def profile_of(asked: Asked) -> tuple[Cells, ...]:
     """The way point by point: where sections meet, and the points that their rows hold."""
     if not falling(asked):
         return ()
@@ -85,15 +72,3 @@ def _profile(asked: Asked) -> tuple[Cells, ...]:
     kept = found if len(found) <= MOST else track.thinned(found, MOST)
     return tuple({"at": written(far, "length"), "height": written(height, "length")}
                  for far, height in kept)  # fmt: skip
-
-
-FIELDS = (
-    _falling(_drop()),
-    _falling(b.length()),
-    _falling(figure("flow", "flow", lambda asked: asked.way.flow)),
-    _falling(b.way_pipe()),
-    _falling(words("use", lambda asked: "own")),
-    _falling(b.needed("wanted")),
-    _falling(figure("extra", "percent", _extra)),
-    TableBinding("profile", _profile, asked=True),
-)
