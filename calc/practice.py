@@ -7,10 +7,11 @@ constant stands beside the law.
 
 from dataclasses import dataclass
 
-from calc.units import DAY, FOOT, GALLON_US, LITRE, MINUTE, PSI
+from calc.units import DAY, FOOT, GALLON_US, HOUR, LITRE, MINUTE, PSI
 
 GPM = GALLON_US / MINUTE  # m3/s
 LPM = LITRE / MINUTE  # m3/s
+MM_HOUR = 1e-3 / HOUR  # m/s
 
 # Flow and pressure at outlets ---------------------------------------------------------------
 
@@ -65,6 +66,9 @@ OUTLETS = (
     # 3.5 gpm: Peak Water Demand Study (2017), from memory
     OutletKind("washer", "Washing machine", 3.5 * GPM, 30 * PSI, 15 * PSI),
     OutletKind("sprinkler", "Sprinkler", 3 * GPM, 40 * PSI, 30 * PSI, lasting=True),
+    # made for little pressure: larger nozzles or deflectors that break the jet up
+    OutletKind("spray", "Low-pressure sprinkler", 1.5 * GPM, 30 * PSI, 20 * PSI, lasting=True),
+    OutletKind("micro", "Microsprinkler", 0.3 * GPM, 20 * PSI, 15 * PSI, lasting=True),
 )
 OUTLET_BY_KEY = {kind.key: kind for kind in OUTLETS}
 
@@ -127,6 +131,8 @@ REDUCER_FLOW = 30 * LPM  # m3/s, at which the loss below holds; common practice,
 REDUCER_FALL = (0.5e5, 1e5)  # Pa, it gives so much less near its rated flow; common practice
 REDUCER_NEAR = 0.8  # of its rated flow, from which that is said; our choice
 REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common practice, no source
+FLOAT_FLOW = 40 * LPM  # m3/s, at which the loss below holds; common practice, no source
+FLOAT_LOSS = 10.0  # m, a 1 in float valve wide open; common practice, no source
 
 # Suction ------------------------------------------------------------------------------------
 
@@ -146,6 +152,32 @@ HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choi
 SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
 STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
 LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice
+
+
+@dataclass(frozen=True)
+class Pulsing:
+    """How a piston or diaphragm pump draws. factor: C of ``suction.acceleration_head``, -, for
+    strokes a minute; the more chambers take turns, the steadier."""
+
+    key: str
+    name: str
+    factor: float
+
+
+# Factors C, of simplex single acting to quintuplex: Hydraulic Institute, standards for pumps that
+# reciprocate (ANSI/HI 6.1-6.5), from memory
+PULSING = (
+    Pulsing("1", "One chamber", 0.400),
+    Pulsing("2", "Two chambers, or one double-acting", 0.200),
+    Pulsing("3", "Three chambers", 0.066),
+    Pulsing("4", "Four chambers, or two double-acting", 0.115),
+    Pulsing("5", "Five chambers", 0.040),
+)
+PULSING_BY_KEY = {kind.key: kind for kind in PULSING}
+PULSE_GIVES = (
+    1.4  # K of the same relation, -, water with hardly any air in it: ANSI/HI, from memory
+)
+DAMPER_NEAR = 1.0  # m of pipe between a dampener and the pump, at most, as a fix; our choice
 WARM_SUCTION = 313.15  # K, from which vapour takes 0.75 m and more of the lift; our choice
 
 
@@ -173,6 +205,16 @@ MOST_IN_PARALLEL = 2  # equal pumps side by side, as a fix; our choice
 STARTS_AN_HOUR = 20.0  # most starts of a small motor; common practice, no source
 SHORTEST_RUN = 60.0  # s, least run of a small motor; common practice, no source
 TANK_RATING = 100 * PSI  # Pa, a usual rating of small pressure tanks; common practice, no source
+RELIEF_OVER = 0.10  # of the set pressure, added while fully open: ASME and API 520, from memory
+# -, of discharge, under the 0.65 of API 520 for valves certified, from memory; our choice
+RELIEF_COEFFICIENT = 0.62
+# times cut-out, from which a relief valve rests closed, without drips; common practice, no source
+RELIEF_CLEAR = 1.1
+# (bore in m, name) of connections: nominal sizes of ISO 6708 and ISO 7, from memory
+RELIEF_CONNECTIONS = (
+    (0.015, "½ in (DN 15)"), (0.020, "¾ in (DN 20)"), (0.025, "1 in (DN 25)"),
+    (0.032, "1¼ in (DN 32)"), (0.040, "1½ in (DN 40)"), (0.050, "2 in (DN 50)"),
+)  # fmt: skip
 SMALL_PUMP = 5 * GPM  # m3/s, most that small diaphragm pumps give; common practice, no source
 
 # Surges -------------------------------------------------------------------------------------
@@ -227,6 +269,39 @@ EMISSION = (0.80, 0.70)
 DRIP_SCREEN = 0.13e-3  # m, openings of a filter for drip, 120 mesh; common practice, no source
 # m, inside diameters of drip lines (16, 20, 25 and 32 mm outside); common practice, no source
 DRIP_BORES = (13.6e-3, 17.6e-3, 21.2e-3, 28.0e-3)
+
+# Sprinklers ---------------------------------------------------------------------------------
+
+# of the water, that reaches the roots by sprinklers: FAO training manual 4 (1989), from memory
+SPRINKLER_EFFICIENCY = 0.75
+# of its wetted radius, that a sprinkler throws below its least pressure; common practice, no source
+SHORT_THROW = 0.6
+# (m/s, share of the wetted diameter): up to that wind sprinklers may be so far apart; handbooks of
+# sprinkling, from memory
+WIND_APART = ((0.5, 0.65), (2.0, 0.60), (3.6, 0.50))
+WINDY_APART = 0.30  # of the wetted diameter, in more wind; handbooks of sprinkling, from memory
+
+
+@dataclass(frozen=True)
+class Soil:
+    """A kind of soil. low, high: how fast it takes in water once wet, from and to, m/s."""
+
+    key: str
+    name: str
+    low: float
+    high: float
+
+
+# Basic intake of level ground: FAO training manual 5 (1988), table 7, from memory; of sand no upper
+# end is given, twice the lower one is our choice.
+SOILS = (
+    Soil("sand", "Sand", 30 * MM_HOUR, 60 * MM_HOUR),
+    Soil("sandy", "Sandy loam", 20 * MM_HOUR, 30 * MM_HOUR),
+    Soil("loam", "Loam", 10 * MM_HOUR, 20 * MM_HOUR),
+    Soil("clayloam", "Clay loam", 5 * MM_HOUR, 10 * MM_HOUR),
+    Soil("clay", "Clay", 1 * MM_HOUR, 5 * MM_HOUR),
+)
+SOIL_BY_KEY = {soil.key: soil for soil in SOILS}
 
 # Cables -------------------------------------------------------------------------------------
 
@@ -319,3 +394,24 @@ BATTERIES = (
                 273.15, _CYCLES_LFP, 12.0),
 )  # fmt: skip
 BATTERY_BY_KEY = {kind.key: kind for kind in BATTERIES}
+
+
+# Hot water ----------------------------------------------------------------------------------
+
+RELIEF_SEEPS = 0.9  # of its setting, from which a relief valve may drip: EN 12828, from memory
+# Pa, settings of relief valves at heaters, metric and US; common practice, no source
+RELIEF_USUAL = (7e5, 100 * PSI)
+STORED_HOT = 333.15  # K, that keeps legionella out of a store: WHO (2007), from memory
+LUKEWARM_TO = 323.15  # K, from 20 degC to which legionella grows: WHO (2007), from memory
+SCALDS_ABOVE = 322.15  # K (120 F), water at a tap or shower: IPC 424.3, from memory
+MIXED_TO = 318.15  # K, a mixing valve set with something to spare; our choice
+HOT_WITHIN = 60.0  # s, in which a tap should run hot: HSE HSG274 part 2, from memory
+HEATER_SLENDER = 150.0  # diameter of a steel heater over its wall, about 3 mm of 450; our choice
+# (K, s): how long water of that heat takes to burn an adult's skin deeply, 120 to 155 degF; after
+# A. R. Moritz and F. C. Henriques, Am. J. Pathology 23 (1947), as the trade prints it, from memory
+SCALDS = tuple(
+    (273.15 + (f - 32) * 5 / 9, s)
+    for f, s in (
+        (120, 300.0), (124, 180.0), (127, 60.0), (133, 15.0), (140, 5.0), (148, 2.0), (155, 1.0),
+    )
+)  # fmt: skip

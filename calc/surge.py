@@ -317,11 +317,26 @@ def arrester_air(
     """
     require("start", start, 1.0, 1e9, "pressure", "Give the pressure at rest.")
     require("highest", highest, start * (1 + 1e-9), 1e9, "pressure", "Allow a higher peak.")
-    ratio = highest / start
+    motion = density * length * math.pi / 4 * bore**2 * velocity**2 / 2
+    return motion / (start * air_work(highest / start, exponent))
+
+
+def air_work(ratio: float, exponent: float = POLYTROPIC) -> float:
+    """Work a column does on shut-in air against the push of its supply, over p_0 V_0.
+
+    w = (r^((n-1)/n) - 1) / (n - 1) - (1 - r^(-1/n)), r = p / p_0
+
+    ratio: r, -, above 1 where the air is squeezed, below 1 where it gives way; exponent: n, -,
+    above 1.
+    Returns w, -: 0 at r = 1 and above it on either side.  Raises nothing.
+    Source: p V^n = constant, integrated; n as for ``arrester_air``.
+
+    >>> round(air_work(2.0), 4), round(air_work(0.5), 4)
+    (0.1735, 0.2363)
+    """
     squeezed = (ratio ** ((exponent - 1) / exponent) - 1) / (exponent - 1)
     pushed = 1 - ratio ** (-1 / exponent)
-    motion = density * length * math.pi / 4 * bore**2 * velocity**2 / 2
-    return motion / (start * (squeezed - pushed))
+    return squeezed - pushed
 
 
 def thrust(pressure: float, outside: float, angle: float = math.pi / 2) -> float:

@@ -130,3 +130,34 @@ def test_half_the_pump_takes_twice_as_long_to_prime():
 def test_an_error_says_what_to_do():
     with pytest.raises(RangeError, match="Lower the pump"):
         suction.priming_time(0.05, 20.0, suction.place(0.0, 288.15), 12.0, 1e-4)
+
+
+# Pulses -----------------------------------------------------------------------------------------
+
+PIPES = st.tuples(st.floats(0.1, 100), st.floats(0.05, 3), st.floats(0.1, 30), st.floats(0.02, 0.4))
+
+
+@given(PIPES, st.floats(1.01, 3.0))
+@settings(max_examples=100, deadline=None)
+def test_pulses_take_more_in_longer_narrower_faster_pipe_and_by_as_much(pipe, more):
+    length, speed, strokes, factor = pipe
+    head = suction.acceleration_head(length, speed, strokes, factor, 1.4)
+    assert head > 0
+    for changed in ((more * length, speed, strokes), (length, more * speed, strokes),
+                    (length, speed, more * strokes)):  # fmt: skip
+        found = suction.acceleration_head(*changed, factor, 1.4)
+        assert found == pytest.approx(more * head, rel=1e-12)
+
+
+def test_no_strokes_and_no_flow_take_no_head():
+    assert suction.acceleration_head(5.0, 0.5, 0.0, 0.2, 1.4) == 0.0
+    assert suction.acceleration_head(5.0, 0.0, 5.0, 0.2, 1.4) == 0.0
+
+
+@pytest.mark.parametrize("arguments", [
+    (-1.0, 0.5, 5.0, 0.2, 1.4), (5.0, -0.5, 5.0, 0.2, 1.4), (5.0, 0.5, 101.0, 0.2, 1.4),
+    (5.0, 0.5, 5.0, 1.1, 1.4), (5.0, 0.5, 5.0, 0.2, 0.9),
+])  # fmt: skip
+def test_pulses_out_of_range_are_refused(arguments):
+    with pytest.raises(RangeError):
+        suction.acceleration_head(*arguments)

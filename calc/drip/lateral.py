@@ -145,6 +145,31 @@ class Lateral:
         return max(0.0, 1 - 1.27 * made) * min(self.flows) / mean if mean > 0 else 0.0
 
 
+def from_end(
+    end_pa: float,
+    lengths: Sequence[float],
+    rises: Sequence[float],
+    weight_pa_m: float,
+    loss: Callable[[float, float], float],
+    emitter: Callable[[float], float],
+) -> Lateral:
+    """The line that has a pressure at its last outlet.
+
+    p_i = p_i+1 + w (h_f(q_i+1 + ... + q_N) + rise), q_i = q(p_i)
+    end_pa: gauge pressure at the last outlet, Pa, 0 or more; all others as ``step_by_step``.
+    Returns ``Lateral``.  Raises nothing.  Source: continuity and energy.
+    """
+    pressure, carried = end_pa, 0.0
+    pressures, flows = [], []
+    for length, rise in zip(reversed(lengths), reversed(rises), strict=True):
+        flow = emitter(max(0.0, pressure))
+        carried += flow
+        pressures.append(pressure)
+        flows.append(flow)
+        pressure += weight_pa_m * (loss(carried, length) + rise)
+    return Lateral(tuple(reversed(pressures)), tuple(reversed(flows)), pressure)
+
+
 def step_by_step(
     start_pa: float,
     lengths: Sequence[float],
@@ -169,19 +194,19 @@ def step_by_step(
     if not lengths or len(lengths) != len(rises):
         raise InputError("Give a length and a rise for each outlet.", name="lengths")
 
-    def from_end(end_pa: float) -> Lateral:
-        return _from_end(end_pa, lengths, rises, weight_pa_m, loss, emitter)
+    def ending(end_pa: float) -> Lateral:
+        return from_end(end_pa, lengths, rises, weight_pa_m, loss, emitter)
 
-    if from_end(LEAST_PRESSURE).start_pa > start_pa:
+    if ending(LEAST_PRESSURE).start_pa > start_pa:
         raise InputError("The pressure does not carry water to the end of this line.", name="rises")
     high = start_pa + weight_pa_m * sum(abs(rise) for rise in rises) + LEAST_PRESSURE
 
     def over(log_pa: float) -> float:
-        return from_end(math.exp(log_pa)).start_pa - start_pa
+        return ending(math.exp(log_pa)).start_pa - start_pa
 
     half = math.log(start_pa / 2)  # few lines lose more: a search from there is shorter
     low = half if over(half) < 0 else math.log(LEAST_PRESSURE)
-    return from_end(math.exp(root(over, low, math.log(high), CLOSE)))
+    return ending(math.exp(root(over, low, math.log(high), CLOSE)))
 
 
 def start_for(
@@ -201,30 +226,10 @@ def start_for(
     """
 
     def short(log_pa: float) -> float:
-        return enough(_from_end(math.exp(log_pa), lengths, rises, weight_pa_m, loss, emitter))
+        return enough(from_end(math.exp(log_pa), lengths, rises, weight_pa_m, loss, emitter))
 
     low, high = math.log(LEAST_PRESSURE), math.log(HIGHEST)
     if short(high) < 0:
         return None
     end = low if short(low) >= 0 else root(short, low, high, CLOSE)
-    return _from_end(math.exp(end), lengths, rises, weight_pa_m, loss, emitter)
-
-
-def _from_end(
-    end_pa: float,
-    lengths: Sequence[float],
-    rises: Sequence[float],
-    weight_pa_m: float,
-    loss: Callable[[float, float], float],
-    emitter: Callable[[float], float],
-) -> Lateral:
-    """The line that has a pressure at its last outlet."""
-    pressure, carried = end_pa, 0.0
-    pressures, flows = [], []
-    for length, rise in zip(reversed(lengths), reversed(rises), strict=True):
-        flow = emitter(max(0.0, pressure))
-        carried += flow
-        pressures.append(pressure)
-        flows.append(flow)
-        pressure += weight_pa_m * (loss(carried, length) + rise)
-    return Lateral(tuple(reversed(pressures)), tuple(reversed(flows)), pressure)
+    return from_end(math.exp(end), lengths, rises, weight_pa_m, loss, emitter)

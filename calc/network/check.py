@@ -105,10 +105,15 @@ def _wrong(link: Link) -> str:
             return "give the loss it has at one flow, both above zero."
     elif isinstance(link, PumpSet) and not 0.05 <= link.speed <= 1.5:
         return f"the speed is {link.speed:g} of full. Give 0.05 to 1.5."
-    held = getattr(link, "set_pa", None)
-    if held is not None and not 0 < held <= 1e8:
-        return f"the set pressure is {held:g} Pa. Give one above zero."
-    return ""
+    return _wrong_setting(link)
+
+
+def _wrong_setting(link: Link) -> str:
+    """What is wrong with a set pressure: a reducer's may be 0, where its end is open to the air."""
+    held = link.set_pa if isinstance(link, (PumpSet, Reducer)) else None
+    if held is None or 0 < held <= 1e8 or (held == 0 and isinstance(link, Reducer)):
+        return ""
+    return f"the set pressure is {held:g} Pa. Give one above zero."
 
 
 def neighbours(network: Network) -> dict[str, list[tuple[Link, str]]]:

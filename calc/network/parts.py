@@ -83,7 +83,8 @@ class Device:
 class Reducer:
     """A pressure reducer: holds its set pressure at its end, from the end's own height.
 
-    flow_m3s, loss_m: what it loses wide open at one flow.  Water passes from start to end only.
+    set_pa: 0 for a break-pressure tank, a tank open to the air behind a float valve; flow_m3s,
+    loss_m: what it loses wide open at one flow.  Water passes from start to end only.
     """
 
     name: str
@@ -94,6 +95,11 @@ class Reducer:
     loss_m: float
 
     check = True
+
+    @property
+    def vented(self) -> bool:
+        """Whether its end is open to the air: no failure puts pressure on it."""
+        return self.set_pa <= 0.0
 
 
 @dataclass(frozen=True)

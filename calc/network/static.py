@@ -13,7 +13,8 @@ def highest_heads(network: Network, controlled: bool = True) -> dict[str, float]
     H_end = H_start through pipes and devices, the lower of H_start and H_set past a reducer,
     H_start + H_pump(0) past a pump, up to H_set where its control works
     controlled: set pressures are held; False: every control and reducer has failed, so that the
-    pumps' shut-off heads stand on the pipes.  Open water stays at its own level.
+    pumps' shut-off heads stand on the pipes.  Open water stays at its own level; a break-pressure
+    tank whose float valve fails runs over and holds no more.
     Returns {place or level: m above the datum}; minus infinity where no water gets to.
     Raises nothing.  Source: hydrostatics.
     """
@@ -40,8 +41,8 @@ def _ways(link: Link) -> tuple[tuple[str, str], ...]:
 
 def _past(network: Network, link: Link, head: float, controlled: bool) -> float:
     """Head that a link passes on, m."""
-    held = None
-    if isinstance(link, (PumpSet, Reducer)) and link.set_pa is not None and controlled:
+    held, vented = None, isinstance(link, Reducer) and link.vented
+    if isinstance(link, (PumpSet, Reducer)) and link.set_pa is not None and (controlled or vented):
         held = network.heights[link.end] + link.set_pa / network.weight
     if isinstance(link, PumpSet):
         head += link.pump.head_and_slope(0.0, link.speed)[0]

@@ -175,15 +175,17 @@ def eased(link: Link) -> Link:
     """The same link without its loss or limit: a wide pipe, a clean device, a strong pump.
 
     link: ``Run``, ``Device``, ``Reducer`` or ``PumpSet``.  Returns one of the same kind and name;
-    a pump keeps its heads and its set pressure.  Raises nothing.  Source: definition.
+    a pump keeps its heads and its set pressure, a break-pressure tank its open water.  Raises
+    nothing.  Source: definition.
     """
     if isinstance(link, Run):
         bore = min(1.0, WIDE * link.pipe.inside_m)
         return replace(link, pipe=pipes.own_pipe(bore, link.pipe.roughness_m), k=0.0)
     if isinstance(link, Device):
         return replace(link, loss_m=EASY * link.loss_m)
-    if isinstance(link, Reducer):
-        return replace(link, set_pa=1e8, loss_m=EASY * link.loss_m)
+    if isinstance(link, Reducer):  # a tank open to the air stays one: its float valve alone
+        held = 0.0 if link.vented else 1e8
+        return replace(link, set_pa=held, loss_m=EASY * link.loss_m)
     return replace(link, pump=cast("Pump", _Strong(link.pump)))  # a solver asks no more of a pump
 
 

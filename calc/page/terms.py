@@ -37,6 +37,8 @@ TERMS = (
         "pressure counted from a vacuum, not from the air outside",
         replaces=("empty space",),
     ),
+    Term("application rate", "depth of water that sprinklers give in an hour"),
+    Term("air vessel", "holds shut-in air beside a pipe, which takes up and gives back water"),
     Term("backflow preventer", "keeps used water out of drinking water", hard=True),
     Term(
         "break-pressure tank",
@@ -68,6 +70,7 @@ TERMS = (
         ("start and stop pressure",),
         hard=True,
     ),
+    Term("dampener", "takes the pulses of a pump, with air or a soft wall", hard=True),
     Term(
         "drawdown",
         "water a pressure tank gives from cut-out to cut-in; of a well, how far its level falls",
@@ -91,6 +94,12 @@ TERMS = (
         "reference evapotranspiration: water that short grass uses a day in that weather",
         hard=True,
     ),
+    Term(
+        "expansion tank",
+        "small sealed tank with air that takes up water as it grows with heat",
+        ("expansion vessel",),
+        hard=True,
+    ),
     Term("fixed speed", "the pump is on or off, and runs at full speed"),
     Term("flow", "water passing each minute", ("discharge",)),
     Term(
@@ -110,6 +119,9 @@ TERMS = (
         hard=True,
     ),
     Term("inside diameter", "width of the pipe's hole", ("bore",)),
+    Term("intake rate", "depth of water that wet soil takes in an hour", ("infiltration rate",)),
+    Term("manifold", "pipe from which drip lines branch off", ("header", "submain"), hard=True),
+    Term("mixing valve", "mixes cold into hot water and holds the temperature", hard=True),
     Term(
         "needed pressure",
         "running pressure that an outlet needs to be useful",

@@ -1,4 +1,4 @@
-"""What may sit in a pipe beside its bends: check valves, meters, filters, reducing valves.
+"""What may sit in a pipe beside its bends: valves, meters, filters, break-pressure tanks.
 
 Each is one part at the far end of a pipe section.  How much a fitting loses stands in
 ``friction.FITTINGS``; what a filter or a reducing valve loses is a usual value of the trade
@@ -18,7 +18,8 @@ class Part:
 
     key: link-safe; name: for readers; fitting: its coefficient on the pipe's own speed; device:
     (flow m3/s, loss m) of what loses with the square of the flow; reducer: (pressure held Pa,
-    flow m3/s, loss m wide open at that flow); one_way: water passes forwards only.
+    flow m3/s, loss m wide open at that flow), 0 Pa at a tank open to the air; one_way: water
+    passes forwards only.
     """
 
     key: str
@@ -27,6 +28,11 @@ class Part:
     device: tuple[float, float] | None = None
     reducer: tuple[float, float, float] | None = None
     one_way: bool = False
+
+    @property
+    def vented(self) -> bool:
+        """Whether it is a tank open to the air, behind which pressure begins again from 0."""
+        return self.reducer is not None and self.reducer[0] <= 0.0
 
 
 def falls_off(flow_m3s: float, rated_m3s: float) -> bool:
@@ -77,6 +83,14 @@ PARTS = (
         "strainer",
         "Strainer, clean",
         device=(practice.FILTER_FLOW, practice.STRAINER_CLEAN / METRE_OF_WATER),
+    ),
+    _reducer("r40", 4.0, 58),
+    _reducer("r50", 5.0, 73),
+    Part(
+        "break",
+        "Break-pressure tank with a float valve",
+        reducer=(0.0, practice.FLOAT_FLOW, practice.FLOAT_LOSS),
+        one_way=True,
     ),
 )
 BY_KEY = {part.key: part for part in PARTS}

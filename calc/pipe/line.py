@@ -21,7 +21,8 @@ class Section:
     length_m: m, above 0; rise_m: height of its far end above its near end, m; fittings:
     (``friction.Fitting``, count) pairs; share: of the line's flow that runs in it (-);
     device: (flow m3/s, loss m) of a filter at its end, or None; reducer: (pressure held Pa,
-    flow m3/s, loss m wide open at that flow) at its end, or None; name: for readers.
+    flow m3/s, loss m wide open at that flow) at its end, or None, 0 Pa at a break-pressure tank,
+    which is open to the air; name: for readers.
     """
 
     pipe: pipes.Pipe
@@ -38,6 +39,11 @@ class Section:
         """Loss coefficients of the fittings together, in this bore, -."""
         bore = self.pipe.inside_m
         return sum(n * friction.fitting_coefficient(one, bore) for one, n in self.fittings)
+
+    @property
+    def vented(self) -> bool:
+        """Whether a break-pressure tank stands at its end."""
+        return self.reducer is not None and self.reducer[0] <= 0.0
 
 
 @dataclass(frozen=True)
@@ -202,6 +208,11 @@ class Line(water.AtTemperature):
         return any(section.reducer is not None for section in self.sections)
 
     @property
+    def vented(self) -> bool:
+        """Whether a break-pressure tank stands on the way."""
+        return any(section.vented for section in self.sections)
+
+    @property
     def top_m(self) -> float:
         """Height of the highest point known of, m above the start."""
         heights = [point.height_m for point in self.points(0.0)]
@@ -279,6 +290,7 @@ class Line(water.AtTemperature):
     def start_for(self, needed_pa: float, flow_m3s: float) -> float:
         """Pressure at the start that leaves ``needed_pa`` at the end at a flow (m3/s), Pa.
 
+        A break-pressure tank must get its water, whatever the pipe behind it would draw.
         Raises InputError where a reducer on the way holds less than that.
         """
         pressure = needed_pa
@@ -286,7 +298,8 @@ class Line(water.AtTemperature):
             if section.reducer is not None:
                 held, rated, loss = section.reducer
                 if pressure > held * (1 + 1e-12):
-                    raise InputError("A pressure-reducing valve on the way holds less than that.")
+                    raise InputError(_LESS[section.vented])
+                pressure = max(pressure, 0.0) if section.vented else pressure
                 pressure += self.weight * loss * (flow_m3s * section.share / rated) ** 2
             pressure += self.weight * (section.rise_m + self.loss_in(section, flow_m3s))
         return pressure
@@ -299,6 +312,12 @@ class Line(water.AtTemperature):
         """Index of the section that loses the most head at a flow (m3/s)."""
         losses = [self.loss_in(section, flow_m3s) for section in self.sections]
         return max(range(len(losses)), key=losses.__getitem__)
+
+
+_LESS = {
+    False: "A pressure-reducing valve on the way holds less than that.",
+    True: "A break-pressure tank on the way stands too low for that.",
+}
 
 
 def largest(spare: Callable[[float], float], most: float) -> float:

@@ -30,6 +30,8 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "sprinkler",
+    "hot_water",
     "day",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
@@ -38,10 +40,12 @@ KEYS = (
 # a ``sheet.py`` imports fields only; its ``solve`` imports all else.
 LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
+    "sprinkler",
+    "hot_water",
     "day",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
-# water of hills and wells, what they share.
+# water of hills and wells, what they share; and questions of the first sheets that few ask.
 LATER_ROOMS = (
     "calc.sun.",
     "calc.power.",
@@ -51,18 +55,22 @@ LATER_ROOMS = (
     "calc.recovery",
     "calc.well_yield",
     "calc.day_tank",
+    "calc.hot_water",
     "calc.network.parted",
     "calc.network.at_levels",
     "calc.network.over_a_day",
     "calc.network.day_run",
     "calc.drip.",
+    "calc.trip",
+    "calc.relief",
+    "calc.sheets.surge.trip_",
+    "calc.sheets.pressure_tank.relief_",
     "calc.sheets.place_ops",
     *(
         f"calc.sheets.parts.{name}"
         for name in (
             "clock", "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing",
-            "solar_fixes",
-            "solar_job", "solar_judge", "world_map",
+            "solar_fixes", "solar_job", "solar_judge", "world_map", "bars",
         )
     ),
     *(f"calc.sheets.{key}." for key in LATER),

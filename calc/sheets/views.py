@@ -14,12 +14,15 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import day_bindings as day
 from calc.sheets.parts import drip_bindings as d
+from calc.sheets.parts import fall_bindings as fall
 from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import open_bindings as o
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
 from calc.sheets.parts import steady_bindings as s
 from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use_bindings as u
+from calc.sheets.parts import well_bindings as well
 from calc.sheets.parts import worked_out as w
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.putting_back import PutBack
@@ -50,6 +53,8 @@ _LEAST = known("least", "pump.least_flow")
 _HOTTEST = known("hottest", "pipes.hottest")
 _GUARDS = (known("guard", "pump.guard"), known("relief", "pump.relief"))
 _WAY_FLOW = figure("flow", "flow", lambda asked: asked.way.flow)
+_OUTLET_FLOW = figure("flow", "flow", lambda asked: asked.way.outlet_flow)
+_STATIC = figure("static", "pressure", lambda asked: asked.way.static_pa)
 _ONE_LINE = (_WAY_FLOW, b.climb(), b.length(), b.needed("wanted"), t.line(), _WATER)
 _PIPE = b.way_pipe()
 _EXTRA = figure("extra", "percent", w.extra)
@@ -64,14 +69,11 @@ VIEWS = {
         View("keep_up", (
             words("ask", lambda asked: "rows"),
             *p.pump(),
-            p.menu("drive", "pump.control",
-                   {"speed": "held", "fixed": "full", "switch": "full"},
-                   {"held": "speed", "full": "fixed"}),
-            known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
+            o.drive(), known("set", "pump.set"), p.sensor(), known("pumps", "pump.count"),
             t.outlets(), t.sections(), t.tanks(), p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
             _WATER, _ALTITUDE, _HOTTEST, _LEAST, _TANK, _CHARGE, _STARTS, *_GUARDS,
-            known("draw", "use.smallest"),
+            known("draw", "use.smallest"), o.fall(), o.gives(),
         ), outlet=False),
         View("pressure", (
             p.start("known"), b.climb(), b.needed("wanted"), _WATER, _ALTITUDE,
@@ -95,7 +97,7 @@ VIEWS = {
             known("hours", "store.hours"), known("bridge", "store.days"),
             known("own", "store.volume"), known("well", "water.yield"),
             known("stored", "water.stored"), known("usable", "store.usable"),
-            figure("height", "length", w.raised),
+            fall.HEIGHT,
             replace(figure("lost", "head", w.lost), spare=True),
             replace(b.needed("wanted"), spare=True),
         )),
@@ -108,7 +110,7 @@ VIEWS = {
             replace(figure("shutoff", "head", w.shut_off), spare=True),
             replace(p.lift(), spare=True),
             known("leak", "use.leak"), _ALTITUDE, s.smallest("smallest"), s.least_flow("least"),
-            s.refill("refill"),
+            s.refill("refill"), known("weakest", "pipes.weakest"),
         ), outlet=False),
         View("demand", (
             w.number_open("showers_open", "shower"), w.number_open("sinks_open", "sink"),
@@ -133,10 +135,10 @@ VIEWS = {
             known("pumps", "pump.count"),
         )),
         View("surge", (
-            figure("flow", "flow", lambda asked: asked.way.outlet_flow), b.length(),
-            b.last_pipe(), figure("pressure", "pressure", lambda asked: asked.way.static_pa),
+            _OUTLET_FLOW, b.length(), b.last_pipe(),
+            figure("pressure", "pressure", lambda asked: asked.way.static_pa),
             known("weakest", "pipes.weakest"), known("held", "pipes.held"), _WATER, _ALTITUDE,
-            _HOTTEST,
+            _HOTTEST, replace(figure("lift", "length", w.lifted), spare=True),
         )),
         View("panels", sun.solar(w.DAILY), outlet=False),
         View("battery", sun.solar(w.DAILY), outlet=False),
@@ -148,24 +150,17 @@ VIEWS = {
             known("length", "power.cable"), known("voltage", "power.voltage"),
             Binding("power", w.most_power),
         ), outlet=False),
-        View("gravity", (
-            known("spring", "water.yield"), _WATER, _HOTTEST,
-        ), outlet=False),
-        View("well", (
-            w.DAILY, known("pump", "store.inflow"), known("kind", "pump.placement"),
-            known("cistern", "store.volume"), known("pattern", "use.pattern"),
-            replace(figure("peak", "volume", w.busiest), spare=True),
-            replace(known("told", "water.yield"), spare=True), known("set", "pump.set"),
-        ), outlet=False),
-        View("hill_tank", (
-            known("volume", "store.volume"), w.DAILY, known("pattern", "use.pattern"),
-            known("gives", "store.inflow"), known("hours", "store.hours"),
-            figure("height", "length", w.raised),
-            replace(b.needed("wanted"), spare=True), known("usable", "store.usable"),
-            replace(figure("length", "length", w.from_tank), spare=True),
-            Binding("kind", w.tank_pipe, pipe=True), known("water", "water.temperature"),
-        )),
+        View("gravity", fall.LINE),
+        View("well", well.FIELDS, outlet=False),
+        View("hill_tank", fall.TANK),
         View("drip", d.FIELDS, kind="drip"),
+        View("sprinkler", d.WATER, kind="sprinkler"),
+        View("hot_water", (
+            known("heater", "hot.volume"), _WATER, known("stored", "hot.stored"), _STATIC,
+            known("volume", "hot.tank"), known("charge", "hot.precharge"),
+            known("relief", "hot.relief"), known("weakest", "pipes.weakest"), _OUTLET_FLOW,
+            _HOTTEST, _ALTITUDE,
+        )),
         View("day", (
             *day.TABLES, t.sections(), day.drive(), *p.pump(), known("set", "pump.set"),
             *day.POWER, known("pumps", "pump.count"), p.sensor(), _STARTS, *day.SOURCE, p.lift(),
@@ -174,6 +169,9 @@ VIEWS = {
         ), outlet=False),
     )
 }  # fmt: skip
+
+
+OF_A_PUMP = ("suction", "pump_match", "pressure_tank", "direct", "panels", "battery")
 
 
 # Asking ---------------------------------------------------------------------------------------
@@ -224,7 +222,11 @@ def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4)
     Raises KeyError for no such sheet.
     """
     asked = asked_of(site, key, way)
-    return filling.fill(asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits)
+    # a page about a pump is that of an example, on a site that has none
+    spare = key in OF_A_PUMP and not ways.has_pump(site)
+    return filling.fill(
+        asked, VIEWS[key].fields, find_sheet(key), system or site.system, digits, spare
+    )
 
 
 def back(site: Site, key: str, state: State, way: str = "", going: bool = False) -> PutBack:
@@ -236,6 +238,8 @@ def back(site: Site, key: str, state: State, way: str = "", going: bool = False)
     Raises KeyError for no such sheet.
     """
     asked = replace(asked_of(site, key, way), going=going)
+    if key == "keep_up":
+        state = o.with_its_water(site, find_sheet(key), state)
     return putting_back.back(asked, VIEWS[key].fields, find_sheet(key), state)
 
 
@@ -263,8 +267,20 @@ WHAT_IF = {
     # the cistern in the shed
     "well": {"cistern": Fact("3000 L")},
     "hill_tank": {"volume": Fact("1000 L"), "height": Fact("15 m")},
+    # an orchard by the pump, as if sprinklers were set there
+    "sprinkler": {"flow": Fact("15 L/min"), "pressure": Fact("2.2 bar")},
     "tank": {"own": Fact(""), "height": Fact(""), "lost": Fact("1.5 m")},
 }
+# Fields whose example the sheet itself writes, in round US numbers too: links leave these texts
+# out.  Alder Terrace says the same.
+AS_WRITTEN = {
+    "well": (
+        "known", "drawn", "minutes", "steady", "dry", "static", "intake", "depth",
+        "casing", "cover", "clear",
+    ),
+    "hill_tank": ("garden",),
+    "drip": ("rows", "hours", "length", "spacing", "dripper", "bore", "filter"),
+}  # fmt: skip
 EXAMPLE_DIGITS = 3
 EXAMPLE_SITES = {"day": with_hill_tank}  # where the example asks about more than is there
 
@@ -283,7 +299,7 @@ def example_defaults(key: str, sheet: Sheet | None = None) -> dict[str, tuple[st
         for field, fact in WHAT_IF.get(key, {}).items():
             facts[field] = filling.shown(fact, sheet.field(field), asked.site, system, 3)
         for field, fact in facts.items():
-            if fact.known:
+            if fact.known and field not in AS_WRITTEN.get(key, ()):
                 found.setdefault(field, []).append(fact.text)
     return {field: (texts[0], texts[1]) for field, texts in found.items()}
 

@@ -1,26 +1,60 @@
-"""What is known of a place: a fact with its standing, and every scalar fact there is, by its path.
+"""What is known of a place: every scalar fact there is, by its path.
 
-A fact is kept as it was typed, with its unit, so that a person finds it again as written; it is
-read into SI only where it is used.  ``code``s stand in links and never change.
+``code``s stand in links and never change.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
-from typing import Any
 
-from calc import practice
-from calc.errors import InputError
+from calc import practice, units
 from calc.pipe import pipes
-from calc.reading import seen
-from calc.units import QUANTITIES, number_text, parse
+from calc.site.slot import (
+    ASSUMED,
+    GIVEN,
+    LONG,
+    NAME,
+    NOT_KNOWN,
+    SHORT,
+    STANDINGS,
+    UNKNOWN,
+    Fact,
+    Slot,
+    choice,
+    count,
+    quantity,
+    text,
+)
 
-GIVEN, ASSUMED, UNKNOWN = "given", "assumed", "unknown"
-STANDINGS = (GIVEN, ASSUMED, UNKNOWN)
-NAME = 24  # characters of a name, our choice: it must fit in a table
-SHORT, LONG = 60, 4000  # characters of a fact's text, and of a pasted table; our choice
+__all__ = [
+    "ASSUMED",
+    "BATTERY_KINDS",
+    "BY_PATH",
+    "CHARGERS",
+    "FACINGS",
+    "GIVEN",
+    "LONG",
+    "MONTH_KEYS",
+    "NAME",
+    "NOT_KNOWN",
+    "PATTERNS",
+    "PIPES",
+    "SEASONS",
+    "SHORT",
+    "SLOTS",
+    "STANDINGS",
+    "UNKNOWN",
+    "WATERS",
+    "Fact",
+    "Slot",
+    "choice",
+    "count",
+    "quantity",
+    "text",
+]
+
 MONTHS = 24  # numbers of a climate: twelve of sun, then twelve of temperature
+YEAR = 12  # numbers of a year, January first
 YES_NO = (("yes", "Yes"), ("no", "No"))
 WATERS = (("well", "Well"), ("spring", "Spring"), ("cistern", "Cistern"), ("stream", "Stream"))
 CONTROLS = (
@@ -41,143 +75,13 @@ SEASONS = (
     ("even", "The same in every month"), ("north", "More from April to September"),
     ("south", "More from October to March"),
 )  # fmt: skip
+MONTH_KEYS = tuple((name[:3].lower(), name) for name in units.MONTHS)
 PIPES = tuple((f"{p.kind}/{p.size}", p.label) for kind in pipes.KINDS for p in pipes.sizes(kind))
 
 
-@dataclass(frozen=True)
-class Fact:
-    """One thing known: ``text`` as typed, with its unit; ``standing``: given, assumed or unknown;
-    ``reason``: why it was assumed, in a few words."""
-
-    text: str = ""
-    standing: str = GIVEN
-    reason: str = ""
-
-    @property
-    def known(self) -> bool:
-        return self.standing != UNKNOWN
-
-
-NOT_KNOWN = Fact("", UNKNOWN)
-
-
-@dataclass(frozen=True)
-class Slot:
-    """What a fact may be: its key (a path, or a column's name), label and kind.
-
-    kind: "quantity" (``quantity``, ``low`` to ``high`` in SI), "count" (``low`` to ``high``),
-    "choice" (``options``: (value, label) pairs), "text" (up to ``longest`` characters) or
-    "numbers" (``longest`` of them); usual: the text assumed where it is unknown, and reason;
-    code: its short name in a link.
-    """
-
-    key: str
-    code: str
-    label: str
-    kind: str
-    quantity: str = ""
-    low: float = -math.inf
-    high: float = math.inf
-    options: tuple[tuple[str, str], ...] = ()
-    usual: str = ""
-    reason: str = ""
-    longest: int = SHORT
-
-    def read(self, text: str) -> Any:
-        """A text as SI number, count, word or numbers.
-
-        Raises InputError with a sentence saying what is wrong and what is allowed.
-        """
-        if len(text) > (self.longest if self.kind == "text" else LONG):
-            raise InputError(f"{len(text)} characters are too many.")
-        return getattr(self, f"_{self.kind}")(text.strip())
-
-    def _quantity(self, text: str) -> float:
-        value = parse(text, self.quantity).value
-        slack = 1e-9 * max(abs(self.low), abs(self.high))  # a bound typed in another unit is in
-        if not self.low - slack <= value <= self.high + slack:
-            raise InputError(f"“{text}” is out of range. Allowed: {self._span()}.")
-        return min(max(value, self.low), self.high)
-
-    def _span(self) -> str:
-        unit = QUANTITIES[self.quantity].default("metric")
-        low, high = (number_text(unit.from_si(bound)) for bound in (self.low, self.high))
-        return f"{low} to {high} {unit.symbol}".strip()
-
-    def _count(self, text: str) -> int:
-        if not text.isascii() or not text.isdigit() or not self.low <= int(text) <= self.high:
-            raise InputError(
-                f"“{text}” is not allowed here. Write a whole number from {self.low:g} to "
-                f"{self.high:g}."
-            )
-        return int(text)
-
-    def _choice(self, text: str) -> str:
-        known = [value for value, _ in self.options]
-        if text not in known:
-            several = ", ".join(known) if len(known) <= 20 else f"{known[0]} and {len(known)} more"
-            raise InputError(f"“{text}” is not one of the choices here: {several}.")
-        return text
-
-    def _text(self, text: str) -> str:
-        return seen(text)
-
-    def _numbers(self, text: str) -> tuple[float, ...]:
-        try:
-            found = tuple(float(word) for word in text.replace(",", " ").split())
-        except ValueError:
-            found = ()
-        if len(found) != self.longest or not all(map(math.isfinite, found)):
-            raise InputError(f"Write {self.longest} numbers with spaces between them.")
-        return found
-
-    def tidied(self, text: str) -> str:
-        """The text with its usual metric unit where none was typed, so that it stands alone.
-
-        Signs that show nothing are left out, as of what is typed in a form.
-
-        What cannot be read stays as it is.  Raises nothing.
-        """
-        text = seen(text).strip()
-        symbol = self.quantity and QUANTITIES[self.quantity].default("metric").symbol
-        if symbol and text and text[-1] in "0123456789.¼½¾⅛⅜⅝⅞":
-            try:
-                with_unit = f"{text} {symbol}"
-                if parse(with_unit, self.quantity).value == parse(text, self.quantity).value:
-                    return with_unit
-            except InputError:
-                return text
-        return text
-
-    def best(self, fact: Fact) -> Fact:
-        """The fact, or where it is unknown what is usual, as assumed."""
-        if fact.known or not self.usual:
-            return fact
-        return Fact(self.usual, ASSUMED, self.reason)
-
-
-def quantity(key: str, code: str, label: str, kind: str, low: float, high: float,
-             usual: str = "", reason: str = "") -> Slot:  # fmt: skip
-    """A number with a unit: ``kind`` of ``QUANTITIES``, low and high in SI."""
-    return Slot(key, code, label, "quantity", kind, low, high, usual=usual, reason=reason)
-
-
-def count(key: str, code: str, label: str, low: int, high: int,
-          usual: str = "", reason: str = "") -> Slot:  # fmt: skip
-    """A whole number."""
-    return Slot(key, code, label, "count", "", low, high, usual=usual, reason=reason)
-
-
-def choice(key: str, code: str, label: str, options: tuple[tuple[str, str], ...],
-           usual: str = "", reason: str = "") -> Slot:  # fmt: skip
-    """One of some words."""
-    return Slot(key, code, label, "choice", options=options, usual=usual, reason=reason)
-
-
-def text(key: str, code: str, label: str, longest: int = SHORT,
-         usual: str = "", reason: str = "") -> Slot:  # fmt: skip
-    """Words."""
-    return Slot(key, code, label, "text", usual=usual, reason=reason, longest=longest)
+def _same(words: str) -> tuple[tuple[str, str], ...]:
+    """Choices that a form shows in words of its own."""
+    return tuple((word, word) for word in words.split())
 
 
 _PRACTICE, _OURS, _DATUM = "common practice", "our choice", "counted from the ground at the source"
@@ -308,5 +212,122 @@ _POWER = (
     choice("power.season", "rn", "Use over the year", SEASONS, "even", _OURS),
 )  # fmt: skip
 
-SLOTS = (*_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER)
+_FALL = (  # a pipe line that runs down by its height alone
+    quantity("fall.drop", "gd", "Drop from source to outlet", "length", -200.0, 400.0),
+    quantity("fall.length", "gl", "Length of the line", "length", 0.1, 20e3),
+    quantity("fall.flow", "gf", "Flow wanted from the line", "flow", 1e-7, 0.05),
+    choice("fall.pipe", "gp", "Pipe of the line", PIPES),
+    choice("fall.use", "gu", "What its water is for",
+           (("house", "House"), ("drip", "Drip lines"), ("trough", "Open trough or tank"),
+            ("own", "Another pressure"))),
+    quantity("fall.wanted", "gw", "Pressure wanted from the line", "pressure", 0.0, 20e5),
+    choice("fall.broken", "gb", "What takes pressure away",
+           (("none", "Nothing"), ("tank", "Break-pressure tanks"),
+            ("valve", "Pressure-reducing valves"))),
+    count("fall.breaks", "gn", "How many of those", 1, 20),
+    quantity("fall.held", "gh", "Pressure after each valve", "pressure", 0.1e5, 10e5),
+    quantity("pipes.extra", "le", "Added length for bends, valves", "percent", 0.0, 2.0,
+             f"{100 * practice.EXTRA_LENGTH:g} %", "usual where fittings are not counted"),
+)  # fmt: skip
+_WELL = (  # levels and depths below the top of the well
+    choice("well.known", "bk", "What is known of the well",
+           (("bucket", "A pumping or bucket test"), ("levels", "Two levels"),
+            ("recovery", "A recovery test"), ("told", "A figure from the driller"))),
+    quantity("well.drawn", "bd", "Drawn before the flow fell", "volume", 1e-3, 1e3),
+    quantity("well.drawn_for", "bt", "Time that took", "minutes", 60.0, 30 * 86400.0),
+    quantity("well.steady", "by", "Steady flow after that", "flow", 0.0, 1.0),
+    quantity("well.tested", "bf", "Flow of the test", "flow", 1e-6, 1.0),
+    quantity("well.pumping", "bp", "Pumping level at that flow", "length", 0.0, 500.0),
+    quantity("well.rate", "br", "Flow before a recovery", "flow", 1e-6, 1.0),
+    quantity("well.pumped_for", "bm", "Time it was pumped", "minutes", 60.0, 30 * 86400.0),
+    quantity("well.static", "bs", "Static level", "length", 0.0, 500.0),
+    quantity("well.intake", "bi", "Depth of the intake", "length", 0.1, 500.0),
+    quantity("well.depth", "be", "Depth of the well", "length", 0.2, 500.0),
+    quantity("well.bore", "bb", "Inside diameter of the well", "diameter", 0.03, 10.0),
+    quantity("well.cover", "bc", "Least water above the intake", "length", 0.0, 30.0),
+    quantity("well.clear", "bl", "Kept free above the floor", "length", 0.0, 30.0),
+    quantity("well.drop_pipe", "bj", "Length of drop pipe", "length", 0.1, 500.0),
+    choice("pump.dry_run", "bu", "Dry-run protection", YES_NO, "no", "the careful side"),
+    quantity("pump.diameter", "bo", "Outside diameter of the pump", "diameter", 0.03, 0.5),
+    quantity("pump.sleeve", "bv", "Cooling sleeve, inside", "diameter", 0.03, 1.0),
+    quantity("pump.cooling", "bw", "Least cooling speed", "speed", 0.01, 1.0),
+    choice("pump.sensed_at", "bh", "Where the pressure is sensed",
+           (("top", "At the top of the well"), ("house", "At the house"))),
+    quantity("use.peak", "eq", "Used in the busiest time", "volume", 0.0, 1e3),
+    quantity("use.peak_time", "ez", "How long that lasts", "minutes", 60.0, 86400.0, "60 min",
+             "the busiest hour"),
+)  # fmt: skip
+_HILL = (  # the storage tank by the hour, its pipe, and a roof that fills it
+    quantity("use.garden", "hg", "More on a dry month's day", "daily", 0.0, 1e-2),
+    quantity("use.garden_from", "hf", "Hour that watering begins", "number", 0.0, 24.0, "18",
+             f"evening, when less dries up; {_OURS}"),
+    quantity("use.garden_hours", "hh", "Hours of watering a day", "number", 0.25, 24.0, "2",
+             _OURS),
+    choice("store.fills", "hx", "What fills the tank",
+           (("sun", "A pump, while the sun shines"), ("hours", "A pump or spring in some hours"),
+            ("always", "A spring, day and night"), ("none", "Nothing but rain"))),
+    quantity("store.dry_inflow", "hd", "Flow into it in the dry month", "flow", 0.0, 1.0),
+    quantity("store.begins", "hb", "Hour that filling begins", "number", 0.0, 24.0),
+    quantity("store.height", "ht", "Tank above the outlet", "length", 0.0, 300.0),
+    quantity("store.reserve", "hr", "Fire reserve kept in the tank", "volume", 0.0, 1e4),
+    choice("store.shape", "hs", "What is known of its shape",
+           (("depth", "How deep its water is"), ("plan", "Its floor area"))),
+    quantity("store.depth", "hp", "Depth of its water when full", "length", 0.05, 30.0),
+    quantity("store.floor", "ha", "Floor area of the tank", "area", 0.05, 1e5),
+    quantity("store.line", "hl", "Pipe from tank to outlet", "length", 0.1, 20e3),
+    choice("store.pipe", "hk", "Size of that pipe", PIPES),
+    choice("rain.used", "hu", "A roof fills the tank too", YES_NO),
+    quantity("rain.roof", "ho", "Roof area, from above", "area", 1.0, 1e5),
+    quantity("rain.runoff", "hn", "Share that reaches the tank", "percent", 0.1, 1.0),
+    Slot("rain.months", "hm", "Rain by month", "numbers", longest=YEAR),
+    count("rain.dry_from", "hj", "First dry month", 1, 12),
+    count("rain.dry_count", "hc", "Number of dry months", 0, 12),
+)  # fmt: skip
+_DRIP = (  # a garden on drip
+    quantity("drip.rows", "ir", "Distance between rows", "length", 0.1, 20.0),
+    choice("drip.crop", "ic", "What grows there", _same(
+        "tomato pepper potato onion carrot cabbage lettuce cucumber squash melon bean corn "
+        "strawberry mint berry grape apple olive own")),
+    quantity("drip.need", "in", "Crop coefficient", "number", 0.1, 1.5),
+    choice("drip.climate", "ik", "How its climate is known",
+           (("known", "Reference ET₀"), ("warm", "Temperature and latitude"),
+            ("full", "With humidity, wind and sun"), ("months", "ET₀ of each month"))),
+    quantity("drip.reference", "ie", "Reference ET₀ a day", "rain", 0.5e-3, 15e-3),
+    choice("drip.month", "im", "Month with the greatest need", MONTH_KEYS),
+    quantity("drip.warmest", "iw", "Mean daily maximum", "temperature", 273.15, 328.15),
+    quantity("drip.coolest", "io", "Mean daily minimum", "temperature", 263.15, 318.15),
+    quantity("drip.humidity", "iu", "Mean humidity of the air", "percent", 0.05, 1.0),
+    quantity("drip.wind", "iv", "Wind, 2 m above the ground", "speed", 0.0, 15.0),
+    quantity("drip.light", "ig", "Sun on level ground, a day", "irradiation", 0.1 * 3.6e6,
+             11 * 3.6e6),
+    quantity("drip.flow", "if", "Flow at the garden", "flow", 1e-6, 1.0),
+    quantity("drip.pressure", "ip", "Pressure where lines begin", "pressure", 1e3, 10e5),
+    quantity("drip.hours", "ih", "Hours a day it may run", "number", 0.1, 24.0),
+    quantity("drip.length", "il", "Length of one drip line", "length", 0.5, 500.0),
+    quantity("drip.spacing", "is", "Distance between drippers", "length", 0.05, 10.0),
+    quantity("drip.dripper", "id", "Flow of one dripper", "dripper", 0.1e-6, 50e-6),
+    choice("drip.holds", "ia", "Kind of dripper",
+           (("plain", "More pressure gives more"), ("steady", "Pressure-compensating"))),
+    quantity("drip.rated", "it", "Pressure a dripper is rated at", "pressure", 0.05e5, 5e5),
+    quantity("drip.least", "iz", "Least pressure it needs", "pressure", 0.05e5, 5e5),
+    quantity("drip.bore", "ib", "Inside diameter of a drip line", "diameter", 4e-3, 0.1),
+    quantity("drip.slope", "ij", "Slope along the line", "percent", -0.2, 0.2, "0 %",
+             f"taken as level; {_OURS}"),
+    quantity("drip.made", "iq", "Variation of new drippers", "percent", 0.0, 0.3),
+    quantity("drip.zones", "ix", "Zones, one after another", "number", 1.0, 500.0),
+    quantity("drip.daily", "ii", "Water there is a day", "daily", 1e-9, 1.0),
+    choice("drip.filter", "iy", "Filter before the lines", YES_NO, "no", "as if there is none"),
+)  # fmt: skip
+_HOT = (
+    quantity("hot.volume", "qv", "Water heater volume", "volume", 1e-3, 10.0),
+    quantity("hot.stored", "qs", "Hot water is stored at", "temperature", 293.15, 368.15),
+    quantity("hot.tank", "qt", "Expansion tank volume", "volume", 1e-4, 10.0),
+    quantity("hot.precharge", "qp", "Pre-charge of expansion tank", "pressure", 0.0, 16e5),
+    quantity("hot.relief", "qr", "Relief valve setting, heater", "pressure", 0.5e5, 25e5),
+)  # fmt: skip
+
+SLOTS = (
+    *_PLACE, *_WATER, *_SUCTION, *_PUMP, *_TANKS, *_USE, *_LINES, *_POWER, *_FALL, *_WELL, *_HILL,
+    *_DRIP, *_HOT,
+)  # fmt: skip
 BY_PATH = {slot.key: slot for slot in SLOTS}

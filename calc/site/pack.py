@@ -2,8 +2,9 @@
 
 ``1m~name~note~words~facts~table~table...``: parts are set apart by "~", rows by ";", cells by
 ",".  "!" takes the sign behind it as it is, "_" is a space, "*" marks what was assumed, and
-".0" stands for the first of the words that come more than once.  A number without a unit is in
-the usual metric one; what is unknown is left out.
+".0" stands for the first of the words that come more than once; a row's last cell "." says that
+it and all behind it are as in the row above.  A number without a unit is in the usual metric one;
+what is unknown is left out.
 """
 
 from __future__ import annotations
@@ -24,6 +25,7 @@ VERSION = "1"
 LARGEST = 60_000  # characters read from a link; our choice
 SYSTEMS = {"m": "metric", "u": "us"}
 _SIGNS = "~;,!_*."
+AS_ABOVE = "."  # no other cell is this: a "." in front is of a word, or stands behind "!"
 _DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
 FROM_A_LINK = "assumed by whoever made the link"
 
@@ -37,7 +39,7 @@ def pack(site: Site) -> str:
         if slot.key in site.facts
     )
     tables = (
-        table.code + ";".join(_packed_row(table, row, words) for row in site.rows(table.key))
+        table.code + ";".join(_packed_rows(table, site.rows(table.key), words))
         for table in TABLES
         if site.rows(table.key)
     )
@@ -70,11 +72,34 @@ def _number(at: int) -> str:
     return _DIGITS[at] if at < 36 else _DIGITS[at // 36] + _DIGITS[at % 36]
 
 
-def _packed_row(table: Table, row: Row, words: dict[str, str]) -> str:
-    cells = [_packed(c, row[c.key], words) if c.key in row else "" for c in table.columns]
-    while cells and not cells[-1]:  # a last cell may itself end in a comma, which stays
-        cells.pop()
-    return ",".join(cells)
+def _packed_rows(table: Table, rows: tuple[Row, ...], words: dict[str, str]) -> Iterator[str]:
+    above: list[str] = []
+    for row in rows:
+        cells = [_packed(c, row[c.key], words) if c.key in row else "" for c in table.columns]
+        yield ",".join(_like_above(cells, above))
+        above = cells
+
+
+def _like_above(cells: list[str], above: list[str]) -> list[str]:
+    """A row's cells without those at its end that are empty, or where that is shorter are as in
+    the row above."""
+    same = len(cells)
+    while above and same and cells[same - 1] == above[same - 1]:
+        same -= 1
+    short, found = [*cells[:same], AS_ABOVE], _ended(cells)
+    return short if same < len(_ended(above)) and _long(short) < _long(found) else found
+
+
+def _ended(cells: list[str]) -> list[str]:
+    """Without what is empty at the end; a last cell may itself end in a comma, which stays."""
+    found = list(cells)
+    while found and not found[-1]:
+        found.pop()
+    return found
+
+
+def _long(cells: list[str]) -> int:
+    return len(",".join(cells))
 
 
 def _packed(slot: Slot, fact: Fact, words: dict[str, str]) -> str:
@@ -138,11 +163,24 @@ def _with_table(site: Site, part: str, words: list[str]) -> Site:
     rows = _split(part[1:], ";")
     if table is None or len(rows) > MOST:
         raise InputError("A table of this site cannot be read.")
-    return site.put_rows(table.key, tuple(_row(table, row, words) for row in rows))
+    held: list[Row] = []
+    above: list[str] = []
+    for row in rows:
+        above = _whole(_split(row, ","), above)
+        held.append(_row(table, above, words))
+    return site.put_rows(table.key, tuple(held))
 
 
-def _row(table: Table, row: str, words: list[str]) -> Row:
-    cells = _split(row, ",")
+def _whole(cells: list[str], above: list[str]) -> list[str]:
+    """A row's cells, with those of the row above where it says so."""
+    if cells[-1] != AS_ABOVE:
+        return cells
+    if len(cells) > len(above):
+        raise InputError("A row of this site is like another that is missing.")
+    return cells[:-1] + above[len(cells) - 1 :]
+
+
+def _row(table: Table, cells: list[str], words: list[str]) -> Row:
     if len(cells) > len(table.columns):
         raise InputError("A row of this site has more cells than there are columns.")
     pairs = zip(table.columns, cells, strict=False)

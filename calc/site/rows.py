@@ -10,6 +10,7 @@ from calc import demand, practice
 from calc.pipe import fittings
 from calc.site.facts import (
     LONG,
+    MONTH_KEYS,
     NAME,
     NOT_KNOWN,
     PIPES,
@@ -23,6 +24,7 @@ from calc.site.facts import (
 )
 
 PUMP = "pump"  # the point where the pump's pipe begins
+SOURCE = "source"  # the same point, and its name for readers, where there is no pump
 MOST = 60  # rows of a table; our choice
 Row = Mapping[str, Fact]
 _HEIGHT = (-300.0, 400.0)  # m
@@ -128,6 +130,18 @@ _CONTROLLERS = Table("controllers", "x", "controller", (
     quantity("current", "c", "Maximum current", "current", 0.1, 1000.0),
     quantity("power", "w", "Maximum power", "power", 1.0, 1e6),
 ))  # fmt: skip
+_PROFILE = Table("profile", "f", "point of the line", (
+    quantity("at", "a", "Distance along the pipe", "length", 0.0, 20e3),
+    quantity("height", "h", "Height", "length", -500.0, 6000.0),
+))  # fmt: skip
+_READINGS = Table("readings", "r", "reading", (
+    quantity("time", "t", "Since the pump stopped", "minutes", 0.0, 30 * 86400.0),
+    quantity("level", "l", "Water below the top", "length", 0.0, 500.0),
+))  # fmt: skip
+_REFERENCE = Table("reference", "e", "month", (
+    choice("month", "m", "Month", MONTH_KEYS),
+    quantity("et", "e", "Reference ET₀ a day", "rain", 0.0, 15e-3),
+))  # fmt: skip
 
 _DRAWS = Table("draws", "d", "time of use", (
     text("outlet", "o", "Outlet", NAME),
@@ -138,7 +152,7 @@ _DRAWS = Table("draws", "d", "time of use", (
 
 TABLES = (
     _SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS,
-    _DRAWS,
+    _PROFILE, _READINGS, _REFERENCE, _DRAWS,
 )  # fmt: skip
 BY_TABLE = {table.key: table for table in TABLES}
 

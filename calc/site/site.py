@@ -12,7 +12,7 @@ from typing import Any
 from calc.errors import InputError
 from calc.reading import seen
 from calc.site.facts import BY_PATH, NOT_KNOWN, Fact, Slot
-from calc.site.rows import BY_TABLE, PUMP, TABLES, Row, fold
+from calc.site.rows import BY_TABLE, PUMP, SOURCE, TABLES, Row, fold
 
 
 @dataclass(frozen=True)
@@ -86,10 +86,10 @@ class Site:
 
     @property
     def points(self) -> tuple[str, ...]:
-        """Names of the points, as first written: the pump, tanks, sources, ends of sections."""
-        found: dict[str, str] = (
-            {fold(PUMP): PUMP} if self.best("pump.present").text == "yes" else {}
-        )
+        """Names of the points, as first written: the pump, or without one the source, tanks,
+        sources, ends of sections."""
+        start = PUMP if self.best("pump.present").text == "yes" else SOURCE
+        found: dict[str, str] = {fold(start): start}
         for table, column in (("tanks", "name"), ("sources", "name"), ("sections", "to")):
             for row in self.rows(table):
                 name = self.word(table, row, column)
@@ -106,7 +106,10 @@ class Site:
         if not new:
             raise InputError("Give the point a name.", name="point")
         known = {fold(name) for name in self.points}
-        if fold(old) not in known or fold(old) == fold(PUMP):
+        kept = {fold(PUMP)}
+        if not self._named_source():
+            kept.add(SOURCE)  # no row would give it its level under another name
+        if fold(old) not in known or fold(old) in kept:
             raise InputError(f"There is no point “{old}” that could be renamed.", name="point")
         if fold(new) != fold(old) and fold(new) in known | {fold(PUMP)}:
             raise InputError(f"“{new}” is another point already. Give another name.", name="point")
@@ -117,6 +120,13 @@ class Site:
             rows = tuple(_renamed(row, table.names, old, new) for row in self.rows(table.key))
             site = site.put_rows(table.key, rows)
         return site
+
+    def _named_source(self) -> bool:
+        """Whether "source" is a point like others, which a row says of itself."""
+        if self.best("pump.present").text == "yes":
+            return True
+        rows = self.rows("sources")
+        return any(fold(self.word("sources", row, "name")) == SOURCE for row in rows)
 
     def unused(self) -> bool:
         """Whether nothing is known yet."""

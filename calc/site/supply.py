@@ -25,9 +25,9 @@ from calc.network.parts import Device, Level, Link, Network, Place, PumpSet, Red
 from calc.network.state import Solution
 from calc.pipe import fittings, friction
 from calc.pipe.line import Section
-from calc.site.rows import PUMP
+from calc.site.rows import PUMP, SOURCE
 from calc.site.rows import fold as folded
-from calc.site.supply_rows import OutletRow, SectionRow, Source, TankRow
+from calc.site.supply_rows import OpenWater, OutletRow, SectionRow, Source, TankRow
 
 WATER, INLET, PUMP_PART, SUCTION = "the water", "the pump’s inlet", "the pump", "the suction pipe"
 BEND = friction.BY_KEY["elbow90"]
@@ -36,34 +36,49 @@ SAME_HEIGHT = 0.05  # m, two heights given for one point may differ by; our choi
 
 @dataclass(frozen=True)
 class Supply:
-    """The rows of a whole supply with one pump."""
+    """The rows of a whole supply, with one pump or with open water where it begins."""
 
-    source: Source
+    source: Source | OpenWater
     sections: tuple[SectionRow, ...]
     outlets: tuple[OutletRow, ...]
     tanks: tuple[TankRow, ...] = ()
 
+    @property
+    def pumping(self) -> Source | None:
+        """The pump's side; None where there is no pump."""
+        return self.source if isinstance(self.source, Source) else None
+
+    @property
+    def start(self) -> str:
+        """Name of the point at which the sections begin."""
+        return PUMP if isinstance(self.source, Source) else SOURCE
+
     def built(self) -> Built:
         """The rows as a network.  Raises InputErrors with every fault of the rows."""
-        builder = _Builder(self.sections, self.outlets, self.tanks)
+        builder = _Builder(self.sections, self.outlets, self.tanks, self.start)
         links, outlets = builder.parts(self.source)
         if builder.faults:
             raise InputErrors(builder.faults)
         places = tuple(Place(name, height) for name, height in builder.heights.items())
         return Built(
-            self, places, tuple(builder.levels), links, outlets, tuple(builder.names.values()),
+            self, places, tuple(builder.levels), links, outlets,
+            tuple(dict.fromkeys(builder.names.values())),
             builder.where, builder.section_rows, builder.outlet_rows,
         )  # fmt: skip
 
 
 def row_faults(
-    sections: tuple[SectionRow, ...], outlets: tuple[OutletRow, ...], tanks: tuple[TankRow, ...]
+    sections: tuple[SectionRow, ...],
+    outlets: tuple[OutletRow, ...],
+    tanks: tuple[TankRow, ...],
+    start: str = PUMP,
 ) -> tuple[InputError, ...]:
     """Every fault of the rows by themselves, whatever pump there is: names, points, heights.
 
-    A number that is not known may be NaN.  Raises nothing.
+    start: ``PUMP``, or ``SOURCE`` where there is none.  A number that is not known may be NaN.
+    Raises nothing.
     """
-    builder = _Builder(sections, outlets, tanks)
+    builder = _Builder(sections, outlets, tanks, start)
     builder.parts(None)
     return tuple(builder.faults)
 
@@ -186,24 +201,39 @@ class _Builder:
         sections: tuple[SectionRow, ...],
         outlets: tuple[OutletRow, ...],
         tanks: tuple[TankRow, ...],
+        start: str,
     ) -> None:
         self.sections, self.outlets, self.tanks = sections, outlets, tanks
         self.faults: list[InputError] = []
         self.where: dict[str, str] = {}
-        self.names = {fold(PUMP): PUMP}  # as compared -> as first written
-        self.heights: dict[str, float] = {PUMP: 0.0}
+        self.names = {fold(PUMP): start}  # as compared -> as first written
+        self.heights: dict[str, float] = {}
         self.levels: list[Level] = []
-        self.reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
+        self.reserved: set[str] = set()
+        if start == PUMP:
+            self.heights[PUMP] = 0.0
+            self.reserved = {fold(name) for name in (WATER, INLET, PUMP_PART, SUCTION)}
+        else:  # rows may call it by either name
+            self.names[fold(SOURCE)] = start
+            self.levels.append(Level(start, 0.0))
+            self.where[start] = "source.level"
         self.section_rows: dict[str, int] = {}
         self.outlet_rows: dict[str, int] = {}
 
-    def parts(self, source: Source | None) -> tuple[tuple[Link, ...], tuple[Outlet, ...]]:
+    def parts(
+        self, source: Source | OpenWater | None
+    ) -> tuple[tuple[Link, ...], tuple[Outlet, ...]]:
         """(links, outlets) of the rows. source: None where only their faults are asked."""
-        if source is not None:
+        links: list[Link] = []
+        if isinstance(source, OpenWater):
+            self.levels[0] = Level(SOURCE, source.level_m)
+        elif source is not None:
             self.levels.append(Level(WATER, -source.lift_m))
         self._tanks()
         self._ends()
-        links = [*(self._suction(source) if source else ()), *self._sections()]
+        if isinstance(source, Source):
+            links += self._suction(source)
+        links += self._sections()
         made = [self._outlet(at, row) for at, row in enumerate(self.outlets)]
         return tuple(links), tuple(one for one in made if one is not None)
 
@@ -304,7 +334,8 @@ class _Builder:
             device = f"the filter from {name.replace(' – ', ' to ')}"
             yield Device(device, before, end, *part.device)
         elif part.reducer is not None:
-            device = f"the pressure-reducing valve from {name.replace(' – ', ' to ')}"
+            called = "break-pressure tank" if part.vented else "pressure-reducing valve"
+            device = f"the {called} from {name.replace(' – ', ' to ')}"
             yield Reducer(device, before, end, *part.reducer)
         self.where[device] = f"sections.{at}.part"
 

@@ -1,4 +1,4 @@
-"""The rows of a whole supply in SI, and its pump's side: what a network is made of."""
+"""The rows of a whole supply in SI, and where its water comes from: what a network is made of."""
 
 from __future__ import annotations
 
@@ -12,7 +12,10 @@ from calc.water import AtTemperature
 
 @dataclass(frozen=True)
 class SectionRow:
-    """A length of pipe: m; height_m: its far end above the pump; part: ``fittings`` key at it."""
+    """A length of pipe: m; height_m: its far end above the pump; part: ``fittings`` key at it.
+
+    Without a pump heights are above any one level, as that of the open water is.
+    """
 
     start: str
     end: str
@@ -49,12 +52,33 @@ class TankRow:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Source(AtTemperature):
+class Origin(AtTemperature):
+    """Water and place of any supply. temperature_k: of the water, K; altitude_m: above the sea;
+    hottest_k: most the pipes get (None: the water's)."""
+
+    temperature_k: float
+    altitude_m: float
+    hottest_k: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class OpenWater(Origin):
+    """No pump: the sections begin in open water, and it runs down by its own weight.
+
+    level_m: of its surface above the level that heights are counted from; gives_m3s: the most it
+    gives for long, as a spring in the driest weeks (None: not known).
+    """
+
+    level_m: float = 0.0
+    gives_m3s: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Source(Origin):
     """Pump, water and place. set_pa: pressure held at the pump (None: runs at full speed).
 
-    lift_m: from the water up to the pump; altitude_m: above the sea; pumps: equal ones in
-    parallel, each behind its check valve; hottest_k: most the pipes get (None: the water's);
-    relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known);
+    lift_m: from the water up to the pump; pumps: equal ones in parallel, each behind its check
+    valve; relief: a relief valve guards the pipes; tank_m3: the pressure tank (None: not known);
     sensed_m: height above the pump at which its control reads the pressure; least_m3s: least flow
     of the pump (None: not known); guard: what a displacement pump has, "both", "switch" (or a
     bypass), "relief" or "none"; charge_pa: pre-charge of the pressure tank (None: the usual);
@@ -66,10 +90,7 @@ class Source(AtTemperature):
     lift_m: float
     suction_length_m: float
     suction_pipe: pipes.Pipe
-    temperature_k: float
-    altitude_m: float
     pumps: int = 1
-    hottest_k: float | None = None
     relief: bool = False
     tank_m3: float | None = None
     sensed_m: float = 0.0

@@ -9,7 +9,7 @@ QUERIES = (
     ("low pressure", {"head", "keep-up"}),
     ("no pressure upstairs", {"head", "keep-up"}),
     ("shower drops when hose on", {"keep-up"}),
-    ("sprinkler", {"keep-up", "demand"}),
+    ("sprinkler", {"keep-up", "demand", "sprinkler"}),
     ("toilet", {"demand", "keep-up"}),
     ("washing machine", {"demand", "keep-up"}),
     ("two showers at once", {"demand", "keep-up", "head"}),
@@ -72,6 +72,8 @@ QUERIES = (
     ("garden", {"drip", "demand"}),
     ("tomatoes", {"drip"}),
     ("emitters", {"drip"}),
+    ("lawn", {"sprinkler"}),
+    ("soil infiltration", {"sprinkler"}),
     ("gallons per day", {"demand", "storage"}),
     ("gpm", {"demand"}),
     ("pump short cycling", {"pressure-tank"}),
@@ -90,4 +92,5 @@ QUERIES = (
     ("hot water", {"hot-water"}),
     ("water heater", {"hot-water"}),
     ("scald", {"hot-water"}),
+    ("expansion tank", {"hot-water", "glossary"}),
 )

@@ -52,6 +52,10 @@ def opened(_started):
     return _started
 
 
+# what the form itself does is asked of one form of each kind
+of_a_kind = pytest.mark.parametrize("_started", VARIED, indirect=True, scope="module")
+
+
 def test_a_changed_number_changes_the_figures(opened):
     page, key = opened
     before = answer_text(page)
@@ -77,6 +81,7 @@ def test_a_link_reproduces_the_page_in_a_fresh_browser(opened, browser):
     second.close()
 
 
+@of_a_kind
 def test_units_switch_and_come_back_as_typed(opened):
     page, key = opened
     entry, other = _first_number(key)
@@ -94,6 +99,7 @@ def test_units_switch_and_come_back_as_typed(opened):
 BAD = ["", "abc", "40 furlongs", "1e300", "NaN", "1,250", "-99999999"]
 
 
+@of_a_kind
 def test_bad_input_is_said_beside_the_field_without_a_verdict(opened):
     page, key = opened
     entry, good = _first_number(key)
@@ -154,6 +160,7 @@ def test_a_fault_is_told_once_its_field_is_left_and_its_link_leads_there(page, a
     assert box(page, "water").is_visible()
 
 
+@of_a_kind
 def test_typing_keeps_the_focus_and_the_caret(opened):
     page, key = opened
     entry, other = _first_number(key)
@@ -183,25 +190,12 @@ def test_with_scripts_off_the_example_is_complete(browser, address, key):
     context.close()
 
 
-def test_no_request_leaves_the_origin(storing, address):
-    page = storing.new_page()
-    asked = []
+@pytest.fixture(scope="module")
+def visited(browser, address):
+    """(what was asked for, what the console said) while every calculator is opened and used."""
+    context = visit(browser, service_workers="allow")
+    page, asked, said = context.new_page(), [], []
     page.on("request", lambda request: asked.append(request.url))
-    for key in KEYS:
-        open_sheet(page, address, key)
-        entry, other = _first_number(key)
-        type_number(page, entry.key, other)
-    page.goto(address)
-    page.goto(f"{address}about/")
-    elsewhere = [
-        u for u in asked if not u.startswith((address, "blob:" + address, "data:", "blob:null"))
-    ]
-    assert asked and elsewhere == []
-
-
-def test_no_page_complains_in_the_console(storing, address):
-    page = storing.new_page()
-    said = []
     page.on(
         "console",
         lambda message: message.type in ("error", "warning") and said.append(message.text),
@@ -213,7 +207,20 @@ def test_no_page_complains_in_the_console(storing, address):
         type_number(page, entry.key, other)
         show_chart(page)
         page.wait_for_timeout(300)
-    assert said == []
+    page.goto(address)
+    page.goto(f"{address}about/")
+    yield asked, said
+    context.close()
+
+
+def test_no_request_leaves_the_origin(visited, address):
+    asked, _ = visited
+    ours = (address, "blob:" + address, "data:", "blob:null")
+    assert asked and [url for url in asked if not url.startswith(ours)] == []
+
+
+def test_no_page_complains_in_the_console(visited):
+    assert visited[1] == []
 
 
 def test_a_damaged_link_opens_with_what_could_be_read(page, address):

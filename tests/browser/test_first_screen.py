@@ -29,6 +29,8 @@ GIVEN = {
     "well": {"dry": "no", "steady": "0.5 L/min"},
     "hill_tank": {"volume": "2000 L", "garden": "1200 L/day"},
     "drip": {"hours": "0.5"},
+    "sprinkler": {"pressure": "1.2 bar"},
+    "hot_water": {"volume": "1 L", "mix": "none"},
 }
 
 

@@ -11,9 +11,9 @@ import pytest
 from tests.house.modules import modules
 
 PHYSICS = ("water", "practice", "pipe", "pump", "network", "suction", "surge", "storage", "well",
-           "well_yield", "recovery",
+           "well_yield", "recovery", "trip", "relief",
            "day_tank",
-           "demand", "sun", "power", "drip")  # fmt: skip
+           "demand", "sun", "power", "drip", "hot_water")  # fmt: skip
 UNITS = re.compile(
     r"(?<![\w/])(?:m|m2|m3|mm|s|h|hours|days|K|Pa|W|Wh|kW|J|kg|kg/m3|m/s|m2/s|m3/s|1/s|rad|deg|degrees|"
     r"V|A|ohm|ohm/m|W/m2|"

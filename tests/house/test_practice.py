@@ -13,7 +13,7 @@ SOURCE = re.compile(
     r"common practice|our choice|from memory"
     r"|\b(?:ISO|EN|IPC|UPC|ASTM|ASME|AWWA|FAO|WHO|ANSI|NIST)\b"
 )
-ALIASES = {"GPM", "LPM"}  # units under a shorter name
+ALIASES = {"GPM", "LPM", "MM_HOUR"}  # units under a shorter name
 (PRACTICE,) = (one for one in modules() if one.name == "calc.practice")
 
 # What a rule looks like where it is written a second time: code that no other meaning explains.

@@ -25,6 +25,8 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "sprinkler",
+    "hot_water",
 )
 EACH = 150
 REMAINS = ("Still to put right", "Still not checked")

@@ -39,11 +39,13 @@ OPENS = {
     "gravity": ("drop", "length", "spring"),
     "well": ("drawn", "minutes", "steady", "use", "static"),
     "hill-tank": ("volume", "use", "gives", "height"),
+    "hot-water": ("heater", "stored", "static", "length", "volume", "relief"),
     "drip": ("area", "flow", "pressure", "length"),
+    "sprinkler": ("area", "flow", "pressure", "each", "along"),
 }
 OURS = (
     "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
-    "hill-tank.md", "drip.md",
+    "hill-tank.md", "drip.md", "sprinkler.md", "hot-water.md",
 )  # fmt: skip
 
 

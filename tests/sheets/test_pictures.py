@@ -33,6 +33,8 @@ KEYS = (
     "well",
     "hill_tank",
     "drip",
+    "sprinkler",
+    "hot_water",
 )
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=200
 RANDOM = int(os.environ.get("SPRINGLINE_SUPPLIES", "100"))
@@ -60,6 +62,25 @@ SHOWN = {
         ("stop", "uneven"),
         ("care", "uneven"),
         ("stop", "short"),
+        ("stop", "zone-uneven"),
+        ("care", "zone-uneven"),
+    },
+    "sprinkler": {
+        ("stop", "weak"),
+        ("stop", "gaps"),
+        ("care", "gaps"),
+        ("stop", "runoff"),
+        ("care", "runoff"),
+        ("stop", "too-little"),
+        ("stop", "too-long"),
+        ("stop", "zone-flow"),
+    },
+    "hot_water": {
+        ("stop", "bursts"),
+        ("stop", "no-relief"),
+        ("stop", "relief-runs"),
+        ("stop", "over-rating"),
+        ("stop", "too-hot"),
     },
 }
 OTHER = {"metric": r"psi|ft|gpm|gal", "us": r"bar|m|L|L/min|L/day"}

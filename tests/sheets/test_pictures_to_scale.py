@@ -70,7 +70,8 @@ def test_the_well_the_pump_and_the_ruler_are_as_high_as_the_figures_say():
         told, shapes = figures(found), drawn(found)
         limit = step(found, "How high the air pressure can raise the water")
         loss = told["Friction loss in suction pipe"]
-        lift = limit - told["NPSH available"] - loss
+        pulses = told.get("Head that pulses take", 0.0)
+        lift = limit - told["NPSH available"] - loss - pulses
         water, (_, pump, _, high) = block(shapes["water"])[1], block(shapes["pump"])
         top = level(shapes["top"]) + (block(shapes["vapour"])[3] if "vapour" in shapes else 0.0)
         metre = (water - top) / limit
@@ -80,6 +81,7 @@ def test_the_well_the_pump_and_the_ruler_are_as_high_as_the_figures_say():
             marked += 1
             assert level(shapes["most"]) == near(water - metre * most)
             assert block(shapes["friction"])[3] == near(metre * loss)
+            assert "pulses" not in shapes or block(shapes["pulses"])[3] == near(metre * pulses)
             assert block(shapes["needed"])[3] == near(metre * told["NPSH required"])
     assert marked > FEW / 4
 
@@ -280,7 +282,9 @@ def test_the_pump_starts_at_its_shut_off_head():
 
 
 def test_the_pressures_along_the_pipe_are_those_of_the_figures():
-    for found in answers("surge"):
+    closings = [one for one in answers("surge") if "Knock on closing" in figures(one)]
+    assert len(closings) > FEW / 4
+    for found in closings:
         shapes, told = drawn(found), figures(found)
         peak, rise = told["Maximum pressure"], told["Knock on closing"]
         zero, (at_start, at_valve) = level(shapes["zero"]), _ends(shapes["peak"])
@@ -288,6 +292,24 @@ def test_the_pressures_along_the_pipe_are_those_of_the_figures():
         assert at_start == near(zero - bar * (peak - rise))
         assert block(shapes["static"])[3] == near(bar * (peak - rise))
         assert _ends(shapes["lowest"])[1] == near(zero - bar * told["Lowest pressure just after"])
+
+
+@pytest.mark.parametrize("crest", ["", "12 m"])
+@pytest.mark.parametrize("flow", ["4 L/min", "9 L/min", "25 L/min"])
+def test_heights_after_a_power_cut_are_those_of_the_figures(flow, crest):
+    found = answer("surge", event="trip", lift="30 m", flow=flow, crest=crest)
+    shapes, told = drawn(found), figures(found)
+    (_, foot), *_, (_, top) = points(shapes["pipe"])
+    rest = step(found, "Pressure at the pump at rest")
+    bar = (foot - top) / rest
+    assert points(shapes["peak"])[0][1] == near(foot - bar * told["Maximum pressure"])
+    (_, low), (_, way), _ = points(shapes["lowest"])
+    assert low == near(foot - bar * told["Lowest pressure at the pump"])
+    if crest:
+        (_, _), (_, high), _ = points(shapes["pipe"])
+        assert foot - high == near(0.4 * (foot - top))
+        assert high - way == near(bar * told["Lowest pressure at the highest point"])
+    assert level(shapes["static"]) == near(top)
 
 
 def _ends(attributes):

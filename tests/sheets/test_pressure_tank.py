@@ -362,3 +362,98 @@ def test_the_picture_says_what_the_pump_makes_beside_where_it_should_stop(head, 
     assert made.role == role and "bar" in made.text and list(faults(picture)) == []
     assert "no flow the pump makes" in picture.alt
     assert "pump makes" not in answer().drawings[0].alt
+
+
+# A relief valve -----------------------------------------------------------------------------------
+
+VALVE = {"relief": "6 bar", "weakest": "6.9 bar", "pump": "18 L/min"}
+WIDE, CLOSED = "Opening it must have", "Pressure with all outlets closed"
+
+
+def test_without_a_relief_valve_all_is_as_before_it_was_asked():
+    plain, asked = answer(), answer(weakest="2 bar", blow="40 L/min", opening="1 mm")
+    assert plain.figures == asked.figures and plain.findings == asked.findings
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("more", [
+    {}, {"opening": "2 mm"}, {"opening": "6 mm"}, {"shutoff": "50 m"}, {"shutoff": "90 m"},
+    {"control": "speed", "blow": "30 L/min"}, {"blow": "0 L/min"},
+])  # fmt: skip
+def test_the_working_of_a_relief_valve_gives_its_figures(system, more):
+    check_working(answer(system, **VALVE, **more))
+
+
+def test_a_valve_between_cut_out_and_the_lowest_rating_works():
+    assert answer(**VALVE).verdict.word == "Works"
+
+
+@pytest.mark.parametrize("opens, level", [
+    ("3 bar", "stop"), ("3.5 bar", "stop"), ("3.7 bar", "care"), ("3.85 bar", None),
+])  # fmt: skip
+def test_it_must_open_well_above_cut_out(opens, level):
+    assert keys(**{**VALVE, "relief": opens}).get("relief-low") == level
+
+
+@pytest.mark.parametrize("opens, level", [
+    ("6.27 bar", None), ("6.5 bar", "care"), ("6.9 bar", "care"), ("7 bar", "stop"),
+])  # fmt: skip
+def test_it_must_be_fully_open_below_the_lowest_rating(opens, level):
+    assert keys(**{**VALVE, "relief": opens}).get("relief-high") == level
+
+
+@given(st.floats(1, 30), st.floats(1, 60), st.floats(1.0, 20.0))
+@settings(max_examples=60, deadline=None)
+def test_a_pressure_over_the_rating_with_outlets_closed_is_never_unsaid(opens, pump, opening):
+    texts = {**VALVE, "relief": f"{opens} bar", "pump": f"{pump} L/min", "draw": "0",
+             "opening": f"{opening} mm"}  # fmt: skip
+    reaches = figures(**texts)[CLOSED]
+    if reaches > 6.9e5 * (1 + 1e-9):
+        assert {"relief-high", "relief-small"} & set(keys(**texts))
+        assert answer(**texts).verdict.word != "Works"
+
+
+def test_an_opening_too_small_is_found_and_the_one_named_is_enough():
+    small = answer(**VALVE, opening="2 mm")
+    assert keys(**VALVE, opening="2 mm")["relief-small"] == "stop"
+    (fix,) = (one for one in small.fixes if "opening" in one.text)
+    assert answer(**fix.link.values).verdict.word == "Works"
+    needed = figures(**VALVE)[WIDE]
+    assert "relief-small" in keys(**VALVE, opening=f"{0.95 * needed * 1e3} mm")
+    assert "relief-small" not in keys(**VALVE, opening=f"{needed * 1e3} mm")
+
+
+def test_a_small_opening_is_no_fault_where_the_pump_makes_little():
+    assert "relief-small" not in keys(**VALVE, opening="2 mm", shutoff="64 m")
+    assert figures(**VALVE, opening="2 mm", shutoff="64 m")[CLOSED] < 6.6e5
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("texts", [
+    {"relief": "3 bar"}, {"relief": "3.6 bar"}, {"relief": "8 bar"}, {"relief": "6.5 bar"},
+    {"relief": "8 bar", "weakest": "3.8 bar"}, {"relief": "8 bar", "opening": "2 mm"},
+    {"control": "speed", "set": "3.5 bar", "relief": "3 bar", "blow": "18 L/min"},
+])  # fmt: skip
+def test_every_fix_of_a_relief_valve_works(system, texts):
+    found = answer(system, **{**VALVE, **texts})
+    fixes = [one for one in found.fixes if one.link]
+    assert found.verdict.level != "good" and fixes
+    for fix in fixes:
+        assert answer(system, **fix.link.values).verdict.word == "Works", fix.text
+
+
+def test_what_is_not_known_of_a_relief_valve_is_not_checked():
+    assert keys(relief="6 bar")["relief-unchecked"] == "care"
+    assert "relief-unchecked" not in keys(relief="6 bar", weakest="?")  # a usual one is taken
+    assert keys(control="speed", relief="6 bar", weakest="7 bar")["relief-flow-unchecked"] == "care"
+
+
+def test_the_rating_that_would_work_works():
+    said = keyed(relief="6 bar")["relief-unchecked"]
+    rated = re.search(r"([\d.]+)\u00a0bar would work", said)[1]
+    assert answer(relief="6 bar", weakest=f"{rated} bar").verdict.word == "Works"
+
+
+def test_a_faster_pump_never_needs_a_narrower_opening():
+    wide = [figures(**{**VALVE, "pump": f"{flow} L/min"})[WIDE] for flow in (8, 18, 40)]
+    assert wide == sorted(wide)

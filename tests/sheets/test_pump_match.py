@@ -686,3 +686,15 @@ def test_what_is_set_at_the_wellhead_does_what_it_does_at_the_pump():
     left = "Running pressure at the outlet"
     assert figure(at_head, left) == pytest.approx(figure(at_pump, left), rel=1e-5)  # as above
     assert at_head.verdict.level == at_pump.verdict.level
+
+
+@pytest.mark.parametrize("pump", ["small", "middle", "large", "diaphragm"])
+def test_a_deeper_pumping_level_never_raises_the_flow(pump):
+    lifts = (-20, -5, 0, 2, 4, 6, 8)
+    flows = []
+    for lift in lifts:
+        told = {
+            one.label: one.value for one in answer(pump=pump, lift=f"{lift} m", line="").figures
+        }
+        flows.append(told.get(MOST, 0.0))  # none: it reaches the pressure with no flow
+    assert flows == sorted(flows, reverse=True) and flows[0] > 0

@@ -575,3 +575,74 @@ def test_the_guide_says_the_height_of_theory_as_the_sheet_does():
     limit = figure("Theoretical suction limit", altitude="0 m", lift="-3 m")
     assert float(metres) == pytest.approx(limit, abs=0.05)
     assert float(feet) * FOOT == pytest.approx(limit, abs=0.05)
+
+
+# Pulses -----------------------------------------------------------------------------------------
+
+PISTON = {"chambers": "2", "strokes": "60 rpm", "lift": "2 m"}
+TAKES = "Head that pulses take"
+
+
+def test_a_steady_pump_is_answered_as_before_pulses_were_asked():
+    plain, asked = answer(), answer(chambers="steady", strokes="900 rpm", stub="1 m")
+    assert plain.figures == asked.figures and plain.verdict == asked.verdict
+    assert TAKES not in [one.label for one in plain.figures]
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize("texts", [PISTON, {**PISTON, "stub": "1 m"}, {**PISTON, "figure": "lift"}])
+def test_the_working_of_pulses_gives_their_figures(system, texts):
+    check_working(answer(system, **texts))
+
+
+def test_what_pulses_take_is_off_the_npsh_available():
+    steady, pulsing = (answer(**{**PISTON, "chambers": c}) for c in ("steady", "2"))
+    available = [
+        next(f.value for f in one.figures if f.label == "NPSH available")
+        for one in (steady, pulsing)
+    ]
+    assert available[0] - available[1] == pytest.approx(figure(TAKES, **PISTON))
+
+
+@pytest.mark.parametrize("field, values", [
+    ("strokes", ("20 rpm", "60 rpm", "200 rpm")), ("length", ("4 m", "8 m", "20 m")),
+    ("flow", ("4 L/min", "10 L/min", "18 L/min")), ("stub", ("0.2 m", "1 m", "5 m")),
+    ("pe100-sdr11", ("63", "40", "25")), ("chambers", ("5", "3", "4", "2", "1")),
+])  # fmt: skip
+def test_more_of_what_makes_pulses_never_takes_less_head(field, values):
+    takes = [figure(TAKES, **{**PISTON, field: value}) for value in values]
+    assert takes == sorted(takes) and takes[0] < takes[-1]
+
+
+def test_cold_water_that_pulses_alone_keep_from_the_pump_is_found():
+    texts = {**PISTON, "strokes": "100 rpm"}
+    assert found("npsh", **{**texts, "chambers": "steady"}) == ""
+    assert found("npsh", **texts) == "stop"
+    said = next(one.text for one in answer(**texts).findings if one.key == "npsh")
+    assert "pulses" in said
+
+
+def test_a_dampener_near_the_inlet_is_a_fix_that_works():
+    fixes = answer(**{**PISTON, "strokes": "100 rpm"}).fixes
+    fix = next(one for one in fixes if "dampener" in one.text)
+    assert answer(**fix.link.values).verdict.word == "Works"
+
+
+def test_a_pump_of_chambers_is_never_told_to_draw_less():
+    for strokes in ("60 rpm", "100 rpm", "400 rpm"):
+        texts = {**PISTON, "strokes": strokes, "flow": "30 L/min"}
+        assert not any(fix.text.startswith("Draw") for fix in answer(**texts).fixes)
+
+
+def test_unknown_strokes_are_not_checked_and_what_would_work_works():
+    texts = {**PISTON, "strokes": "?"}
+    assert found("pulses-unchecked", **texts) == "care"
+    said = next(one.text for one in answer(**texts).findings if one.key == "pulses-unchecked")
+    most = float(re.search(r"up to ([\d.]+)\u00a0rpm", said)[1])
+    assert word(**{**texts, "strokes": f"{0.99 * most} rpm"}) == "Works"
+    assert word(**{**texts, "strokes": f"{1.01 * most} rpm"}) != "Works"
+
+
+def test_the_pulsing_cases_of_the_guide_are_as_it_says():
+    texts = {"lift": "2 m", "chambers": "2", "strokes": "100 rpm"}
+    assert word(**texts) == "Does not work" and word(**texts, stub="0.5 m") == "Works"

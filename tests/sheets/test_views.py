@@ -69,7 +69,7 @@ def _filled(site, key):
 @pytest.mark.parametrize("key", KEYS)
 def test_nothing_is_made_up_where_nothing_is_known(key):
     given = {f for f, fact in views.fill(Site(), key).items() if fact.standing == GIVEN}
-    counted = {"ask", "use", "figure", "taps", "runs", "tanks", "line", "height"}
+    counted = {"ask", "use", "figure", "taps", "runs", "tanks", "line", "height", "profile"}
     counted |= {"showers_open", "sinks_open", "hoses_open", "drip"}
     counted |= {"showerflow", "sinkflow", "hoseflow"}  # common practice
     counted |= {"stores", "draws"}  # no rows

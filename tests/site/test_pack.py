@@ -37,11 +37,12 @@ def large():
 
 
 def test_ten_outlets_and_eight_sections_stay_under_nine_hundred_characters():
-    """The water alone: of place and power only the height, as where nobody asked about the sun."""
+    """The supply alone: of place and power only the height, as where nobody asked about the sun,
+    and as where nobody asked what a well gives and what a garden on drip takes."""
     site = large()
     facts = {
         path: fact for path, fact in site.facts.items()
-        if not path.startswith(("place.", "power.")) or path == "place.altitude"
+        if not path.startswith(("place.", "power.", "well.", "drip.")) or path == "place.altitude"
     }  # fmt: skip
     assert (len(site.rows("outlets")), len(site.rows("sections"))) == (10, 8)
     assert len(pack(replace(site, facts=facts))) < 900
@@ -59,6 +60,31 @@ def test_a_packed_site_hardly_grows_when_percent_encoded():
 
 def test_a_site_of_which_nothing_is_known_takes_a_few_characters():
     assert len(pack(Site())) < 10
+
+
+def test_a_row_that_ends_as_the_one_above_says_so_in_one_sign():
+    row = {"name": Fact("Hut"), "at": Fact("hut"), "kind": Fact("sink"), "before": Fact("3")}
+    other = {**row, "name": Fact("Barn"), "at": Fact("barn")}
+    for rows, end in (
+        ((row, other), "~oHut,hut,.0,3;Barn,barn,."),
+        ((row, row), "~oHut,hut,.0,3;."),
+        ((row, {**other, "before": Fact("4")}), "~oHut,hut,.0,3;Barn,barn,.0,4"),
+        ((row, {"name": Fact("Barn")}), "~oHut,hut,sink,3;Barn"),
+        ((row, {**row, "flow": Fact("2 L/min")}), "~oHut,hut,.0,3;Hut,hut,.0,3,,2"),
+        (({**row, "flow": Fact("2 L/min")}, row), "~oHut,hut,.0,3,,2;Hut,hut,.0,3"),
+    ):  # fmt: skip
+        site = Site("S").put_rows("outlets", rows)
+        assert pack(site).endswith(end)
+        assert unpack(pack(site)) == site
+
+
+def test_a_table_as_an_earlier_release_packed_it_is_read_as_it_was():
+    """Every cell written out, as in links of 0.5.0."""
+    text = "1m~S~~pe100-sdr11/40,fork~~spump,.1,60,5,.0,2;.1,hut,60,5,.0,2~tlow,2;high,2"
+    site = unpack(text)
+    assert [row["pipe"].text for row in site.rows("sections")] == ["pe100-sdr11/40"] * 2
+    assert [row["level"].text for row in site.rows("tanks")] == ["2 m", "2 m"]
+    assert len(pack(site)) < len(text) and unpack(pack(site)) == site
 
 
 def test_what_was_assumed_takes_one_character_more():
@@ -92,6 +118,8 @@ def test_a_cut_text_is_refused_or_shorter_never_another_failure(at):
     ("1m~~~~~q", "table"),
     ("1m~~~~~s.7", "word of this site is missing"),
     ("1m~~~~~t1,2,3,4,5", "more cells"),
+    ("1m~~~~~t.", "like another that is missing"),
+    ("1m~~~~~tlow;high,1,2,.", "like another that is missing"),
 ])  # fmt: skip
 def test_what_is_no_packed_site_is_refused(text, words):
     with pytest.raises(InputError, match=words):

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
+from calc.sheets.parts.line_cautions import DIG
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -137,6 +138,7 @@ SHEET = Sheet(
         "as the local code asks.",
         "In wells, tanks and wet places use only cable, joints and protection made for them. "
         "Protect cable from sun, rodents and spades.",
+        DIG,
     ),
     sources=(
         "Resistivity of copper and aluminium: IEC 60028 and IEC 60889, from memory.",

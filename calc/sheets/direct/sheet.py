@@ -14,6 +14,7 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import DIG, FROST
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
@@ -23,6 +24,7 @@ from calc.sheets.parts.solar_fields import (
     BUILT,
     DEEPER,
     FAIL,
+    LIFT,
     LIVE,
     MORE,
     PANELS,
@@ -105,6 +107,10 @@ SHEET = Sheet(
         *LIVE,
         "A tank is a confined space: do not enter; call trained people.",
         "A full tank is heavy; stands, roofs and slopes need a structural design and permits.",
+        "Let the fill end in free air above the highest water: an air gap.",
+        FROST,
+        DIG,
+        LIFT,
         *BUILT,
     ),
     sources=(

@@ -7,24 +7,23 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from calc import practice, water
+from calc import practice
 from calc.drip import crop, lateral
 from calc.drip.lateral import Dripper, Lateral
 from calc.errors import InputError
 from calc.sheets.drip.climate import Climate, climate_of
-from calc.units import DAY, GRAVITY, HOUR
+from calc.sheets.drip.zone import FEW, KINEMATIC, MET, MOST_LINES, WEIGHT, Manifold
+from calc.sheets.parts.pipe_choice import pipe_of
+from calc.units import DAY, HOUR
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from calc.drip.manifold import Subunit
     from calc.page.form import Values
     from calc.units import Reader
 
-WEIGHT = water.density(practice.COOL_WATER) * GRAVITY  # Pa/m
-KINEMATIC = water.kinematic_viscosity(practice.COOL_WATER)  # m2/s
 MOST_DRIPPERS = 600  # of one line, that are worked out; our choice
-FEW = 6  # trials by what is likely, before halving; our choice
-MET = 1 + 1e-9  # a number typed in another unit is still met
 
 
 @dataclass(frozen=True)
@@ -141,9 +140,9 @@ class Case:
     """A garden: its water, its lines, its source.
 
     area: m2; rows: m apart; laid: length of a line, m; need: crop coefficient; reaches: share of
-    the water; line: one of its lines; flow: m3/s of the source; pressure: Pa where lines begin;
-    hours: s a day; daily: m3 there is a day, None: not known; asked: zones in mind; filtered:
-    whether there is a filter.
+    the water; line: one of its lines; flow: m3/s of the source; pressure: Pa where lines begin,
+    or their manifold; hours: s a day; daily: m3 there is a day, None: not known; asked: zones in
+    mind; filtered: whether there is a filter; manifold: of each zone, None: not counted.
     """
 
     area: float
@@ -159,6 +158,7 @@ class Case:
     daily: float | None
     asked: int | None
     filtered: bool
+    manifold: Manifold | None = None
 
     # Water ------------------------------------------------------------------------------------
 
@@ -175,9 +175,36 @@ class Case:
     # Lines and zones --------------------------------------------------------------------------
 
     @cached_property
+    def zone(self) -> Subunit | None:
+        """The largest zone with its manifold; None where that is not counted."""
+        if self.manifold is None:
+            return None
+        return self.manifold.zone(self.line, self.in_zone, self.pressure)
+
+    @cached_property
     def solved(self) -> Lateral:
-        """One line, outlet by outlet."""
-        return self.line.solved(self.pressure)
+        """One line, outlet by outlet: on a manifold the weakest of the largest zone."""
+        return self.line.solved(self.pressure) if self.zone is None else self.zone.weakest
+
+    @property
+    def start(self) -> float:
+        """Pressure where that line begins, Pa."""
+        return self.pressure if self.zone is None else min(self.zone.starts)
+
+    @property
+    def least(self) -> float:
+        """Least pressure at a dripper, Pa."""
+        return min(self.solved.pressures)
+
+    @property
+    def most(self) -> float:
+        """Most pressure at a dripper, Pa."""
+        return max(self.solved.pressures) if self.zone is None else self.zone.range[1]
+
+    @property
+    def line_flow(self) -> float:
+        """What a line takes, of a zone on a manifold the mean, m3/s."""
+        return self.solved.flow if self.zone is None else self.zone.flow / self.in_zone
 
     @property
     def each(self) -> float:
@@ -196,11 +223,13 @@ class Case:
     @property
     def whole_flow(self) -> float:
         """All lines at once, m3/s."""
-        return self.lines * self.solved.flow
+        return self.lines * self.line_flow
 
-    @property
+    @cached_property
     def per_zone(self) -> int:
         """Whole lines that the source can feed at once; 0 where one is too many."""
+        if self.manifold is not None:
+            return self.manifold.fed_by(self.line, self.pressure, self.flow)
         return math.floor(self.flow / self.solved.flow * MET)
 
     @property
@@ -225,12 +254,12 @@ class Case:
     @property
     def zone_flow(self) -> float:
         """Flow of the largest zone, m3/s."""
-        return min(self.lines, self.in_zone) * self.solved.flow
+        return min(self.lines, self.in_zone) * self.line_flow
 
     @property
     def zone_time(self) -> float:
         """How long a zone runs a day, s."""
-        return self.depth * self.each / self.solved.flow
+        return self.depth * self.each / self.line_flow
 
     def zone_time_of(self, reference_m: float) -> float:
         """How long a zone runs on a day of another month, s. reference_m: its ET_0, m."""
@@ -243,8 +272,9 @@ class Case:
 
     @property
     def emission(self) -> float:
-        """Emission uniformity, share."""
-        return self.solved.emission(self.line.made)
+        """Emission uniformity, share: of a zone on a manifold, else of one line."""
+        one = self.solved if self.zone is None else self.zone
+        return one.emission(self.line.made)
 
 
 def case_of(values: Values, reader: Reader) -> Case:
@@ -263,6 +293,7 @@ def case_of(values: Values, reader: Reader) -> Case:
         daily=None if values.daily is None else values.daily * DAY,
         asked=None,
         filtered=values.filter == "yes",
+        manifold=_manifold(values),
     )
     if case.each > case.area * MET:
         most = reader.show(case.area / case.rows, "length")
@@ -271,8 +302,16 @@ def case_of(values: Values, reader: Reader) -> Case:
             "that",
             name="length",
         )
+    case = replace(case, asked=_asked(values, case))
     _carried(case, reader)
-    return replace(case, asked=_asked(values, case))
+    return case
+
+
+def _manifold(values: Values) -> Manifold | None:
+    if values.fed == "none":
+        return None
+    middle = values.fed == "middle"
+    return Manifold(pipe_of(values.manifold), middle, values.across, values.rows)
 
 
 def _asked(values: Values, case: Case) -> int | None:
@@ -287,7 +326,15 @@ def _asked(values: Values, case: Case) -> int | None:
             f"“Zones, one after another” must be {case.count} or fewer: there {lines}",
             name="zones",
         )
-    return round(values.zones)
+    zones = round(values.zones)
+    if case.manifold is not None and math.ceil(case.count / zones) > MOST_LINES:
+        least = math.ceil(case.count / MOST_LINES)
+        raise InputError(
+            f"“Zones, one after another” must be {least} or more: {MOST_LINES} lines on a manifold "
+            "are the most that is worked out",
+            name="zones",
+        )
+    return zones
 
 
 def _line(values: Values, reader: Reader) -> Line:
@@ -312,14 +359,23 @@ def _line(values: Values, reader: Reader) -> Line:
 
 
 def _carried(case: Case, reader: Reader) -> None:
-    """Raises InputError where a slope takes all the pressure before the line ends."""
+    """Raises InputError where a slope takes all the pressure before a line ends."""
+    has = reader.show(case.pressure, "pressure")
     try:
-        case.solved  # noqa: B018
+        case.line.solved(case.pressure)
     except InputError:
         rise = reader.show(case.line.slope * case.line.length, "length")
-        has = reader.show(case.pressure, "pressure")
         raise InputError(
             f"No water comes to the end: a climb of {rise} and friction take all of {has}. Feed "
             "the line from above, or enter a shorter one or more pressure",
             name="slope",
+        ) from None
+    try:
+        case.zone  # noqa: B018
+    except InputError:
+        long = reader.show(case.in_zone * case.rows, "length")
+        raise InputError(
+            f"No water comes to the weakest line: on a manifold of {long} slope and friction take "
+            f"all of {has}. Enter more zones, a wider pipe or more pressure",
+            name="manifold",
         ) from None

@@ -7,9 +7,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice
+from calc.pipe import pipes
 from calc.sheets.drip.case import MET
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.line_fixes import round_down
+from calc.sheets.parts.line_fixes import as_wide, round_down
 from calc.sheets.parts.tank_sizes import at_least, round_up
 from calc.sheets.parts.tries import Change
 from calc.units import DAY, HOUR
@@ -19,10 +20,13 @@ if TYPE_CHECKING:
 
     from calc.page.form import Values
     from calc.sheets.drip.case import Case
+    from calc.sheets.drip.zone import Manifold
     from calc.units import Reader
 
 FLOW, TIME, WATER = frozenset({"zone-flow"}), frozenset({"too-long"}), frozenset({"too-little"})
-EVEN = frozenset({"uneven", "emission", "short", "fast"})
+ZONE = frozenset({"zone-uneven", "emission", "short", "manifold-fast"})
+EVEN = frozenset({"uneven", "emission", "short", "fast", "zone-uneven"})
+RATED, STRONGER = frozenset({"over-rating"}), "pe100-sdr11"  # rated above any field's pressure
 OVER, FILTER = frozenset({"over-pressure"}), frozenset({"no-filter"})
 SPARE = 1 + 1e-6  # so that a number rounded for a link is still enough
 LEAST_SHARE = 0.1  # of an area, below which to water less is no advice; our choice
@@ -40,6 +44,7 @@ def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
         yield Change("Fit a filter of 120 mesh (0.13 mm) or finer.", FILTER, {"filter": "yes"})
     yield from _zones(case, reader)
     yield from _reduced(case, reader)
+    yield from _manifold(case, reader)
     yield from _shorter(case, reader)
     yield from _wider(case, reader)
     yield from _steady(case, reader)
@@ -77,7 +82,7 @@ def _flow(case: Case, reader: Reader) -> Iterator[Change]:
         zones = math.floor(case.hours / case.zone_time * MET)
         if zones < 1:
             return
-        at_once = math.ceil(case.count / zones) * case.solved.flow
+        at_once = math.ceil(case.count / zones) * case.line_flow
     if at_once <= case.flow:
         return
     flow = round_up(at_once * SPARE, "flow", reader)
@@ -88,15 +93,50 @@ def _flow(case: Case, reader: Reader) -> Iterator[Change]:
     yield Change(text, FLOW | TIME, texts)
 
 
+# The manifold ---------------------------------------------------------------------------------
+
+
+def _manifold(case: Case, reader: Reader) -> Iterator[Change]:
+    """Fed in the middle, wider, or with fewer lines on it."""
+    one = case.manifold
+    if case.zone is None or one is None:
+        return
+    if not one.middle:
+        yield Change("Feed the manifold in the middle.", ZONE, {"fed": "middle"})
+    yield from _wider_manifold(case, one)
+    longest = one.longest(case.line, case.pressure)
+    if 0 < longest < case.in_zone:
+        zones = math.ceil(case.count / longest)
+        long = reader.show(math.ceil(case.count / zones) * case.rows, "length")
+        text = f"Make {zones} zones, one after another, each with a manifold of {long}."
+        yield Change(text, ZONE, {"zones": str(zones)})
+    strong = as_wide(STRONGER, one.pipe)
+    if strong is not None:
+        text = f"Use {strong.label} for the manifold."
+        yield Change(text, RATED, {"manifold": f"{strong.kind}/{strong.size}"})
+
+
+def _wider_manifold(case: Case, one: Manifold) -> Iterator[Change]:
+    """The next size of its kind that waters evenly and is not too fast."""
+    wider = [pipe for pipe in pipes.sizes(one.pipe.kind) if pipe.inside_m > one.pipe.inside_m]
+    for pipe in wider[: practice.MOST_SIZES_UP]:
+        wide = replace(one, pipe=pipe)
+        even = wide.even(case.line, case.in_zone, case.pressure)
+        zone = wide.zone(case.line, case.in_zone, case.pressure) if even else None
+        if zone is not None and practice.speed_level(wide.enters(zone)) != "care":
+            text = f"Use {pipe.label} for the manifold."
+            yield Change(text, ZONE, {"manifold": f"{pipe.kind}/{pipe.size}"})
+
+
 # How even a line is ---------------------------------------------------------------------------
 
 
 def _shorter(case: Case, reader: Reader) -> Iterator[Change]:
     """Fed at more places: as long as waters evenly, and as the source can feed."""
-    line, longest = case.line, case.line.longest(case.pressure)
+    line, longest = case.line, case.line.longest(case.start)
     if 0 < longest < line.outlets:
         yield _lines_of(longest, EVEN | FLOW, case, reader)
-    most = math.floor(line.outlets * case.flow / case.solved.flow)
+    most = math.floor(line.outlets * case.flow / case.line_flow)
     if 0 < most < line.outlets:
         yield _lines_of(most, FLOW, case, reader)
 
@@ -113,7 +153,7 @@ def _wider(case: Case, reader: Reader) -> Iterator[Change]:
         if bore <= case.line.bore:
             continue
         wide = replace(case.line, bore=bore)
-        if wide.even(case.pressure):
+        if wide.even(case.start):
             size = reader.show(bore, "diameter")
             text = f"Use drip line with an inside diameter of {size}."
             yield Change(text, EVEN, {"bore": exact(bore, "diameter", reader)})
@@ -132,7 +172,7 @@ def _steady(case: Case, reader: Reader) -> Iterator[Change]:
 def _better(case: Case) -> Iterator[Change]:
     """Drippers that differ less when new."""
     flows = case.solved.flows
-    part = min(flows) * len(flows) / case.solved.flow
+    part = min(flows) * len(flows) / case.line_flow  # of the mean of all
     made = math.floor((1 - practice.EMISSION[0] / part) / 1.27 * 1000 - 1e-6) / 10
     if made >= LEAST_MADE:
         text = f"Choose drippers whose coefficient of variation is {made:g}\u00a0% or less."
@@ -144,6 +184,7 @@ def _pressed(case: Case, reader: Reader) -> Iterator[Change]:
     needed = case.line.needs()
     if not case.line.dripper.compensating or needed is None or needed > MOST_PRESSURE:
         return
+    needed += case.pressure - case.start  # of a manifold to its weakest line
     pressure = round_up(needed * SPARE, "pressure", reader)
     text = f"Raise the pressure where lines begin to {reader.show(pressure, 'pressure')}."
     yield Change(text, EVEN, {"pressure": exact(pressure, "pressure", reader)})
@@ -175,7 +216,7 @@ def _tank(case: Case, reader: Reader) -> Iterator[Change]:
     daily = filled if case.daily is None else min(filled, case.daily)
     if zones < 1 or case.water * SPARE > daily:
         return
-    flow = round_up(math.ceil(case.count / zones) * case.solved.flow * SPARE, "flow", reader)
+    flow = round_up(math.ceil(case.count / zones) * case.line_flow * SPARE, "flow", reader)
     if flow <= case.flow:
         return
     tank = round_up(case.water, "volume", reader, 2)

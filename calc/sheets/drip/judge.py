@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
+from calc.pipe import pipes
 from calc.pipe.friction import velocity
 from calc.sheets.drip.case import MET
 from calc.sheets.parts.carry import exact
@@ -41,6 +42,7 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
         *_pressure(case, reader),
         *_even(case),
         *_speed(case, reader),
+        *_manifold(case, reader),
         *_filter(case),
     )
 
@@ -50,7 +52,10 @@ def _flow(case: Case, reader: Reader) -> Iterator[Finding]:
         return
     takes, gives = reader.apart(case.zone_flow, case.flow, "flow")
     zone = "One drip line alone" if case.in_zone == 1 else "A zone"
-    text = f"{zone} takes {takes}, and the source gives {gives}."
+    text = (
+        f"{zone} takes {takes}, and the source gives {gives}: the pressure falls, and the "
+        "weakest drippers get the least."
+    )
     yield Finding("stop", "zone-flow", text, "cannot")
 
 
@@ -74,7 +79,7 @@ def _time(case: Case) -> Iterator[Finding]:
 
 def _pressure(case: Case, reader: Reader) -> Iterator[Finding]:
     line, found = case.line, case.solved
-    least, most = min(found.pressures), max(*found.pressures, case.pressure)
+    least, most = case.least, max(case.most, case.pressure)
     if line.short(found):
         gets, needs = reader.apart(least, line.dripper.pressure_pa, "pressure")
         text = f"The weakest dripper gets {gets}; this pressure-compensating kind needs {needs}."
@@ -83,7 +88,7 @@ def _pressure(case: Case, reader: Reader) -> Iterator[Finding]:
         has, may = reader.apart(most, practice.DRIP_HOLDS_TO, "pressure")
         text = f"The drip line has {has}; drippers and their joints hold to about {may}."
         yield Finding("care", "over-pressure", text)
-    mean = found.flow / line.outlets
+    mean = case.line_flow / line.outlets
     if not line.dripper.compensating and mean < SLOW * line.dripper.flow_m3s:
         gives, named = reader.apart(mean, line.dripper.flow_m3s, "dripper")
         text = f"At this pressure a dripper gives {gives}, not {named}. That is counted."
@@ -97,10 +102,16 @@ def _even(case: Case) -> Iterator[Finding]:
         has, usual = shares(varies, good)
         text = f"The flow of drippers along a line varies by {has}; {usual} is good."
         yield Finding("stop" if varies > most * MET else "care", "uneven", text)
+    if case.zone is not None and case.zone.variation > good * MET:
+        has, usual = shares(case.zone.variation, good)
+        text = f"The flow of drippers over a zone varies by {has}; {usual} is good."
+        level = "stop" if case.zone.variation > most * MET else "care"
+        yield Finding(level, "zone-uneven", text)
     good, least = practice.EMISSION
     if case.emission * MET < good:
         has, usual = shares(case.emission, good)
-        text = f"Emission uniformity is {has}; {usual} is good."
+        over = "" if case.zone is None else " of the zone"
+        text = f"Emission uniformity{over} is {has}; {usual} is good."
         yield Finding("stop" if case.emission * MET < least else "care", "emission", text)
 
 
@@ -110,6 +121,23 @@ def _speed(case: Case, reader: Reader) -> Iterator[Finding]:
     if level:
         text = f"Water enters the drip line at {reader.show(speed, 'speed')}, which is fast."
         yield Finding(level, "fast", text)
+
+
+def _manifold(case: Case, reader: Reader) -> Iterator[Finding]:
+    """How fast the water enters it, and what it holds."""
+    if case.zone is None or case.manifold is None:
+        return
+    speed = case.manifold.enters(case.zone)
+    level = practice.speed_level(speed)
+    if level:
+        text = f"Water enters the manifold at {reader.show(speed, 'speed')}, which is fast."
+        yield Finding(level, "manifold-fast", text)
+    most = max(*case.zone.starts, case.pressure)
+    holds = pipes.rating_at(case.manifold.pipe, practice.COOL_WATER)
+    if most > holds * MET:
+        has, rated = reader.apart(most, holds, "pressure")
+        text = f"The manifold has {has}; {case.manifold.pipe.label} is rated {rated}."
+        yield Finding("stop", "over-rating", text, "harm")
 
 
 def _filter(case: Case) -> Iterator[Finding]:
@@ -149,9 +177,14 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
 
 
 def links(case: Case, reader: Reader) -> tuple[Link, ...]:
-    """On to the tank, the water of all else, and the way to the garden."""
+    """On to the tank, the water of all else, the way to the garden, and sprinklers."""
+    sprayed = {
+        "area": exact(case.area, "area", reader),
+        "depth": exact(case.climate.reference * case.need, "rain", reader),
+    }
     return (
         Link("The tank for this water", "tank", {"use": exact(case.water / DAY, "daily", reader)}),
         Link("All the water you use", "demand", {}),
         Link("The pressure that reaches the garden", "reach", {}),
+        Link("The same ground under sprinklers", "sprinkler", sprayed),
     )

@@ -13,6 +13,7 @@ from calc import practice, units
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet, Unknown
 from calc.sheets.parts.fields import CAREFUL_ALTITUDE, usual
+from calc.sheets.parts.pipe_choice import KIND_HEADINGS, pipe_options
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -30,7 +31,8 @@ CROPS = (
 MONTHS = tuple((name[:3].lower(), name) for name in units.MONTHS)
 # mm a day, a place at 41 degrees north with dry summers, by Hargreaves; our choice
 USUAL = (1.1, 1.6, 2.4, 3.4, 4.4, 5.2, 5.4, 4.9, 3.7, 2.3, 1.4, 1.0)
-LINE, USE = "Drippers and line", "Water and filter"
+LINE, USE, FEEDER = "Drippers and line", "Water and filter", "Manifold"
+COUNTED = ("fed", ("start", "middle"))
 MEASURED, ALL = ("climate", ("warm", "full")), ("climate", ("full",))
 
 FIELDS = (
@@ -106,6 +108,15 @@ FIELDS = (
     Choice("filter", "Filter before the lines",
            (("yes", "Yes, 120 mesh (0.13 mm) or finer"), ("no", "None, or coarser")), "yes",
            group=USE, unknown=Unknown("no", "no", "as if there is none")),
+    Choice("fed", "Manifold that feeds the lines",
+           (("none", "Not counted: all lines get the same"),
+            ("start", "Fed at one end"),
+            ("middle", "Fed in the middle")), "none", group=FEEDER),
+    Choice("manifold", "Pipe of the manifold", pipe_options(), "pe100-sdr17/40", "pvc40/1.25",
+           help="It crosses the rows; each line begins at it", groups=KIND_HEADINGS, group=FEEDER,
+           when=COUNTED),
+    Number("across", "Slope along the manifold", "percent", "0 %", "0 %", -0.2, 0.2, group=FEEDER,
+           help="Uphill from one end; downhill: a minus sign", when=COUNTED),
 )  # fmt: skip
 
 
@@ -146,7 +157,7 @@ SHEET = Sheet(
     "Drip watering",
     FIELDS,
     solve,
-    folded=(LINE, USE),
+    folded=(LINE, USE, FEEDER),
     cautions=(
         "Where drinking water feeds the same line, fit a backflow preventer: an air gap or a "
         "vacuum breaker above the highest dripper, to the local code.",

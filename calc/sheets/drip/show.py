@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice
-from calc.drip import lateral
+from calc.drip import lateral, manifold
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.sheets.drip.case import MOST_DRIPPERS
 from calc.sheets.drip.climate import NAMES
@@ -25,7 +25,7 @@ ALONG = 8  # drippers of a line that its table shows; our choice
 
 def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
     """Water, hours, zones, how even it is."""
-    found, line = case.solved, case.line
+    line = case.line
     whole = reader.show(case.whole_flow, "flow")
     rows = [
         Figure("Hours of watering a day", case.time / HOUR, "number", main=True,
@@ -37,8 +37,7 @@ def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
         Figure("Each zone runs a day", case.zone_time, "minutes"),
         Figure("Drippers, all lines", round(case.drippers), "number", digits=1,
                note=f"in {case.count} lines, {whole} all at once"),
-        Figure("Flow varies along a line", found.variation, "percent", digits=2,
-               note=f"up to {share(practice.FLOW_VARIES[0])} is good"),
+        *_varies(case, reader),
         Figure("Emission uniformity", case.emission, "percent", digits=2,
                note=f"{share(practice.EMISSION[0])} and more is good"),
     ]  # fmt: skip
@@ -47,6 +46,22 @@ def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
         for_ = "for the weakest dripper" if line.dripper.compensating else "for the nominal flow"
         rows.append(Figure("Pressure needed where it begins", needed, "pressure", note=for_))
     return tuple(rows)
+
+
+def _varies(case: Case, reader: Reader) -> Iterator[Figure]:
+    """Along a line, over a zone, and where the weakest dripper is."""
+    good = f"up to {share(practice.FLOW_VARIES[0])} is good"
+    yield Figure("Flow varies along a line", case.solved.variation, "percent", digits=2, note=good)
+    if case.zone is None:
+        return
+    yield Figure("Flow varies over a zone", case.zone.variation, "percent", digits=2, note=good)
+    line, outlet = case.zone.worst
+    along = reader.show((outlet + 1) * case.line.spacing, "length")
+    yield Figure("Least pressure at a dripper", case.least, "pressure",
+                 note=f"line {line + 1} of {case.in_zone}, {along} along it")  # fmt: skip
+    yield Figure("Maximum pressure at a dripper", case.most, "pressure")
+    yield Figure("Manifold of the largest zone", case.in_zone * case.rows, "length",
+                 note=f"{case.in_zone} lines")  # fmt: skip
 
 
 # Working -------------------------------------------------------------------------------------
@@ -58,6 +73,7 @@ def steps(case: Case, reader: Reader) -> tuple[Step, ...]:
         *_reference(case),
         *_water(case),
         *_line(case, reader),
+        *_zone(case, reader),
         *_hours(case),
         *_even(case),
     )
@@ -121,8 +137,9 @@ def _line(case: Case, reader: Reader) -> Iterator[Step]:
     line, found = case.line, case.solved
     whole = line.loss(found.flow, line.length)
     share_lost = lateral.christiansen(line.outlets, lateral.BLASIUS)
+    weakest = "" if case.zone is None else ", the weakest of its zone"
     yield Step(
-        "Flow of one drip line",
+        f"Flow of one drip line{weakest}",
         note=f"Worked out dripper by dripper from the far end, {line.outlets} of them. At each the "
         "flow grows by what the dripper gives at its pressure. Friction and slope to the next are "
         "added, until the start has its pressure.",
@@ -155,8 +172,31 @@ def _friction(case: Case) -> float:
     return lost
 
 
+def _zone(case: Case, reader: Reader) -> Iterator[Step]:
+    """The manifold and its lines."""
+    if case.zone is None:
+        return
+    off = case.zone.error
+    said = "less than a millionth" if off < 1e-6 else f"{100 * off:.1g}\u00a0%"
+    yield Step(
+        "Flow of a zone on its manifold",
+        note="What a line takes at each pressure is worked out dripper by dripper for about "
+        f"{manifold.NODES} pressures, and a curve laid through. The manifold is then worked out "
+        f"line by line from its far end, {case.in_zone} of them. Where lines were worked out "
+        f"again, the curve is off by {said}.",
+        result=Value(case.zone.flow, "flow"),
+        source="Continuity and energy; friction: Darcy and Weisbach, Colebrook (1939)",
+    )
+    yield Step(
+        "Flow of a line, the mean of its zone",
+        "q_l = q_z / n",
+        {"q_z": Value(case.zone.flow, "flow"), "n": Value(case.in_zone, "number", 1)},
+        Value(case.line_flow, "flow"),
+    )
+
+
 def _hours(case: Case) -> Iterator[Step]:
-    flow = Value(case.solved.flow, "flow")
+    flow = Value(case.line_flow, "flow")
     rows, long = Value(case.rows, "length"), Value(case.laid, "length")
     yield Step(
         "Lines in the area",
@@ -166,14 +206,7 @@ def _hours(case: Case) -> Iterator[Step]:
         note="L is the length of one line. A part of a line is laid as a shorter one.",
     )
     if case.asked is None and case.per_zone > 0:
-        yield Step(
-            "Zones that the source can feed",
-            "Z = ceil(n_l / floor(q_s / q_l))",
-            {"n_l": Value(case.count, "number", 1), "q_s": Value(case.flow * (1 + 1e-9), "flow"),
-             "q_l": flow},
-            Value(case.zones, "number", 1),
-            note="Whole lines only: so many as the source's flow allows run at once.",
-        )  # fmt: skip
+        yield _fed(case, flow)
     time = Value(case.zone_time, "minutes")
     yield Step(
         "Time that a zone runs a day",
@@ -191,15 +224,38 @@ def _hours(case: Case) -> Iterator[Step]:
     )
 
 
+def _fed(case: Case, flow: Value) -> Step:
+    """Zones that the source can feed."""
+    title, zones = "Zones that the source can feed", Value(case.zones, "number", 1)
+    count = Value(case.count, "number", 1)
+    if case.zone is not None:
+        return Step(
+            title,
+            "Z = ceil(n_l / n_s)",
+            {"n_l": count, "n_s": Value(case.per_zone, "number", 1)},
+            zones,
+            note="n_s are the lines on one manifold that the source's flow can feed at once, found "
+            "by trial.",
+        )
+    return Step(
+        title,
+        "Z = ceil(n_l / floor(q_s / q_l))",
+        {"n_l": count, "q_s": Value(case.flow * (1 + 1e-9), "flow"), "q_l": flow},
+        zones,
+        note="Whole lines only: so many as the source's flow allows run at once.",
+    )
+
+
 def _even(case: Case) -> Iterator[Step]:
-    flows = case.solved.flows
-    least, most = Value(min(flows), "dripper"), Value(max(flows), "dripper")
-    mean = Value(case.solved.flow / len(flows), "dripper")
+    flows, zone = case.solved.flows, case.zone
+    strong = max(flows) if zone is None else max(zone.strongest.flows)
+    least, most = Value(min(flows), "dripper"), Value(strong, "dripper")
+    mean = Value(case.line_flow / len(flows), "dripper")
     yield Step(
-        "How much the flow varies",
+        f"How much the flow varies{'' if zone is None else ' over a zone'}",
         "q_v = (q_max - q_min) / q_max",
         {"q_max": most, "q_min": least},
-        Value(case.solved.variation, "percent"),
+        Value((case.solved if zone is None else zone).variation, "percent"),
         source="Wu and Gitlin (1974), from memory",
     )
     yield Step(
@@ -217,7 +273,7 @@ def _even(case: Case) -> Iterator[Step]:
 
 def tables(case: Case, reader: Reader) -> tuple[Table, ...]:
     """By month, where that is known; along one line; how long a line may be."""
-    return *_months(case), _along(case), _longest(case)
+    return *_months(case), _along(case), _longest(case), *_manifold(case)
 
 
 def _months(case: Case) -> Iterator[Table]:
@@ -256,7 +312,28 @@ def _along(case: Case) -> Table:
         Column("Pressure", "pressure"),
         Column("Dripper gives", "dripper"),
     )
-    return Table("Along one drip line", columns, tuple(rows))
+    weakest = "" if case.zone is None else ", the weakest of its zone"
+    return Table(f"Along one drip line{weakest}", columns, tuple(rows))
+
+
+def _manifold(case: Case) -> Iterator[Table]:
+    """Some lines of the largest zone, from one end of the manifold."""
+    if case.zone is None:
+        return
+    weak, rows = case.zone.weak, []
+    places = sorted({*shown(case.in_zone), weak})
+    for at in places:
+        along = (at + 0.5) * case.rows
+        rows.append((str(at + 1), along, case.zone.starts[at], case.zone.flows[at]))
+    columns = (
+        Column("Line"),
+        Column("Along the manifold", "length"),
+        Column("Pressure where it begins", "pressure"),
+        Column("Line takes", "flow"),
+    )
+    fed = "in the middle" if case.manifold.middle else "where the first line is"
+    note = f"The manifold is fed {fed}. Its weakest line is marked."
+    yield Table("Along the manifold", columns, tuple(rows), (places.index(weak),), (), note)
 
 
 def _longest(case: Case) -> Table:
@@ -264,7 +341,7 @@ def _longest(case: Case) -> Table:
     rows: list[Cells] = []
     marked, dimmed = [], []
     for bore in sorted({*practice.DRIP_BORES, case.line.bore}):
-        longest = replace(case.line, bore=bore).longest(case.pressure)
+        longest = replace(case.line, bore=bore).longest(case.start)
         if bore == case.line.bore:
             marked.append(len(rows))
         if longest < case.line.outlets:
@@ -282,5 +359,7 @@ def _longest(case: Case) -> Table:
     )
     note = f"To keep the flow within {share(practice.FLOW_VARIES[0])} along the line, with this "
     note += "dripper, pressure and slope."
+    if case.zone is not None:
+        note += " The pressure is that of the weakest line of the zone."
     title = "How long a line may be"
     return Table(title, columns, tuple(rows), tuple(marked), tuple(dimmed), note)

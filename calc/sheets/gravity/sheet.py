@@ -13,6 +13,7 @@ from calc.sheets.parts.fields import (
     pipe_length,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import BACKFLOW, DRAWN_IN
 from calc.sheets.parts.needs import use_field, wanted_field
 from calc.sheets.parts.pipe_choice import pipe_fields
 
@@ -123,6 +124,8 @@ SHEET = Sheet(
         "Before you dig a trench, have buried cables and pipes located. Never work alone in a "
         "deep one. Lay the pipe below the depth of frost, or so that it drains.",
         "Let the pressure out before you open a joint; a pressurised pipe can whip and cut.",
+        BACKFLOW,
+        DRAWN_IN,
     ),
     sources=(
         "Darcy-Weisbach with the friction factor of Colebrook (1939).",

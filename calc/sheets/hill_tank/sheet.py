@@ -11,6 +11,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Unknown
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fields import daily_use, extra_length, use_pattern, water_temperature
+from calc.sheets.parts.line_cautions import CHLORINATE, DIG
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.units import MONTHS
@@ -146,9 +147,13 @@ SHEET = Sheet(
         "Rain from a roof is not drinking water as it is: let the first flush go, filter and "
         "disinfect it, have it tested, and follow the local rules.",
         "The local fire authority decides how much water is kept, and how it is drawn.",
-        "Bring tanks up a hill with machines or many hands: an empty one rolls and catches wind.",
+        "Lift tanks up a hill with machines or many hands: an empty one rolls and catches wind.",
         "In frost bury the pipes or drain them, and protect the outlet, vent and overflow.",
         "Keep children out: lock hatches and lids.",
+        CHLORINATE,
+        DIG,
+        "A hill top, a mast or a long cable to a float draws lightning: stay away in a storm, and "
+        "earth (ground) and protect it as the local code asks.",
     ),
     sources=(
         "Balance of the tank: conservation, piece by piece of the day, our own derivation.",

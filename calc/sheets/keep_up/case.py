@@ -18,8 +18,11 @@ from calc.sheets.parts.guard import BOTH
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
 from calc.site.supply import (
+    PUMP,
     PUMP_PART,
+    SOURCE,
     Built,
+    OpenWater,
     OutletRow,
     SectionRow,
     Source,
@@ -45,7 +48,11 @@ _COLUMNS = {
     "start": "from", "end": "to", "length": "long", "height": "up", "part": "extra", "name": "name",
     "at": "at", "flow": "flow", "rated": "rated", "level": "up",
 }  # fmt: skip
-_SOURCE = {"suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps"}
+_SOURCE = {
+    "suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps",
+    "level": "fall",
+}  # fmt: skip
+NO_PUMP = "none"  # choice of how the water is driven
 _FEW = {"sections": "away", "outlets": "showers", "tanks": "away"}
 
 
@@ -54,6 +61,21 @@ _FEW = {"sections": "away", "outlets": "showers", "tanks": "away"}
 
 def supply_of(values: Values) -> Supply:
     """The supply, whichever way it was described.  Raises InputError."""
+    source = _open_water(values) if values.drive == NO_PUMP else _pump_side(values)
+    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+
+
+def _open_water(values: Values) -> OpenWater:
+    return OpenWater(
+        level_m=values.fall,
+        gives_m3s=values.gives,
+        temperature_k=values.water,
+        altitude_m=values.altitude,
+        hottest_k=values.hottest,
+    )
+
+
+def _pump_side(values: Values) -> Source:
     source = Source(
         pump=chosen_pump(values),
         set_pa=None,
@@ -75,7 +97,7 @@ def supply_of(values: Values) -> Supply:
     )
     if values.drive == "held":
         source = replace(source, set_pa=values.set + source.sensed_pa)
-    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+    return source
 
 
 def check_rows(values: Values) -> None:
@@ -86,7 +108,8 @@ def check_rows(values: Values) -> None:
     tables = (values.numbers.get(key) for key in _TABLES.values())
     if any(table is None for table in tables):
         return  # not asked, or one could not be read at all: what names its points may be right
-    faults = row_faults(*_rows(values))
+    start = SOURCE if values.numbers.get("drive") == NO_PUMP else PUMP
+    faults = row_faults(*_rows(values), start)
     if faults:
         raise InputErrors(named(one, field_of(one.name, "rows")) for one in faults)
 
@@ -110,7 +133,7 @@ def _outlet(row: Row) -> OutletRow:
     return OutletRow(row.name, row.at, row.kind, row.now, row.then, row.flow, row.rated, row.want)
 
 
-def _few(source: Source, values: Values) -> Supply:
+def _few(source: Source | OpenWater, values: Values) -> Supply:
     """One pipe to one house."""
     section = SectionRow(
         "pump", HOUSE, values.away, values.climb, pipe_of(values.main), HOUSE_BENDS
@@ -204,6 +227,12 @@ class Case:
     @property
     def supply(self) -> Supply:
         return self.built.supply
+
+    @property
+    def gives(self) -> float | None:
+        """The most that open water gives where the line begins, m3/s; None: not known."""
+        source = self.supply.source
+        return source.gives_m3s if isinstance(source, OpenWater) else None
 
     @cached_property
     def before(self) -> Solution:
@@ -310,7 +339,7 @@ class Case:
     @property
     def held(self) -> bool:
         """Whether the pump's control holds its set pressure after."""
-        return self.after.pump(PUMP_PART).held
+        return self.supply.pumping is not None and self.after.pump(PUMP_PART).held
 
 
 def _tightness(tap: Tap) -> float:

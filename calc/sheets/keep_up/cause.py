@@ -8,14 +8,16 @@ from typing import TYPE_CHECKING
 from calc.network.parts import Reducer, Run
 from calc.network.static import highest_pressures
 from calc.network.way import Bottleneck, Eased, bottleneck
-from calc.site.supply import PUMP, SUCTION, WATER
+from calc.site.supply import PUMP, SOURCE, SUCTION, WATER
 
 if TYPE_CHECKING:
+    from calc.network.parts import Link
     from calc.network.state import Solution
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
-HEIGHTS = ("height", "set", "valve", "lift", "tank")  # kinds no wider pipe can help
+# kinds no wider pipe can help
+HEIGHTS = ("height", "set", "valve", "lift", "tank", "break")
 
 
 @dataclass(frozen=True)
@@ -24,7 +26,8 @@ class Cause:
 
     kind: "pipe", "suction", "device", "reducer" or "pump" by what easing it gives; of ``HEIGHTS``
     where still water leaves too little: of the set pressure, a reducing valve, the pump's own
-    shut-off head, a tank.  row: name of the part; value: Pa lost, missing or left.
+    shut-off head, a tank or the source, a break-pressure tank.  row: name of the part; value: Pa
+    lost, missing or left.
     """
 
     kind: str
@@ -37,9 +40,11 @@ def cause_of(case: Case) -> Cause:
     still = _still(case)
     if still is not None:
         return still
-    tap, solution = case.main, case.after
-    missing = (case.supply.source.set_pa or 0.0) - solution.pressure(PUMP)
-    weak = case.pumped and case.supply.source.set_pa is not None and missing > 1e3
+    tap, solution, source = case.main, case.after, case.supply.pumping
+    missing, weak = 0.0, False
+    if source is not None:
+        missing = (source.set_pa or 0.0) - solution.pressure(PUMP)
+        weak = case.pumped and source.set_pa is not None and missing > 1e3
     first = bottleneck(solution, tap.name)
     found: Bottleneck | Eased = first
     if first.kind == "pump":
@@ -67,22 +72,46 @@ def _still(case: Case) -> Cause | None:
     """The cause where still water leaves too little, or only just enough; None where it is sure."""
     tap, network = case.main, case.after.network
     needed, node = tap.sure_pa, tap.node
+    if case.supply.pumping is None:
+        return _fallen(case)
     if not case.pumped and case.feeds not in ("", WATER):
         level = network.heights[case.feeds] - network.heights[node]
         left = case.weight * level
         return Cause("tank", case.feeds, left) if left < needed else None
     most = highest_pressures(network, controlled=False)[node]
     if most < needed:
-        return Cause("lift", node, most)
+        behind = _reduced(case, needed) if any(map(tank, case.way)) else None
+        return behind or Cause("lift", node, most)
     held = highest_pressures(network)[node]
     if held >= needed:
         return None
+    return _reduced(case, needed) or Cause("set", node, held)
+
+
+def _reduced(case: Case, needed_pa: float) -> Cause | None:
+    """The last valve or break-pressure tank on the way that alone leaves too little, if any."""
+    heights, node = case.after.network.heights, case.main.node
     for link in reversed(case.way):
         if isinstance(link, Reducer):
-            over = case.weight * (network.heights[node] - network.heights[link.end])
-            if link.set_pa - over < needed:
+            left = link.set_pa - case.weight * (heights[node] - heights[link.end])
+            if left < needed_pa and link.vented:
+                return Cause("break", link.name, left)
+            if left < needed_pa:
                 return Cause("valve", link.name, link.set_pa)
-    return Cause("set", node, held)
+    return None
+
+
+def _fallen(case: Case) -> Cause | None:
+    """``_still`` without a pump: the source, a break-pressure tank or a valve."""
+    needed, node = case.main.sure_pa, case.main.node
+    if highest_pressures(case.after.network)[node] >= needed:
+        return None
+    found = _reduced(case, needed)
+    if found is not None:
+        return found
+    open_water = case.feeds or SOURCE
+    heights = case.after.network.heights
+    return Cause("tank", open_water, case.weight * (heights[open_water] - heights[node]))
 
 
 def words(cause: Cause, case: Case, reader: Reader) -> str:
@@ -94,6 +123,8 @@ def words(cause: Cause, case: Case, reader: Reader) -> str:
         return "the suction pipe is the bottleneck"
     if cause.kind == "device":
         return f"{value} is lost in {cause.row}"
+    if cause.kind == "reducer" and tank(case.after.network.link(cause.row)):
+        return f"{value} is lost in the float valve of {cause.row}"
     if cause.kind in ("reducer", "valve"):
         return f"{cause.row} is set too low"
     if cause.kind == "pump":
@@ -102,11 +133,21 @@ def words(cause: Cause, case: Case, reader: Reader) -> str:
         return "the pump is the bottleneck at this flow"
     if cause.kind == "lift":
         return f"the pump is too weak for this height, {value} with no flow"
-    if cause.kind == "tank":
-        return f"{cause.row} is too low, {value} with no flow"
+    if cause.kind in ("tank", "break"):
+        return f"{called(case, cause.row)} is too low, {value} with no flow"
     if cause.kind == "set":
         return f"the set pressure is too low for this climb, {value} with no flow"
     return f"height is the bottleneck, {value} with no flow"
+
+
+def tank(link: Link) -> bool:
+    """Whether a link is a break-pressure tank."""
+    return isinstance(link, Reducer) and link.vented
+
+
+def called(case: Case, name: str) -> str:
+    """Open water in a sentence: "the source" where the line begins without a pump."""
+    return f"the {SOURCE}" if case.supply.pumping is None and name == SOURCE else name
 
 
 def between(name: str) -> str:

@@ -6,17 +6,36 @@ from typing import TYPE_CHECKING
 
 from calc.network.parts import Run
 from calc.pump.curve import DisplacementPump
+from calc.sheets.keep_up.falls import tanks
 from calc.sheets.parts.line_cautions import pipe_cautions
 
 if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case
 
 
+BREAKS = (
+    "A break-pressure tank needs an overflow that is led away, a screened vent and a locked lid. "
+    "Its inlet ends above the overflow: an air gap."
+)
+OPEN = (
+    "A spring box, a tank and a break-pressure tank are confined spaces: bad air kills. Do not "
+    "climb in.",
+    "Animals and surface water can pollute a spring. Fence it, and have its water tested before "
+    "anybody drinks it.",
+    "Fit an isolating valve at the source, and a drain at every low point. Lay the pipe below the "
+    "depth of frost.",
+)
+
+
 def cautions(case: Case) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
-    source = case.supply.source
+    source = case.supply.pumping
     laid = (row.pipe for row in case.supply.sections)
-    found = list(pipe_cautions(laid, source.temperature_k))
+    found = list(pipe_cautions(laid, case.supply.source.temperature_k))
+    if tanks(case):
+        found.append(BREAKS)
+    if source is None:
+        return (*found, *OPEN)
     if isinstance(source.pump, DisplacementPump):
         found.append(
             "A diaphragm or other displacement pump must never face a closed valve without a "

@@ -12,25 +12,32 @@ from calc.sheets.parts import guard
 from calc.sheets.parts.small_draw import charge_words, tank_fix
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
     from calc.site.supply import OutletRow, SectionRow, Source, Supply
     from calc.units import Reader
+
+    Tell = Callable[[Source, Source, Reader], Iterator[str]]
 HAIR = 1.0  # Pa, by which a pressure may differ and still be the same
 
 
 def changes_told(old: Supply, new: Supply, reader: Reader) -> list[str]:
     """Sentences without their full stops, the pump's place first."""
     return [
-        *_place(old.source, new.source, reader),
-        *_pump(old.source, new.source, reader),
-        *_suction(old.source, new.source),
+        *_pump_side(old, new, (_place, _pump, _suction), reader),
         *_pipes(old, new),
         *_parts(old, new, reader),
         *_tanks(old, new, reader),
         *_outlets(old.outlets, new.outlets),
-        *_guards(old.source, new.source, reader),
+        *_shade(old, new),
+        *_pump_side(old, new, (_guards,), reader),
     ]
+
+
+def _pump_side(old: Supply, new: Supply, tell: tuple[Tell, ...], reader: Reader) -> Iterator[str]:
+    if old.pumping is not None and new.pumping is not None:
+        for one in tell:
+            yield from one(old.pumping, new.pumping, reader)
 
 
 def _place(old: Source, new: Source, reader: Reader) -> Iterator[str]:
@@ -53,7 +60,7 @@ def _pump(old: Source, new: Source, reader: Reader) -> Iterator[str]:
         yield f"{verb} the set pressure to {reader.show(now, 'pressure')}"
 
 
-def _suction(old: Source, new: Source) -> Iterator[str]:
+def _suction(old: Source, new: Source, _reader: Reader) -> Iterator[str]:
     if new.suction_pipe != old.suction_pipe:
         yield f"Use {new.suction_pipe.label} as the suction pipe"
 
@@ -73,16 +80,55 @@ def _parts(old: Supply, new: Supply, reader: Reader) -> Iterator[str]:
     for was, now in zip(old.sections, new.sections, strict=False):
         if now.part == was.part:
             continue
-        valve = fittings.BY_KEY[now.part].reducer
-        if valve is None:
+        part, before = fittings.BY_KEY[now.part], fittings.BY_KEY[was.part]
+        valve = part.reducer
+        if part.vented and before.reducer is not None:
+            yield tank_instead_words(was)
+        elif part.vented:
+            count = _put_in(old, new, now)
+            yield break_words(count, was, (now.height_m - was.height_m) / count, reader)
+        elif valve is None:
             does = "Fit two clean filters side by side" if now.part == "twin" else (
                 "Clean or change the filter")  # fmt: skip
             yield f"{does} {_way(now)}"
-        elif fittings.BY_KEY[was.part].reducer is not None:
+        elif before.vented:
+            yield instead_words(valve[0], was, reader)
+        elif before.reducer is not None:
             held = reader.show(valve[0], "pressure")
             yield f"Set the pressure-reducing valve {_way(now)} to {held}"
         else:
             yield valve_words(valve[0], now.end, reader)
+
+
+def _put_in(old: Supply, new: Supply, first: SectionRow) -> int:
+    """How many break-pressure tanks a section was parted by; first: its first piece."""
+    count, end = 1, first.end
+    for row in new.sections[len(old.sections) :]:
+        if row.start == end:
+            count, end = count + (row.part == "break"), row.end
+    return count
+
+
+def break_words(count: int, row: SectionRow, step_m: float, reader: Reader) -> str:
+    """That break-pressure tanks are to be put on the way. row: the section; step_m: of height."""
+    high = reader.show(step_m, "length")
+    if count == 1:
+        return f"Put a break-pressure tank {_way(row)}, {high} below where that begins"
+    return f"Put {count} break-pressure tanks {_way(row)}, {high} of height apart"
+
+
+def tank_instead_words(row: SectionRow) -> str:
+    """That a break-pressure tank is to take the place of a valve. row: the section."""
+    return f"Put a break-pressure tank in place of the pressure-reducing valve {_way(row)}"
+
+
+def instead_words(held_pa: float, row: SectionRow, reader: Reader) -> str:
+    """That a valve is to take the place of a break-pressure tank. held_pa: Pa; row: the section."""
+    held = reader.show(held_pa, "pressure")
+    return (
+        f"Fit a pressure-reducing valve set to {held} in place of the break-pressure tank "
+        f"{_way(row)}, and a relief valve after it"
+    )
 
 
 def valve_words(held_pa: float, where: str, reader: Reader) -> str:
@@ -113,9 +159,12 @@ def _outlets(old: tuple[OutletRow, ...], new: tuple[OutletRow, ...]) -> Iterator
             yield f"Open {now.after} of {now.name} at once, not {was.after}"
 
 
-def _guards(old: Source, new: Source, reader: Reader) -> Iterator[str]:
-    if new.hottest_k != old.hottest_k:
+def _shade(old: Supply, new: Supply) -> Iterator[str]:
+    if new.source.hottest_k != old.source.hottest_k:
         yield "Bury or shade the pipe, so that it gets no hotter than its water"
+
+
+def _guards(old: Source, new: Source, reader: Reader) -> Iterator[str]:
     if new.relief and not old.relief:
         yield "Fit a relief valve at the pump that opens below the rating of every pipe"
     if new.guard != old.guard:

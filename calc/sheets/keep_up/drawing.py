@@ -8,16 +8,18 @@ from calc.network.parts import Device, Reducer
 from calc.page.hill.draw import drawn
 from calc.page.hill.scene import Cause, Column, Pipe, Scene, Source, Stop
 from calc.sheets.keep_up.cause import between
+from calc.sheets.keep_up.falls import tanks
 from calc.sheets.keep_up.judge import beginnings, blamed
+from calc.sheets.keep_up.options import pump_side
 from calc.sheets.parts import pressures
-from calc.site.supply import PUMP
+from calc.site.supply import PUMP, SOURCE
 
 if TYPE_CHECKING:
     from calc.page.shapes import Drawing
     from calc.sheets.keep_up.case import Case, Tap
     from calc.units import Reader
 
-SHORT = ("stop", "care")
+SHORT, VALVES = ("stop", "care"), ("reducer", "valve", "break")
 KEY = "Heights are to scale. Columns: pressure before (dashed) and after; bars: needed."
 
 
@@ -30,28 +32,48 @@ def scene(case: Case, reader: Reader) -> Scene:
     """The ``Scene`` of a case."""
     causes = _causes(case, reader)
     network = case.after.network
-    levels = {level.name for level in case.built.levels}
-    shown = [name for name in case.built.shown if name in network.heights]
+    start = case.supply.start
+    open_water = {level.name for level in case.built.levels} | {one.end for one in tanks(case)}
     stops = tuple(
-        Stop(name, name, network.heights[name], name in levels, causes.get(f"stop {name}"))
-        for name in shown
+        Stop(
+            name,
+            name,
+            network.heights[name] - network.heights[start],
+            name in open_water and name != start,
+            causes.get(f"stop {name}"),
+        )
+        for name in case.built.shown
+        if name in network.heights
     )
-    source = case.supply.source
+    source = case.supply.pumping
+    reduced = any(isinstance(link, Reducer) for link in network.links)
+    alone = source is None and not reduced and len(case.built.levels) == 1
     return Scene(
-        PUMP,
-        Source(
-            level_m=-source.lift_m,
-            bore_m=source.suction_pipe.inside_m,
-            water=("water", _level(source.lift_m, reader)),
-            pump=("pump", reader.show(case.after.pressure(PUMP), "pressure", 2)),
-            water_cause=causes.get("suction"),
-            pump_cause=causes.get("pump"),
-        ),
+        start,
+        _open_water(case, causes, reader) if source is None else _pump(case, causes, reader),
         stops,
         tuple(_pipes(case, causes)),
         tuple(_column(case, tap, reader) for tap in case.taps),
         reader.unit("pressure").symbol,
+        0.0 if alone else None,
     )
+
+
+def _pump(case: Case, causes: dict[str, Cause], reader: Reader) -> Source:
+    source = pump_side(case.supply)
+    return Source(
+        level_m=-source.lift_m,
+        bore_m=source.suction_pipe.inside_m,
+        water=("water", _level(source.lift_m, reader)),
+        pump=("pump", reader.show(case.after.pressure(PUMP), "pressure", 2)),
+        water_cause=causes.get("suction"),
+        pump_cause=causes.get("pump"),
+    )
+
+
+def _open_water(case: Case, causes: dict[str, Cause], reader: Reader) -> Source:
+    taken = reader.show(max(0.0, case.after.supplied[SOURCE]), "flow", 2)
+    return Source("tank", pump=("source", taken), pump_cause=causes.get("pump"))
 
 
 def _level(lift_m: float, reader: Reader) -> str:
@@ -67,8 +89,10 @@ def _pipes(case: Case, causes: dict[str, Cause]) -> list[Pipe]:
     for name, at in case.built.section_rows.items():
         run = network.run(name)
         device = ends.get(run.end)
-        inside = causes.get(device.name) if device else None
         end = device.end if device else run.end
+        if isinstance(device, Reducer) and device.vented:  # drawn as the tank it is
+            device = None
+        inside = causes.get(device.name) if device else None
         found.append(
             Pipe(
                 f"pipe runs.{at}",
@@ -138,8 +162,16 @@ def _causes(case: Case, reader: Reader) -> dict[str, Cause]:
         return {"suction": Cause(f"suction pipe loses {value}")}
     if cause.kind == "device":
         return {cause.row: Cause(f"filter loses {value}")}
-    if cause.kind in ("reducer", "valve"):
+    link = case.after.network.link(cause.row) if cause.kind in VALVES else None
+    if isinstance(link, Reducer) and link.vented:
+        small = cause.kind == "reducer"
+        said = f"float valve loses {value}" if small else "too low"
+        return {f"stop {link.end}": Cause(said)}
+    if cause.kind in VALVES:
         return {cause.row: Cause("valve is set too low")}
+    if case.supply.pumping is None and cause.kind in ("tank", "height"):
+        return {"pump" if cause.row in (SOURCE, main.node) else f"stop {cause.row}": Cause(
+            f"{SOURCE} is too low" if cause.row in (SOURCE, main.node) else "too low")}  # fmt: skip
     if cause.kind == "tank":
         return {f"stop {cause.row}": Cause("too low")}
     height = case.after.network.heights[main.node]
@@ -172,7 +204,9 @@ def alt(case: Case, reader: Reader) -> str:
     heights = case.after.network.heights
     top = max(case.built.shown, key=lambda name: heights.get(name, 0.0), default=PUMP)
     told = ["The site as a hillside, with the pressure at every outlet."]
-    if heights.get(top, 0.0) > 0:
+    if case.supply.pumping is None:
+        told.append(_drop(case, reader))
+    elif heights.get(top, 0.0) > 0:
         high = reader.show(heights[top], "length", 2)
         told.append(f"The highest point, {top}, is {high} above the pump.")
     weak = [tap for tap in case.running if tap.level == "stop"]
@@ -186,6 +220,15 @@ def alt(case: Case, reader: Reader) -> str:
         if others:
             told.append(f"Also too weak: {', '.join(others)}.")
     return " ".join(told)
+
+
+def _drop(case: Case, reader: Reader) -> str:
+    heights = case.after.network.heights
+    low = min(case.built.shown, key=lambda name: heights.get(name, 0.0))
+    drop = reader.show(heights[SOURCE] - heights[low], "length", 2)
+    if low == SOURCE:
+        return "The source is the lowest point."
+    return f"The lowest point, {low}, is {drop} below the water of the source."
 
 
 def _weak(case: Case, reader: Reader) -> str:

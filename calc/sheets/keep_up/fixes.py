@@ -13,12 +13,14 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
+from calc.network.static import highest_pressures
 from calc.page.findings import Finding
-from calc.sheets.keep_up import fixes_press, fixes_short
+from calc.sheets.keep_up import falls, fixes_fall, fixes_press, fixes_short
 from calc.sheets.keep_up.case import Case, solved
 from calc.sheets.keep_up.changed import changes_told
-from calc.sheets.keep_up.judge import rank_of, settled_by_tank, signs
-from calc.sheets.keep_up.options import Option, fits, repair
+from calc.sheets.keep_up.judge import rank_of, signs
+from calc.sheets.keep_up.options import Option, fits, pump_side, repair
+from calc.sheets.keep_up.pump_signs import settled_by_tank
 from calc.sheets.keep_up.valves import FALLS
 from calc.sheets.parts import guard
 from calc.sheets.parts.fix_search import NONE as NOT_ALL
@@ -43,11 +45,14 @@ GROUPS = (
     (SUCTION, fixes_press.SUCTION_MAKERS),
     (("set-too-high",), fixes_press.SETTING),
     ((guard.KEY,), fixes_press.GUARD),
-    (RATED, fixes_press.RATING),
-    ((FAILED,), fixes_press.FAILING),
-    (SHORT, fixes_short.MAKERS),
-    (("outlet-over-limit", "over"), fixes_press.OUTLET),
-    (("below-vacuum", "negative-pressure"), fixes_short.CREST),
+    # a tank on the way costs less than the pipe laid anew
+    (RATED, (*fixes_press.RATING[:2], fixes_fall.put_tanks, *fixes_press.RATING[2:])),
+    ((FAILED,), (fixes_fall.tank_instead, *fixes_press.FAILING)),
+    (SHORT, (*fixes_short.MAKERS[:2], fixes_fall.valve_instead, *fixes_short.MAKERS[2:])),
+    (("outlet-over-limit", "over"), (*fixes_press.OUTLET, fixes_fall.put_tanks)),
+    (("below-vacuum", "negative-pressure"), (*fixes_short.CREST, *fixes_fall.SUCKING)),
+    ((falls.EMPTY,), fixes_fall.SUCKING),
+    ((falls.GIVES,), fixes_fall.TAKING),
     (("past-curve",), fixes_short.PAST_CURVE),
     (("fast",), (fixes_short.slower,)),
     ((SMALL_DRAW,), (fixes_press.small_tank,)),
@@ -121,9 +126,16 @@ def none_words(case: Case, changes: tuple[Change, ...], reader: Reader) -> str:
     if not _wrong(case) or any(one.fixes or one.kinds is SHORT for one in changes):
         return ""
     tap = case.main
+    if tap is not None and case.supply.pumping is None and case.cause_known == "tank":
+        static = highest_pressures(case.after.network)[tap.node]
+        lacks = reader.show((tap.sure_pa - static) / case.weight, "length")
+        return (
+            f"{NONE}. Height is the bottleneck: {tap.name} needs water at least {lacks} higher, or "
+            "a pump."
+        )
     if tap is None or case.cause_known != "lift":
         return f"{NONE}."
-    source = case.supply.source
+    source = pump_side(case.supply)
     high = case.after.network.heights[tap.node] + source.lift_m
     needed, has = reader.apart(
         high + tap.sure_pa / case.weight, source.pump.head_and_slope(0.0)[0], "head"

@@ -14,16 +14,17 @@ from calc.pipe import fittings, pipes
 from calc.sheets.keep_up.case import Case
 from calc.sheets.keep_up.cause import between
 from calc.sheets.keep_up.changed import valve_words
-from calc.sheets.keep_up.judge import SOFT, most_at_pump, small_draws
 from calc.sheets.keep_up.options import (
     LENGTH_STEP,
     Option,
     larger,
+    pump_side,
     set_down,
     set_up,
     with_sections,
     with_source,
 )
+from calc.sheets.keep_up.pump_signs import SOFT, most_at_pump, small_draws
 from calc.sheets.parts import guard
 from calc.sheets.parts.line_fixes import other_kinds
 from calc.sheets.parts.small_draw import remedies
@@ -54,11 +55,11 @@ def cooler(case: Case, _reader: Reader) -> Iterator[Option]:
 
 def set_lower(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure down to what ratings, codes and the pump allow."""
-    source = case.supply.source
-    set_pa = source.set_pa
-    if set_pa is None:
+    source = case.supply.pumping
+    if source is None or source.set_pa is None:
         return
-    over = [most_at_pump(case) * 0.99 - set_pa]
+    set_pa = source.set_pa
+    over = [most_at_pump(case, source) * 0.99 - set_pa]
     over += [one.limit - one.value for one in ratings(case.after.network)
              if one.kind == "over-rating"]  # fmt: skip
     highest = highest_pressures(case.after.network)
@@ -116,7 +117,7 @@ def relief(case: Case, _reader: Reader) -> Iterator[Option]:
     """A relief valve, against a control that fails."""
     rated = [one.limit for one in ratings(case.after.network)
              if one.kind == "shut-off-over-rating"]  # fmt: skip
-    if rated:
+    if rated and case.supply.pumping is not None:
         text = "Fit a relief valve at the pump that opens below the rating of every pipe"
         yield Option(text, with_source(case.supply, relief=True))
 
@@ -161,7 +162,7 @@ def wider_suction(case: Case, reader: Reader) -> Iterator[Option]:
 
 
 def _suction_pipes(case: Case, reader: Reader) -> list[Pipe]:
-    old = case.supply.source.suction_pipe
+    old = pump_side(case.supply).suction_pipe
     if old.kind in SOFT:
         firm = [pipe for pipe in pipes.sizes(RIGID[reader.system]) if pipe.inside_m >= old.inside_m]
         return firm[: practice.MOST_SIZES_UP]
@@ -171,7 +172,7 @@ def _suction_pipes(case: Case, reader: Reader) -> list[Pipe]:
 
 def nearer(case: Case, reader: Reader) -> Iterator[Option]:
     """The pump as near to the water as the lift allows, at its own height."""
-    source = case.supply.source
+    source = pump_side(case.supply)
     least = max(abs(source.lift_m), SHORTEST)
     moved = source.suction_length_m - least
     if moved <= 0:
@@ -188,7 +189,8 @@ def nearer(case: Case, reader: Reader) -> Iterator[Option]:
 
 def lower(case: Case, reader: Reader) -> Iterator[Option]:
     """The pump lower, set higher by as much; in a wider suction pipe where that is not enough."""
-    pipes_tried = [case.supply.source.suction_pipe, *_suction_pipes(case, reader)]
+    source = pump_side(case.supply)
+    pipes_tried = [source.suction_pipe, *_suction_pipes(case, reader)]
     for pipe in pipes_tried:
         supply = with_source(case.supply, suction_pipe=pipe)
         also = "" if pipe is pipes_tried[0] else f" and use {pipe.label} as the suction pipe"
@@ -196,17 +198,17 @@ def lower(case: Case, reader: Reader) -> Iterator[Option]:
             down = _too_high(case) * share
             step = LENGTH_STEP[reader.system]
             down = step * math.ceil(down / step + 0.2)
-            if case.supply.source.lift_m - down < LOWEST:
+            if source.lift_m - down < LOWEST:
                 return
             new, shown = _lowered(supply, down, case, reader), reader.show(down, "length")
-            at = new.source.reads_pa
+            at = pump_side(new).reads_pa
             held = "" if at is None else f", set to {reader.show(at, 'pressure')}"
             yield Option(f"Place the pump {shown} lower{held}{also}", new)
 
 
 def _too_high(case: Case) -> float:
     """How much too high the pump is, by NPSH or by practice, m."""
-    source, solution = case.supply.source, case.after
+    source, solution = pump_side(case.supply), case.after
     usual = practice.suction_lift(water.air_pressure(source.altitude_m))
     pump = solution.network.pump(PUMP_PART)
     needed = npsh_required(solution, pump)
@@ -218,7 +220,7 @@ def _too_high(case: Case) -> float:
 
 def _lowered(supply: Supply, down: float, case: Case, reader: Reader) -> Supply:
     """The supply with its pump so much lower: every height above it grows."""
-    source = supply.source
+    source = pump_side(supply)
     set_pa, sensed_m = source.set_pa, source.sensed_m
     if set_pa is not None and sensed_m:  # its sensor stays where it is
         set_pa, sensed_m = set_pa + case.weight * down, sensed_m + down

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -16,7 +16,6 @@ from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
 from calc.sheets.keep_up.cause import HEIGHTS, between
 from calc.sheets.keep_up.changed import tank_words
-from calc.sheets.keep_up.judge import most_at_pump
 from calc.sheets.keep_up.options import (
     Option,
     larger,
@@ -25,6 +24,7 @@ from calc.sheets.keep_up.options import (
     with_sections,
     with_source,
 )
+from calc.sheets.keep_up.pump_signs import most_at_pump
 from calc.site.supply import INLET, SUCTION, WATER, SectionRow, Supply, TankRow, fold
 
 if TYPE_CHECKING:
@@ -86,17 +86,18 @@ def second_filter(case: Case, _reader: Reader) -> Iterator[Option]:
 def set_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure up by what is missing, until it is enough or too much."""
     found = _raised(case, reader)
-    if found is not None:
-        shown = reader.show(found.supply.source.reads_pa, "pressure")
+    source = found.supply.pumping if found is not None else None
+    if found is not None and source is not None:
+        shown = reader.show(source.reads_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", found.supply, case=found)
 
 
 def _raised(case: Case, reader: Reader) -> Case | None:
     """The case with the set pressure raised; None where it cannot be or does not help."""
-    source, most, found = case.supply.source, most_at_pump(case), None
-    if source.set_pa is None or not (case.held or case.cause.kind == "set"):
+    source, found = case.supply.pumping, None
+    if source is None or source.set_pa is None or not (case.held or case.cause.kind == "set"):
         return None
-    set_pa, short = source.set_pa, missing(case)
+    set_pa, short, most = source.set_pa, missing(case), most_at_pump(case, source)
     for _ in range(TURNS):
         set_pa = set_up(set_pa + max(AGAIN * short, 1.0), reader, source.sensed_pa)
         if set_pa > most:
@@ -110,12 +111,12 @@ def _raised(case: Case, reader: Reader) -> Case | None:
 
 def crest_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """The set pressure up by what the lowest pressure on the way is below zero."""
-    source, least = case.supply.source, _least_on_way(case)
+    source, least = case.supply.pumping, _least_on_way(case)
     for turn in range(1, TURNS + 1):
-        if source.set_pa is None or least >= 0:
+        if source is None or source.set_pa is None or least >= 0:
             return
         set_pa = set_up(source.set_pa - AGAIN * turn * least, reader, source.sensed_pa)
-        if set_pa > most_at_pump(case):
+        if set_pa > most_at_pump(case, source):
             return
         shown = reader.show(set_pa - source.sensed_pa, "pressure")
         yield Option(f"Raise the set pressure to {shown}", with_source(case.supply, set_pa=set_pa))
@@ -136,6 +137,8 @@ def valve_higher(case: Case, reader: Reader) -> Iterator[Option]:
     """A higher setting of the pressure-reducing valves on the way to the main outlet."""
     for link in case.way:
         if not isinstance(link, Reducer) or (at := section_of(case, link.name)) is None:
+            continue
+        if link.vented:  # ``fixes_fall``
             continue
         for part in fittings.PARTS:
             if part.reducer is not None and part.reducer[0] > link.set_pa:
@@ -253,9 +256,11 @@ def _slow_enough(pipe: Pipe, flow: float) -> Pipe | None:
 
 def second_pump(case: Case, reader: Reader) -> Iterator[Option]:
     """One more pump of the same kind in parallel, set as high as it then takes."""
-    pumps = case.supply.source.pumps
-    if pumps < practice.MOST_IN_PARALLEL and case.cause.kind != "lift":
-        new = with_source(case.supply, pumps=pumps + 1)
+    source = case.supply.pumping
+    if source is None or source.pumps >= practice.MOST_IN_PARALLEL:
+        return
+    if case.cause.kind != "lift":
+        new = with_source(case.supply, pumps=source.pumps + 1)
         yield _and_higher("Fit one more pump of this kind in parallel", new, case, reader)
 
 
@@ -264,16 +269,18 @@ def _and_higher(text: str, supply: Supply, case: Case, reader: Reader) -> Option
     changed = solved(supply, case.ask, case)
     if missing(changed) > 0:
         higher = _raised(changed, reader)
-        if higher is not None:
-            shown = reader.show(higher.supply.source.reads_pa, "pressure")
+        source = higher.supply.pumping if higher is not None else None
+        if higher is not None and source is not None:
+            shown = reader.show(source.reads_pa, "pressure")
             return Option(f"{text} and raise the set pressure to {shown}", higher.supply)
     return Option(text, supply)
 
 
 def larger_pump(case: Case, reader: Reader) -> Iterator[Option]:
     """The invented pumps with more head, set as high as it then takes."""
+    source = case.supply.pumping
     for pump in PUMPS.values():
-        if pump.shut_off_head <= case.supply.source.pump.shut_off_head:
+        if source is None or pump.shut_off_head <= source.pump.shut_off_head:
             continue
         new = with_source(case.supply, pump=pump)
         try:
@@ -285,8 +292,10 @@ def larger_pump(case: Case, reader: Reader) -> Iterator[Option]:
 
 def cistern(case: Case, reader: Reader) -> Iterator[Option]:
     """A tank joined to the main outlet's point, as low as serves and the pump can still fill."""
-    tap, source, weight = case.main, case.supply.source, case.weight
-    ceiling = most_at_pump(case) / weight - FILL
+    tap, source, weight = case.main, case.supply.pumping, case.weight
+    if source is None:  # nothing would fill it
+        return
+    ceiling = most_at_pump(case, source) / weight - FILL
     if source.set_pa is not None:
         ceiling = min(ceiling, source.set_pa / weight - FILL)
     line = next(reversed(case.sections_on_way), None)
@@ -322,22 +331,24 @@ def fewer(case: Case, _reader: Reader) -> Iterator[Option]:
     for tap in case.opened:
         if tap.row.after - tap.row.before < 2 and tap.row.after < 2:
             continue
-        count = _most_open(case, tap)
+        count = most_open(case, tap, lambda one: missing(one) <= 0)
         if count:
-            new = _with_open(case.supply, tap, count)
+            new = with_open(case.supply, tap, count)
             yield Option(f"Open {count} of {tap.name} at once, not {tap.row.after}", new)
 
 
-def _most_open(case: Case, tap: Tap) -> int:
+def most_open(case: Case, tap: Tap, serves: Callable[[Case], bool]) -> int:
+    """The most of a tap that may be open so that the supply serves; 0 where none may."""
     low, high = 0, tap.row.after  # enough with ``low``, as far as is known; not with ``high``
     while high - low > 1:
         middle = (low + high) // 2
-        serves = missing(solved(_with_open(case.supply, tap, middle), case.ask, case)) <= 0
-        low, high = (middle, high) if serves else (low, middle)
+        enough = serves(solved(with_open(case.supply, tap, middle), case.ask, case))
+        low, high = (middle, high) if enough else (low, middle)
     return low
 
 
-def _with_open(supply: Supply, tap: Tap, count: int) -> Supply:
+def with_open(supply: Supply, tap: Tap, count: int) -> Supply:
+    """The supply with so many of a tap open after, and no more before."""
     outlets = tuple(
         replace(row, after=count, before=min(row.before, count)) if row is tap.row else row
         for row in supply.outlets

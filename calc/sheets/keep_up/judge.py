@@ -4,20 +4,21 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from calc import practice, water
+from calc import practice
 from calc.network.findings import LEVELS, Trouble, troubles
 from calc.network.parts import Run
 from calc.network.state import SEEPING
+from calc.network.static import highest_pressures
 from calc.page.findings import Finding
 from calc.pipe import pipes
-from calc.pump.curve import DisplacementPump
-from calc.sheets.keep_up import valves
-from calc.sheets.keep_up.cause import HEIGHTS, the_pipe
+from calc.sheets.keep_up import falls, pump_signs, valves
+from calc.sheets.keep_up.cause import HEIGHTS, called, the_pipe
 from calc.sheets.keep_up.cause import words as cause_words
+from calc.sheets.keep_up.pump_signs import small_draws
 from calc.sheets.parts import guard
 from calc.sheets.parts.line_judge import fast_words, hot_words
-from calc.sheets.parts.small_draw import KEY, SmallDraw, small_draw_finding, smallest_lasting
-from calc.site.supply import INLET, PUMP, PUMP_PART, SUCTION
+from calc.sheets.parts.small_draw import KEY, small_draw_finding
+from calc.site.supply import PUMP, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
@@ -26,7 +27,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MOST_WORDS = 25  # of a verdict, a number with its unit as one; our choice
-SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
 RANKS = {
     "over-rating": "harm", "too-hot": "harm", "shut-off-over-rating": "harm",
     "outlet-over-limit": "harm", "negative-pressure": "harm", "no-water": "cannot",
@@ -34,6 +34,8 @@ RANKS = {
     "set-too-high": "cannot", "fight": "cannot", "npsh-unchecked": "unchecked",
     guard.KEY: "harm",
     "no-rating": "unchecked", "suction-too-short": "unchecked",
+    falls.DRY: "cannot", falls.EMPTY: "cannot", falls.OVER: "cannot", falls.GIVES: "cannot",
+    falls.UNCHECKED: "unchecked",
 }  # fmt: skip
 
 
@@ -42,10 +44,11 @@ RANKS = {
 
 def signs(case: Case) -> tuple[Trouble, ...]:
     """Everything found, without words, worst first."""
-    found = [*troubles(case.after), *_suction(case), *_setting(case), *_least_flow(case)]
-    found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case), *_guard(case)]
-    source = case.supply.source
-    if guard.relieved(source.pump, source.guard, source.relief):
+    found = [*troubles(case.after), *pump_signs.signs(case)]
+    found += [*_tanks(case), *_shapes(case), *_cautious(case), *valves.falling(case)]
+    found += [*pump_signs.guards(case), *falls.signs(case)]
+    found = falls.weighed(case, found)
+    if pump_signs.relieved(case):
         found = [one for one in found if one.kind != "shut-off-over-rating"]
     # of one kind of pipe the lines come first: they are under pressure, a suction pipe is not
     found.sort(key=lambda one: (one.kind, one.row) == ("too-hot", SUCTION))
@@ -65,92 +68,6 @@ def _once(case: Case, one: Trouble) -> tuple[str, str]:
     if one.row.startswith(PUMP_PART):
         return one.kind, PUMP_PART
     return one.kind, one.row
-
-
-def _guard(case: Case) -> Iterator[Trouble]:
-    pump = case.supply.source.pump
-    if not isinstance(pump, DisplacementPump):
-        return
-    level = guard.guard_level(case.supply.source.guard)
-    if level:
-        yield Trouble(PUMP_PART, guard.KEY, level)
-    top = pump.points[0].head
-    yield Trouble(PUMP_PART, guard.SWITCH_AT_TOP, "note", top, None, "head")
-
-
-def _suction(case: Case) -> Iterator[Trouble]:
-    source = case.supply.source
-    usual = practice.suction_lift(water.air_pressure(source.altitude_m))
-    if source.lift_m > usual + 1e-9:
-        yield Trouble(INLET, "lift-practice", "care", source.lift_m, usual, "length")
-    if source.suction_length_m < abs(source.lift_m) * (1 - 1e-9):
-        yield Trouble(
-            SUCTION, "suction-too-short", "care", source.suction_length_m, source.lift_m, "length"
-        )
-    vacuum, kind = -case.after.pressure(INLET), source.suction_pipe.kind
-    if kind not in SOFT or vacuum <= 1.0 or case.after.flows[SUCTION] <= SEEPING:
-        return
-    firm = kind == "hose" and vacuum <= practice.HOSE_VACUUM
-    level = "stop" if kind == "layflat" else "note" if firm else "care"
-    yield Trouble(SUCTION, "vacuum-collapse", level, vacuum, practice.HOSE_VACUUM, "pressure")
-
-
-def most_at_pump(case: Case) -> float:
-    """The highest pressure the pump can make at its outlet, with no flow, Pa."""
-    source = case.supply.source
-    return case.weight * (source.pump.head_and_slope(0.0)[0] - source.lift_m)
-
-
-def _setting(case: Case) -> Iterator[Trouble]:
-    """A set pressure that the pump never reaches."""
-    source, most = case.supply.source, most_at_pump(case)
-    if source.set_pa is not None and source.set_pa > most * (1 + 1e-9):
-        reads, most = source.reads_pa, most - source.sensed_pa
-        yield Trouble(PUMP_PART, "set-too-high", "stop", reads, most, "pressure")
-
-
-def _least_flow(case: Case) -> Iterator[Trouble]:
-    """A lasting draw below the pump's least flow, by how often it then starts."""
-    for small, name in small_draws(case):
-        level, _ = small.judged
-        if level:
-            yield Trouble(name, KEY, level, small.draw, small.least_known, "flow")
-
-
-def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
-    """(a lasting draw, the outlet's name), the smallest alone, as given or by the outlets, where
-    speed control holds the pressure: should all else close, the pump starts and stops if it is
-    below its least flow."""
-    source, network = case.supply.source, case.after.network
-    if source.set_pa is None or case.after.flows[PUMP_PART] <= SEEPING:
-        return []
-    if source.set_pa > most_at_pump(case) * (1 + 1e-9):  # it never stops
-        return []
-    if source.smallest_m3s is not None:
-        draw, name = source.smallest_m3s, PUMP_PART
-    else:
-        rows = zip(network.outlets, case.supply.outlets, strict=True)
-        found = smallest_lasting(case.after, {outlet.name: row.kind for outlet, row in rows})
-        if found is None:
-            return []
-        draw, name = found
-    air = water.air_pressure(source.altitude_m)
-    return [
-        (
-            SmallDraw(
-                pump=source.pump, draw=draw, least=source.least_m3s, tank=source.tank_m3,
-                set_pa=source.set_pa, lift_m=source.lift_m, weight=case.weight, air_pa=air,
-                pumps=source.pumps, sensed_pa=source.sensed_pa, charge=source.charge_pa,
-                allowed=source.allowed,
-            ),
-            name,
-        )
-    ]  # fmt: skip
-
-
-def settled_by_tank(case: Case) -> bool:
-    """Whether a pressure tank would settle what is found of a small draw."""
-    return any(small.least_known is not None for small, _ in small_draws(case))
 
 
 def _tanks(case: Case) -> Iterator[Trouble]:
@@ -222,6 +139,9 @@ def _sentence(case: Case, one: Trouble, reader: Reader, brief: bool) -> str:
         return _small_draw(case, reader)
     if one.kind == valves.FALLS:
         return valves.words(one, reader)
+    if one.kind in falls.WORDS:
+        text = falls.words(case, one, reader)
+        return text[0].upper() + text[1:]
     if one.kind == "fast" and one.value is not None:
         return fast_words(one.value, one.level, the_pipe(case, one.row), reader)
     value = limit = ""
@@ -312,7 +232,8 @@ def _no_water(case: Case, one: Trouble, _value: str, _limit: str) -> str:
         "lift": "the pump is too weak for this height",
         "set": "the set pressure is too low",
         "valve": f"{row} is set too low",
-        "tank": f"{row} is too low",
+        "tank": f"{called(case, row)} is too low",
+        "break": f"{row} is too low",
     }
     return f"no water reaches {one.row}: {why.get(kind, 'it is too high')}."
 
@@ -335,6 +256,8 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
     ),
     "negative-pressure": lambda c, o, v, m: (
         f"pressure at {o.row} falls to {v}: polluted water can be drawn in."
+        if c.supply.pumping
+        else f"pressure at {o.row} falls to {v}: air and dirt come in, and less runs."
     ),
     "npsh": lambda c, o, v, m: (
         f"the pump needs {m} NPSH at this flow and has {v}: it would cavitate or lose its prime."
@@ -369,8 +292,8 @@ _WORDS: dict[str, Callable[[Case, Trouble, str, str], str]] = {
         f"{the_pipe(c, o.row)} is rated {m} but carries {v} with no flow."
     ),
     "shut-off-over-rating": lambda c, o, v, m: (
-        f"if the pump’s control or a valve fails, {the_pipe(c, o.row)} carries {v} and is rated "
-        f"{m}."
+        f"if {'the pump’s control or ' if c.supply.pumping else ''}a valve fails, "
+        f"{the_pipe(c, o.row)} carries {v} and is rated {m}."
     ),
     "no-rating": lambda c, o, v, m: (
         f"{the_pipe(c, o.row)} has no known rating: check that it is rated {v} or more."
@@ -385,8 +308,7 @@ def told(case: Case, reader: Reader) -> str:
     """The facts in one sentence."""
     tap = case.main
     if tap is None:
-        static = reader.show(case.after.pressure(PUMP), "pressure")
-        return f"Nothing is open: static pressure at the pump is {static}."
+        return _nothing_open(case, reader)
     after = reader.show(max(0.0, tap.after.pressure_pa), "pressure")
     flow = reader.show(tap.after.flow_m3s, "flow")
     begins = beginnings(case, tap)
@@ -398,3 +320,21 @@ def told(case: Case, reader: Reader) -> str:
     else:
         told = f"pressure at {tap.name} is {after}, which is enough for {flow}"
     return _shortest(begins, [f"{told}."])
+
+
+def _nothing_open(case: Case, reader: Reader) -> str:
+    if case.supply.pumping is not None:
+        static = reader.show(case.after.pressure(PUMP), "pressure")
+        return f"Nothing is open: static pressure at the pump is {static}."
+    where, most = most_static(case)
+    return (
+        f"Nothing is open: the most static pressure is {reader.show(most, 'pressure')}, at {where}."
+    )
+
+
+def most_static(case: Case) -> tuple[str, float]:
+    """(the point with the highest static pressure, that in Pa)."""
+    found = highest_pressures(case.after.network)
+    points = [name for name in case.built.shown if name in found]
+    where = max(points, key=lambda name: found[name])
+    return where, max(0.0, found[where])

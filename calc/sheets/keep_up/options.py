@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING, Any
 from calc import practice
 from calc.page.fields import Number
 from calc.pipe import pipes
-from calc.sheets.keep_up.rows import LIFT_M, RUNS, SET_PA, SUCTION_M, TANKS
+from calc.sheets.keep_up.rows import LEVEL_M, LIFT_M, RUNS, SET_PA, SUCTION_M, TANKS
 from calc.sheets.parts.fields import SENSED_M
+from calc.site.supply_rows import OpenWater, Source
 from calc.units import FOOT, PSI
 
 if TYPE_CHECKING:
@@ -39,13 +40,22 @@ class Option:
 def fits(supply: Supply) -> bool:
     """Whether the form takes every figure of a supply, so that its link can be opened."""
     source = supply.source
-    asked = [(source.lift_m, LIFT_M), (source.suction_length_m, SUCTION_M)]
-    if source.reads_pa is not None:
+    if isinstance(source, OpenWater):
+        asked = [(source.level_m, LEVEL_M)]
+    else:
+        asked = [(source.lift_m, LIFT_M), (source.suction_length_m, SUCTION_M)]
+    if isinstance(source, Source) and source.reads_pa is not None:
         asked += [(source.reads_pa, SET_PA), (source.sensed_m, SENSED_M)]
     asked += [(row.length_m, _span(RUNS, "long")) for row in supply.sections]
     asked += [(row.height_m, _span(RUNS, "up")) for row in supply.sections]
     asked += [(row.level_m, _span(TANKS, "up")) for row in supply.tanks]
     return all(low <= value <= high for value, (low, high) in asked)
+
+
+def pump_side(supply: Supply) -> Source:
+    """The pump's side of a supply that has one: what only a pump can lack is asked there."""
+    assert supply.pumping is not None
+    return supply.pumping
 
 
 def _span(table: Rows, key: str) -> tuple[float, float]:

@@ -9,6 +9,7 @@ __all__ = [
 
 SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
 SUCTION_M = (0.1, 200.0)  # the same of the suction pipe's length
+LEVEL_M = (-300.0, 400.0)  # the same of the water that the line begins in, without a pump
 
 HOUSE, HOUSE_BENDS = "house", 4  # of the few questions: the point at the far end; our choice
 # name, kind, field that counts it; whether it opens only after

@@ -8,13 +8,13 @@ from typing import TYPE_CHECKING, Any
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
-from calc.sheets.keep_up import judge, show
-from calc.sheets.keep_up.case import check_rows, solved, supply_of
+from calc.sheets.keep_up import judge, show, show_fall
+from calc.sheets.keep_up.case import NO_PUMP, check_rows, solved, supply_of
 from calc.sheets.keep_up.cautions import cautions
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, none_words, tried
 from calc.sheets.keep_up.links import fixed, links
-from calc.sheets.keep_up.rows import PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
+from calc.sheets.keep_up.rows import LEVEL_M, PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     altitude,
@@ -31,6 +31,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
+from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
@@ -45,6 +46,7 @@ if TYPE_CHECKING:
 
 SOURCE, HILL = "Source and water", "Tanks"
 ROWS, FEW = ("ask", ("rows",)), ("ask", ("few",))
+PUMPED, FALLS = ("drive", ("held", "full")), ("drive", (NO_PUMP,))
 SUCTION_LONG = Unknown("10 m", "33 ft", "careful for a pump beside its well")
 
 FIELDS = (
@@ -55,11 +57,15 @@ FIELDS = (
         "rows",
         help="A few questions make one pipe to one house",
     ),
-    pump_menu("middle"),
+    replace(pump_menu("middle"), when=PUMPED),
     Choice(
         "drive",
         "How the pump is driven",
-        (("held", "Speed control, holds a set pressure"), ("full", "Fixed speed")),
+        (
+            ("held", "Speed control, holds a set pressure"),
+            ("full", "Fixed speed"),
+            (NO_PUMP, "No pump: the water comes from above"),
+        ),
         "held",
     ),
     Number(
@@ -81,7 +87,7 @@ FIELDS = (
     replace(RUNS, when=ROWS),
     replace(TAPS, when=ROWS),
     replace(TANKS, when=ROWS, group=HILL),
-    suction_lift(9.0, SOURCE),
+    replace(suction_lift(9.0, SOURCE), when=PUMPED),
     Number(
         "suctionlong",
         "Suction pipe length",
@@ -90,9 +96,10 @@ FIELDS = (
         "23 ft",
         *SUCTION_M,
         group=SOURCE,
+        when=PUMPED,
         unknown=SUCTION_LONG,
     ),
-    pumps_in_parallel(SOURCE),
+    replace(pumps_in_parallel(SOURCE), when=PUMPED),
     Choice(
         "suctionpipe",
         "Suction pipe size",
@@ -101,19 +108,43 @@ FIELDS = (
         "pvc40/1.25",
         group=SOURCE,
         help="A foot valve and a bend are counted with it",
+        when=PUMPED,
         groups=KIND_HEADINGS,
     ),
     water_temperature(333.15, SOURCE),
     replace(altitude(4500.0, "300 m", "1000 ft", SOURCE), unknown=CAREFUL_ALTITUDE),
     hottest_pipe(group=SOURCE),
     relief_valve(SOURCE, ("pump", CENTRIFUGAL)),
-    pressure_tank(SOURCE),
-    precharge(SOURCE),
-    starts_allowed(SOURCE),
-    smallest_draw(SOURCE, "; if blank, the smallest of the outlets"),
+    replace(pressure_tank(SOURCE), when=PUMPED),
+    replace(precharge(SOURCE), when=PUMPED),
+    replace(starts_allowed(SOURCE), when=PUMPED),
+    replace(smallest_draw(SOURCE, "; if blank, the smallest of the outlets"), when=PUMPED),
     sensor(SOURCE, ("drive", ("held",))),
-    least_pump_flow(SOURCE),
+    replace(least_pump_flow(SOURCE), when=PUMPED),
     pump_guard(SOURCE),
+    Number(
+        "fall",
+        "Water level of the source",
+        "length",
+        "30 m",
+        "100 ft",
+        *LEVEL_M,
+        help="Above the point that your heights begin at; below it: a minus sign",
+        when=FALLS,
+    ),
+    Number(
+        "gives",
+        "Least flow of the source (optional)",
+        "flow",
+        "",
+        "",
+        0.0,
+        1.0,
+        help="In the driest weeks. A tank that is kept full: what fills it",
+        optional=True,
+        when=FALLS,
+        unknown=Unknown("", "", "the source's flow is not checked"),
+    ),
 )
 
 
@@ -130,7 +161,7 @@ def solve(values: Values, reader: Reader) -> Answer:
             "steps": show.steps(case),
             "findings": judge.findings(case, reader),
             "drawings": (draw(case, reader),),
-            "charts": (show.chart(case, reader),),
+            "charts": show.charts(case, reader),
             "links": tuple(links(values, case, reader)),
         }
 
@@ -154,6 +185,8 @@ def _tables(case: Case, changes: list[Change]) -> Iterator[Table]:
     if changes:
         yield show.changes_table(case, changes)
     yield show.pipes_table(case)
+    if case.supply.pumping is None:
+        yield show_fall.points(case)
 
 
 SHEET = Sheet(
@@ -171,6 +204,8 @@ SHEET = Sheet(
         "A hose, trough or tank can draw dirty water back: fit a backflow preventer (local codes).",
         "Fit a relief valve wherever a pump could exceed a rating, also after a reducing valve.",
         "Parts that touch drinking water must be approved for it where you are.",
+        FROST,
+        DRAWN_IN,
     ),
     sources=(
         "Friction: Darcy-Weisbach with Colebrook (1939); fittings: Crane TP-410, from memory.",

@@ -10,6 +10,7 @@ from calc.network.state import SEEPING, STILL
 from calc.network.way import largest_loss
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.pipe import friction
+from calc.sheets.keep_up import show_fall
 from calc.sheets.keep_up.cause import between
 from calc.site.supply import PUMP, PUMP_PART, SUCTION
 from calc.units import GRAVITY
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from calc.network.state import OutletState
     from calc.sheets.keep_up.case import Case, Tap
     from calc.sheets.keep_up.fixes import Change
+    from calc.site.supply_rows import Source
     from calc.units import Reader
 
 CHART_POINTS = 25
@@ -30,12 +32,9 @@ G = Value(GRAVITY, "number", 6)
 
 def figures(case: Case) -> tuple[Figure, ...]:
     """The worst off outlet before and after, and the pump."""
-    tap, pump = case.main, case.after.pump(PUMP_PART)
-    total = sum(case.after.draws.values())
+    tap, total = case.main, sum(case.after.draws.values())
     found = [Figure("Flow of everything open", total, "flow")]
-    found.append(Figure("Pressure at the pump", case.after.pressure(PUMP), "pressure"))
-    if pump.speed is not None:
-        found.append(Figure("Pump speed", pump.speed, "percent", 2, note="of full"))
+    found += show_fall.figures(case) if case.supply.pumping is None else _pump_figures(case)
     if tap is None:
         return tuple(found)
     was = (_least(tap.before), tap.before.flow_m3s) if tap.before.open else (None, None)
@@ -45,6 +44,14 @@ def figures(case: Case) -> tuple[Figure, ...]:
         Figure(flow, tap.after.flow_m3s, "flow", main=True, was=was[1]),
         *found,
     )
+
+
+def _pump_figures(case: Case) -> list[Figure]:
+    speed = case.after.pump(PUMP_PART).speed
+    found = [Figure("Pressure at the pump", case.after.pressure(PUMP), "pressure")]
+    if speed is not None:
+        found.append(Figure("Pump speed", speed, "percent", 2, note="of full"))
+    return found
 
 
 def _least(state: OutletState) -> float:
@@ -168,9 +175,14 @@ def changes_table(case: Case, changes: Sequence[Change]) -> Table:
 # Chart ----------------------------------------------------------------------------------------
 
 
-def chart(case: Case, reader: Reader) -> Chart:
+def charts(case: Case, reader: Reader) -> tuple[Chart, ...]:
+    """Where the pump runs; without one the pressure line."""
+    source = case.supply.pumping
+    return show_fall.chart(case, reader) if source is None else (_pump(case, source, reader),)
+
+
+def _pump(case: Case, source: Source, reader: Reader) -> Chart:
     """The pump's curve as pressure at its outlet, and where it runs before and after."""
-    source = case.supply.source
     pump = source.pump
     weight, suction_flow = case.weight, case.after.flows[SUCTION]
     square = case.after.loss(SUCTION) / suction_flow**2 if suction_flow > STILL else 0.0
@@ -210,7 +222,8 @@ def steps(case: Case) -> tuple[Step, ...]:
     found = [_continuity(listed, total)] if len(listed) > 1 else []
     if case.main is None:
         note = "Nothing is open, so nothing flows and nothing is lost on the way."
-        return (*found, Step("No flow", note=note), _standing(case))
+        still = show_fall.standing(case) if case.supply.pumping is None else _standing(case)
+        return (*found, Step("No flow", note=note), still)
     shown = [link for link in case.way if case.after.flows[link.name] > STILL][:MOST_STEPS]
     for link in shown:
         found += _of_link(case, link)
@@ -263,6 +276,9 @@ def _of_link(case: Case, link: Link) -> list[Step]:
                 source="loss of a cartridge filter: common practice, no source",
             )
         ]
+    if isinstance(link, Reducer) and link.vented:
+        note = "Its float valve lets in what runs on. Behind it pressure begins again from nothing."
+        return [Step(f"Drop in {link.name}", note=note, result=Value(loss, "head"))]
     if isinstance(link, Reducer):
         note = "It holds its set pressure at its outlet as long as more than that comes to it."
         return [Step(f"Loss in {link.name}", note=note, result=Value(loss, "head"))]
@@ -329,19 +345,21 @@ def _pressure(case: Case) -> Step:
     lost = sum(abs(solution.loss(n.name)) for n in case.way if not isinstance(n, PumpSet))
     gained = sum(-solution.loss(n.name) for n in case.way if isinstance(n, PumpSet))
     head, height = solution.heads[source], solution.network.heights[tap.node]
+    pumped = case.supply.pumping is not None
+    above = "both above the pump" if pumped else "both as you counted them"
     return Step(
         f"Pressure at {tap.name}",
-        "p = w * (H_0 + h_p - h_lost - z)",
+        f"p = w * (H_0 {'+ h_p ' if pumped else ''}- h_lost - z)",
         {
             "w": Value(case.weight, "number", 6),
             "H_0": Value(head, "head"),
-            "h_p": Value(gained, "head", 4),
+            **({"h_p": Value(gained, "head", 4)} if pumped else {}),
             "h_lost": Value(lost, "head", 4),
             "z": Value(height, "length"),
         },
         Value(tap.after.pressure_pa, "pressure"),
         note="w: weight of water, Pa per metre; H_0: level of the water drawn from and z: height "
-        "of the outlet, both above the pump; h_lost: all losses on the way together.",
+        f"of the outlet, {above}; h_lost: all losses on the way together.",
     )
 
 

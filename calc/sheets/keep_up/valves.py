@@ -23,7 +23,7 @@ FALLS = "reducer-fall"
 
 def _falls(case: Case, link: Link) -> TypeGuard[Reducer]:
     """Whether a link is a valve that holds its pressure near its rated flow."""
-    if not isinstance(link, Reducer):
+    if not isinstance(link, Reducer) or link.vented:
         return False
     holds = case.after.pressure(link.end) >= link.set_pa - HAIR
     return holds and fittings.falls_off(case.after.flows[link.name], link.flow_m3s)

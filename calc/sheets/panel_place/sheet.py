@@ -10,7 +10,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet
 from calc.sheets.parts.place import CLIMATE, months_text
 from calc.sheets.parts.place import FIELDS as PLACE_FIELDS
-from calc.sheets.parts.solar_fields import ARGUMENTS, EARTHED, FALLS, LIVE, SOURCES, STAND
+from calc.sheets.parts.solar_fields import ARGUMENTS, EARTHED, FALLS, LIFT, LIVE, SOURCES, STAND
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -98,6 +98,7 @@ SHEET = Sheet(
         EARTHED,
         "Find buried cables and pipes before you dig for a post or a trench.",
         "Do not look into the sun when you judge what hides it.",
+        LIFT,
     ),
     sources=(
         SOURCES[0],

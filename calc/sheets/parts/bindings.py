@@ -14,7 +14,8 @@ from calc import practice
 from calc.errors import InputError
 from calc.sheets.parts import ways
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
-from calc.site.rows import BY_TABLE, PUMP, fold
+from calc.site.open_water import open_water
+from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.site.site import Site
 from calc.units import QUANTITIES, parse
 
@@ -38,6 +39,14 @@ class Asked:
         if not self.outlet:
             raise InputError("No outlet is asked for.", name="way")
         return ways.way_to_outlet(self.site, self.outlet, self.moment)
+
+    @cached_property
+    def open_water(self) -> bool:
+        """Whether the way to the outlet begins at a tank or a spring.  Raises nothing."""
+        try:
+            return bool(self.outlet) and self.way.start != PUMP
+        except (InputError, KeyError):
+            return False
 
     @cached_property
     def solved(self) -> ways.Solved:
@@ -112,6 +121,53 @@ def figure(field: str, quantity: str, of: Callable[[Asked], float | None]) -> Bi
     return Binding(field, give)
 
 
+def told_or(worked: Binding, path: str) -> Binding:
+    """A fact of its own where it was told, else what is worked out: put back as told."""
+    own = known(worked.field, path)
+
+    def give(asked: Asked) -> Fact:
+        return asked.site.get(path) if asked.site.get(path).known else _else(worked, own, asked)
+
+    return replace(own, give=give, spare=worked.spare)
+
+
+def unless(worked: Binding, path: str) -> Binding:
+    """What is worked out from the site; a fact of its own where the site does not tell."""
+    own = known(worked.field, path)
+
+    def silent(asked: Asked) -> bool:
+        return not worked.fact(asked).known
+
+    return replace(own, give=lambda asked: _else(worked, own, asked), only=silent,
+                   spare=worked.spare)  # fmt: skip
+
+
+def _else(worked: Binding, own: Binding, asked: Asked) -> Fact:
+    found = worked.fact(asked)
+    return found if found.known else own.give(asked)
+
+
+def _open(asked: Asked) -> bool:
+    return asked.open_water
+
+
+def by_way(worked: Binding, path: str, when: Callable[[Asked], bool] = _open) -> Binding:
+    """Of a line that runs by its height: by its own binding where the way begins at open water
+    (or ``when`` says so); elsewhere a fact of its own, of a line that the site's pipe sections do
+    not hold."""
+    own = known(worked.field, path)
+
+    def one(asked: Asked) -> Binding:
+        return worked if when(asked) else own
+
+    def take(asked: Asked, fact: Fact) -> Site:
+        put = one(asked).take
+        return put(asked, fact) if put else asked.site
+
+    return replace(worked, give=lambda asked: one(asked).give(asked), take=take, path=path,
+                   only=lambda asked: one(asked).puts_back(asked))  # fmt: skip
+
+
 def words(field: str, of: Callable[[Asked], str]) -> Binding:
     """A choice or a count worked out."""
     return Binding(field, lambda asked: Fact(of(asked), reason=CALCULATED))
@@ -148,23 +204,29 @@ def needed(field: str) -> Binding:
 
 
 def _height_rows(asked: Asked) -> tuple[int, ...]:
-    """Rows of the sections that end at the asked point, where the line begins at the pump."""
-    if asked.way.start != PUMP:
+    """Rows of the sections that end at the asked point, where the line begins at the pump or in
+    the source's water."""
+    if asked.way.start != (PUMP if ways.has_pump(asked.site) else SOURCE):
         return ()
     rows, point = asked.site.rows("sections"), fold(asked.way.point)
     ends = (fold(asked.site.word("sections", row, "to")) for row in rows)
     return tuple(index for index, end in enumerate(ends) if end == point)
 
 
+def _begins(site: Site) -> float:
+    """Height at which the line begins, m above the datum."""
+    return ways.pump_height(site) if ways.has_pump(site) else open_water(site).level_m
+
+
 def _climb(asked: Asked) -> Fact:
     rows = _height_rows(asked)
-    if rows and ways.pump_height(asked.site) == 0:
+    if rows and _begins(asked.site) == 0:
         return BY_TABLE["sections"].best(asked.site.rows("sections")[rows[0]], "height")
     return written(asked.way.climb, "length")
 
 
 def _take_climb(asked: Asked, fact: Fact) -> Site:
-    site, base = asked.site, ways.pump_height(asked.site)
+    site, base = asked.site, _begins(asked.site)
     if base and fact.known:
         height = base + BY_PATH["water.level"].read(fact.text)
         fact = replace(fact, text=written(height, "length").text)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, units
 from calc.errors import InputError
+from calc.sheets.parts import table_bindings as t
 from calc.sheets.parts import use
 from calc.sheets.parts import use_bindings as u
 from calc.sheets.parts.bindings import (
@@ -15,6 +16,8 @@ from calc.sheets.parts.bindings import (
     Binding,
     figure,
     known,
+    told_or,
+    unless,
     words,
     written,
 )
@@ -64,11 +67,11 @@ def _light(asked: Asked) -> Fact:
     return Fact(f"{sun:g} kWh/m²")
 
 
-_CLIMATE = (
-    words("month", lambda asked: MONTHS[_month(asked)]),
-    Binding("warmest", _temperature(1.0)),
-    Binding("coolest", _temperature(-1.0)),
-    Binding("light", _light),
+_CLIMATE = (  # as it was told, else of the place
+    told_or(words("month", lambda asked: MONTHS[_month(asked)]), "drip.month"),
+    told_or(Binding("warmest", _temperature(1.0)), "drip.warmest"),
+    told_or(Binding("coolest", _temperature(-1.0)), "drip.coolest"),
+    told_or(Binding("light", _light), "drip.light"),
 )
 
 
@@ -97,8 +100,22 @@ def _daily(asked: Asked) -> float | None:
     return left if left > 0 else None
 
 
-FIELDS = (
-    _AREA, *_CLIMATE, known("latitude", "place.latitude"), known("above", "place.altitude"),
+# of any outlet in a garden
+WATER = (
     figure("flow", "flow", _flow), figure("pressure", "pressure", _pressure),
-    figure("daily", "daily", _daily), known("reaches", "use.drip_share"),
+    figure("daily", "daily", _daily),
+)  # fmt: skip
+FIELDS = (
+    _AREA, known("rows", "drip.rows"), known("crop", "drip.crop"), known("need", "drip.need"),
+    known("climate", "drip.climate"), known("et", "drip.reference"), t.reference(), *_CLIMATE,
+    known("latitude", "place.latitude"), known("humid", "drip.humidity"),
+    known("wind", "drip.wind"), known("above", "place.altitude"),
+    unless(figure("flow", "flow", _flow), "drip.flow"),
+    unless(figure("pressure", "pressure", _pressure), "drip.pressure"),
+    known("hours", "drip.hours"), known("length", "drip.length"),
+    known("spacing", "drip.spacing"), known("dripper", "drip.dripper"),
+    known("holds", "drip.holds"), known("rated", "drip.rated"), known("least", "drip.least"),
+    known("bore", "drip.bore"), known("slope", "drip.slope"), known("made", "drip.made"),
+    known("zones", "drip.zones"), unless(figure("daily", "daily", _daily), "drip.daily"),
+    known("reaches", "use.drip_share"), known("filter", "drip.filter"),
 )  # fmt: skip

@@ -22,10 +22,10 @@ Field = Number | Count | Choice | Text | Rows
 
 
 def fill(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet, system: str,
-         digits: int) -> dict[str, Fact]:  # fmt: skip
+         digits: int, spare: bool = False) -> dict[str, Fact]:  # fmt: skip
     """Field key -> ``Fact`` with the text the form shows, of the fields the sheet has.
 
-    A menu whose word is not known is left out.  Raises nothing.
+    A menu whose word is not known is left out; spare: so is every field.  Raises nothing.
     """
     found = {}
     fields = {entry.key: entry for entry in sheet.fields}
@@ -45,7 +45,7 @@ def fill(asked: Asked, bindings: Iterable[Binding | TableBinding], sheet: Sheet,
             found |= _pipe(one.fact(asked), fields)
         else:
             fact = shown(one.fact(asked), entry, asked.site, system, digits)
-            if fact.known or not (isinstance(entry, Choice) or one.spare):
+            if fact.known or not (isinstance(entry, Choice) or one.spare or spare):
                 found[one.field] = fact
     return found
 

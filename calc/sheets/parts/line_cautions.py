@@ -1,4 +1,5 @@
-"""Cautions that belong to a line's numbers but never count: hot water, water kept by a valve."""
+"""Cautions that never count: those that stand on the pages of several sheets, and those that belong
+to a line's numbers: hot water, water kept by a valve."""
 
 from __future__ import annotations
 
@@ -12,6 +13,21 @@ if TYPE_CHECKING:
     from calc.pipe.line import Line
     from calc.pipe.pipes import Pipe
 
+# Standing cautions that several sheets share: common practice, no source.
+FROST = (
+    "Lay pipe below the frost, or so that it drains. A line that drains back must let air in at "
+    "its top."
+)
+BACKFLOW = (
+    "Fit an air gap or a backflow preventer where a hose, trough, drip line or tank could flow "
+    "back (local codes)."
+)
+DRAWN_IN = "Where its pressure is low, a leaky pipe draws in polluted water."
+DIG = "Have buried cables and pipes located before you dig; a trench can fall in."
+CHLORINATE = (
+    "After work in a well or tank, chlorinate it as the health authority says, and have the water "
+    "tested."
+)
 HOT = (
     "Hot water scalds. A water heater needs a temperature-and-pressure relief valve, piped to a "
     "safe place and never plugged.",

@@ -155,7 +155,11 @@ def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
         reach, top = reader.apart(line.reach_m, line.top_m, "head")
         level = line.top_m <= line.rise_m + LEVEL
         where = "outlet" if line.static <= 0 and level else "highest point"
-        if line.reduced:
+        if line.vented:
+            said = (
+                f"With no flow, no pressure is left at the {where}: a break-pressure tank takes it."
+            )
+        elif line.reduced:
             said = f"With no flow, no pressure is left at the {where}: the climb uses it all."
         elif reach == top:
             said = f"This pressure raises water {reach}, no higher than the {where}: none flows."
@@ -226,6 +230,7 @@ def falling_valves(line: Line, need: Need) -> list[int]:
         at
         for at, (section, end) in enumerate(zip(line.sections, ends, strict=True))
         if section.reducer is not None
+        and not section.vented
         and end.pressure_pa >= section.reducer[0] - HAIR
         and fittings.falls_off(need.flow_m3s * section.share, section.reducer[1])
     ]

@@ -143,6 +143,8 @@ def outlet_step(line: Line, flow_m3s: float) -> Step:
             "From section to section: pressure less climb and loss; a pressure-reducing valve then "
             "holds its setting, or less where it is wide open. The table shows each point."
         )
+        if line.vented:
+            note += " Behind a break-pressure tank pressure begins again from nothing."
         return Step(title, note=note)
     single = line.single
     parts = {"h_f": Value(line.loss(flow_m3s), "head")}

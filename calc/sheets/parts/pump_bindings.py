@@ -7,7 +7,7 @@ from dataclasses import replace
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import CALCULATED, Asked, Binding, known, written
 from calc.site.facts import ASSUMED, BY_PATH, GIVEN, NOT_KNOWN, Fact
-from calc.site.rows import PUMP
+from calc.site.rows import PUMP, SOURCE
 from calc.site.site import Site
 from calc.units import parse
 
@@ -54,6 +54,8 @@ def menu(field: str, path: str, shown: dict[str, str], back: dict[str, str]) -> 
 
 
 def _lift(asked: Asked) -> Fact:
+    if not ways.has_pump(asked.site):
+        return NOT_KNOWN
     level = asked.site.best("water.level")
     if not level.known:
         return NOT_KNOWN
@@ -88,7 +90,7 @@ def _is_set(asked: Asked) -> bool:
     What a pump can hold that is only assumed does not overrule a pressure that was given.
     """
     site = asked.site
-    if site.value("pump.control") != "speed":
+    if site.value("pump.control") != "speed" or not ways.has_pump(site):
         return False
     if not asked.outlet:
         return True
@@ -100,7 +102,8 @@ def _is_set(asked: Asked) -> bool:
 def _not_held(asked: Asked, over_pa: float) -> Fact:
     """The pressure at the start of a line that no control holds, ``over_pa`` (Pa) less."""
     if not asked.outlet:
-        return written(asked.solved.moving.pressure(PUMP) - over_pa, "pressure")
+        start = PUMP if ways.has_pump(asked.site) else SOURCE
+        return written(asked.solved.moving.pressure(start) - over_pa, "pressure")
     if asked.way.start != PUMP:
         return written(0.0, "pressure", reason="the line begins at open water")
     held = asked.site.value("pump.control") == "speed"
@@ -135,6 +138,8 @@ def set_to(field: str) -> Binding:
     """What the pump's control is set to; where it holds nothing, what it then reads."""
 
     def give(asked: Asked) -> Fact:
+        if not ways.has_pump(asked.site):
+            return NOT_KNOWN
         if _is_set(asked):
             return asked.site.best("pump.set")
         return _not_held(asked, ways.sensed_pressure(asked.site))

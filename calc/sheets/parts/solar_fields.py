@@ -159,7 +159,8 @@ BUILT = (
     "Keep controllers and batteries in enclosures that stay dry, shaded and free of frost.",
     "Wiring, fuses and disconnects: a licensed person, to local codes.",
 )
-CAUTIONS = (*LIVE, *STORED, *BUILT)
+LIFT = "Panels and batteries are heavy: lift them with help, panels only in still air."
+CAUTIONS = (*LIVE, *STORED, *BUILT, LIFT)
 SOURCES = (
     "Sun and air by month: see “Where the figures come from”.",
     "Days from months: Bendt, Collares-Pereira and Rabl (1981); Graham, Hollands and Huget "

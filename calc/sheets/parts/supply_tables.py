@@ -29,7 +29,8 @@ RUNS = Rows(
     us=(("pump", "house"),),
     row="pipe section",
     rare=("bends", "extra"),
-    help="Each begins at the pump or where another ends. Below the pump: a minus sign",
+    help="Each begins at the pump or where another ends. Below the pump: a minus sign. Without "
+    "a pump, “pump” is the source",
 )
 
 TAPS = Rows(

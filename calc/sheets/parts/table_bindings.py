@@ -11,8 +11,10 @@ from calc.sheets.parts.bindings import Asked, written
 from calc.site.facts import Fact
 from calc.site.rows import BY_TABLE, Row, fold
 from calc.site.site import Site
+from calc.units import QUANTITIES, parse
 
 Cells = Mapping[str, Fact]  # by column of the sheet's table
+MILLIMETRE = QUANTITIES["rain"].default("metric")
 
 
 @dataclass(frozen=True)
@@ -136,3 +138,59 @@ def _line(asked: Asked) -> tuple[Cells, ...]:
 def line() -> TableBinding:
     """The sections on the way, for the sheets of one line.  Worked out: never put back."""
     return TableBinding("line", _line)
+
+
+def points(worked: Callable[[Asked], tuple[Cells, ...]]) -> TableBinding:
+    """Points along a line that runs by its height.
+
+    worked: those of the way through the site's sections, which stay with them; none where the
+    sections do not say any, and the site's own table does.
+    """
+    own = one_to_one("profile", "profile", {"at": "at", "height": "height"})
+
+    def give(asked: Asked) -> tuple[Cells, ...]:
+        return worked(asked) or own.give(asked)
+
+    def take(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Site:
+        if worked(asked) or own.take is None:
+            raise InputError("the pipe sections of the site say them.", name="profile")
+        return own.take(asked, rows)
+
+    return TableBinding("profile", give, take)
+
+
+def readings() -> TableBinding:
+    """Readings of a well that recovers."""
+    made = one_to_one("readings", "readings", {"time": "time", "level": "level"})
+    return replace(made, asked=True)
+
+
+def reference() -> TableBinding:
+    """The reference evapotranspiration of the months that are known."""
+    return replace(one_to_one("months", "reference", {"at": "month", "et": "et"}), asked=True)
+
+
+def _rain(asked: Asked) -> tuple[Cells, ...]:
+    depths = asked.site.value("rain.months")
+    return tuple(
+        {"month": Fact(str(at)), "rain": written(MILLIMETRE.to_si(depth), "rain")}
+        for at, depth in enumerate(depths or (), 1)
+    )
+
+
+def _take_rain(asked: Asked, rows: tuple[tuple[int | None, Cells], ...]) -> Site:
+    """Twelve months as numbers in mm.  Raises InputError where one is missing or stands twice."""
+    depths = {
+        int(cells["month"].text): MILLIMETRE.from_si(parse(cells["rain"].text, "rain").value)
+        for _, cells in rows
+        if cells["rain"].known
+    }
+    if len(rows) != 12 or len(depths) != 12:
+        raise InputError("each of the twelve months is needed once.", name="months")
+    texts = (f"{depths[month]:.6g}" for month in range(1, 13))
+    return asked.site.put("rain.months", Fact(" ".join(texts)))
+
+
+def rain() -> TableBinding:
+    """Rain of the twelve months."""
+    return TableBinding("months", _rain, _take_rain, asked=True)

@@ -19,11 +19,13 @@ from calc.pipe.line import Section, largest
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.invented import PUMPS
 from calc.pump.pasted import read_points
-from calc.site.rows import BY_TABLE, PUMP, fold
+from calc.site.open_water import open_water
+from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.site.site import Site
 from calc.site.supply import (
     PUMP_PART,
     Built,
+    OpenWater,
     OutletRow,
     SectionRow,
     Source,
@@ -88,8 +90,8 @@ def set_pressure(site: Site) -> float | None:
 
 
 def pump_height(site: Site) -> float:
-    """Height of the pump above the datum, m."""
-    return site.value("pump.height") or 0.0
+    """Height of the pump above the datum, m; without one heights are counted from the datum."""
+    return site.value("pump.height") or 0.0 if has_pump(site) else 0.0
 
 
 def sensed_height(site: Site) -> float:
@@ -150,14 +152,16 @@ def supply(site: Site) -> Supply:
 
     Raises InputErrors for every cell that is needed and not known, and as its facts do.
     """
-    base = pump_height(site) if has_pump(site) else 0.0
+    base = pump_height(site)
     missing: list[InputError] = []
     sections = _rows(site, "sections", ("to", "length", "height", "pipe"), missing)
     outlets = _rows(site, "outlets", ("name", "at"), missing)
+    # the water in which the sections begin without a pump is not one of them
+    fed = joined(site) if has_pump(site) else joined(site) - {SOURCE}
     waters = [
         cells
         for table in ("tanks", "sources")
-        for cells in _rows(site, table, ("name", "level"), missing, joined(site))
+        for cells in _rows(site, table, ("name", "level"), missing, fed)
     ]
     if missing:
         raise InputErrors(missing)
@@ -212,14 +216,10 @@ def joined(site: Site) -> frozenset[str]:
     return frozenset(fold(site.word("sections", row, c)) for row in rows for c in ("from", "to"))
 
 
-def _source(site: Site) -> Source:
-    """The pump's side.  Without a pump one that nothing joins, so that it does nothing."""
+def _source(site: Site) -> Source | OpenWater:
+    """The pump's side, or without a pump the open water."""
     if not has_pump(site):
-        return Source(
-            pump=PUMPS["small"], set_pa=1e5, lift_m=0.0, suction_length_m=1.0,
-            suction_pipe=pipes.pipe("pe100-sdr11", "32"),
-            altitude_m=site.value("place.altitude"), temperature_k=site.value("water.temperature"),
-        )  # fmt: skip
+        return open_water(site)
     return Source(
         pump=pump_of(site),
         set_pa=set_pressure(site),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from calc import storage
 from calc.pipe.line import Line
@@ -12,7 +13,10 @@ from calc.sheets.parts import use, ways
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.site.facts import ASSUMED, Fact
 from calc.site.site import Site
-from calc.units import DAY, parse
+from calc.units import DAY, HOUR, parse
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 
 def line_of(asked: Asked) -> Line:
@@ -68,14 +72,10 @@ def raised(asked: Asked) -> float | None:
     return -asked.way.climb if asked.way.start != ways.PUMP else None
 
 
-def from_tank(asked: Asked) -> float | None:
-    """Length of the way where it begins at open water, m."""
-    return asked.way.length if asked.way.start != ways.PUMP else None
-
-
-def tank_pipe(asked: Asked) -> Fact:
-    """Its narrowest pipe, where it begins at open water."""
-    return b.way_pipe().give(asked) if asked.way.start != ways.PUMP else b.NOT_KNOWN
+def lifted(asked: Asked) -> float | None:
+    """Rise from the pump to the point, m; None where the line begins elsewhere or falls."""
+    rises = asked.way.start == ways.PUMP and asked.way.climb > 0
+    return asked.way.climb if rises else None
 
 
 def lost(asked: Asked) -> float:
@@ -157,12 +157,26 @@ def daily_use(asked: Asked) -> Fact:
 
 
 def busiest(asked: Asked) -> float | None:
-    """Water of the busiest hour, m3, by the pattern of the day."""
+    """Water of the busiest time of the day, m3, by the pattern of the day."""
     daily = daily_use(asked)
     if not daily.known:
         return None
     shares = storage.PATTERNS[asked.site.best("use.pattern").text]
-    return parse(daily.text, "daily").value * DAY * max(shares)
+    share = _largest_share(shares, asked.site.value("use.peak_time") / HOUR)
+    return parse(daily.text, "daily").value * DAY * share
+
+
+def _largest_share(shares: Sequence[float], hours: float) -> float:
+    """The most of a day that so many hours on end may take, each hour evenly used.
+
+    The busiest such time begins or ends with an hour.
+    """
+    whole, part = divmod(hours, 1.0)
+    twice = [*shares, *shares, *shares[:1]]  # past midnight
+    return max(
+        sum(twice[at : at + int(whole)]) + part * max(twice[at - 1], twice[at + int(whole)])
+        for at in range(1, len(shares) + 1)
+    )
 
 
 DAILY = replace(known("use", "use.daily"), give=daily_use)

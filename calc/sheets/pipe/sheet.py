@@ -14,6 +14,7 @@ from calc.sheets.parts.fields import (
     lowest_point,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import BACKFLOW, FROST
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import kind_field
 from calc.sheets.pipe import case as sizing
@@ -138,6 +139,8 @@ SHEET = Sheet(
         "Use pipe approved for drinking water where people or animals drink; local codes come "
         "first.",
         "A coil that is kinked, an insert fitting or a clogged filter loses more than its pipe.",
+        FROST,
+        BACKFLOW,
     ),
     sources=(
         "Darcy-Weisbach with the friction factor of Colebrook, J. Inst. Civ. Eng. 11 (1939) "

@@ -76,6 +76,10 @@ def findings(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         high, usual = reader.apart(case.high, practice.TANK_RATING, "pressure")
         text = f"The tank must be rated for more than {high}; many small ones stop at {usual}."
         yield Finding("care", "rating", text, "harm")
+    if values.relief is not None:
+        from calc.sheets.pressure_tank import relief_judge  # asked by few: not in a start
+
+        yield from relief_judge.findings(values, case, reader)
 
 
 def cut_out_level(case: Case) -> str:
@@ -161,6 +165,10 @@ def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     yield from _larger(values, case, reader)
     if case.speed and values.leak > 0:
         yield Change("Repair the leak.", LEAKS, {"leak": exact(0.0, "flow", reader)})
+    if values.relief is not None:
+        from calc.sheets.pressure_tank import relief_judge
+
+        yield from relief_judge.changes(values, case, reader)
     yield from _gentler_draw(values, reader)
     yield from _lower(values, case, reader)
     if not case.speed:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Sheet, Unknown
-from calc.sheets.parts.fields import SEA_LEVEL, altitude, precharge, starts_allowed
+from calc.sheets.parts.fields import SEA_LEVEL, altitude, precharge, starts_allowed, usual
 from calc.sheets.parts.tries import Form
 from calc.sheets.pressure_tank import drawing, judge, show
 from calc.sheets.pressure_tank.case import Case, case
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 MORE = "Pre-charge, starts and site"
+RELIEF = "Relief valve"
 
 FIELDS = (
     Choice(
@@ -59,6 +61,19 @@ FIELDS = (
     Number("refill", "Flow of the pump on refilling (optional)", "flow", "", "", 1e-7, 0.05,
            help="At full speed, just below the set pressure. If blank: the tank is taken as filled "
            "at once", optional=True, when=("control", ("speed",)), group=MORE),
+    Number("relief", "Relief valve opens at (optional)", "pressure", "", "", 0.1e5, 60e5,
+           help="As stamped on it; if blank, it is not checked", optional=True, group=RELIEF,
+           unknown=Unknown(reason="what is stamped on it is not known")),
+    Number("weakest", "Lowest rating it guards (optional)", "pressure", "", "", 0.1e5, 100e5,
+           help="Of tank, pipe, filter and pump, whichever is least", optional=True, group=RELIEF,
+           unknown=usual(practice.TANK_RATING, "pressure",
+                         "usual for small tanks; common practice")),
+    Number("blow", "Pump's flow at that pressure (optional)", "flow", "", "", 0.0, 0.05,
+           help="With every outlet closed; if blank, its whole flow, the careful side",
+           optional=True, group=RELIEF, unknown=Unknown(reason="its whole flow is taken")),
+    Number("opening", "Relief valve's opening (optional)", "diameter", "", "", 1e-3, 0.1,
+           help="The bore of its seat, from its data sheet, and not its thread", optional=True,
+           group=RELIEF, unknown=Unknown(reason="the answer says how wide it must be")),
 )  # fmt: skip
 
 
@@ -73,6 +88,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         lambda changed: judge.changes(changed, case(changed, reader), reader),
     )
     parts = _with_speed_control if found.speed else _with_switch
+    shown = _with_relief(values, found, parts(values, found, reader))
     return Answer(
         told=judge.told(values, found, reader),
         findings=tuple(judge.findings(values, found, reader)),
@@ -80,8 +96,21 @@ def solve(values: Values, reader: Reader) -> Answer:
         cautions=judge.cautions(values, found, reader),
         links=judge.links(values, found, reader),
         drawings=drawing.draw(values, found, reader),
-        **parts(values, found, reader),
+        **shown,
     )
+
+
+def _with_relief(values: Values, found: Case, parts: dict[str, Any]) -> dict[str, Any]:
+    """Figures and working, with those of a relief valve where one is given."""
+    if values.relief is None:
+        return parts
+    from calc.sheets.pressure_tank import relief_show  # asked by few: not in what a start is sent
+
+    return {
+        **parts,
+        "figures": (*parts["figures"], *relief_show.figures(values, found)),
+        "steps": (*parts["steps"], *relief_show.steps(values, found)),
+    }
 
 
 def _with_switch(values: Values, found: Case, reader: Reader) -> dict[str, Any]:
@@ -107,16 +136,20 @@ SHEET = Sheet(
     "Pressure tank",
     FIELDS,
     solve,
-    folded=(MORE,),
+    folded=(MORE, RELIEF),
     cautions=(
         "A pressure tank stores energy: shut off the pump and drain it before you loosen anything.",
         "Fit a relief valve set no higher than the weakest rating; never charge past the label.",
         "Pressure vessels and their inspection are under local law. A licensed person must do the "
         "wiring, to local codes.",
+        "Keep tank, switch, gauge and relief valve free of frost, or drain them.",
     ),
     sources=(
         "Boyle's law with absolute pressures; air pressure by altitude: ISO 2533:1975.",
-        "Pre-charge 2 psi below cut-in, a minute's run: common practice, no source.",
+        "Pre-charge 2 psi below cut-in, a minute's run, a relief valve a tenth over cut-out: "
+        "common practice, no source.",
+        "What a relief valve passes: orifice equation, after API 520 for liquid, from memory; its "
+        "coefficient 0.62: our choice.",
     ),
     arguments={
         "tank_m3": "tank",
@@ -127,6 +160,7 @@ SHEET = Sheet(
         "demand_m3s": "draw",
         "leak_m3s": "leak",
         "rate": "starts",
+        "flow_m3s": "blow",
     },
     page="pressure-tank/",
 )

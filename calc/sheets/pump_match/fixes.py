@@ -183,7 +183,10 @@ def _look_for(case: Case, wrong: set[str], reader: Reader) -> Iterator[Fix]:
         return
     head = case.system(case.flow, case.need.sure_pa)
     if head == math.inf:
-        yield Fix("A pressure-reducing valve on the way holds less than you need: set it higher.")
+        held = "A pressure-reducing valve on the way holds less than you need: set it higher."
+        if case.line.vented:
+            held = "A break-pressure tank on the way takes the pressure: place it higher."
+        yield Fix(held)
         return
     text = f"Look for a pump that gives {reader.show(case.flow, 'flow')} at "
     text += f"{reader.show(head, 'head')}."

@@ -178,7 +178,9 @@ def _too_high(case: Case, reader: Reader) -> dict[str, Cause]:
     climb = line.weight * line.rise_m
     reducers = [at for at, one in enumerate(line.sections) if one.reducer is not None]
     if reducers and line.start_pa - climb > case.need.sure_pa:
-        return {f"device line.{reducers[-1]}": Cause("valve is set too low")}
+        vented = line.sections[reducers[-1]].vented
+        low = "break tank is too low" if vented else "valve is set too low"
+        return {f"device line.{reducers[-1]}": Cause(low)}
     if line.rise_m > 0:
         high, used = reader.show(line.rise_m, "length", 2), reader.show(climb, "pressure", 2)
         return {OUTLET: Cause(f"climb of {high} uses {used}", line.rise_m)}

@@ -16,7 +16,7 @@ from calc.sheets.parts.fields import (
     pipe_length,
     water_temperature,
 )
-from calc.sheets.parts.line_cautions import line_cautions
+from calc.sheets.parts.line_cautions import BACKFLOW, DRAWN_IN, FROST, line_cautions
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.needs import use_field, wanted_field
 from calc.sheets.parts.pipe_choice import pipe_fields
@@ -105,6 +105,9 @@ SHEET = Sheet(
         "a relief valve where the pump could exceed that rating.",
         "Have buried services located before you dig, and never work alone in a deep trench.",
         "Electrical work near water is for a licensed person, to local codes.",
+        FROST,
+        BACKFLOW,
+        DRAWN_IN,
     ),
     sources=(
         "Darcy-Weisbach with the friction factor of Colebrook (1939).",

@@ -28,7 +28,9 @@ class Case:
 
     line: rises by the lift; its one section ends in the strainer; margin: NPSH to keep, m; by:
     "npsh" or "lift", what the data sheet says of the pump; npsh: NPSH required, m; dry_lift:
-    stated at sea level, m (both None: not known); altitude: m; foot: foot valves.
+    stated at sea level, m (both None: not known); altitude: m; foot: foot valves; pulsing: how a
+    piston or diaphragm pump draws, None for a steady flow; strokes: 1/s, None: not known; stub: m
+    of pipe between a dampener and the pump, None: there is no dampener.
     """
 
     line: Line
@@ -40,6 +42,9 @@ class Case:
     dry_lift: float | None = None
     altitude: float = 0.0
     foot: int = 1
+    pulsing: practice.Pulsing | None = None
+    strokes: float | None = None
+    stub: float | None = None
 
     @property
     def section(self) -> Section:
@@ -68,6 +73,35 @@ class Case:
         """Head lost in pipe, fittings and strainer, m."""
         return self.line.loss(self.flow)
 
+    @property
+    def pulsed(self) -> float:
+        """Pipe whose water moves in pulses, m: all of it, or what is after a dampener."""
+        length = self.line.length_m
+        return length if self.stub is None else min(self.stub, length)
+
+    @property
+    def pulses(self) -> float:
+        """Head that the pulses take, m; 0 for a steady flow and where it is not known."""
+        return self.pulses_at(self.flow)
+
+    def pulses_at(self, flow: float) -> float:
+        """The same at another flow (m3/s) with as many strokes."""
+        if self.pulsing is None or self.strokes is None:
+            return 0.0
+        return suction.acceleration_head(
+            self.pulsed, self.line.speed(flow), self.strokes, self.pulsing.factor,
+            practice.PULSE_GIVES,
+        )  # fmt: skip
+
+    def taken_at(self, flow: float) -> float:
+        """Head that friction and pulses take at a flow (m3/s), m."""
+        return self.line.loss(flow) + self.pulses_at(flow)
+
+    @property
+    def taken(self) -> float:
+        """Head that friction and pulses take, m."""
+        return self.loss + self.pulses
+
     @cached_property
     def limit(self) -> float:
         """The lift of a perfect vacuum at this site, m."""
@@ -80,7 +114,7 @@ class Case:
 
     @property
     def available(self) -> float:
-        return suction.npsh_available(self.site, self.lift, self.loss)
+        return suction.npsh_available(self.site, self.lift, self.taken)
 
     @cached_property
     def needed(self) -> float | None:
@@ -106,7 +140,17 @@ class Case:
         """The highest the pump may be above the water, m; below 0: so far under it."""
         if self.needed is None:
             return None
-        return suction.allowable_lift(self.site, self.loss, self.needed, self.margin)
+        return suction.allowable_lift(self.site, self.taken, self.needed, self.margin)
+
+    @property
+    def most_strokes(self) -> float | None:
+        """Most strokes (1/s) of each chamber that leave what is to be kept; None: not known."""
+        if self.needed is None or self.pulsing is None:
+            return None
+        steady = self.limit - self.lift - self.loss - self.needed
+        one = replace(self, strokes=1.0).pulses
+        left = steady - max(self.margin, practice.NPSH_MARGIN)
+        return left / one if left > 0 and one > 0 else None
 
     @property
     def vacuum(self) -> float:
@@ -133,6 +177,10 @@ class Case:
         section = replace(self.section, rise_m=lift)
         return replace(self, line=replace(self.line, sections=(section,)))
 
+    def with_stub(self, stub: float) -> Case:
+        """With a dampener, and so much pipe (m) between it and the pump."""
+        return replace(self, stub=stub)
+
     def at_altitude(self, altitude: float) -> Case:
         """At another height above sea level (m)."""
         place = suction.place(altitude, self.line.temperature_k)
@@ -148,7 +196,7 @@ class Case:
         if self.needed is None:
             return 0.0
         most = self.limit - self.lift - self.needed - (self.margin if margin is None else margin)
-        return largest(lambda flow: most - self.line.loss(flow), self.flow)
+        return largest(lambda flow: most - self.taken_at(flow), self.flow)
 
     def priming_seconds(self) -> float | None:
         """Least time to draw the air out at the flow given, s; None where that cannot be done."""
@@ -187,6 +235,9 @@ def read(values: Values, reader: Reader) -> Case:
         dry_lift=values.rated,
         altitude=values.altitude,
         foot=values.foot,
+        pulsing=practice.PULSING_BY_KEY.get(values.chambers),
+        strokes=values.strokes,
+        stub=values.stub,
     )
 
 

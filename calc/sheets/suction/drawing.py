@@ -64,6 +64,7 @@ def _parts(case: Case) -> tuple[_Part, ...]:
     taken = [
         ("vapour", vapour if vapour >= VAPOUR_SEEN else 0.0, "warm water", "rule"),
         ("friction", case.loss, "friction", "earth"),
+        ("pulses", case.pulses, "pulses", "rule"),
         ("needed", case.needed or 0.0, "pump needs", "glass"),
         ("margin", case.margin, "margin", "paper"),
     ]
@@ -225,6 +226,8 @@ def _alt(case: Case, reader: Reader) -> str:
         f"A ruler beside the well: air pressure raises this water {show(case.limit, 'head')} at "
         f"most, friction takes {show(case.loss, 'head')} of it"
     )
+    if case.pulses > 0:
+        said += f", pulses {show(case.pulses, 'head')}"
     pump = f"The pump is {show(abs(case.lift), 'length')} {side} the lowest water."
     if case.needed is None:
         left = max(case.would_pass, 0.0)

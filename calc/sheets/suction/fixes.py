@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 RIGID = {"metric": "pe100-sdr11", "us": "pvc40"}  # the kind of pipe to offer first
 SOFT = ("hose", "layflat")  # kinds that a vacuum can flatten
+LEAST_STUB = 0.1  # m, nearer to the inlet no dampener fits; our choice
 SHALLOW = 0.1  # m, the least height of water above a pump worth naming
 LOWEST = -5.0  # m; to set a pump deeper, for a pipe's sake, is no repair; our choice
 SUCKS = frozenset({"npsh", "npsh-margin"})
@@ -35,6 +36,7 @@ HEIGHT = SUCKS | {"lift-practice", "vacuum-collapse"}
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
     """The likely best first; a submersible pump last, which has none of these faults."""
     yield from _foot_valve()
+    yield from _damped(case, reader)
     if case.line.heat_k > case.line.temperature_k:
         text = "Bury or shade the suction pipe, so that it gets no hotter than its water."
         yield Change(text, HEAT, {"hottest": ""})
@@ -66,6 +68,27 @@ def _wrong(case: Case, reader: Reader) -> set[str]:
 def _foot_valve() -> Iterator[Change]:
     text = "Fit a foot valve with a strainer at the foot of the suction pipe."
     yield Change(text, frozenset({"no-foot-valve"}), {"foot": "1"})
+
+
+def _damped(case: Case, reader: Reader) -> Iterator[Change]:
+    """A dampener near the inlet, where pulses take more than friction does; else after a pipe."""
+    if case.pulses <= case.loss or case.spare is None:
+        return
+    room = case.spare + case.pulses - _kept(case)
+    if room <= 0:
+        return
+    near = min(practice.DAMPER_NEAR, case.pulsed * room / case.pulses)
+    stub = round_down(near, "length", reader, 2)
+    if LEAST_STUB <= stub < case.pulsed:
+        text = f"Fit a standpipe or dampener within {reader.show(stub, 'length')} of the pump"
+        yield Change(f"{text}: its pulses then take little.", SUCKS,
+                     {"stub": exact(stub, "length", reader)})  # fmt: skip
+    most = case.most_strokes
+    if most is not None and case.strokes is not None and most < case.strokes:
+        slower = round_down(most, "rpm", reader, 2)
+        if slower >= practice.LEAST_FLOW_KEPT * case.strokes:
+            text = f"Use a pump that gives this flow with {reader.show(slower, 'rpm')} or fewer"
+            yield Change(f"{text} strokes.", SUCKS, {"strokes": exact(slower, "rpm", reader)})
 
 
 def _candidates(case: Case, reader: Reader) -> Iterator[Pipe]:
@@ -122,7 +145,9 @@ def _kept(case: Case) -> float:
 
 
 def _less(case: Case, reader: Reader) -> Iterator[Change]:
-    """Less flow, where enough is left to be worth it."""
+    """Less flow, where enough is left to be worth it; a pump of chambers gives what it gives."""
+    if case.pulsing is not None:
+        return
     slow = case.flow * practice.SPEED_CARE * (1 - 1e-6) / case.speed
     flow = round_down(min(case.largest_flow(_kept(case)), slow), "flow", reader)
     if flow < practice.LEAST_FLOW_KEPT * case.flow:

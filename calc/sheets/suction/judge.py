@@ -42,7 +42,7 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """Everything found, in no order."""
     return tuple(
         found
-        for part in (_npsh, _usual_lift, _collapse, _rating, _speed, _notes)
+        for part in (_npsh, _pulses, _usual_lift, _collapse, _rating, _speed, _notes)
         for found in part(case, reader)
     )
 
@@ -55,13 +55,29 @@ def _npsh(case: Case, reader: Reader) -> Iterator[Finding]:
     elif case.spare < -SLACK:
         needs, has = reader.apart(case.needed, case.available, "head")
         text = f"The pump needs {needs} NPSH at this flow and has {has}"
-        yield Finding("stop", "npsh", f"{text}: it would cavitate or lose its prime.", "cannot")
+        fails = "it would cavitate or lose its prime"
+        if case.pulses > 0:
+            text += f", as its pulses take {reader.show(case.pulses, 'head')}"
+            fails = "it would cavitate"
+        yield Finding("stop", "npsh", f"{text}: {fails}.", "cannot")
     elif case.spare < max(case.margin, practice.NPSH_MARGIN) - SLACK:
         left, keep = reader.apart(
             max(case.spare, 0.0), max(case.margin, practice.NPSH_MARGIN), "head"
         )
         text = f"This uses up the NPSH margin: {left} is left beyond what the pump needs"
-        yield Finding("care", "npsh-margin", f"{text}; keep {keep}.")
+        pulsed = f", and pulses take {reader.show(case.pulses, 'head')}" if case.pulses > 0 else ""
+        yield Finding("care", "npsh-margin", f"{text}; keep {keep}{pulsed}.")
+
+
+def _pulses(case: Case, reader: Reader) -> Iterator[Finding]:
+    """Pulses that cannot be counted, as the strokes are not known."""
+    if case.pulsing is None or case.strokes is not None:
+        return
+    said = "The pump's strokes are not known, so its pulses are not checked"
+    most = case.most_strokes
+    if most is not None:
+        said += f": up to {reader.show(most, 'rpm')} would work"
+    yield unchecked("pulses-unchecked", f"{said}.")
 
 
 def _boils(case: Case, reader: Reader) -> Finding:
@@ -72,9 +88,10 @@ def _boils(case: Case, reader: Reader) -> Finding:
             f"the lift is {lift}."
         )
     else:
-        used, limit = reader.apart(case.lift + case.loss, case.limit, "head")
+        used, limit = reader.apart(case.lift + case.taken, case.limit, "head")
+        takers = "lift, friction and pulses use" if case.pulses > 0 else "lift and friction use"
         text = (
-            "The water boils before it reaches the pump: lift and friction use "
+            f"The water boils before it reaches the pump: {takers} "
             f"{used}, and the air pressure raises it {limit} at most."
         )
     return Finding("stop", "npsh", text, "cannot")

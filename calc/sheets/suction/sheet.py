@@ -15,16 +15,19 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import CHLORINATE, DIG, FROST
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.sheets.suction import drawing, fixes, judge, show
 from calc.sheets.suction.case import FURTHEST_UP, read
+from calc.units import MINUTE
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
 FITTINGS = "Bends, foot valve and water"
+PULSES = ("chambers", tuple(one.key for one in practice.PULSING))
 STRAINER = Unknown(
     f"{practice.STRAINER_LOSS:g} m", "1.64 ft", "allowed for a strainer nobody measured"
 )
@@ -131,6 +134,41 @@ FIELDS = (
         unknown=Unknown(f"{practice.NPSH_MARGIN:g} m", "2 ft", "common practice"),
     ),
     hottest_pipe(group=FITTINGS),
+    Choice(
+        "chambers",
+        "How the pump draws",
+        (("steady", "Steadily (centrifugal)"), *((one.key, one.name) for one in practice.PULSING)),
+        "steady",
+        help="A piston or diaphragm pump draws in pulses",
+        group=FITTINGS,
+    ),
+    Number(
+        "strokes",
+        "Strokes of each chamber a minute",
+        "rpm",
+        "100 rpm",
+        "100 rpm",
+        1 / MINUTE,
+        6000 / MINUTE,
+        help="The speed of its shaft, where each turn is a stroke",
+        when=PULSES,
+        group=FITTINGS,
+        unknown=Unknown(reason="the answer says what would work"),
+    ),
+    Number(
+        "stub",
+        "Pipe after a dampener (optional)",
+        "length",
+        "",
+        "",
+        0.01,
+        500.0,
+        help="From a standpipe or air-filled dampener to the pump; blank: none",
+        optional=True,
+        when=PULSES,
+        group=FITTINGS,
+        unknown=Unknown(reason="taken as without a dampener"),
+    ),
 )
 
 
@@ -174,12 +212,18 @@ SHEET = Sheet(
         "Protect the pump against running dry. Measure the lift to the lowest level the water "
         "falls to while the pump runs.",
         "A diaphragm pump draws in pulses: a short, reinforced, non-collapsing hose at its inlet "
-        "evens them out. This is not counted.",
+        "evens them out. They count where you say how the pump draws, as in a stiff pipe.",
+        "A suction pipe is below the pressure outside: a leak draws in air and polluted water.",
+        FROST,
+        DIG,
+        CHLORINATE,
     ),
     sources=(
         "Net positive suction head: ISO 17769-1:2012. Air pressure: ISO 2533:1975.",
         "Vapour pressure: IAPWS R7-97(2012). Density and viscosity: IAPWS SR6-08(2011).",
         "Friction: Darcy-Weisbach with Colebrook (1939). Fittings: Crane TP-410, from memory.",
+        "Head that pulses take: Hydraulic Institute, reciprocating pumps (ANSI/HI 6.1-6.5), from "
+        "memory.",
         "Margin of 0.6 m (2 ft): after ANSI/HI 9.6.1, from memory. Lift of 15 ft at sea level: "
         "common practice; scaled by air pressure: our choice.",
     ),
@@ -196,6 +240,7 @@ SHEET = Sheet(
         "roughness_m": "bore",
         "displacement_m3s": "flow",
         "re": "flow",
+        "speed_ms": "flow",
     },
     page="suction-lift/",
 )

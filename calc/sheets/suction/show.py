@@ -22,10 +22,12 @@ BELOW = "below zero: the water boils first"
 def figures(case: Case) -> tuple[Figure, ...]:
     """The key figures; a vacuum gauge's reading only where the water arrives at all."""
     below = BELOW if case.available < 0 else ""
-    loss = Figure("Friction loss in suction pipe", case.loss, "head")
+    loss = [Figure("Friction loss in suction pipe", case.loss, "head")]
+    if case.pulses > 0:
+        loss.append(Figure("Head that pulses take", case.pulses, "head"))
     available = Figure("NPSH available", case.available, "head", note=below)
     if case.needed is None:
-        found = [*_would_pass(case), available, loss]
+        found = [*_would_pass(case), available, *loss]
     else:
         under = "below zero: the water must be above the pump"
         found = [
@@ -39,7 +41,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
             Figure("NPSH left beyond the margin", case.spare - case.margin, "head", main=True),
             available,
             Figure("NPSH required", case.needed, "head"),
-            loss,
+            *loss,
         ]
     return (*found, _vacuum(case))
 
@@ -73,6 +75,7 @@ def steps(case: Case) -> tuple[Step, ...]:
         _limit_step(case),
         *loss_steps(case.line, case.section, case.flow),
         _sum_step(case),
+        *_pulse_steps(case),
         *_npsh_steps(case),
         *_priming_steps(case),
     )
@@ -109,13 +112,41 @@ def _sum_step(case: Case) -> Step:
     )
 
 
+def _pulse_steps(case: Case) -> tuple[Step, ...]:
+    """The acceleration head of a piston or diaphragm pump."""
+    if case.pulsing is None or case.strokes is None:
+        return ()
+    return (
+        Step(
+            "Acceleration head: what the pulses take",
+            "h_a = L * v * 60 * n * C / (K * g)",
+            {
+                "L": Value(case.pulsed, "length"),
+                "v": Value(case.speed, "speed"),
+                "n": Value(case.strokes, "rpm"),
+                "C": Value(case.pulsing.factor, "number"),
+                "K": Value(practice.PULSE_GIVES, "number"),
+                "g": Value(GRAVITY, "number", 6),
+            },
+            Value(case.pulses, "head"),
+            note=f"C is of a pump with {case.pulsing.name[0].lower()}{case.pulsing.name[1:]} and "
+            "counts strokes a minute, so n, a second, is times 60. L is stiff pipe; a soft hose "
+            "takes less.",
+            source="Hydraulic Institute, reciprocating pumps (ANSI/HI 6.1-6.5), from memory",
+        ),
+    )
+
+
 def _npsh_steps(case: Case) -> list[Step]:
-    limit, loss = Value(case.limit, "head"), Value(case.loss, "head")
+    limit, taken = Value(case.limit, "head"), {"h_s": Value(case.loss, "head")}
+    less = "h_s"
+    if case.pulses > 0:
+        taken["h_a"], less = Value(case.pulses, "head"), "h_s - h_a"
     found = [
         Step(
             "NPSH available",
-            "NPSH_a = H_max - z - h_s",
-            {"H_max": limit, "z": Value(case.lift, "length"), "h_s": loss},
+            f"NPSH_a = H_max - z - {less}",
+            {"H_max": limit, "z": Value(case.lift, "length"), **taken},
             Value(case.available, "head"),
             source="ISO 17769-1:2012",
         )
@@ -127,10 +158,10 @@ def _npsh_steps(case: Case) -> list[Step]:
     found.append(
         Step(
             "Maximum suction lift, by NPSH",
-            "z_max = H_max - h_s - NPSH_r - m",
+            f"z_max = H_max - {less} - NPSH_r - m",
             {
                 "H_max": limit,
-                "h_s": loss,
+                **taken,
                 "NPSH_r": Value(case.needed, "head"),
                 "m": Value(case.margin, "head"),
             },
@@ -237,7 +268,7 @@ def chart(case: Case, reader: Reader) -> Chart:
     """Highest lift (or NPSH, where no need is known) against flow, by altitude."""
     known = case.needed is not None
     flows = _flows(case)
-    losses = tuple(case.line.loss(flow) for flow in flows)
+    losses = tuple(case.taken_at(flow) for flow in flows)
     others = elsewhere(case, (0.0, *PLACES[reader.system]))
     here = f"Here, {reader.show(case.altitude, 'length')} up"
     series = [_series(case, losses, flows, here, "line")]

@@ -292,14 +292,19 @@ class Case:
 
 def case_of(values: Values) -> Case:
     """The ``Case`` of a sheet's values.  Raises InputError by the physics' own arguments."""
+    return stopped(values, values.closing, values.pressure)
+
+
+def stopped(values: Values, closing: float, pressure: float) -> Case:
+    """The ``Case`` of a pipe whose flow is stopped in a time. closing: s; pressure: at rest, Pa."""
     hottest = values.water if values.hottest is None else max(values.hottest, values.water)
     return Case(
         pipe=chosen_pipe(values),
         held=values.held,
         flow=values.flow,
         length=values.length,
-        closing=values.closing,
-        pressure=values.pressure,
+        closing=closing,
+        pressure=pressure,
         part=values.weakest,
         temperature=values.water,
         hottest=hottest,

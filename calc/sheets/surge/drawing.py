@@ -76,12 +76,12 @@ def _pressures(case: Case, scale: Scale) -> Iterator[Shape]:
     lowest = _envelope(case, case.low, case.lowest, scale)
     yield Block(START, static, VALVE - START, zero - static, "water", at="static")
     yield Area((*peak, (VALVE, static), (START, static)), "glass", at="rise")
-    yield Stroke(peak, "bad" if _over(case) else "ink", width=2.5, at="peak")
+    yield Stroke(peak, "bad" if over(case) else "ink", width=2.5, at="peak")
     yield Stroke(lowest, "bad" if case.lowest < 0 else "ink", "dotted", 2.0, at="lowest")
     yield Stroke(((START, zero), (VALVE, zero)), "ink", width=1.0, at="zero")
 
 
-def _over(case: Case) -> bool:
+def over(case: Case) -> bool:
     """Whether the peak is over what a part may carry, or all that is always there."""
     return any(
         case.peak > allowed * MET or case.pressure > rating * MET
@@ -101,7 +101,7 @@ def _said(
     """What is written beside the pressures, led to them."""
     names = {"the pipe": "pipe rated", "the lowest-rated part": "part rated"}
     said = [
-        (case.peak, *(("too high", "bad") if _over(case) else ("peak", "ink")), True),
+        (case.peak, *(("too high", "bad") if over(case) else ("peak", "ink")), True),
         (case.pressure, "static", "ink", False),
         (case.lowest, "lowest", "bad" if case.lowest < 0 else "ink", False),
         *((rating, names[what], "ink", False) for what, rating in shown),
@@ -126,18 +126,19 @@ def _pipe(case: Case, reader: Reader, y: float) -> Iterator[Shape]:
     valve = ((VALVE, y - 7), (VALVE + 12, y + 7), (VALVE + 12, y - 7), (VALVE, y + 7))
     yield Area(valve, "ink")
     yield Words(SAID + 8, y + 4, "valve", size=SMALL)
-    yield Words(SAID + 8, y + 4 + LINE, f"closes in {_seconds(case.closing)}", size=SMALL)
+    yield Words(SAID + 8, y + 4 + LINE, f"closes in {seconds(case.closing)}", size=SMALL)
     arrow = y + 16
     yield Stroke(((START + 8, arrow), (VALVE, arrow)), "ink", width=1.2)
     yield Area(((START, arrow), (START + 9, arrow - 4), (START + 9, arrow + 4)), "ink")
     long = f"{brief(case.length, 'length', reader)} long"
     yield Words(middle, arrow + LINE, long, "middle", size=SMALL)
-    there = f"{_seconds(case.critical)} there and back"
+    there = f"{seconds(case.critical)} there and back"
     yield Words(START, arrow + 2 * LINE, there, size=SMALL, lead="wave")
 
 
-def _seconds(seconds: float) -> str:
-    return f"{seconds:.3g}\u00a0s" if seconds < 1000 else f"{seconds:.0f}\u00a0s"
+def seconds(time: float) -> str:
+    """A time (s) in few letters."""
+    return f"{time:.3g}\u00a0s" if time < 1000 else f"{time:.0f}\u00a0s"
 
 
 def _alt(case: Case, reader: Reader) -> str:
@@ -149,6 +150,6 @@ def _alt(case: Case, reader: Reader) -> str:
     return (
         f"Pressure along the pipe: static {show(case.pressure, 'pressure')}, highest "
         f"{show(case.peak, 'pressure')} at the valve{rated}; then it falls to "
-        f"{show(case.lowest, 'pressure')}. The wave takes {_seconds(case.critical)} to the start "
-        f"and back, the valve closes in {_seconds(case.closing)}; the rise is {shape}."
+        f"{show(case.lowest, 'pressure')}. The wave takes {seconds(case.critical)} to the start "
+        f"and back, the valve closes in {seconds(case.closing)}; the rise is {shape}."
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc import practice, surge
 from calc.pipe import pipes
@@ -15,9 +15,12 @@ from calc.sheets.surge.case import LONGEST_CLOSING, Case
 from calc.sheets.surge.judge import MET, faults, seconds_text, tenth
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterable, Iterator
 
+    from calc.page.findings import Finding
     from calc.units import Reader
+
+    Judge = Callable[[Any, Reader], Iterable[Finding]]
 
 REDUCED = 0.5  # of the lowest rating: what a reducer is set to, to leave room; our choice
 LEAST_SET = 1e3  # Pa, the least the form takes
@@ -32,17 +35,17 @@ HOT_KINDS = {"metric": ("pex-mm", "copper-en"), "us": ("pex-in", "copper-l")}
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
     """The likely best first."""
     if case.too_hot:
-        yield from _cooler(case, reader)
+        yield from cooler(case, reader)
         return
     yield from _reduced(case, reader)
     yield from _slower(case, reader)
-    yield from _wider(case, reader)
+    yield from wider(case, reader)
     yield from _relieved(case, reader)
-    yield from _throttled(case, reader)
+    yield from throttled(case, reader)
 
 
-def _bad(case: Case, reader: Reader) -> set[str]:
-    return {one.key for one in faults(case, reader) if one.level != "note"}
+def _bad(case: Case, reader: Reader, judged: Judge = faults) -> set[str]:
+    return {one.key for one in judged(case, reader) if one.level != "note"}
 
 
 def _gentle(case: Case) -> float | None:
@@ -60,9 +63,10 @@ def _slower(case: Case, reader: Reader) -> Iterator[Change]:
     yield Change(text, KNOCKS, {"closing": f"{seconds:g} s"})
 
 
-def _wider(case: Case, reader: Reader) -> Iterator[Change]:
+def wider(case: Case, reader: Reader, judged: Judge = faults) -> Iterator[Change]:
     """The next size that is enough, up to three sizes; where none is, for the speed alone."""
-    wrong, tried = _bad(case, reader), [(one, _bad(one, reader)) for one in case.wider()]
+    wrong = _bad(case, reader, judged)
+    tried = [(one, _bad(one, reader, judged)) for one in case.wider()]
     for keys in (KNOCKS | FAST, FAST, KNOCKS):
         found = next((one for one, left in tried if not left & keys), None)
         if found and keys & wrong:
@@ -91,9 +95,14 @@ def _relieved(case: Case, reader: Reader) -> Iterator[Change]:
     yield Change(text, KNOCKS, left=left)
 
 
-def _throttled(case: Case, reader: Reader) -> Iterator[Change]:
+def throttled(
+    case: Case,
+    reader: Reader,
+    judged: Judge = faults,
+    how: str = "with a smaller outlet or a flow limiter",
+) -> Iterator[Change]:
     """Less flow, for the knock and for the speed; not below a tenth."""
-    wrong = _bad(case, reader)
+    wrong = _bad(case, reader, judged)
     slow = 0.999 * practice.SPEED_CARE / case.velocity
     calm = case.calm_rise / case.rise if case.rise > 0 else 1.0
     for keys, share in ((KNOCKS | FAST, min(slow, calm)), (FAST, slow)):
@@ -103,9 +112,9 @@ def _throttled(case: Case, reader: Reader) -> Iterator[Change]:
             if not LEAST_SHARE <= share * step < 1.0:
                 break
             flow = round_down(share * step * case.flow, "flow", reader)
-            if not _bad(replace(case, flow=flow), reader) & keys:
+            if not _bad(replace(case, flow=flow), reader, judged) & keys:
                 shown = reader.show(flow, "flow")
-                text = f"Limit the flow to {shown} with a smaller outlet or a flow limiter."
+                text = f"Limit the flow to {shown} {how}."
                 yield Change(text, keys, {"flow": exact(flow, "flow", reader)})
                 return
 
@@ -127,7 +136,7 @@ def _reduced(case: Case, reader: Reader) -> Iterator[Change]:
         yield Change(said, KNOCKS, texts | {"closing": f"{seconds:g} s"})
 
 
-def _cooler(case: Case, reader: Reader) -> Iterator[Change]:
+def cooler(case: Case, reader: Reader, judged: Judge = faults) -> Iterator[Change]:
     """A pipe too hot: out of the sun, else a kind that is made for the heat."""
     keys = frozenset({"too-hot"})
     if case.hottest > case.temperature:
@@ -139,6 +148,6 @@ def _cooler(case: Case, reader: Reader) -> Iterator[Change]:
         tried = [case.with_pipe(pipe) for pipe in wide[: practice.MOST_SIZES_UP]]
         tried = [one for one in tried if not one.too_hot]
         if tried:
-            best = min(tried, key=lambda one: len(_bad(one, reader)))
+            best = min(tried, key=lambda one: len(_bad(one, reader, judged)))
             text = f"Use {best.pipe.label} instead, which is made for such heat."
             yield Change(text, keys, {"kind": kind, kind: best.pipe.size})

@@ -34,11 +34,11 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
 def faults(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """All that is wrong, and water that runs fast."""
     return (
-        *_heat(case, reader),
+        *heat(case, reader),
         *_ratings(case, reader),
         *_fallen(case, reader),
         *_unrated(case, reader),
-        *_speed(case, reader),
+        *speed(case, reader),
     )
 
 
@@ -56,7 +56,8 @@ def seconds_text(seconds: float) -> str:
     return f"{seconds:.4g}\u00a0s"
 
 
-def _heat(case: Case, reader: Reader) -> list[Finding]:
+def heat(case: Case, reader: Reader) -> list[Finding]:
+    """What the pipe is too hot for."""
     return [
         replace(one, at="the pipe")
         for one in heat_findings(case.line, case.line.sections[0], reader)
@@ -68,9 +69,7 @@ def _ratings(case: Case, reader: Reader) -> list[Finding]:
     found = []
     for what, rating, allowed in sorted(case.limits, key=lambda one: one[1]):
         if case.pressure > rating * MET:
-            static, rated = reader.apart(case.pressure, rating, "pressure")
-            said = f"The static pressure of {static} is over the {rated} rating of {what}."
-            found.append(Finding("stop", "over-rating", said, "harm", what))
+            found.append(static_over(case, what, rating, reader))
         elif case.peak > allowed * MET:
             peak, may = reader.apart(case.peak, allowed, "pressure")
             most = f"may carry {may}, surges included" if allowed > rating else f"is rated {may}"
@@ -87,6 +86,13 @@ def _ratings(case: Case, reader: Reader) -> list[Finding]:
             said = f"{_closing(case, reader)}: the peak of {peak} is {near}."
             found.append(Finding("care", "near-rating", said, "weak", what))
     return found
+
+
+def static_over(case: Case, what: str, rating: float, reader: Reader) -> Finding:
+    """That the static pressure alone is over the rating (Pa) of a part."""
+    static, rated = reader.apart(case.pressure, rating, "pressure")
+    said = f"The static pressure of {static} is over the {rated} rating of {what}."
+    return Finding("stop", "over-rating", said, "harm", what)
 
 
 def _fallen(case: Case, reader: Reader) -> list[Finding]:
@@ -122,7 +128,8 @@ def _unrated(case: Case, reader: Reader) -> list[Finding]:
     return [unchecked("no-rating", said, "the pipe")]
 
 
-def _speed(case: Case, reader: Reader) -> list[Finding]:
+def speed(case: Case, reader: Reader) -> list[Finding]:
+    """Water that runs fast."""
     return speed_finding(case.velocity, "the pipe", reader, "the pipe")
 
 

@@ -52,15 +52,7 @@ def steps(case: Case) -> tuple[Step, ...]:
     density, velocity = Value(case.density, "density", 5), Value(case.velocity, "speed")
     speed, length = Value(case.speed, "speed", 4), Value(case.length, "length")
     found = [
-        Step(
-            "Water speed",
-            "v = Q / (pi / 4 * D**2)",
-            {"Q": Value(case.flow, "flow"), "D": Value(case.pipe.inside_m, "diameter")},
-            velocity,
-            note=f"{case.pipe.label}: its real inside diameter.",
-            source=case.pipe.source,
-        ),
-        *_wave_steps(case, density, speed),
+        *wave_steps(case),
         Step(
             "Way of the wave, there and back",
             "T_c = 2 * L / a",
@@ -78,7 +70,22 @@ def steps(case: Case) -> tuple[Step, ...]:
     ]
     if case.closing > case.critical:
         found += _slow_steps(case, density, length, velocity)
-    return (*found, *_ends(case), *_air(case), _push(case))
+    return (*found, *_ends(case), *_air(case), push_step(case))
+
+
+def wave_steps(case: Case) -> list[Step]:
+    """The water speed, and how fast its wave runs in this pipe."""
+    return [
+        Step(
+            "Water speed",
+            "v = Q / (pi / 4 * D**2)",
+            {"Q": Value(case.flow, "flow"), "D": Value(case.pipe.inside_m, "diameter")},
+            Value(case.velocity, "speed"),
+            note=f"{case.pipe.label}: its real inside diameter.",
+            source=case.pipe.source,
+        ),
+        *_wave_steps(case, Value(case.density, "density", 5), Value(case.speed, "speed", 4)),
+    ]
 
 
 def _air(case: Case) -> tuple[Step, ...]:
@@ -108,7 +115,7 @@ def _air(case: Case) -> tuple[Step, ...]:
     )
 
 
-def _push(case: Case) -> Step:
+def push_step(case: Case) -> Step:
     """Thrust on a bend."""
     return Step(
         "Push on a right-angled bend at the peak",

@@ -162,6 +162,8 @@ SHEET = Sheet(
         "(shock chlorination). Ask the local health authority how.",
         "Before you dig, find cables and pipes. A new or a deeper well may need a permit and a "
         "licensed driller.",
+        "Let the pipe leave the well below the frost, or drain back into it: then air must get in "
+        "at its top.",
     ),
     sources=(
         "Recovery: C. V. Theis (1935); H. H. Cooper and C. E. Jacob (1946). Water in the well "

@@ -1,0 +1,1 @@
+"""What hot water asks of a supply."""

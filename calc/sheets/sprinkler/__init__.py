@@ -1,0 +1,1 @@
+"""Whether sprinklers water a piece of ground: pressure, spacing, what the soil takes in, hours."""

@@ -1,0 +1,155 @@
+"""A pump that stops at once, against the method of characteristics written out here.
+
+One pipe without friction: a check valve at the pump, which lets nothing back and from the first
+moment nothing through, a tank of constant pressure at the end.  Wylie and Streeter, Fluid
+Transients in Systems (1993), chapter 3 (method) and 8 (cavities lumped at the nodes), from memory.
+"""
+
+import math
+import random
+
+import numpy as np
+import pytest
+
+from calc import surge, trip
+
+RHO, AIR, BORE, EXPONENT = 1000.0, 1e5, 0.04, 1.2
+AREA = math.pi / 4 * BORE**2
+BOILS = -0.99e5  # Pa gauge
+
+
+def whole(speed, length, velocity, static, cells=50, periods=2.5):
+    """(lowest, highest) gauge pressure at each node, no vessel, water that cannot boil."""
+    step, z = length / cells / speed, RHO * speed
+    p, v = np.full(cells + 1, float(static)), np.full(cells + 1, float(velocity))
+    low, high = p.copy(), p.copy()
+    for _ in range(int(periods * 2 * length / speed / step)):
+        right, left = p[:-1] + z * v[:-1], p[1:] - z * v[1:]
+        p[1:-1], v[1:-1] = (right[:-1] + left[1:]) / 2, (right[:-1] - left[1:]) / (2 * z)
+        p[0], v[0] = left[0], 0.0
+        p[-1], v[-1] = static, (right[-1] - static) / z
+        low, high = np.minimum(low, p), np.maximum(high, p)
+    return low, high
+
+
+def with_vessel(speed, length, velocity, static, air, cells=50, seconds=1.0):
+    """The same with a vessel at the pump: p V^n is constant, V grows by what the pipe takes."""
+    step, z = length / cells / speed, RHO * speed
+    p, v = np.full(cells + 1, float(static)), np.full(cells + 1, float(velocity))
+    low, high, volume = p.copy(), p.copy(), air
+    constant = (static + AIR) * air**EXPONENT
+    for _ in range(int(seconds / step)):
+        right, left = p[:-1] + z * v[:-1], p[1:] - z * v[1:]
+        p[1:-1], v[1:-1] = (right[:-1] + left[1:]) / 2, (right[:-1] - left[1:]) / (2 * z)
+        p[-1], v[-1] = static, (right[-1] - static) / z
+        new = v[0]
+        for _ in range(60):  # Newton, on the speed at the end of the step
+            there = volume + step * AREA * (new + v[0]) / 2
+            off = left[0] + z * new + AIR - constant * there**-EXPONENT
+            slope = z + constant * EXPONENT * there ** (-EXPONENT - 1) * step * AREA / 2
+            new -= off / slope
+            if abs(off) < 1e-6:
+                break
+        volume += step * AREA * (new + v[0]) / 2
+        p[0], v[0] = left[0] + z * new, new
+        low, high = np.minimum(low, p), np.maximum(high, p)
+    return low, high
+
+
+def cases(count, seed=31):
+    rnd = random.Random(seed)
+    for _ in range(count):
+        yield (rnd.uniform(250, 1300), 10 ** rnd.uniform(1.3, 3.2), rnd.uniform(0.1, 2.5),
+               10 ** rnd.uniform(5, 6.2))  # fmt: skip
+
+
+@pytest.mark.parametrize("case", list(cases(12)))
+def test_fall_and_rise_are_those_of_the_method_of_characteristics(case):
+    speed, length, velocity, static = case
+    low, high = whole(*case)
+    sudden = surge.joukowsky_rise(RHO, speed, velocity)
+    # exact but for rounding: the wave runs along the characteristics themselves
+    assert high[0] == pytest.approx(static + sudden, rel=1e-9)
+    for at in (0, 10, 25, 45):  # undiminished all along the pipe, as high up as it may be
+        assert low[at] == pytest.approx(
+            trip.pressure_after(static, -sudden, 0.0, 9806.65), rel=1e-9
+        )
+
+
+def vessels(count):
+    rnd = random.Random(32)
+    for speed, length, velocity, static in cases(4 * count, 33):
+        if RHO * speed * velocity < 0.5 * (static + AIR) and count:
+            count -= 1
+            # swing of the rigid column over the wave's way there and back
+            ratio = 10 ** rnd.uniform(-0.5, 1.2)
+            air = (ratio * 2 * length / speed / 2 / math.pi) ** 2 * AREA / (RHO * length)
+            yield speed, length, velocity, static, air * EXPONENT * (static + AIR), ratio
+
+
+@pytest.mark.parametrize("case", list(vessels(30)))
+def test_no_vessel_lets_a_pipe_swing_further_than_said(case):
+    speed, length, velocity, static, air, ratio = case
+    seconds = max(6.0, 2.2 * ratio) * 2 * length / speed
+    low, high = with_vessel(speed, length, velocity, static, air, seconds=seconds)
+    found = trip.swing(RHO, speed, length, BORE, velocity, static + AIR, air)
+    room = 0.005 * (static + AIR)  # steps of 1/50 of the pipe
+    assert low.min() >= static - found.fall - room
+    assert high.max() <= static + found.rise + room
+
+
+@pytest.mark.parametrize("case", [one for one in vessels(60) if one[-1] > 5])
+def test_a_vessel_that_swings_slowly_swings_as_far_as_said(case):
+    speed, length, velocity, static, air, ratio = case
+    low, high = with_vessel(*case[:5], seconds=1.3 * ratio * 2 * length / speed)
+    found = trip.swing(RHO, speed, length, BORE, velocity, static + AIR, air)
+    # the column is rigid to the page; springs of water and wall take up to a tenth at five waves
+    assert static - low[0] == pytest.approx(found.fall, rel=0.1)
+    assert high[0] - static == pytest.approx(found.rise, rel=0.15)
+
+
+def parted(speed, length, velocity, static, rises, cells=50, periods=6):
+    """Highest pressure (Pa, as at the pump's height) of a column that boils where it must."""
+    step, z = length / cells / speed, RHO * speed
+    floor = BOILS + 9806.65 * rises
+    p, up = np.full(cells + 1, float(static)), np.full(cells + 1, float(velocity))
+    down, cavity, highest = up.copy(), np.zeros(cells + 1), static
+    for _ in range(int(periods * 2 * length / speed / step)):
+        right = np.append([0.0], p[:-1] + z * down[:-1])
+        left = np.append(p[1:] - z * up[1:], [0.0])
+        free = (right + left) / 2
+        free[0], free[-1] = left[0], static
+        held = (cavity > 0) | (free < floor)
+        held[-1] = False
+        p = np.where(held, floor, free)
+        up, down = (right - p) / z, (p - left) / z
+        up[0], down[-1] = 0.0, (right[-1] - static) / z
+        up[-1] = down[-1]
+        cavity = np.where(held, cavity + step * (down - up), 0.0)
+        shut = held & (cavity <= 0)
+        p, cavity = np.where(shut, free, p), np.where(shut, 0.0, cavity)
+        up, down = np.where(shut, (right - p) / z, up), np.where(shut, (p - left) / z, down)
+        up[0] = 0.0
+        highest = max(highest, p.max())
+    return highest
+
+
+def crests(count):
+    rnd = random.Random(34)
+    while count:
+        speed, length = rnd.uniform(250, 1300), 10 ** rnd.uniform(1.5, 3.2)
+        velocity, lift = rnd.uniform(0.2, 2.5), 10 ** rnd.uniform(0.7, 2)
+        crest, at = lift * rnd.uniform(0.2, 1.0), rnd.uniform(0.2, 0.9)
+        if 9806.65 * (lift - crest) - RHO * speed * velocity < BOILS:
+            count -= 1
+            yield speed, length, velocity, lift, crest, at
+
+
+@pytest.mark.parametrize("case", list(crests(40)))
+def test_a_parted_column_rejoins_within_the_bound(case):
+    speed, length, velocity, lift, crest, at = case
+    rises = np.interp(np.linspace(0, 1, 51), [0, at, 1], [0, crest, lift])
+    static, sudden = 9806.65 * lift, surge.joukowsky_rise(RHO, speed, velocity)
+    highest = parted(speed, length, velocity, static, rises)
+    # cavities lumped at nodes clap together in spikes of a few percent of the rise
+    assert highest <= surge.rejoining_peak(static, sudden) + 0.05 * sudden
