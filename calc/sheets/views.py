@@ -162,10 +162,10 @@ VIEWS = {
             _HOTTEST, _ALTITUDE,
         )),
         View("day", (
-            *day.TABLES, t.sections(), day.drive(), *p.pump(), known("set", "pump.set"),
+            *day.TABLES, t.sections(), o.drive(), *p.pump(), known("set", "pump.set"),
             *day.POWER, known("pumps", "pump.count"), p.sensor(), _STARTS, *day.SOURCE, p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
-            _WATER, _ALTITUDE,
+            _WATER, _ALTITUDE, o.fall(),
         ), outlet=False),
     )
 }  # fmt: skip

@@ -372,7 +372,8 @@ def test_the_day_is_filled_from_a_site_and_put_back():
 
 
 def test_a_site_without_times_of_use_or_tanks_opens_without_errors():
-    site = alder_terrace().put_rows("draws", ())
+    site = alder_terrace()
+    assert site.rows("draws") == ()
     facts = views.fill(site, "day")
     state = State("metric", {key: fact.text for key, fact in facts.items()}, {},
                   {key: fact.standing for key, fact in facts.items()})  # fmt: skip

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from calc import day_tank
 from calc.errors import InputError
 from calc.network import over_a_day
-from calc.network.at_levels import Flows, Tank
+from calc.network.at_levels import Flows, Rates, Tank
 from calc.network.day_run import NOTHING, Span, joined
 from calc.network.over_a_day import Plan, Start
 from calc.network.parted import EMPTY
@@ -67,6 +67,16 @@ class Case:
     @property
     def pumped(self) -> bool:
         return bool(self.values.drive != NO_PUMP)
+
+    @property
+    def falls(self) -> bool:
+        """Whether water comes down from an open source, without a pump."""
+        return not self.pumped and self.values.fall is not None
+
+    @property
+    def came(self) -> float:
+        """m3 that came into tanks and pipes in the day, pumped or from an open source."""
+        return self.run.pumped + self.run.other
 
     @property
     def limited(self) -> bool:
@@ -220,6 +230,11 @@ class Case:
         """The same with other numbers in the form.  Raises InputError as ``case_of``."""
         values = replace(self.values, numbers={**self.values.numbers, **numbers})
         return case_of(values, self.kept)
+
+
+def comes(rates: Rates) -> float:
+    """m3/s that come into tanks and pipes, pumped or from an open source."""
+    return rates.pumped + rates.other
 
 
 # From the form --------------------------------------------------------------------------------

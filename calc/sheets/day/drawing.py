@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc.network.day_run import NOTHING
 from calc.page.shapes import SMALL, Area, Block, Dot, Drawing, Stroke, Words
+from calc.sheets.day.case import comes
 from calc.sheets.parts.clock import clock, hours_axis, kept_in
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.units import DAY
@@ -129,11 +130,11 @@ def _failing(case: Case, across: Scale, low: float) -> Iterator[Shape]:
 
 
 def _flows(case: Case, across: Scale, y: float, reader: Reader) -> Iterator[Shape]:
-    pumped = [(s.start, s.end, s.rates.pumped, s.rates_then.pumped) for s in case.run.steps]
+    comes_in = [(s.start, s.end, comes(s.rates), comes(s.rates_then)) for s in case.run.steps]
     drawn = [(s.start, s.end, sum(s.rates.drawn), sum(s.rates_then.drawn)) for s in case.run.steps]
-    most = max(1e-9, *(max(a, b) for _, _, a, b in pumped + drawn))
+    most = max(1e-9, *(max(a, b) for _, _, a, b in comes_in + drawn))
     for flows, way, role, name in (
-        (pumped, -1.0, "water", "pumped"),
+        (comes_in, -1.0, "water", "pumped" if case.pumped else "comes in"),
         (drawn, 1.0, "earth", "drawn"),
     ):
         edge = tuple(
@@ -151,8 +152,9 @@ def _flows(case: Case, across: Scale, y: float, reader: Reader) -> Iterator[Shap
 
 
 def _alt(case: Case, at: int | None, reader: Reader) -> str:
-    pumped, drawn = (reader.show(one, "volume") for one in (case.run.pumped, sum(case.run.given)))
-    said = f"A supply over a day: {pumped} is pumped, {drawn} is drawn."
+    came, drawn = (reader.show(one, "volume") for one in (case.came, sum(case.run.given)))
+    how = "is pumped" if case.pumped else "comes in"
+    said = f"A supply over a day: {came} {how}, {drawn} is drawn."
     if at is not None:
         least, when = case.run.lowest(at)
         low = reader.show(max(least, 0.0), "volume")

@@ -19,7 +19,7 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
-from calc.site.supply import PUMP, fold, plain
+from calc.site.supply import PUMP, SOURCE, fold, plain
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -31,6 +31,7 @@ NONE = (
     "No single change we tried is enough. A larger tank, longer hours of power, less use at once "
     "and wider pipe each help: combine them."
 )
+FALLS = "Less use at once, a tank that fills slowly, and wider pipe each help: combine them."
 UNFILLED = "Nothing fills the tanks: they need a pump, or a spring above them."
 WATER = frozenset({"no-water", "tank-empty", "lower"})
 WEAK = frozenset({"short", "too-weak", "no-water"})
@@ -48,6 +49,8 @@ AGAIN = (0.8, 0.6, 0.4, 0.2)  # shares at which a pump starts again; our choice
 
 def last(case: Case) -> str:
     """What to say where nothing is enough."""
+    if case.falls:
+        return FALLS
     return NONE if case.pumped else UNFILLED
 
 
@@ -277,7 +280,7 @@ def _narrow(case: Case, name: str) -> int | None:
     rates = step.rates_then if abs(step.end - least[2]) < 1e-3 else step.rates
     flows = [0.0] * len(case.values.runs)
     goals = {fold(tank.name) for tank in case.tanks}
-    goals |= {fold(PUMP)} if step.state.pumping else set()
+    goals |= {fold(PUMP), fold(SOURCE)} if step.state.pumping or case.falls else set()
     for drawn, row in zip(rates.drawn, case.values.taps, strict=True):
         for at in _path(case, fold(row.at), goals) if drawn > 0 else ():
             flows[at] += drawn

@@ -16,7 +16,10 @@ from calc.sheets.parts.pump_choice import chosen_pump
 from calc.sheets.parts.supply_tables import RUNS
 from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import (
+    PUMP,
+    SOURCE,
     Built,
+    OpenWater,
     OutletRow,
     SectionRow,
     Source,
@@ -47,6 +50,12 @@ _SOURCE = {"suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pum
 
 
 def supply_of(values: Values) -> Supply:
+    if values.drive == NO_PUMP and values.fall is not None:
+        water = OpenWater(
+            level_m=values.fall, gives_m3s=values.gives,
+            temperature_k=values.water, altitude_m=values.altitude,
+        )  # fmt: skip
+        return Supply(water, *_rows(values))
     source = Source(
         pump=PUMPS["small"], set_pa=None, lift_m=0.0, suction_length_m=1.0,
         suction_pipe=pipes.pipe("pe100-sdr11", "32"),
@@ -88,7 +97,8 @@ def check_rows(values: Values) -> None:
     """
     if any(values.numbers.get(key) is None for key in (*_TABLES.values(), "draws")):
         return  # one could not be read at all: what names its points may be right
-    faults = row_faults(*_rows(values))
+    water = values.numbers.get("drive") == NO_PUMP and values.numbers.get("fall") is not None
+    faults = row_faults(*_rows(values), SOURCE if water else PUMP)
     if faults:
         raise InputErrors(named(one, field_of(one.name)) for one in faults)
     check_names(values)

@@ -10,7 +10,7 @@ from calc.network.findings import ratings
 from calc.network.static import highest_pressures
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
-from calc.sheets.day.case import HAIR
+from calc.sheets.day.case import HAIR, comes
 from calc.sheets.day.form import NO_PUMP
 from calc.sheets.day.why import why
 from calc.sheets.parts.carry import exact
@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 MOST_DAYS = 30.0  # until a tank is empty, above which the days are not counted; our choice
 SPARE = 1.02  # times what a source must give or store by the sums of the day; our choice
 LEAST_STORED = 0.05  # m3 at a source that gives as much as is pumped at any time; our choice
+LEAST_FLOW = 1e-8  # m3/s from a source that is worth a word; our choice
 A_LITTLE = 60.0  # s against closed valves that are no matter; our choice
 
 
@@ -175,6 +176,8 @@ def _source(case: Case, reader: Reader) -> Iterator[Finding]:
         span = max(case.dry, key=lambda one: one.end - one.start)
         text = f"The source runs out: the pump waits for it from {hours(span)}."
         yield Finding("note", "source-dry", text)
+    if case.falls:
+        yield from _open_source(case, reader)
     if not case.pumped or case.limited or case.run.pumped <= HAIR:
         return
     stored, gives = case.values.stored or None, case.values.gives
@@ -195,6 +198,22 @@ def _source(case: Case, reader: Reader) -> Iterator[Finding]:
         size = round_up(SPARE * standing, "volume", reader, 2)
         text = "How much is stored at the source is not known, so it is not checked: "
         yield unchecked("stored-unknown", f"{text}{reader.show(size, 'volume')} would pass.")
+
+
+def _open_source(case: Case, reader: Reader) -> Iterator[Finding]:
+    """What runs from an open source at its most, which it must give."""
+    gives = case.values.gives
+    flow, when = max((max(comes(s.rates), comes(s.rates_then)), -s.start) for s in case.run.steps)
+    if flow <= LEAST_FLOW:
+        return
+    if gives is None:
+        enough = reader.show(round_up(SPARE * flow, "flow", reader, 2), "flow")
+        text = f"What the source gives is not known, so it is not checked: {enough} would pass."
+        yield unchecked("yield-unknown", text)
+    elif gives < flow * (1 - 1e-9):
+        most, least = reader.apart(flow, gives, "flow")
+        text = f"At {clock(-when)} {most} would run from the source, and it gives only {least}."
+        yield Finding("stop", "source-short", text, "cannot")
 
 
 def enough_source(case: Case, stored: float | None, reader: Reader) -> tuple[float, float]:
@@ -243,6 +262,9 @@ def _pressures(case: Case, reader: Reader) -> Iterator[Finding]:
 def told(case: Case, reader: Reader) -> str:
     """The lowest level of the day, or how long the pump runs."""
     if not case.tanks:
+        if not case.pumped:
+            drawn = reader.show(sum(case.run.given), "volume")
+            return f"Every outlet gets enough all day; {drawn} is drawn."
         long = number_text(case.run.pump_time / HOUR, 2)
         return f"Every outlet gets enough all day; the pump runs {long} hours."
     at = case.lowest_share

@@ -30,9 +30,8 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 POWER, SOURCE, MORNING = "Pump and power", "Source and water", "Before the day begins"
-PUMPED, HELD, BY_HOURS = (
-    ("drive", ("held", "full")), ("drive", ("held",)), ("powered", ("hours",))
-)  # fmt: skip
+PUMPED, HELD, FALLS = (("drive", one) for one in (("held", "full"), ("held",), ("none",)))
+BY_HOURS = ("powered", ("hours",))
 
 FIELDS = (
     STORES,
@@ -41,7 +40,7 @@ FIELDS = (
     RUNS,
     Choice("drive", "How the pump is driven",
            (("held", "Speed control, holds a set pressure"), ("full", "Fixed speed"),
-            ("none", "No pump: the tanks alone")), "full"),
+            ("none", "No pump: the water comes from above")), "full"),
     replace(pump_menu("middle"), when=PUMPED),
     Number("set", "Set pressure at the pump", "pressure", "3.5 bar", "50 psi", 0.1e5, 16e5,
            when=HELD),
@@ -64,8 +63,12 @@ FIELDS = (
            when=PUMPED, group=SOURCE, help="In the well at rest, or in the cistern when full",
            unknown=Unknown(reason="not checked; the answer says what would pass")),
     Number("gives", "What the source gives", "flow", "", "", 0.0, 1.0, optional=True,
-           when=PUMPED, group=SOURCE, help="Day and night, in the driest weeks; 0 for a cistern",
+           group=SOURCE, help="Day and night, in the driest weeks; 0 for a cistern",
            unknown=Unknown(reason="not checked; the answer says what would pass")),
+    Number("fall", "Water level of the source", "length", "", "", -300.0, 400.0, optional=True,
+           when=FALLS, group=SOURCE,
+           help="Above the point heights begin at; blank: the tanks alone",
+           unknown=Unknown(reason="the tanks alone")),
     Number("recovers", "Pump starts again after it ran out", "percent", "50 %", "50 %", 0.05, 1.0,
            when=PUMPED, group=SOURCE, help="Share of the stored water that is there again",
            unknown=Unknown("50 %", "50 %", "our choice")),

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.day_tank import MORNING
 from calc.network.day_run import NONE
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
-from calc.sheets.day.case import HAIR
+from calc.sheets.day.case import HAIR, comes
 from calc.sheets.parts.clock import clock
 from calc.units import DAY, GRAVITY, HOUR
 
@@ -98,15 +98,15 @@ def _balance(case: Case) -> Iterator[Step]:
     if drawn <= HAIR:
         return
     yield Step(
-        "Drawn in the day, by the balance of pump and tanks",
+        "Drawn in the day, by the balance of source and tanks",
         "G = V_0 + P - V_1" if tanks else "G = P",
         {
             **({"V_0": Value(sum(case.run.begins[:tanks]), "volume")} if tanks else {}),
-            "P": Value(case.run.pumped, "volume"),
+            "P": Value(case.came, "volume"),
             **({"V_1": Value(sum(case.run.ends[:tanks]), "volume")} if tanks else {}),
         },
         Value(drawn, "volume"),
-        note="P is pumped; V is in all tanks, at the beginning and the end of the day. Full tanks "
+        note="P is pumped or comes from the source; V is in all tanks, at the beginning and the end of the day. Full tanks "
         "take no more: their float valves close." + (" The day repeats." if case.repeats else ""),
         source="Conservation",
     )
@@ -188,15 +188,15 @@ def _hours(case: Case, reader: Reader) -> Table:
     for hour in range(24):
         low, high = hour * HOUR, (hour + 1) * HOUR
         parts = [one for one in case.run.steps if low - 1e-3 <= one.start < high - 1e-3]
-        pumped = sum((s.rates.pumped + s.rates_then.pumped) / 2 * (s.end - s.start) for s in parts)
+        came = sum((comes(s.rates) + comes(s.rates_then)) / 2 * (s.end - s.start) for s in parts)
         levels = [max(parts[-1].then[at], 0.0) for at in range(len(case.tanks))]
         said, failed = _worst(case, parts, reader)
         if failed:
             marked.append(hour)
-        rows.append((f"{clock(low)} to {clock(high)}", pumped / HOUR, *levels, said))
+        rows.append((f"{clock(low)} to {clock(high)}", came / HOUR, *levels, said))
     columns = (
         Column("Hour"),
-        Column("Pump, mean", "flow"),
+        Column("Pump, mean" if case.pumped else "Source, mean", "flow"),
         *(Column(f"Then in {tank.name}", "volume") for tank in case.tanks),
         Column("Weakest outlet"),
     )

@@ -6,9 +6,8 @@ from dataclasses import replace
 
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import CALCULATED, Asked, Binding, known, written
-from calc.sheets.parts.pump_bindings import menu
 from calc.sheets.parts.table_bindings import TableBinding, one_to_one
-from calc.site.facts import GIVEN, NOT_KNOWN, Fact
+from calc.site.facts import NOT_KNOWN, Fact
 from calc.site.rows import Row, fold
 from calc.site.site import Site
 
@@ -42,26 +41,6 @@ def draws() -> TableBinding:
 
     columns = {"tap": "outlet", "from": "from", "hours": "hours", "open": "count"}
     return one_to_one("draws", "draws", columns, "", only)
-
-
-def drive() -> Binding:
-    """How the pump is driven; none where the site has none."""
-    plain = menu("drive", "pump.control",
-                 {"speed": "held", "fixed": "full", "switch": "full"},
-                 {"held": "speed", "full": "fixed"})  # fmt: skip
-
-    def give(asked: Asked) -> Fact:
-        return plain.give(asked) if ways.has_pump(asked.site) else Fact("none")
-
-    def take(asked: Asked, fact: Fact) -> Site:
-        if fact.text == "none":
-            return asked.site.put("pump.present", replace(fact, text="no"))
-        site = asked.site
-        if not ways.has_pump(site):
-            site = site.put("pump.present", Fact("yes", GIVEN))
-        return plain.take(replace(asked, site=site), fact) if plain.take else site
-
-    return Binding("drive", give, take, "pump.control")
 
 
 def _powered(asked: Asked) -> Fact:

@@ -938,6 +938,7 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "starts": "20 per hour",
         "stored": ("700 L", "185 gal"),
         "gives": ("6 L/min", "1.59 gpm"),
+        "fall": "",
         "recovers": "50 %",
         "lift": ("4 m", "13.1 ft"),
         "suctionlong": ("7 m", "23 ft"),
