@@ -35,7 +35,6 @@ FALLS = "Less use at once, a tank that fills slowly, and wider pipe each help: c
 UNFILLED = "Nothing fills the tanks: they need a pump, or a spring above them."
 WATER = frozenset({"no-water", "tank-empty", "lower"})
 WEAK = frozenset({"short", "too-weak", "no-water"})
-SOURCE = WATER | {"source-short"}
 LARGER = (1.25, 1.5, 2.0, 3.0, 5.0)  # times the tank that are tried; our choice
 LONGER = (1.0, 2.0, 4.0)  # hours of power more; our choice
 LONGEST = 24.0

@@ -106,8 +106,9 @@ def _balance(case: Case) -> Iterator[Step]:
             **({"V_1": Value(sum(case.run.ends[:tanks]), "volume")} if tanks else {}),
         },
         Value(drawn, "volume"),
-        note="P is pumped or comes from the source; V is in all tanks, at the beginning and the end of the day. Full tanks "
-        "take no more: their float valves close." + (" The day repeats." if case.repeats else ""),
+        note="P is pumped or comes from the source; V is in all tanks, at the beginning and the "
+        "end of the day. Full tanks take no more: their float valves close."
+        + (" The day repeats." if case.repeats else ""),
         source="Conservation",
     )
 
