@@ -386,3 +386,24 @@ def test_a_moment_past_midnight_is_shown_by_the_clock():
     late = use(("Cabin 3 shower", 23.5, 1, 1))
     one = answer(**{**tank("3000 L", "22 m"), **late})
     assert any(f.at == "Cabin 3 shower" for f in one.findings)
+
+
+# Without a pump ---------------------------------------------------------------------------------
+
+
+def test_an_open_source_above_gives_all_day_and_must_give_what_runs():
+    texts = {"drive": "none", "fall": "40 m", **LARGE}
+    assert found(**texts)["source-short"] == "stop"  # 6 L/min of the example
+    one = answer(**texts, gives="")
+    (open_,) = (f for f in one.findings if f.rank == "unchecked")
+    enough = re.search(r"([\d.]+ L/min) would pass", said(open_.text))[1]
+    assert answer(**texts, gives=enough).verdict.word == "Works"
+    check_working(one)
+
+
+def test_sections_may_begin_at_the_source_by_its_own_name():
+    rows = row_text.decode(SHEET.field("runs").default("metric"))[:-1]
+    runs = row_text.encode([["source" if row[0] == "pump" else row[0], *row[1:]] for row in rows])
+    texts = {"drive": "none", "fall": "40 m", "runs": runs, "stores": "", "gives": "9 m³/h"}
+    assert answer(**texts).verdict.word == "Works"
+    assert outcome(**{**texts, "fall": ""}).errors
