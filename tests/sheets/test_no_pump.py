@@ -524,6 +524,16 @@ def test_a_pump_left_out_goes_back_with_the_level_of_the_water():
     assert again.site.best("pump.control").text == "fixed"
 
 
+@pytest.mark.parametrize("word", ["", "?", "odd"])
+def test_a_word_that_is_no_choice_leaves_the_site_as_it_is(word):
+    site = alder_terrace()
+    texts = {field: fact.text for field, fact in views.fill(site, "keep_up").items()}
+    state = State("metric", {**texts, "drive": word}, {}, {"drive": GIVEN})
+    put = views.back(site, "keep_up", state).site
+    assert put.best("pump.present").text == "yes"
+    assert put.best("pump.control").text == site.best("pump.control").text
+
+
 def test_what_the_page_worked_with_goes_along_though_nobody_typed_it():
     request = State("metric", {"drive": "none"})
     site = unpack(onward.along(SHEET, request).site)

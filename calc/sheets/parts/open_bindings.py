@@ -23,7 +23,7 @@ def _drive(asked: Asked) -> Fact:
     if present.text == "no":
         return replace(present, text=NO_PUMP)
     fact = asked.site.best("pump.control")
-    return replace(fact, text=SHOWN[fact.text]) if fact.known else fact
+    return replace(fact, text=SHOWN.get(fact.text, fact.text)) if fact.known else fact
 
 
 def _take_drive(asked: Asked, fact: Fact) -> Site:
@@ -34,7 +34,9 @@ def _take_drive(asked: Asked, fact: Fact) -> Site:
         site = site.put("pump.present", replace(fact, text="yes"))
     held = site.best("pump.control")
     same = fact.known and SHOWN.get(held.text) == fact.text
-    return site.put("pump.control", replace(fact, text=held.text if same else BACK[fact.text]))
+    return site.put(
+        "pump.control", replace(fact, text=held.text if same else BACK.get(fact.text, fact.text))
+    )
 
 
 def drive() -> Binding:
