@@ -334,6 +334,12 @@ def test_a_source_that_gives_too_little_is_told_and_fewer_are_opened():
     assert opened(fix).verdict.word == "Works"
 
 
+def test_a_source_that_one_tap_is_too_much_for_is_let_fill_a_tank():
+    one = answer(down(("pump", "house", "100 m", "-25 m", "63"), gives="5 L/min"))
+    (fix,) = one.fixes
+    assert "7200" in fix.text.replace("\u202f", "") and "fill a tank" in fix.text  # 5 L x 1440 min
+
+
 def test_an_unknown_yield_is_not_checked_and_never_called_works():
     one = answer(down(("pump", "house", "200 m", "-30 m", "40"), gives=""))
     assert found(one, "source-unchecked") == {("care", "unchecked", "source")}
