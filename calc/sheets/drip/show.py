@@ -234,7 +234,7 @@ def _fed(case: Case, flow: Value) -> Step:
             "Z = ceil(n_l / n_s)",
             {"n_l": count, "n_s": Value(case.per_zone, "number", 1)},
             zones,
-            note="n_s are the lines on one manifold, of those there are, that the source's flow can "
+            note="n_s are the lines on one manifold, of those there are, that the source can "
             "feed at once; found by trial.",
         )
     return Step(
