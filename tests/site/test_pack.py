@@ -37,11 +37,11 @@ def large():
 
 
 def test_ten_outlets_and_eight_sections_stay_under_nine_hundred_characters():
-    """The water alone: of place and power only the height, as where nobody asked about the sun."""
+    """The water alone: of place, power and heater only the height, as where nobody asked more."""
     site = large()
     facts = {
         path: fact for path, fact in site.facts.items()
-        if not path.startswith(("place.", "power.")) or path == "place.altitude"
+        if not path.startswith(("place.", "power.", "hot.")) or path == "place.altitude"
     }  # fmt: skip
     assert (len(site.rows("outlets")), len(site.rows("sections"))) == (10, 8)
     assert len(pack(replace(site, facts=facts))) < 900
