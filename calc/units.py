@@ -42,6 +42,7 @@ __all__ = [
     "HOUR",
     "INCH",
     "LITRE",
+    "MET",
     "METRE_OF_WATER",
     "MINUTE",
     "MONTHS",
@@ -59,6 +60,7 @@ __all__ = [
 ]
 
 
+MET = 1 + 1e-9  # times a limit: a number typed in another unit is still met
 MONTHS = (  # of the year, as they are written
     "January", "February", "March", "April", "May", "June", "July", "August", "September",
     "October", "November", "December",

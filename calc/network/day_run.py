@@ -92,25 +92,27 @@ class Run:
     # Levels -----------------------------------------------------------------------------------
 
     def held(self, at: int, moment: float) -> float:
-        """What is in a tank at a moment, m3. at: its index, the source's after the last tank's;
-        moment: s, 0 to the day's end."""
+        """What is in a tank at a moment, m3, without what is only rounding. at: its index, the
+        source's after the last tank's; moment: s, 0 to the day's end."""
+        return round(self._held(at, moment), DROP)
+
+    def _held(self, at: int, moment: float) -> float:
         step = self.step(moment)
         if step.end <= step.start:
-            return round(step.then[at], DROP)
+            return step.then[at]
         part = (moment - step.start) / (step.end - step.start)
         if at >= len(self.flows.tanks):
-            return round(step.held[at] + part * (step.then[at] - step.held[at]), DROP)
+            return step.held[at] + part * (step.then[at] - step.held[at])
         long = step.end - step.start
         a, b = step.held[at], step.then[at]
         m, n = long * step.rates.nets[at], long * step.rates_then.nets[at]
         left = 1.0 - part
-        held = (
+        return (
             a * left * left * (1 + 2 * part)
             + b * part * part * (3 - 2 * part)
             + m * part * left * left
             - n * part * part * left
         )
-        return round(held, DROP)
 
     def step(self, moment: float) -> Step:
         """The step in which a moment is, the later of two that meet there."""
@@ -212,7 +214,7 @@ class Run:
 
     def _rates(self, step: Step, moment: float) -> Rates:
         shares = [
-            self.held(at, moment) / tank.volume_m3 for at, tank in enumerate(self.flows.tanks)
+            self._held(at, moment) / tank.volume_m3 for at, tank in enumerate(self.flows.tanks)
         ]
         return self.flows.between(step.state, shares)
 

@@ -70,7 +70,8 @@ LATER_ROOMS = (
         f"calc.sheets.parts.{name}"
         for name in (
             "clock", "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing",
-            "solar_fixes", "solar_job", "solar_judge", "world_map", "bars",
+            "solar_fixes", "solar_job", "solar_judge", "world_map", "bars", "day_picture",
+            "watering",
         )
     ),
     *(f"calc.sheets.{key}." for key in LATER),

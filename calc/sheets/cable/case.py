@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.errors import InputError
 from calc.power import cable
-from calc.units import CELSIUS
+from calc.units import CELSIUS, MET
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -151,9 +151,6 @@ class Case:
     def fuse(self) -> Protection:
         """What is usual for all of the current."""
         return cable.protection(self.line.circuit, self.line.current_a)
-
-
-MET = 1 + 1e-9  # a share typed in another unit is still met
 
 
 def case_of(values: Values, reader: Reader) -> Case:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, Area, Block, Dot, Drawing, Stroke, Words
-from calc.sheets.cable.judge import MET, size_words
+from calc.sheets.cable.judge import size_words
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, spread
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -8,7 +8,7 @@ from calc import practice
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.cable.case import METRIC_FIRST
-from calc.units import numbers_apart, plain_number
+from calc.units import MET, numbers_apart, plain_number
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -16,7 +16,6 @@ if TYPE_CHECKING:
     from calc.sheets.cable.case import Case
     from calc.units import Reader
 
-MET = 1 + 1e-9  # a current typed in another unit is still met
 HALF = 0.5  # of the voltage lost at start: hardly any motor starts with less; our choice
 EQUAL = {1: "one", 2: "two", 3: "three", 4: "four"}
 # V from which a bare wire can kill in dry surroundings: IEC 60364-4-41, from memory.  In wet ones

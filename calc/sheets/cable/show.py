@@ -9,7 +9,8 @@ from calc import practice
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.power import cable
 from calc.sheets.cable.case import HIGHER, METRIC_FIRST, MOST_CURRENT
-from calc.sheets.cable.judge import MET, share, size_words
+from calc.sheets.cable.judge import share, size_words
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -14,7 +14,6 @@ from calc.network.day_run import NOTHING, Span, joined
 from calc.network.over_a_day import Plan, Start
 from calc.network.parted import EMPTY
 from calc.sheets.day.form import (
-    NO_PUMP,
     again_of,
     check_names,
     pieces_of,
@@ -22,6 +21,7 @@ from calc.sheets.day.form import (
     store_of,
     supply_of,
 )
+from calc.sheets.parts.supply_form import NO_PUMP
 from calc.site.supply import (
     WATER,
     Built,

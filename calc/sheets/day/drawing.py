@@ -5,9 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc.network.day_run import NOTHING
-from calc.page.shapes import SMALL, Area, Block, Dot, Drawing, Stroke, Words
+from calc.network.state import SEEPING
+from calc.page.shapes import SMALL, Block, Dot, Drawing, Words
 from calc.sheets.day.case import comes
 from calc.sheets.parts.clock import clock, hours_axis, kept_in
+from calc.sheets.parts.day_picture import HIGH, LEFT, RIGHT, TALL, flow_shapes, level_shapes
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.units import DAY
 
@@ -18,10 +20,8 @@ if TYPE_CHECKING:
     from calc.sheets.day.case import Case
     from calc.units import Reader
 
-LEFT, RIGHT = 10.0, 318.0  # units: the day from, to
-HEAD, HIGH = 36.0, 76.0  # units over the level's panel, and its height
+HEAD = 36.0  # units over the level's panel
 BAR, GAP = 7.0, 10.0  # units: height of the row of failing outlets, and what is above it
-TALL = 26.0  # units of the largest flow, each way
 
 
 def pictures(case: Case, reader: Reader) -> tuple[Drawing, ...]:
@@ -78,12 +78,7 @@ def _level(case: Case, at: int, across: Scale, up: Scale) -> Iterator[Shape]:
         (across.at(0.0), up.at(_within(steps[0].held[at], up))),
         *((across.at(one.end), up.at(_within(one.then[at], up))) for one in steps),
     )
-    low = up.start
-    yield Block(LEFT, HEAD, RIGHT - LEFT, HIGH, "glass")
-    yield Area((*line, (RIGHT, low), (LEFT, low)), "water", at="water")
-    yield Stroke(line, "ink", width=1.6, at="level")
-    sides = ((LEFT, HEAD - 3), (LEFT, low), (RIGHT, low), (RIGHT, HEAD - 3))
-    yield Stroke(sides, "ink", width=2.0, at="tank")
+    return level_shapes(line, up)
 
 
 def _within(volume: float, up: Scale) -> float:
@@ -130,25 +125,16 @@ def _failing(case: Case, across: Scale, low: float) -> Iterator[Shape]:
 
 
 def _flows(case: Case, across: Scale, y: float, reader: Reader) -> Iterator[Shape]:
-    comes_in = [(s.start, s.end, comes(s.rates), comes(s.rates_then)) for s in case.run.steps]
-    drawn = [(s.start, s.end, sum(s.rates.drawn), sum(s.rates_then.drawn)) for s in case.run.steps]
-    most = max(1e-9, *(max(a, b) for _, _, a, b in comes_in + drawn))
-    for flows, way, role, name in (
-        (comes_in, -1.0, "water", "pumped" if case.pumped else "comes in"),
-        (drawn, 1.0, "earth", "drawn"),
-    ):
-        edge = tuple(
-            (across.at(when), y + way * TALL * max(flow, 0.0) / most)
-            for start, end, one, other in flows
-            for when, flow in ((start, one), (end, other))
-        )
-        top = max(max(a, b) for _, _, a, b in flows)
-        if top > 0:
-            yield Area((*edge, (RIGHT, y), (LEFT, y)), role, "ink", 0.8, at=name)
-        words = y - TALL - 6 if way < 0 else y + TALL + 12
-        text = f"up to {brief(top, 'flow', reader)}" if top > 1e-9 else "nothing"
-        yield Words(LEFT, words, text, size=SMALL, lead=name)
-    yield Stroke(((LEFT, y), (RIGHT, y)), "ink", width=1.2, at="no flow")
+    def shown(flow: float) -> float:
+        return flow if flow > SEEPING else 0.0
+
+    steps = case.run.steps
+    come = [(s.start, s.end, shown(comes(s.rates)), shown(comes(s.rates_then))) for s in steps]
+    drawn = [
+        (s.start, s.end, shown(sum(s.rates.drawn)), shown(sum(s.rates_then.drawn))) for s in steps
+    ]
+    named = "pumped" if case.pumped else "comes in"
+    return flow_shapes((named, come), ("drawn", drawn), across, y, reader)
 
 
 def _alt(case: Case, at: int | None, reader: Reader) -> str:

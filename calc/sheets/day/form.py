@@ -13,6 +13,7 @@ from calc.pump.invented import PUMPS
 from calc.sheets.day.rows import DRAWS, OUTLETS, STORES
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
+from calc.sheets.parts.supply_form import NO_PUMP, field_of, rows_of, tables_of
 from calc.sheets.parts.supply_tables import RUNS
 from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import (
@@ -20,11 +21,8 @@ from calc.site.supply import (
     SOURCE,
     Built,
     OpenWater,
-    OutletRow,
-    SectionRow,
     Source,
     Supply,
-    TankRow,
     fold,
     named,
     plain,
@@ -35,18 +33,10 @@ from calc.units import DAY, HOUR
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from calc.page.form import Row, Values
+    from calc.page.form import Values
     from calc.units import Reader
 
-NO_PUMP = "none"  # of the choices of how the pump is driven
 MOMENT = 1.0  # s, two moments closer than this are one
-# tables and columns of ``Supply`` -> those of the form
-_TABLES = {"sections": "runs", "outlets": "taps", "tanks": "stores"}
-_COLUMNS = {
-    "start": "from", "end": "to", "length": "long", "height": "up", "part": "extra", "name": "name",
-    "at": "at", "flow": "flow", "rated": "rated", "level": "up",
-}  # fmt: skip
-_SOURCE = {"suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps"}
 
 
 def supply_of(values: Values) -> Supply:
@@ -55,7 +45,7 @@ def supply_of(values: Values) -> Supply:
             level_m=values.fall, gives_m3s=values.gives,
             temperature_k=values.water, altitude_m=values.altitude,
         )  # fmt: skip
-        return Supply(water, *_rows(values))
+        return Supply(water, *rows_of(values, STORES.key))
     source = Source(
         pump=PUMPS["small"], set_pa=None, lift_m=0.0, suction_length_m=1.0,
         suction_pipe=pipes.pipe("pe100-sdr11", "32"),
@@ -69,25 +59,7 @@ def supply_of(values: Values) -> Supply:
         )  # fmt: skip
     if values.drive == "held":
         source = replace(source, set_pa=values.set + source.sensed_pa)
-    return Supply(source, *_rows(values))
-
-
-def _rows(
-    values: Values,
-) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
-    return (
-        tuple(_section(row) for row in values.runs),
-        tuple(
-            OutletRow(row.name, row.at, row.kind, 0, 0, row.flow, row.rated, row.want)
-            for row in values.taps
-        ),
-        tuple(TankRow(row.name, row.up) for row in values.stores),
-    )
-
-
-def _section(row: Row) -> SectionRow:
-    start = row.numbers["from"]
-    return SectionRow(start, row.to, row.long, row.up, pipe_of(row.pipe), row.bends, row.extra)
+    return Supply(source, *rows_of(values, STORES.key))
 
 
 def check_rows(values: Values) -> None:
@@ -95,12 +67,12 @@ def check_rows(values: Values) -> None:
 
     Raises InputErrors named by the form's rows and cells.
     """
-    if any(values.numbers.get(key) is None for key in (*_TABLES.values(), "draws")):
+    if any(values.numbers.get(key) is None for key in (*tables_of(STORES.key).values(), "draws")):
         return  # one could not be read at all: what names its points may be right
     water = values.numbers.get("drive") == NO_PUMP and values.numbers.get("fall") is not None
-    faults = row_faults(*_rows(values), SOURCE if water else PUMP)
+    faults = row_faults(*rows_of(values, STORES.key), SOURCE if water else PUMP)
     if faults:
-        raise InputErrors(named(one, field_of(one.name)) for one in faults)
+        raise InputErrors(named(one, field_of(one.name, STORES.key)) for one in faults)
     check_names(values)
 
 
@@ -129,21 +101,11 @@ def renamed(error: InputError, built: Built | None = None) -> InputErrors:
     where = {} if built is None else built.where
     own = ("stored_m3", "plan", "table")
     return InputErrors(
-        one if one.name in own else named(one, field_of(where.get(one.name or "", one.name)))
+        one
+        if one.name in own
+        else named(one, field_of(where.get(one.name or "", one.name), STORES.key))
         for one in found
     )
-
-
-def field_of(name: str | None) -> str:
-    """The form's key for a place in the rows: "sections.2.start" -> "runs.2.from"."""
-    table, _, rest = (name or "sections").partition(".")
-    if table == "source":
-        return _SOURCE.get(rest, "pump")
-    if table not in _TABLES:
-        return RUNS.key
-    index, _, column = rest.partition(".")
-    parts = (_TABLES[table], index, _COLUMNS.get(column, "") if column else "")
-    return ".".join(part for part in parts if part)
 
 
 def store_of(values: Values) -> Store:

@@ -12,9 +12,9 @@ from calc.drip import crop, lateral
 from calc.drip.lateral import Dripper, Lateral
 from calc.errors import InputError
 from calc.sheets.drip.climate import Climate, climate_of
-from calc.sheets.drip.zone import FEW, KINEMATIC, MET, MOST_LINES, WEIGHT, Manifold
+from calc.sheets.drip.zone import FEW, KINEMATIC, MOST_LINES, WEIGHT, Manifold
 from calc.sheets.parts.pipe_choice import pipe_of
-from calc.units import DAY, HOUR
+from calc.units import DAY, HOUR, MET
 
 if TYPE_CHECKING:
     from collections.abc import Callable

@@ -9,12 +9,11 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.page.shapes import SMALL, Dot, Drawing, Stroke, Words
-from calc.sheets.drip.case import MET
-from calc.sheets.drip.judge import share
 from calc.sheets.drip.show import shown
 from calc.sheets.parts.bars import EACH, bar_shapes, bars_in_words
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, spread
-from calc.units import HOUR, numbers_apart
+from calc.sheets.parts.watering import share
+from calc.units import HOUR, MET, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -8,12 +8,13 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.pipe import pipes
-from calc.sheets.drip.case import MET
+from calc.sheets.parts import watering
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import as_wide, round_down
-from calc.sheets.parts.tank_sizes import at_least, round_up
+from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
-from calc.units import DAY, HOUR
+from calc.sheets.parts.watering import FLOW, LEAST_SHARE, SPARE, TIME, WATER
+from calc.units import DAY, MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -23,13 +24,10 @@ if TYPE_CHECKING:
     from calc.sheets.drip.zone import Manifold
     from calc.units import Reader
 
-FLOW, TIME, WATER = frozenset({"zone-flow"}), frozenset({"too-long"}), frozenset({"too-little"})
 ZONE = frozenset({"zone-uneven", "emission", "short", "manifold-fast"})
 EVEN = frozenset({"uneven", "emission", "short", "fast", "zone-uneven"})
 RATED, STRONGER = frozenset({"over-rating"}), "pe100-sdr11"  # rated above any field's pressure
 OVER, FILTER = frozenset({"over-pressure"}), frozenset({"no-filter"})
-SPARE = 1 + 1e-6  # so that a number rounded for a link is still enough
-LEAST_SHARE = 0.1  # of an area, below which to water less is no advice; our choice
 LEAST_MADE = 3.0  # %, variation of new drippers, below which none are sold; our choice
 MOST_PRESSURE = 4e5  # Pa, more is no pressure for drip lines; our choice
 NONE = (
@@ -50,11 +48,11 @@ def changes(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     yield from _steady(case, reader)
     yield from _better(case)
     yield from _pressed(case, reader)
-    yield from _longer_hours(case)
+    yield from watering.longer(case)
     yield from _tank(case, reader)
     yield from _flow(case, reader)
     yield from _less(case, reader)
-    yield from _yield(case, reader)
+    yield from watering.more_water(case, reader)
 
 
 # Flow and zones -------------------------------------------------------------------------------
@@ -202,13 +200,6 @@ def _reduced(case: Case, reader: Reader) -> Iterator[Change]:
 # Hours and water ------------------------------------------------------------------------------
 
 
-def _longer_hours(case: Case) -> Iterator[Change]:
-    hours = case.time / HOUR * SPARE
-    if hours <= 24:
-        text = f"Let it run {at_least(hours)} hours a day."
-        yield Change(text, TIME, {"hours": f"{min(24.0, float(at_least(hours))):g}"})
-
-
 def _tank(case: Case, reader: Reader) -> Iterator[Change]:
     """The source fills a tank day and night; from it the garden is watered faster."""
     zones = math.floor(case.hours / case.zone_time * MET)
@@ -246,11 +237,3 @@ def _less(case: Case, reader: Reader) -> Iterator[Change]:
         length = round_down(area / case.rows, "length", reader)
         texts["length"] = exact(length, "length", reader)
     yield Change(text, WATER | TIME, texts)
-
-
-def _yield(case: Case, reader: Reader) -> Iterator[Change]:
-    if case.daily is None:
-        return
-    needed = round_up(case.water * SPARE / DAY, "daily", reader)
-    text = f"Find {reader.show(needed, 'daily')}: a second source, or rain stored in a tank."
-    yield Change(text, WATER, {"daily": exact(needed, "daily", reader)})

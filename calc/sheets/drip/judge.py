@@ -6,12 +6,12 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.page.answer import Link
-from calc.page.findings import Finding, unchecked
+from calc.page.findings import Finding
 from calc.pipe import pipes
 from calc.pipe.friction import velocity
-from calc.sheets.drip.case import MET
+from calc.sheets.parts import watering
 from calc.sheets.parts.carry import exact
-from calc.units import DAY, HOUR, MINUTE, number_text, numbers_apart, plain_number
+from calc.units import DAY, HOUR, MET, MINUTE, number_text, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -20,11 +20,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 SLOW = 0.9  # of a plain dripper's nominal flow, below which that is said; our choice
-
-
-def share(value: float) -> str:
-    """A share in percent, as it is said."""
-    return f"{plain_number(100 * value, 2)}\u00a0%"
 
 
 def shares(one: float, other: float) -> tuple[str, str]:
@@ -37,8 +32,8 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
     """All that is wrong or not checked."""
     return (
         *_flow(case, reader),
-        *_water(case, reader),
-        *_time(case),
+        *watering.enough_water(case, "The plants need", reader),
+        *watering.enough_time(case, "a day"),
         *_pressure(case, reader),
         *_even(case),
         *_speed(case, reader),
@@ -57,24 +52,6 @@ def _flow(case: Case, reader: Reader) -> Iterator[Finding]:
         "weakest drippers get the least."
     )
     yield Finding("stop", "zone-flow", text, "cannot")
-
-
-def _water(case: Case, reader: Reader) -> Iterator[Finding]:
-    if case.daily is None:
-        needs = reader.show(case.water, "volume")
-        yield unchecked("daily", f"Not checked: whether there is enough water, {needs} a day.")
-    elif case.water > case.daily * MET:
-        needs, gives = reader.apart(case.water, case.daily, "volume")
-        text = f"The plants need {needs} a day, and the source gives {gives}."
-        yield Finding("stop", "too-little", text, "cannot")
-
-
-def _time(case: Case) -> Iterator[Finding]:
-    if case.time <= case.hours * MET:
-        return
-    takes, has = numbers_apart(case.time / HOUR, case.hours / HOUR)
-    text = f"Watering takes {takes} hours a day, and you have {has}."
-    yield Finding("stop", "too-long", text)
 
 
 def _pressure(case: Case, reader: Reader) -> Iterator[Finding]:

@@ -10,7 +10,7 @@ from calc.drip import lateral, manifold
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.sheets.drip.case import MOST_DRIPPERS
 from calc.sheets.drip.climate import NAMES
-from calc.sheets.drip.judge import share
+from calc.sheets.parts.watering import share
 from calc.units import CELSIUS, HOUR, number_text
 
 if TYPE_CHECKING:

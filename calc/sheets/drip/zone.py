@@ -11,7 +11,7 @@ from calc import practice, water
 from calc.drip import manifold
 from calc.errors import InputError
 from calc.pipe import friction
-from calc.units import GRAVITY
+from calc.units import GRAVITY, MET
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -24,7 +24,6 @@ WEIGHT = water.density(practice.COOL_WATER) * GRAVITY  # Pa/m
 KINEMATIC = water.kinematic_viscosity(practice.COOL_WATER)  # m2/s
 MOST_LINES = 200  # on one manifold, that are worked out; our choice
 FEW = 6  # trials by what is likely, before halving; our choice
-MET = 1 + 1e-9  # a number typed in another unit is still met
 
 
 @dataclass(frozen=True)

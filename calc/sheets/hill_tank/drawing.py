@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from calc import day_tank
-from calc.page.shapes import SMALL, Area, Block, Dot, Drawing, Stroke, Words
+from calc.page.shapes import SMALL, Block, Dot, Drawing, Stroke, Words
 from calc.sheets.hill_tank.case import DRY, HAIR
 from calc.sheets.hill_tank.judge import lowest_at, missing
 from calc.sheets.parts.clock import clock, hours_axis, kept_in
+from calc.sheets.parts.day_picture import HIGH, LEFT, RIGHT, TALL, flow_shapes, level_shapes
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
 from calc.units import DAY
 
@@ -19,10 +20,8 @@ if TYPE_CHECKING:
     from calc.sheets.hill_tank.case import Case
     from calc.units import Reader
 
-LEFT, RIGHT = 10.0, 318.0  # units: the day from, to
-HEAD, HIGH = 20.0, 76.0  # units over the level's panel, and its height
+HEAD = 20.0  # units over the level's panel
 FLOWS = HEAD + HIGH + 72.0  # units down to the line between what comes and what goes
-TALL = 26.0  # units of the largest flow, each way
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
@@ -30,7 +29,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
     across = Scale(0.0, DAY, LEFT, RIGHT)
     up = Scale(0.0, case.volume, HEAD + HIGH, HEAD)
     shapes = (
-        *_level(case, across, up),
+        *level_shapes(tuple(_levels(case, across, up)), up),
         *_full(case, up, reader),
         *_empty(case, across, up),
         *_lowest(case, across, up, reader),
@@ -45,16 +44,6 @@ def draw(case: Case, reader: Reader) -> Drawing:
 
 
 # The level ------------------------------------------------------------------------------------
-
-
-def _level(case: Case, across: Scale, up: Scale) -> Iterator[Shape]:
-    line = tuple(_levels(case, across, up))
-    low = up.start
-    yield Block(LEFT, HEAD, RIGHT - LEFT, HIGH, "glass")
-    yield Area((*line, (RIGHT, low), (LEFT, low)), "water", at="water")
-    yield Stroke(line, "ink", width=1.6, at="level")
-    sides = ((LEFT, HEAD - 3), (LEFT, low), (RIGHT, low), (RIGHT, HEAD - 3))
-    yield Stroke(sides, "ink", width=2.0, at="tank")
 
 
 def _levels(case: Case, across: Scale, up: Scale) -> Iterator[Point]:
@@ -125,23 +114,10 @@ def _lowest(case: Case, across: Scale, up: Scale, reader: Reader) -> Iterator[Sh
 
 
 def _flows(case: Case, across: Scale, reader: Reader) -> Iterator[Shape]:
-    pieces = case.worst.pieces
-    comes, drawn = ([getattr(one, name) for one in pieces] for name in ("comes", "drawn"))
-    most = max(*comes, *drawn)
-    rows = ((comes, -1.0, "water", "comes in"), (drawn, 1.0, "earth", "is asked for"))
-    for flows, way, role, name in rows:
-        edge = tuple(
-            (across.at(at), FLOWS + way * TALL * flow / most)
-            for piece, flow in zip(pieces, flows, strict=True)
-            for at in (piece.start, piece.start + piece.long)
-        )
-        if max(flows) > 0:
-            yield Area((*edge, (RIGHT, FLOWS), (LEFT, FLOWS)), role, "ink", 0.8, at=name)
-        y = FLOWS - TALL - 6 if way < 0 else FLOWS + TALL + 12
-        top = brief(max(flows), "flow", reader)
-        text = f"up to {top}" if max(flows) > 0 else "nothing"
-        yield Words(LEFT, y, text, size=SMALL, lead=name)
-    yield Stroke(((LEFT, FLOWS), (RIGHT, FLOWS)), "ink", width=1.2, at="no flow")
+    pieces = [(one.start, one.start + one.long, one) for one in case.worst.pieces]
+    comes = [(start, end, one.comes, one.comes) for start, end, one in pieces]
+    drawn = [(start, end, one.drawn, one.drawn) for start, end, one in pieces]
+    return flow_shapes(("comes in", comes), ("is asked for", drawn), across, FLOWS, reader)
 
 
 def _alt(case: Case, reader: Reader) -> str:

@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from calc.pipe.pipes import Pipe
     from calc.units import Reader
 
-MET = 1 + 1e-9  # what was typed in another unit is still met
 HAIR = 1e-6  # K, the same of temperatures
 
 

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 from calc import hot_water, practice, water
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
-from calc.sheets.hot_water.case import HAIR, MET
+from calc.sheets.hot_water.case import HAIR
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_judge import hot_words, kind_name
 from calc.sheets.parts.tank_sizes import gap_words, round_up
-from calc.units import number_text
+from calc.units import MET, number_text
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

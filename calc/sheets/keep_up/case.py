@@ -13,10 +13,12 @@ from calc.network.parts import PumpSet, Run
 from calc.network.state import SEEPING, OutletState, Solution
 from calc.network.way import way_to
 from calc.sheets.keep_up.cause import Cause, cause_of
-from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
+from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS, TANKS
+from calc.sheets.parts import supply_form
 from calc.sheets.parts.guard import BOTH
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
+from calc.sheets.parts.supply_form import NO_PUMP
 from calc.site.supply import (
     PUMP,
     PUMP_PART,
@@ -27,7 +29,6 @@ from calc.site.supply import (
     SectionRow,
     Source,
     Supply,
-    TankRow,
     named,
     row_faults,
 )
@@ -37,22 +38,11 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
     from calc.network.parts import Link
-    from calc.page.form import Row, Values
+    from calc.page.form import Values
     from calc.pipe.pipes import Pipe
 
 EQUAL = 1e-6  # share by which two pressures may differ and still be one; our choice
 HAIR = 1.0  # Pa, the same where they are about zero
-# tables and columns of ``Supply`` -> those of the form
-_TABLES = {"sections": "runs", "outlets": "taps", "tanks": "tanks"}
-_COLUMNS = {
-    "start": "from", "end": "to", "length": "long", "height": "up", "part": "extra", "name": "name",
-    "at": "at", "flow": "flow", "rated": "rated", "level": "up",
-}  # fmt: skip
-_SOURCE = {
-    "suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps",
-    "level": "fall",
-}  # fmt: skip
-NO_PUMP = "none"  # choice of how the water is driven
 _FEW = {"sections": "away", "outlets": "showers", "tanks": "away"}
 
 
@@ -62,7 +52,9 @@ _FEW = {"sections": "away", "outlets": "showers", "tanks": "away"}
 def supply_of(values: Values) -> Supply:
     """The supply, whichever way it was described.  Raises InputError."""
     source = _open_water(values) if values.drive == NO_PUMP else _pump_side(values)
-    return _few(source, values) if values.ask == "few" else Supply(source, *_rows(values))
+    if values.ask == "few":
+        return _few(source, values)
+    return Supply(source, *supply_form.rows_of(values, TANKS.key))
 
 
 def _open_water(values: Values) -> OpenWater:
@@ -105,32 +97,13 @@ def check_rows(values: Values) -> None:
 
     Raises InputErrors named by the form's rows and cells.
     """
-    tables = (values.numbers.get(key) for key in _TABLES.values())
+    tables = (values.numbers.get(key) for key in supply_form.tables_of(TANKS.key).values())
     if any(table is None for table in tables):
         return  # not asked, or one could not be read at all: what names its points may be right
     start = SOURCE if values.numbers.get("drive") == NO_PUMP else PUMP
-    faults = row_faults(*_rows(values), start)
+    faults = row_faults(*supply_form.rows_of(values, TANKS.key), start)
     if faults:
         raise InputErrors(named(one, field_of(one.name, "rows")) for one in faults)
-
-
-def _rows(
-    values: Values,
-) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
-    return (
-        tuple(_section(row) for row in values.runs),
-        tuple(_outlet(row) for row in values.taps),
-        tuple(TankRow(row.name, row.up) for row in values.tanks),
-    )
-
-
-def _section(row: Row) -> SectionRow:
-    start = row.numbers["from"]
-    return SectionRow(start, row.to, row.long, row.up, pipe_of(row.pipe), row.bends, row.extra)
-
-
-def _outlet(row: Row) -> OutletRow:
-    return OutletRow(row.name, row.at, row.kind, row.now, row.then, row.flow, row.rated, row.want)
 
 
 def _few(source: Source | OpenWater, values: Values) -> Supply:
@@ -166,15 +139,11 @@ def solved(supply: Supply, ask: str = "rows", near: Case | None = None) -> Case:
 
 
 def field_of(name: str | None, ask: str) -> str:
-    """The form's key for a place in the rows: "sections.2.start" -> "runs.2.from"."""
-    table, _, rest = (name or "sections").partition(".")
-    if table == "source":
-        return _SOURCE.get(rest, "pump")
-    if ask == "few" or table not in _TABLES:
-        return _FEW.get(table, "away" if ask == "few" else "runs")
-    index, _, column = rest.partition(".")
-    parts = (_TABLES[table], index, _COLUMNS.get(column, "") if column else "")
-    return ".".join(part for part in parts if part)
+    """The form's key for a place in the rows, or of the few questions."""
+    table = (name or "sections").partition(".")[0]
+    if ask == "few" and table != "source":
+        return _FEW.get(table, "away")
+    return supply_form.field_of(name, TANKS.key)
 
 
 def sure_pa(works_pa: float) -> float:

@@ -9,7 +9,7 @@ from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.page.findings import Fix
 from calc.sheets.keep_up import judge, show, show_fall
-from calc.sheets.keep_up.case import NO_PUMP, check_rows, solved, supply_of
+from calc.sheets.keep_up.case import check_rows, solved, supply_of
 from calc.sheets.keep_up.cautions import cautions
 from calc.sheets.keep_up.drawing import draw
 from calc.sheets.keep_up.fixes import SHORT, none_words, tried
@@ -34,6 +34,7 @@ from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
 from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
+from calc.sheets.parts.supply_form import NO_PUMP
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, Block, Words
 from calc.sheets.parts.scaled import WIDTH, Scale
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -15,7 +16,6 @@ if TYPE_CHECKING:
     Bar = tuple[str, float, float, str, str]  # name, asked, had, both in words
 
 THICK, EACH = 10.0, 30.0  # units: a bar; from bar to bar
-MET = 1 + 1e-9  # a number typed in another unit is still met
 
 
 def bar_shapes(bars: Iterable[Bar], left: float, top: float) -> Iterator[Shape]:

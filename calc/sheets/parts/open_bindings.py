@@ -7,6 +7,7 @@ from dataclasses import replace
 from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, written
+from calc.sheets.parts.supply_form import NO_PUMP
 from calc.sheets.parts.ways import has_pump
 from calc.site.facts import ASSUMED, Fact
 from calc.site.open_water import named
@@ -15,7 +16,6 @@ from calc.site.site import Site
 # menu's word for each control of a pump, and back
 SHOWN = {"speed": "held", "fixed": "full", "switch": "full"}
 BACK = {"held": "speed", "full": "fixed"}
-NO_PUMP = "none"
 
 
 def _drive(asked: Asked) -> Fact:

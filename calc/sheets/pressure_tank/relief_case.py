@@ -6,12 +6,11 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc import practice, relief, water
+from calc.units import MET
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.sheets.pressure_tank.case import Case
-
-MET = 1 + 1e-9  # a pressure typed in another unit is still met
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,8 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
-from calc.sheets.pressure_tank.relief_case import MET, relief_of
+from calc.sheets.pressure_tank.relief_case import relief_of
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

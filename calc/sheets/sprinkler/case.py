@@ -10,13 +10,11 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.drip import sprinkler
 from calc.drip.sprinkler import Sprinkler
-from calc.units import DAY, HOUR
+from calc.units import DAY, HOUR, MET
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.practice import OutletKind, Soil
-
-MET = 1 + 1e-9  # a number typed in another unit is still met
 
 
 @dataclass(frozen=True)

@@ -8,8 +8,7 @@ from typing import TYPE_CHECKING
 from calc.page.shapes import SMALL, Block, Dot, Drawing, Stroke, Words
 from calc.sheets.parts.bars import EACH, bar_shapes, bars_in_words
 from calc.sheets.parts.scaled import LINE, WIDTH, brief
-from calc.sheets.sprinkler.case import MET
-from calc.units import HOUR, numbers_apart
+from calc.units import HOUR, MET, numbers_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

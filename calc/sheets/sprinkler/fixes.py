@@ -6,12 +6,13 @@ import math
 from typing import TYPE_CHECKING
 
 from calc import practice
+from calc.sheets.parts import watering
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
-from calc.sheets.parts.tank_sizes import at_least, round_up
+from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
-from calc.sheets.sprinkler.case import MET
-from calc.units import DAY, HOUR
+from calc.sheets.parts.watering import FLOW, LEAST_SHARE, SPARE, TIME, WATER
+from calc.units import DAY, MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -20,9 +21,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 WEAK, GAPS, RUNOFF = frozenset({"weak"}), frozenset({"gaps"}), frozenset({"runoff"})
-FLOW, TIME, WATER = frozenset({"zone-flow"}), frozenset({"too-long"}), frozenset({"too-little"})
-SPARE = 1 + 1e-6  # so that a number rounded for a link is still enough
-LEAST_SHARE = 0.1  # of an area, below which to water less is no advice; our choice
 LEAST_NOZZLE = 0.25  # of a flow, below which no nozzle throws as far; our choice
 MOST_PRESSURE = 6e5  # Pa, more is no pressure for a garden; our choice
 NONE = (
@@ -39,11 +37,11 @@ def changes(case: Case, reader: Reader) -> Iterator[Change]:
     yield from _closer(case, reader)
     yield from _smaller(case, reader)
     yield from _farther(case, reader)
-    yield from _hours(case)
+    yield from watering.longer(case)
     yield from _tank(case, reader)
     yield from _flow(case, reader)
     yield from _less(case, reader)
-    yield from _yield(case, reader)
+    yield from watering.more_water(case, reader)
 
 
 def _pressed(case: Case, reader: Reader) -> Iterator[Change]:
@@ -114,13 +112,6 @@ def _farther(case: Case, reader: Reader) -> Iterator[Change]:
         yield Change(text, RUNOFF, texts)
 
 
-def _hours(case: Case) -> Iterator[Change]:
-    hours = case.time / HOUR * SPARE
-    if hours <= 24:
-        text = f"Let it run {at_least(hours)} hours a day."
-        yield Change(text, TIME, {"hours": f"{min(24.0, float(at_least(hours))):g}"})
-
-
 def _needed(case: Case) -> float | None:
     """Flow that waters all in the hours there are, m3/s; None where none does."""
     a_day = math.floor(case.hours / case.zone_time * MET)
@@ -169,10 +160,3 @@ def _less(case: Case, reader: Reader) -> Iterator[Change]:
     if LEAST_SHARE * case.area <= area < case.area:
         text = f"Water {reader.show(area, 'area')} and leave the rest dry."
         yield Change(text, WATER | TIME, {"area": exact(area, "area", reader)})
-
-
-def _yield(case: Case, reader: Reader) -> Iterator[Change]:
-    if case.daily is not None:
-        needed = round_up(case.water * SPARE / DAY, "daily", reader)
-        text = f"Find {reader.show(needed, 'daily')}: a second source, or rain stored in a tank."
-        yield Change(text, WATER, {"daily": exact(needed, "daily", reader)})

@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
+from calc.sheets.parts import watering
 from calc.sheets.parts.carry import exact
-from calc.sheets.sprinkler.case import MET
-from calc.units import DAY, HOUR, MINUTE, number_text, numbers_apart, plain_number
+from calc.sheets.parts.watering import share
+from calc.units import DAY, HOUR, MET, MINUTE, number_text
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -18,11 +19,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 A_ROW = 10.0  # m2, less than a row of drip as its page opens: the area is not taken along
-
-
-def share(value: float) -> str:
-    """A share in percent, as it is said."""
-    return f"{plain_number(100 * value, 2)}\u00a0%"
 
 
 def an_hour(rate: float, reader: Reader) -> str:
@@ -38,8 +34,8 @@ def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
         *_soil(case, reader),
         *_apart(case, reader),
         *_wind(case, reader),
-        *_water(case, reader),
-        *_time(case),
+        *watering.enough_water(case, "Sprinklers need", reader),
+        *watering.enough_time(case, "on the busiest day"),
     )
 
 
@@ -103,23 +99,6 @@ def _wind(case: Case, reader: Reader) -> Iterator[Finding]:
         has, good = reader.apart(case.wind, most, "speed")
         text = f"Wind of {has} carries much of the spray away; up to {good} is usual."
         yield Finding("care", "windy", text)
-
-
-def _water(case: Case, reader: Reader) -> Iterator[Finding]:
-    if case.daily is None:
-        needs = reader.show(case.water, "volume")
-        yield unchecked("daily", f"Not checked: whether there is enough water, {needs} a day.")
-    elif case.water > case.daily * MET:
-        needs, gives = reader.apart(case.water, case.daily, "volume")
-        text = f"Sprinklers need {needs} a day, and the source gives {gives}."
-        yield Finding("stop", "too-little", text, "cannot")
-
-
-def _time(case: Case) -> Iterator[Finding]:
-    if case.time > case.hours * MET:
-        takes, has = numbers_apart(case.time / HOUR, case.hours / HOUR)
-        text = f"Watering takes {takes} hours on the busiest day, and you have {has}."
-        yield Finding("stop", "too-long", text)
 
 
 def told(case: Case, reader: Reader) -> str:

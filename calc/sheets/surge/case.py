@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Self
 
 from calc import practice, surge, water
 from calc.pipe import friction, pipes, wall
@@ -282,7 +282,7 @@ class Case:
 
     # What would change it ---------------------------------------------------------------------
 
-    def with_pipe(self, pipe: pipes.Pipe) -> Case:
+    def with_pipe(self, pipe: pipes.Pipe) -> Self:
         return replace(self, pipe=pipe)
 
     def wider(self) -> tuple[Case, ...]:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from calc.page.shapes import SMALL, Area, Block, Drawing, Stroke, Words
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief, spread
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -22,7 +23,6 @@ if TYPE_CHECKING:
 START, VALVE, SAID = 14.0, 182.0, 192.0  # units: the pipe from, to; the words beside it
 TOP, HIGH = 14.0, 150.0  # units over the highest pressure, and from it to the lowest
 FAR_OVER = 1.8  # of the peak: a rating higher than that is told, not drawn; our choice
-MET = 1 + 1e-9  # a pressure typed in another unit is still met
 
 
 def along(case: Case) -> float:

@@ -12,7 +12,8 @@ from calc.sheets.parts.line_fixes import LEAST_SHARE, round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
 from calc.sheets.surge.case import LONGEST_CLOSING, Case
-from calc.sheets.surge.judge import MET, faults, seconds_text, tenth
+from calc.sheets.surge.judge import faults, seconds_text, tenth
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator

@@ -13,13 +13,13 @@ from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_judge import heat_findings, speed_finding
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.surge.case import LONGEST_CLOSING, Case
+from calc.units import MET
 
 if TYPE_CHECKING:
     from calc.page.form import Values
     from calc.units import Reader
 
 HAIR = 1.0  # Pa, below which a pressure counts as zero; our choice
-MET = 1 + 1e-9  # a pressure typed in another unit is still met
 PIPE_FLOW = 0.05  # m3/s, as far as the sheet of pipe sizes goes
 
 
@@ -158,10 +158,15 @@ def told(case: Case, reader: Reader) -> str:
     peak = reader.show(case.peak, "pressure")
     loud = "enough to hear" if heard(case) else "too little to hear"
     said = f"{_closing(case, reader)}, {loud}; the peak is {peak}."
-    if case.weakest is None:
-        return said
-    what, rating, _ = case.weakest
-    return f"{said} {what.capitalize()} is rated {reader.show(rating, 'pressure')}."
+    return said + lowest_rated(case.weakest, reader)
+
+
+def lowest_rated(weakest: tuple[str, float, float] | None, reader: Reader) -> str:
+    """What is rated least, as a sentence after another; "" where nothing has a rating."""
+    if weakest is None:
+        return ""
+    what, rating, _ = weakest
+    return f" {what.capitalize()} is rated {reader.show(rating, 'pressure')}."
 
 
 def cautions(case: Case) -> tuple[str, ...]:

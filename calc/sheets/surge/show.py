@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from calc import practice, surge
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.pipe import pipes
 from calc.sheets.surge.case import HELD, LONGEST_CLOSING, Case
 
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+OfAPipe = TypeVar("OfAPipe", bound=Case)
 CHART_POINTS = 24
 FASTEST = 20.0  # m/s, no pipe of such a line runs so fast; our choice
 
@@ -294,22 +299,39 @@ def _times(case: Case) -> Table:
 
 
 def _sizes(case: Case) -> tuple[Table, ...]:
-    if case.pipe.kind not in pipes.KINDS:
-        return ()
-    rows, here = [], []
-    for index, pipe in enumerate(pipes.sizes(case.pipe.kind)):
-        other = case.with_pipe(pipe)
-        shown = other.peak if other.velocity <= FASTEST else None
-        rows.append((pipe.name, other.velocity, other.speed, shown))
-        if pipe.size == case.pipe.size:
-            here.append(index)
     columns = (
         Column("Pipe"),
         Column("Water speed", "speed"),
         Column("Wave speed", "speed"),
         Column("Maximum pressure", "pressure"),
     )
-    return (Table("The same stop in other sizes", columns, tuple(rows), marked=tuple(here)),)
+
+    def told(other: Case) -> tuple[float | None, ...]:
+        return other.speed, other.peak if other.velocity <= FASTEST else None
+
+    return in_sizes(case, "The same stop in other sizes", columns, told)
+
+
+def in_sizes(
+    case: OfAPipe,
+    title: str,
+    columns: tuple[Column, ...],
+    told: Callable[[OfAPipe], tuple[float | None, ...]],
+    note: str = "",
+) -> tuple[Table, ...]:
+    """The same in the other sizes of the pipe's kind; none for a pipe of no kind.
+
+    told: of a case with another pipe, what stands behind the water's speed.
+    """
+    if case.pipe.kind not in pipes.KINDS:
+        return ()
+    sizes = pipes.sizes(case.pipe.kind)
+    others = [case.with_pipe(pipe) for pipe in sizes]
+    rows: tuple[tuple[Any, ...], ...] = tuple(
+        (pipe.name, other.velocity, *told(other)) for pipe, other in zip(sizes, others, strict=True)
+    )
+    here = tuple(at for at, pipe in enumerate(sizes) if pipe.size == case.pipe.size)
+    return (Table(title, columns, rows, marked=here, note=note),)
 
 
 def chart(case: Case) -> Chart:

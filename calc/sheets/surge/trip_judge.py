@@ -9,8 +9,9 @@ from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.surge import judge
-from calc.sheets.surge.judge import HAIR, MET
+from calc.sheets.surge.judge import HAIR
 from calc.sheets.surge.trip_case import CREST
+from calc.units import MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -104,10 +105,7 @@ def told(case: Trip, reader: Reader) -> str:
     """How far the pressure falls and how high it then goes, against the lowest rating."""
     low, peak = (reader.show(one, "pressure") for one in (case.lowest, case.peak))
     said = f"{EVENT}, the pressure falls to {low}, then peaks at {peak}."
-    if case.weakest is None:
-        return said
-    what, rating, _ = case.weakest
-    return f"{said} {what.capitalize()} is rated {reader.show(rating, 'pressure')}."
+    return said + judge.lowest_rated(case.weakest, reader)
 
 
 def cautions(case: Trip) -> tuple[str, ...]:

@@ -6,8 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc import surge, trip
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
-from calc.pipe import pipes
-from calc.sheets.surge.show import FASTEST, push_step, wave_steps
+from calc.sheets.surge.show import FASTEST, in_sizes, push_step, wave_steps
 from calc.sheets.surge.trip_case import LEAST_ROOM
 
 if TYPE_CHECKING:
@@ -188,25 +187,18 @@ def _air_step(case: Trip, title: str, reached: float, air: float, note: str) -> 
 
 def tables(case: Trip) -> tuple[Table, ...]:
     """The same power cut in the other sizes of the kind."""
-    if case.pipe.kind not in pipes.KINDS:
-        return ()
-    rows, here = [], []
-    for index, pipe in enumerate(pipes.sizes(case.pipe.kind)):
-        other = case.with_pipe(pipe)
-        known = other.velocity <= FASTEST
-        low, high = (other.lowest, other.peak) if known else (None, None)
-        rows.append((pipe.name, other.velocity, low, high))
-        if pipe.size == case.pipe.size:
-            here.append(index)
     columns = (
         Column("Pipe"),
         Column("Water speed", "speed"),
         Column("Lowest pressure", "pressure"),
         Column("Maximum pressure", "pressure"),
     )
-    title = "The same power cut in other sizes"
     note = "The lowest is at the pump or at the highest point, whichever is less."
-    return (Table(title, columns, tuple(rows), marked=tuple(here), note=note),)
+
+    def told(other: Trip) -> tuple[float | None, ...]:
+        return (other.lowest, other.peak) if other.velocity <= FASTEST else (None, None)
+
+    return in_sizes(case, "The same power cut in other sizes", columns, told, note)
 
 
 def charts(case: Trip) -> tuple[Chart, ...]:

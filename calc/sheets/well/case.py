@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, recovery, storage, water, well_yield
 from calc.errors import InputError, InputErrors
-from calc.units import DAY, GRAVITY
+from calc.units import DAY, GRAVITY, MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from calc.page.form import Row, Values
     from calc.units import Reader
 
-MET = 1 + 1e-9  # what was typed in another unit is still met
 MOST_YIELD = 1.0  # m3/s, as far as a form goes
 USABLE = 0.9  # of a storage tank; common practice, no source
 BACK = (0.5, 0.95)  # shares come back that a rest is told for; our choice

@@ -10,15 +10,13 @@ from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.tank_sizes import gap_words
-from calc.units import DAY
+from calc.units import DAY, MET
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from calc.sheets.well.case import Case
     from calc.units import Reader
-
-MET = 1 + 1e-9  # what was typed in another unit is still met
 
 
 def findings(case: Case, reader: Reader) -> tuple[Finding, ...]:
