@@ -244,6 +244,16 @@ def test_a_tank_that_gives_too_little_is_shown_beside_what_it_must_give():
     assert found.verdict.level != "good" and gives < must
 
 
+def test_a_relief_valve_that_opens_too_late_is_shown_beside_what_it_guards():
+    found = answer("pressure_tank", relief="8 bar", weakest="6 bar")
+    shapes = drawn(found)
+    stops, opens, rated = (block(shapes[name])[2] for name in
+                           ("stops at", "relief opens", "lowest rating"))  # fmt: skip
+    assert opens == near(rated * 8 / 6) and stops < rated
+    assert "relief valve opens" in found.verdict.sentence
+    assert "bad" in str(shapes["relief opens"]) and "bad" not in str(shapes["lowest rating"])
+
+
 # Pump and pipe ------------------------------------------------------------------------------
 
 

@@ -22,6 +22,8 @@ if TYPE_CHECKING:
     from calc.sheets.pressure_tank.case import Case
     from calc.units import Reader
 
+    Bar = tuple[str, float, str]  # name, amount, role of its colour
+
 HEAD, HIGH, WIDE = 42.0, 120.0, 84.0  # units over the tanks, their height and width
 LEFT, RIGHT, SPAN = 8.0, 134.0, 232.0  # units: the two tanks, and the line along the drawdown
 CORNER = 14.0  # units
@@ -53,13 +55,20 @@ def draw(values: Values, case: Case, reader: Reader) -> tuple[Drawing, ...]:
         shapes += _tank(x, (name, shown), held, scale)
     shapes += _drawdown(low, high, scale, reader)
     shapes += _pump_makes(case, reader)
-    bars, below = _enough(case, reader) if values.tank else ((), 0.0)
-    shapes += bars
+    below = HEAD + HIGH + 14
+    groups = (
+        (_enough(case) if values.tank else (), "volume"),
+        (_relief(values, case, reader), "pressure"),
+    )
+    for bars, quantity in groups:
+        if bars:
+            shapes += _bars(bars, quantity, below, reader)
+            below += len(bars) * ROW + 8
     size = reader.show(tank, "volume")
     title = f"A tank of {size}" if values.tank else f"The smallest tank that is enough: {size}"
-    alt = _alt(case, tank, low, high, reader)
+    alt = _alt(case, tank, low, high, reader) + _relief_said(values, reader)
     scaled = "Air and water are to scale."
-    height = HEAD + HIGH + 8 + below
+    height = below - 6
     return (Drawing("tank", title, alt, WIDTH, height, tuple(shapes), scaled),)
 
 
@@ -102,28 +111,52 @@ def _drawdown(low: float, high: float, scale: Scale, reader: Reader) -> Iterator
     yield Words(SPAN + 8, y + LINE, "drawdown", size=SMALL)
 
 
-def _enough(case: Case, reader: Reader) -> tuple[tuple[Shape, ...], float]:
-    """(bars of the drawdown and of the one that is enough, units they take)."""
+def _enough(case: Case) -> tuple[Bar, ...]:
+    """Bars of the drawdown and of the one that is enough."""
     if case.target <= 0:
-        return (), 0.0
-    rows = (("it gives", case.gives), ("it must give", case.target))
-    numbers = [brief(amount, "volume", reader) for _, amount in rows]
-    room = max(text_width(one, SMALL, bold=True) for one in numbers) + 6
-    scale = Scale(0.0, max(case.gives, case.target), NAMED, WIDTH - room)
+        return ()
     short = case.gives < case.target * (1 - 1e-9)
-    top = HEAD + HIGH + 14
-    found: list[Shape] = []
-    for number, ((name, amount), text) in enumerate(zip(rows, numbers, strict=True)):
-        y = top + number * ROW
-        bad = short and number == 0
-        found += [
-            Words(NAMED - 6, y + BAR - 2, name, "end", size=SMALL),
-            Block(NAMED, y, scale.long(amount), BAR, "bad" if bad else "water",
-                  "bad" if bad else "", at=name),
-            Words(scale.at(amount) + 5, y + BAR - 2, text, role="bad" if bad else "ink",
-                  bold=bad, size=SMALL),
-        ]  # fmt: skip
-    return tuple(found), 2 * ROW + 8
+    return (
+        ("it gives", case.gives, "bad" if short else "ink"),
+        ("it must give", case.target, "ink"),
+    )
+
+
+def _relief(values: Values, case: Case, reader: Reader) -> tuple[Bar, ...]:
+    """Bars of where the pump stops, where a relief valve opens, what it then holds and what is
+    rated least; none where no valve is given."""
+    if values.relief is None:
+        return ()
+    from calc.sheets.pressure_tank import relief_judge  # only who has a valve waits for it
+    from calc.sheets.pressure_tank.relief_case import relief_of
+
+    valve = relief_of(values, case)
+    levels = {one.key: one.level for one in relief_judge.findings(values, case, reader)}
+    roles = {"stop": "bad", "care": "tight"}
+    opens = levels.get("relief-low") or levels.get("relief-high", "")
+    found: list[Bar] = [
+        ("rests at" if case.speed else "stops at", valve.high, "ink"),
+        ("relief opens", valve.opens, roles.get(opens, "ink")),
+    ]
+    if valve.small and valve.reaches is not None:
+        role = roles.get(levels.get("relief-small", ""), "ink")
+        found.append(("it rises to", valve.reaches, role))
+    if valve.rating is not None:
+        found.append(("lowest rating", valve.rating, "ink"))
+    return tuple(found)
+
+
+def _bars(bars: tuple[Bar, ...], quantity: str, top: float, reader: Reader) -> Iterator[Shape]:
+    """The bars, one below the other, to one scale, each with its number."""
+    numbers = [brief(amount, quantity, reader) for _, amount, _ in bars]
+    room = max(text_width(one, SMALL, bold=True) for one in numbers) + 6
+    scale = Scale(0.0, max(amount for _, amount, _ in bars), NAMED, WIDTH - room)
+    for number, ((name, amount, role), text) in enumerate(zip(bars, numbers, strict=True)):
+        y, plain = top + number * ROW, role == "ink"
+        yield Words(NAMED - 6, y + BAR - 2, name, "end", size=SMALL)
+        yield Block(NAMED, y, scale.long(amount), BAR, "water" if plain else role,
+                    "" if plain else role, at=name)  # fmt: skip
+        yield Words(scale.at(amount) + 5, y + BAR - 2, text, role=role, bold=not plain, size=SMALL)
 
 
 def _alt(case: Case, tank: float, low: float, high: float, reader: Reader) -> str:
@@ -138,3 +171,12 @@ def _alt(case: Case, tank: float, low: float, high: float, reader: Reader) -> st
     if case.most is None:
         return f"{said}."
     return f"{said}. With no flow the pump makes {show(case.most, 'pressure')}."
+
+
+def _relief_said(values: Values, reader: Reader) -> str:
+    if values.relief is None:
+        return ""
+    said = f" The relief valve opens at {reader.show(values.relief, 'pressure')}"
+    if values.weakest is None:
+        return f"{said}."
+    return f"{said}; the lowest rating is {reader.show(values.weakest, 'pressure')}."
