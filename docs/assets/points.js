@@ -4,6 +4,8 @@
   "use strict";
 
   const PUMP = "pump";
+  const TANKS = ["tanks", "stores"]; // tables whose rows name a point of their own
+  const OF_A_TANK = TANKS.map((key) => `[data-key="${key}"]`).join();
   const NEW = "\u0000new"; // no name: names are typed, and this cannot be
   const RENAME = "\u0000rename";
 
@@ -45,7 +47,7 @@
     namers() {
       return this.tables.flatMap((table) => [
         ...this.cells(table, "to"),
-        ...(table.key === "tanks" ? this.cells(table, "name") : []),
+        ...(TANKS.includes(table.key) ? this.cells(table, "name") : []),
       ]);
     }
 
@@ -138,7 +140,7 @@
 
     changed(target) {
       const name = target.value.trim();
-      const tank = target.closest('[data-key="tanks"]') && target.dataset.held;
+      const tank = target.closest(OF_A_TANK) && target.dataset.held;
       const old = target.dataset.renames || tank;
       if (target.tagName === "INPUT" && target.dataset.held && !name) {
         target.value = target.dataset.held; // nothing typed: as it was

@@ -87,7 +87,7 @@ def test_where_the_clipboard_is_refused_the_text_stands_to_be_copied_by_hand(pag
 # Paper ---------------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("key", VARIED)
+@pytest.mark.parametrize("key", (*VARIED, "hot_water"))
 def test_a_sheet_prints_on_one_page(page, address, key):
     page.goto(address + PAGES[key] + shared(key))
     wait_live(page)
