@@ -19,7 +19,6 @@ NONE = 1e-3  # share of what an outlet asks for that counts as nothing; our choi
 SLACK = 1e-6  # share of the needed pressure that may be missing: the solver's last bits
 HALVINGS = 30  # of a step, to find the moment at which a pressure is too low: to a microsecond
 JOIN = 1e-3  # s between two spans that are one
-DROP = 9  # digits of m3 that are told: a millionth of a litre; what is left below is rounding
 
 
 class Step(NamedTuple):
@@ -92,11 +91,8 @@ class Run:
     # Levels -----------------------------------------------------------------------------------
 
     def held(self, at: int, moment: float) -> float:
-        """What is in a tank at a moment, m3, without what is only rounding. at: its index, the
-        source's after the last tank's; moment: s, 0 to the day's end."""
-        return round(self._held(at, moment), DROP)
-
-    def _held(self, at: int, moment: float) -> float:
+        """What is in a tank at a moment, m3. at: its index, the source's after the last tank's;
+        moment: s, 0 to the day's end."""
         step = self.step(moment)
         if step.end <= step.start:
             return step.then[at]
@@ -130,7 +126,7 @@ class Run:
         ends = [(one.held[at], one.start) for one in self.steps]
         ends.append((self.steps[-1].then[at], self.steps[-1].end))
         least = min(held for held, _ in ends)
-        return next((round(held, DROP), when) for held, when in ends if held <= least + 1e-9)
+        return next((held, when) for held, when in ends if held <= least + 1e-9)
 
     # The pump ---------------------------------------------------------------------------------
 
@@ -214,7 +210,7 @@ class Run:
 
     def _rates(self, step: Step, moment: float) -> Rates:
         shares = [
-            self._held(at, moment) / tank.volume_m3 for at, tank in enumerate(self.flows.tanks)
+            self.held(at, moment) / tank.volume_m3 for at, tank in enumerate(self.flows.tanks)
         ]
         return self.flows.between(step.state, shares)
 
@@ -227,7 +223,8 @@ class Run:
             if self.flows.wanted(step.state.counts)[at] > 0.0:
                 found.append((step.rates.pressures[at], step.rates.drawn[at], step.start))
                 found.append((step.rates_then.pressures[at], step.rates_then.drawn[at], step.end))
-        return min(found, key=lambda one: (one[0], one[2])) if found else None
+        # equal pressures differ in their last bits: of those the first
+        return min(found, key=lambda one: (round(one[0], 1), one[2])) if found else None
 
 
 def joined(spans: Iterable[tuple[float, float, str]]) -> list[tuple[float, float, str]]:

@@ -26,6 +26,7 @@ EXACT = 1e-6  # share of a tank by which a step may be wrong; our choice
 LONGEST = 1800.0  # s, of a step; our choice
 SHORTEST = 1e-3  # s, of a step: at a sharp bend an error is let pass
 MOMENT = 1e-6  # s, to which a moment is found at which something changes
+TOLD = 12  # digits of m3: a billionth of a litre; our choice
 HAIR = 1e-7  # m3, a tenth of a millilitre: what a tank may be off its limit and still be at it
 MOST_CUTS = 5000  # changes in a day, above which the pump could not work; our choice
 SETTLED = 2e-3  # share of a tank, and of the day's water, by which days that repeat may differ
@@ -164,7 +165,7 @@ class _Day:
         self.steps: list[Step] = []
 
     def run(self) -> Run:
-        begins, end = tuple(self.now[: self.count + 1]), 0.0
+        begins, end = self._told(self.now), 0.0
         asked = [0.0] * len(self.flows.network.outlets)
         for piece in self.plan.pieces:
             end += piece.long_s
@@ -173,7 +174,7 @@ class _Day:
             while self.time < end - MOMENT:
                 self._span(piece, end, wanted)
             self.time = end
-        ends, rest = tuple(self.now[: self.count + 1]), self.now[self.count + 1 :]
+        ends, rest = self._told(self.now), self.now[self.count + 1 :]
         pumped, over, other, *drawn = rest
         return Run(
             self.flows, tuple(self.steps), begins, ends, tuple(asked), tuple(drawn[0::2]),
@@ -212,11 +213,14 @@ class _Day:
     def _keep(
         self, state: State, long: float, after: list[float], one: Rates, other: Rates
     ) -> None:
-        held = self.count + 1
-        volumes = tuple(self.now[:held]), tuple(after[:held])
+        volumes = self._told(self.now), self._told(after)
         begin, self.time, self.now = self.time, self.time + long, after
         if long > 0.0:
             self.steps.append(Step(begin, self.time, state, *volumes, one, other))
+
+    def _told(self, numbers: Sequence[float]) -> tuple[float, ...]:
+        """What is in tanks and source, without the last bits, by which Pythons differ."""
+        return tuple(round(one, TOLD) for one in numbers[: self.count + 1])
 
     def _switch(self) -> None:
         """The switches of tanks and source, by what stands in them."""

@@ -13,6 +13,7 @@ from calc.network.at_levels import Flows, Rates, Tank
 from calc.network.day_run import NOTHING, Span, joined
 from calc.network.over_a_day import Plan, Start
 from calc.network.parted import EMPTY
+from calc.network.state import SEEPING
 from calc.sheets.day.form import (
     again_of,
     check_names,
@@ -153,7 +154,8 @@ class Case:
     @property
     def lowest_share(self) -> int:
         """Index of the tank that falls to the smallest share."""
-        shares = [self.run.lowest(at)[0] / tank.volume_m3 for at, tank in enumerate(self.tanks)]
+        least = (self.run.lowest(at)[0] for at in range(len(self.tanks)))
+        shares = [round(a / b.volume_m3, 9) for a, b in zip(least, self.tanks, strict=True)]
         return shares.index(min(shares))
 
     def lower(self, at: int) -> float:
@@ -233,8 +235,9 @@ class Case:
 
 
 def comes(rates: Rates) -> float:
-    """m3/s that come into tanks and pipes, pumped or from an open source."""
-    return rates.pumped + rates.other
+    """m3/s that come into tanks and pipes, pumped or from an open source; 0 where it only seeps."""
+    found = rates.pumped + rates.other
+    return found if abs(found) > SEEPING else 0.0
 
 
 # From the form --------------------------------------------------------------------------------

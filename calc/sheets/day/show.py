@@ -213,7 +213,7 @@ def _worst(case: Case, parts: list[Part], reader: Reader) -> tuple[str, bool]:
         for at, one in enumerate(network.outlets):
             for rates in (part.rates, part.rates_then) if wanted[at] > 0 else ():
                 nothing = rates.drawn[at] <= NONE * wanted[at]
-                share = rates.pressures[at] / max(one.content_pa, 1.0)
+                share = round(rates.pressures[at] / max(one.content_pa, 1.0), 9)
                 found.append((not nothing, share, one.name, rates.pressures[at]))
     if not found:
         return "none open", False
