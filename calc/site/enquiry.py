@@ -1,0 +1,70 @@
+"""A plain-English enquiry read into facts of a site, by rules.
+
+``read`` takes a mail and says what it tells of the writer's place, what is unclear or told in two
+ways, and what was left alone and why. Nothing is guessed that the words do not say: a number with
+no word beside it that says what it is stays unread, and is shown as such.
+"""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_noise as noise
+from calc.site import enquiry_text as texts
+from calc.site.enquiry_facts import facts
+from calc.site.enquiry_merge import merged
+from calc.site.enquiry_model import Contradiction, Enquiry, Ignored, Reading, Told, Unclear
+from calc.site.enquiry_site import to_site
+
+__all__ = ["Contradiction", "Enquiry", "Ignored", "Reading", "Told", "Unclear", "read", "to_site"]
+
+_DIGIT = re.compile(r"\d")
+_TWO = re.compile(
+    r"\b(?:second (?:enquiry|question|place|property|site|customer|system)|another (?:enquiry|customer|property|site)"
+    r"|(?:place|site|property|customer|enquiry) (?:2|two|b)\b|the other (?:property|place|site)|two (?:places|properties|sites|enquiries))"
+)  # fmt: skip
+_US = re.compile(r"\b(?:ft|feet|foot|gal(?:lon)?s?|gpm|psi|inch(?:es)?|acres?|miles?|yards?)\b|\d['\"]")
+_METRIC = re.compile(
+    r"(?<=\d)\s?(?:m|mm|km|l|m2|m3|bar|kpa|ha)\b|\b(?:lit(?:re|er)s?|met(?:re|er)s?|lpm)\b"
+)
+
+
+def read(text: str) -> Enquiry:
+    """The facts of a mail.  text: as pasted, plain or HTML.  Raises nothing.
+
+    >>> read("The house is 40 ft above the well.").told[-1].text
+    '40 ft'
+    """
+    plain = texts.plain(text)
+    notes = []
+    if len(plain) > texts.MOST:
+        notes.append(f"Only the first {texts.MOST:,} characters were read; the rest was cut off.")
+        plain = plain[: texts.MOST]
+    if not plain.strip():
+        return Enquiry(plain, notes=(*notes, "There is nothing to read yet."))
+    low = texts.folded(plain)
+    system = "us" if len(_US.findall(low)) > len(_METRIC.findall(low)) else "metric"
+    left_out = noise.noise(low, plain)
+    masked = noise.masked(low, left_out)
+    sentences = texts.sentences(masked, plain)
+    clauses = [
+        Ignored(plain[start:end], start, end, why)
+        for start, end, why in noise.apart(masked, sentences)
+    ]
+    found = facts(plain, masked, noise.masked(masked, clauses), sentences, clauses, system)
+    result = merged(plain, low, found, sentences)
+    ignored = sorted([*left_out, *clauses, *found.ignored, *result.withdrawn], key=lambda one: one.start)
+    notes += _notes(low, result.told, found.bare)
+    return Enquiry(plain, result.told, result.unclear, result.contradictions, tuple(ignored),
+                   found.unused, tuple([*notes, *found.notes]), system)  # fmt: skip
+
+
+def _notes(low: str, told: tuple[Told, ...], bare: int) -> list[str]:
+    notes = []
+    if _TWO.search(low):
+        notes.append("This may be about two places: read each part by itself.")
+    if bare >= 2:
+        notes.append("Some numbers have no unit, so they were not taken as facts.")
+    if not told:
+        notes.append("No fact of a water supply was found in it.")
+    return notes

@@ -1,0 +1,214 @@
+"""What is counted in an enquiry: outlets, animals, people, panels."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site.enquiry_noise import negated
+from calc.site.enquiry_numbers import NUMBER, value
+
+
+@dataclass(frozen=True)
+class Counted:
+    """A thing counted: path, how many, and where; together: at one time; vague: named, not counted
+    (as in "the shower"), so that a number said elsewhere counts instead."""
+
+    path: str
+    count: float
+    start: int
+    end: int
+    together: bool = False
+    vague: bool = False
+    high: float = 0.0
+    other: str = ""
+
+
+_OUTLETS = (
+    ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
+    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
+                     r"|kitchen taps?|washbasins?|lavs?"),
+    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
+    ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
+    ("outlets.hose", r"(?:garden |outside |outdoor |yard )?(?:hoses?|hose ?bibb?s?|hosepipes?|spigots?|hydrants?|outside taps?|outdoor taps?"
+                     r"|garden taps?|yard taps?|standpipes?)"),
+    ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
+    ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
+    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
+)  # fmt: skip
+_ANIMALS = (
+    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a )?cal(?:f|ves)(?: at foot)?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
+                        r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs)"),
+    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? in milk|dairy cattle|lactating cows?)"),
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+                       r"|head(?: of (?:cattle|beef|cows|stock))?)"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|does|alpacas|nannies|nanny goats?|rams?)"),
+    ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
+)  # fmt: skip
+_ADJ = (
+    r"(?:(?:small|big|large|little|low[ -]?flow|outdoor|outside|indoor|electric|old|new|nice|normal|standard|regular|solar|other|more|extra|hot|gas|double"
+    r"|separate|single|proper|hungry|thirsty|automatic|front[ -]load(?:ing|er)|efficient|different|odd|additional|mature|adult|boer|angus|black|brown|rescue"
+    r"|float[ -]valve|auto|plain|simple|laying|free-range|full[ -]size|stock|water|bathroom|kitchen|utility|laundry|garden|guest|camp|staff|public|communal"
+    r"|compost|dry|flush|hand|wash|goat|beef|milking|dairy|young|½|half|inch|3/4|good|decent|single-lever|long|zones?|irrigation|head of|of my|of our|of the|of) ){0,3}"
+)
+_N = rf"(?P<n>{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|1x|also|plus|and|,|&|\+|x)"
+_THINGS = tuple(
+    (path, re.compile(rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"))
+    for path, pattern in (*_OUTLETS, *_ANIMALS)
+)
+_BARE = {path: re.compile(rf"(?<![\w¤-])(?P<thing>{pattern})(?![\w])") for path, pattern in (*_OUTLETS, *_ANIMALS)}
+_LISTED = re.compile(rf"(?<![\w¤-])(?P<thing>[a-z ]{{3,24}}?)(?:s)? ?(?::|=|x|-|\() ?(?P<n>\d{{1,3}})(?![\w./])")
+_ACT = re.compile(r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$")
+_TOGETHER_AFTER = re.compile(
+    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b")
+_TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.;¤\n]{0,12}$|\bboth(?: of the| the)? $")
+_NO_LIST = re.compile(r"\b(?:no|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
+_SKIP_THING = re.compile(r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)")
+
+
+def things(low: str) -> list[Counted]:
+    """Outlets and animals of a masked text, each where it stands."""
+    found: list[Counted] = []
+    taken: list[tuple[int, int]] = []
+    for low_start, low_end, path in _none(low):
+        found.append(Counted(path, 0, low_start, low_end))
+        taken.append((low_start, low_end))
+    for path, pattern in _THINGS:
+        for match in pattern.finditer(low):
+            span = match.span("thing")
+            if any(start < span[1] and span[0] < end for start, end in taken):
+                continue
+            one = _counted(low, path, match)
+            if one is not None:
+                found.append(one)
+                taken.append((match.start(), span[1]))
+    for path, pattern in _BARE.items():
+        if not path.startswith(("outlets", "use")):
+            continue
+        for match in pattern.finditer(low):
+            if any(start < match.end() and match.start() < end for start, end in taken):
+                continue
+            one = _named(low, path, match)
+            if one is not None:
+                found.append(one)
+                taken.append(match.span())
+    return sorted(found, key=lambda one: one.start)
+
+
+def _none(low: str) -> list[tuple[int, int, str]]:
+    """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
+    found = []
+    for no in _NO_LIST.finditer(low):
+        at = no.start(1)
+        for number, part in enumerate(re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])):
+            if number % 2 == 0:
+                hit = next(((p, f) for p, pattern in _BARE.items() if (f := pattern.match(re.sub(r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ", "", part)))), None)
+                if hit is None:
+                    break
+                if hit[0].startswith(("outlets", "use")) and not part[hit[1].end() :].strip().startswith(("pressure", "valve")):
+                    found.append((at, at + len(part), hit[0]))
+            at += len(part)
+    return found
+
+
+def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    word, thing = match["n"], match["thing"]
+    start, end = match.start(), match.end("thing")
+    plural = thing.endswith("s") or thing in {"sheep", "cattle", "poultry"} or thing.startswith("head")
+    before, after = low[max(0, start - 40) : start], low[end : end + 70]
+    if path.startswith(("outlets", "use")) and _SKIP_THING.match(after):
+        return None
+    if negated(low, start) and not word[0].isdigit():
+        return Counted(path, 0, start, end) if path.startswith(("outlets", "use")) else None
+    if path.startswith("animals") and re.match(r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b", after):
+        return None
+    if thing.startswith("pairs") and "cow" not in low:
+        return None
+    together = bool(_TOGETHER_AFTER.match(after) or _TOGETHER_BEFORE.search(before) or word == "both")
+    number, high = _how_many(word)
+    if word == "both":
+        number = high = 2.0
+    if number is None:
+        if plural or word in {"each", "no", "x"}:
+            return None
+        if path.startswith("animals") and word not in {"a", "an", "one", "single", "our", "my", "the"}:
+            return None
+        act = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"} and _ACT.search(before)
+        if act or (path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before)):
+            return None
+        vague = word not in {"a", "an", "one", "single", "1x"}
+        return Counted(path, 1, start if word not in {",", "and", "&", "+", "plus", "also"} else match.start("thing"), end, False, vague)
+    if word[0].isdigit() and plural is False and number > 1 and not path.startswith("animals"):
+        return None  # "3 shower" may be anything
+    if number != int(number) or number < 0 or number > 5000:
+        return None
+    return Counted(path, number, start, end, together, False, high or 0.0)
+
+
+def _how_many(word: str) -> tuple[float | None, float | None]:
+    parts = re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word) if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word) else [word]
+    if not re.fullmatch(NUMBER, parts[0]):
+        return None, None
+    first = value(parts[0])[0]
+    if len(parts) == 2 and re.fullmatch(NUMBER, parts[1]):
+        return first, value(parts[1])[0]
+    return first, first
+
+
+def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
+    after, before = low[match.end() : match.end() + 30], low[max(0, match.start() - 40) : match.start()]
+    number = re.match(r"(?:s)? ?(?:x|:|=|-|\() ?(\d{1,2})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
+    if number:
+        return Counted(path, float(number[1]), match.start(), match.end() + number.end())
+    if match["thing"].endswith("s") or _SKIP_THING.match(after) or _ACT.search(before):
+        return None
+    if negated(low, match.start()):
+        return Counted(path, 0, match.start(), match.end())
+    if path in {"outlets.hose", "use.troughs", "outlets.drip"} and not re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before):
+        return None
+    return Counted(path, 1, match.start(), match.end(), False, True)
+
+
+# People ------------------------------------------------------------------------------------------
+
+_FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
+_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks)\b)")
+_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl)(?: in (?:the )?house)? ?[:=] ?({NUMBER})(?![\w-])")
+_WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)])")
+_KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?)(?: \w+)? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
+_TWO = re.compile(
+    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b")
+_VISIT = re.compile(r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b")
+_ALONE = re.compile(r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b")
+
+
+def people(low: str) -> list[Counted]:
+    """How many people live there, each way it is said."""
+    found: list[Counted] = []
+    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
+        for match in pattern.finditer(low):
+            number = value(match[1])[0]
+            high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
+            around = low[max(0, match.start() - 25) : match.end() + 40]
+            guests = bool(re.search(r"guests|campers|visitors", match.group())) or bool(
+                _VISIT.search(re.split(r"[.;\n]|, ", around[25 if match.start() > 25 else match.start():])[0]))
+            if number == int(number) and 0 < number <= 500 and not any(o.start < match.end() and match.start() < o.end for o in found):
+                found.append(Counted("use.people", number, match.start(), match.end(), False, guests, high))
+    if found:
+        return found
+    kinds = [one for one in _KINDS.finditer(low)]
+    if kinds:
+        two = _TWO.search(low)
+        total = sum(1.0 if one[1] in {"a", "an"} else value(one[1])[0] for one in kinds)
+        adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
+        near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
+        if near and (adults or two):
+            start = min(kinds[0].start(), two.start() if two and not adults else kinds[0].start())
+            end = max(kinds[-1].end(), two.end() if two and not adults else 0)
+            return [Counted("use.people", total + (2 if two and not adults else 0), start, end)]
+        return []
+    for pattern, number in ((_TWO, 2.0), (_ALONE, 1.0)):
+        if match := pattern.search(low):
+            return [Counted("use.people", number, match.start(), match.end())]
+    return []

@@ -1,0 +1,298 @@
+"""Pieces put together: one fact for each path, sums of outlets, contradictions, unclear ones."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from calc import demand, practice
+from calc.errors import InputError
+from calc.site.enquiry_facts import Found, Piece
+from calc.site.enquiry_model import Contradiction, Ignored, Reading, Told, Unclear
+from calc.site.facts import BY_PATH
+from calc.units import parse, plain_number
+
+LABELS = {
+    "way.length": "Length of the pipe", "way.climb": "Climb to where water is wanted",
+    "way.pipe": "Size of the pipe", "tank.level": "Height of the tank above",
+    "tank.volume": "Volume of the tank above", "beds.area": "Area watered by drip",
+}  # fmt: skip
+QUANTITY = {
+    "way.length": "length", "way.climb": "length", "tank.level": "length",
+    "tank.volume": "volume", "beds.area": "area",
+}  # fmt: skip
+BOUNDS = {
+    "way.length": (0.01, 20e3), "way.climb": (-300.0, 400.0), "tank.level": (-300.0, 400.0),
+    "tank.volume": (0.01, 1e4), "beds.area": (0.0, 1e5),
+}  # fmt: skip
+_FIXED = re.compile(
+    r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be|have (?:been|said))"
+    r"|typo|i meant|i said|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote)"
+)
+_LOWEST = re.compile(r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b")
+_INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
+_EXTRA = re.compile(r"\b(?:another|second|outdoor|outside|guest|also|plus|additional|extra|further|upstairs|downstairs|kitchen|cabin|bathroom|barn|goat|utility|laundry|other|more)\b")
+SAME = 0.005  # of a number, within which two are the same one; our choice
+
+
+@dataclass
+class Result:
+    """What is told, what is not clear, and what was withdrawn."""
+
+    told: tuple[Told, ...] = ()
+    unclear: tuple[Unclear, ...] = ()
+    contradictions: tuple[Contradiction, ...] = ()
+    withdrawn: list[Ignored] = field(default_factory=list)
+
+
+def label(path: str) -> str:
+    """What a path is for readers."""
+    if path in LABELS:
+        return LABELS[path]
+    if path in BY_PATH:
+        return BY_PATH[path].label
+    group, _, rest = path.partition(".")
+    key, _, together = rest.partition(".")
+    if group == "animals":
+        return next(one.name for one in demand.ANIMALS if one.key == key)
+    name = practice.OUTLET_BY_KEY[key].name
+    return f"{name}: open together" if together else f"{name}: how many"
+
+
+def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int], ...]) -> Result:
+    """One fact for each path of all pieces found."""
+    result = Result()
+    by_path: dict[str, list[Piece]] = {}
+    for piece in found.pieces:
+        by_path.setdefault(piece.path, []).append(piece)
+    told: list[Told] = []
+    unclear: list[Unclear] = []
+    contradictions: list[Contradiction] = []
+    for path, pieces in list(by_path.items()):
+        pieces.sort(key=lambda one: one.start)
+        if path.startswith(("outlets.", "animals.", "use.people", "use.troughs")):
+            told += _counts(plain, low, path, pieces)
+            continue
+        clear = [one for one in pieces if not one.others and not one.values]
+        unclear += [_unclear(plain, one) for one in pieces if one not in clear]
+        if not clear:
+            continue
+        kept = _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
+        if len(kept) == 1:
+            told += _checked(plain, kept[0], found)
+        else:
+            said = tuple(one for piece in kept for one in _checked(plain, piece, found))
+            if len(said) > 1:
+                contradictions.append(Contradiction(path, label(path), said))
+            else:
+                told += said
+    result.told = tuple(sorted(_whole(told), key=lambda one: (one.start, one.path)))
+    result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
+    result.contradictions = tuple(contradictions)
+    return result
+
+
+# Words ---------------------------------------------------------------------------------------------
+
+
+def _words(pieces: list[Piece]) -> list[Piece]:
+    """The heaviest value; where two weigh the same, the one that was said first and the more often."""
+    path = pieces[0].path
+    sums: dict[str, float] = {}
+    for one in pieces:
+        sums[one.word] = sums.get(one.word, 0) + one.weight
+    if path == "power.source":
+        order = ("none", "sun", "grid", "generator") if "sun" not in sums else ("sun", "grid", "generator", "none")
+        best = next(word for word in order if word in sums)
+    elif path == "water.kind":
+        best = _source(pieces, sums)
+    elif path == "pump.control":
+        order = ("speed", "fixed", "switch")
+        best = max(sums, key=lambda word: (sums[word] >= 3, -order.index(word)))
+    else:
+        best = max(sums, key=lambda word: (sums[word], -min(p.start for p in pieces if p.word == word)))
+    return [max((one for one in pieces if one.word == best), key=lambda one: (one.weight, -one.start))]
+
+
+def _source(pieces: list[Piece], sums: dict[str, float]) -> str:
+    """What the water comes from: of a spring or well that fills a cistern the spring or well."""
+    natural = {word: weight for word, weight in sums.items() if word != "cistern"}
+    first = {one.word: one.start for one in reversed(pieces)}
+    if not natural:
+        return "cistern"
+    return max(natural, key=lambda word: (natural[word], -first[word]))
+
+
+# Numbers -------------------------------------------------------------------------------------------
+
+
+def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces: list[Piece],
+            result: Result, plain: str) -> list[Piece]:  # fmt: skip
+    """The pieces that stand: one where all say the same or the last one corrects the others."""
+    groups: list[Piece] = []
+    for piece in pieces:
+        same = next((at for at, one in enumerate(groups) if _same(one, piece)), None)
+        if same is None:
+            groups.append(piece)
+        elif piece.weight > groups[same].weight or (groups[same].about and not piece.about):
+            groups[same] = piece
+    if len(groups) == 1:
+        return groups
+    last = max(groups, key=lambda one: one.start)
+    line = next((low[start:end] for start, end in sentences if start <= last.start < end), "")
+    if _FIXED.search(line):
+        for one in groups:
+            if one is not last:
+                quote = plain[one.start : one.end]
+                result.withdrawn.append(Ignored(quote, one.start, one.end, "withdrawn"))
+        return [last]
+    if path == "water.level" and any(_LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups):
+        return [min(groups, key=lambda one: _si(one))]
+    if path == "water.yield" and any(_LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups):
+        lows = [one for one in groups if _LOWEST.search(low[max(0, one.start - 50) : one.end + 40])]
+        return [min(lows, key=lambda one: _si(one))]
+    heaviest = max(one.weight for one in groups)
+    sure = [one for one in groups if one.weight > heaviest - 2]
+    return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]
+
+
+def _si(piece: Piece) -> float:
+    kind = QUANTITY.get(piece.path) or BY_PATH[piece.path].quantity or "number"
+    try:
+        return parse(f"{piece.low:.12g} {piece.unit}".strip(), kind).value
+    except InputError:
+        return piece.low
+
+
+def _same(one: Piece, other: Piece) -> bool:
+    if one.pipe and other.pipe:
+        first, second = one.pipe.words.split(), other.pipe.words.split()
+        return first == second or first[: len(second)] == second or second[: len(first)] == first
+    if one.low != one.high or other.low != other.high:
+        inside = one if one.low != one.high else other
+        point = other if inside is one else one
+        return inside.unit == point.unit and inside.low <= point.low and point.high <= inside.high
+    a, b = _si(one), _si(other)
+    rounded = one.about or other.about
+    return abs(a - b) <= (0.03 if rounded and one.unit != other.unit else SAME) * max(abs(a), abs(b), 1e-12)
+
+
+def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
+    """How many there are of one kind: a list added up, one named in the singular is one."""
+    counted = [one for one in pieces if not one.vague]
+    named = [one for one in pieces if one.vague]
+    together = [one for one in pieces if one.word == "together"]
+    plain_ones = [one for one in counted if one.word != "together"] or counted
+    told: list[Told] = []
+    if path.startswith("outlets.") and together:
+        most = max(together, key=lambda one: one.low)
+        told.append(_count(plain, f"{path}.together", most.low, most.high, most.start, most.end))
+    if not plain_ones:
+        if named:
+            told.append(_count(plain, path, named[0].low, named[0].high, named[0].start, named[0].end))
+        return told
+    if path == "use.people":
+        best = next((one for one in plain_ones), plain_ones[0])
+        return [_count(plain, path, best.low, best.high, best.start, best.end)]
+    kept = [one for one in plain_ones if one.low > 0] or plain_ones[:1]
+    total = [kept[0]]
+    for one in kept[1:]:
+        if _adds(low, total, one):
+            total.append(one)
+        elif one.low > sum(piece.low for piece in total):
+            total = [one]
+    for one in named:
+        if one.start > total[-1].start and one.start - total[-1].end < 40 and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
+            total.append(one)
+    start, end = min(one.start for one in total), max(one.end for one in total)
+    told.append(_count(plain, path, sum(o.low for o in total), sum(o.high for o in total), start, end))
+    return told
+
+
+def _thing(piece: Piece) -> str:
+    return piece.thing.split(" ")[-1].rstrip("s")
+
+
+def _adds(low: str, total: list[Piece], one: Piece) -> bool:
+    """Whether one more is added, or is one of those that were counted already."""
+    gap = low[total[-1].end : one.start]
+    listed = bool(re.fullmatch(r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,60}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}", gap))
+    if not listed and len(gap) > 3:
+        extra = _EXTRA.search(low[max(0, one.start - 14) : one.end])
+        return bool(extra) and one.word != "together" and len(gap) < 300
+    if one.word == "together" or total[-1].word == "together":
+        return False
+    before = low[max(0, one.start - 25) : one.start]
+    return not re.search(r"\b(?:when|while|if|whenever|open|once|as)\b", before)
+
+
+def _count(plain: str, path: str, low: float, high: float, start: int, end: int) -> Told:
+    ends = (f"{low:g}", f"{high:g}") if low != high else ("", "")
+    text = f"{low:g}" if low == high else f"{(low + high) / 2:.0f}"
+    return Told(path, text, label(path), plain[start:end], start, end, *ends)
+
+
+# Telling --------------------------------------------------------------------------------------------
+
+
+def _checked(plain: str, piece: Piece, found: Found) -> list[Told]:
+    """The piece as told; nothing, and a note, where no such thing can be."""
+    quote = plain[piece.start : piece.end]
+    if piece.word:
+        return [Told(piece.path, piece.word, label(piece.path), quote, piece.start, piece.end)]
+    if piece.pipe:
+        pipe, why = piece.pipe, piece.pipe.reason
+        standing = "assumed" if why else "given"
+        return [Told(piece.path, pipe.key or pipe.words, label(piece.path), quote, piece.start, piece.end,
+                     standing=standing, reason=why, words=pipe.words)]  # fmt: skip
+    texts = [_text(number, piece.unit) for number in (piece.low, piece.high)]
+    fault = _fault(piece, texts)
+    if fault:
+        found.notes.append(f"“{quote}” was not taken as {label(piece.path).lower()}: {fault}")
+        return []
+    ranged = piece.low != piece.high
+    middle = texts[0] if not ranged else _text((piece.low + piece.high) / 2, piece.unit)
+    reason = piece.reason or ("the middle of what was told" if ranged else "")
+    standing = "assumed" if ranged else "given"
+    return [Told(piece.path, middle, label(piece.path), quote, piece.start, piece.end,
+                 texts[0] if ranged else "", texts[1] if ranged else "", standing, reason)]  # fmt: skip
+
+
+def _text(number: float, unit: str) -> str:
+    return f"{plain_number(number, 6)} {unit}".strip()
+
+
+def _fault(piece: Piece, texts: list[str]) -> str:
+    """Why a number cannot be, in a sentence; "" where it can."""
+    slot = BY_PATH.get(piece.path)
+    try:
+        if slot is not None:
+            for text in texts:
+                slot.read(text)
+        else:
+            low, high = BOUNDS[piece.path]
+            for text in texts:
+                if not low <= parse(text, QUANTITY[piece.path]).value <= high:
+                    return "that is more than any such supply has. Check the number."
+    except InputError as error:
+        return error.message
+    return ""
+
+
+def _unclear(plain: str, piece: Piece) -> Unclear:
+    paths = (piece.path, *piece.others)
+    readings = [Reading(path, _text(_signed(path, piece), piece.unit), label(path)) for path in paths]
+    for other in piece.values:
+        readings.append(Reading(piece.path, _text(other, piece.unit), label(piece.path)))
+    return Unclear(plain[piece.start : piece.end], piece.start, piece.end, tuple(readings))
+
+
+def _signed(path: str, piece: Piece) -> float:
+    return -abs(piece.low) if path == "water.level" else abs(piece.low) if path == "way.length" else piece.low
+
+
+def _whole(told: list[Told]) -> list[Told]:
+    """What cannot stand beside another fact goes: a pump where there is none."""
+    paths = {one.path: one for one in told}
+    gone = {"pump.placement", "pump.control", "pump.works", "pump.height"} if paths.get("pump.present") else set()
+    return [one for one in told if one.path not in gone]

@@ -1,0 +1,96 @@
+"""Which place a height or a length is told of: the nouns before and after it."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site import enquiry_words as words
+
+_NOUNS = (
+    ("PTANK", words.PRESSURE_TANK),
+    ("STORE", words.STORE),
+    ("ABOVE", words.ABOVE),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|the water|standing water|water(?= (?:is|sits|stands|comes|at|down|stays|starts|in (?:it|the well)|below|about|stands)|: ?$|$))\b|\bwater(?= *$)")),
+    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
+    ("TANK", words.TANK),
+    ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
+    ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
+    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole)\b")),
+    ("SPRING", re.compile(r"\b(?:springs?|seep)\b(?! (?:time|clean|loaded))")),
+    ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
+    ("HOUSE", re.compile(
+        r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
+        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place|camp|stable|shed|farm|poly ?tunnel|corral|terrace|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|top outlet|highest outlet|highest tap|top floor|us)\b")),
+)  # fmt: skip
+SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
+_REL = re.compile(
+    r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
+    r"(?P<how>above|below|higher(?: up)? than|lower(?: down)? than|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= the)|beneath|under(?= the)|higher|lower|above)\b"
+    r"(?P<rest>[^.;\n]{0,60})")
+_DOWN = re.compile(r"^(?:below|lower|downhill|down|beneath|under)")
+_DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|below|descends?|down)\b")
+
+
+@dataclass(frozen=True)
+class Between:
+    """What a length lies between: nouns before (nearest) and after, and how they stand."""
+
+    before: str
+    after: str
+    how: str  # "above", "below", ""
+
+
+def noun(said: str, last: bool = True) -> str:
+    """The last (or first) of the places named in some words; "" where none is."""
+    best, name, size = (-1, "", 0) if last else (10**6, "", 0)
+    for key, pattern in _NOUNS:
+        for match in pattern.finditer(said):
+            at = match.end() if last else match.start()
+            better = at > best if last else at < best
+            if better or (at == best and len(match.group()) > size):
+                best, name, size = at, key, len(match.group())
+    return name
+
+
+def between(left: str, right: str, whole_left: str, subject: str) -> Between:
+    """left, whole_left: words before the number, back to the last number and to the sentence's
+    beginning; right: after it; subject: of the sentence before."""
+    found = _REL.match(right)
+    before = _subject(left) or _subject(whole_left)
+    if not before:
+        before = subject
+    if found is None:
+        return Between(before, "", "")
+    how = "below" if _DOWN.match(found["how"]) else "above"
+    rest = re.split(r"\b(?:and|but|so|then|which|with|,)\b|,", found["rest"])[0]
+    return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
+
+
+def _pronoun(rest: str, before: str, whole_left: str) -> str:
+    """What "it" or "that" after "above" stands for: the other place of the sentence."""
+    if not re.match(r" *(?:it|that|this|there|them|the ground)\b", rest):
+        return ""
+    for key, pattern in _NOUNS:
+        if key not in {before, "PANELS", "WATER"} and pattern.search(whole_left):
+            return key
+    return ""
+
+
+def _subject(said: str) -> str:
+    """The noun that words tell of: of "the tank above the house is" the first, else the last."""
+    said = re.sub(r"\b(?:from|to|at|in|of|into|by|between|above|below) (?:the|our|my|a) (?:\w+ ){0,2}\w+ (?=(?:is|sits|stands|lies)\b)", "", said)
+    clause = re.split(r"[,;:(]| and | but | so | then ", said)
+    for part in reversed(clause):
+        verb = re.search(r"\b(?:is|are|sits?|stands?|lies|hangs?|was|'s|being|located)\b", part)
+        if verb and (name := noun(part[: verb.start()])):
+            return name
+        if name := noun(part):
+            return name
+    return ""
+
+
+def goes_down(left: str, right: str) -> bool:
+    """Whether the words beside a height say that it falls."""
+    return bool(_DOWNS.search(left[-45:]) or _DOWNS.search(right[:25]))

@@ -1,0 +1,133 @@
+"""Facts that an enquiry tells in words alone: the source, where the pump is, its control, power."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site.enquiry_noise import negated
+
+
+@dataclass(frozen=True)
+class Said:
+    """A word fact: path, value, where; weight: of several said, the heaviest counts."""
+
+    path: str
+    value: str
+    start: int
+    end: int
+    weight: float = 1.0
+
+
+_DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, weight, pattern in (
+    ("water.kind", "well", 3, r"\b(?:(?:drilled|dug|bored|hand[ -]dug|driven|shallow|deep|old|open|artesian|stone|our|my|the|a|from|domestic|ring|brick[ -]lined)[ -])+(?:well|bore ?hole|bore|sand ?point)\b(?! (?:above|below|over|under|enough|known|as|done|if))"),
+    ("water.kind", "well", 2, r"\b(?:bore ?holes?|well ?head|well casing|well(?= (?:is|has|was|at|with|water|pump|depth|level|casing|down|that|which|gives|makes|produces|recovers|,))|^well\b|water well)"),
+    ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
+    ("water.kind", "spring", 3, r"\b(?:a|the|our|my|from|hillside|mountain|natural|small|little|good|one|developed|this|up) springs?\b(?! (?:steel|loaded|clean|time|break|rain|melt|check|and (?:summer|fall|autumn)|when|we (?:want|plan|will)|i (?:want|plan|will)))|\bspring[ -](?:box|fed|water|head|source|catchment|intake|line|tank|pipe|overflow)|\bspring(?= (?:gives|is|has|yields|runs|flows|makes|delivers|at|up|sits|produces|feeds|with|which|that|,))"),
+    ("water.kind", "stream", 3, r"\b(?:creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|rain barrels?|underground tank)\b"),
+    ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub pump|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s| is| sits| stands| set| house)?(?: \w+){0,2} (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
+    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|frequency (?:drive|converter|inverter)|holds? constant pressure|soft[ -]start variable)\b"),
+    ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
+    ("pump.control", "switch", 1, r"\b(?:cut[ -]?in|cuts? in at|cut[ -]?out|kicks? (?:in|on) at|(?:comes?|turns?|switches|starts?|goes) on at)\b"),
+    ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
+    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
+    ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to|off|on) the grid|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company)\b(?! ?water)"),
+    ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas(?:oline)?[ -]powered pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
+    ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
+    ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
+    ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
+    ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
+    ("pipes.held", "buried", 3, r"\b(?:buried|burried|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?(?:frost ?line|ground))\b"
+                                r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
+    ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|forest floor)|on the surface|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
+    ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
+    ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
+    ("power.season", "even", 1, r"\bsame (?:use|usage) all year\b"),
+))  # fmt: skip
+_NO_PUMP = re.compile(
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"|without (?:a |any |using a )?pump|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity (?:alone|only)|gravity (?:does|only|alone|all))")
+_YES_PUMP = re.compile(r"(?<!no )(?<!a )\b(?:our|the|a|my|an|jet|submersible|surface|booster|hp|solar|well|bore|diaphragm|speed|this) pumps?\b(?! (?:would|needed|if|needed|that would|or (?:not|gravity)))|\bpump (?:is|sits|runs|hangs|cuts|comes|starts)\b")
+_FACING = re.compile(
+    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west)(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
+
+
+def said(low: str) -> list[Said]:
+    """Word facts of a masked, folded text; several values of one path may be among them."""
+    found: list[Said] = []
+    for path, value, weight, pattern in _DEFINED:
+        for match in pattern.finditer(low):
+            own = value in {"none", "laid"} and re.match(r"no|not|isn|without|there|don|do ", match.group())
+            if own or not negated(low, match.start()):
+                found.append(Said(path, value, match.start(), match.end(), weight))
+    found += _facing(low)
+    return [one for one in found if not _backup(low, one)]
+
+
+def _backup(low: str, one: Said) -> bool:
+    around = low[max(0, one.start - 30) : one.end + 30]
+    return one.value == "generator" and bool(re.search(r"back-?up|occasional|emergenc|sometimes|winter", around))
+
+
+def _facing(low: str) -> list[Said]:
+    found = []
+    if not re.search(r"panel|array|solar|pv|roof|module", low):
+        return []
+    for match in _FACING.finditer(low):
+        if not re.search(r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]):
+            continue
+        first, second = match[1] or match[3], match[2] or match[4] or ""
+        found.append(Said("power.facing", first[0] + second[:1], match.start(), match.end(), 3))
+    return found
+
+
+def no_pump(low: str) -> tuple[int, int] | None:
+    """Where it is said that there is no pump, and none is spoken of."""
+    match = _NO_PUMP.search(low)
+    if match is None:
+        return None
+    own = [one for one in _YES_PUMP.finditer(low) if not (match.start() <= one.start() < match.end())]
+    strong = re.search(r"no pump|without|don'?t|do not", match.group())
+    return match.span() if strong or not own else None
+
+
+# What the nouns are ------------------------------------------------------------------------------------
+
+PRESSURE_TANK = re.compile(
+    r"\b(?:pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|captive[ -]air(?: tank)?"
+    r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b")
+STORE = re.compile(
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
+    r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b")
+ABOVE = re.compile(
+    r"\b(?:header tanks?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated) tanks?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b")
+TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
+_ABOVE_CLUES = re.compile(
+    r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on)|on (?:the|a) (?:hill|ridge|rise|stand|tower)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"|\bpump(?:s|ed|ing)?\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b")
+_STORE_CLUES = re.compile(
+    r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
+    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b")
+
+
+def tank_role(low: str, start: int, end: int) -> str:
+    """Which tank the words from ``start`` to ``end`` name: "pressure", "above", "store", "" unclear."""
+    around = low[max(0, start - 25) : end + 30]
+    for pattern, role in ((PRESSURE_TANK, "pressure"), (STORE, "store"), (ABOVE, "above")):
+        for match in pattern.finditer(around):
+            at = match.start() + max(0, start - 25)
+            if at < end and start < at + len(match.group()):
+                return role
+    above, store = _ABOVE_CLUES.search(low), _STORE_CLUES.search(low)
+    if above and store:
+        line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
+        near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
+        return "above" if near_above and not near_store else "store" if near_store and not near_above else ""
+    return "above" if above else "store" if store else ""
