@@ -61,7 +61,7 @@ _LISTED = re.compile(rf"(?<![\w¤-])(?P<thing>[a-z ]{{3,24}}?)(?:s)? ?(?::|=|x|-
 _ACT = re.compile(r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$")
 _TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b")
-_TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.;¤\n]{0,12}$|\bboth(?: of the| the)? $")
+_TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $")
 _NO_LIST = re.compile(r"\b(?:no|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
 _SKIP_THING = re.compile(r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)")
 
@@ -124,7 +124,12 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if thing.startswith("pairs") and "cow" not in low:
         return None
-    together = bool(_TOGETHER_AFTER.match(after) or _TOGETHER_BEFORE.search(before) or word == "both")
+    if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
+        return _each(low, path, match)
+    same = _TOGETHER_AFTER.match(after)
+    if same and re.search(rf"(?<![\w-]){NUMBER}(?= of them| \w+s\b)", same.group()):
+        same = None
+    together = bool(same or _TOGETHER_BEFORE.search(before) or word == "both")
     number, high = _how_many(word)
     if word == "both":
         number = high = 2.0
@@ -143,6 +148,42 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if number != int(number) or number < 0 or number > 5000:
         return None
     return Counted(path, number, start, end, together, False, high or 0.0)
+
+
+_HOMES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$")
+
+
+def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """ "three cabins with one shower each" are three showers."""
+    homes = _HOMES.search(low[max(0, match.start() - 80) : match.start()])
+    number = 1.0 if match["n"] in {"a", "an", "one", "1"} else _how_many(match["n"])[0]
+    if homes is None or number is None:
+        return None
+    return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
+
+
+_OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) of (?:them|these|those|the (\w+?)s?)\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
+_ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
+_ZONE_AT = re.compile(rf"(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b")
+
+
+def later(low: str) -> list[Counted]:
+    """What is counted of things named before: "four of them at once", zones of drip."""
+    found = []
+    for match in _OF_THEM.finditer(low):
+        number = _how_many(match[1])[0]
+        named = [(p, one) for p, pattern in _BARE.items() if p.startswith("outlets") for one in pattern.finditer(low, max(0, match.start() - 90), match.start())]
+        if number and named:
+            path = max(named, key=lambda one: one[1].end())[0]
+            found.append(Counted(path, number, match.start(), match.end(), True))
+    if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
+        for match in _ZONES.finditer(low):
+            if not _ZONE_AT.match(low, match.start()):
+                found.append(Counted("outlets.drip", value(match[1])[0], match.start(), match.end()))
+        for match in _ZONE_AT.finditer(low):
+            if "zone" in low[max(0, match.start() - 80) : match.end()]:
+                found.append(Counted("outlets.drip", 1.0 if not match[1] else value(match[1])[0], match.start(), match.end(), True))
+    return found
 
 
 def _how_many(word: str) -> tuple[float | None, float | None]:
@@ -166,7 +207,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if negated(low, match.start()):
         return Counted(path, 0, match.start(), match.end())
     if path in {"outlets.hose", "use.troughs", "outlets.drip"} and not re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before):
-        return None
+        if path != "outlets.hose" or not re.match(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b", after):
+            return None
     return Counted(path, 1, match.start(), match.end(), False, True)
 
 

@@ -129,7 +129,12 @@ def _minutes(low: str, numbers: list[Token], sentences: Spans) -> None:
 
 def _words(clean: str, found: Found) -> None:
     for one in enquiry_words.said(clean):
-        found.pieces.append(Piece(one.path, one.start, one.end, word=one.value, weight=one.weight))
+        stop = re.compile(r"[.!?\n]").search(clean, one.end)
+        asked = stop is not None and stop.group() == "?"
+        found.pieces.append(Piece(one.path, one.start, one.end, word=one.value, weight=one.weight * (0.5 if asked else 1)))
+    level = enquiry_words.level_with(clean)
+    if level:
+        found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
     gone = enquiry_words.no_pump(clean)
     if gone:
         found.pieces.append(Piece("pump.present", *gone, word="no"))
@@ -163,7 +168,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             token.used = True
             continue
         near = _context(clean, live, at, sentences, pipes)
-        if noise.negated(clean, token.start):
+        if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
         pipe = pipes.get(token.start)
@@ -192,6 +197,12 @@ def _on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
+def _suction_near(clean: str, pipe: Pipe) -> bool:
+    before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+                or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
+
+
 def _context(clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]) -> Context:
     token = live[at]
     index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
@@ -205,9 +216,13 @@ def _context(clean: str, live: list[Token], at: int, sentences: Spans, pipes: di
         subject = enquiry_places.noun(clean[slice(*sentences[back])])
         if subject:
             break
-    following = after < end and after in pipes
+    lasting = next((one.start for one in others if one.end == before), -1)
+    following, last = (
+        ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
+        for one in (after if after < end else -1, lasting)
+    )
     return Context(clean[before:begin], clean[token.end : after], clean[start:begin], clean[token.end : end],
-                   subject, clean, following)  # fmt: skip
+                   subject, clean, following, last)  # fmt: skip
 
 
 def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
@@ -279,7 +294,7 @@ def _bare(token: Token, near: Context, found: Found) -> None:
 
 
 def _things(clean: str, found: Found, numbers: list[Token]) -> None:
-    for one in [*enquiry_counts.things(clean), *enquiry_counts.people(clean)]:
+    for one in [*enquiry_counts.things(clean), *enquiry_counts.later(clean), *enquiry_counts.people(clean)]:
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip

@@ -164,7 +164,7 @@ _IF = re.compile(
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|considering|contemplating"
     r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
-    r"|do (?:i|we) (?:need|want|have to)|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)"
+    r"|do (?:i|we) (?:need|want|have to)|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|" + _KIN + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
     r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
@@ -175,7 +175,7 @@ _NO = re.compile(
     r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
     r"(?:,? (?:a|an|any|the|about|over|quite|proper|real|yet|more|such|even|really|actually|on|in|inside|running|got|have|kind of"
     r"|sort of|connected to|hooked up to))*(?: (?:separate|electric|small|big|new|proper|automatic|flush|flushing|mains|grid))*"
-    r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b|,)(?: an?| any)?(?: \w+)?)\s*$"
+    r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b|,)(?: an?| any)?(?: \w+)?)\s*$"
 )
 
 

@@ -34,7 +34,7 @@ _FIGURES = (
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
 _WATER = r"(?: of)? ?(?:head|water(?! level| line| table| tank| is| was)|h2o)\b"
-_PER = r" ?(?:/|per|p\.?|a|an|each|every) ?"
+_PER = r"(?: ?/ ?| per | an? | each | every |per )"
 _GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
 _M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
 _MIN, _H = r"(?:min(?:ute)?s?|m)\b", r"(?:h(?:ou)?rs?|h)\b"
@@ -80,9 +80,12 @@ _DEFINED = (
 )  # fmt: skip
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
+_SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
+_INCH_AND = re.compile(r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b")
+_NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bpe|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
 _FEET_INCHES = re.compile(
-    r"(?<![\w.,/])(\d+)\s*(?:'|ft\.?|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
+    r"(?<![\w.,/])(\d+)\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
     r"\s*(?:\"|''|in\b\.?|inch(?:es)?\b)"
 )
 _ABOUT = re.compile(
@@ -180,8 +183,13 @@ def tokens(low: str) -> list[Token]:
     found: list[Token] = []
     at = 0
     while True:
-        feet = _FEET_INCHES.search(low, at)
+        feet, spoken = _FEET_INCHES.search(low, at), _INCH_AND.search(low, at)
         one = _ONE.search(low, at)
+        if spoken and (one is None or spoken.start() <= one.start()):
+            size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
+            found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
+            at = spoken.end()
+            continue
         if one is None:
             return found
         if feet and feet.start() <= one.start() and value(feet[2])[0] < 12:
@@ -196,6 +204,8 @@ def tokens(low: str) -> list[Token]:
 
 
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
+    if _NAMED.search(low, max(0, one.start() - 12), one.start()):
+        return None
     first, maybe = value(one["n"], comma)
     unit = unit_after(low, one.end())
     about = bool(_ABOUT.search(low, max(0, one.start() - 20), one.start()))
@@ -232,7 +242,7 @@ def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
     sign = join.group().strip().split(" ")[0]
     if sign == "/" or (sign == "and" and "between" not in low[max(0, one.start() - 25) : one.start()]):
         return None
-    second = _ONE.match(low, join.end())
+    second = _SECOND.match(low, join.end())
     if second is None or second["n"].startswith(("-", "a ")):
         return None
     after = unit_after(low, second.end())

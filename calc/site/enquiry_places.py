@@ -33,6 +33,12 @@ _DOWN = re.compile(r"^(?:below|lower|downhill|down|beneath|under)")
 _DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|below|descends?|down)\b")
 
 
+# "from the house": a place that a sentence names, and does not tell of
+_OBJECT = re.compile(
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
+    r"(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|source|cistern|home|river|bore ?hole|pump ?house|cottage|wellhead|trough|lake|hill|kitchen|pasture|orchard|water)\b")
+
+
 @dataclass(frozen=True)
 class Between:
     """What a length lies between: nouns before (nearest) and after, and how they stand."""
@@ -58,9 +64,7 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     """left, whole_left: words before the number, back to the last number and to the sentence's
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
-    before = _subject(left) or _subject(whole_left)
-    if not before:
-        before = subject
+    before = _subject(left) or _subject(whole_left) or subject or noun(left) or noun(whole_left)
     if found is None:
         return Between(before, "", "")
     how = "below" if _DOWN.match(found["how"]) else "above"
@@ -80,7 +84,7 @@ def _pronoun(rest: str, before: str, whole_left: str) -> str:
 
 def _subject(said: str) -> str:
     """The noun that words tell of: of "the tank above the house is" the first, else the last."""
-    said = re.sub(r"\b(?:from|to|at|in|of|into|by|between|above|below) (?:the|our|my|a) (?:\w+ ){0,2}\w+ (?=(?:is|sits|stands|lies)\b)", "", said)
+    said = _OBJECT.sub(" ", said)
     clause = re.split(r"[,;:(]| and | but | so | then ", said)
     for part in reversed(clause):
         verb = re.search(r"\b(?:is|are|sits?|stands?|lies|hangs?|was|'s|being|located)\b", part)

@@ -14,10 +14,14 @@ from calc.site.enquiry_model import Token
 
 FILL = (
     r"[ :=~≈(,'-]*+(?>(?:about|abt|approx\.?|approximately|around|roughly|maybe|is|are|was|be|of|at|a|an|the|some|only|just|say|over|nearly|almost|another|up to|total|in total|totals|by|to be|like"
-    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|well|comes? (?:to|in at)|works? out (?:at|to|as)|adds? up to"
+    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|works? out (?:at|to|as)|adds? up to"
     r"|between|currently|now|rated|reads?|shows?|holds?|has|have|got|we have|i have|there is|there's|i think|i guess|i reckon|somewhere|between|close to|not quite|a bit over|a little over|just over|just under|under|exactly|set|which is"
-    r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|and|so|guess|my guess|far|away|steady|constant|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'-]*+)*+$"
+    r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|so|guess|my guess|far|away|steady|constant|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'-]*+)*+$"
 )
+
+
+# "from the pump to the house" between a cue and its number
+_PHRASE = r"(?: (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
 @dataclass(frozen=True)
@@ -32,8 +36,8 @@ class Context:
     after: str
     subject: str
     mail: str
-    next_pipe: bool = False  # the next number is the size of a pipe
-    joined: str = ""  # path of the number before, where both stand in one list
+    next_pipe: str = ""  # path of the pipe whose size the next number is
+    last_pipe: str = ""  # of the number before
 
 
 _D = {
@@ -45,8 +49,8 @@ _D = {
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
         ("way.climb", 5, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|of head)"),
-        ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference in (?:height|elevation)|ascends?|ascent|static head|head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
-        ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)?(?: up| uphill)?", None),
+        ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference in (?:height|elevation)|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
+        ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
         ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up|rises|starts|stays|levels off|drops|draws down|falls|sinks|goes)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
@@ -60,10 +64,12 @@ _D = {
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
         ("suction.length", 8, None, r" ?(?:of |long )?(?:suction (?:line|pipe|hose)|of suction\b|intake (?:pipe|hose|line)|suction\b(?! lift)|from (?:the )?pump to (?:the )?(?:foot valve|water|strainer))"),
         ("pump.height", 7, r"pump (?:is |was )?(?:hangs?|hung|hanging|set|sits|suspended|lowered|placed|installed|down|at a depth of|depth|setting|is down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)?", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),
+        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\d]{0,30}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi))"),
+        ("pump.height", 5, r"(?:pump|submersible)(?: is)?(?: down)? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
         ("place.altitude", 8, None, r" ?(?:above (?:the )?sea(?: level)?|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
-        ("power.cable", 8, r"(?:cable(?: run| length)?|wire run|wires?|wiring)(?: (?:is|of|runs?|from|length))*", None),
+        ("power.cable", 8, r"(?:cable(?: run| length)?|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
         ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
         ("well.bore", 7, r"(?:casing|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
@@ -100,11 +106,11 @@ _D = {
     "charge": (("power.capacity", 6, None, r"(?! ?(?:per|a) day)"),),
     "power": (
         ("power.panel", 7, None, r"[ -]?(?:solar |mono\w* |poly\w* |pv |rated |used |each )*(?:panels?|modules?)"),
-        ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r" ?(?:each|apiece|a piece|per panel|ea\b|panels?|$|[,.;)\n])"),
+        ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),
     ),
     "percent": (
         ("power.shade", 7, r"(?:shad(?:e|ed|ing)|lost to shade|trees (?:take|cost|shade))(?: \w+){0,3}", None),
-        ("power.shade", 7, None, r" ?(?:of the (?:sun|day|time|light|power) )?(?:shad(?:e|ed|ing)|lost to|(?:is )?in (?:the )?shade)"),
+        ("power.shade", 7, None, r" ?(?:of the (?:sun|day|time|light|power|output) )?(?:is |are |gets )?(?:shad(?:e|ed|ing)|lost to|(?:is )?in (?:the )?shade)"),
         ("store.usable", 5, None, r" ?(?:usable|of (?:the tank|it) (?:is )?usable)"),
     ),
     "angle": (
@@ -124,7 +130,7 @@ _D = {
 }  # fmt: skip
 RULES = {
     kind: tuple(
-        (path, weight, re.compile(rf"\b(?:{left}){FILL}") if left else None,
+        (path, weight, re.compile(rf"\b(?:{left}){_PHRASE}{FILL}") if left else None,
          re.compile(right) if right else None) for path, weight, left, right in rules)
     for kind, rules in _D.items()
 }  # fmt: skip
@@ -147,7 +153,18 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     at = places.between(near.left, near.right, near.before, near.subject)
     token.sign = -1.0 if at.how == "below" else 1.0
     if near.next_pipe and re.fullmatch(r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?", near.right):
-        found["way.length"] = max(found.get("way.length", 0), 6.5)
+        path = near.next_pipe.replace(".pipe", ".length")
+        found.pop("way.length" if path != "way.length" else "", None)
+        found[path] = max(found.get(path, 0), 6.5)
+    if near.last_pipe and re.fullmatch(r"[ ,;x@(/-]*(?:\w+ )?", near.left) and token.unit in {"m", "ft"} and not found:
+        found[near.last_pipe.replace(".pipe", ".length")] = 4.5
+    hill = re.match(r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b", near.right)
+    if hill:
+        who = places.between(near.left, near.right, near.before, near.subject).before
+        token.sign = (1.0 if hill[1] == "up" else -1.0) * (-1.0 if who in {*places.SOURCES, "PUMP"} else 1.0)
+        found.clear()
+        found["way.length"], found["way.climb"] = 5, 5
+        return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
         return
     if at.how:

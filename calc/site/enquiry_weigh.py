@@ -6,6 +6,7 @@ import re
 
 from calc.site import enquiry_words as words
 from calc.site.enquiry_model import Token
+from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
@@ -50,7 +51,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         off = None
     if on and off:
         on, off = (on, None) if _last(_ON_LEFT, left) > _last(_OFF_LEFT, left) else (None, off)
-    cycle = re.search(r"\b(?:switch|cut|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b", near.before + near.after + near.subject)
+    cycle = re.search(r"\b(?:switch|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b", near.before + near.after + near.subject)
     if on and cycle:
         found["pump.cut_in"] = 6
     elif off and cycle:
@@ -174,7 +175,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
     ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
     ("suction.bends", rf"\bsuction\b[^.;\n]{{0,60}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
-    ("suction.foot_valves", r"\b(an?|one|the|with|and|plus|,|:|has|1)[ ](?:good |new |brass |spring-loaded |strainer and )*foot[ -]?valves?\b"),
+    ("suction.foot_valves", r"\b(foot[ -]?)valves?\b(?! (?:leak\w* )?\?)"),
 ))  # fmt: skip
 
 
@@ -183,11 +184,13 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
     found = []
     for path, pattern in _SERIES:
         for match in pattern.finditer(low):
+            if path == "suction.foot_valves" and negated(low, match.start()):
+                continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0]
             around = low[max(0, match.start() - 120) : match.end() + 120]
             if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
-            if path.startswith("power") and re.search(r"batter(?:y|ies)|cells", low[max(0, match.start() - 30) : match.end() + 12]):
+            if path.startswith("power") and re.search(r"batter(?:y|ies)|cells", low[max(low.rfind(".", 0, match.start()), match.start() - 30, 0) : match.end() + 12]):
                 continue
             if number == int(number) and 0 < number <= 100:
                 found.append((path, number, match.start(), match.end()))

@@ -29,13 +29,14 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub pump|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
-    ("pump.placement", "out", 3, r"\bpump(?:'s| is| sits| stands| set| house)?(?: \w+){0,2} (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s| is| sits| stands| set| house)?(?: \w+){0,2} (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|frequency (?:drive|converter|inverter)|holds? constant pressure|soft[ -]start variable)\b"),
     ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
     ("pump.control", "switch", 1, r"\b(?:cut[ -]?in|cuts? in at|cut[ -]?out|kicks? (?:in|on) at|(?:comes?|turns?|switches|starts?|goes) on at)\b"),
     ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
-    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
+    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
     ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to|off|on) the grid|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company)\b(?! ?water)"),
     ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas(?:oline)?[ -]powered pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
@@ -43,12 +44,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
-    ("pipes.held", "buried", 3, r"\b(?:buried|burried|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?(?:frost ?line|ground))\b"
+    ("pipes.held", "buried", 3, r"\b(?:buried|burried|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
     ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|forest floor)|on the surface|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
-    ("power.season", "even", 1, r"\bsame (?:use|usage) all year\b"),
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -96,6 +96,16 @@ def no_pump(low: str) -> tuple[int, int] | None:
     own = [one for one in _YES_PUMP.finditer(low) if not (match.start() <= one.start() < match.end())]
     strong = re.search(r"no pump|without|don'?t|do not", match.group())
     return match.span() if strong or not own else None
+
+
+_LEVEL = re.compile(
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b")
+
+
+def level_with(low: str) -> tuple[int, int] | None:
+    """Where it is said that the house is as high as its water."""
+    match = _LEVEL.search(low)
+    return match.span() if match else None
 
 
 # What the nouns are ------------------------------------------------------------------------------------

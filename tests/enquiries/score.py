@@ -100,7 +100,10 @@ def uncounted(enquiry, told, later=LATER):
     """What README.md says is counted neither way."""
     if told.path == "pump.present" and told.text == "yes":
         return True
-    if told.path == "pump.works" or told.text == "0" or told.path.startswith(later):
+    if told.path == "pump.works" and "jet" in told.quote.lower():
+        return True
+    gone = (words for words in enquiry.get("not_facts", ()) if told.quote in words or words in told.quote)
+    if told.path.startswith(later) or (told.text == "0" and any(gone)):
         return True
     for reading in enquiry.get("readings", ()):
         allowed = reading["may_be"]
