@@ -51,7 +51,7 @@ def read(text: str) -> Enquiry:
         Ignored(plain[start:end], start, end, why)
         for start, end, why in noise.apart(masked, sentences)
     ]
-    found = facts(plain, masked, noise.masked(masked, clauses), sentences, clauses, system)
+    found = facts(plain, low, masked, noise.masked(masked, clauses), sentences, clauses, system)
     result = merged(plain, low, found, sentences)
     ignored = sorted([*left_out, *clauses, *found.ignored, *result.withdrawn], key=lambda one: one.start)
     notes += _notes(low, result.told, found.bare)

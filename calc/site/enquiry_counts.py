@@ -212,6 +212,13 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 1, match.start(), match.end(), False, True)
 
 
+def named_in(question: str) -> str:
+    """The path of what a question asks the number of; "" where it is none of these."""
+    if re.search(r"\b(?:people|persons|live|of you|household|residents|occupants)\b", question):
+        return "use.people"
+    return next((path for path, pattern in _BARE.items() if pattern.search(question)), "")
+
+
 # People ------------------------------------------------------------------------------------------
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
-from calc.site import enquiry_counts, enquiry_places, enquiry_weigh, enquiry_words
+from calc.site import enquiry_asked, enquiry_counts, enquiry_places, enquiry_weigh, enquiry_words
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_model import Ignored, Token
 from calc.site.enquiry_numbers import pairs, tokens
@@ -16,6 +16,7 @@ Spans = tuple[tuple[int, int], ...]
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _MINUTES = re.compile(r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $")
 _MINUTES_RIGHT = re.compile(r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])")
+_USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
 _TIMES = re.compile(r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b")
 _FIX = re.compile(r"^[ ,.;:()?!-]*(?:\w+ ){0,3}?(?:no|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$")
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
@@ -53,7 +54,7 @@ class Found:
     bare: int = 0
 
 
-def facts(plain: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
+def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
           system: str) -> Found:  # fmt: skip
     """masked: without dates and the like; clean: also without what is somebody else's, past or
     only considered."""
@@ -68,6 +69,11 @@ def facts(plain: str, masked: str, clean: str, sentences: Spans, clauses: list[I
     _minutes(masked, numbers, sentences)
     _words(clean, found)
     taken = _special(clean, found, numbers)
+    asked = enquiry_asked.questions(low)
+    for path, number, start, end in enquiry_asked.counted(clean, asked):
+        taken.append((start, end))
+        found.pieces.append(Piece(path, start, end, number, number))
+    _answers(clean, numbers, asked, found, taken)
     _numbers(clean, numbers, sentences, found, taken)
     _things(clean, found, numbers)
     _left(plain, numbers, found)
@@ -81,6 +87,7 @@ def _pressure_pairs(low: str, numbers: list[Token]) -> None:
         said = low[pair.start : pair.end + 1]
         ready = re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around) or re.search(
             r"(?:psi|bar|kpa)", said) and re.search(r"\bpump|pressure tank|press|cycl|set", around)  # fmt: skip
+        ready = ready or (pair.low, pair.high) in _USUAL and low[pair.start : pair.end].count("/") == 1
         ratio = pair.high / max(pair.low, 0.1)
         if not ready or not 1.15 <= ratio <= 4 or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start]):
             continue
@@ -157,6 +164,20 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     return taken
+
+
+def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]], found: Found,
+             taken: list[tuple[int, int]]) -> None:  # fmt: skip
+    """Numbers under a question of earlier mail that says what they are."""
+    for token in numbers:
+        question = "" if token.why else enquiry_asked.asked_of(token, asked)
+        if not question or clean[token.start] == noise.MASK or pipe_at(clean, token, 0, len(clean)):
+            continue
+        path, sign = enquiry_asked.answered(token, question, clean)
+        if path and not any(start <= token.start < end for start, end in taken):
+            token.sign, token.used = sign, True
+            taken.append((token.start, token.end))
+            found.pieces.append(_piece(token, path, 6, ()))
 
 
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
@@ -236,7 +257,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
     weights = weigh(token, near)
     if token.kind == "pressure":
         weights = enquiry_weigh.pressure(token, near)
-        if token.low != token.high and re.search(r"switch|cycl|cuts|pump", near.before + near.after) and not weights.get("pressure_tank.precharge"):
+        if token.low != token.high and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after) and not weights.get("pressure_tank.precharge"):
             _pair(token, found)
             return
     elif token.kind == "volume":

@@ -86,7 +86,7 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
                 contradictions.append(Contradiction(path, label(path), said))
             else:
                 told += said
-    result.told = tuple(sorted(_whole(told), key=lambda one: (one.start, one.path)))
+    result.told = tuple(sorted(_whole(_hung(told)), key=lambda one: (one.start, one.path)))
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
@@ -289,6 +289,16 @@ def _unclear(plain: str, piece: Piece) -> Unclear:
 
 def _signed(path: str, piece: Piece) -> float:
     return -abs(piece.low) if path == "water.level" else abs(piece.low) if path == "way.length" else piece.low
+
+
+def _hung(told: list[Told]) -> list[Told]:
+    """A pump hung in a well is in the water; one above the water is out of it."""
+    paths = {one.path: one for one in told}
+    height = paths.get("pump.height")
+    if height is None or "pump.placement" in paths or not height.text.startswith("-"):
+        return told
+    path = "pump.placement"
+    return [*told, Told(path, "in", label(path), height.quote, height.start, height.end)]
 
 
 def _whole(told: list[Told]) -> list[Told]:

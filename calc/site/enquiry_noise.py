@@ -64,6 +64,7 @@ _FORWARDED = re.compile(
 )  # fmt: skip
 _WROTE = re.compile(r"^[ ]*(?:on|am|le) .{5,150}\n?.{0,80}\bwrote:\s*$", re.M)
 _QUOTE = re.compile(r"^[ ]*>.*$", re.M)
+_HEADER = re.compile(r"^[ ]*(?:from|to|date|sent|cc|subject|re|fwd?)\s*:.*$", re.M)
 _DASHES = re.compile(r"^--+ ?$", re.M)
 _SIGN = re.compile(
     r"^[ ]*(?:many thanks|thanks(?: again| so much| a lot| in advance| for .{0,40})?|thank you(?: .{0,40})?|thx|ta|tia"
@@ -71,6 +72,7 @@ _SIGN = re.compile(
     r"[ ,!.-]*\n", re.M
 )  # fmt: skip
 _SENT = re.compile(r"^[ ]*sent from .{0,60}$|^[ ]*get outlook for .*$", re.M)
+_GREETING = 15  # words up to which what stands before earlier mail only hands it on; our choice
 _AFTER_SIGN = 70  # characters of a line beyond which it is no part of a signature; our choice
 
 
@@ -92,15 +94,23 @@ def noise(low: str, text: str) -> list[Ignored]:
 
 def _quoted(low: str) -> list[tuple[int, int, str]]:
     found = [(*line.span(), QUOTED) for line in _QUOTE.finditer(low)]
+    if found and not _wrote_before(_HEADER.sub("", _WROTE.sub("", _QUOTE.sub("", low)))):
+        found = []  # a mail that was handed on
     forwarded = _FORWARDED.search(low)
-    if forwarded and forwarded.start() > 0 and low[: forwarded.start()].strip():
+    if forwarded and _wrote_before(low[: forwarded.start()]):
         found.append((forwarded.start(), len(low), QUOTED))
     wrote = _WROTE.search(low)
     if wrote:
         rest = low[wrote.end() :]
-        whole = ">" not in rest and low[: wrote.start()].strip()
+        whole = ">" not in rest and _wrote_before(low[: wrote.start()])
         found.append((wrote.start(), len(low) if whole else wrote.end(), QUOTED))
     return found
+
+
+def _wrote_before(before: str) -> bool:
+    """Whether more than a greeting stands before earlier mail; else that is what was handed on."""
+    words = [one for one in _HEADER.sub("", before).split() if not one.startswith(">")]
+    return len(words) >= _GREETING or (len(words) >= 5 and any(one[0].isdigit() for one in words))
 
 
 def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int, str]]:

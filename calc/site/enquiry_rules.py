@@ -45,6 +45,7 @@ _D = {
         ("way.length", 4, r"(?:run|distance|length|pipe ?run|line|pipe(?:line)?|trench|poly|far|main|hose|haul|route|horizontal(?:ly)?|dist|stretch|pipework|long)", None),
         ("way.length", 6, None, r"(?: |-)?(?:of |run of |worth of |long )*(?:(?:black|blue|buried|old|new|the|this|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
         ("way.length", 5, None, r" ?(?:away|distant|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
+        ("way.length", 4.5, r"(?:pump|well|spring|creek|source|tank|well ?head|bore ?hole|cistern|river|pond) (?:up |down |over |back )?to (?:the |our |my )?(?:\w+ )?(?:house|cabin|tank|home|barn|garden|cottage|trough|taps?|kitchen|place|building|camp|yurt|lodge|cottages|cabins|paddock|field)", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|fall|vertical|in height|of (?:head|rise)))"),
         ("way.length", 5, None, r" ?(?:all the way |straight |away )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|it\b)"),
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
@@ -203,7 +204,8 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         if down:
             found["water.level"], token.sign = 8, -1.0
     elif one == "PUMP" and other in sources:
-        found["pump.height"] = 7
+        # heights are counted from the pump, unless it hangs in the water
+        found["water.level"], token.sign = 7, 1.0 if down else -1.0
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:

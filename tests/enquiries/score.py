@@ -134,6 +134,26 @@ def score(enquiries, later=LATER):
     return total
 
 
+def causes(enquiries):
+    """What became of the quotes of missed facts: counts of (path, why), no words of them."""
+    counts = Counter()
+    for enquiry in enquiries:
+        found = read(enquiry["text"])
+        for fact in enquiry["facts"]:
+            if any(one.path == fact["path"] and same(fact, one) for one in found.told):
+                continue
+            start = found.text.find(fact["quote"])
+            end = start + len(fact["quote"])
+            spans = [(one.start, one.end, f"left out: {one.why}") for one in found.ignored]
+            spans += [(one.start, one.end, "unclear") for one in found.unclear]
+            spans += [(o.start, o.end, "contradiction") for c in found.contradictions for o in c.said]
+            spans += [(one.start, one.end, "unused") for one in found.unused]
+            spans += [(one.start, one.end, "told as " + one.path) for one in found.told]
+            why = next((why for s, e, why in spans if s < end and start < e), "unread")
+            counts[fact["path"], why] += 1
+    return counts
+
+
 def said(total):
     return (
         f"{total.found} of {total.expected} found ({100 * total.found_share:.1f} %), "
@@ -147,6 +167,8 @@ def main(paths):
     counts = Counter(fault for faults in total.faults.values() for fault in faults)
     for (what, path), times in sorted(counts.items()):
         print(f"{what} {path}: {times}")
+    for (path, why), times in sorted(causes(enquiries).items(), key=lambda one: one[0][1]):
+        print(f"{why}: {path} {times}")
     print(said(total))
     print("with every path counted:", said(score(enquiries, ("-",))))
 
