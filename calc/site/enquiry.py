@@ -8,6 +8,9 @@ no word beside it that says what it is stays unread, and is shown as such.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import TypeVar
 
 from calc.site import enquiry_noise as noise
 from calc.site import enquiry_text as texts
@@ -15,10 +18,11 @@ from calc.site.enquiry_facts import facts
 from calc.site.enquiry_merge import merged
 from calc.site.enquiry_model import Contradiction, Enquiry, Ignored, Reading, Told, Unclear
 from calc.site.enquiry_site import to_site
+from calc.site.enquiry_spelling import corrected
 
 __all__ = ["Contradiction", "Enquiry", "Ignored", "Reading", "Told", "Unclear", "read", "to_site"]
 
-_DIGIT = re.compile(r"\d")
+Span = TypeVar("Span", Told, Unclear, Ignored)
 _TWO = re.compile(
     r"\b(?:second (?:enquiry|question|place|property|site|customer|system)|another (?:enquiry|customer|property|site)"
     r"|(?:place|site|property|customer|enquiry) (?:2|two|b)\b|the other (?:property|place|site)|two (?:places|properties|sites|enquiries))"
@@ -42,6 +46,8 @@ def read(text: str) -> Enquiry:
         plain = plain[: texts.MOST]
     if not plain.strip():
         return Enquiry(plain, notes=(*notes, "There is nothing to read yet."))
+    written = plain
+    plain, places = corrected(written)
     low = texts.folded(plain)
     system = "us" if len(_US.findall(low)) > len(_METRIC.findall(low)) else "metric"
     left_out = noise.noise(low, plain)
@@ -55,8 +61,24 @@ def read(text: str) -> Enquiry:
     result = merged(plain, low, found, sentences)
     ignored = sorted([*left_out, *clauses, *found.ignored, *result.withdrawn], key=lambda one: one.start)
     notes += _notes(low, result.told, found.bare)
-    return Enquiry(plain, result.told, result.unclear, result.contradictions, tuple(ignored),
-                   found.unused, tuple([*notes, *found.notes]), system)  # fmt: skip
+    back = _Back(written, places)
+    said = tuple(Contradiction(one.path, one.label, back.all(one.said)) for one in result.contradictions)
+    return Enquiry(written, back.all(result.told), back.all(result.unclear), said, back.all(ignored),
+                   back.all(found.unused), tuple([*notes, *found.notes]), system)  # fmt: skip
+
+
+class _Back:
+    """Spans of the corrected text, as they stand in the written one."""
+
+    def __init__(self, written: str, places: list[int]) -> None:
+        self.written, self.places = written, places
+
+    def all(self, ones: Iterable[Span]) -> tuple[Span, ...]:
+        return tuple(self._one(one) for one in ones)
+
+    def _one(self, one: Span) -> Span:
+        start, end = self.places[one.start], self.places[one.end]
+        return replace(one, start=start, end=end, quote=self.written[start:end])
 
 
 def _notes(low: str, told: tuple[Told, ...], bare: int) -> list[str]:

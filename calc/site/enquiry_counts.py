@@ -63,6 +63,7 @@ _TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b")
 _TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $")
 _NO_LIST = re.compile(r"\b(?:no|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
+_DRY = re.compile(r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$")
 _SKIP_THING = re.compile(r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)")
 
 
@@ -118,13 +119,16 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     before, after = low[max(0, start - 40) : start], low[end : end + 70]
     if path.startswith(("outlets", "use")) and _SKIP_THING.match(after):
         return None
+    if path == "outlets.toilet" and _DRY.search(low[: match.start("thing")][-20:]):
+        return None
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if path.startswith(("outlets", "use")) else None
     if path.startswith("animals") and re.match(r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b", after):
         return None
     if thing.startswith("pairs") and "cow" not in low:
         return None
-    if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
+    own = re.search(rf"(?<![\w-]){NUMBER} (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts),? ?(?:each )?(?:with|having|has|have)(?: each)? (?:its own |their own |own |an? |one )?(?:[a-z]+ and (?:a |its own )?|[a-z]+, (?:a )?[a-z]+ and (?:a )?)?$", low[max(0, match.start("thing") - 90) : match.start("thing")])
+    if own or re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
         return _each(low, path, match)
     same = _TOGETHER_AFTER.match(after)
     if same and re.search(rf"(?<![\w-]){NUMBER}(?= of them| \w+s\b)", same.group()):
@@ -143,14 +147,16 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
             return None
         vague = word not in {"a", "an", "one", "single", "1x"}
         return Counted(path, 1, start if word not in {",", "and", "&", "+", "plus", "also"} else match.start("thing"), end, False, vague)
-    if word[0].isdigit() and plural is False and number > 1 and not path.startswith("animals"):
-        return None  # "3 shower" may be anything
+    if re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :]) and path == "outlets.hose":
+        return None  # a hose of that size
+    if plural is False and number > 1 and not re.match(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)", after) and not path.startswith("animals"):
+        return None  # "3 shower" before another noun
     if number != int(number) or number < 0 or number > 5000:
         return None
     return Counted(path, number, start, end, together, False, high or 0.0)
 
 
-_HOMES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$")
+_HOMES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$")
 
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -202,6 +208,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     number = re.match(r"(?:s)? ?(?:x|:|=|-|\() ?(\d{1,2})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
     if number:
         return Counted(path, float(number[1]), match.start(), match.end() + number.end())
+    if path == "outlets.toilet" and _DRY.search(before[-20:]):
+        return None
     if match["thing"].endswith("s") or _SKIP_THING.match(after) or _ACT.search(before):
         return None
     if negated(low, match.start()):
@@ -223,8 +231,8 @@ def named_in(question: str) -> str:
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
 _OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks)\b)")
-_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl)(?: in (?:the )?house)? ?[:=] ?({NUMBER})(?![\w-])")
-_WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)])")
+_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? ?[:=-]+ ?(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
+_WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
 _KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?)(?: \w+)? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
 _TWO = re.compile(
     r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b")

@@ -16,6 +16,7 @@ Spans = tuple[tuple[int, int], ...]
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _MINUTES = re.compile(r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $")
 _MINUTES_RIGHT = re.compile(r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])")
+_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 _USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
 _TIMES = re.compile(r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b")
 _FIX = re.compile(r"^[ ,.;:()?!-]*(?:\w+ ){0,3}?(?:no|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$")
@@ -160,6 +161,9 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
     for area, unit, start, end in enquiry_weigh.by_sides(clean):
         taken.append((start, end))
         found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
+    for number, start, end in enquiry_weigh.latitudes(clean):
+        taken.append((start, end))
+        found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_weigh.counted(clean):
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
@@ -218,6 +222,16 @@ def _on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
+_MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
+
+
+def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
+    """Whether a number parts the words of a sentence for another one."""
+    if one.start in pipes:
+        return True
+    return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
+
+
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
     return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
@@ -229,15 +243,18 @@ def _context(clean: str, live: list[Token], at: int, sentences: Spans, pipes: di
     index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
     start, end = sentences[index] if sentences else (0, len(clean))
     begin = int(token.extra.get("as", token.start))
-    others = [one for one in live if one is not token and (one.kind != "bare" or one.start in pipes)]
-    before = max((one.end for one in others if start <= one.start and one.end <= begin), default=start)
+    others = [one for one in live if one is not token and _parts(one, token, pipes)]
+    before, lasting = start, -1
+    for one in others:
+        stop = max(one.end, pipes[one.start].end) if one.start in pipes else one.end
+        if start <= one.start and one.end <= begin and stop >= before:
+            before, lasting = min(stop, begin), one.start
     after = min((one.start for one in others if one.start >= token.end and one.end <= end), default=end)
     subject = ""
     for back in range(index - 1, max(-1, index - 3), -1):
         subject = enquiry_places.noun(clean[slice(*sentences[back])])
         if subject:
             break
-    lasting = next((one.start for one in others if one.end == before), -1)
     following, last = (
         ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
         for one in (after if after < end else -1, lasting)
@@ -254,12 +271,15 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
     if token.kind == "bare":
         _bare(token, near, found)
         return
-    weights = weigh(token, near)
+    weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
         weights = enquiry_weigh.pressure(token, near)
         if token.low != token.high and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after) and not weights.get("pressure_tank.precharge"):
             _pair(token, found)
             return
+    elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
+            r"voc|max|open|panel|pv|limit", near.left[-25:] + near.right[:12]):  # fmt: skip
+        weights = {"power.voltage": 4}
     elif token.kind == "volume":
         weights = enquiry_weigh.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
@@ -288,6 +308,8 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
     if path == "store.hours":
         low, high, unit = low / {"min": 60, "s": 3600}.get(unit, 1), high / {"min": 60, "s": 3600}.get(unit, 1), ""
     ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)
+    if token.maybe and path in {"place.altitude", "way.length"} and (path == "place.altitude" or token.low < 3):
+        return Piece(path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight)
     return Piece(path, int(token.start), token.end, ends[0], ends[1], unit, weight=weight, about=token.about, others=others,
                  values=tuple(sign * one for one in token.maybe))  # fmt: skip
 

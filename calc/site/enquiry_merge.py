@@ -149,8 +149,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
     if path == "water.level" and any(_LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups):
         return [min(groups, key=lambda one: _si(one))]
     if path == "water.yield" and any(_LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups):
-        lows = [one for one in groups if _LOWEST.search(low[max(0, one.start - 50) : one.end + 40])]
-        return [min(lows, key=lambda one: _si(one))]
+        return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
     sure = [one for one in groups if one.weight > heaviest - 2]
     return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]

@@ -13,14 +13,15 @@ QUOTED, SIGNED, PHONE = "earlier mail, quoted", "a signature", "a telephone numb
 DATE, CLOCK, PRICE, CODE = "a date", "a time of day", "a price", "an order or model number"
 ADDRESS, WEB, LONG_AGO = "a post address", "an address on the web", "a length of time or an age"
 OTHERS, PAST, MAYBE, NEGATED = "somebody else's", "in the past", "only considered", "negated"
-WITHDRAWN = "withdrawn"
 
 _MONTHS = (
     r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
     r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b\.?"
 )
 _TH = r"\d{1,2}(?:st|nd|rd|th)?"
+WITHDRAWN = "withdrawn"
 _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
+    (WITHDRAWN, r"~~[^~\n]{1,80}~~"),
     (WEB, r"\S{1,80}@\S{1,80}\.\w+|(?:https?://|www\.)\S+"),
     (PHONE, r"\+\d[\d ().-]{7,20}\d"), (PHONE, r"\(?\b\d{3}\)?[ .-]{1,2}\d{3}[.-]\d{4}\b"),
     (PHONE, r"\b0\d{2,4}[ -]\d{3,4}[ -]?\d{3,4}\b|\b\d{3}-\d{4}\b|\b0\d{9,10}\b"),
@@ -93,9 +94,11 @@ def noise(low: str, text: str) -> list[Ignored]:
 
 
 def _quoted(low: str) -> list[tuple[int, int, str]]:
-    found = [(*line.span(), QUOTED) for line in _QUOTE.finditer(low)]
-    if found and not _wrote_before(_HEADER.sub("", _WROTE.sub("", _QUOTE.sub("", low)))):
-        found = []  # a mail that was handed on
+    lines = [line.span() for line in _QUOTE.finditer(low)]
+    if lines and not _wrote_before(_HEADER.sub("", _WROTE.sub("", _QUOTE.sub("", low)))):
+        lines = []  # a mail that was handed on
+    theirs = [run for run in _runs(low, lines) if not _own(run, low)]
+    found = [(start, end, QUOTED) for _, inside in theirs for start, end in inside]
     forwarded = _FORWARDED.search(low)
     if forwarded and _wrote_before(low[: forwarded.start()]):
         found.append((forwarded.start(), len(low), QUOTED))
@@ -105,6 +108,41 @@ def _quoted(low: str) -> list[tuple[int, int, str]]:
         whole = ">" not in rest and _wrote_before(low[: wrote.start()])
         found.append((wrote.start(), len(low) if whole else wrote.end(), QUOTED))
     return found
+
+
+Run = tuple[int, list[tuple[int, int]]]  # depth of the quoting, lines
+
+
+def _runs(low: str, lines: list[tuple[int, int]]) -> list[Run]:
+    """Quoted lines that stand together, by how often they were quoted."""
+    runs: list[Run] = []
+    for start, end in lines:
+        signs = re.match(r"[ >]*", low[start:end])
+        depth = signs.group().count(">") if signs else 1
+        empty = not low[start:end].strip(" >")
+        if runs and not low[runs[-1][1][-1][1] : start].strip() and (empty or depth == runs[-1][0]):
+            runs[-1][1].append((start, end))
+        else:
+            runs.append((depth, [(start, end)]))
+    return runs
+
+
+def _own(run: Run, low: str) -> bool:
+    """Whether quoted mail is the writer's own: each second one of a thread, or one that tells of
+    "our" place and asks nobody about "yours"."""
+    depth, lines = run
+    said = " ".join(low[start:end] for start, end in lines)
+    asks = _ASKS.search(said)
+    head = low[max(0, lines[0][0] - 90) : lines[0][0]] + said[:60]
+    if re.search(r"\b(?:i|we) wrote\b|\bmy (?:earlier|last|first|previous) (?:mail|message|e-?mail|letter)\b", head):
+        return True
+    if depth % 2 == 0:
+        return asks is None
+    return asks is None and bool(_OURS.search(said))
+
+
+_ASKS = re.compile(r"\b(?:your|yours|you have|are you|do you|would you|could you|can you|you (?:said|need|want|may|should|will)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
+_OURS = re.compile(r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b")
 
 
 def _wrote_before(before: str) -> bool:

@@ -50,6 +50,8 @@ _DEFINED = (
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
     ("flow", "gph", rf"(?:gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
+    ("each", "gal/day", rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("each", "L/day", rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
     ("daily", "gal/day", rf"(?:gpd\b|{_GAL}{_PER}{_DAY}|{_GAL} daily\b)"),
     ("daily", "L/day", rf"(?:lpd\b|{_L}{_PER}{_DAY}|{_L} daily\b)"),
     ("daily", "m³/day", rf"{_M3}{_PER}{_DAY}"),

@@ -14,7 +14,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pvc40", "PVC schedule 40", r"\b(?:pvc,? ?\(?(?:sch(?:ed(?:ule)?)?\.? ?40)|(?:sch(?:ed(?:ule)?)?\.?[ -]?40)(?: pvc)?)"),
     ("pvc", "PVC", r"\b(?:u?pvc|u-pvc|pcv|plastic pressure pipe)\b"),
     ("pex", "PEX", r"\bpex(?:-?[abc])?\b"),
-    ("hose", "garden hose", r"\b(?:garden ?hose|hose ?pipe)\b"),
+    ("hose", "garden hose", r"(?<!suction )\b(?:garden ?)?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
     ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
@@ -61,7 +61,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
     named = _PIPE.search(after[:32]) or re.search(
-        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?: \w+){0,3} $", before)  # fmt: skip
+        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: \w+){0,3} $|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
     if material == "" and not named:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):

@@ -24,6 +24,10 @@ FILL = (
 _PHRASE = r"(?: (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
+_AFTER_PIPE = re.compile(r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+")
+_LABEL = re.compile(r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)?[ :=~-]+(?:about |approx\.? |ca\.? |roughly )*$")
+
+
 @dataclass(frozen=True)
 class Context:
     """The words round a number: ``left`` and ``right`` as far as the next number, ``before`` from
@@ -42,14 +46,15 @@ class Context:
 
 _D = {
     "length": (
-        ("way.length", 4, r"(?:run|distance|length|pipe ?run|line|pipe(?:line)?|trench|poly|far|main|hose|haul|route|horizontal(?:ly)?|dist|stretch|pipework|long)", None),
-        ("way.length", 6, None, r"(?: |-)?(?:of |run of |worth of |long )*(?:(?:black|blue|buried|old|new|the|this|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
-        ("way.length", 5, None, r" ?(?:away|distant|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
+        ("way.length", 4, r"(?:run|distance|length|pipe ?run|line|pipe(?:line)?|trench|poly|far|main|hose|haul|route|horizontal(?:ly)?|dist|stretch|pipework|long)(?: (?:has|have|measures|with|a|length|long|goes))*", r"(?! ?(?:above|higher|lower|below|up\b|uphill|deep|over (?:the|our)|of (?:elevation|altitude)))"),
+        ("way.length", 6, None, r"(?: |-)?(?:of (?:the |this )?|run of |worth of |long )*(?:(?:black|blue|buried|old|new|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
+        ("way.length", 5, None, r" ?(?:away|distant|far\b|in length|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
         ("way.length", 4.5, r"(?:pump|well|spring|creek|source|tank|well ?head|bore ?hole|cistern|river|pond) (?:up |down |over |back )?to (?:the |our |my )?(?:\w+ )?(?:house|cabin|tank|home|barn|garden|cottage|trough|taps?|kitchen|place|building|camp|yurt|lodge|cottages|cabins|paddock|field)", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|fall|vertical|in height|of (?:head|rise)))"),
         ("way.length", 5, None, r" ?(?:all the way |straight |away )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|it\b)"),
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
-        ("way.climb", 5, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|of head)"),
+        ("way.climb", 6, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
+        ("way.climb", 6, r"(?:(?<=[,;:(-] )up|(?<=[,;:(-])up|(?<=and )up|(?<=then )up|(?<=and )down|(?<=[,;] )down)", r"(?! ?(?:of pipe|deep|long|the))"),
         ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference in (?:height|elevation)|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
         ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
@@ -65,10 +70,10 @@ _D = {
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
         ("suction.length", 8, None, r" ?(?:of |long )?(?:suction (?:line|pipe|hose)|of suction\b|intake (?:pipe|hose|line)|suction\b(?! lift)|from (?:the )?pump to (?:the )?(?:foot valve|water|strainer))"),
         ("pump.height", 7, r"pump (?:is |was )?(?:hangs?|hung|hanging|set|sits|suspended|lowered|placed|installed|down|at a depth of|depth|setting|is down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)?", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),
-        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\d]{0,30}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi))"),
+        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\d]{0,30}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down|submersible|installed|put)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to| in| on)?(?: a)?(?: depth)?(?: of)?", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi|over|to the))"),
         ("pump.height", 5, r"(?:pump|submersible)(?: is)?(?: down)? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
-        ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
+        ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
         ("place.altitude", 8, None, r" ?(?:above (?:the )?sea(?: level)?|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
         ("power.cable", 8, r"(?:cable(?: run| length)?|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
@@ -97,7 +102,7 @@ _D = {
         ("power.limit", 7, r"(?:max(?:imum)? (?:pv|input|panel)?(?: ?voltage)?|pv (?:max|limit)|max pv)", None),
         ("power.open_voltage", 8, r"(?:voc|v\.?oc|open[ -]circuit(?: voltage)?)(?: of)?", None),
         ("power.open_voltage", 8, None, r" ?(?:voc|open[ -]circuit|oc\b)"),
-        ("power.voltage", 5, None, r"[ -]?(?:dc )?(?:system|battery|batteries|bank|solar|pump|lithium|lifepo4|lfp|agm|submersible|lead|setup|surface|diaphragm|inverter|motor|supply|dc\b|off[ -]grid|\d+ ?ah|house bank|single phase|ac\b|mains)"),
+        ("power.voltage", 5, None, r"[ -]?(?:dc |ac )?(?:\w+ ){0,2}?(?:system|battery|batteries|bank|solar|pump|lithium|lifepo4|lfp|agm|submersible|lead|setup|surface|diaphragm|inverter|motor|supply|dc\b|off[ -]grid|\d+ ?ah|house bank|single phase|ac\b|mains)"),
         ("power.voltage", 4, r"(?:battery(?: bank)?|batteries|bank|system|solar|voltage|runs? on|running on|works on|at|volt\w*|inverter|power|mains|supply|everything|pump)(?: (?:is|voltage|are|of|a|an|all|on|runs|system))*", None),
     ),
     "current": (
@@ -157,7 +162,7 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         path = near.next_pipe.replace(".pipe", ".length")
         found.pop("way.length" if path != "way.length" else "", None)
         found[path] = max(found.get(path, 0), 6.5)
-    if near.last_pipe and re.fullmatch(r"[ ,;x@(/-]*(?:\w+ )?", near.left) and token.unit in {"m", "ft"} and not found:
+    if near.last_pipe and _AFTER_PIPE.fullmatch(near.left) and token.unit in {"m", "ft", "yd", "km", "mi"} and not found:
         found[near.last_pipe.replace(".pipe", ".length")] = 4.5
     hill = re.match(r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b", near.right)
     if hill:
@@ -168,6 +173,15 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
         return
+    label = _LABEL.search(near.left[-70:])
+    if label and not at.how:
+        how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
+        one = places.noun(label["one"] or "") or places.noun(near.before)
+        other = places.noun(label["other"])
+        if one == other:
+            one = ""
+        at = places.Between(one or _from_mail(near.mail, other), other, how)
+        token.sign = -1.0 if how == "below" else 1.0
     if at.how:
         _related(token, at, near, found)
     elif "pump.height" in found:
@@ -210,8 +224,8 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
-        if not other and one in {"WELL", "CREEK", "PUMP"}:
-            found["way.climb"] = 0 if one != "CREEK" else 4
+        if not other and one in {"WELL", "PUMP"} and re.match(r" ?(?:below|above|under|over)", near.right):
+            found["way.climb"] = 0
     elif one == "HOUSE" and other in {*sources, "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
     elif one == "HOUSE" and other == "HOUSE":
@@ -222,6 +236,16 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["way.climb"] = 5
     elif one in {"PTANK", "PANELS", "SUCTION"}:
         found.clear()
+
+
+def _from_mail(mail: str, other: str) -> str:
+    """What stands above or below the ``other`` where a list does not say it."""
+    if other == "HOUSE":
+        return next((key for key in ("ABOVE", "SPRING", "WELL", "CREEK") if re.search(_FIRST[key], mail)), "")
+    return "HOUSE"
+
+
+_FIRST = {"ABOVE": r"\b(?:hill|header|upper) ?-?tank", "SPRING": r"\bspring", "WELL": r"\bwell|\bbore", "CREEK": r"\b(?:creek|stream|river|pond|lake)"}
 
 
 def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -> None:

@@ -10,11 +10,12 @@ from html.parser import HTMLParser
 MOST = 40_000  # characters that are read of a letter; our choice
 MOST_RAW = 400_000  # characters of HTML that are looked through; our choice
 _MARKUP = re.compile(
-    r"<(?:!doctype|html|body|head|div|p|br|table|span|td|li|ul|ol|blockquote|b|i|strong|em|font)"
+    r"<(?:!doctype|html|body|head|div|p|br|table|span|td|li|ul|ol|blockquote|b|i|s|del|strike|strong|em|font)"
     r"\b[^<>]{0,500}>", re.I
 )  # fmt: skip
 _BLOCKS = frozenset("p div br tr li ul ol table h1 h2 h3 h4 blockquote hr pre".split())
 _SILENT = frozenset("style script head title".split())
+_STRUCK = frozenset("s del strike".split())
 _PLAIN = {
     "\u00a0": " ", "\u202f": " ", "\u2009": " ", "\u2007": " ", "\t": " ", "\r": "\n",
     "\u2019": "'", "\u2018": "'", "\u2032": "'", "\u00b4": "'", "`": "'", "\u201c": '"',
@@ -43,6 +44,8 @@ class _Stripper(HTMLParser):
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         self.silent += tag in _SILENT
         self.quoted += tag == "blockquote"
+        if tag in _STRUCK:
+            self.parts.append("~~")
         if tag in _BLOCKS:
             self.parts.append("\n" + "> " * bool(self.quoted))
         elif tag in {"td", "th"}:
@@ -51,6 +54,8 @@ class _Stripper(HTMLParser):
     def handle_endtag(self, tag: str) -> None:
         self.silent = max(0, self.silent - (tag in _SILENT))
         self.quoted = max(0, self.quoted - (tag == "blockquote"))
+        if tag in _STRUCK:
+            self.parts.append("~~")
         if tag in _BLOCKS and tag != "br":
             self.parts.append("\n")
 

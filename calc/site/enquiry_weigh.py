@@ -164,6 +164,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
 
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
@@ -194,6 +195,20 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
                 continue
             if number == int(number) and 0 < number <= 100:
                 found.append((path, number, match.start(), match.end()))
+    return found
+
+
+_LATITUDE = re.compile(
+    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b")
+
+
+def latitudes(low: str) -> list[tuple[float, int, int]]:
+    """(degrees, start, end) of latitudes; south is negative."""
+    found = []
+    for match in _LATITUDE.finditer(low):
+        side = match["s"] or match["t"] or "n"
+        degrees = float((match["a"] or match["b"]).replace(",", "."))
+        found.append((-abs(degrees) if side.startswith("s") else degrees, match.start("a" if match["a"] else "b"), match.end()))
     return found
 
 
