@@ -30,7 +30,7 @@ _OUTLETS = (
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
-    ("outlets.hose", r"(?:garden |outside |outdoor |yard )?(?:hoses?|hose ?bibb?s?|hosepipes?|spigots?|hydrants?|outside taps?|outdoor taps?"
+    ("outlets.hose", r"(?:garden |outside |outdoor |yard )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?)"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
     ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
@@ -127,8 +127,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if thing.startswith("pairs") and "cow" not in low:
         return None
-    own = re.search(rf"(?<![\w-]){NUMBER} (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts),? ?(?:each )?(?:with|having|has|have)(?: each)? (?:its own |their own |own |an? |one )?(?:[a-z]+ and (?:a |its own )?|[a-z]+, (?:a )?[a-z]+ and (?:a )?)?$", low[max(0, match.start("thing") - 90) : match.start("thing")])
-    if own or re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
+    if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
         return _each(low, path, match)
     same = _TOGETHER_AFTER.match(after)
     if same and re.search(rf"(?<![\w-]){NUMBER}(?= of them| \w+s\b)", same.group()):
@@ -168,9 +167,12 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
 
 
+_ROOMS = re.compile(
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
+    r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$")
 _OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) of (?:them|these|those|the (\w+?)s?)\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
-_ZONE_AT = re.compile(rf"(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b")
+_ZONE_AT = re.compile(rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b")
 
 
 def later(low: str) -> list[Counted]:
@@ -188,7 +190,7 @@ def later(low: str) -> list[Counted]:
                 found.append(Counted("outlets.drip", value(match[1])[0], match.start(), match.end()))
         for match in _ZONE_AT.finditer(low):
             if "zone" in low[max(0, match.start() - 80) : match.end()]:
-                found.append(Counted("outlets.drip", 1.0 if not match[1] else value(match[1])[0], match.start(), match.end(), True))
+                found.append(Counted("outlets.drip", value(match[1] or match[2] or "one")[0], match.start(), match.end(), True))
     return found
 
 
@@ -204,6 +206,9 @@ def _how_many(word: str) -> tuple[float | None, float | None]:
 
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
+    rooms = _ROOMS.search(low[max(0, match.start() - 90) : match.start()])
+    if rooms and not match["thing"].endswith("s"):
+        return Counted(path, value(rooms["n"])[0], match.start(), match.end())
     after, before = low[match.end() : match.end() + 30], low[max(0, match.start() - 40) : match.start()]
     number = re.match(r"(?:s)? ?(?:x|:|=|-|\() ?(\d{1,2})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
     if number:

@@ -19,7 +19,7 @@ _MINUTES_RIGHT = re.compile(r" ?(?:to (?:fill|empty|recover|refill|run)|before|l
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 _USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
 _TIMES = re.compile(r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b")
-_FIX = re.compile(r"^[ ,.;:()?!-]*(?:\w+ ){0,3}?(?:no|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$")
+_FIX = re.compile(r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$")
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
 
@@ -78,7 +78,15 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _numbers(clean, numbers, sentences, found, taken)
     _things(clean, found, numbers)
     _left(plain, numbers, found)
+    found.pieces = [_earlier(low, one) for one in found.pieces]
     return found
+
+
+def _earlier(low: str, piece: Piece) -> Piece:
+    """What stands in quoted mail weighs less than what was written after it."""
+    line = low[low.rfind("\n", 0, piece.start) + 1 : piece.start]
+    depth = len(line[: len(line) - len(line.lstrip(" >"))].replace(" ", ""))
+    return replace(piece, weight=piece.weight - 2.5 * depth) if depth else piece
 
 
 def _pressure_pairs(low: str, numbers: list[Token]) -> None:
@@ -165,7 +173,6 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_weigh.counted(clean):
-        taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     return taken
 
@@ -277,6 +284,8 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
         if token.low != token.high and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after) and not weights.get("pressure_tank.precharge"):
             _pair(token, found)
             return
+    elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
+        weights = {"power.amps": 6}
     elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
             r"voc|max|open|panel|pv|limit", near.left[-25:] + near.right[:12]):  # fmt: skip
         weights = {"power.voltage": 4}

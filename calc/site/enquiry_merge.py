@@ -181,7 +181,7 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     counted = [one for one in pieces if not one.vague]
     named = [one for one in pieces if one.vague]
     together = [one for one in pieces if one.word == "together"]
-    plain_ones = [one for one in counted if one.word != "together"] or counted
+    plain_ones = [one for one in counted if one.word != "together"]
     told: list[Told] = []
     if path.startswith("outlets.") and together:
         most = max(together, key=lambda one: one.low)

@@ -174,7 +174,7 @@ def masked(low: str, spans: Iterable[Ignored]) -> str:
     for one in spans:
         for at in range(one.start, one.end):
             if signs[at] != "\n":
-                signs[at] = MASK
+                signs[at] = MASK if one.why != WITHDRAWN else " "
     return "".join(signs)
 
 

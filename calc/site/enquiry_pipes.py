@@ -104,7 +104,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
     for key, _, pattern in _MATERIALS:
         found = pattern.search(after)
         if found and re.fullmatch(
-            r"[ \"'-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"[ \"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
             after[: found.start()],

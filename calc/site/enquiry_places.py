@@ -64,12 +64,25 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     """left, whole_left: words before the number, back to the last number and to the sentence's
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
-    before = _subject(left) or _subject(whole_left) or subject or noun(left) or noun(whole_left)
+    before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    if not before:
+        own = noun(left) or noun(whole_left)
+        before = (subject or own) if _IT.match(whole_left) else (own or subject)
     if found is None:
         return Between(before, "", "")
     how = "below" if _DOWN.match(found["how"]) else "above"
     rest = re.split(r"\b(?:and|but|so|then|which|with|,)\b|,", found["rest"])[0]
     return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
+
+
+_IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
+_WHICH = re.compile(r"\b(?:that|which)(?: (?:is|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$")
+
+
+def _antecedent(whole_left: str) -> str:
+    """What "that is" just before a number belongs to: the last place that was named."""
+    found = _WHICH.search(whole_left[-60:])
+    return noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""
 
 
 def _pronoun(rest: str, before: str, whole_left: str) -> str:

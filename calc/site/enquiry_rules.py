@@ -25,7 +25,7 @@ _PHRASE = r"(?: (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?:
 
 
 _AFTER_PIPE = re.compile(r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+")
-_LABEL = re.compile(r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)?[ :=~-]+(?:about |approx\.? |ca\.? |roughly )*$")
+_LABEL = re.compile(r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$")
 
 
 @dataclass(frozen=True)
@@ -50,7 +50,8 @@ _D = {
         ("way.length", 6, None, r"(?: |-)?(?:of (?:the |this )?|run of |worth of |long )*(?:(?:black|blue|buried|old|new|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
         ("way.length", 5, None, r" ?(?:away|distant|far\b|in length|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
         ("way.length", 4.5, r"(?:pump|well|spring|creek|source|tank|well ?head|bore ?hole|cistern|river|pond) (?:up |down |over |back )?to (?:the |our |my )?(?:\w+ )?(?:house|cabin|tank|home|barn|garden|cottage|trough|taps?|kitchen|place|building|camp|yurt|lodge|cottages|cabins|paddock|field)", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|fall|vertical|in height|of (?:head|rise)))"),
-        ("way.length", 5, None, r" ?(?:all the way |straight |away )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|it\b)"),
+        ("way.length", 5, None, r" ?(?:all the way |straight |away )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|trough|garden|field|orchard|lake|greenhouse|home|stable|it\b)"),
+        ("way.length", 5, r"(?:^|[\n,;(-] ?|and )(?:up |over |out |down )?to (?:the |our )?(?:house|cabin|barn|garden|cottage|trough|stable|hut|field|camp|yurt|home|kitchen|tank)(?: is| are)? ?[:=-]*", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|vertical|of (?:head|rise)))"),
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
         ("way.climb", 6, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
@@ -61,6 +62,8 @@ _D = {
         ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up|rises|starts|stays|levels off|drops|draws down|falls|sinks|goes)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
         ("water.level", 5, r"\bwater(?: level)?", r" ?(?:$|[,.;)\n])"),
+        ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
+        ("water.level", 6, r"water(?: level)?(?: has| is| was)?(?: never| not)?(?: been| gone| dropped| fallen)? (?:lower|deeper|further down) than", None),
         ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),
@@ -70,12 +73,12 @@ _D = {
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
         ("suction.length", 8, None, r" ?(?:of |long )?(?:suction (?:line|pipe|hose)|of suction\b|intake (?:pipe|hose|line)|suction\b(?! lift)|from (?:the )?pump to (?:the )?(?:foot valve|water|strainer))"),
         ("pump.height", 7, r"pump (?:is |was )?(?:hangs?|hung|hanging|set|sits|suspended|lowered|placed|installed|down|at a depth of|depth|setting|is down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)?", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),
-        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\d]{0,30}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down|submersible|installed|put)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to| in| on)?(?: a)?(?: depth)?(?: of)?", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi|over|to the))"),
+        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\n]{0,40}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down|submersible|installed|put)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to| in| on)?(?: a)?(?: depth)?(?: of)?", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi|over|to the))"),
         ("pump.height", 5, r"(?:pump|submersible)(?: is)?(?: down)? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
         ("place.altitude", 8, None, r" ?(?:above (?:the )?sea(?: level)?|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
-        ("power.cable", 8, r"(?:cable(?: run| length)?|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
+        ("power.cable", 8, r"(?:cable(?: run| length)?\b[^,;.¤\d\n]{0,45}|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
         ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
         ("well.bore", 7, r"(?:casing|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
@@ -99,6 +102,7 @@ _D = {
     "voltage": (
         ("power.limit", 8, r"(?:max(?:imum)?(?: pv| input| panel)?(?: voltage)?|up to|pv input|input (?:limit|max)|limit|mppt)(?: of)?", r" ?(?:max|input|limit|pv|on the (?:panel|pv) side|panel)"),
         ("power.limit", 8, None, r" ?(?:max(?:imum)?|input|pv)\b|^/\d"),
+        ("power.limit", 6, r"(?:mppt|pwm|controller)(?: \d+ ?a ?/?)?", r"(?! ?(?:system|battery|bank))"),
         ("power.limit", 7, r"(?:max(?:imum)? (?:pv|input|panel)?(?: ?voltage)?|pv (?:max|limit)|max pv)", None),
         ("power.open_voltage", 8, r"(?:voc|v\.?oc|open[ -]circuit(?: voltage)?)(?: of)?", None),
         ("power.open_voltage", 8, None, r" ?(?:voc|open[ -]circuit|oc\b)"),
@@ -112,6 +116,7 @@ _D = {
     "charge": (("power.capacity", 6, None, r"(?! ?(?:per|a) day)"),),
     "power": (
         ("power.panel", 7, None, r"[ -]?(?:solar |mono\w* |poly\w* |pv |rated |used |each )*(?:panels?|modules?)"),
+        ("power.panel", 5, r"(?:solar|pv|array|photovoltaics?) ?[:=-]* ?(?:\d+|\w+) ?(?:x|of)", None),
         ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),
     ),
     "percent": (
@@ -162,7 +167,8 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         path = near.next_pipe.replace(".pipe", ".length")
         found.pop("way.length" if path != "way.length" else "", None)
         found[path] = max(found.get(path, 0), 6.5)
-    if near.last_pipe and _AFTER_PIPE.fullmatch(near.left) and token.unit in {"m", "ft", "yd", "km", "mi"} and not found:
+    if near.last_pipe and _AFTER_PIPE.fullmatch(near.left) and token.unit in {"m", "ft", "yd", "km", "mi"} and not found and (
+            not re.match(r" ?(?:deep|down|under|below|of cover)", near.right)):  # fmt: skip
         found[near.last_pipe.replace(".pipe", ".length")] = 4.5
     hill = re.match(r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b", near.right)
     if hill:
@@ -172,6 +178,11 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         found["way.length"], found["way.climb"] = 5, 5
         return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
+        return
+    rise = _FROM_TO.search(near.left[-100:])
+    if rise:
+        found.pop("way.length", None)
+        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, -1.0 if rise["how"] == "down" else 1.0)
         return
     label = _LABEL.search(near.left[-70:])
     if label and not at.how:
@@ -193,7 +204,7 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
             del found["suction.length"]
     if found.get("way.length") and at.before == "PANELS" and not near.next_pipe:
         found["way.length"] = 0
-    high = token.low * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
+    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
     if high >= 250 and re.search(r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)(?: about| around| roughly| nearly)? ?$", near.left[-50:]):
         found["place.altitude"] = max(found.get("place.altitude", 0), 8)
     elif high >= 900 and re.search(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$", near.left) and not at.how:
@@ -236,6 +247,21 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["way.climb"] = 5
     elif one in {"PTANK", "PANELS", "SUCTION"}:
         found.clear()
+
+
+def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:
+    """ "from the creek up to the shed is 4 m": a height from the first place to the second."""
+    token.sign = sign
+    if other in {"TANK", "ABOVE"}:
+        found["tank.level"] = 7
+    elif other == "PUMP" and one in {*places.SOURCES, "WATER", "STORE"}:
+        found["water.level"] = 7
+    elif other == "HOUSE" and one:
+        found["way.climb"] = 7
+
+
+_FROM_TO = re.compile(
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$")
 
 
 def _from_mail(mail: str, other: str) -> str:

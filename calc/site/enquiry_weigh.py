@@ -128,9 +128,11 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source."""
     if "water.yield" not in found:
-        who = subject_of(near.left) or subject_of(near.before)
+        who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(r"\bpump\b", near.left[-30:] + near.right[:12]):
             return {**found, "water.yield": 4}
+        return found
+    if re.search(r"\byield", near.left[-45:] + near.right[:12]):
         return found
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
@@ -194,7 +196,8 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
             if path.startswith("power") and re.search(r"batter(?:y|ies)|cells", low[max(low.rfind(".", 0, match.start()), match.start() - 30, 0) : match.end() + 12]):
                 continue
             if number == int(number) and 0 < number <= 100:
-                found.append((path, number, match.start(), match.end()))
+                span = match.span() if path == "suction.foot_valves" else match.span(1)
+                found.append((path, number, *span))
     return found
 
 

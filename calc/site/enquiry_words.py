@@ -29,11 +29,12 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub pump|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
-    ("pump.placement", "out", 3, r"\bpump(?:'s| is| sits| stands| set| house)?(?: \w+){0,2} (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the|our|a|my) (?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
     ("pump.placement", "in", 2.5, r"\b(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
+    ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|frequency (?:drive|converter|inverter)s?|holds? constant pressure|soft[ -]start variable)\b"),
     ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
@@ -48,6 +49,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
     ("pipes.held", "buried", 3, r"\b(?:buried|burried|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b[^.;\n]{0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
     ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|forest floor)|on the surface|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
@@ -58,7 +60,7 @@ _NO_PUMP = re.compile(
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)")
 _YES_PUMP = re.compile(r"(?<!no )(?<!a )\b(?:our|the|a|my|an|jet|submersible|surface|booster|hp|solar|well|bore|diaphragm|speed|this) pumps?\b(?! (?:would|needed|if|needed|that would|or (?:not|gravity)))|\bpump (?:is|sits|runs|hangs|cuts|comes|starts)\b")
 _FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west)(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
+    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
 
 
 def said(low: str) -> list[Said]:
@@ -86,7 +88,7 @@ def _facing(low: str) -> list[Said]:
         if not re.search(r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]):
             continue
         first, second = match[1] or match[3], match[2] or match[4] or ""
-        found.append(Said("power.facing", first[0] + second[:1], match.start(), match.end(), 3))
+        found.append(Said("power.facing", (first if len(first) <= 2 else first[0]) + second[:1], match.start(), match.end(), 3))
     return found
 
 
@@ -119,11 +121,11 @@ STORE = re.compile(
     r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b")
 ABOVE = re.compile(
-    r"\b(?:header tanks?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated) tanks?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b")
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b")
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
     r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:the|a) (?:hill|ridge|rise|stand|tower|knoll|mound|slope)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
-    r"|\bpump(?:s|ed|ing)?\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b")
+    r"|\b(?:pump(?:s|ed|ing)?|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank")
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
     r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b")
