@@ -14,7 +14,7 @@ _QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?)(?P<asked>[^\n]{3,160}?)[?:]
 _NEXT = re.compile(r"^[ ]*>", re.M)
 _ASKED = tuple((path, kind, re.compile(pattern)) for path, kind, pattern in (
     ("water.level", "length", r"\b(?:water level|static|how (?:deep|far down) (?:is|does|down is) the water|depth (?:to|of) (?:the )?water|suction lift|how far (?:down )?(?:below|under)[^?]*water|water (?:is|sits|stands|below))"),
-    ("pump.height", "length", r"\b(?:how deep (?:is|does|did)[^?]*\bpump|pump (?:depth|setting)|depth of (?:the )?pump|where does the pump hang)"),
+    ("pump.height", "length", r"\b(?:how deep (?:is|does|did)[^?]*\bpump|pump (?:depth|setting)|depth of (?:the )?pump|where (?:does|is) (?:the|your) pump)"),
     ("well.depth", "length", r"\b(?:how deep is (?:the|your) (?:well|bore\w*)|depth of (?:the |your )?(?:well|bore\w*)|well depth)"),
     ("suction.length", "length", r"\b(?:suction (?:line|pipe|hose))\b"),
     ("tank.level", "length", r"\b(?:how (?:high|far|much)[^?]*\btank\b[^?]*(?:above|up|higher)|height of the tank|tank height|how high (?:is|does|up is|above)[^?]*tank)"),

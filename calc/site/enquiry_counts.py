@@ -42,16 +42,15 @@ _ANIMALS = (
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? in milk|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|does|alpacas|nannies|nanny goats?|rams?)"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?)"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
-_ADJ = (
-    r"(?:(?:small|big|large|little|low[ -]?flow|outdoor|outside|indoor|electric|old|new|nice|normal|standard|regular|solar|other|more|extra|hot|gas|double"
-    r"|separate|single|proper|hungry|thirsty|automatic|front[ -]load(?:ing|er)|efficient|different|odd|additional|mature|adult|boer|angus|black|brown|rescue"
-    r"|float[ -]valve|auto|plain|simple|laying|free-range|full[ -]size|stock|water|bathroom|kitchen|utility|laundry|garden|guest|camp|staff|public|communal"
-    r"|compost|dry|flush|hand|wash|goat|beef|milking|dairy|young|½|half|inch|3/4|good|decent|single-lever|long|zones?|irrigation|head of|of my|of our|of the|of) ){0,3}"
+_STOP = (
+    r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|people|persons)"
 )
-_N = rf"(?P<n>{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|1x|also|plus|and|,|&|\+|x)"
+_ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|\d/\d |½ ){{0,2}}"
+_N = rf"(?P<n>{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 _THINGS = tuple(
     (path, re.compile(rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"))
     for path, pattern in (*_OUTLETS, *_ANIMALS)
@@ -84,8 +83,6 @@ def things(low: str) -> list[Counted]:
                 found.append(one)
                 taken.append((match.start(), span[1]))
     for path, pattern in _BARE.items():
-        if not path.startswith(("outlets", "use")):
-            continue
         for match in pattern.finditer(low):
             if any(start < match.end() and match.start() < end for start, end in taken):
                 continue
@@ -130,9 +127,13 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
         return _each(low, path, match)
     same = _TOGETHER_AFTER.match(after)
-    if same and re.search(rf"(?<![\w-]){NUMBER}(?= of them| \w+s\b)", same.group()):
+    if same and re.search(rf"(?<![\w-]){NUMBER}\b(?! time)", same.group()):
         same = None
+    if path == "outlets.hose" and (re.match(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)", after) or re.search(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $", low[start - 12 : match.end()])):
+        return None
     together = bool(same or _TOGETHER_BEFORE.search(before) or word == "both")
+    if word in {"second", "third"}:
+        return Counted(path, 2.0 if word == "second" else 3.0, start, end)
     number, high = _how_many(word)
     if word == "both":
         number = high = 2.0
@@ -170,7 +171,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 _ROOMS = re.compile(
     rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$")
-_OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) of (?:them|these|those|the (\w+?)s?)\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
+_OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
 _ZONE_AT = re.compile(rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b")
 
@@ -210,9 +211,14 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if rooms and not match["thing"].endswith("s"):
         return Counted(path, value(rooms["n"])[0], match.start(), match.end())
     after, before = low[match.end() : match.end() + 30], low[max(0, match.start() - 40) : match.start()]
-    number = re.match(r"(?:s)? ?(?:x|:|=|-|\() ?(\d{1,2})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
+    many = re.match(rf", (?:there are|we have|i have) ({NUMBER})(?: of them| in all)?\b(?! ?(?:m|ft|psi|gpm))", after)
+    if many and match["thing"].endswith("s"):
+        return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
+    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? ?(?:x|:|=|-|\() ?(\d{1,4})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
     if number:
         return Counted(path, float(number[1]), match.start(), match.end() + number.end())
+    if path.startswith("animals"):
+        return None
     if path == "outlets.toilet" and _DRY.search(before[-20:]):
         return None
     if match["thing"].endswith("s") or _SKIP_THING.match(after) or _ACT.search(before):
@@ -235,7 +241,7 @@ def named_in(question: str) -> str:
 # People ------------------------------------------------------------------------------------------
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
-_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks)\b)")
+_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|children|kids|adults|patients|staff|workers|hikers|monks|nuns|teachers|visitors|members|lodgers|tenants|volunteers|mouths)\b)")
 _PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? ?[:=-]+ ?(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
 _WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
 _KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?)(?: \w+)? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
@@ -253,7 +259,7 @@ def people(low: str) -> list[Counted]:
             number = value(match[1])[0]
             high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
             around = low[max(0, match.start() - 25) : match.end() + 40]
-            guests = bool(re.search(r"guests|campers|visitors", match.group())) or bool(
+            guests = False and bool(re.search(r"guests|campers|visitors", match.group())) or bool(
                 _VISIT.search(re.split(r"[.;\n]|, ", around[25 if match.start() > 25 else match.start():])[0]))
             if number == int(number) and 0 < number <= 500 and not any(o.start < match.end() and match.start() < o.end for o in found):
                 found.append(Counted("use.people", number, match.start(), match.end(), False, guests, high))

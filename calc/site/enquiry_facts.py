@@ -316,6 +316,8 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
         low, high, unit = low / 24, high / 24, {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit]
     if path == "store.hours":
         low, high, unit = low / {"min": 60, "s": 3600}.get(unit, 1), high / {"min": 60, "s": 3600}.get(unit, 1), ""
+    if unit == "weeks":
+        low, high, unit = 7 * low, 7 * high, "days"
     ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)
     if token.maybe and path in {"place.altitude", "way.length"} and (path == "place.altitude" or token.low < 3):
         return Piece(path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight)

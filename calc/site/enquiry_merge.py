@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from calc import demand, practice
 from calc.errors import InputError
@@ -181,7 +181,7 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     counted = [one for one in pieces if not one.vague]
     named = [one for one in pieces if one.vague]
     together = [one for one in pieces if one.word == "together"]
-    plain_ones = [one for one in counted if one.word != "together"]
+    plain_ones = [one for one in counted if one.word != "together"] or counted
     told: list[Told] = []
     if path.startswith("outlets.") and together:
         most = max(together, key=lambda one: one.low)
@@ -191,7 +191,10 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
             told.append(_count(plain, path, named[0].low, named[0].high, named[0].start, named[0].end))
         return told
     if path == "use.people":
-        best = next((one for one in plain_ones), plain_ones[0])
+        best = plain_ones[0]
+        for one in plain_ones[1:]:
+            if re.fullmatch(r",? (?:and|plus|with|&) (?:about |around )?|, ", low[best.end : one.start]):
+                best = replace(best, low=best.low + one.low, high=best.high + one.high, end=one.end)
         return [_count(plain, path, best.low, best.high, best.start, best.end)]
     kept = [one for one in plain_ones if one.low > 0] or plain_ones[:1]
     total = [kept[0]]

@@ -46,15 +46,15 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|case|quote|quotation|job|account|acct|customer|po|part|model"
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
            r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
-    (CODE, r"#\s?\d{3,}[\w-]*"),
+    (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
     (CODE, r"\b(?!(?:pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
     (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
     (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
     (ADDRESS, r"\b\d{1,5} (?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
     (ADDRESS, r"\b[a-z]{1,2}\d[a-z\d]? \d[a-z]{2}\b|\b(?:zip|post ?code)(?: code)?:? ?[a-z]?\d[\w ]{2,7}\b"),
-    (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month|week)s?"
-               r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?"),
+    (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month)s?"
+               r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?|\b(?:\d{1,3}|two|three|four|five|six|a few|couple(?: of)?)[ -]weeks? ago\b|\bin (?:\d+|two|three|four|a few) weeks\b"),
     (LONG_AGO, r"\b(?:aged?|age of) \d{1,3}(?:(?:,| and| &) ?\d{1,3})*\b|\b(?:two|three|\d+) days ago\b"
                r"|\bfor (?:the (?:last|past) )?\d+ days\b(?= now)"),
 ))  # fmt: skip
@@ -156,7 +156,8 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
     found = [(*line.span(), SIGNED) for line in _SENT.finditer(low)]
     dashes = _DASHES.search(low)
     if dashes and low[: dashes.start()].strip():
-        return [*found, (dashes.start(), stop, SIGNED)]
+        thread = min((m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))), default=stop)
+        return [*found, (dashes.start(), min(stop, thread), SIGNED)]
     for sign in _SIGN.finditer(low):
         end = sign.end()
         for line in low[sign.end() : stop].split("\n")[:9]:
@@ -188,6 +189,7 @@ _KIN = (
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:has|have|had|got|uses?|runs?|gets?|lives?|is on|put in|installed)\b"
+    rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?(?: \w+)?\)"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
@@ -209,14 +211,16 @@ _NOW = re.compile(
 _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
     r"|should (?:i|we) |could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
-    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|considering|contemplating"
+    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
     r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
-    r"|do (?:i|we) (?:need|want|have to)|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|" + _KIN + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
+    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|" + _KIN + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
     r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
+_CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
 _IF_ENDS = re.compile(r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b")
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
@@ -244,6 +248,9 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         found += _past(said, start)
         if maybe := _IF.search(said):
             stop = _IF_ENDS.search(said, maybe.end())
+            spoken = len(said.split()) > _LONG or not maybe.group().startswith(("if", "what if", "supp", "even if"))
+            if spoken and (clause := _CLAUSE.search(said, maybe.end() + 3)):
+                stop = clause if stop is None or clause.start() < stop.start() else stop
             found.append((start + maybe.start(), start + (stop.start() if stop else len(said)), MAYBE))
     return found
 

@@ -45,16 +45,20 @@ _DEFINED = (
                         r"[ .]*in(?:ch)?)\b"),
     ("pressure", "bar", r"(?:bars?|barg)\b"), ("pressure", "kPa", r"(?:kpa|kilopascals?)\b"),
     ("pressure", "kgf/cm²", r"kg/cm2\b"),
-    ("flow", "gpm", rf"(?:(?:us )?g\.?p\.?m\.?\b|{_GAL}{_PER}{_MIN})"),
-    ("flow", "L/min", rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
+    ("flow", "gpm", rf"{_GAL} (?:in|every|each) (?:a|one|1|the) {_MIN}|"
+                    rf"(?:(?:us )?g\.?p\.?m\.?\b|{_GAL}{_PER}{_MIN})"),
+    ("flow", "L/min", rf"{_L} (?:in|every|each) (?:a|one|1|the) {_MIN}|"
+                      rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
-    ("flow", "gph", rf"(?:gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:lph\b|{_L}{_PER}{_H})"),
+    ("flow", "gph", rf"(?:{_GAL} in (?:an|one|1) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} in (?:an|one|1) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
-    ("each", "gal/day", rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("each", "L/day", rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("daily", "gal/day", rf"(?:gpd\b|{_GAL}{_PER}{_DAY}|{_GAL} daily\b)"),
-    ("daily", "L/day", rf"(?:lpd\b|{_L}{_PER}{_DAY}|{_L} daily\b)"),
-    ("daily", "m³/day", rf"{_M3}{_PER}{_DAY}"),
+    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_GAL}{_PER}(?:person|head|capita)\b|"
+                         rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
+                       rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|in (?:a|one) day)\b)"),
+    ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|in (?:a|one) day)\b)"),
+    ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
@@ -74,7 +78,8 @@ _DEFINED = (
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),
-    ("long", "", r"(?:weeks?|months?|years?|yrs?|yr)\b"),
+    ("time", "weeks", r"weeks?\b"), ("rise", "m", r"(?:vertical|height|altitude) (?:met(?:re|er)s?|m)\b"), ("rise", "ft", r"vertical (?:feet|ft)\b"),
+    ("long", "", r"(?:months?|years?|yrs?|yr)\b"),
     ("percent", "%", r"(?:%|per ?cent\b)"),
     ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b"),
     ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b"),
@@ -84,7 +89,8 @@ _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEF
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
 _INCH_AND = re.compile(r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b")
-_NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bpe|\bgrade|\bphase)[ -]?$")
+_GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
+_NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
 _FEET_INCHES = re.compile(
     r"(?<![\w.,/])(\d+)\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
@@ -95,7 +101,7 @@ _ABOUT = re.compile(
     r"|just (?:under|over)|at least|up to|~|≈|like|close to|a good|or so|somewhere)\s*$"
 )
 _PAIR = re.compile(
-    r"(?<![\w./,¤-])(\d{1,3}(?:\.\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:\.\d)?)(?![\d/.]|\s?(?:mm|in\b|\"|'))\s*-?"
+    r"(?<![\w./,¤-])(\d{1,3}(?:\.\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:\.\d)?)(?!\d|/|\.\d|\s?(?:mm|in\b|\"|'))\s*-?"
     r"(psi|bars?|kpa|lbs?)?\b"
 )
 
@@ -209,6 +215,8 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     if _NAMED.search(low, max(0, one.start() - 12), one.start()):
         return None
     first, maybe = value(one["n"], comma)
+    if first in _GRADES and low[max(0, one.start() - 3) : one.start()].strip(" -") == "pe":
+        return None
     unit = unit_after(low, one.end())
     about = bool(_ABOUT.search(low, max(0, one.start() - 20), one.start()))
     ranged = _range(low, one, unit, comma)

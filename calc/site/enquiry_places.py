@@ -11,7 +11,7 @@ _NOUNS = (
     ("PTANK", words.PRESSURE_TANK),
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
-    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|the water|standing water|water(?= (?:is|sits|stands|comes|at|down|stays|starts|in (?:it|the well)|below|about|stands)|: ?$|$))\b|\bwater(?= *$)")),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes from))")),
     ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),

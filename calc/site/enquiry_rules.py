@@ -48,15 +48,17 @@ _D = {
     "length": (
         ("way.length", 4, r"(?:run|distance|length|pipe ?run|line|pipe(?:line)?|trench|poly|far|main|hose|haul|route|horizontal(?:ly)?|dist|stretch|pipework|long)(?: (?:has|have|measures|with|a|length|long|goes))*", r"(?! ?(?:above|higher|lower|below|up\b|uphill|deep|over (?:the|our)|of (?:elevation|altitude)))"),
         ("way.length", 6, None, r"(?: |-)?(?:of (?:the |this )?|run of |worth of |long )*(?:(?:black|blue|buried|old|new|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
+        ("way.length", 4.2, r"(?:paced(?: it)?(?: out| off)?|measured(?: it)?(?: out)?|goes|travels?|carry(?: it)?|carries|covers|crosses|over)", r"(?! ?(?:up\b|higher|above|below|lower|deep|high|tall|of (?:head|rise|elevation)|(?:the|our) (?:house|hut)))"),
         ("way.length", 5, None, r" ?(?:away|distant|far\b|in length|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
         ("way.length", 4.5, r"(?:pump|well|spring|creek|source|tank|well ?head|bore ?hole|cistern|river|pond) (?:up |down |over |back )?to (?:the |our |my )?(?:\w+ )?(?:house|cabin|tank|home|barn|garden|cottage|trough|taps?|kitchen|place|building|camp|yurt|lodge|cottages|cabins|paddock|field)", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|fall|vertical|in height|of (?:head|rise)))"),
-        ("way.length", 5, None, r" ?(?:all the way |straight |away )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|trough|garden|field|orchard|lake|greenhouse|home|stable|it\b)"),
+        ("way.length", 5, None, r" ?(?:all the way |straight |away |back |off |out |on |down |further |along |over )?(?:from|between) (?:the |our |my |that |where |this )?(?:\w+ )?(?:pump|well|spring|creek|house|cabin|source|tank|stream|pond|bore\w*|river|cistern|wellhead|barn|trough|garden|field|orchard|lake|greenhouse|home|stable|it\b)"),
         ("way.length", 5, r"(?:^|[\n,;(-] ?|and )(?:up |over |out |down )?to (?:the |our )?(?:house|cabin|barn|garden|cottage|trough|stable|hut|field|camp|yurt|home|kitchen|tank)(?: is| are)? ?[:=-]*", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|vertical|of (?:head|rise)))"),
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
+        ("way.climb", 6, None, r" ?(?:of )?(?:difference (?:of|in) (?:height|level|altitude)|height\b|level difference|altitude difference|difference\b)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
         ("way.climb", 6, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
         ("way.climb", 6, r"(?:(?<=[,;:(-] )up|(?<=[,;:(-])up|(?<=and )up|(?<=then )up|(?<=and )down|(?<=[,;] )down)", r"(?! ?(?:of pipe|deep|long|the))"),
-        ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference in (?:height|elevation)|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
+        ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference (?:in|of) (?:the )?(?:height|elevation|level|altitude)|level difference|denivelation|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
         ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
         ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up|rises|starts|stays|levels off|drops|draws down|falls|sinks|goes)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
@@ -73,7 +75,7 @@ _D = {
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
         ("suction.length", 8, None, r" ?(?:of |long )?(?:suction (?:line|pipe|hose)|of suction\b|intake (?:pipe|hose|line)|suction\b(?! lift)|from (?:the )?pump to (?:the )?(?:foot valve|water|strainer))"),
         ("pump.height", 7, r"pump (?:is |was )?(?:hangs?|hung|hanging|set|sits|suspended|lowered|placed|installed|down|at a depth of|depth|setting|is down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)?", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),
-        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\n]{0,40}\b(?:hung|hangs|hanging|set|suspended|lowered|sits|placed|down|submersible|installed|put)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to| in| on)?(?: a)?(?: depth)?(?: of)?", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi|over|to the))"),
+        ("pump.height", 6, r"(?:pump|submersible)\b[^.;¤\n]{0,40}\b(?:hung|hangs?|hanging|set|suspended|lowered|sits|placed|down|submersible|installed|put)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to| in| on)?(?: a)?(?: depth)?(?: of)?", r"(?! ?(?:away|from the|above|higher|of pipe|long|up|psi|over|to the))"),
         ("pump.height", 5, r"(?:pump|submersible)(?: is)?(?: down)? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
@@ -96,7 +98,8 @@ _D = {
         ("water.yield", 5, r"(?:yields?|produces?|gives?|makes?|delivers?|recovers?|spring|well)(?: us| about| only)?", None),
     ),
     "area": (
-        ("beds.area", 6, None, r" ?(?:of |in )?(?:\w+ ){0,2}(?:drip|garden|beds?|vegetables?|veg\w*|veggies|orchard|vines|vineyard|raised beds?|tomatoes|trees|crops?|market garden|greenhouse|poly ?tunnel|berries|fruit|plants|herbs?|olives?|lavender|irrigat\w+|tunnel|plot|allotment|flowers|rows|patch|lawn)\b"),
+        ("beds.area", 6, None, r" ?(?:of |in )?(?:\w+ ){0,2}(?:drip|garden|beds?|vegetables?|veg\w*|veggies|orchard|vines|vineyard|raised beds?|tomatoes|trees|crops?|market garden|greenhouse|poly ?tunnel|berries|fruit|plants|herbs?|olives?|lavender|apples|pears|grapes|cherries|nuts|hops|maize|corn|hay|irrigat\w+|tunnel|plot|allotment|flowers|rows|patch|lawn)\b"),
+        ("beds.area", 6, None, r"[^.;,\n]{0,30}\b(?:drip|irrigat\w+)"),
         ("beds.area", 6, r"(?:drip|garden|beds?|vegetable\w*|veg\w*|veggies|orchard|vines|vineyard|raised beds?|irrigat\w+|watering|greenhouse|poly ?tunnel|tunnel|plot|crops?|market garden|berries|patch|allotment|rows|water)(?: (?:beds?|garden|patch|area|plot|on drip|under drip|which is|that is|total\w*|all|covers|measures|irrigation|on|covering|over))*", None),
     ),
     "voltage": (
@@ -154,6 +157,12 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
         if weight and (left is None or left.search(near.left[-110:])) and (
                 right is None or right.match(near.right)):  # fmt: skip
             found[path] = max(found.get(path, 0), weight) + (0.5 if path in found else 0)
+    if token.kind == "time" and token.unit == "weeks":
+        dry = re.search(r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b", near.before + near.after)
+        return {"store.days": 6} if dry else {}
+    if token.kind == "rise":
+        found["way.climb"] = 6.5
+        token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0
     if token.kind == "length":
         _lengths(token, near, found)
     return {path: weight for path, weight in found.items() if weight > 0}
@@ -179,10 +188,12 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
         return
-    rise = _FROM_TO.search(near.left[-100:])
+    if token.kind == "rise":
+        return
+    rise = _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
     if rise:
         found.pop("way.length", None)
-        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, -1.0 if rise["how"] == "down" else 1.0)
+        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0)
         return
     label = _LABEL.search(near.left[-70:])
     if label and not at.how:
@@ -260,6 +271,8 @@ def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: f
         found["way.climb"] = 7
 
 
+_RISES = re.compile(
+    r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$")
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$")
 

@@ -27,6 +27,7 @@ _SHORT = re.compile(
     r"(?:\b(?:approx|ca|sch|sched|no|ft|in|gal|gals|dia|elev|max|min|hrs|hr|vs|e\.g|i\.e|abt|est"
     r"|mr|mrs|ms|st|mt|dr|lt|ltr|mtr|mtrs|sq|cu|temp|press|vert|horiz|ave)|\b[a-z])\.$"
 )
+_LEADERS = re.compile(r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )")  # between a label and its value
 _END = re.compile(r"[.!?]+[\"')\]]*(?=\s|$)|\n[ \n]*\n|[\n;]")
 _LIST = re.compile(r"\s*(?:[-*•·]|\d{1,2}[.)]\s|\(?[a-h]\)|[\w /]{2,30}[:=])")
 _WRAPPED = 50  # characters from which on a line is one that was broken, and goes on; our choice
@@ -90,7 +91,8 @@ def folded(text: str) -> str:
     '5\\'6" x 2'
     """
     small = "".join(low if len(low := sign.lower()) == 1 else sign for sign in text)
-    return small.translate(_TABLE)
+    small = small.translate(_TABLE)
+    return _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
 
 
 def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:

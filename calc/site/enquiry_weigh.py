@@ -17,13 +17,13 @@ OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|
 _ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
 _ON_RIGHT = re.compile(r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b)")
 _OFF_RIGHT = re.compile(r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b)")
-_AIR = re.compile(rf"(?:pre-?charged?|pre charge|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}")
+_AIR = re.compile(rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}")
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|keeps?(?: it)?|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}")
 _SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
 _RATED = re.compile(rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class)(?: (?:part|to|for|at|of|pressure|is))*{FILL}")
-_PARTS = re.compile(r"\b(?:pipe|poly|hose|fittings?|filter|heater|line|joints?|valve|housing|part)\b")
+_PARTS = re.compile(r"\b(?:pipes?|poly|hose|fittings?|filter|heater|line|joints?|valves?|housing|parts?)\b")
 _BUCKET = re.compile(
     rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b"
 )
