@@ -61,7 +61,7 @@ _ACT = re.compile(r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot
 _TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b")
 _TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $")
-_NO_LIST = re.compile(r"\b(?:no|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
+_NO_LIST = re.compile(r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
 _DRY = re.compile(r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$")
 _SKIP_THING = re.compile(r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)")
 
@@ -90,7 +90,34 @@ def things(low: str) -> list[Counted]:
             if one is not None:
                 found.append(one)
                 taken.append(match.span())
-    return sorted(found, key=lambda one: one.start)
+    found.sort(key=lambda one: one.start)
+    return [*found, *_at_once(low, found)]
+
+
+_ONCE = re.compile(
+    r"\b(?:at (?:once|the same time|one time|a time)|in the same time|together|simultaneously|same time|in parallel|all at once|concurrently|both (?:are |is )?(?:on|open|running|in use)"
+    r"|(?:are|is) both (?:on|open|running)|(?:are|going|running|open) at once)\b")
+_LINK = re.compile(r"[ ,]*(?:(?:and|plus|with|&|\+|or|,|then)[ ,]*)?(?:the |a |an |one |also |my |our )*(?:[a-z-]+ ){0,2}$")
+
+
+def _at_once(low: str, found: list[Counted]) -> list[Counted]:
+    """Of a list that runs "at once" each thing: "a shower and the kitchen sink together"."""
+    outlets = [one for one in found if one.path.startswith("outlets") and one.count]
+    more: list[Counted] = []
+    for once in _ONCE.finditer(low):
+        chain: list[Counted] = []
+        at = once.start()
+        for one in reversed([one for one in outlets if one.end <= once.start()]):
+            gap = low[one.end : at]
+            fits = _LINK.fullmatch(gap) if chain else (len(gap) <= 45 and not re.search(r"[.;¤\n]|,.*,", gap) and not re.search(rf"(?<![\w-]){NUMBER}\b", gap))
+            if not fits:
+                break
+            chain.append(one)
+            at = one.start
+        for one in chain:
+            if not one.together and (len(chain) > 1 or not one.vague):
+                more.append(Counted(one.path, one.count, one.start, one.end, True))
+    return more
 
 
 def _none(low: str) -> list[tuple[int, int, str]]:
@@ -211,14 +238,16 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if rooms and not match["thing"].endswith("s"):
         return Counted(path, value(rooms["n"])[0], match.start(), match.end())
     after, before = low[match.end() : match.end() + 30], low[max(0, match.start() - 40) : match.start()]
-    many = re.match(rf", (?:there are|we have|i have) ({NUMBER})(?: of them| in all)?\b(?! ?(?:m|ft|psi|gpm))", after)
+    many = re.match(rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])", after) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
     if many and match["thing"].endswith("s"):
         return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
-    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? ?(?:x|:|=|-|\() ?(\d{1,4})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
+    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? ?(?:x|:|=|-|\() ?(\d{1,4}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
     if number:
-        return Counted(path, float(number[1]), match.start(), match.end() + number.end())
+        return Counted(path, value(number[1])[0], match.start(), match.end() + number.end())
     if path.startswith("animals"):
         return None
+    if re.match(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)", after):
+        return Counted(path, 0, match.start(), match.end())
     if path == "outlets.toilet" and _DRY.search(before[-20:]):
         return None
     if match["thing"].endswith("s") or _SKIP_THING.match(after) or _ACT.search(before):
@@ -241,10 +270,10 @@ def named_in(question: str) -> str:
 # People ------------------------------------------------------------------------------------------
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
-_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|children|kids|adults|patients|staff|workers|hikers|monks|nuns|teachers|visitors|members|lodgers|tenants|volunteers|mouths)\b)")
+_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|members|lodgers|tenants|volunteers|mouths)\b)")
 _PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? ?[:=-]+ ?(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
 _WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
-_KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?)(?: \w+)? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
+_KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
 _TWO = re.compile(
     r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b")
 _VISIT = re.compile(r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b")
@@ -268,7 +297,7 @@ def people(low: str) -> list[Counted]:
     kinds = [one for one in _KINDS.finditer(low)]
     if kinds:
         two = _TWO.search(low)
-        total = sum(1.0 if one[1] in {"a", "an"} else value(one[1])[0] for one in kinds)
+        total = sum(1.0 if one[1] in {"a", "an", "our"} else value(one[1])[0] for one in kinds)
         adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
         near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
         if near and (adults or two):

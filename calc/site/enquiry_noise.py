@@ -47,7 +47,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
            r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
-    (CODE, r"\b(?!(?:pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
+    (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
     (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
     (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
@@ -141,7 +141,7 @@ def _own(run: Run, low: str) -> bool:
     return asks is None and bool(_OURS.search(said))
 
 
-_ASKS = re.compile(r"\b(?:your|yours|you have|are you|do you|would you|could you|can you|you (?:said|need|want|may|should|will)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
+_ASKS = re.compile(r"\b(?:your|yours|you have|are you|do you (?:have|know|use|want)|you (?:said|need|want|may need|should)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
 _OURS = re.compile(r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b")
 
 
@@ -227,7 +227,7 @@ _NO = re.compile(
     r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
     r"(?:,? (?:a|an|any|the|about|over|quite|proper|real|yet|more|such|even|really|actually|on|in|inside|running|got|have|kind of"
     r"|sort of|connected to|hooked up to))*(?: (?:separate|electric|small|big|new|proper|automatic|flush|flushing|mains|grid))*"
-    r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b|,)(?: an?| any)?(?: \w+)?)\s*$"
+    r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b)(?: an?| any)?(?: \w+)?)\s*$"
 )
 
 

@@ -41,8 +41,9 @@ _MIN, _H = r"(?:min(?:ute)?s?|m)\b", r"(?:h(?:ou)?rs?|h)\b"
 _DEFINED = (
     ("pressure", "m water", rf"(?:met(?:re|er)s?|mtrs?|m){_WATER}"),
     ("pressure", "ft water", rf"(?:feet|foot|ft|'){_WATER}"),
-    ("pressure", "psi", r"(?:psi|psig|p\.s\.i\.?|lbs?/sq ?in|pounds per square inch|lbs? per sq(?:uare)?"
+    ("pressure", "psi", r"(?:psi|psig|p\.s\.i\.?|lbs?/sq ?in|pounds per square inch|(?:lbs?|pounds?)(?: of)? pressure|lbs? per sq(?:uare)?"
                         r"[ .]*in(?:ch)?)\b"),
+    ("pressure", "psi", r"(?:lbs?|pounds?)\b(?! (?:of )?(?:chlorine|salt|feed|weight|hay|concrete))"),
     ("pressure", "bar", r"(?:bars?|barg)\b"), ("pressure", "kPa", r"(?:kpa|kilopascals?)\b"),
     ("pressure", "kgf/cm²", r"kg/cm2\b"),
     ("flow", "gpm", rf"{_GAL} (?:in|every|each) (?:a|one|1|the) {_MIN}|"

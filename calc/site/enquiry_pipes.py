@@ -61,7 +61,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
     named = _PIPE.search(after[:32]) or re.search(
-        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: \w+){0,3} $|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
+        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
     if material == "" and not named:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
@@ -118,7 +118,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
             for found in pattern.finditer(before):
                 pass
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()

@@ -17,7 +17,7 @@ OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|
 _ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
 _ON_RIGHT = re.compile(r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b)")
 _OFF_RIGHT = re.compile(r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b)")
-_AIR = re.compile(rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}")
+_AIR = re.compile(rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}")
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|keeps?(?: it)?|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}")
 _SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
@@ -132,8 +132,11 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(r"\bpump\b", near.left[-30:] + near.right[:12]):
             return {**found, "water.yield": 4}
         return found
-    if re.search(r"\byield", near.left[-45:] + near.right[:12]):
+    if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
+    if re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$", near.before) and not re.search(r"pump|hose|shower|tap", near.before):
+        if re.search(r"\b(?:spring|well|creek|bore)", near.mail):
+            return found
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
     close = noun(near.right.split(",")[0][:30], last=False)

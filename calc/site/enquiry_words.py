@@ -37,29 +37,28 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "in", 2.5, r"\b(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
-    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|frequency (?:drive|converter|inverter)s?|holds? constant pressure|soft[ -]start variable)\b"),
-    ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
+    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|frequency (?:drive|converter|inverter)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable)\b"),
+    ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
-    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
-    ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|(?<!no )\bmains\b(?! water)|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company)\b(?! ?water)"),
-    ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline)[ -](?:powered |driven |engine )pump|motor pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
+    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
+    ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|(?<!no )\bmains\b(?! water)|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline)[ -](?:powered |driven |engine )pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
-    ("pipes.held", "buried", 3, r"\b(?:buried|burried|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
+    ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b[^.;\n]{0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
-    ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|forest floor)|on the surface|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump ?[:=-]+ ?(?:none|no\b|nil|not any|n/a)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)")
-_YES_PUMP = re.compile(r"(?<!no )(?<!a )\b(?:our|the|a|my|an|jet|submersible|surface|booster|hp|solar|well|bore|diaphragm|speed|this) pumps?\b(?! (?:would|needed|if|needed|that would|or (?:not|gravity)))|\bpump (?:is|sits|runs|hangs|cuts|comes|starts)\b")
 _FACING = re.compile(
     r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
 
@@ -98,8 +97,8 @@ def no_pump(low: str) -> tuple[int, int] | None:
     match = _NO_PUMP.search(low)
     if match is None:
         return None
-    own = [one for one in _YES_PUMP.finditer(low) if not (match.start() <= one.start() < match.end())]
-    strong = re.search(r"no pump|without|don'?t|do not", match.group())
+    own = [one for one in re.finditer(r"\bpump(?:s|'s)?\b", low) if not (match.start() <= one.start() < match.end())]
+    strong = re.search(r"pump", match.group())
     return match.span() if strong or not own else None
 
 
