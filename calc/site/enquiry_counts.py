@@ -47,10 +47,10 @@ _ANIMALS = (
 )  # fmt: skip
 _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
-    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|people|persons)"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|\d/\d |½ ){{0,2}}"
-_N = rf"(?P<n>{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
+_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|couple of|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 _THINGS = tuple(
     (path, re.compile(rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"))
     for path, pattern in (*_OUTLETS, *_ANIMALS)
@@ -112,6 +112,8 @@ def _at_once(low: str, found: list[Counted]) -> list[Counted]:
             fits = _LINK.fullmatch(gap) if chain else (len(gap) <= 45 and not re.search(r"[.;¤\n]|,.*,", gap) and not re.search(rf"(?<![\w-]){NUMBER}\b", gap))
             if not fits:
                 break
+            if one.path in {other.path for other in chain} or (one.together and chain):
+                break
             chain.append(one)
             at = one.start
         for one in chain:
@@ -138,6 +140,11 @@ def _none(low: str) -> list[tuple[int, int, str]]:
 
 def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     word, thing = match["n"], match["thing"]
+    rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
+    if rooms and word in {"a", "an", "its", "own", "one", "and"}:
+        return Counted(path, value(rooms["n"])[0], match.start("thing"), match.end("thing"))
+    if re.search(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$", low[max(0, match.start() - 60) : match.start()]):
+        return None
     start, end = match.start(), match.end("thing")
     plural = thing.endswith("s") or thing in {"sheep", "cattle", "poultry"} or thing.startswith("head")
     before, after = low[max(0, start - 40) : start], low[end : end + 70]
@@ -159,7 +166,8 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if path == "outlets.hose" and (re.match(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)", after) or re.search(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $", low[start - 12 : match.end()])):
         return None
     together = bool(same or _TOGETHER_BEFORE.search(before) or word == "both")
-    if word in {"second", "third"}:
+    if re.match(r"(?:the |our |a )?(?:second|third) (?!home|house)", match.group()):
+        word = "third" if "third" in match.group() else "second"
         return Counted(path, 2.0 if word == "second" else 3.0, start, end)
     number, high = _how_many(word)
     if word == "both":
@@ -200,7 +208,7 @@ _ROOMS = re.compile(
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$")
 _OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
-_ZONE_AT = re.compile(rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b")
+_ZONE_AT = re.compile(rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b")
 
 
 def later(low: str) -> list[Counted]:
@@ -218,11 +226,12 @@ def later(low: str) -> list[Counted]:
                 found.append(Counted("outlets.drip", value(match[1])[0], match.start(), match.end()))
         for match in _ZONE_AT.finditer(low):
             if "zone" in low[max(0, match.start() - 80) : match.end()]:
-                found.append(Counted("outlets.drip", value(match[1] or match[2] or "one")[0], match.start(), match.end(), True))
+                found.append(Counted("outlets.drip", value(next((one for one in match.groups() if one), "one"))[0], match.start(), match.end(), True))
     return found
 
 
 def _how_many(word: str) -> tuple[float | None, float | None]:
+    word = "two" if word == "couple of" else word
     parts = re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word) if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word) else [word]
     if not re.fullmatch(NUMBER, parts[0]):
         return None, None
@@ -271,7 +280,7 @@ def named_in(question: str) -> str:
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
 _OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|members|lodgers|tenants|volunteers|mouths)\b)")
-_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? ?[:=-]+ ?(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
+_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
 _WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
 _KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
 _TWO = re.compile(
@@ -288,8 +297,7 @@ def people(low: str) -> list[Counted]:
             number = value(match[1])[0]
             high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
             around = low[max(0, match.start() - 25) : match.end() + 40]
-            guests = False and bool(re.search(r"guests|campers|visitors", match.group())) or bool(
-                _VISIT.search(re.split(r"[.;\n]|, ", around[25 if match.start() > 25 else match.start():])[0]))
+            guests = bool(_VISIT.search(re.split(r"[.;\n]|, ", around[min(25, match.start()) :])[0]))
             if number == int(number) and 0 < number <= 500 and not any(o.start < match.end() and match.start() < o.end for o in found):
                 found.append(Counted("use.people", number, match.start(), match.end(), False, guests, high))
     if found:

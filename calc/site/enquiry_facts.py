@@ -86,7 +86,7 @@ def _earlier(low: str, piece: Piece) -> Piece:
     """What stands in quoted mail weighs less than what was written after it."""
     line = low[low.rfind("\n", 0, piece.start) + 1 : piece.start]
     depth = len(line[: len(line) - len(line.lstrip(" >"))].replace(" ", ""))
-    return replace(piece, weight=piece.weight - 2.5 * depth) if depth else piece
+    return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
 def _pressure_pairs(low: str, numbers: list[Token]) -> None:

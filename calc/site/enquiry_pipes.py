@@ -62,6 +62,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     material, start, end = _material(low, token, before, after)
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
+    sucks = re.search(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$", low[max(left, token.start - 70) : token.start])
+    if sucks and token.unit in {"in", "mm"}:
+        named = sucks
     if material == "" and not named:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):

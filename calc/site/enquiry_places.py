@@ -11,7 +11,7 @@ _NOUNS = (
     ("PTANK", words.PRESSURE_TANK),
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
-    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes from))")),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
     ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
@@ -36,7 +36,7 @@ _DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
     r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
-    r"(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|source|cistern|home|river|bore ?hole|pump ?house|cottage|wellhead|trough|lake|hill|kitchen|pasture|orchard|water)\b")
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b")
 
 
 @dataclass(frozen=True)

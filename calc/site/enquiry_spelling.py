@@ -106,6 +106,8 @@ def right(word: str) -> str:
         return _WORDS[word]
     if len(word) < 5 or word in _KNOWN or word in _NEVER or "'" in word:
         return word
+    if f"{word}s" in _KNOWN or f"{word}s" in _NEVER:
+        return word
     if word.endswith("s") and (word[:-1] in _KNOWN or word[:-1] in _NEVER):
         return word
     if word.endswith(("ing", "ed", "er", "ly")) and word not in _shortened():

@@ -7,7 +7,7 @@ import re
 from calc.site import enquiry_words as words
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_noise import negated
-from calc.site.enquiry_numbers import NUMBER, value
+from calc.site.enquiry_numbers import _CARD, NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
 from calc.site.enquiry_rules import FILL, Context
@@ -116,6 +116,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     litres = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0)
     if role == "" and litres <= 450 and re.search(r"pressure|switch|psi|bar\b|pre-?charge", near.before + near.after):
         role = "pressure"
+    if role == "" and litres <= 450 and re.search(r"\d0/\d0\b|\bpsi\b|switch|pump", near.mail) and "gal" in token.unit:
+        role = "pressure"
     count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]
@@ -219,7 +221,7 @@ def latitudes(low: str) -> list[tuple[float, int, int]]:
 
 
 _BY = re.compile(
-    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
+    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
 )
 _GROWN = re.compile(r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b")
 
