@@ -34,12 +34,12 @@ _OUTLETS = (
                      r"|garden taps?|yard taps?|standpipes?)"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
     ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
-    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
+    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:lines?|runs?|zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
 )  # fmt: skip
 _ANIMALS = (
-    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a )?cal(?:f|ves)(?: at foot)?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
+    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs)"),
-    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? in milk|dairy cattle|lactating cows?)"),
+    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?: of (?:cattle|beef|cows|stock))?)"),
     ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?)"),
@@ -250,7 +250,11 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     many = re.match(rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])", after) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
     if many and match["thing"].endswith("s"):
         return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
-    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? ?(?:x|:|=|-|\() ?(\d{1,4}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
+    head = not before.rstrip(" -*•").strip() or before.rstrip(" -*•")[-1:] in "\n,;:("
+    plain = re.match(r"s? +(?:about |ca\.? )?(\d{1,3})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head)\b|[./\"'])", after)
+    if head and plain:
+        return Counted(path, float(plain[1]), match.start(), match.end() + plain.end())
+    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?(\d{1,4}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
     if number:
         return Counted(path, value(number[1])[0], match.start(), match.end() + number.end())
     if path.startswith("animals"):
@@ -279,7 +283,7 @@ def named_in(question: str) -> str:
 # People ------------------------------------------------------------------------------------------
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
-_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|members|lodgers|tenants|volunteers|mouths)\b)")
+_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|lodgers|tenants|volunteers|mouths)\b)")
 _PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
 _WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
 _KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
@@ -289,9 +293,21 @@ _VISIT = re.compile(r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasion
 _ALONE = re.compile(r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b")
 
 
+_TERM = re.compile(
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"|(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+)
+_PARTY = re.compile(rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+")
+
+
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
     found: list[Counted] = []
+    for match in _PARTY.finditer(low):
+        terms = list(_TERM.finditer(low, match.start(), match.end()))
+        total = sum(1.0 if not one["n"] or one["n"] in {"a", "an", "our"} else value(one["n"])[0] for one in terms)
+        if total == int(total):
+            return [Counted("use.people", total, match.start(), match.end())]
     for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
         for match in pattern.finditer(low):
             number = value(match[1])[0]

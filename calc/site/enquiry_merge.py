@@ -151,7 +151,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
     if path == "water.yield" and any(_LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups):
         return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
-    sure = [one for one in groups if one.weight > heaviest - 2]
+    sure = [one for one in groups if one.weight > heaviest - 0.9]
     return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]
 
 
@@ -306,5 +306,5 @@ def _hung(told: list[Told]) -> list[Told]:
 def _whole(told: list[Told]) -> list[Told]:
     """What cannot stand beside another fact goes: a pump where there is none."""
     paths = {one.path: one for one in told}
-    gone = {"pump.placement", "pump.control", "pump.works", "pump.height"} if paths.get("pump.present") else set()
+    gone = {"pump.placement", "pump.control", "pump.works", "pump.height", "pump.cut_in", "pump.cut_out", "pump.set"} if paths.get("pump.present") else set()
     return [one for one in told if one.path not in gone]

@@ -132,7 +132,8 @@ def _own(run: Run, low: str) -> bool:
     "our" place and asks nobody about "yours"."""
     depth, lines = run
     said = " ".join(low[start:end] for start, end in lines)
-    asks = _ASKS.search(said)
+    ours, yours = len(re.findall(r"\b(?:our|my|we|i|us)\b", said)), len(re.findall(r"\byours?\b", said))
+    asks = _ASKS.search(said) if ours < 2 * yours + 1 or _SELLS.search(said) else None
     head = low[max(0, lines[0][0] - 90) : lines[0][0]] + said[:60]
     if re.search(r"\b(?:i|we) wrote\b|\bmy (?:earlier|last|first|previous) (?:mail|message|e-?mail|letter)\b", head):
         return True
@@ -142,6 +143,7 @@ def _own(run: Run, low: str) -> bool:
 
 
 _ASKS = re.compile(r"\b(?:your|yours|you have|are you|do you (?:have|know|use|want)|you (?:said|need|want|may need|should)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
+_SELLS = re.compile(r"\b(?:in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
 _OURS = re.compile(r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b")
 
 
@@ -188,7 +190,7 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:has|have|had|got|uses?|runs?|gets?|lives?|is on|put in|installed)\b"
+    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?(?: \w+)?\)"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"

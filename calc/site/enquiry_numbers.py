@@ -46,19 +46,19 @@ _DEFINED = (
     ("pressure", "psi", r"(?:lbs?|pounds?)\b(?! (?:of )?(?:chlorine|salt|feed|weight|hay|concrete))"),
     ("pressure", "bar", r"(?:bars?|barg)\b"), ("pressure", "kPa", r"(?:kpa|kilopascals?)\b"),
     ("pressure", "kgf/cm²", r"kg/cm2\b"),
-    ("flow", "gpm", rf"{_GAL} (?:in|every|each) (?:a|one|1|the) {_MIN}|"
+    ("flow", "gpm", rf"{_GAL} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
                     rf"(?:(?:us )?g\.?p\.?m\.?\b|{_GAL}{_PER}{_MIN})"),
-    ("flow", "L/min", rf"{_L} (?:in|every|each) (?:a|one|1|the) {_MIN}|"
+    ("flow", "L/min", rf"{_L} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
                       rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
-    ("flow", "gph", rf"(?:{_GAL} in (?:an|one|1) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} in (?:an|one|1) {_H}|lph\b|{_L}{_PER}{_H})"),
+    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:in|by|on|at) (?:an|one|1|the) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
     ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_GAL}{_PER}(?:person|head|capita)\b|"
                          rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
     ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
                        rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|in (?:a|one) day)\b)"),
-    ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|in (?:a|one) day)\b)"),
+    ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
+    ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
@@ -201,7 +201,7 @@ def tokens(low: str) -> list[Token]:
             continue
         if one is None:
             return found
-        if feet and feet.start() <= one.start() and value(feet[2])[0] < 12:
+        if feet and feet.start() <= one.start() and _feet_and_inches(low, feet):
             number = float(feet[1]) + value(feet[2])[0] / 12
             found.append(Token("length", number, number, "ft", feet.start(), feet.end()))
             at = feet.end()
@@ -210,6 +210,14 @@ def tokens(low: str) -> list[Token]:
         if token is not None:
             found.append(token)
         at = token.end if token else one.end()
+
+
+_PIPEWORDS = re.compile(r"[ -]*(?:black|sch|poly|pvc|pipe|line|pex|hdpe|mdpe|pe\b|copper|hose|galv|id|od|dia|tub)")
+
+
+def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
+    """Whether "5 ft 6 in" is one height, and no length of a pipe of some inches."""
+    return value(feet[2])[0] < 12 and float(feet[1]) < 30 and not _PIPEWORDS.match(low, feet.end())
 
 
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:

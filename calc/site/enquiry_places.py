@@ -35,8 +35,8 @@ _DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
-    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
-    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b")
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)")
 
 
 @dataclass(frozen=True)

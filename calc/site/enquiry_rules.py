@@ -62,7 +62,7 @@ _D = {
         ("way.climb", 5, r"(?:lift|raise|pump|bring)\b[^.;¤]{0,45}\bby", None),
         ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water(?:'s)? (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
-        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up|rises|starts|stays|levels off|drops|draws down|falls|sinks|goes)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
+        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up to|rises to|starts|stays|levels off|drops|draws down|falls|sinks)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
         ("water.level", 5, r"\bwater(?: level)?", r" ?(?:$|[,.;)\n])"),
         ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
@@ -80,7 +80,7 @@ _D = {
         ("pump.height", 5, r"(?:pump|submersible)(?: is)?(?: down)? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
-        ("place.altitude", 8, None, r" ?(?:above (?:the )?sea(?: level)?|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
+        ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
         ("power.cable", 8, r"(?:cable(?: run| length)?\b[^,;.¤\d\n]{0,45}|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
         ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
@@ -119,6 +119,7 @@ _D = {
     ),
     "charge": (("power.capacity", 6, None, r"(?! ?(?:per|a) day)"),),
     "power": (
+        ("power.panel", 4.5, r"\b(?:panels?|modules?|pv|solar|array)\b[^.;\n]{0,40}", r"(?! ?(?:array|total|in total|altogether|pump|motor|submersible|surface|of solar|system|controller|inverter))"),
         ("power.panel", 7, None, r"[ -]?(?:solar |mono\w* |poly\w* |pv |rated |used |each )*(?:panels?|modules?)"),
         ("power.panel", 5, r"(?:solar|pv|array|photovoltaics?) ?[:=-]* ?(?:\d+|\w+) ?(?:x|of)", None),
         ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),
@@ -209,6 +210,8 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _related(token, at, near, found)
     elif "pump.height" in found:
         token.sign = -1.0  # hung in a well
+    elif at.before == "PUMP" and re.match(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)", near.right):
+        found["pump.height"], token.sign = 7, -1.0
     elif "way.climb" in found:
         _unrelated(token, at, near, found)
     if "suction.length" in found and "suction" not in near.before + near.after and "intake" not in near.before + near.after:
@@ -245,7 +248,7 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["water.level"], token.sign = 7, 1.0 if down else -1.0
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
-    elif one == "PUMP" and other == "HOUSE":
+    elif one == "PUMP":
         found["pump.height"] = 7
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0

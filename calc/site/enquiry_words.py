@@ -29,11 +29,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub pump|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
-    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))+ (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
-    ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the|our|a|my) (?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
-    ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in) (?:the|our|a|my) (?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
+    ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|at|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
+    ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in|down) (?:the |our |a |my )?(?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
     ("pump.placement", "in", 2.5, r"\b(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
@@ -43,7 +43,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
     ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|(?<!no )\bmains\b(?! water)|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
     ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline)[ -](?:powered |driven |engine )pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
-    ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
@@ -58,8 +58,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump ?[:=-]+ ?(?:none|no\b|nil|not any|n/a)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)")
+_AIMED = re.compile(
+    r"(?:\b(?:azimuth|orientation|facing|direction|aspect) *[:=] *|\btilt[^.;\n]{0,20}?(?:°|deg(?:rees)?),? )(?:to(?:wards)? (?:the )?|due )?"
+    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b")
 _FACING = re.compile(
     r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
 
@@ -85,6 +88,8 @@ def _facing(low: str) -> list[Said]:
     found = []
     if not re.search(r"panel|array|solar|pv|roof|module", low):
         return []
+    for match in _AIMED.finditer(low):
+        found.append(Said("power.facing", (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1], match.start(), match.end(), 3))
     for match in _FACING.finditer(low):
         if not re.search(r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]):
             continue
@@ -98,9 +103,11 @@ def no_pump(low: str) -> tuple[int, int] | None:
     match = _NO_PUMP.search(low)
     if match is None:
         return None
-    own = [one for one in re.finditer(r"\bpump(?:s|'s)?\b", low) if not (match.start() <= one.start() < match.end())]
-    strong = re.search(r"pump", match.group())
-    return match.span() if strong or not own else None
+    other = [one for one in re.finditer(r"\bpumps?\b", low) if not (match.start() <= one.start() < match.end())]
+    definite = re.compile(r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)")
+    strong = "pump" in match.group()
+    own = [one for one in definite.finditer(low) if not (match.start() <= one.end() - 4 < match.end())] if strong else other
+    return None if own else match.span()
 
 
 _LEVEL = re.compile(
