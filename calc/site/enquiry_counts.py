@@ -312,8 +312,8 @@ def people(low: str) -> list[Counted]:
         for match in pattern.finditer(low):
             number = value(match[1])[0]
             high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
-            around = low[max(0, match.start() - 25) : match.end() + 40]
-            guests = bool(_VISIT.search(re.split(r"[.;\n]|, ", around[min(25, match.start()) :])[0]))
+            after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
+            guests = bool(_VISIT.search(after))
             if number == int(number) and 0 < number <= 500 and not any(o.start < match.end() and match.start() < o.end for o in found):
                 found.append(Counted("use.people", number, match.start(), match.end(), False, guests, high))
     if found:

@@ -192,6 +192,8 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     if token.kind == "rise":
         return
+    if re.search(r"\b(?:lift|raise|pump|bring)\b[^.;¤]{0,50}\bby (?:about )?$", near.before):
+        found["way.climb"] = 6
     rise = _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
     if rise:
         found.pop("way.length", None)
