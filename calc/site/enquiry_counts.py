@@ -38,7 +38,7 @@ _OUTLETS = (
 )  # fmt: skip
 _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
-                        r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs)"),
+                        r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?: of (?:cattle|beef|cows|stock))?)"),
@@ -47,7 +47,7 @@ _ANIMALS = (
 )  # fmt: skip
 _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
-    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|\d/\d |½ ){{0,2}}"
 _N = rf"(?P<n>(?:the |a |our )?(?:second|third)|couple of|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
@@ -105,6 +105,8 @@ def _at_once(low: str, found: list[Counted]) -> list[Counted]:
     outlets = [one for one in found if one.path.startswith("outlets") and one.count]
     more: list[Counted] = []
     for once in _ONCE.finditer(low):
+        if re.search(r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $", low[max(0, once.start() - 25) : once.start()]):
+            continue
         chain: list[Counted] = []
         at = once.start()
         for one in reversed([one for one in outlets if one.end <= once.start()]):
@@ -146,7 +148,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if re.search(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$", low[max(0, match.start() - 60) : match.start()]):
         return None
     start, end = match.start(), match.end("thing")
-    plural = thing.endswith("s") or thing in {"sheep", "cattle", "poultry"} or thing.startswith("head")
+    plural = thing.endswith("s") or thing in {"pair", "sheep", "cattle", "poultry"} or thing.startswith("head")
     before, after = low[max(0, start - 40) : start], low[end : end + 70]
     if path.startswith(("outlets", "use")) and _SKIP_THING.match(after):
         return None
@@ -156,7 +158,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end) if path.startswith(("outlets", "use")) else None
     if path.startswith("animals") and re.match(r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b", after):
         return None
-    if thing.startswith("pairs") and "cow" not in low:
+    if thing.startswith("pair") and not re.search(r"\b(?:cows?|cattle|calf|calves|bulls?)\b", low):
         return None
     if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
         return _each(low, path, match)
@@ -284,7 +286,7 @@ def named_in(question: str) -> str:
 
 _FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
 _OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|lodgers|tenants|volunteers|mouths)\b)")
-_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])")
+_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(]))")
 _WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
 _KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
 _TWO = re.compile(
@@ -295,7 +297,7 @@ _ALONE = re.compile(r"\b(?:just me|only me|i live alone|by myself|on my own|livi
 
 _TERM = re.compile(
     rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+    rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 _PARTY = re.compile(rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+")
 
@@ -310,7 +312,8 @@ def people(low: str) -> list[Counted]:
             return [Counted("use.people", total, match.start(), match.end())]
     for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
         for match in pattern.finditer(low):
-            number = value(match[1])[0]
+            said = next((one for one in match.groups() if one), "")
+            number = value(said)[0]
             high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             guests = bool(_VISIT.search(after))

@@ -251,7 +251,7 @@ def _pipes(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]:
 
 def _on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     left = re.split(r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-60:])[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|intake (?:pipe|line|hose)|foot valve)\b", left)
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
@@ -267,7 +267,7 @@ def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 
 
@@ -333,6 +333,8 @@ BELOW = {"water.level"}
 
 
 def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> Piece:
+    if path in BELOW | {"pump.height"}:
+        token.low, token.high = abs(token.low), abs(token.high)
     times = token.extra.get("times", 1.0)
     low, high, unit = token.low * times, token.high * times, token.unit
     sign = token.sign if path in SIGNED else 1.0

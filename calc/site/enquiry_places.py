@@ -22,12 +22,12 @@ _NOUNS = (
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place|camp|stable|shed|farm|poly ?tunnel|corral|terrace|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|floor|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|vines|olives|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|floor|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
-    r"(?P<how>above|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
+    r"(?P<how>above|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
     r"(?P<rest>[^.;\n]{0,60})")
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
 _DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|below|descends?|down)\b")

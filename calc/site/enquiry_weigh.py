@@ -15,8 +15,8 @@ from calc.site.enquiry_rules import FILL, Context
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
 _ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
-_ON_RIGHT = re.compile(r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b)")
-_OFF_RIGHT = re.compile(r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b)")
+_ON_RIGHT = re.compile(r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b|when it (?:starts|comes on|turns on|goes on|kicks in))")
+_OFF_RIGHT = re.compile(r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))")
 _AIR = re.compile(rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}")
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|keeps?(?: it)?|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}")
@@ -139,6 +139,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     if re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$", near.before) and not re.search(r"pump|hose|shower|tap", near.before):
         if re.search(r"\b(?:spring|well|creek|bore)", near.mail):
             return found
+    if re.search(r"\bit\b[^.;]{0,20}$", near.left) and re.search(r"\b(?:spring|well|bore)", near.mail) and not re.search(r"pump|hose|shower|tap", near.before):
+        return found
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
     close = noun(near.right.split(",")[0][:30], last=False)
