@@ -27,7 +27,9 @@ _TWO = re.compile(
     r"\b(?:second (?:enquiry|question|place|property|site|customer|system)|another (?:enquiry|customer|property|site)"
     r"|(?:place|site|property|customer|enquiry) (?:2|two|b)\b|the other (?:property|place|site)|two (?:places|properties|sites|enquiries))"
 )  # fmt: skip
-_US = re.compile(r"\b(?:ft|feet|foot|gal(?:lon)?s?|gpm|psi|inch(?:es)?|acres?|miles?|yards?)\b|\d['\"]")
+_US = re.compile(
+    r"\b(?:ft|feet|foot|gal(?:lon)?s?|gpm|psi|inch(?:es)?|acres?|miles?|yards?)\b|\d['\"]"
+)
 _METRIC = re.compile(
     r"(?<=\d)\s?(?:m|mm|km|l|m2|m3|bar|kpa|ha)\b|\b(?:lit(?:re|er)s?|met(?:re|er)s?|lpm)\b"
 )
@@ -59,10 +61,14 @@ def read(text: str) -> Enquiry:
     ]
     found = facts(plain, low, masked, noise.masked(masked, clauses), sentences, clauses, system)
     result = merged(plain, low, found, sentences)
-    ignored = sorted([*left_out, *clauses, *found.ignored, *result.withdrawn], key=lambda one: one.start)
+    ignored = sorted(
+        [*left_out, *clauses, *found.ignored, *result.withdrawn], key=lambda one: one.start
+    )
     notes += _notes(low, result.told, found.bare)
     back = _Back(written, places)
-    said = tuple(Contradiction(one.path, one.label, back.all(one.said)) for one in result.contradictions)
+    said = tuple(
+        Contradiction(one.path, one.label, back.all(one.said)) for one in result.contradictions
+    )
     return Enquiry(written, back.all(result.told), back.all(result.unclear), said, back.all(ignored),
                    back.all(found.unused), tuple([*notes, *found.notes]), system)  # fmt: skip
 

@@ -94,7 +94,10 @@ def counted(low: str, asked: list[tuple[int, int, str]]) -> list[tuple[str, floa
     found = []
     for start, end, question in asked:
         many = re.search(r"\b(?:how many|number of)\b(.*)", question)
-        said = re.match(rf"\s*(?:(?:about|there are|we are|we have|just|only|around) )*(?P<n>{NUMBER})\b(?! ?(?:m|ft|psi|l|gal|in)\b)", low[start:end])
+        said = re.match(
+            rf"\s*(?:(?:about|there are|we are|we have|just|only|around) )*(?P<n>{NUMBER})\b(?! ?(?:m|ft|psi|l|gal|in)\b)",
+            low[start:end],
+        )
         if not many or not said:
             continue
         named = named_in(many[1])

@@ -52,18 +52,39 @@ _STOP = (
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|\d/\d |½ ){{0,2}}"
 _N = rf"(?P<n>(?:the |a |our )?(?:second|third)|couple of|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 _THINGS = tuple(
-    (path, re.compile(rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"))
+    (
+        path,
+        re.compile(
+            rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"
+        ),
+    )
     for path, pattern in (*_OUTLETS, *_ANIMALS)
 )
-_BARE = {path: re.compile(rf"(?<![\w¤-])(?P<thing>{pattern})(?![\w])") for path, pattern in (*_OUTLETS, *_ANIMALS)}
-_LISTED = re.compile(rf"(?<![\w¤-])(?P<thing>[a-z ]{{3,24}}?)(?:s)? ?(?::|=|x|-|\() ?(?P<n>\d{{1,3}})(?![\w./])")
-_ACT = re.compile(r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$")
+_BARE = {
+    path: re.compile(rf"(?<![\w¤-])(?P<thing>{pattern})(?![\w])")
+    for path, pattern in (*_OUTLETS, *_ANIMALS)
+}
+_LISTED = re.compile(
+    r"(?<![\w¤-])(?P<thing>[a-z ]{3,24}?)(?:s)? ?(?::|=|x|-|\() ?(?P<n>\d{1,3})(?![\w./])"
+)
+_ACT = re.compile(
+    r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$"
+)
 _TOGETHER_AFTER = re.compile(
-    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b")
-_TOGETHER_BEFORE = re.compile(r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $")
-_NO_LIST = re.compile(r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})")
-_DRY = re.compile(r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$")
-_SKIP_THING = re.compile(r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)")
+    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b"
+)
+_TOGETHER_BEFORE = re.compile(
+    r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
+)
+_NO_LIST = re.compile(
+    r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"
+)
+_DRY = re.compile(
+    r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
+)
+_SKIP_THING = re.compile(
+    r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)"
+)
 
 
 def things(low: str) -> list[Counted]:
@@ -96,8 +117,11 @@ def things(low: str) -> list[Counted]:
 
 _ONCE = re.compile(
     r"\b(?:at (?:once|the same time|one time|a time)|in the same time|together|simultaneously|same time|in parallel|all at once|concurrently|both (?:are |is )?(?:on|open|running|in use)"
-    r"|(?:are|is) both (?:on|open|running)|(?:are|going|running|open) at once)\b")
-_LINK = re.compile(r"[ ,]*(?:(?:and|plus|with|&|\+|or|,|then)[ ,]*)?(?:the |a |an |one |also |my |our )*(?:[a-z-]+ ){0,2}$")
+    r"|(?:are|is) both (?:on|open|running)|(?:are|going|running|open) at once)\b"
+)
+_LINK = re.compile(
+    r"[ ,]*(?:(?:and|plus|with|&|\+|or|,|then)[ ,]*)?(?:the |a |an |one |also |my |our )*(?:[a-z-]+ ){0,2}$"
+)
 
 
 def _at_once(low: str, found: list[Counted]) -> list[Counted]:
@@ -105,13 +129,24 @@ def _at_once(low: str, found: list[Counted]) -> list[Counted]:
     outlets = [one for one in found if one.path.startswith("outlets") and one.count]
     more: list[Counted] = []
     for once in _ONCE.finditer(low):
-        if re.search(r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $", low[max(0, once.start() - 25) : once.start()]):
+        if re.search(
+            r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $",
+            low[max(0, once.start() - 25) : once.start()],
+        ):
             continue
         chain: list[Counted] = []
         at = once.start()
         for one in reversed([one for one in outlets if one.end <= once.start()]):
             gap = low[one.end : at]
-            fits = _LINK.fullmatch(gap) if chain else (len(gap) <= 45 and not re.search(r"[.;¤\n]|,.*,", gap) and not re.search(rf"(?<![\w-]){NUMBER}\b", gap))
+            fits = (
+                _LINK.fullmatch(gap)
+                if chain
+                else (
+                    len(gap) <= 45
+                    and not re.search(r"[.;¤\n]|,.*,", gap)
+                    and not re.search(rf"(?<![\w-]){NUMBER}\b", gap)
+                )
+            )
             if not fits:
                 break
             if one.path in {other.path for other in chain} or (one.together and chain):
@@ -129,12 +164,31 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     found = []
     for no in _NO_LIST.finditer(low):
         at = no.start(1)
-        for number, part in enumerate(re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])):
+        for number, part in enumerate(
+            re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
+        ):
             if number % 2 == 0:
-                hit = next(((p, f) for p, pattern in _BARE.items() if (f := pattern.match(re.sub(r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ", "", part)))), None)
+                hit = next(
+                    (
+                        (p, f)
+                        for p, pattern in _BARE.items()
+                        if (
+                            f := pattern.match(
+                                re.sub(
+                                    r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
+                                    "",
+                                    part,
+                                )
+                            )
+                        )
+                    ),
+                    None,
+                )
                 if hit is None:
                     break
-                if hit[0].startswith(("outlets", "use")) and not part[hit[1].end() :].strip().startswith(("pressure", "valve")):
+                if hit[0].startswith(("outlets", "use")) and not part[
+                    hit[1].end() :
+                ].strip().startswith(("pressure", "valve")):
                     found.append((at, at + len(part), hit[0]))
             at += len(part)
     return found
@@ -145,10 +199,17 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
     if rooms and word in {"a", "an", "its", "own", "one", "and"}:
         return Counted(path, value(rooms["n"])[0], match.start("thing"), match.end("thing"))
-    if re.search(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$", low[max(0, match.start() - 60) : match.start()]):
+    if re.search(
+        r"\beach (?:with|has|have|having)\b[^.;]{0,40}$",
+        low[max(0, match.start() - 60) : match.start()],
+    ):
         return None
     start, end = match.start(), match.end("thing")
-    plural = thing.endswith("s") or thing in {"pair", "sheep", "cattle", "poultry"} or thing.startswith("head")
+    plural = (
+        thing.endswith("s")
+        or thing in {"pair", "sheep", "cattle", "poultry"}
+        or thing.startswith("head")
+    )
     before, after = low[max(0, start - 40) : start], low[end : end + 70]
     if path.startswith(("outlets", "use")) and _SKIP_THING.match(after):
         return None
@@ -156,7 +217,10 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if path.startswith(("outlets", "use")) else None
-    if path.startswith("animals") and re.match(r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b", after):
+    if path.startswith("animals") and re.match(
+        r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b",
+        after,
+    ):
         return None
     if thing.startswith("pair") and not re.search(r"\b(?:cows?|cattle|calf|calves|bulls?)\b", low):
         return None
@@ -165,7 +229,13 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     same = _TOGETHER_AFTER.match(after)
     if same and re.search(rf"(?<![\w-]){NUMBER}\b(?! time)", same.group()):
         same = None
-    if path == "outlets.hose" and (re.match(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)", after) or re.search(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $", low[start - 12 : match.end()])):
+    if path == "outlets.hose" and (
+        re.match(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)", after)
+        or re.search(
+            r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $",
+            low[start - 12 : match.end()],
+        )
+    ):
         return None
     together = bool(same or _TOGETHER_BEFORE.search(before) or word == "both")
     if re.match(r"(?:the |our |a )?(?:second|third) (?!home|house)", match.group()):
@@ -177,23 +247,52 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if number is None:
         if plural or word in {"each", "no", "x"}:
             return None
-        if path.startswith("animals") and word not in {"a", "an", "one", "single", "our", "my", "the"}:
+        if path.startswith("animals") and word not in {
+            "a",
+            "an",
+            "one",
+            "single",
+            "our",
+            "my",
+            "the",
+        }:
             return None
-        act = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"} and _ACT.search(before)
+        act = (
+            path == "outlets.shower"
+            and word in {"a", "an", "one", "and", ",", "each", "the"}
+            and _ACT.search(before)
+        )
         if act or (path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before)):
             return None
         vague = word not in {"a", "an", "one", "single", "1x"}
-        return Counted(path, 1, start if word not in {",", "and", "&", "+", "plus", "also"} else match.start("thing"), end, False, vague)
-    if re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :]) and path == "outlets.hose":
+        return Counted(
+            path,
+            1,
+            start if word not in {",", "and", "&", "+", "plus", "also"} else match.start("thing"),
+            end,
+            False,
+            vague,
+        )
+    if (
+        re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
+        and path == "outlets.hose"
+    ):
         return None  # a hose of that size
-    if plural is False and number > 1 and not re.match(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)", after) and not path.startswith("animals"):
+    if (
+        plural is False
+        and number > 1
+        and not re.match(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)", after)
+        and not path.startswith("animals")
+    ):
         return None  # "3 shower" before another noun
     if number != int(number) or number < 0 or number > 5000:
         return None
     return Counted(path, number, start, end, together, False, high or 0.0)
 
 
-_HOMES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$")
+_HOMES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$"
+)
 
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -207,10 +306,15 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 _ROOMS = re.compile(
     rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
-    r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$")
-_OF_THEM = re.compile(rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b")
+    r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
+)
+_OF_THEM = re.compile(
+    rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
+)
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
-_ZONE_AT = re.compile(rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b")
+_ZONE_AT = re.compile(
+    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b"
+)
 
 
 def later(low: str) -> list[Counted]:
@@ -218,23 +322,42 @@ def later(low: str) -> list[Counted]:
     found = []
     for match in _OF_THEM.finditer(low):
         number = _how_many(match[1])[0]
-        named = [(p, one) for p, pattern in _BARE.items() if p.startswith("outlets") for one in pattern.finditer(low, max(0, match.start() - 90), match.start())]
+        named = [
+            (p, one)
+            for p, pattern in _BARE.items()
+            if p.startswith("outlets")
+            for one in pattern.finditer(low, max(0, match.start() - 90), match.start())
+        ]
         if number and named:
             path = max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
     if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
         for match in _ZONES.finditer(low):
             if not _ZONE_AT.match(low, match.start()):
-                found.append(Counted("outlets.drip", value(match[1])[0], match.start(), match.end()))
+                found.append(
+                    Counted("outlets.drip", value(match[1])[0], match.start(), match.end())
+                )
         for match in _ZONE_AT.finditer(low):
             if "zone" in low[max(0, match.start() - 80) : match.end()]:
-                found.append(Counted("outlets.drip", value(next((one for one in match.groups() if one), "one"))[0], match.start(), match.end(), True))
+                found.append(
+                    Counted(
+                        "outlets.drip",
+                        value(next((one for one in match.groups() if one), "one"))[0],
+                        match.start(),
+                        match.end(),
+                        True,
+                    )
+                )
     return found
 
 
 def _how_many(word: str) -> tuple[float | None, float | None]:
     word = "two" if word == "couple of" else word
-    parts = re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word) if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word) else [word]
+    parts = (
+        re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
+        if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word)
+        else [word]
+    )
     if not re.fullmatch(NUMBER, parts[0]):
         return None, None
     first = value(parts[0])[0]
@@ -248,15 +371,27 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, match.start() - 90) : match.start()])
     if rooms and not match["thing"].endswith("s"):
         return Counted(path, value(rooms["n"])[0], match.start(), match.end())
-    after, before = low[match.end() : match.end() + 30], low[max(0, match.start() - 40) : match.start()]
-    many = re.match(rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])", after) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
+    after, before = (
+        low[match.end() : match.end() + 30],
+        low[max(0, match.start() - 40) : match.start()],
+    )
+    many = re.match(
+        rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])",
+        after,
+    ) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
     if many and match["thing"].endswith("s"):
         return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
     head = not before.rstrip(" -*•").strip() or before.rstrip(" -*•")[-1:] in "\n,;:("
-    plain = re.match(r"s? +(?:about |ca\.? )?(\d{1,3})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head)\b|[./\"'])", after)
+    plain = re.match(
+        r"s? +(?:about |ca\.? )?(\d{1,3})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head)\b|[./\"'])",
+        after,
+    )
     if head and plain:
         return Counted(path, float(plain[1]), match.start(), match.end() + plain.end())
-    number = re.match(r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?(\d{1,4}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])", after)
+    number = re.match(
+        r"(?:s)?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?(\d{1,4}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|/|kpa|h|litre|in)\b|[./])",
+        after,
+    )
     if number:
         return Counted(path, value(number[1])[0], match.start(), match.end() + number.end())
     if path.startswith("animals"):
@@ -269,8 +404,12 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if negated(low, match.start()):
         return Counted(path, 0, match.start(), match.end())
-    if path in {"outlets.hose", "use.troughs", "outlets.drip"} and not re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before):
-        if path != "outlets.hose" or not re.match(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b", after):
+    if path in {"outlets.hose", "use.troughs", "outlets.drip"} and not re.search(
+        r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before
+    ):
+        if path != "outlets.hose" or not re.match(
+            r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b", after
+        ):
             return None
     return Counted(path, 1, match.start(), match.end(), False, True)
 
@@ -284,22 +423,39 @@ def named_in(question: str) -> str:
 
 # People ------------------------------------------------------------------------------------------
 
-_FAMILY = re.compile(rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])")
-_OF_US = re.compile(rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|lodgers|tenants|volunteers|mouths)\b)")
-_PEOPLE_IS = re.compile(rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(]))")
-_WE_ARE = re.compile(rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))")
-_KINDS = re.compile(rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b")
+_FAMILY = re.compile(
+    rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])"
+)
+_OF_US = re.compile(
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|lodgers|tenants|volunteers|mouths)\b)"
+)
+_PEOPLE_IS = re.compile(
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(]))"
+)
+_WE_ARE = re.compile(
+    rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))"
+)
+_KINDS = re.compile(
+    rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b"
+)
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b")
-_VISIT = re.compile(r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b")
-_ALONE = re.compile(r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b")
+    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+)
+_VISIT = re.compile(
+    r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
+)
+_ALONE = re.compile(
+    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
+)
 
 
 _TERM = re.compile(
     rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
     rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
-_PARTY = re.compile(rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+")
+_PARTY = re.compile(
+    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
+)
 
 
 def people(low: str) -> list[Counted]:
@@ -307,18 +463,31 @@ def people(low: str) -> list[Counted]:
     found: list[Counted] = []
     for match in _PARTY.finditer(low):
         terms = list(_TERM.finditer(low, match.start(), match.end()))
-        total = sum(1.0 if not one["n"] or one["n"] in {"a", "an", "our"} else value(one["n"])[0] for one in terms)
+        total = sum(
+            1.0 if not one["n"] or one["n"] in {"a", "an", "our"} else value(one["n"])[0]
+            for one in terms
+        )
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
     for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
         for match in pattern.finditer(low):
             said = next((one for one in match.groups() if one), "")
             number = value(said)[0]
-            high = value(match[2])[0] if match.lastindex and match.lastindex > 1 and match[2] else number
+            high = (
+                value(match[2])[0]
+                if match.lastindex and match.lastindex > 1 and match[2]
+                else number
+            )
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             guests = bool(_VISIT.search(after))
-            if number == int(number) and 0 < number <= 500 and not any(o.start < match.end() and match.start() < o.end for o in found):
-                found.append(Counted("use.people", number, match.start(), match.end(), False, guests, high))
+            if (
+                number == int(number)
+                and 0 < number <= 500
+                and not any(o.start < match.end() and match.start() < o.end for o in found)
+            ):
+                found.append(
+                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
+                )
     if found:
         return found
     kinds = [one for one in _KINDS.finditer(low)]

@@ -14,12 +14,20 @@ from calc.site.enquiry_rules import Context, weigh
 
 Spans = tuple[tuple[int, int], ...]
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
-_MINUTES = re.compile(r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $")
-_MINUTES_RIGHT = re.compile(r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])")
+_MINUTES = re.compile(
+    r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $"
+)
+_MINUTES_RIGHT = re.compile(
+    r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])"
+)
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 _USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
-_TIMES = re.compile(r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b")
-_FIX = re.compile(r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$")
+_TIMES = re.compile(
+    r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b"
+)
+_FIX = re.compile(
+    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
+)
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
 
@@ -96,9 +104,15 @@ def _pressure_pairs(low: str, numbers: list[Token]) -> None:
         said = low[pair.start : pair.end + 1]
         ready = re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around) or re.search(
             r"(?:psi|bar|kpa)", said) and re.search(r"\bpump|pressure tank|press|cycl|set", around)  # fmt: skip
-        ready = ready or (pair.low, pair.high) in _USUAL and low[pair.start : pair.end].count("/") == 1
+        ready = (
+            ready or (pair.low, pair.high) in _USUAL and low[pair.start : pair.end].count("/") == 1
+        )
         ratio = pair.high / max(pair.low, 0.1)
-        if not ready or not 1.15 <= ratio <= 4 or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start]):
+        if (
+            not ready
+            or not 1.15 <= ratio <= 4
+            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
+        ):
             continue
         if pair.unit == "psi" and not 10 <= pair.low <= 120:
             continue
@@ -147,7 +161,15 @@ def _words(clean: str, found: Found) -> None:
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
-        found.pieces.append(Piece(one.path, one.start, one.end, word=one.value, weight=one.weight * (0.5 if asked else 1)))
+        found.pieces.append(
+            Piece(
+                one.path,
+                one.start,
+                one.end,
+                word=one.value,
+                weight=one.weight * (0.5 if asked else 1),
+            )
+        )
     level = enquiry_words.level_with(clean)
     if level:
         found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
@@ -162,7 +184,9 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
     for token, why in enquiry_weigh.buckets(clean):
         taken.append((token.start, token.end))
         if why:
-            found.ignored.append(Ignored(clean[token.start : token.end], token.start, token.end, why))
+            found.ignored.append(
+                Ignored(clean[token.start : token.end], token.start, token.end, why)
+            )
             continue
         found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
                                   reason="a bucket, timed"))  # fmt: skip
@@ -208,14 +232,28 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             token.used = True
             path = "suction.pipe" if _on_suction(clean, pipe, near) else "way.pipe"
             if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
-                found.pieces.append(Piece(path, min(pipe.start, token.start), pipe.end, token.low, token.low, token.unit, pipe=pipe))
+                found.pieces.append(
+                    Piece(
+                        path,
+                        min(pipe.start, token.start),
+                        pipe.end,
+                        token.low,
+                        token.low,
+                        token.unit,
+                        pipe=pipe,
+                    )
+                )
             continue
         _weighed(token, near, found, clean)
     _run_left(clean, live, sentences, found)
 
 
-_HIGH = re.compile(r"\b(?:above|below|high(?:er)?|deep(?:er)?|depth|up|uphill|down|level|tall|diameter|wide|head|lift|rises?|climb|altitude|elevation|suction|cable|bore|drilled|casing|panels?|under|over|lower|drop|fall|height|static|thick|tank)\b")
-_RUNS = re.compile(r"\b(?:pipe|line|house|cabin|hose|garden|trough|run|from|to|away|between|field|barn|poly|pvc)\b")
+_HIGH = re.compile(
+    r"\b(?:above|below|high(?:er)?|deep(?:er)?|depth|up|uphill|down|level|tall|diameter|wide|head|lift|rises?|climb|altitude|elevation|suction|cable|bore|drilled|casing|panels?|under|over|lower|drop|fall|height|static|thick|tank)\b"
+)
+_RUNS = re.compile(
+    r"\b(?:pipe|line|house|cabin|hose|garden|trough|run|from|to|away|between|field|barn|poly|pvc)\b"
+)
 _FAR = 8.0  # m, below which a length nobody explains is none of a pipe line; our choice
 _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
@@ -230,7 +268,9 @@ def _run_left(clean: str, live: list[Token], sentences: Spans, found: Found) -> 
     ]  # fmt: skip
     fits = []
     for token in left:
-        start, end = next((one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean)))
+        start, end = next(
+            (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
+        )
         near = clean[max(start, token.start - 30) : min(end, token.end + 25)]
         if not _HIGH.search(near) and _RUNS.search(clean[start:end]):
             fits.append(token)
@@ -242,15 +282,23 @@ def _run_left(clean: str, live: list[Token], sentences: Spans, found: Found) -> 
 def _pipes(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]:
     found = {}
     for token in live:
-        start, end = next((one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean)))
+        start, end = next(
+            (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
+        )
         pipe = pipe_at(clean, token, start, end)
-        if pipe is not None and not (token.kind == "bare" and token.low in {1, 2, 3, 4} and not re.search(r"PE|PVC|PEX|steel|copper", pipe.words)):
+        if pipe is not None and not (
+            token.kind == "bare"
+            and token.low in {1, 2, 3, 4}
+            and not re.search(r"PE|PVC|PEX|steel|copper", pipe.words)
+        ):
             found[token.start] = pipe
     return found
 
 
 def _on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
-    left = re.split(r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-60:])[-1]
+    left = re.split(
+        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-60:]
+    )[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
@@ -271,7 +319,9 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 
 
-def _context(clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]) -> Context:
+def _context(
+    clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]
+) -> Context:
     token = live[at]
     index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
     start, end = sentences[index] if sentences else (0, len(clean))
@@ -282,7 +332,9 @@ def _context(clean: str, live: list[Token], at: int, sentences: Spans, pipes: di
         stop = max(one.end, pipes[one.start].end) if one.start in pipes else one.end
         if start <= one.start and one.end <= begin and stop >= before:
             before, lasting = min(stop, begin), one.start
-    after = min((one.start for one in others if one.start >= token.end and one.end <= end), default=end)
+    after = min(
+        (one.start for one in others if one.start >= token.end and one.end <= end), default=end
+    )
     subject = ""
     for back in range(index - 1, max(-1, index - 3), -1):
         subject = enquiry_places.noun(clean[slice(*sentences[back])])
@@ -307,7 +359,11 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
     weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
         weights = enquiry_weigh.pressure(token, near)
-        if token.low != token.high and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after) and not weights.get("pressure_tank.precharge"):
+        if (
+            token.low != token.high
+            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)
+            and not weights.get("pressure_tank.precharge")
+        ):
             _pair(token, found)
             return
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
@@ -341,14 +397,28 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
     if path in BELOW:
         sign = -1.0
     if path == "water.yield" and unit.endswith("/day"):
-        low, high, unit = low / 24, high / 24, {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit]
+        low, high, unit = (
+            low / 24,
+            high / 24,
+            {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit],
+        )
     if path == "store.hours":
-        low, high, unit = low / {"min": 60, "s": 3600}.get(unit, 1), high / {"min": 60, "s": 3600}.get(unit, 1), ""
+        low, high, unit = (
+            low / {"min": 60, "s": 3600}.get(unit, 1),
+            high / {"min": 60, "s": 3600}.get(unit, 1),
+            "",
+        )
     if unit == "weeks":
         low, high, unit = 7 * low, 7 * high, "days"
     ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)
-    if token.maybe and path in {"place.altitude", "way.length"} and (path == "place.altitude" or token.low < 3):
-        return Piece(path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight)
+    if (
+        token.maybe
+        and path in {"place.altitude", "way.length"}
+        and (path == "place.altitude" or token.low < 3)
+    ):
+        return Piece(
+            path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight
+        )
     return Piece(path, int(token.start), token.end, ends[0], ends[1], unit, weight=weight, about=token.about, others=others,
                  values=tuple(sign * one for one in token.maybe))  # fmt: skip
 
@@ -356,7 +426,9 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
 def _pair(token: Token, found: Found) -> None:
     token.used = True
     for path, number in (("pump.cut_in", token.low), ("pump.cut_out", token.high)):
-        found.pieces.append(Piece(path, token.start, token.end, number, number, token.unit, weight=7))
+        found.pieces.append(
+            Piece(path, token.start, token.end, number, number, token.unit, weight=7)
+        )
     found.pieces.append(Piece("pump.control", token.start, token.end, word="switch", weight=0.5))
 
 
@@ -364,7 +436,9 @@ def _bare(token: Token, near: Context, found: Found) -> None:
     """A number without a unit, where the words leave no doubt: pressures of a switch."""
     if not (token.low >= 10 and token.low <= 150) and not 1 <= token.low <= 8:
         return
-    if not re.search(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on", near.before + near.right):
+    if not re.search(
+        r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on", near.before + near.right
+    ):
         return
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)
@@ -376,7 +450,11 @@ def _bare(token: Token, near: Context, found: Found) -> None:
 
 
 def _things(clean: str, found: Found, numbers: list[Token]) -> None:
-    for one in [*enquiry_counts.things(clean), *enquiry_counts.later(clean), *enquiry_counts.people(clean)]:
+    for one in [
+        *enquiry_counts.things(clean),
+        *enquiry_counts.later(clean),
+        *enquiry_counts.people(clean),
+    ]:
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip
@@ -391,7 +469,9 @@ def _left(plain: str, numbers: list[Token], found: Found) -> None:
     for token in numbers:
         if token.used:
             continue
-        one = Ignored(plain[token.start : token.end], token.start, token.end, token.why or "not understood")
+        one = Ignored(
+            plain[token.start : token.end], token.start, token.end, token.why or "not understood"
+        )
         if token.why in {noise.WITHDRAWN, noise.NEGATED}:
             found.ignored.append(one)
         elif not token.why and any(sign.isdigit() for sign in one.quote):

@@ -5,33 +5,23 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
-from calc import demand, practice
 from calc.errors import InputError
 from calc.site.enquiry_facts import Found, Piece
 from calc.site.enquiry_model import Contradiction, Ignored, Reading, Told, Unclear
-from calc.site.facts import BY_PATH
+from calc.site.enquiry_slots import label, slot
 from calc.units import parse, plain_number
 
-LABELS = {
-    "way.length": "Length of the pipe", "way.climb": "Climb to where water is wanted",
-    "way.pipe": "Size of the pipe", "tank.level": "Height of the tank above",
-    "tank.volume": "Volume of the tank above", "beds.area": "Area watered by drip",
-}  # fmt: skip
-QUANTITY = {
-    "way.length": "length", "way.climb": "length", "tank.level": "length",
-    "tank.volume": "volume", "beds.area": "area",
-}  # fmt: skip
-BOUNDS = {
-    "way.length": (0.01, 20e3), "way.climb": (-300.0, 400.0), "tank.level": (-300.0, 400.0),
-    "tank.volume": (0.01, 1e4), "beds.area": (0.0, 1e5),
-}  # fmt: skip
 _FIXED = re.compile(
     r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be|have (?:been|said))"
     r"|typo|i meant|i said|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote)"
 )
-_LOWEST = re.compile(r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b")
+_LOWEST = re.compile(
+    r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
+)
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
-_EXTRA = re.compile(r"\b(?:another|second|outdoor|outside|guest|also|plus|additional|extra|further|upstairs|downstairs|kitchen|cabin|bathroom|barn|goat|utility|laundry|other|more)\b")
+_EXTRA = re.compile(
+    r"\b(?:another|second|outdoor|outside|guest|also|plus|additional|extra|further|upstairs|downstairs|kitchen|cabin|bathroom|barn|goat|utility|laundry|other|more)\b"
+)
 SAME = 0.005  # of a number, within which two are the same one; our choice
 
 
@@ -43,20 +33,6 @@ class Result:
     unclear: tuple[Unclear, ...] = ()
     contradictions: tuple[Contradiction, ...] = ()
     withdrawn: list[Ignored] = field(default_factory=list)
-
-
-def label(path: str) -> str:
-    """What a path is for readers."""
-    if path in LABELS:
-        return LABELS[path]
-    if path in BY_PATH:
-        return BY_PATH[path].label
-    group, _, rest = path.partition(".")
-    key, _, together = rest.partition(".")
-    if group == "animals":
-        return next(one.name for one in demand.ANIMALS if one.key == key)
-    name = practice.OUTLET_BY_KEY[key].name
-    return f"{name}: open together" if together else f"{name}: how many"
 
 
 def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int], ...]) -> Result:
@@ -77,7 +53,9 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
         unclear += [_unclear(plain, one) for one in pieces if one not in clear]
         if not clear:
             continue
-        kept = _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
+        kept = (
+            _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
+        )
         if len(kept) == 1:
             told += _checked(plain, kept[0], found)
         else:
@@ -102,7 +80,11 @@ def _words(pieces: list[Piece]) -> list[Piece]:
     for one in pieces:
         sums[one.word] = sums.get(one.word, 0) + one.weight
     if path == "power.source":
-        order = ("none", "sun", "grid", "generator") if "sun" not in sums else ("sun", "grid", "generator", "none")
+        order = (
+            ("none", "sun", "grid", "generator")
+            if "sun" not in sums
+            else ("sun", "grid", "generator", "none")
+        )
         best = next(word for word in order if word in sums)
     elif path == "water.kind":
         best = _source(pieces, sums)
@@ -110,8 +92,12 @@ def _words(pieces: list[Piece]) -> list[Piece]:
         order = ("speed", "fixed", "switch")
         best = max(sums, key=lambda word: (sums[word] >= 3, -order.index(word)))
     else:
-        best = max(sums, key=lambda word: (sums[word], -min(p.start for p in pieces if p.word == word)))
-    return [max((one for one in pieces if one.word == best), key=lambda one: (one.weight, -one.start))]
+        best = max(
+            sums, key=lambda word: (sums[word], -min(p.start for p in pieces if p.word == word))
+        )
+    return [
+        max((one for one in pieces if one.word == best), key=lambda one: (one.weight, -one.start))
+    ]
 
 
 def _source(pieces: list[Piece], sums: dict[str, float]) -> str:
@@ -146,9 +132,13 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
                 quote = plain[one.start : one.end]
                 result.withdrawn.append(Ignored(quote, one.start, one.end, "withdrawn"))
         return [last]
-    if path == "water.level" and any(_LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups):
+    if path == "water.level" and any(
+        _LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups
+    ):
         return [min(groups, key=lambda one: _si(one))]
-    if path == "water.yield" and any(_LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups):
+    if path == "water.yield" and any(
+        _LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups
+    ):
         return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
     sure = [one for one in groups if one.weight > heaviest - 0.9]
@@ -156,7 +146,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
 
 
 def _si(piece: Piece) -> float:
-    kind = QUANTITY.get(piece.path) or BY_PATH[piece.path].quantity or "number"
+    kind = slot(piece.path).quantity or "number"
     try:
         return parse(f"{piece.low:.12g} {piece.unit}".strip(), kind).value
     except InputError:
@@ -173,7 +163,9 @@ def _same(one: Piece, other: Piece) -> bool:
         return inside.unit == point.unit and inside.low <= point.low and point.high <= inside.high
     a, b = _si(one), _si(other)
     rounded = one.about or other.about
-    return abs(a - b) <= (0.03 if rounded and one.unit != other.unit else SAME) * max(abs(a), abs(b), 1e-12)
+    return abs(a - b) <= (0.03 if rounded and one.unit != other.unit else SAME) * max(
+        abs(a), abs(b), 1e-12
+    )
 
 
 def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
@@ -188,12 +180,16 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
         told.append(_count(plain, f"{path}.together", most.low, most.high, most.start, most.end))
     if not plain_ones:
         if named:
-            told.append(_count(plain, path, named[0].low, named[0].high, named[0].start, named[0].end))
+            told.append(
+                _count(plain, path, named[0].low, named[0].high, named[0].start, named[0].end)
+            )
         return told
     if path == "use.people":
         best = plain_ones[0]
         for one in plain_ones[1:]:
-            if re.fullmatch(r",? (?:and|plus|with|&) (?:about |around |some )?|, ", low[best.end : one.start]):
+            if re.fullmatch(
+                r",? (?:and|plus|with|&) (?:about |around |some )?|, ", low[best.end : one.start]
+            ):
                 best = replace(best, low=best.low + one.low, high=best.high + one.high, end=one.end)
         return [_count(plain, path, best.low, best.high, best.start, best.end)]
     kept = [one for one in plain_ones if one.low > 0] or plain_ones[:1]
@@ -204,10 +200,17 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
         elif one.low > sum(piece.low for piece in total):
             total = [one]
     for one in named:
-        if one.start > total[-1].start and one.start - total[-1].end < 40 and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
+        if (
+            one.start > total[-1].start
+            and one.start - total[-1].end < 40
+            and _adds(low, total, one)
+            and _thing(one) != _thing(total[-1])
+        ):
             total.append(one)
     start, end = min(one.start for one in total), max(one.end for one in total)
-    told.append(_count(plain, path, sum(o.low for o in total), sum(o.high for o in total), start, end))
+    told.append(
+        _count(plain, path, sum(o.low for o in total), sum(o.high for o in total), start, end)
+    )
     return told
 
 
@@ -218,7 +221,12 @@ def _thing(piece: Piece) -> str:
 def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     """Whether one more is added, or is one of those that were counted already."""
     gap = low[total[-1].end : one.start]
-    listed = bool(re.fullmatch(r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,60}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}", gap))
+    listed = bool(
+        re.fullmatch(
+            r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,60}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}",
+            gap,
+        )
+    )
     if not listed and len(gap) > 3:
         extra = _EXTRA.search(low[max(0, one.start - 14) : one.end])
         return bool(extra) and one.word != "together" and len(gap) < 300
@@ -266,16 +274,9 @@ def _text(number: float, unit: str) -> str:
 
 def _fault(piece: Piece, texts: list[str]) -> str:
     """Why a number cannot be, in a sentence; "" where it can."""
-    slot = BY_PATH.get(piece.path)
     try:
-        if slot is not None:
-            for text in texts:
-                slot.read(text)
-        else:
-            low, high = BOUNDS[piece.path]
-            for text in texts:
-                if not low <= parse(text, QUANTITY[piece.path]).value <= high:
-                    return "that is more than any such supply has. Check the number."
+        for text in texts:
+            slot(piece.path).read(text)
     except InputError as error:
         return error.message
     return ""
@@ -283,14 +284,22 @@ def _fault(piece: Piece, texts: list[str]) -> str:
 
 def _unclear(plain: str, piece: Piece) -> Unclear:
     paths = (piece.path, *piece.others)
-    readings = [Reading(path, _text(_signed(path, piece), piece.unit), label(path)) for path in paths]
+    readings = [
+        Reading(path, _text(_signed(path, piece), piece.unit), label(path)) for path in paths
+    ]
     for other in piece.values:
         readings.append(Reading(piece.path, _text(other, piece.unit), label(piece.path)))
     return Unclear(plain[piece.start : piece.end], piece.start, piece.end, tuple(readings))
 
 
 def _signed(path: str, piece: Piece) -> float:
-    return -abs(piece.low) if path == "water.level" else abs(piece.low) if path == "way.length" else piece.low
+    return (
+        -abs(piece.low)
+        if path == "water.level"
+        else abs(piece.low)
+        if path == "way.length"
+        else piece.low
+    )
 
 
 def _hung(told: list[Told]) -> list[Told]:
@@ -306,5 +315,17 @@ def _hung(told: list[Told]) -> list[Told]:
 def _whole(told: list[Told]) -> list[Told]:
     """What cannot stand beside another fact goes: a pump where there is none."""
     paths = {one.path: one for one in told}
-    gone = {"pump.placement", "pump.control", "pump.works", "pump.height", "pump.cut_in", "pump.cut_out", "pump.set"} if paths.get("pump.present") else set()
+    gone = (
+        {
+            "pump.placement",
+            "pump.control",
+            "pump.works",
+            "pump.height",
+            "pump.cut_in",
+            "pump.cut_out",
+            "pump.set",
+        }
+        if paths.get("pump.present")
+        else set()
+    )
     return [one for one in told if one.path not in gone]

@@ -132,19 +132,31 @@ def _own(run: Run, low: str) -> bool:
     "our" place and asks nobody about "yours"."""
     depth, lines = run
     said = " ".join(low[start:end] for start, end in lines)
-    ours, yours = len(re.findall(r"\b(?:our|my|we|i|us)\b", said)), len(re.findall(r"\byours?\b", said))
+    ours, yours = (
+        len(re.findall(r"\b(?:our|my|we|i|us)\b", said)),
+        len(re.findall(r"\byours?\b", said)),
+    )
     asks = _ASKS.search(said) if ours < 2 * yours + 1 or _SELLS.search(said) else None
     head = low[max(0, lines[0][0] - 90) : lines[0][0]] + said[:60]
-    if re.search(r"\b(?:i|we) wrote\b|\bmy (?:earlier|last|first|previous) (?:mail|message|e-?mail|letter)\b", head):
+    if re.search(
+        r"\b(?:i|we) wrote\b|\bmy (?:earlier|last|first|previous) (?:mail|message|e-?mail|letter)\b",
+        head,
+    ):
         return True
     if depth % 2 == 0:
         return asks is None
     return asks is None and bool(_OURS.search(said))
 
 
-_ASKS = re.compile(r"\b(?:your|yours|you have|are you|do you (?:have|know|use|want)|you (?:said|need|want|may need|should)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
-_SELLS = re.compile(r"\b(?:in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b")
-_OURS = re.compile(r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b")
+_ASKS = re.compile(
+    r"\b(?:your|yours|you have|are you|do you (?:have|know|use|want)|you (?:said|need|want|may need|should)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b"
+)
+_SELLS = re.compile(
+    r"\b(?:in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b"
+)
+_OURS = re.compile(
+    r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b"
+)
 
 
 def _wrote_before(before: str) -> bool:
@@ -158,15 +170,24 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
     found = [(*line.span(), SIGNED) for line in _SENT.finditer(low)]
     dashes = _DASHES.search(low)
     if dashes and low[: dashes.start()].strip():
-        thread = min((m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))), default=stop)
+        thread = min(
+            (m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))),
+            default=stop,
+        )
         return [*found, (dashes.start(), min(stop, thread), SIGNED)]
     for sign in _SIGN.finditer(low):
         end = sign.end()
         for line in low[sign.end() : stop].split("\n")[:9]:
-            if len(line) > _AFTER_SIGN or re.match(r"\s*(?:p\.?s|pps|edit|oh|and|also|but)\b", line):
+            if len(line) > _AFTER_SIGN or re.match(
+                r"\s*(?:p\.?s|pps|edit|oh|and|also|but)\b", line
+            ):
                 break
             end += len(line) + 1
-        if low[sign.end() : end].strip() and low[min(end, stop) : stop].strip()[:2] in {"", "ps", "p."}:
+        if low[sign.end() : end].strip() and low[min(end, stop) : stop].strip()[:2] in {
+            "",
+            "ps",
+            "p.",
+        }:
             found.append((sign.start(), min(end, stop), SIGNED))
     return found
 
@@ -196,7 +217,9 @@ _OTHER = re.compile(
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
-_OWN = re.compile(r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b")
+_OWN = re.compile(
+    r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
+)
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
@@ -216,14 +239,18 @@ _IF = re.compile(
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
     r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
-    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|" + _KIN + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
+    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
+    + _KIN
+    + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
     r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
-_IF_ENDS = re.compile(r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b")
+_IF_ENDS = re.compile(
+    r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
+)
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
     r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
@@ -246,21 +273,30 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         if other is not None:
             own = _OWN.search(said, other.end())
             theirs = own is None
-            found.append((start + other.start(), start + (own.start() if own else len(said)), OTHERS))
+            found.append(
+                (start + other.start(), start + (own.start() if own else len(said)), OTHERS)
+            )
         found += _past(said, start)
         if maybe := _IF.search(said):
             stop = _IF_ENDS.search(said, maybe.end())
-            spoken = len(said.split()) > _LONG or not maybe.group().startswith(("if", "what if", "supp", "even if"))
+            spoken = len(said.split()) > _LONG or not maybe.group().startswith(
+                ("if", "what if", "supp", "even if")
+            )
             if spoken and (clause := _CLAUSE.search(said, maybe.end() + 3)):
                 stop = clause if stop is None or clause.start() < stop.start() else stop
-            found.append((start + maybe.start(), start + (stop.start() if stop else len(said)), MAYBE))
+            found.append(
+                (start + maybe.start(), start + (stop.start() if stop else len(said)), MAYBE)
+            )
     return found
 
 
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:
     was = _WAS.search(said)
     if was is None:
-        passive = re.search(r"\b(?:was|were|has been|got|is) (?:replaced|swapped|changed) (?:with|by|for|to)\b", said)
+        passive = re.search(
+            r"\b(?:was|were|has been|got|is) (?:replaced|swapped|changed) (?:with|by|for|to)\b",
+            said,
+        )
         return [(start, start + passive.start(), PAST)] if passive else []
     now = _NOW.search(said, was.end())
     return [(start + was.start(), start + (now.start() if now else len(said)), PAST)]

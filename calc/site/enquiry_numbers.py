@@ -7,18 +7,15 @@ import re
 from calc.site.enquiry_model import Token
 
 _ONES = {w: i for i, w in enumerate(
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
-    "fifteen sixteen seventeen eighteen nineteen".split())}  # fmt: skip
+    ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"])}  # fmt: skip
 _TENS = {w: 10 * i for i, w in enumerate(
-    "twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)} | {"fourty": 40}  # fmt: skip
+    ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], 2)} | {"fourty": 40}  # fmt: skip
 _SMALL = {"half": 0.5, "quarter": 0.25, "quarters": 0.25, "third": 1 / 3, "eighth": 0.125,
           "eighths": 0.125}  # fmt: skip
 _GLYPHS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
 _TENWORD = "|".join(_TENS)
 _ONEWORD = "|".join(sorted(_ONES, key=len, reverse=True))
-_CARD = (
-    rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
-)
+_CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
 _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
@@ -89,7 +86,9 @@ _DEFINED = (
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
-_INCH_AND = re.compile(r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b")
+_INCH_AND = re.compile(
+    r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
+)
 _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
@@ -212,7 +211,9 @@ def tokens(low: str) -> list[Token]:
         at = token.end if token else one.end()
 
 
-_PIPEWORDS = re.compile(r"[ -]*(?:black|sch|poly|pvc|pipe|line|pex|hdpe|mdpe|pe\b|copper|hose|galv|id|od|dia|tub)")
+_PIPEWORDS = re.compile(
+    r"[ -]*(?:black|sch|poly|pvc|pipe|line|pex|hdpe|mdpe|pe\b|copper|hose|galv|id|od|dia|tub)"
+)
 
 
 def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
@@ -259,7 +260,9 @@ def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
     if join is None:
         return None
     sign = join.group().strip().split(" ")[0]
-    if sign == "/" or (sign == "and" and "between" not in low[max(0, one.start() - 25) : one.start()]):
+    if sign == "/" or (
+        sign == "and" and "between" not in low[max(0, one.start() - 25) : one.start()]
+    ):
         return None
     second = _SECOND.match(low, join.end())
     if second is None or second["n"].startswith(("-", "a ")):

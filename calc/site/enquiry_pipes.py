@@ -34,8 +34,12 @@ _KINDS = {  # by material and unit, the kinds that may be meant, the usual one f
     ("steel", "in"): ("steel",), ("steel", "mm"): ("steel-en",), ("hose", "in"): ("hose",),
     ("layflat", "mm"): ("layflat",), ("layflat", "in"): ("layflat",),
 }  # fmt: skip
-_PIPE = re.compile(r"\b(?:pipe|pipes|piping|line|tube|tubing|hose|main|pipeline|plumbing|mainline)\b")
-_SAYS_CLASS = re.compile(r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)")
+_PIPE = re.compile(
+    r"\b(?:pipe|pipes|piping|line|tube|tubing|hose|main|pipeline|plumbing|mainline)\b"
+)
+_SAYS_CLASS = re.compile(
+    r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
+)
 _BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
 
 
@@ -62,7 +66,10 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     material, start, end = _material(low, token, before, after)
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
-    sucks = re.search(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$", low[max(left, token.start - 70) : token.start])
+    sucks = re.search(
+        r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$",
+        low[max(left, token.start - 70) : token.start],
+    )
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
     if material == "" and not named:
@@ -71,12 +78,17 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if re.match(r"[ -]*(?:of |deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
         return None
-    if re.match(r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)", after):
+    if re.match(
+        r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)",
+        after,
+    ):
         return None
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
     says = f"{_number(number)} {unit} {word}".strip()
-    key, reason = _key(known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)])
+    key, reason = _key(
+        known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
+    )
     return Pipe(key, says, reason, start, end)
 
 
@@ -144,7 +156,11 @@ def _key(material: str, unit: str, number: float, around: str) -> tuple[str, str
         taken = "pressure class not told"
     for kind in kinds:
         for one in pipes.sizes(kind):
-            same = one.size == _INCHES.get(number, "") if unit == "in" else one.size.split("x")[0] == f"{number:g}"
+            same = (
+                one.size == _INCHES.get(number, "")
+                if unit == "in"
+                else one.size.split("x")[0] == f"{number:g}"
+            )
             if same:
                 return f"{kind}/{one.size}", taken
     return "", taken

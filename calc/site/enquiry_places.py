@@ -28,15 +28,19 @@ SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
     r"(?P<how>above|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
-    r"(?P<rest>[^.;\n]{0,60})")
+    r"(?P<rest>[^.;\n]{0,60})"
+)
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
-_DOWNS = re.compile(r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|below|descends?|down)\b")
+_DOWNS = re.compile(
+    r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|below|descends?|down)\b"
+)
 
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
     r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
-    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)")
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
+)
 
 
 @dataclass(frozen=True)
@@ -76,13 +80,17 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
 
 
 _IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
-_WHICH = re.compile(r"\b(?:that|which)(?: (?:is|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$")
+_WHICH = re.compile(
+    r"\b(?:that|which)(?: (?:is|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$"
+)
 
 
 def _antecedent(whole_left: str) -> str:
     """What "that is" just before a number belongs to: the last place that was named."""
     found = _WHICH.search(whole_left[-60:])
-    return noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""
+    return (
+        noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""
+    )
 
 
 def _pronoun(rest: str, before: str, whole_left: str) -> str:
@@ -100,7 +108,10 @@ def _subject(said: str) -> str:
     said = _OBJECT.sub(" ", said)
     clause = re.split(r"[,;:(]| and | but | so | then ", said)
     for part in reversed(clause):
-        verb = re.search(r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b", part)
+        verb = re.search(
+            r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
+            part,
+        )
         if verb and (name := noun(part[: verb.start()])):
             return name
         if name := noun(part):

@@ -24,8 +24,12 @@ FILL = (
 _PHRASE = r"(?: (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
-_AFTER_PIPE = re.compile(r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+")
-_LABEL = re.compile(r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$")
+_AFTER_PIPE = re.compile(
+    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
+)
+_LABEL = re.compile(
+    r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$"
+)
 
 
 @dataclass(frozen=True)
@@ -160,7 +164,10 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
                 right is None or right.match(near.right)):  # fmt: skip
             found[path] = max(found.get(path, 0), weight) + (0.5 if path in found else 0)
     if token.kind == "time" and token.unit == "weeks":
-        dry = re.search(r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b", near.before + near.after)
+        dry = re.search(
+            r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
+            near.before + near.after,
+        )
         return {"store.days": 6} if dry else {}
     if token.kind == "rise":
         found["way.climb"] = 6.5
@@ -174,17 +181,25 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     """Heights between two places, and what only their nouns say."""
     at = places.between(near.left, near.right, near.before, near.subject)
     token.sign = -1.0 if at.how == "below" else 1.0
-    if near.next_pipe and re.fullmatch(r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?", near.right):
+    if near.next_pipe and re.fullmatch(
+        r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?",
+        near.right,
+    ):
         path = near.next_pipe.replace(".pipe", ".length")
         found.pop("way.length" if path != "way.length" else "", None)
         found[path] = max(found.get(path, 0), 6.5)
     if near.last_pipe and _AFTER_PIPE.fullmatch(near.left) and token.unit in {"m", "ft", "yd", "km", "mi"} and not found and (
             not re.match(r" ?(?:deep|down|under|below|of cover)", near.right)):  # fmt: skip
         found[near.last_pipe.replace(".pipe", ".length")] = 4.5
-    hill = re.match(r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b", near.right)
+    hill = re.match(
+        r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b",
+        near.right,
+    )
     if hill:
         who = places.between(near.left, near.right, near.before, near.subject).before
-        token.sign = (1.0 if hill[1] == "up" else -1.0) * (-1.0 if who in {*places.SOURCES, "PUMP"} else 1.0)
+        token.sign = (1.0 if hill[1] == "up" else -1.0) * (
+            -1.0 if who in {*places.SOURCES, "PUMP"} else 1.0
+        )
         found.clear()
         found["way.length"], found["way.climb"] = 5, 5
         return
@@ -197,7 +212,13 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     rise = _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
     if rise:
         found.pop("way.length", None)
-        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0)
+        _climbs(
+            token,
+            places.noun(rise["one"]),
+            places.noun(rise["other"]),
+            found,
+            -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0,
+        )
         return
     label = _LABEL.search(near.left[-70:])
     if label and not at.how:
@@ -212,21 +233,39 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _related(token, at, near, found)
     elif "pump.height" in found:
         token.sign = -1.0  # hung in a well
-    elif at.before == "PUMP" and re.match(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)", near.right):
+    elif at.before == "PUMP" and re.match(
+        r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)", near.right
+    ):
         found["pump.height"], token.sign = 7, -1.0
     elif "way.climb" in found:
         _unrelated(token, at, near, found)
-    if "suction.length" in found and "suction" not in near.before + near.after and "intake" not in near.before + near.after:
+    if (
+        "suction.length" in found
+        and "suction" not in near.before + near.after
+        and "intake" not in near.before + near.after
+    ):
         if "foot valve" not in near.left[-30:]:
             del found["suction.length"]
     if found.get("way.length") and at.before == "PANELS" and not near.next_pipe:
         found["way.length"] = 0
     high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
-    if high >= 250 and re.search(r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)(?: about| around| roughly| nearly)? ?$", near.left[-50:]):
+    if high >= 250 and re.search(
+        r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)(?: about| around| roughly| nearly)? ?$",
+        near.left[-50:],
+    ):
         found["place.altitude"] = max(found.get("place.altitude", 0), 8)
-    elif high >= 900 and re.search(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$", near.left) and not at.how:
+    elif (
+        high >= 900
+        and re.search(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$", near.left)
+        and not at.how
+    ):
         found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
-    if "place.altitude" in found and high < 60 and "sea" not in near.right and "altitude" not in near.left:
+    if (
+        "place.altitude" in found
+        and high < 60
+        and "sea" not in near.right
+        and "altitude" not in near.left
+    ):
         found["place.altitude"] = 0
         found["way.climb"] = max(found.get("way.climb", 0), 4)
 
@@ -254,13 +293,15 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["pump.height"] = 7
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
-        if not other and one in {"WELL", "PUMP"} and re.match(r" ?(?:below|above|under|over)", near.right):
+        if (
+            not other
+            and one in {"WELL", "PUMP"}
+            and re.match(r" ?(?:below|above|under|over)", near.right)
+        ):
             found["way.climb"] = 0
     elif one == "HOUSE" and other in {*sources, "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
-    elif one == "HOUSE" and other == "HOUSE":
-        _by_mail(down, near, found, token)
-    elif not one and other == "HOUSE":
+    elif one == "HOUSE" and other == "HOUSE" or not one and other == "HOUSE":
         _by_mail(down, near, found, token)
     elif not one and other in {*sources, "PUMP"}:
         found["way.climb"] = 5
@@ -280,19 +321,29 @@ def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: f
 
 
 _RISES = re.compile(
-    r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$")
+    r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
+)
 _FROM_TO = re.compile(
-    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$")
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+)
 
 
 def _from_mail(mail: str, other: str) -> str:
     """What stands above or below the ``other`` where a list does not say it."""
     if other == "HOUSE":
-        return next((key for key in ("ABOVE", "SPRING", "WELL", "CREEK") if re.search(_FIRST[key], mail)), "")
+        return next(
+            (key for key in ("ABOVE", "SPRING", "WELL", "CREEK") if re.search(_FIRST[key], mail)),
+            "",
+        )
     return "HOUSE"
 
 
-_FIRST = {"ABOVE": r"\b(?:hill|header|upper) ?-?tank", "SPRING": r"\bspring", "WELL": r"\bwell|\bbore", "CREEK": r"\b(?:creek|stream|river|pond|lake)"}
+_FIRST = {
+    "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
+    "SPRING": r"\bspring",
+    "WELL": r"\bwell|\bbore",
+    "CREEK": r"\b(?:creek|stream|river|pond|lake)",
+}
 
 
 def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -> None:
@@ -307,13 +358,18 @@ def _unrelated(token: Token, at: places.Between, near: Context, found: dict[str,
     """ "up 40 ft", "a fall of 20 m": the way's, unless a tank is named where it ends."""
     if places.goes_down(near.left.rsplit(",", 1)[-1], near.right.split(",", 1)[0]):
         token.sign = -1.0
-    to = re.match(r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})", near.right)
+    to = re.match(
+        r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",
+        near.right,
+    )
     goal = places.noun(to[1], last=False) if to else ""
     tank = goal in {"TANK", "ABOVE"} or (not goal and at.before in {"TANK", "ABOVE"} and not re.search(
         r"\b(?:from|between) [^.,;]{0,20}tanks?[^.,;]*$", near.left))  # fmt: skip
     if tank:
         found["tank.level"], found["way.climb"] = 6.5, 0
-    if at.before == "PUMP" and re.search(r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]):
+    if at.before == "PUMP" and re.search(
+        r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]
+    ):
         found["way.climb"] = 0
     if at.before in {"WATER", "SUCTION"} and "suction" in near.before[-40:]:
         found["way.climb"] = 0

@@ -39,7 +39,11 @@ def to_site(enquiry: Enquiry, chosen: Mapping[str, str] = NONE) -> Site:
     site = _used(site, facts)
     site = site.put_rows("sections", _way(facts, site))
     site = site.put_rows("outlets", _outlets(facts))
-    for table, rows in (("tanks", _tanks(facts)), ("animals", _animals(facts)), ("beds", _beds(facts))):
+    for table, rows in (
+        ("tanks", _tanks(facts)),
+        ("animals", _animals(facts)),
+        ("beds", _beds(facts)),
+    ):
         site = site.put_rows(table, rows)
     return site
 

@@ -8,7 +8,12 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-_KNOWN = frozenset(
+
+def _set(words: str) -> frozenset[str]:
+    return frozenset(words.split())
+
+
+_KNOWN = _set(
     "pressure submersible cistern spring springs creek stream shower showers toilet toilets washing machine machines "
     "sprinkler sprinklers garden cattle horses gallon gallons litre litres liter liters metre metres meter meters people "
     "persons solar panels panel battery batteries house cabin buried distance height uphill pumps water level generator "
@@ -17,9 +22,9 @@ _KNOWN = frozenset(
     "drilled borehole rainwater reservoir booster surface suction constant variable controller pipeline trough troughs "
     "chickens goats sheep family children adults neighbour neighbor volts system storage header bladder precharge "
     "electricity mains gravity length diameter millimetre millimeter kilometre about horse cows pipe pipes tank tanks "
-    "hundred thousand twenty thirty forty fifty sixty seventy eighty ninety quarter".split()
+    "hundred thousand twenty thirty forty fifty sixty seventy eighty ninety quarter"
 )
-_NEVER = frozenset(
+_NEVER = _set(
     "string strings strong sprig sprint sprang slower showed shown flower flowers tower power powers lower harden gardens "
     "gardener warden battle rattle battered weight eight freight heights houses hoses house horse hose mouse noise noises "
     "nurses instance greek creak creep cheek married burned hurried buries bury switches stitch matter latter later eater "
@@ -41,7 +46,7 @@ _NEVER = frozenset(
     "reached teacher bleacher pumped dumped jumper pumper hosed hotel motel model metal petal medal pedal total totals "
     "kitchens kitten stable table cable cables stables liver river rivers diver fever lather rather gather father mother "
     "bother other another brother either neither weather leather feather whether adapter chapter farther further "
-    "watery waters watered watering watt watts waste taste paste state later's pewter easter faster master".split()
+    "watery waters watered watering watt watts waste taste paste state later's pewter easter faster master"
 )
 _WORDS = {
     "sping": "spring", "sprng": "spring", "spirng": "spring", "pupm": "pump", "pmup": "pump", "pum": "pump",

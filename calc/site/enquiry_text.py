@@ -13,9 +13,27 @@ _MARKUP = re.compile(
     r"<(?:!doctype|html|body|head|div|p|br|table|span|td|li|ul|ol|blockquote|b|i|s|del|strike|strong|em|font)"
     r"\b[^<>]{0,500}>", re.I
 )  # fmt: skip
-_BLOCKS = frozenset("p div br tr li ul ol table h1 h2 h3 h4 blockquote hr pre".split())
-_SILENT = frozenset("style script head title".split())
-_STRUCK = frozenset("s del strike".split())
+_BLOCKS = frozenset(
+    [
+        "p",
+        "div",
+        "br",
+        "tr",
+        "li",
+        "ul",
+        "ol",
+        "table",
+        "h1",
+        "h2",
+        "h3",
+        "h4",
+        "blockquote",
+        "hr",
+        "pre",
+    ]
+)
+_SILENT = frozenset(["style", "script", "head", "title"])
+_STRUCK = frozenset(["s", "del", "strike"])
 _PLAIN = {
     "\u00a0": " ", "\u202f": " ", "\u2009": " ", "\u2007": " ", "\t": " ", "\r": "\n",
     "\u2019": "'", "\u2018": "'", "\u2032": "'", "\u00b4": "'", "`": "'", "\u201c": '"',
@@ -27,7 +45,9 @@ _SHORT = re.compile(
     r"(?:\b(?:approx|ca|sch|sched|no|ft|in|gal|gals|dia|elev|max|min|hrs|hr|vs|e\.g|i\.e|abt|est"
     r"|mr|mrs|ms|st|mt|dr|lt|ltr|mtr|mtrs|sq|cu|temp|press|vert|horiz|ave)|\b[a-z])\.$"
 )
-_LEADERS = re.compile(r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )")  # between a label and its value
+_LEADERS = re.compile(
+    r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )"
+)  # between a label and its value
 _END = re.compile(r"[.!?]+[\"')\]]*(?=\s|$)|\n[ \n]*\n|[\n;]")
 _LIST = re.compile(r"\s*(?:[-*•·]|\d{1,2}[.)]\s|\(?[a-h]\)|[\w /]{2,30}[:=])")
 _WRAPPED = 50  # characters from which on a line is one that was broken, and goes on; our choice

@@ -59,12 +59,15 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
-    r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)")
+    r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
+)
 _AIMED = re.compile(
     r"(?:\b(?:azimuth|orientation|facing|direction|aspect) *[:=] *|\btilt[^.;\n]{0,20}?(?:°|deg(?:rees)?),? )(?:to(?:wards)? (?:the )?|due )?"
-    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b")
+    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
+)
 _FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b")
+    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
+)
 
 
 def said(low: str) -> list[Said]:
@@ -72,7 +75,9 @@ def said(low: str) -> list[Said]:
     found: list[Said] = []
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
-            own = value in {"none", "laid"} and re.match(r"no|not|isn|without|there|don|do ", match.group())
+            own = value in {"none", "laid"} and re.match(
+                r"no|not|isn|without|there|don|do ", match.group()
+            )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
     found += _facing(low)
@@ -81,7 +86,9 @@ def said(low: str) -> list[Said]:
 
 def _backup(low: str, one: Said) -> bool:
     around = low[max(0, one.start - 30) : one.end + 30]
-    return one.value == "generator" and bool(re.search(r"back-?up|occasional|emergenc|sometimes|winter", around))
+    return one.value == "generator" and bool(
+        re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
+    )
 
 
 def _facing(low: str) -> list[Said]:
@@ -89,12 +96,30 @@ def _facing(low: str) -> list[Said]:
     if not re.search(r"panel|array|solar|pv|roof|module", low):
         return []
     for match in _AIMED.finditer(low):
-        found.append(Said("power.facing", (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1], match.start(), match.end(), 3))
+        found.append(
+            Said(
+                "power.facing",
+                (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1],
+                match.start(),
+                match.end(),
+                3,
+            )
+        )
     for match in _FACING.finditer(low):
-        if not re.search(r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]):
+        if not re.search(
+            r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]
+        ):
             continue
         first, second = match[1] or match[3], match[2] or match[4] or ""
-        found.append(Said("power.facing", (first if len(first) <= 2 else first[0]) + second[:1], match.start(), match.end(), 3))
+        found.append(
+            Said(
+                "power.facing",
+                (first if len(first) <= 2 else first[0]) + second[:1],
+                match.start(),
+                match.end(),
+                3,
+            )
+        )
     return found
 
 
@@ -103,15 +128,30 @@ def no_pump(low: str) -> tuple[int, int] | None:
     match = _NO_PUMP.search(low)
     if match is None:
         return None
-    other = [one for one in re.finditer(r"\bpumps?\b", low) if not (match.start() <= one.start() < match.end())]
-    definite = re.compile(r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)")
+    other = [
+        one
+        for one in re.finditer(r"\bpumps?\b", low)
+        if not (match.start() <= one.start() < match.end())
+    ]
+    definite = re.compile(
+        r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)"
+    )
     strong = "pump" in match.group()
-    own = [one for one in definite.finditer(low) if not (match.start() <= one.end() - 4 < match.end())] if strong else other
+    own = (
+        [
+            one
+            for one in definite.finditer(low)
+            if not (match.start() <= one.end() - 4 < match.end())
+        ]
+        if strong
+        else other
+    )
     return None if own else match.span()
 
 
 _LEVEL = re.compile(
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b")
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+)
 
 
 def level_with(low: str) -> tuple[int, int] | None:
@@ -124,19 +164,24 @@ def level_with(low: str) -> tuple[int, int] | None:
 
 PRESSURE_TANK = re.compile(
     r"\b(?:pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
-    r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b")
+    r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
+)
 STORE = re.compile(
     r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
-    r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b")
+    r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
+)
 ABOVE = re.compile(
-    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b")
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
+)
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
     r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
-    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank")
+    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
+)
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
-    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b")
+    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b"
+)
 
 
 def tank_role(low: str, start: int, end: int) -> str:
@@ -151,5 +196,11 @@ def tank_role(low: str, start: int, end: int) -> str:
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
         near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
-        return "above" if near_above and not near_store else "store" if near_store and not near_above else ""
+        return (
+            "above"
+            if near_above and not near_store
+            else "store"
+            if near_store and not near_above
+            else ""
+        )
     return "above" if above else "store" if store else ""

@@ -12,8 +12,7 @@ from pathlib import Path
 
 from calc.errors import InputError
 from calc.site.enquiry import read
-from calc.site.enquiry_merge import QUANTITY
-from calc.site.facts import BY_PATH
+from calc.site.enquiry_slots import slot
 from calc.units import parse
 
 HERE = Path(__file__).parent
@@ -50,8 +49,7 @@ class Score:
 
 def number(path, value, unit=""):
     """A value in SI, or a key as it is."""
-    slot = BY_PATH.get(path)
-    kind = QUANTITY.get(path) or (slot.quantity if slot and slot.kind == "quantity" else "number")
+    kind = slot(path).quantity or "number"
     text = f"{value} {unit}".strip()
     try:
         return parse(text, kind).value
@@ -87,8 +85,7 @@ def same(fact, told):
 
 
 def close(path, value, unit, text):
-    slot = BY_PATH.get(path)
-    if slot and slot.kind in {"choice", "text"}:
+    if slot(path).kind in {"choice", "text"}:
         return str(value).casefold() == text.casefold()
     one, other = number(path, value, unit), number(path, text)
     if isinstance(one, str) or isinstance(other, str):
@@ -102,7 +99,11 @@ def uncounted(enquiry, told, later=LATER):
         return True
     if told.path == "pump.works" and "jet" in told.quote.lower():
         return True
-    gone = (words for words in enquiry.get("not_facts", ()) if told.quote in words or words in told.quote)
+    gone = (
+        words
+        for words in enquiry.get("not_facts", ())
+        if told.quote in words or words in told.quote
+    )
     if told.path.startswith(later) or (told.text == "0" and any(gone)):
         return True
     for reading in enquiry.get("readings", ()):
@@ -146,7 +147,9 @@ def causes(enquiries):
             end = start + len(fact["quote"])
             spans = [(one.start, one.end, f"left out: {one.why}") for one in found.ignored]
             spans += [(one.start, one.end, "unclear") for one in found.unclear]
-            spans += [(o.start, o.end, "contradiction") for c in found.contradictions for o in c.said]
+            spans += [
+                (o.start, o.end, "contradiction") for c in found.contradictions for o in c.said
+            ]
             spans += [(one.start, one.end, "unused") for one in found.unused]
             spans += [(one.start, one.end, "told as " + one.path) for one in found.told]
             why = next((why for s, e, why in spans if s < end and start < e), "unread")
