@@ -137,7 +137,9 @@ def marked(found: enquiry.Enquiry) -> str:
     spans = [(one.start, one.end, "told", one.label) for one in found.told]
     spans += [(one.start, one.end, "unclear", "unclear") for one in found.unclear]
     for both in found.contradictions:
-        spans += [(one.start, one.end, "twice", f"{both.label}, said in two ways") for one in both.said]
+        spans += [
+            (one.start, one.end, "twice", f"{both.label}, said in two ways") for one in both.said
+        ]
     spans += [(one.start, one.end, "unused", one.why) for one in found.unused]
     spans += [(one.start, one.end, "left", one.why) for one in found.ignored]
     taken: list[tuple[int, int, str, str]] = []
@@ -225,5 +227,3 @@ def _questions(site: Site, key: str) -> list[ask_back.Question]:
     if outcome.answer is None:
         return []
     return ask_back.questions(sheet, outcome, state)
-
-

@@ -24,9 +24,10 @@ __all__ = ["Contradiction", "Enquiry", "Ignored", "Reading", "Told", "Unclear", 
 
 Span = TypeVar("Span", Told, Unclear, Ignored)
 _TWO = re.compile(
-    r"\b(?:second (?:enquiry|question|place|property|site|customer|system)|another (?:enquiry|customer|property|site)"
-    r"|(?:place|site|property|customer|enquiry) (?:2|two|b)\b|the other (?:property|place|site)|two (?:places|properties|sites|enquiries))"
-)  # fmt: skip
+    r"\b(?:(?:second|another|the other) (?:enquiry|question|place|property|site|customer|system)"
+    r"|(?:place|site|property|customer|enquiry) (?:2|two|b)\b"
+    r"|two (?:places|properties|sites|enquiries))"
+)
 _US = re.compile(
     r"\b(?:ft|feet|foot|gal(?:lon)?s?|gpm|psi|inch(?:es)?|acres?|miles?|yards?)\b|\d['\"]"
 )
@@ -69,8 +70,10 @@ def read(text: str) -> Enquiry:
     said = tuple(
         Contradiction(one.path, one.label, back.all(one.said)) for one in result.contradictions
     )
-    return Enquiry(written, back.all(result.told), back.all(result.unclear), said, back.all(ignored),
-                   back.all(found.unused), tuple([*notes, *found.notes]), system)  # fmt: skip
+    told, unclear = back.all(result.told), back.all(result.unclear)
+    left, unused = back.all(ignored), back.all(found.unused)
+    notes = [*notes, *found.notes]
+    return Enquiry(written, told, unclear, said, left, unused, tuple(notes), system)
 
 
 class _Back:

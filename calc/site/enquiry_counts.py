@@ -60,7 +60,7 @@ _THINGS = tuple(
     )
     for path, pattern in (*_OUTLETS, *_ANIMALS)
 )
-_BARE = {
+BARE = {
     path: re.compile(rf"(?<![\w¤-])(?P<thing>{pattern})(?![\w])")
     for path, pattern in (*_OUTLETS, *_ANIMALS)
 }
@@ -103,7 +103,7 @@ def things(low: str) -> list[Counted]:
             if one is not None:
                 found.append(one)
                 taken.append((match.start(), span[1]))
-    for path, pattern in _BARE.items():
+    for path, pattern in BARE.items():
         for match in pattern.finditer(low):
             if any(start < match.end() and match.start() < end for start, end in taken):
                 continue
@@ -112,51 +112,7 @@ def things(low: str) -> list[Counted]:
                 found.append(one)
                 taken.append(match.span())
     found.sort(key=lambda one: one.start)
-    return [*found, *_at_once(low, found)]
-
-
-_ONCE = re.compile(
-    r"\b(?:at (?:once|the same time|one time|a time)|in the same time|together|simultaneously|same time|in parallel|all at once|concurrently|both (?:are |is )?(?:on|open|running|in use)"
-    r"|(?:are|is) both (?:on|open|running)|(?:are|going|running|open) at once)\b"
-)
-_LINK = re.compile(
-    r"[ ,]*(?:(?:and|plus|with|&|\+|or|,|then)[ ,]*)?(?:the |a |an |one |also |my |our )*(?:[a-z-]+ ){0,2}$"
-)
-
-
-def _at_once(low: str, found: list[Counted]) -> list[Counted]:
-    """Of a list that runs "at once" each thing: "a shower and the kitchen sink together"."""
-    outlets = [one for one in found if one.path.startswith("outlets") and one.count]
-    more: list[Counted] = []
-    for once in _ONCE.finditer(low):
-        if re.search(
-            r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $",
-            low[max(0, once.start() - 25) : once.start()],
-        ):
-            continue
-        chain: list[Counted] = []
-        at = once.start()
-        for one in reversed([one for one in outlets if one.end <= once.start()]):
-            gap = low[one.end : at]
-            fits = (
-                _LINK.fullmatch(gap)
-                if chain
-                else (
-                    len(gap) <= 45
-                    and not re.search(r"[.;¤\n]|,.*,", gap)
-                    and not re.search(rf"(?<![\w-]){NUMBER}\b", gap)
-                )
-            )
-            if not fits:
-                break
-            if one.path in {other.path for other in chain} or (one.together and chain):
-                break
-            chain.append(one)
-            at = one.start
-        for one in chain:
-            if not one.together and (len(chain) > 1 or not one.vague):
-                more.append(Counted(one.path, one.count, one.start, one.end, True))
-    return more
+    return found
 
 
 def _none(low: str) -> list[tuple[int, int, str]]:
@@ -171,7 +127,7 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                 hit = next(
                     (
                         (p, f)
-                        for p, pattern in _BARE.items()
+                        for p, pattern in BARE.items()
                         if (
                             f := pattern.match(
                                 re.sub(
@@ -241,7 +197,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if re.match(r"(?:the |our |a )?(?:second|third) (?!home|house)", match.group()):
         word = "third" if "third" in match.group() else "second"
         return Counted(path, 2.0 if word == "second" else 3.0, start, end)
-    number, high = _how_many(word)
+    number, high = how_many(word)
     if word == "both":
         number = high = 2.0
     if number is None:
@@ -298,7 +254,7 @@ _HOMES = re.compile(
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """ "three cabins with one shower each" are three showers."""
     homes = _HOMES.search(low[max(0, match.start() - 80) : match.start()])
-    number = 1.0 if match["n"] in {"a", "an", "one", "1"} else _how_many(match["n"])[0]
+    number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
     if homes is None or number is None:
         return None
     return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
@@ -308,50 +264,9 @@ _ROOMS = re.compile(
     rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
-_OF_THEM = re.compile(
-    rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
-)
-_ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
-_ZONE_AT = re.compile(
-    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b"
-)
 
 
-def later(low: str) -> list[Counted]:
-    """What is counted of things named before: "four of them at once", zones of drip."""
-    found = []
-    for match in _OF_THEM.finditer(low):
-        number = _how_many(match[1])[0]
-        named = [
-            (p, one)
-            for p, pattern in _BARE.items()
-            if p.startswith("outlets")
-            for one in pattern.finditer(low, max(0, match.start() - 90), match.start())
-        ]
-        if number and named:
-            path = max(named, key=lambda one: one[1].end())[0]
-            found.append(Counted(path, number, match.start(), match.end(), True))
-    if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
-        for match in _ZONES.finditer(low):
-            if not _ZONE_AT.match(low, match.start()):
-                found.append(
-                    Counted("outlets.drip", value(match[1])[0], match.start(), match.end())
-                )
-        for match in _ZONE_AT.finditer(low):
-            if "zone" in low[max(0, match.start() - 80) : match.end()]:
-                found.append(
-                    Counted(
-                        "outlets.drip",
-                        value(next((one for one in match.groups() if one), "one"))[0],
-                        match.start(),
-                        match.end(),
-                        True,
-                    )
-                )
-    return found
-
-
-def _how_many(word: str) -> tuple[float | None, float | None]:
+def how_many(word: str) -> tuple[float | None, float | None]:
     word = "two" if word == "couple of" else word
     parts = (
         re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
@@ -404,13 +319,17 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if negated(low, match.start()):
         return Counted(path, 0, match.start(), match.end())
-    if path in {"outlets.hose", "use.troughs", "outlets.drip"} and not re.search(
-        r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before
+    if (
+        path in {"outlets.hose", "use.troughs", "outlets.drip"}
+        and not re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
+        and (
+            path != "outlets.hose"
+            or not re.match(
+                r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b", after
+            )
+        )
     ):
-        if path != "outlets.hose" or not re.match(
-            r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b", after
-        ):
-            return None
+        return None
     return Counted(path, 1, match.start(), match.end(), False, True)
 
 
@@ -418,90 +337,7 @@ def named_in(question: str) -> str:
     """The path of what a question asks the number of; "" where it is none of these."""
     if re.search(r"\b(?:people|persons|live|of you|household|residents|occupants)\b", question):
         return "use.people"
-    return next((path for path, pattern in _BARE.items() if pattern.search(question)), "")
+    return next((path for path, pattern in BARE.items() if pattern.search(question)), "")
 
 
 # People ------------------------------------------------------------------------------------------
-
-_FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])"
-)
-_OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|lodgers|tenants|volunteers|mouths)\b)"
-)
-_PEOPLE_IS = re.compile(
-    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?house| living here)? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(]))"
-)
-_WE_ARE = re.compile(
-    rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))"
-)
-_KINDS = re.compile(
-    rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b"
-)
-_TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
-)
-_VISIT = re.compile(
-    r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
-)
-_ALONE = re.compile(
-    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
-)
-
-
-_TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
-)
-_PARTY = re.compile(
-    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
-)
-
-
-def people(low: str) -> list[Counted]:
-    """How many people live there, each way it is said."""
-    found: list[Counted] = []
-    for match in _PARTY.finditer(low):
-        terms = list(_TERM.finditer(low, match.start(), match.end()))
-        total = sum(
-            1.0 if not one["n"] or one["n"] in {"a", "an", "our"} else value(one["n"])[0]
-            for one in terms
-        )
-        if total == int(total):
-            return [Counted("use.people", total, match.start(), match.end())]
-    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
-        for match in pattern.finditer(low):
-            said = next((one for one in match.groups() if one), "")
-            number = value(said)[0]
-            high = (
-                value(match[2])[0]
-                if match.lastindex and match.lastindex > 1 and match[2]
-                else number
-            )
-            after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
-            guests = bool(_VISIT.search(after))
-            if (
-                number == int(number)
-                and 0 < number <= 500
-                and not any(o.start < match.end() and match.start() < o.end for o in found)
-            ):
-                found.append(
-                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
-                )
-    if found:
-        return found
-    kinds = [one for one in _KINDS.finditer(low)]
-    if kinds:
-        two = _TWO.search(low)
-        total = sum(1.0 if one[1] in {"a", "an", "our"} else value(one[1])[0] for one in kinds)
-        adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
-        near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
-        if near and (adults or two):
-            start = min(kinds[0].start(), two.start() if two and not adults else kinds[0].start())
-            end = max(kinds[-1].end(), two.end() if two and not adults else 0)
-            return [Counted("use.people", total + (2 if two and not adults else 0), start, end)]
-        return []
-    for pattern, number in ((_TWO, 2.0), (_ALONE, 1.0)):
-        if match := pattern.search(low):
-            return [Counted("use.people", number, match.start(), match.end())]
-    return []

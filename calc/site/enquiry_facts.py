@@ -3,64 +3,26 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 
-from calc.site import enquiry_asked, enquiry_counts, enquiry_places, enquiry_weigh, enquiry_words
+from calc.site import (
+    enquiry_asked,
+    enquiry_counts,
+    enquiry_people,
+    enquiry_together,
+    enquiry_weigh,
+    enquiry_words,
+)
 from calc.site import enquiry_noise as noise
-from calc.site.enquiry_model import Ignored, Token
-from calc.site.enquiry_numbers import pairs, tokens
-from calc.site.enquiry_pipes import Pipe, pipe_at
+from calc.site.enquiry_model import Found, Ignored, Piece, Token
+from calc.site.enquiry_near import context, on_suction, pipes_of
+from calc.site.enquiry_numbers import tokens
+from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import Context, weigh
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired
 
-Spans = tuple[tuple[int, int], ...]
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
-_MINUTES = re.compile(
-    r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $"
-)
-_MINUTES_RIGHT = re.compile(
-    r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])"
-)
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
-_USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
-_TIMES = re.compile(
-    r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b"
-)
-_FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
-)
-_BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
-
-
-@dataclass(frozen=True)
-class Piece:
-    """One thing told, not yet weighed against others: numbers in ``unit``, or a ``word``."""
-
-    path: str
-    start: int
-    end: int
-    low: float = 0.0
-    high: float = 0.0
-    unit: str = ""
-    word: str = ""
-    weight: float = 5.0
-    vague: bool = False
-    about: bool = False
-    pipe: Pipe | None = None
-    reason: str = ""
-    others: tuple[str, ...] = ()  # paths that it may be as well
-    values: tuple[float, ...] = ()  # numbers that it may be as well
-    thing: str = ""
-
-
-@dataclass
-class Found:
-    """All pieces of a mail, and what was left out of it."""
-
-    pieces: list[Piece] = field(default_factory=list)
-    ignored: list[Ignored] = field(default_factory=list)
-    unused: tuple[Ignored, ...] = ()
-    notes: list[str] = field(default_factory=list)
-    bare: int = 0
 
 
 def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
@@ -69,13 +31,13 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     only considered."""
     found = Found()
     numbers = tokens(masked)
-    _pressure_pairs(masked, numbers)
+    paired(masked, numbers)
     for token in numbers:
         clause = next((one for one in clauses if one.start <= token.start < one.end), None)
         if clause:
             token.why = clause.why
-    _corrected(masked, numbers, sentences)
-    _minutes(masked, numbers, sentences)
+    correct(masked, numbers, sentences)
+    in_minutes(masked, numbers, sentences)
     _words(clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)
@@ -95,66 +57,6 @@ def _earlier(low: str, piece: Piece) -> Piece:
     line = low[low.rfind("\n", 0, piece.start) + 1 : piece.start]
     depth = len(line[: len(line) - len(line.lstrip(" >"))].replace(" ", ""))
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
-
-
-def _pressure_pairs(low: str, numbers: list[Token]) -> None:
-    """Pairs of pressures in the place of what their numbers were read as."""
-    for pair in pairs(low):
-        around = low[max(0, pair.start - 60) : pair.end + 60]
-        said = low[pair.start : pair.end + 1]
-        ready = re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around) or re.search(
-            r"(?:psi|bar|kpa)", said) and re.search(r"\bpump|pressure tank|press|cycl|set", around)  # fmt: skip
-        ready = (
-            ready or (pair.low, pair.high) in _USUAL and low[pair.start : pair.end].count("/") == 1
-        )
-        ratio = pair.high / max(pair.low, 0.1)
-        if (
-            not ready
-            or not 1.15 <= ratio <= 4
-            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
-        ):
-            continue
-        if pair.unit == "psi" and not 10 <= pair.low <= 120:
-            continue
-        if pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5]:
-            continue
-        inside = [one for one in numbers if one.start < pair.end and pair.start < one.end]
-        if any(one.kind not in {"bare", "pressure", "time"} for one in inside):
-            continue
-        pair.end = max([pair.end, *(one.end for one in inside)])
-        for one in inside:
-            numbers.remove(one)
-        numbers.append(pair)
-    numbers.sort(key=lambda one: one.start)
-
-
-def _corrected(low: str, numbers: list[Token], sentences: Spans) -> None:
-    """What is taken back at once is withdrawn; what follows stands in its place."""
-    for first, second in zip(numbers, numbers[1:], strict=False):
-        gap = low[first.end : second.start]
-        if len(gap) > 60 or "\n\n" in gap:
-            continue
-        said_not = noise.negated(low, first.start) and _BUT.match(gap)
-        if not (_FIX.match(gap) or said_not):
-            continue
-        same = second.kind == first.kind or second.kind == "bare"
-        if not same or (second.kind == "bare" and second.unit):
-            continue
-        if second.kind == "bare":
-            second.kind, second.unit = first.kind, first.unit
-        first.why = noise.WITHDRAWN
-        second.extra["as"] = first.extra.get("as", first.start)
-
-
-def _minutes(low: str, numbers: list[Token], sentences: Spans) -> None:
-    """ "10 m" beside words of time are minutes."""
-    for token in numbers:
-        if token.kind == "length" and token.unit == "m" and low[token.end - 1] == "m":
-            left = low[max(0, token.start - 40) : token.start]
-            right = low[token.end : token.end + 40]
-            line = low[max(0, token.start - 70) : token.end + 50]
-            if _MINUTES.search(left) and _MINUTES_RIGHT.match(right) and _TIMES.search(line):
-                token.kind, token.unit = "time", "min"
 
 
 def _words(clean: str, found: Found) -> None:
@@ -218,19 +120,19 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
              taken: list[tuple[int, int]]) -> None:  # fmt: skip
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
-    pipes = _pipes(clean, live, sentences)
+    pipes = pipes_of(clean, live, sentences)
     for at, token in enumerate(live):
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
             continue
-        near = _context(clean, live, at, sentences, pipes)
+        near = context(clean, live, at, sentences, pipes)
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            path = "suction.pipe" if _on_suction(clean, pipe, near) else "way.pipe"
+            path = "suction.pipe" if on_suction(clean, pipe, near) else "way.pipe"
             if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
                 found.pieces.append(
                     Piece(
@@ -277,75 +179,6 @@ def _run_left(clean: str, live: list[Token], sentences: Spans, found: Found) -> 
     if len(fits) == 1:
         fits[0].used = True
         found.pieces.append(_piece(fits[0], "way.length", 4, ()))
-
-
-def _pipes(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]:
-    found = {}
-    for token in live:
-        start, end = next(
-            (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
-        )
-        pipe = pipe_at(clean, token, start, end)
-        if pipe is not None and not (
-            token.kind == "bare"
-            and token.low in {1, 2, 3, 4}
-            and not re.search(r"PE|PVC|PEX|steel|copper", pipe.words)
-        ):
-            found[token.start] = pipe
-    return found
-
-
-def _on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
-    left = re.split(
-        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-60:]
-    )[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|intake (?:pipe|line|hose)|foot valve)\b", left)
-                or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
-
-
-_MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
-
-
-def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
-    """Whether a number parts the words of a sentence for another one."""
-    if one.start in pipes:
-        return True
-    return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
-
-
-def _suction_near(clean: str, pipe: Pipe) -> bool:
-    before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
-                or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
-
-
-def _context(
-    clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]
-) -> Context:
-    token = live[at]
-    index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
-    start, end = sentences[index] if sentences else (0, len(clean))
-    begin = int(token.extra.get("as", token.start))
-    others = [one for one in live if one is not token and _parts(one, token, pipes)]
-    before, lasting = start, -1
-    for one in others:
-        stop = max(one.end, pipes[one.start].end) if one.start in pipes else one.end
-        if start <= one.start and one.end <= begin and stop >= before:
-            before, lasting = min(stop, begin), one.start
-    after = min(
-        (one.start for one in others if one.start >= token.end and one.end <= end), default=end
-    )
-    subject = ""
-    for back in range(index - 1, max(-1, index - 3), -1):
-        subject = enquiry_places.noun(clean[slice(*sentences[back])])
-        if subject:
-            break
-    following, last = (
-        ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
-        for one in (after if after < end else -1, lasting)
-    )
-    return Context(clean[before:begin], clean[token.end : after], clean[start:begin], clean[token.end : end],
-                   subject, clean, following, last)  # fmt: skip
 
 
 def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
@@ -449,12 +282,14 @@ def _bare(token: Token, near: Context, found: Found) -> None:
                                   reason="the usual unit, which was not told"))  # fmt: skip
 
 
+def _all_counted(clean: str) -> list[enquiry_counts.Counted]:
+    things = enquiry_counts.things(clean)
+    more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
+    return [*things, *more, *enquiry_people.people(clean)]
+
+
 def _things(clean: str, found: Found, numbers: list[Token]) -> None:
-    for one in [
-        *enquiry_counts.things(clean),
-        *enquiry_counts.later(clean),
-        *enquiry_counts.people(clean),
-    ]:
+    for one in _all_counted(clean):
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip

@@ -6,8 +6,15 @@ import re
 from dataclasses import dataclass, field, replace
 
 from calc.errors import InputError
-from calc.site.enquiry_facts import Found, Piece
-from calc.site.enquiry_model import Contradiction, Ignored, Reading, Told, Unclear
+from calc.site.enquiry_model import (
+    Contradiction,
+    Found,
+    Ignored,
+    Piece,
+    Reading,
+    Told,
+    Unclear,
+)
 from calc.site.enquiry_slots import label, slot
 from calc.units import parse, plain_number
 
@@ -22,6 +29,7 @@ _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|on
 _EXTRA = re.compile(
     r"\b(?:another|second|outdoor|outside|guest|also|plus|additional|extra|further|upstairs|downstairs|kitchen|cabin|bathroom|barn|goat|utility|laundry|other|more)\b"
 )
+_CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
 
 
@@ -89,8 +97,7 @@ def _words(pieces: list[Piece]) -> list[Piece]:
     elif path == "water.kind":
         best = _source(pieces, sums)
     elif path == "pump.control":
-        order = ("speed", "fixed", "switch")
-        best = max(sums, key=lambda word: (sums[word] >= 3, -order.index(word)))
+        best = max(sums, key=lambda word: (sums[word] >= 3, -_CONTROLS.index(word)))
     else:
         best = max(
             sums, key=lambda word: (sums[word], -min(p.start for p in pieces if p.word == word))

@@ -101,3 +101,47 @@ class Token:
     path: str = ""
     sign: float = 1.0
     extra: dict[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Pipe:
+    """A pipe told of: key of ``facts.PIPES`` ("" where there is none such), words, what of it is
+    taken for granted."""
+
+    key: str
+    words: str
+    reason: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One thing told, not yet weighed against others: numbers in ``unit``, or a ``word``."""
+
+    path: str
+    start: int
+    end: int
+    low: float = 0.0
+    high: float = 0.0
+    unit: str = ""
+    word: str = ""
+    weight: float = 5.0
+    vague: bool = False
+    about: bool = False
+    pipe: Pipe | None = None
+    reason: str = ""
+    others: tuple[str, ...] = ()  # paths that it may be as well
+    values: tuple[float, ...] = ()  # numbers that it may be as well
+    thing: str = ""
+
+
+@dataclass
+class Found:
+    """All pieces of a mail, and what was left out of it."""
+
+    pieces: list[Piece] = field(default_factory=list)
+    ignored: list[Ignored] = field(default_factory=list)
+    unused: tuple[Ignored, ...] = ()
+    notes: list[str] = field(default_factory=list)
+    bare: int = 0

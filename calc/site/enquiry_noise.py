@@ -81,7 +81,7 @@ def noise(low: str, text: str) -> list[Ignored]:
     """Spans whose numbers are of another kind altogether.  low: the folded text."""
     found: list[tuple[int, int, str]] = []
     found += _quoted(low)
-    found += _signed(low, [one for one in found])
+    found += _signed(low, list(found))
     for match in _ZIP.finditer(text):
         found.append((*match.span(), ADDRESS))
     for why, pattern in _PATTERNS:

@@ -143,8 +143,8 @@ def _written(text: str, decimal_comma: bool) -> tuple[float, tuple[float, ...]]:
     if re.fullmatch(r"\d{1,3}(?:\.\d{3}){2,}", text):
         return float(text.replace(".", "")), ()
     if re.fullmatch(r"[1-9]\d{0,2}\.\d{3}", text):
-        whole = float(text.replace(".", ""))
-        return (whole, ()) if decimal_comma else (float(text), (whole,))
+        thousands = float(text.replace(".", ""))
+        return (thousands, ()) if decimal_comma else (float(text), (thousands,))
     return float(text.replace(",", ".")), ()
 
 

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from calc.pipe import pipes
-from calc.site.enquiry_model import Token
+from calc.site.enquiry_model import Pipe, Token
 
 _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("cpvc", "CPVC", r"\bc-?pvc\b"),
@@ -41,18 +40,6 @@ _SAYS_CLASS = re.compile(
     r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
 )
 _BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
-
-
-@dataclass(frozen=True)
-class Pipe:
-    """A pipe told of: key of ``facts.PIPES`` ("" where there is none such), words, what of it is
-    taken for granted."""
-
-    key: str
-    words: str
-    reason: str
-    start: int
-    end: int
 
 
 def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
@@ -129,9 +116,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 best = (gap, key, token.start, token.end + found.end())
     if best is None:
         for key, _, pattern in _MATERIALS:
-            found = None
-            for found in pattern.finditer(before):
-                pass
+            found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
                 r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",
                 before[found.end() :],

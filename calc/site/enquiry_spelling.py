@@ -120,7 +120,12 @@ def right(word: str) -> str:
     table = _shortened()
     for near in (word, *(word[:at] + word[at + 1 :] for at in range(len(word)))):
         meant = table.get(near)
-        if meant and meant[0] == word[0] and abs(len(meant) - len(word)) <= 1 and _near(word, meant):
+        if (
+            meant
+            and meant[0] == word[0]
+            and abs(len(meant) - len(word)) <= 1
+            and _near(word, meant)
+        ):
             return meant
     return word
 
@@ -129,7 +134,12 @@ def _near(one: str, other: str) -> bool:
     """Whether two words differ by one letter, or by two that changed places."""
     if len(one) == len(other):
         off = [at for at in range(len(one)) if one[at] != other[at]]
-        swapped = len(off) == 2 and off[1] == off[0] + 1 and one[off[0]] == other[off[1]] and one[off[1]] == other[off[0]]
+        swapped = (
+            len(off) == 2
+            and off[1] == off[0] + 1
+            and one[off[0]] == other[off[1]]
+            and one[off[1]] == other[off[0]]
+        )
         return len(off) == 1 or swapped
     short, long = sorted((one, other), key=len)
     return any(long[:at] + long[at + 1 :] == short for at in range(len(long)))
@@ -142,8 +152,9 @@ def corrected(text: str) -> tuple[str, list[int]]:
         for match in pattern.finditer(text):
             if not any(start < match.end() and match.start() < end for start, end, _ in spans):
                 spans.append((match.start(), match.end(), instead))
+    covered = {at for start, end, _ in spans for at in range(start, end)}
     for match in _TOKEN.finditer(text):
-        if any(start < match.end() and match.start() < end for start, end, _ in spans):
+        if match.start() in covered or match.end() - 1 in covered:
             continue
         word = match.group().lower()
         meant = right(word)

@@ -140,8 +140,7 @@ def _ends(low: str, text: str, start: int, end: re.Match[str]) -> bool:
         return not (short and after and not after.isupper())
     if sign == "\n":
         line = low.rfind("\n", 0, end.start()) + 1
-        short = end.start() - line < _WRAPPED
-        return short or bool(_LIST.match(low, end.end()))
+        return end.start() - line < _WRAPPED or bool(_LIST.match(low, end.end()))
     return True
 
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_words as words
+from calc.site.enquiry_cues import FILL
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
-from calc.site.enquiry_rules import FILL, Context
+from calc.site.enquiry_rules import Context
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
@@ -77,18 +78,16 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         (_SET.search(left) or _SET_RIGHT.match(right))
         and not _SET_NOT.search(near.before[-50:])
         and not found
+    ) and re.search(
+        r"pump|constant|controller|speed|vfd|inverter|system|set", near.before + near.after
     ):
-        if re.search(
-            r"pump|constant|controller|speed|vfd|inverter|system|set", near.before + near.after
-        ):
-            found["pump.set"] = 6
-    if _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right):
-        if "pump" not in near.left[-40:]:
-            tank = words.PRESSURE_TANK.search(near.before)
-            if tank:
-                return {"pressure_tank.rating": 6}
-            if _PARTS.search(near.before + near.right):
-                return {"pipes.weakest": 6}
+        found["pump.set"] = 6
+    rated = _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right)
+    if rated and "pump" not in near.left[-40:]:
+        if words.PRESSURE_TANK.search(near.before):
+            return {"pressure_tank.rating": 6}
+        if _PARTS.search(near.before + near.right):
+            return {"pipes.weakest": 6}
     return found
 
 
@@ -189,13 +188,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         return found
     if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
-    if re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$", near.before) and not re.search(
-        r"pump|hose|shower|tap", near.before
-    ):
-        if re.search(r"\b(?:spring|well|creek|bore)", near.mail):
-            return found
     if (
-        re.search(r"\bit\b[^.;]{0,20}$", near.left)
+        re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$|\bit\b[^.;]{0,20}$", near.before)
         and re.search(r"\b(?:spring|well|bore)", near.mail)
         and not re.search(r"pump|hose|shower|tap", near.before)
     ):
@@ -203,14 +197,17 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
     close = noun(near.right.split(",")[0][:30], last=False)
-    if own in {"PUMP", "HOUSE", "TANK", "PTANK", "PANELS"} or who in {
-        "PUMP",
-        "HOUSE",
-        "PANELS",
-        "PTANK",
-    }:
-        if close not in {"WELL", "SPRING", "CREEK"}:
-            return {}
+    if (
+        own in {"PUMP", "HOUSE", "TANK", "PTANK", "PANELS"}
+        or who
+        in {
+            "PUMP",
+            "HOUSE",
+            "PANELS",
+            "PTANK",
+        }
+    ) and close not in {"WELL", "SPRING", "CREEK"}:
+        return {}
     if re.match(
         r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )",
         near.right,
@@ -221,7 +218,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
 
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
-    found = []
+    found: list[tuple[Token, str]] = []
     for pattern in (_BUCKET, _TIMED):
         for match in pattern.finditer(low):
             fill = re.search(
