@@ -11,6 +11,9 @@ from calc.site.enquiry_rules import Context
 from calc.site.enquiry_tokens import Spans
 
 
+WIDE = 400  # characters of a sentence before and after a number that may tell of it; our choice
+
+
 def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]:
     found = {}
     for token in live:
@@ -79,5 +82,6 @@ def context(
         ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
         for one in (after if after < end else -1, lasting)
     )
-    return Context(clean[before:begin], clean[token.end : after], clean[start:begin], clean[token.end : end],
+    start, end = max(start, begin - WIDE), min(end, token.end + WIDE)
+    return Context(clean[max(before, start) : begin], clean[token.end : min(after, end)], clean[start:begin], clean[token.end : end],
                    subject, clean, following, last)  # fmt: skip

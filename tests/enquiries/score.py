@@ -106,11 +106,19 @@ def uncounted(enquiry, told, later=LATER):
     )
     if told.path.startswith(later) or (told.text == "0" and any(gone)):
         return True
-    for reading in enquiry.get("readings", ()):
-        allowed = reading["may_be"]
-        for one in allowed if isinstance(allowed, list) else [allowed]:
-            if isinstance(one, dict) and one.get("path") == told.path and same(one, told):
+    return any(allows(reading, told) for reading in enquiry.get("readings", ()))
+
+
+def allows(reading, told):
+    """Whether an unclear quote may be what was told: the same words, and the number among them."""
+    if reading["quote"] not in told.quote and told.quote not in reading["quote"]:
+        return False
+    for one in reading["may_be"]:
+        if isinstance(one, dict):
+            if one["path"] == told.path and same(one, told):
                 return True
+        elif told.text.split()[0].lstrip("-") in one.replace(",", " ").split():
+            return True
     return False
 
 

@@ -199,7 +199,21 @@ def test_any_text_is_read_without_an_error():
     for _ in range(300):
         text = " ".join(rng.choice(pieces) for _ in range(rng.randint(1, 60)))
         to_site(read(text))
-    for sign in ("a", " ", "\n", "> ", "1", "1 ", "is ", "no ", "'", "m 1 ", "from the ", "½", "~~"):
+    for sign in (
+        "a",
+        " ",
+        "\n",
+        "> ",
+        "1",
+        "1 ",
+        "is ",
+        "no ",
+        "'",
+        "m 1 ",
+        "from the ",
+        "½",
+        "~~",
+    ):
         read(sign * 3000)
 
 
