@@ -64,8 +64,8 @@ def answered(token: Token, question: str, low: str) -> tuple[str, float]:
         if kind == token.kind and pattern.search(question):
             return path, _sign(path, question, low[token.end : token.end + 20])
     if token.kind == "volume" and re.search(r"tank|cistern|reservoir|store", question):
-        at = re.search(r"tank|cistern|reservoir|store", question)
-        role = words.tank_role(low.replace("\n", " "), at.start(), at.end()) if at else ""
+        at = re.search(r"\btank|cistern|reservoir", low)
+        role = words.tank_role(low, at.start(), at.end()) if at else ""
         if words.STORE.search(question):
             role = "store"
         if words.ABOVE.search(question):

@@ -46,7 +46,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     _numbers(clean, numbers, sentences, found, taken)
-    _things(clean, found, numbers)
+    _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     return found
@@ -282,14 +282,17 @@ def _bare(token: Token, near: Context, found: Found) -> None:
                                   reason="the usual unit, which was not told"))  # fmt: skip
 
 
-def _all_counted(clean: str) -> list[enquiry_counts.Counted]:
+def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[enquiry_counts.Counted]:
     things = enquiry_counts.things(clean)
     more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
+    more += enquiry_together.answered(things, asked)
     return [*things, *more, *enquiry_people.people(clean)]
 
 
-def _things(clean: str, found: Found, numbers: list[Token]) -> None:
-    for one in _all_counted(clean):
+def _things(
+    clean: str, found: Found, numbers: list[Token], asked: list[tuple[int, int, str]]
+) -> None:
+    for one in _all_counted(clean, asked):
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip

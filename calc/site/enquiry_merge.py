@@ -47,6 +47,7 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
     """One fact for each path of all pieces found."""
     result = Result()
     by_path: dict[str, list[Piece]] = {}
+    found.pieces = _tanks(found.pieces)
     for piece in found.pieces:
         by_path.setdefault(piece.path, []).append(piece)
     told: list[Told] = []
@@ -76,6 +77,21 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
+
+
+def _tanks(pieces: list[Piece]) -> list[Piece]:
+    """Of a tank that is named only as one, by what else is said, whether it is above."""
+    told = {one.path for one in pieces}
+    kinds = {one.word for one in pieces if one.path == "water.kind"}
+    high = "tank.level" in told or "pump.present" in told
+    low = kinds == {"cistern"} and not high
+    if not (high or low) or "store.volume" in {one.path for one in pieces if not one.others}:
+        return pieces
+    path = "tank.volume" if high else "store.volume"
+    return [
+        replace(one, path=path, others=()) if "store.volume" in one.others else one
+        for one in pieces
+    ]
 
 
 # Words ---------------------------------------------------------------------------------------------
@@ -148,7 +164,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
     ):
         return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
-    sure = [one for one in groups if one.weight > heaviest - 0.9]
+    sure = [one for one in groups if one.weight > heaviest - 1.2]
     return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]
 
 

@@ -48,8 +48,15 @@ def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
     return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
 
 
+_TO_PUMP = re.compile(
+    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve) (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
+)
+
+
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
+    if "submersible" not in clean and (_TO_PUMP.search(before) or _TO_PUMP.search(after)):
+        return True
     return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 

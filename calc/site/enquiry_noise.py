@@ -145,7 +145,7 @@ def _own(run: Run, low: str) -> bool:
         return True
     if depth % 2 == 0:
         return asks is None
-    return asks is None and bool(_OURS.search(said))
+    return asks is None and (bool(_OURS.search(said)) or not re.search(r"\byou\b|\?", said))
 
 
 _ASKS = re.compile(
@@ -212,6 +212,7 @@ _KIN = (
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
+    r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?(?: \w+)?\)"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"

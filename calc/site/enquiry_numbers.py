@@ -176,7 +176,9 @@ def _spoken(text: str) -> float:
 
 def unit_after(low: str, at: int) -> tuple[str, str, int] | None:
     """(kind, unit, end) of the unit that stands at ``at``, after a space or a hyphen."""
-    gap = re.compile(r"(?: ?- ?| {0,2}\n? ?)(?=[a-z\"'°%(])").match(low, at)
+    gap = re.compile(
+        r"(?: or so|[ -]odd| plus|-?ish|\+)?(?: ?- ?| {0,2}\n? ?)(?=[a-z\"'°%(])"
+    ).match(low, at)
     begin = gap.end() if gap else at
     for kind, unit, pattern in _UNITS:
         found = pattern.match(low, begin)

@@ -62,92 +62,116 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     """Heights between two places, and what only their nouns say."""
     at = places.between(near.left, near.right, near.before, near.subject)
     token.sign = -1.0 if at.how == "below" else 1.0
-    if near.next_pipe and re.fullmatch(
-        r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?",
-        near.right,
-    ):
-        path = near.next_pipe.replace(".pipe", ".length")
-        found.pop("way.length" if path != "way.length" else "", None)
-        found[path] = max(found.get(path, 0), 6.5)
-    if near.last_pipe and _AFTER_PIPE.fullmatch(near.left) and token.unit in {"m", "ft", "yd", "km", "mi"} and not found and (
-            not re.match(r" ?(?:deep|down|under|below|of cover)", near.right)):  # fmt: skip
-        found[near.last_pipe.replace(".pipe", ".length")] = 4.5
-    hill = re.match(
-        r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b",
-        near.right,
-    )
-    if hill:
-        who = places.between(near.left, near.right, near.before, near.subject).before
-        token.sign = (1.0 if hill[1] == "up" else -1.0) * (
-            -1.0 if who in {*places.SOURCES, "PUMP"} else 1.0
-        )
-        found.clear()
-        found["way.length"], found["way.climb"] = 5, 5
+    _of_pipes(token, near, found)
+    if _on_a_hill(token, near, at, found):
         return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
-        return
-    if token.kind == "rise":
         return
     if re.search(r"\b(?:lift|raise|pump|bring)\b[^.;¤]{0,50}\bby (?:about )?$", near.before):
         found["way.climb"] = 6
     rise = _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
     if rise:
         found.pop("way.length", None)
-        _climbs(
-            token,
-            places.noun(rise["one"]),
-            places.noun(rise["other"]),
-            found,
-            -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0,
-        )
+        sign = -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0
+        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
         return
-    label = _LABEL.search(near.left[-70:])
-    if label and not at.how:
-        how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
-        one = places.noun(label["one"] or "") or places.noun(near.before)
-        other = places.noun(label["other"])
-        if one == other:
-            one = ""
-        at = places.Between(one or _from_mail(near.mail, other), other, how)
-        token.sign = -1.0 if how == "below" else 1.0
+    at = _labelled(token, near, at)
     if at.how:
         _related(token, at, near, found)
     elif "pump.height" in found:
         token.sign = -1.0  # hung in a well
-    elif at.before == "PUMP" and re.match(
-        r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)", near.right
-    ):
+    elif at.before == "PUMP" and _DOWN.match(near.right):
         found["pump.height"], token.sign = 7, -1.0
     elif "way.climb" in found:
         _unrelated(token, at, near, found)
-    if (
-        "suction.length" in found
-        and "suction" not in near.before + near.after
-        and "intake" not in near.before + near.after
-    ) and "foot valve" not in near.left[-30:]:
+    _of_suction(near, at, found)
+    _altitude(token, near, at, found)
+
+
+_DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
+_HILL = re.compile(
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+)
+_OF_PIPE = re.compile(
+    r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
+)
+_RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
+
+
+def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
+    if near.next_pipe and _OF_PIPE.fullmatch(near.right):
+        path = near.next_pipe.replace(".pipe", ".length")
+        if path != "way.length":
+            found.pop("way.length", None)
+        found[path] = max(found.get(path, 0), 6.5)
+    cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
+    if near.last_pipe and not found and not cover and token.unit in _RUN_UNITS:
+        if _AFTER_PIPE.fullmatch(near.left):
+            found[near.last_pipe.replace(".pipe", ".length")] = 4.5
+
+
+def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> bool:
+    """ "60 ft up the hill" may be a length or a height."""
+    hill = _HILL.match(near.right)
+    if hill is None:
+        return False
+    from_source = -1.0 if at.before in {*places.SOURCES, "PUMP"} else 1.0
+    token.sign = from_source if hill[1] == "up" else -from_source
+    found.clear()
+    found["way.length"], found["way.climb"] = 5, 5
+    return True
+
+
+def _labelled(token: Token, near: Context, at: places.Between) -> places.Between:
+    """ "height above the house: 18 m": the relation stands before the number."""
+    label = _LABEL.search(near.left[-70:])
+    if not label or at.how:
+        return at
+    how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
+    one = places.noun(label["one"] or "") or places.noun(near.before)
+    other = places.noun(label["other"])
+    token.sign = -1.0 if how == "below" else 1.0
+    return places.Between((one if one != other else "") or _from_mail(near.mail, other), other, how)
+
+
+_TO_PUMP = re.compile(
+    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
+    r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
+)
+
+
+def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """The pipe from the water to a pump that is out of it is its suction."""
+    around = near.before + near.after
+    draws = re.search(r"suction|intake|suck", around) or "foot valve" in near.left[-30:]
+    if "suction.length" in found and not draws:
         del found["suction.length"]
-    if found.get("way.length") and at.before == "PANELS" and not near.next_pipe:
-        found["way.length"] = 0
+    if at.before == "PANELS" and not near.next_pipe:
+        found.pop("way.length", None)
+    if "way.length" in found and "submersible" not in near.mail:
+        if _TO_PUMP.search(near.left[-70:]) or _TO_PUMP.match(near.right.lstrip(), 0):
+            found["suction.length"] = found.pop("way.length") + 1
+
+
+def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A height above the sea, by how high it is and what is said to be "at" it."""
     high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
-    if high >= 250 and re.search(
-        r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)(?: about| around| roughly| nearly)? ?$",
-        near.left[-50:],
-    ):
+    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
         found["place.altitude"] = max(found.get("place.altitude", 0), 8)
-    elif (
-        high >= 900
-        and re.search(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$", near.left)
-        and not at.how
-    ):
+    elif high >= 900 and not at.how and _AT.search(near.left):
         found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
-    if (
-        "place.altitude" in found
-        and high < 60
-        and "sea" not in near.right
-        and "altitude" not in near.left
-    ):
+    sure = "sea" in near.right or "altitude" in near.left
+    if "place.altitude" in found and high < 60 and not sure:
         found["place.altitude"] = 0
         found["way.climb"] = max(found.get("way.climb", 0), 4)
+
+
+_LIVES_AT = re.compile(
+    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
+    r"(?: about| around| roughly| nearly)? ?$"
+)
+_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
 
 
 def _related(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:

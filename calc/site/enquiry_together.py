@@ -95,3 +95,14 @@ def later(low: str) -> list[Counted]:
                     )
                 )
     return found
+
+
+def answered(things: list[Counted], asked: list[tuple[int, int, str]]) -> list[Counted]:
+    """Outlets named under a question about what runs at once."""
+    return [
+        Counted(one.path, one.count, one.start, one.end, True)
+        for start, end, question in asked
+        if _ONCE.search(question)
+        for one in things
+        if start <= one.start < end and one.path.startswith("outlets") and one.count
+    ]

@@ -28,6 +28,9 @@ _FIX = re.compile(
     r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
 )
 
+_STANDS = re.compile(
+    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
+)
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
 
@@ -74,6 +77,8 @@ def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
             continue
         same = second.kind == first.kind or second.kind == "bare"
         if not same or (second.kind == "bare" and second.unit):
+            continue
+        if second.kind == "bare" and not _STANDS.match(low, second.end):
             continue
         if second.kind == "bare":
             second.kind, second.unit = first.kind, first.unit
