@@ -26,7 +26,7 @@ class Counted:
 
 _OUTLETS = (
     ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
-    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
+    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
@@ -49,8 +49,8 @@ _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
     r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
-_ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|\d/\d |½ ){{0,2}}"
-_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|couple of|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
+_ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
+_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?couple(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 _THINGS = tuple(
     (
         path,
@@ -267,7 +267,7 @@ _ROOMS = re.compile(
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:
-    word = "two" if word == "couple of" else word
+    word = "two" if "couple" in word and "hundred" not in word else word
     parts = (
         re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
         if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word)

@@ -14,6 +14,7 @@ from calc.site import (
     enquiry_words,
 )
 from calc.site import enquiry_noise as noise
+from calc.site.enquiry_left import left_over
 from calc.site.enquiry_model import Found, Ignored, Piece, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
@@ -147,38 +148,9 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                 )
             continue
         _weighed(token, near, found, clean)
-    _run_left(clean, live, sentences, found)
-
-
-_HIGH = re.compile(
-    r"\b(?:above|below|high(?:er)?|deep(?:er)?|depth|up|uphill|down|level|tall|diameter|wide|head|lift|rises?|climb|altitude|elevation|suction|cable|bore|drilled|casing|panels?|under|over|lower|drop|fall|height|static|thick|tank)\b"
-)
-_RUNS = re.compile(
-    r"\b(?:pipe|line|house|cabin|hose|garden|trough|run|from|to|away|between|field|barn|poly|pvc)\b"
-)
-_FAR = 8.0  # m, below which a length nobody explains is none of a pipe line; our choice
-_METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
-
-
-def _run_left(clean: str, live: list[Token], sentences: Spans, found: Found) -> None:
-    """The one length left over, where nothing else is the way's and no word is of a height."""
-    if any(one.path == "way.length" for one in found.pieces):
-        return
-    left = [
-        one for one in live
-        if not one.used and not one.why and one.kind == "length" and one.low * _METRES.get(one.unit, 0) >= _FAR
-    ]  # fmt: skip
-    fits = []
-    for token in left:
-        start, end = next(
-            (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
-        )
-        near = clean[max(start, token.start - 30) : min(end, token.end + 25)]
-        if not _HIGH.search(near) and _RUNS.search(clean[start:end]):
-            fits.append(token)
-    if len(fits) == 1:
-        fits[0].used = True
-        found.pieces.append(_piece(fits[0], "way.length", 4, ()))
+    told = {one.path for one in found.pieces}
+    for token, path in left_over(clean, live, sentences, told):
+        found.pieces.append(_piece(token, path, 4, ()))
 
 
 def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:

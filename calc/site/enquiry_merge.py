@@ -211,7 +211,8 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
         best = plain_ones[0]
         for one in plain_ones[1:]:
             if re.fullmatch(
-                r",? (?:and|plus|with|&) (?:about |around |some )?|, ", low[best.end : one.start]
+                r",? ?(?:and|plus|with|&|\+) ?(?:about |around |some )?|, ",
+                low[best.end : one.start],
             ):
                 best = replace(best, low=best.low + one.low, high=best.high + one.high, end=one.end)
         return [_count(plain, path, best.low, best.high, best.start, best.end)]

@@ -10,7 +10,6 @@ from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import Context
 from calc.site.enquiry_tokens import Spans
 
-
 WIDE = 400  # characters of a sentence before and after a number that may tell of it; our choice
 
 

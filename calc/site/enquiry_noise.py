@@ -73,6 +73,7 @@ _SIGN = re.compile(
     r"[ ,!.-]*\n", re.M
 )  # fmt: skip
 _SENT = re.compile(r"^[ ]*sent from .{0,60}$|^[ ]*get outlook for .*$", re.M)
+_TELLS = 3  # numbers from which on a mail with one question tells something; our choice
 _GREETING = 15  # words up to which what stands before earlier mail only hands it on; our choice
 _AFTER_SIGN = 70  # characters of a line beyond which it is no part of a signature; our choice
 
@@ -145,7 +146,10 @@ def _own(run: Run, low: str) -> bool:
         return True
     if depth % 2 == 0:
         return asks is None
-    return asks is None and (bool(_OURS.search(said)) or not re.search(r"\byou\b|\?", said))
+    if asks is not None:
+        return False
+    tells = len(re.findall(r"\d+", said)) >= _TELLS and said.count("?") <= 1
+    return ours > 0 or (not re.search(r"\byou\b", said) and (tells or "?" not in said))
 
 
 _ASKS = re.compile(

@@ -72,7 +72,7 @@ _DEFINED = (
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
     ("length", "ft", r"(?:ft|feet|foot|foots|feets|fet)\b|'(?![\w'])"),
-    ("length", "in", r"(?:inch(?:es)?|inchs|in\b\.(?! [a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! [a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),
