@@ -87,6 +87,11 @@ _SKIP_THING = re.compile(
 )
 
 
+_PAIRED = re.compile(
+    r"(?:^|\n|\d {2,})(?:showers?|sinks?|toilets?|taps?|hoses?|people|goats|hens|cows|troughs?|washers?) +$"
+)
+
+
 def things(low: str) -> list[Counted]:
     """Outlets and animals of a masked text, each where it stands."""
     found: list[Counted] = []
@@ -97,6 +102,10 @@ def things(low: str) -> list[Counted]:
     for path, pattern in _THINGS:
         for match in pattern.finditer(low):
             span = match.span("thing")
+            if match["n"][0].isdigit() and _PAIRED.search(
+                low[max(0, match.start() - 30) : match.start()]
+            ):
+                continue
             if any(start < span[1] and span[0] < end for start, end in taken):
                 continue
             one = _counted(low, path, match)
@@ -180,9 +189,15 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if thing.startswith("pair") and not re.search(r"\b(?:cows?|cattle|calf|calves|bulls?)\b", low):
         return None
-    if re.match(r",? ?(?:each|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b", after):
+    if re.match(
+        r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b",
+        after,
+    ):
         return _each(low, path, match)
     same = _TOGETHER_AFTER.match(after)
+    if same and re.search(r"\b(?:not|never|don't)\b", same.group()):
+        same = None
+    number_on = re.match(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b", after)
     if same and re.search(rf"(?<![\w-]){NUMBER}\b(?! time)", same.group()):
         same = None
     if path == "outlets.hose" and (
@@ -193,7 +208,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
         )
     ):
         return None
-    together = bool(same or _TOGETHER_BEFORE.search(before) or word == "both")
+    together = bool(
+        same or _TOGETHER_BEFORE.search(before) or word == "both" or (plural and number_on)
+    )
     if re.match(r"(?:the |our |a )?(?:second|third) (?!home|house)", match.group()):
         word = "third" if "third" in match.group() else "second"
         return Counted(path, 2.0 if word == "second" else 3.0, start, end)
@@ -296,7 +313,11 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     ) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
     if many and match["thing"].endswith("s"):
         return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
-    head = not before.rstrip(" -*•").strip() or before.rstrip(" -*•")[-1:] in "\n,;:("
+    head = (
+        bool(re.search(r"\d {2,}$", before))
+        or not before.rstrip(" -*•").strip()
+        or before.rstrip(" -*•")[-1:] in "\n,;:("
+    )
     plain = re.match(
         r"s? +(?:about |ca\.? )?(\d{1,3})\b(?! ?(?:m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head)\b|[./\"'])",
         after,

@@ -139,7 +139,7 @@ _D = {
     "time": (
         ("store.hours", 5, None, r" ?(?:of (?:good |full )?(?:sun|pumping|filling|daylight)|(?:a|per|each|every|/) ?day\b|daily|pumping)"),
         ("store.days", 6, None, r" ?(?:of (?:storage|water|reserve|supply|autonomy|back-?up|bad weather|cloud\w*|no sun)|(?:without|with no) (?:sun|rain|supply|water|pumping|power)|(?:reserve|storage|autonomy|backup|supply)\b|worth of (?:water|storage))"),
-        ("store.days", 6, r"(?:enough (?:water )?for|lasts?(?: us)?|reserve of|storage (?:for|of)|autonomy(?: of)?|tide us over(?: for)?|get (?:us )?through|store|ride out|bridge|cover)", None),
+        ("store.days", 6, r"(?:enough (?:water )?for|lasts?(?: us)?|reserve of|storage (?:for|of)|autonomy(?: of)?|tide us over(?: for)?|get (?:us )?through|carry us(?: for| through)?|store|ride out|bridge|cover)", None),
         ("pump.starts", 0, None, None),
     ),
     "temperature": (("water.temperature", 5, r"water(?: (?:temp\w*|is|comes|at|out|in|the|well|of|about))*", None),

@@ -20,7 +20,7 @@ from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import Context, weigh
-from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
@@ -39,6 +39,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
             token.why = clause.why
     correct(masked, numbers, sentences)
     in_minutes(masked, numbers, sentences)
+    seasons(masked, numbers)
     _words(clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)

@@ -211,7 +211,7 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
         best = plain_ones[0]
         for one in plain_ones[1:]:
             if re.fullmatch(
-                r",? ?(?:and|plus|with|&|\+) ?(?:about |around |some )?|, ",
+                r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ",
                 low[best.end : one.start],
             ):
                 best = replace(best, low=best.low + one.low, high=best.high + one.high, end=one.end)

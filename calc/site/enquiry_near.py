@@ -31,9 +31,9 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     left = re.split(
-        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-60:]
+        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-70:]
     )[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|intake (?:pipe|line|hose)|foot valve)\b", left)
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|draw(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
@@ -53,10 +53,13 @@ _TO_PUMP = re.compile(
 
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
-    before, after = clean[max(0, pipe.start - 35) : pipe.start], clean[pipe.end : pipe.end + 40]
+    before, after = (
+        re.split(r"\bthen\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        clean[pipe.end : pipe.end + 40],
+    )
     if "submersible" not in clean and (_TO_PUMP.search(before) or _TO_PUMP.search(after)):
         return True
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bdraw(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 
 

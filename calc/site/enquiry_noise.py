@@ -225,6 +225,7 @@ _OTHER = re.compile(
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
 )
+_HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?\n?$")
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
@@ -243,7 +244,7 @@ _IF = re.compile(
     r"|should (?:i|we) |could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
     r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
-    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
+    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
@@ -272,6 +273,10 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
     for start, end in sentences:
         said = low[start:end]
         other = _OTHER.search(said)
+        if other is not None and _HEADED.fullmatch(said.strip()):
+            stop = low.find("\n\n", end)
+            found.append((start, stop if stop > 0 else len(low), OTHERS))
+            continue
         if other is None and theirs and _GOES_ON.match(said):
             other = _GOES_ON.match(said)
         theirs = other is not None

@@ -21,7 +21,7 @@ _WORDS = (
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|three quarters|a quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
-    rf"|(?:a )?quarter(?: of an?)?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+    rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
 _FIGURES = (
     r"(?:\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
@@ -57,7 +57,7 @@ _DEFINED = (
     ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),
-    ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?)\b"),
+    ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
     ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),

@@ -21,13 +21,13 @@ _NOUNS = (
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
-        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place|camp|stable|shed|farm|poly ?tunnel|corral|terrace|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|floor|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|vines|olives|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
-    r"(?P<how>above|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
+    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
     r"(?P<rest>[^.;\n]{0,60})"
 )
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
@@ -69,6 +69,8 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
     before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    if _ITS.match(whole_left):
+        before = subject or before
     if not before:
         own = noun(left) or noun(whole_left)
         before = (subject or own) if _IT.match(whole_left) else (own or subject)
@@ -79,9 +81,10 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
 
 
+_ITS = re.compile(r"[\s,-]*(?:and )?its\b")
 _IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
 _WHICH = re.compile(
-    r"\b(?:that|which)(?: (?:is|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$"
+    r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$"
 )
 
 

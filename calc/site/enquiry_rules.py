@@ -80,10 +80,18 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _related(token, at, near, found)
     elif "pump.height" in found:
         token.sign = -1.0  # hung in a well
+        found.pop("water.level", None)
     elif at.before == "PUMP" and _DOWN.match(near.right):
         found["pump.height"], token.sign = 7, -1.0
     elif "way.climb" in found:
         _unrelated(token, at, near, found)
+    if at.before == "WATER" and "water.level" in found:
+        found.pop("way.climb", None)
+    if (
+        re.search(r"(?:metres|meters|feet)$", near.mail[max(0, token.end - 6) : token.end])
+        and "well" not in near.left
+    ):
+        found.pop("well.depth", None)
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
 
@@ -125,6 +133,12 @@ def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str,
 
 def _labelled(token: Token, near: Context, at: places.Between) -> places.Between:
     """ "height above the house: 18 m": the relation stands before the number."""
+    bare = _STANDS.search(near.left[-50:])
+    if bare and not at.how:
+        token.sign = -1.0 if bare["how"] in {"below", "lower", "under"} else 1.0
+        return places.Between(
+            places.noun(bare["one"]), "HOUSE", "below" if token.sign < 0 else "above"
+        )
     label = _LABEL.search(near.left[-70:])
     if not label or at.how:
         return at
@@ -135,6 +149,9 @@ def _labelled(token: Token, near: Context, at: places.Between) -> places.Between
     return places.Between((one if one != other else "") or _from_mail(near.mail, other), other, how)
 
 
+_STANDS = re.compile(
+    r"(?:^|\n) *(?P<one>[a-z ]{3,14}) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
+)
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
     r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"

@@ -71,7 +71,7 @@ _WORDS = {
     "cubics": "m3", "cubic": "cubic", "quadrat": "square", "altura": "height", "bovines": "cattle", "ovines": "sheep", "caprines": "goats",
     "sheeps": "sheep", "hens": "hens", "accu": "battery", "accus": "batteries", "akku": "battery", "aljibe": "cistern",
     "cisterne": "cistern", "reservoire": "reservoir", "wc's": "wcs", "metros": "metres", "litros": "litres", "metern": "metres",
-    "aspiration": "suction", "feild": "field", "shauer": "shower", "shour": "shower", "chower": "shower", "desnivel": "difference of height", "dislevel": "difference of height", "pomp": "pump", "pumb": "pump", "punp": "pump", "pumpe": "pump", "pompe": "pump", "pmp": "pump", "tanck": "tank", "tenk": "tank", "showre": "shower", "baried": "buried", "burred": "buried", "abve": "above", "wat": "watt", "wats": "watts", "gras": "grass", "trofs": "troughs", "hores": "horses", "heighter": "higher", "acer": "acre", "acers": "acres", "akre": "acre", "zons": "zones", "shud": "should", "wud": "would", "meteres": "metres", "watering": "watering", "kilometers": "km", "hight": "height", "higth": "height", "heigth": "height", "lenght": "length",
+    "aspiration": "suction", "feild": "field", "shauer": "shower", "shour": "shower", "chower": "shower", "desnivel": "difference of height", "dislevel": "difference of height", "mts": "m", "lagoon": "pond", "pomp": "pump", "pumb": "pump", "punp": "pump", "pumpe": "pump", "pompe": "pump", "pmp": "pump", "tanck": "tank", "tenk": "tank", "showre": "shower", "baried": "buried", "burred": "buried", "abve": "above", "wat": "watt", "wats": "watts", "gras": "grass", "trofs": "troughs", "hores": "horses", "heighter": "higher", "acer": "acre", "acers": "acres", "akre": "acre", "zons": "zones", "shud": "should", "wud": "would", "meteres": "metres", "watering": "watering", "kilometers": "km", "hight": "height", "higth": "height", "heigth": "height", "lenght": "length",
     "lenth": "length", "distanse": "distance", "diametre": "diameter", "diametr": "diameter", "sqm": "m2", "nr": "nr",
 }  # fmt: skip
 _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
@@ -82,7 +82,7 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\blower as\b", "lower than"), (r"\ba way\b(?! (?:to|of|that|up|we|i))", "away"), (r"\bmore far\b", "away"),
     (r"\bpump of surface\b", "surface pump"), (r"\bcows of milk\b|\bmilk-?cows\b", "milking cows"), (r"\bmilli?meters? of water\b", "mm of water"),
     (r"\bcubic(?:s)?(?= (?:of|tank))", "m3"), (r"\bm\.(?= ?(?:above|below|from|of|long|deep|away|higher|up)\b)", "m "), (r"\bfoot valves?\b", "foot valve"),
-    (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"[Øø⌀] ?", "diameter "), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
+    (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip
 _TOKEN = re.compile(r"[A-Za-z][A-Za-z']{1,18}")

@@ -59,7 +59,7 @@ _OF_THEM = re.compile(
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
 
 _ZONE_AT = re.compile(
-    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b"
+    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:(?!one|two|three|four)\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b"
 )
 
 
@@ -84,7 +84,7 @@ def later(low: str) -> list[Counted]:
                     Counted("outlets.drip", value(match[1])[0], match.start(), match.end())
                 )
         for match in _ZONE_AT.finditer(low):
-            if "zone" in low[max(0, match.start() - 80) : match.end()]:
+            if re.search(r"zone|circuit|drip", low[max(0, match.start() - 80) : match.end()]):
                 found.append(
                     Counted(
                         "outlets.drip",

@@ -66,6 +66,22 @@ def paired(low: str, numbers: list[Token]) -> None:
     numbers.sort(key=lambda one: one.start)
 
 
+_SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
+
+
+def seasons(low: str, numbers: list[Token]) -> None:
+    """ "9 gpm in spring and 4 in late summer": the second has the unit of the first."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        near = second.start - first.end < 40 and first.kind == "flow"
+        unit = second.kind == "bare" or (
+            second.unit == "in" and low[second.end - 2 : second.end] == "in"
+        )
+        at = second.end if second.kind == "bare" else second.end - 3
+        if near and unit and _SEASON.match(low, at):
+            second.kind, second.unit = first.kind, first.unit
+            second.end = at
+
+
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
     """What is taken back at once is withdrawn; what follows stands in its place."""
     for first, second in zip(numbers, numbers[1:], strict=False):

@@ -27,7 +27,7 @@ _AIR = re.compile(
 )
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|keeps?(?: it)?|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|holding|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
@@ -258,6 +258,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
 
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
