@@ -307,10 +307,14 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         low[match.end() : match.end() + 30],
         low[max(0, match.start() - 40) : match.start()],
     )
-    many = re.match(
-        rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])",
-        after,
-    ) or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
+    many = (
+        re.match(rf"[^.;,\n]{{0,30}}, ({NUMBER}) of them\b", after)
+        or re.match(
+            rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])",
+            after,
+        )
+        or re.match(rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))", after)
+    )
     if many and match["thing"].endswith("s"):
         return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
     head = (

@@ -175,7 +175,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
     elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
-            r"voc|max|open|panel|pv|limit", near.left[-25:] + near.right[:12]):  # fmt: skip
+            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
         weights = {"power.voltage": 4}
     elif token.kind == "volume":
         weights = enquiry_weigh.volume(token, near)

@@ -164,7 +164,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
     ):
         return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
-    sure = [one for one in groups if one.weight > heaviest - 1.2]
+    sure = [one for one in groups if one.weight > heaviest - 3.1]
     return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]
 
 

@@ -217,7 +217,7 @@ _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hol
 _OTHER = re.compile(
     rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
-    rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?(?: \w+)?\)"
+    rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
@@ -225,7 +225,7 @@ _OTHER = re.compile(
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
 )
-_HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?\n?$")
+_HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:\n|$)")
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
@@ -273,7 +273,7 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
     for start, end in sentences:
         said = low[start:end]
         other = _OTHER.search(said)
-        if other is not None and _HEADED.fullmatch(said.strip()):
+        if other is not None and _HEADED.match(said.strip()):
             stop = low.find("\n\n", end)
             found.append((start, stop if stop > 0 else len(low), OTHERS))
             continue

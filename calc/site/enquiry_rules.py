@@ -150,7 +150,7 @@ def _labelled(token: Token, near: Context, at: places.Between) -> places.Between
 
 
 _STANDS = re.compile(
-    r"(?:^|\n) *(?P<one>[a-z ]{3,14}) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
+    r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
 )
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
@@ -210,8 +210,8 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
         found["water.level"], token.sign = 7, 1.0 if down else -1.0
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
-    elif one == "PUMP":
-        found["pump.height"] = 7
+    elif one == "PUMP" and not other:
+        found.pop("pump.height", None)  # above or below what is not said
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
         if (

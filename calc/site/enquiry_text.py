@@ -46,7 +46,7 @@ _SHORT = re.compile(
     r"|mr|mrs|ms|st|mt|dr|lt|ltr|mtr|mtrs|sq|cu|temp|press|vert|horiz|ave)|\b[a-z])\.$"
 )
 _LEADERS = re.compile(
-    r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )"
+    r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )|(?<=[a-z]) {3,}(?=\S)"
 )  # between a label and its value
 _END = re.compile(r"[.!?]+[\"')\]]*(?=\s|$)|\n[ \n]*\n|[\n;]")
 _LIST = re.compile(r"\s*(?:[-*•·]|\d{1,2}[.)]\s|\(?[a-h]\)|[\w /]{2,30}[:=])")

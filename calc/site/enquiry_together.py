@@ -59,7 +59,7 @@ _OF_THEM = re.compile(
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
 
 _ZONE_AT = re.compile(
-    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:(?!one|two|three|four)\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|[,;(] ?(?:only )?(one|two|three|\d) at a time\b"
+    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:(?!one|two|three|four)\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|(?<!zones )\b(one|two|three|\d) at a time\b|\b(?:each|every)(?: one)?(?: of which)?(?: must| has to)? runs? by (?:itself|its own)"
 )
 
 
@@ -78,7 +78,7 @@ def later(low: str) -> list[Counted]:
             path = max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
     if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
-        for match in _ZONES.finditer(low):
+        for match in [] if re.search(r"\bdrip zones?\b", low) else _ZONES.finditer(low):
             if not _ZONE_AT.match(low, match.start()):
                 found.append(
                     Counted("outlets.drip", value(match[1])[0], match.start(), match.end())

@@ -53,7 +53,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b[^.;\n]{0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
     ("pipes.held", "laid", 3, r"\blay\b[^.;\n]{0,35} on (?:top of )?(?:the )?(?:ground|grass|surface|meadow)\b"),
-    ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|pvc|hdpe|pe|line)\b[^.;\n]{0,20},? on (?:the )?(?:ground|surface)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|pvc|hdpe|pe|line)\b[^.;\n]{0,30},? (?:on (?:top of )?(?:the )?(?:ground|surface|grass|meadow)|above ?-?ground)\b"),
     ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
