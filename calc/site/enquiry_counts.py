@@ -34,7 +34,7 @@ _OUTLETS = (
                      r"|garden taps?|yard taps?|standpipes?)"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
     ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
-    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:lines?|runs?|zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
+    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
 )  # fmt: skip
 _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"

@@ -216,6 +216,7 @@ _KIN = (
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
+    rf"|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
@@ -295,9 +296,23 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
             if spoken and (clause := _CLAUSE.search(said, maybe.end() + 3)):
                 stop = clause if stop is None or clause.start() < stop.start() else stop
             found.append(
-                (start + maybe.start(), start + (stop.start() if stop else len(said)), MAYBE)
+                (start + _begins(said, maybe), start + (stop.start() if stop else len(said)), MAYBE)
             )
     return found
+
+
+_TIMES = re.compile(r"(?:some ?day|one day|eventually|later on|in (?:the )?future|next )")
+
+
+def _begins(said: str, maybe: re.Match[str]) -> int:
+    """Where a clause begins that is only considered: of "a shower, some day" before its noun."""
+    if not _TIMES.match(maybe.group()):
+        return maybe.start()
+    before = [one.end() for one in _CLAUSE.finditer(said, 0, maybe.start())]
+    at = before[-1] if before else 0
+    if at and not said[at : maybe.start()].strip():
+        at = before[-2] if len(before) > 1 else 0
+    return at
 
 
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:

@@ -69,6 +69,8 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
     before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
+        before = "PUMP"
     if _ITS.match(whole_left):
         before = subject or before
     if not before:
@@ -84,7 +86,8 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
 _ITS = re.compile(r"[\s,-]*(?:and )?its\b")
 _IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
 _WHICH = re.compile(
-    r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+(?: (?:about|roughly|some|placed|situated|located|around))* ?$"
+    r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+"
+    r"(?: (?:about|roughly|some|placed|situated|located|around))*(?: (?:on|in|at|up|up on) (?:a|an|the|our) (?:[a-z]+ ){1,2})?(?:about |roughly |some )? ?$"
 )
 
 

@@ -207,6 +207,9 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
             found["water.level"], token.sign = 8, -1.0
     elif one == "PUMP" and other in sources:
         # heights are counted from the pump, unless it hangs in the water
+        if down:
+            found["pump.height"], token.sign = 8, -1.0
+            return
         found["water.level"], token.sign = 7, 1.0 if down else -1.0
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
