@@ -39,8 +39,8 @@ _METRIC = re.compile(
 def read(text: str) -> Enquiry:
     """The facts of a mail.  text: as pasted, plain or HTML.  Raises nothing.
 
-    >>> read("The house is 40 ft above the well.").told[-1].text
-    '40 ft'
+    >>> [one.text for one in read("The house is 40 ft above the well.").told]
+    ['40 ft', 'well']
     """
     plain = texts.plain(text)
     notes = []

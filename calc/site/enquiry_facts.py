@@ -7,13 +7,14 @@ from dataclasses import replace
 
 from calc.site import (
     enquiry_asked,
-    enquiry_counts,
+    enquiry_counting,
     enquiry_people,
     enquiry_together,
     enquiry_weigh,
     enquiry_words,
 )
 from calc.site import enquiry_noise as noise
+from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
 from calc.site.enquiry_model import Found, Ignored, Piece, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
@@ -255,8 +256,8 @@ def _bare(token: Token, near: Context, found: Found) -> None:
                                   reason="the usual unit, which was not told"))  # fmt: skip
 
 
-def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[enquiry_counts.Counted]:
-    things = enquiry_counts.things(clean)
+def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
+    things = enquiry_counting.things(clean)
     more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
     more += enquiry_together.answered(things, asked)
     return [*things, *more, *enquiry_people.people(clean)]

@@ -194,48 +194,45 @@ def _same(one: Piece, other: Piece) -> bool:
 def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     """How many there are of one kind: a list added up, one named in the singular is one."""
     counted = [one for one in pieces if not one.vague]
-    named = [one for one in pieces if one.vague]
     together = [one for one in pieces if one.word == "together"]
-    plain_ones = [one for one in counted if one.word != "together"] or counted
+    alone = [one for one in counted if one.word != "together"] or counted
     told: list[Told] = []
     if path.startswith("outlets.") and together:
-        most = max(together, key=lambda one: one.low)
-        told.append(_count(plain, f"{path}.together", most.low, most.high, most.start, most.end))
-    if not plain_ones:
-        if named:
-            told.append(
-                _count(plain, path, named[0].low, named[0].high, named[0].start, named[0].end)
-            )
-        return told
+        told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
+    named = [one for one in pieces if one.vague]
+    if not alone:
+        return [*told, _count(plain, path, named[:1])] if named else told
     if path == "use.people":
-        best = plain_ones[0]
-        for one in plain_ones[1:]:
-            if re.fullmatch(
-                r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ",
-                low[best.end : one.start],
-            ):
-                best = replace(best, low=best.low + one.low, high=best.high + one.high, end=one.end)
-        return [_count(plain, path, best.low, best.high, best.start, best.end)]
-    kept = [one for one in plain_ones if one.low > 0] or plain_ones[:1]
-    total = [kept[0]]
+        return [_count(plain, path, _persons(low, alone))]
+    return [*told, _count(plain, path, _added(low, alone, named))]
+
+
+_AND = re.compile(r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ")
+
+
+def _persons(low: str, alone: list[Piece]) -> list[Piece]:
+    """People of several kinds told in one breath: "60 campers and 12 staff"."""
+    total = alone[:1]
+    for one in alone[1:]:
+        if _AND.fullmatch(low[total[-1].end : one.start]):
+            total.append(one)
+    return total
+
+
+def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
+    """The pieces that are added up; one that is larger than all before counts instead."""
+    kept = [one for one in alone if one.low > 0] or alone[:1]
+    total = kept[:1]
     for one in kept[1:]:
         if _adds(low, total, one):
             total.append(one)
         elif one.low > sum(piece.low for piece in total):
             total = [one]
     for one in named:
-        if (
-            one.start > total[-1].start
-            and one.start - total[-1].end < 40
-            and _adds(low, total, one)
-            and _thing(one) != _thing(total[-1])
-        ):
+        near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
+        if near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
             total.append(one)
-    start, end = min(one.start for one in total), max(one.end for one in total)
-    told.append(
-        _count(plain, path, sum(o.low for o in total), sum(o.high for o in total), start, end)
-    )
-    return told
+    return total
 
 
 def _thing(piece: Piece) -> str:
@@ -260,7 +257,9 @@ def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     return not re.search(r"\b(?:when|while|if|whenever|open|once|as)\b", before)
 
 
-def _count(plain: str, path: str, low: float, high: float, start: int, end: int) -> Told:
+def _count(plain: str, path: str, pieces: list[Piece]) -> Told:
+    low, high = sum(one.low for one in pieces), sum(one.high for one in pieces)
+    start, end = min(one.start for one in pieces), max(one.end for one in pieces)
     ends = (f"{low:g}", f"{high:g}") if low != high else ("", "")
     text = f"{low:g}" if low == high else f"{(low + high) / 2:.0f}"
     return Told(path, text, label(path), plain[start:end], start, end, *ends)

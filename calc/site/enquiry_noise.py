@@ -275,8 +275,8 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         said = low[start:end]
         other = _OTHER.search(said)
         if other is not None and _HEADED.match(said.strip()):
-            stop = low.find("\n\n", end)
-            found.append((start, stop if stop > 0 else len(low), OTHERS))
+            blank = low.find("\n\n", end)
+            found.append((start, blank if blank > 0 else len(low), OTHERS))
             continue
         if other is None and theirs and _GOES_ON.match(said):
             other = _GOES_ON.match(said)
@@ -288,17 +288,21 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
                 (start + other.start(), start + (own.start() if own else len(said)), OTHERS)
             )
         found += _past(said, start)
-        if maybe := _IF.search(said):
-            stop = _IF_ENDS.search(said, maybe.end())
-            spoken = len(said.split()) > _LONG or not maybe.group().startswith(
-                ("if", "what if", "supp", "even if")
-            )
-            if spoken and (clause := _CLAUSE.search(said, maybe.end() + 3)):
-                stop = clause if stop is None or clause.start() < stop.start() else stop
-            found.append(
-                (start + _begins(said, maybe), start + (stop.start() if stop else len(said)), MAYBE)
-            )
+        found += _considered(said, start)
     return found
+
+
+def _considered(said: str, start: int) -> list[tuple[int, int, str]]:
+    """What a sentence only considers, up to where it goes on to what is."""
+    maybe = _IF.search(said)
+    if maybe is None:
+        return []
+    stops = [_IF_ENDS.search(said, maybe.end())]
+    whole = maybe.group().startswith(("if", "what if", "supp", "even if"))
+    if not whole or len(said.split()) > _LONG:
+        stops.append(_CLAUSE.search(said, maybe.end() + 3))
+    end = min((one.start() for one in stops if one), default=len(said))
+    return [(start + _begins(said, maybe), start + end, MAYBE)]
 
 
 _TIMES = re.compile(r"(?:some ?day|one day|eventually|later on|in (?:the )?future|next )")

@@ -51,46 +51,55 @@ _PARTY = re.compile(
 
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
-    found: list[Counted] = []
+    return _party(low) or _numbered(low) or _kinds(low) or _few(low)
+
+
+def _party(low: str) -> list[Counted]:
+    """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
-        terms = list(_TERM.finditer(low, match.start(), match.end()))
-        total = sum(
-            1.0 if not one["n"] or one["n"] in {"a", "an", "our"} else value(one["n"])[0]
-            for one in terms
-        )
+        terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
+        total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
+    return []
+
+
+def _numbered(low: str) -> list[Counted]:
+    """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
+    found: list[Counted] = []
     for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
         for match in pattern.finditer(low):
-            said = next((one for one in match.groups() if one), "")
-            number = value(said)[0]
-            high = (
-                value(match[2])[0]
-                if match.lastindex and match.lastindex > 1 and match[2]
-                else number
-            )
+            number = value(next((one for one in match.groups() if one), ""))[0]
+            ranged = match[2] if match.lastindex and match.lastindex > 1 else None
+            high = value(ranged)[0] if ranged else number
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             guests = bool(_VISIT.search(after))
-            if (
-                number == int(number)
-                and 0 < number <= 500
-                and not any(o.start < match.end() and match.start() < o.end for o in found)
-            ):
-                found.append(
-                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
-                )
-    if found:
-        return found
+            again = any(o.start < match.end() and match.start() < o.end for o in found)
+            if number == int(number) and 0 < number <= 500 and not again:
+                span = match.span()
+                found.append(Counted("use.people", number, *span, False, guests, high))
+    return found
+
+
+def _kinds(low: str) -> list[Counted]:
+    """ "two adults and three children"; children alone say nothing of the others."""
     kinds = list(_KINDS.finditer(low))
-    if kinds:
-        two = _TWO.search(low)
-        total = sum(1.0 if one[1] in {"a", "an", "our"} else value(one[1])[0] for one in kinds)
-        adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
-        near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
-        if near and (adults or two):
-            start = min(kinds[0].start(), two.start() if two and not adults else kinds[0].start())
-            end = max(kinds[-1].end(), two.end() if two and not adults else 0)
-            return [Counted("use.people", total + (2 if two and not adults else 0), start, end)]
+    if not kinds:
+        return []
+    two = _TWO.search(low)
+    total = sum(1.0 if one[1] in {"a", "an", "our"} else value(one[1])[0] for one in kinds)
+    adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
+    near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
+    if not near or not (adults or two):
+        return []
+    if adults or two is None:
+        return [Counted("use.people", total, kinds[0].start(), kinds[-1].end())]
+    start, end = min(kinds[0].start(), two.start()), max(kinds[-1].end(), two.end())
+    return [Counted("use.people", total + 2, start, end)]
+
+
+def _few(low: str) -> list[Counted]:
+    if _KINDS.search(low):
         return []
     for pattern, number in ((_TWO, 2.0), (_ALONE, 1.0)):
         if alone := pattern.search(low):

@@ -114,9 +114,9 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
             found.pop("way.length", None)
         found[path] = max(found.get(path, 0), 6.5)
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
-    if near.last_pipe and not found and not cover and token.unit in _RUN_UNITS:
-        if _AFTER_PIPE.fullmatch(near.left):
-            found[near.last_pipe.replace(".pipe", ".length")] = 4.5
+    follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
+    if follows and not found and not cover and token.unit in _RUN_UNITS:
+        found[near.last_pipe.replace(".pipe", ".length")] = 4.5
 
 
 def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> bool:
@@ -166,9 +166,9 @@ def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> N
         del found["suction.length"]
     if at.before == "PANELS" and not near.next_pipe:
         found.pop("way.length", None)
-    if "way.length" in found and "submersible" not in near.mail:
-        if _TO_PUMP.search(near.left[-70:]) or _TO_PUMP.match(near.right.lstrip(), 0):
-            found["suction.length"] = found.pop("way.length") + 1
+    to_pump = _TO_PUMP.search(near.left[-70:]) or _TO_PUMP.match(near.right.lstrip())
+    if "way.length" in found and to_pump and "submersible" not in near.mail:
+        found["suction.length"] = found.pop("way.length") + 1
 
 
 def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:

@@ -23,7 +23,7 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(
@@ -106,50 +106,52 @@ def _head(token: Token, near: Context) -> dict[str, float]:
     return {}
 
 
+_TANK_AFTER = re.compile(
+    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b"
+)
+_OTHER_VESSEL = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b"
+)
+_HEATER = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:water ?heater|heater|boiler|hot water (?:tank|cylinder|heater))\b"
+)
+_END = re.compile(
+    r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
+)
+_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
+_BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
+
+
 def volume(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a volume: which tank is it of?"""
-    right = re.split(
-        r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on ",
-        near.right,
-    )[0]
-    after = re.match(
-        r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b",
-        right,
-    )
-    if re.match(
-        r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b",
-        right,
-    ):
-        heater = re.match(
-            r"[ -]*(?:\w+[ -]){0,3}?(?:water ?heater|heater|boiler|hot water (?:tank|cylinder|heater))\b",
-            right,
-        )
-        return {"hot.volume": 5} if heater else {}
-    at = token.end + after.start(1) if after else -1
-    if at < 0:
-        tank = None
-        for pattern in (words.PRESSURE_TANK, words.STORE, words.ABOVE, words.TANK):
-            for match in pattern.finditer(near.left[-90:]):
-                if (
-                    tank is None
-                    or match.end() > tank.end()
-                    or (match.end() == tank.end() and match.start() < tank.start())
-                ):
-                    tank = match
-        if tank is None or re.search(
-            r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b", near.left[-90:][tank.end() :]
-        ):
-            return {}
-        at = token.start - len(near.left[-90:]) + tank.start()
-        end = token.start - len(near.left[-90:]) + tank.end()
-    else:
-        assert after is not None
-        end = token.end + after.end(1)
-    if re.search(
-        r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$", near.mail[max(0, at - 10) : at]
-    ) or re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
+    right = _END.split(near.right)[0]
+    if _OTHER_VESSEL.match(right):
+        return {"hot.volume": 5} if _HEATER.match(right) else {}
+    after = _TANK_AFTER.match(right)
+    span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
+    if span is None:
+        return {}
+    at, end = span
+    if _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
+        return {}
+    if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
         return {}
     return _tank(token, near, at, end)
+
+
+def _before(token: Token, near: Context) -> tuple[int, int] | None:
+    """Where the tank stands that is named last before a volume."""
+    left = near.left[-90:]
+    tank: re.Match[str] | None = None
+    for pattern in (words.PRESSURE_TANK, words.STORE, words.ABOVE, words.TANK):
+        for match in pattern.finditer(left):
+            longer = tank and match.end() == tank.end() and match.start() < tank.start()
+            if tank is None or match.end() > tank.end() or longer:
+                tank = match
+    if tank is None or _BETWEEN.search(left[tank.end() :]):
+        return None
+    begin = token.start - len(left)
+    return begin + tank.start(), begin + tank.end()
 
 
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:

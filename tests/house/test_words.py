@@ -16,6 +16,7 @@ INSIDE = re.compile(
 UNITS_TYPED = (
     "calc.units",
     "calc.quantities",
+    "calc.site.enquiry",
     "calc.site.enquiry_numbers",
     "calc.site.enquiry_spelling",
 )  # "m3/s" is what readers type
