@@ -123,7 +123,9 @@
 
     show(reply, whole) {
       const count = reply.facts.length;
-      this.say(`${count} ${count === 1 ? "fact" : "facts"} read, ${reply.unclear.length + reply.contradictions.length} to choose, ${reply.unused.length} not used.`);
+      const open = reply.unclear.length + reply.contradictions.length;
+      const read = `${count} ${count === 1 ? "fact" : "facts"} read`;
+      this.say(`${read}, ${open} to choose, ${reply.unused.length} not used.`);
       this.part("found").hidden = false;
       this.part("notes").replaceChildren(...reply.notes.map((note) => make("li", {}, note)));
       if (whole) this.part("marked").innerHTML = reply.html; // Python escapes it
