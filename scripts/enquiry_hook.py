@@ -34,7 +34,7 @@ def block(base, flat):
     """The box, and the empty parts that the script fills."""
     files = escape(base)
     return (
-        f'<section class="sl sl-enquiry" data-sl-enquiry data-base="{files}" '
+        f'<div class="sl sl-enquiry" role="region" data-sl-enquiry data-base="{files}" '
         f'data-flat="{int(flat)}" aria-label="Read a letter" data-search-exclude>'
         f'<link rel="stylesheet" href="{files}assets/enquiry.css">'
         f'<script src="{files}assets/enquiry.js" defer></script>'
@@ -50,7 +50,7 @@ def block(base, flat):
         '<button type="button" data-sl-enquiry-read>Read it</button>'
         '<button type="button" data-sl-enquiry-clear>Empty the box</button></div>'
         '<p class="sl-enquiry-said" role="status" data-sl-enquiry-said></p></div>'
-        f"{_found()}</section>"
+        f"{_found()}</div>"
     )
 
 
