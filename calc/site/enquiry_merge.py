@@ -26,9 +26,6 @@ _LOWEST = re.compile(
     r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
-_EXTRA = re.compile(
-    r"\b(?:another|second|outdoor|outside|guest|also|plus|additional|extra|further|upstairs|downstairs|kitchen|cabin|bathroom|barn|goat|utility|laundry|other|more)\b"
-)
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
 
@@ -244,17 +241,15 @@ def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     gap = low[total[-1].end : one.start]
     listed = bool(
         re.fullmatch(
-            r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,60}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}",
+            r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,30}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}",
             gap,
         )
     )
-    if not listed and len(gap) > 3:
-        extra = _EXTRA.search(low[max(0, one.start - 14) : one.end])
-        return bool(extra) and one.word != "together" and len(gap) < 300
-    if one.word == "together" or total[-1].word == "together":
+    if (not listed and len(gap) > 3) or one.word == "together" or total[-1].word == "together":
         return False
-    before = low[max(0, one.start - 25) : one.start]
-    return not re.search(r"\b(?:when|while|if|whenever|open|once|as)\b", before)
+    return not re.search(
+        r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
+    )
 
 
 def _count(plain: str, path: str, pieces: list[Piece]) -> Told:

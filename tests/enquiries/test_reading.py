@@ -44,6 +44,26 @@ def test_our_own_letters_are_read():
     assert total.wrong_share < 0.01, total.faults
 
 
+REACHED = (0.80, 0.09)  # found at least, wrong at most, of the fifty set apart: where it is now
+
+
+def _shares(total):
+    """The shares, and names and paths alone: whoever writes the reader sees no letter set apart."""
+    return f"{total.found_share:.3f} found, {total.wrong_share:.3f} wrong", total.faults
+
+
+def test_those_set_apart_are_read_no_worse_than_before():
+    total = score(APART)
+    print(_shares(total)[0])
+    assert total.found_share >= REACHED[0] and total.wrong_share <= REACHED[1], _shares(total)
+
+
+@pytest.mark.xfail(reason="not reached yet: see REACHED", strict=True)
+def test_those_set_apart_are_read_as_well_as_they_should_be():
+    total = score(APART)
+    assert total.found_share > 0.85 and total.wrong_share < 0.02, _shares(total)
+
+
 # Hard cases -------------------------------------------------------------------------------------
 
 
