@@ -128,7 +128,7 @@ _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
     r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
 )
-_CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?)\b")
+_CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
 _HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
 _NO_OUTLET = re.compile(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")

@@ -66,6 +66,9 @@ def _words(clean: str, found: Found) -> None:
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
+        near = stop is not None and stop.start() - one.end < 22
+        if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
+            continue
         found.pieces.append(
             Piece(
                 one.path,

@@ -161,7 +161,8 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
     ):
         return [min(groups, key=_si)]
     heaviest = max(one.weight for one in groups)
-    sure = [one for one in groups if one.weight > heaviest - 3.1]
+    apart = 1.2 if path == "way.length" else 3.1
+    sure = [one for one in groups if one.weight > heaviest - apart]
     return sure if len(sure) > 1 else [max(groups, key=lambda one: one.weight)]
 
 

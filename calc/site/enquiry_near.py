@@ -57,7 +57,13 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         re.split(r"\bthen\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
         clean[pipe.end : pipe.end + 40],
     )
-    if "submersible" not in clean and (_TO_PUMP.search(before) or _TO_PUMP.search(after)):
+    if "submersible" not in clean and (
+        re.search(
+            _TO_PUMP.pattern + r"[a-z ,]{0,14}$",
+            re.sub(r"\d+ ?(?:m|ft|feet|metres|meters) of $", "", before),
+        )
+        or _TO_PUMP.search(after)
+    ):
         return True
     return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bdraw(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip

@@ -251,7 +251,7 @@ _IF = re.compile(
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
     r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
-    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
+    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice

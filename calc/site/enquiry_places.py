@@ -22,7 +22,7 @@ _NOUNS = (
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(

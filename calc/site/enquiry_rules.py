@@ -69,11 +69,7 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     if re.search(r"\b(?:lift|raise|pump|bring)\b[^.;¤]{0,50}\bby (?:about )?$", near.before):
         found["way.climb"] = 6
-    rise = _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
-    if rise:
-        found.pop("way.length", None)
-        sign = -1.0 if rise["how"] in {"down", "fall", "drop"} else 1.0
-        _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    if _from_to(token, near, found):
         return
     at = _labelled(token, near, at)
     if at.how:
@@ -87,13 +83,25 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _unrelated(token, at, near, found)
     if at.before == "WATER" and "water.level" in found:
         found.pop("way.climb", None)
-    if (
-        re.search(r"(?:metres|meters|feet)$", near.mail[max(0, token.end - 6) : token.end])
-        and "well" not in near.left
-    ):
+    many = near.mail[max(0, token.end - 6) : token.end].endswith(("metres", "meters", "feet"))
+    if many and "well" not in near.left:
         found.pop("well.depth", None)
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
+
+
+def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
+    """ "from the creek up to the shed is 4 m", "4 m from the creek up to the shed"."""
+    after = _UP_TO.match(near.right)
+    rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
+    if rise is None:
+        return False
+    if after:
+        found.clear()
+    found.pop("way.length", None)
+    sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
+    _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    return True
 
 
 _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
@@ -108,11 +116,11 @@ _RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
 
 def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
     """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
-    if near.next_pipe and _OF_PIPE.fullmatch(near.right):
+    if near.next_pipe and _OF_PIPE.fullmatch(near.right) and token.unit in _RUN_UNITS:
         path = near.next_pipe.replace(".pipe", ".length")
         if path != "way.length":
             found.pop("way.length", None)
-        found[path] = max(found.get(path, 0), 6.5)
+        found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
     if follows and not found and not cover and token.unit in _RUN_UNITS:
@@ -166,7 +174,10 @@ def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> N
         del found["suction.length"]
     if at.before == "PANELS" and not near.next_pipe:
         found.pop("way.length", None)
-    to_pump = _TO_PUMP.search(near.left[-70:]) or _TO_PUMP.match(near.right.lstrip())
+    to_pump = re.search(
+        _TO_PUMP.pattern + r"(?:,? (?:is|are|of|with|runs|there|about|by|a|it|is it))*[ :]*$",
+        near.left[-90:],
+    ) or _TO_PUMP.match(near.right.lstrip())
     if "way.length" in found and to_pump and "submersible" not in near.mail:
         found["suction.length"] = found.pop("way.length") + 1
 
@@ -246,6 +257,9 @@ def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: f
 
 _RISES = re.compile(
     r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
+)
+_UP_TO = re.compile(
+    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"

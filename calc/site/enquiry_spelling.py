@@ -72,7 +72,7 @@ _WORDS = {
     "sheeps": "sheep", "hens": "hens", "accu": "battery", "accus": "batteries", "akku": "battery", "aljibe": "cistern",
     "cisterne": "cistern", "reservoire": "reservoir", "wc's": "wcs", "metros": "metres", "litros": "litres", "metern": "metres",
     "aspiration": "suction", "feild": "field", "shauer": "shower", "shour": "shower", "chower": "shower", "desnivel": "difference of height", "dislevel": "difference of height", "mts": "m", "lagoon": "pond", "pomp": "pump", "pumb": "pump", "punp": "pump", "pumpe": "pump", "pompe": "pump", "pmp": "pump", "tanck": "tank", "tenk": "tank", "showre": "shower", "baried": "buried", "burred": "buried", "abve": "above", "wat": "watt", "wats": "watts", "gras": "grass", "trofs": "troughs", "hores": "horses", "heighter": "higher", "acer": "acre", "acers": "acres", "akre": "acre", "zons": "zones", "shud": "should", "wud": "would", "meteres": "metres", "watering": "watering", "kilometers": "km", "hight": "height", "higth": "height", "heigth": "height", "lenght": "length",
-    "lenth": "length", "distanse": "distance", "diametre": "diameter", "diametr": "diameter", "sqm": "m2", "nr": "nr",
+    "lenth": "length", "distanse": "distance", "diametre": "diameter", "diametr": "diameter", "sqare": "square", "squar": "square", "shalow": "shallow", "swith": "switch", "sqm": "m2", "nr": "nr",
 }  # fmt: skip
 _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\bsolar plates?\b", "solar panels"), (r"\bdeposit(?= (?:of|with|is|that|which|has|at|\d))", "tank"), (r"\ba source\b(?! of (?:income|power|energy|information))", "a spring"),
@@ -82,7 +82,8 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\blower as\b", "lower than"), (r"\ba way\b(?! (?:to|of|that|up|we|i))", "away"), (r"\bmore far\b", "away"),
     (r"\bpump of surface\b", "surface pump"), (r"\bcows of milk\b|\bmilk-?cows\b", "milking cows"), (r"\bmilli?meters? of water\b", "mm of water"),
     (r"\bcubic(?:s)?(?= (?:of|tank))", "m3"), (r"\bm\.(?= ?(?:above|below|from|of|long|deep|away|higher|up)\b)", "m "), (r"\bfoot valves?\b", "foot valve"),
-    (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
+    (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\b(at|to|of|is|hung|about)(?=\d)", r"\1 "), (r"(\d)(?=(?:people|persons|ppl|showers?|sinks?|toilets?|hoses?|goats|hens|cows)\b)", r"\1 "),
+    (r"\bto gether\b", "together"), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip
 _TOKEN = re.compile(r"[A-Za-z][A-Za-z']{1,18}")
@@ -151,7 +152,7 @@ def corrected(text: str) -> tuple[str, list[int]]:
     for pattern, instead in _PHRASES:
         for match in pattern.finditer(text):
             if not any(start < match.end() and match.start() < end for start, end, _ in spans):
-                spans.append((match.start(), match.end(), instead))
+                spans.append((match.start(), match.end(), match.expand(instead)))
     covered = {at for start, end, _ in spans for at in range(start, end)}
     for match in _TOKEN.finditer(text):
         if match.start() in covered or match.end() - 1 in covered:

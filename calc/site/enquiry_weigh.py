@@ -23,7 +23,7 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(
@@ -32,10 +32,10 @@ _SET = re.compile(
 _SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
 _RATED = re.compile(
-    rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
+    rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
 )
 _PARTS = re.compile(
-    r"\b(?:pipes?|poly|hose|fittings?|filter|heater|line|joints?|valves?|housing|parts?)\b"
+    r"\b(?:pipes?|poly|hose|fittings?|filter|heater|boiler|line|joints?|valves?|housing|parts?)\b"
 )
 _BUCKET = re.compile(
     rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b"
@@ -156,6 +156,13 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
 
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = words.tank_role(near.mail, at, end)
+    small = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0) <= 450
+    if (
+        small
+        and not words.named(near.mail, at, end)
+        and re.search(r"switch|\d0/\d0", near.before + near.after)
+    ):
+        role = "pressure"
     litres = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0)
     if (
         role == ""
@@ -261,6 +268,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),

@@ -21,7 +21,7 @@ class Said:
 
 _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, weight, pattern in (
     ("water.kind", "well", 3, r"\b(?:(?:drilled|dug|bored|hand[ -]dug|driven|shallow|deep|old|open|artesian|stone|our|my|the|a|from|domestic|ring|brick[ -]lined)[ -])+(?:well|bore ?hole|bore|sand ?point)\b(?! (?:above|below|over|under|enough|known|as|done|if))"),
-    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
+    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
     ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
@@ -186,14 +186,22 @@ _STORE_CLUES = re.compile(
 )
 
 
-def tank_role(low: str, start: int, end: int) -> str:
-    """Which tank the words from ``start`` to ``end`` name: "pressure", "above", "store", "" unclear."""
+def named(low: str, start: int, end: int) -> str:
+    """Which tank the words from ``start`` to ``end`` name by themselves; "" only "a tank"."""
     around = low[max(0, start - 25) : end + 30]
     for pattern, role in ((PRESSURE_TANK, "pressure"), (STORE, "store"), (ABOVE, "above")):
         for match in pattern.finditer(around):
             at = match.start() + max(0, start - 25)
             if at < end and start < at + len(match.group()):
                 return role
+    return ""
+
+
+def tank_role(low: str, start: int, end: int) -> str:
+    """Which tank words name: "pressure", "above", "store", "" unclear, by all of the letter."""
+    role = named(low, start, end)
+    if role:
+        return role
     above, store = _ABOVE_CLUES.search(low), _STORE_CLUES.search(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
