@@ -2,8 +2,8 @@
 
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
-"site" makes, fills and changes sites, "place" fills in places and their weather, "job" works on
-what takes seconds.
+"site" makes, fills and changes sites, "place" fills in places and their weather, "track" reads a
+pasted track and "enquiry" a letter, "job" works on what takes seconds.
 """
 
 from __future__ import annotations
@@ -254,6 +254,13 @@ def ask_track(request: Data) -> Data:
     return track_ops.handle(request)
 
 
+def ask_enquiry(request: Data) -> Data:
+    """A pasted letter as facts of a site: see ``enquiry_ops``."""
+    from calc.sheets import enquiry_ops  # only who pastes one waits for it
+
+    return enquiry_ops.handle(request)
+
+
 def ask_job(request: Data) -> Data:
     """What takes seconds, a slice at a time: see ``jobs``."""
     from calc.sheets import jobs
@@ -318,4 +325,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
     "letter": write_letter, "place": ask_place, "job": ask_job, "track": ask_track,
+    "enquiry": ask_enquiry,
 }  # fmt: skip

@@ -52,6 +52,8 @@ LATER_ROOMS = (
     "calc.gravity",
     "calc.track",
     "calc.sheets.track_ops",
+    "calc.site.enquiry",
+    "calc.sheets.enquiry_ops",
     "calc.recovery",
     "calc.well_yield",
     "calc.day_tank",

@@ -13,7 +13,13 @@ INSIDE = re.compile(
     r"\(SI[,)]|\bm3\b|\bm3/s\b|Brent|bisect|bracket|\bpivot|singular|residual|converg|iteration"
     r"|crossing|Traceback|InputError|RangeError|\bNaN\b"
 )
-UNITS_TYPED = ("calc.units", "calc.quantities")  # "m3/s" is what readers type
+UNITS_TYPED = (
+    "calc.units",
+    "calc.quantities",
+    "calc.site.enquiry",
+    "calc.site.enquiry_numbers",
+    "calc.site.enquiry_spelling",
+)  # "m3/s" is what readers type
 # numbers and words for whoever mends the code: in the traceback, never in the message
 DETAIL = {"UnsolvedError", "add_note", "ValueError", "KeyError", "AttributeError"}
 

@@ -1,0 +1,272 @@
+"""Outlets and animals counted in an enquiry: "two showers", "the shower", "Showers: 2", "no hose"."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_counts import (
+    ACT,
+    BARE,
+    DRY,
+    NO_LIST,
+    SKIP_THING,
+    THINGS,
+    TOGETHER_AFTER,
+    TOGETHER_BEFORE,
+    Counted,
+    how_many,
+)
+from calc.site.enquiry_noise import negated
+from calc.site.enquiry_numbers import NUMBER, value
+
+_PAIRED = re.compile(
+    r"(?:^|\n|\d {2,})(?:showers?|sinks?|toilets?|taps?|hoses?|people|goats|hens|cows|troughs?|washers?) +$"
+)
+
+
+def things(low: str) -> list[Counted]:
+    """Outlets and animals of a masked text, each where it stands."""
+    found: list[Counted] = []
+    taken: list[tuple[int, int]] = []
+    for low_start, low_end, path in _none(low):
+        found.append(Counted(path, 0, low_start, low_end))
+        taken.append((low_start, low_end))
+    for path, pattern in THINGS:
+        for match in pattern.finditer(low):
+            span = match.span("thing")
+            if match["n"][0].isdigit() and _PAIRED.search(
+                low[max(0, match.start() - 30) : match.start()]
+            ):
+                continue
+            if any(start < span[1] and span[0] < end for start, end in taken):
+                continue
+            one = _counted(low, path, match)
+            if one is not None:
+                found.append(one)
+                taken.append((match.start(), span[1]))
+    for path, pattern in BARE.items():
+        for match in pattern.finditer(low):
+            if any(start < match.end() and match.start() < end for start, end in taken):
+                continue
+            one = _named(low, path, match)
+            if one is not None:
+                found.append(one)
+                taken.append(match.span())
+    found.sort(key=lambda one: one.start)
+    return found
+
+
+def _none(low: str) -> list[tuple[int, int, str]]:
+    """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
+    found = []
+    for no in NO_LIST.finditer(low):
+        at = no.start(1)
+        for number, part in enumerate(
+            re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
+        ):
+            if number % 2 == 0:
+                hit = next(
+                    (
+                        (p, f)
+                        for p, pattern in BARE.items()
+                        if (
+                            f := pattern.match(
+                                re.sub(
+                                    r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
+                                    "",
+                                    part,
+                                )
+                            )
+                        )
+                    ),
+                    None,
+                )
+                if hit is None:
+                    break
+                if hit[0].startswith(("outlets", "use")) and not part[
+                    hit[1].end() :
+                ].strip().startswith(("pressure", "valve")):
+                    found.append((at, at + len(part), hit[0]))
+            at += len(part)
+    return found
+
+
+def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """A thing with a number or an article before it; None where it is none of the place's."""
+    word, thing = match["n"], match["thing"]
+    start, end = match.start(), match.end("thing")
+    rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
+    if rooms and word in {"a", "an", "its", "own", "one", "and"}:
+        return Counted(path, value(rooms["n"])[0], match.start("thing"), end)
+    if _EACH_HAS.search(low[max(0, start - 60) : start]) or _other_thing(low, path, match):
+        return None
+    if negated(low, start) and not word[0].isdigit():
+        return Counted(path, 0, start, end) if _is_outlet(path) else None
+    after = low[end : end + 70]
+    if _EACH.match(after):
+        return _each(low, path, match)
+    ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
+    if ordinal:
+        return Counted(path, 2.0 if ordinal[1] == "second" else 3.0, start, end)
+    number, high = (2.0, 2.0) if word == "both" else how_many(word)
+    if number is None:
+        return _single(low, path, match)
+    sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
+    if sized and path == "outlets.hose":
+        return None  # a hose of that size
+    part = not _plural(thing) and number > 1 and not _ENDS.match(after)
+    if (part and _is_outlet(path)) or number != int(number) or not 0 <= number <= 5000:
+        return None  # "3 shower" before another noun
+    return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
+
+
+_EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
+_EACH = re.compile(
+    r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
+)
+_ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
+_OF_ANIMALS = re.compile(
+    r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
+)
+_CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
+_HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
+_NO_OUTLET = re.compile(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
+_ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
+
+
+def _is_outlet(path: str) -> bool:
+    return path.startswith(("outlets", "use"))
+
+
+def _plural(thing: str) -> bool:
+    named = thing in {"pair", "sheep", "cattle", "poultry"} or thing.startswith("head")
+    return thing.endswith("s") or named
+
+
+def _other_thing(low: str, path: str, match: re.Match[str]) -> bool:
+    """Whether the words mean another thing: a dry toilet, a goat shed, a suction hose."""
+    start, end = match.start(), match.end("thing")
+    after = low[end : end + 70]
+    if _is_outlet(path) and SKIP_THING.match(after):
+        return True
+    if path == "outlets.toilet" and DRY.search(low[: match.start("thing")][-20:]):
+        return True
+    if path.startswith("animals") and _OF_ANIMALS.match(after):
+        return True
+    if match["thing"].startswith("pair") and not _CATTLE.search(low):
+        return True
+    around = low[max(0, start - 12) : match.end()]
+    return path == "outlets.hose" and bool(_HOSE_SIZE.match(after) or _NO_OUTLET.search(around))
+
+
+def _together(low: str, match: re.Match[str]) -> bool:
+    """Whether it is said that they are open at one time."""
+    start, end = match.start(), match.end("thing")
+    after = low[end : end + 70]
+    same = TOGETHER_AFTER.match(after)
+    other = same and re.search(
+        rf"\b(?:not|never|don't)\b|(?<![\w-]){NUMBER}\b(?! time)", same.group()
+    )
+    if same and not other:
+        return True
+    before = TOGETHER_BEFORE.search(low[max(0, start - 40) : start])
+    return bool(before or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after)))
+
+
+def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """One thing named in the singular: "a shower", "the kitchen sink"."""
+    word, start, end = match["n"], match.start(), match.end("thing")
+    if _plural(match["thing"]) or word in {"each", "no", "x"}:
+        return None
+    if path.startswith("animals") and word not in {"a", "an", "one", "single", "our", "my", "the"}:
+        return None
+    before = low[max(0, start - 40) : start]
+    taken = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"}
+    if taken and ACT.search(before):
+        return None
+    if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
+        return None
+    vague = word not in {"a", "an", "one", "single", "1x"}
+    listed = word in {",", "and", "&", "+", "plus", "also"}
+    return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
+
+
+_HOMES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$"
+)
+
+
+def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """ "three cabins with one shower each" are three showers."""
+    homes = _HOMES.search(low[max(0, match.start() - 80) : match.start()])
+    number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
+    if homes is None or number is None:
+        return None
+    return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
+
+
+_ROOMS = re.compile(
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
+    r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
+)
+
+
+_MANY = tuple(
+    re.compile(pattern)
+    for pattern in (
+        rf"[^.;,\n]{{0,30}}, ({NUMBER}) of them\b",
+        rf",? (?:there are|we have|i have|about|some|around|maybe)? ?({NUMBER})(?: of them| in all| or so| head)(?![\w])",
+        rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))",
+    )
+)
+_UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
+_BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
+_BEHIND = re.compile(
+    r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
+    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:{_UNITS})\b|[./])"
+)
+_NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
+_RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")
+
+
+def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
+    start, end, plural = match.start(), match.end(), match["thing"].endswith("s")
+    rooms = _ROOMS.search(low[max(0, start - 90) : start])
+    if rooms and not plural:
+        return Counted(path, value(rooms["n"])[0], start, end)
+    after, before = low[end : end + 30], low[max(0, start - 40) : start]
+    listed = _in_list(path, match, before, after)
+    if listed is not None:
+        return listed
+    if path.startswith("animals"):
+        return None
+    if _NIL.match(after):
+        return Counted(path, 0, start, end)
+    if path == "outlets.toilet" and DRY.search(before[-20:]):
+        return None
+    if plural or SKIP_THING.match(after) or ACT.search(before):
+        return None
+    if negated(low, start):
+        return Counted(path, 0, start, end)
+    apart = path in {"outlets.hose", "use.troughs", "outlets.drip"}
+    listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
+    runs = path == "outlets.hose" and _RUNS.match(after)
+    if apart and not listed_before and not runs:
+        return None
+    return Counted(path, 1, start, end, False, True)
+
+
+def _in_list(path: str, match: re.Match[str], before: str, after: str) -> Counted | None:
+    """A thing whose number stands behind it."""
+    for pattern in _MANY:
+        many = pattern.match(after)
+        if many and match["thing"].endswith("s"):
+            return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
+    lead = before.rstrip(" -*•")
+    head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:("
+    beside = _BESIDE.match(after)
+    found = beside if head and beside else _BEHIND.match(after)
+    if found is None:
+        return None
+    return Counted(path, value(found[1])[0], match.start(), match.end() + found.end())

@@ -1,0 +1,108 @@
+"""What is counted in an enquiry: outlets, animals, people, panels."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site.enquiry_numbers import NUMBER, value
+
+
+@dataclass(frozen=True)
+class Counted:
+    """A thing counted: path, how many, and where; together: at one time; vague: named, not counted
+    (as in "the shower"), so that a number said elsewhere counts instead."""
+
+    path: str
+    count: float
+    start: int
+    end: int
+    together: bool = False
+    vague: bool = False
+    high: float = 0.0
+    other: str = ""
+
+
+_OUTLETS = (
+    ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
+    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
+                     r"|kitchen taps?|washbasins?|lavs?"),
+    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
+    ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
+    ("outlets.hose", r"(?:garden |outside |outdoor |yard )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
+                     r"|garden taps?|yard taps?|standpipes?)"),
+    ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
+    ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
+    ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
+)  # fmt: skip
+_ANIMALS = (
+    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
+                        r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
+    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+                       r"|head(?: of (?:cattle|beef|cows|stock))?)"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?)"),
+    ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
+)  # fmt: skip
+_STOP = (
+    r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
+)
+_ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
+_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?couple(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
+THINGS = tuple(
+    (
+        path,
+        re.compile(
+            rf"(?<![\w¤-]){_N}(?: ?x)?[ -]{{1,2}}{_ADJ}(?P<thing>{pattern})\b(?![ -](?:head pressure|valves? box|tray|curtain))"
+        ),
+    )
+    for path, pattern in (*_OUTLETS, *_ANIMALS)
+)
+BARE = {
+    path: re.compile(rf"(?<![\w¤-])(?P<thing>{pattern})(?![\w])")
+    for path, pattern in (*_OUTLETS, *_ANIMALS)
+}
+ACT = re.compile(
+    r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$"
+)
+TOGETHER_AFTER = re.compile(
+    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b"
+)
+TOGETHER_BEFORE = re.compile(
+    r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
+)
+NO_LIST = re.compile(
+    r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"
+)
+DRY = re.compile(
+    r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
+)
+SKIP_THING = re.compile(
+    r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)"
+)
+
+
+def how_many(word: str) -> tuple[float | None, float | None]:
+    word = "two" if "couple" in word and "hundred" not in word else word
+    parts = (
+        re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
+        if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word)
+        else [word]
+    )
+    if not re.fullmatch(NUMBER, parts[0]):
+        return None, None
+    first = value(parts[0])[0]
+    if len(parts) == 2 and re.fullmatch(NUMBER, parts[1]):
+        return first, value(parts[1])[0]
+    return first, first
+
+
+def named_in(question: str) -> str:
+    """The path of what a question asks the number of; "" where it is none of these."""
+    if re.search(r"\b(?:people|persons|live|of you|household|residents|occupants)\b", question):
+        return "use.people"
+    return next((path for path, pattern in BARE.items() if pattern.search(question)), "")
+
+
+# People ------------------------------------------------------------------------------------------

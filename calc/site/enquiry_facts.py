@@ -1,0 +1,295 @@
+"""All that a masked text tells, piece by piece, before it is put together."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from calc.site import (
+    enquiry_asked,
+    enquiry_counting,
+    enquiry_people,
+    enquiry_together,
+    enquiry_weigh,
+    enquiry_words,
+)
+from calc.site import enquiry_noise as noise
+from calc.site.enquiry_counts import Counted
+from calc.site.enquiry_left import left_over
+from calc.site.enquiry_model import Found, Ignored, Piece, Token
+from calc.site.enquiry_near import context, on_suction, pipes_of
+from calc.site.enquiry_numbers import tokens
+from calc.site.enquiry_pipes import pipe_at
+from calc.site.enquiry_rules import Context, weigh
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
+
+LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
+_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+
+
+def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
+          system: str) -> Found:  # fmt: skip
+    """masked: without dates and the like; clean: also without what is somebody else's, past or
+    only considered."""
+    found = Found()
+    numbers = tokens(masked)
+    paired(masked, numbers)
+    for token in numbers:
+        clause = next((one for one in clauses if one.start <= token.start < one.end), None)
+        if clause:
+            token.why = clause.why
+    correct(masked, numbers, sentences)
+    in_minutes(masked, numbers, sentences)
+    seasons(masked, numbers)
+    _words(clean, found)
+    taken = _special(clean, found, numbers)
+    asked = enquiry_asked.questions(low)
+    for path, number, start, end in enquiry_asked.counted(clean, asked):
+        taken.append((start, end))
+        found.pieces.append(Piece(path, start, end, number, number))
+    _answers(clean, numbers, asked, found, taken)
+    _numbers(clean, numbers, sentences, found, taken)
+    _things(clean, found, numbers, asked)
+    _left(plain, numbers, found)
+    found.pieces = [_earlier(low, one) for one in found.pieces]
+    return found
+
+
+def _earlier(low: str, piece: Piece) -> Piece:
+    """What stands in quoted mail weighs less than what was written after it."""
+    line = low[low.rfind("\n", 0, piece.start) + 1 : piece.start]
+    depth = len(line[: len(line) - len(line.lstrip(" >"))].replace(" ", ""))
+    return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
+
+
+def _words(clean: str, found: Found) -> None:
+    for one in enquiry_words.said(clean):
+        stop = re.compile(r"[.!?\n]").search(clean, one.end)
+        asked = stop is not None and stop.group() == "?"
+        near = stop is not None and stop.start() - one.end < 22
+        if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
+            continue
+        found.pieces.append(
+            Piece(
+                one.path,
+                one.start,
+                one.end,
+                word=one.value,
+                weight=one.weight * (0.5 if asked else 1),
+            )
+        )
+    level = enquiry_words.level_with(clean)
+    if level:
+        found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
+    gone = enquiry_words.no_pump(clean)
+    if gone:
+        found.pieces.append(Piece("pump.present", *gone, word="no"))
+
+
+def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
+    """Buckets, sides of beds, strings of panels: spans whose numbers are used up."""
+    taken = []
+    for token, why in enquiry_weigh.buckets(clean):
+        taken.append((token.start, token.end))
+        if why:
+            found.ignored.append(
+                Ignored(clean[token.start : token.end], token.start, token.end, why)
+            )
+            continue
+        found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
+                                  reason="a bucket, timed"))  # fmt: skip
+    for area, unit, start, end in enquiry_weigh.by_sides(clean):
+        taken.append((start, end))
+        found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
+    for number, start, end in enquiry_weigh.latitudes(clean):
+        taken.append((start, end))
+        found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
+    for path, number, start, end in enquiry_weigh.counted(clean):
+        found.pieces.append(Piece(path, start, end, number, number))
+    return taken
+
+
+def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]], found: Found,
+             taken: list[tuple[int, int]]) -> None:  # fmt: skip
+    """Numbers under a question of earlier mail that says what they are."""
+    for token in numbers:
+        question = "" if token.why else enquiry_asked.asked_of(token, asked)
+        if not question or clean[token.start] == noise.MASK or pipe_at(clean, token, 0, len(clean)):
+            continue
+        path, sign = enquiry_asked.answered(token, question, clean)
+        if path and not any(start <= token.start < end for start, end in taken):
+            token.sign, token.used = sign, True
+            taken.append((token.start, token.end))
+            found.pieces.append(_piece(token, path, 6, ()))
+
+
+def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
+             taken: list[tuple[int, int]]) -> None:  # fmt: skip
+    live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
+    pipes = pipes_of(clean, live, sentences)
+    for at, token in enumerate(live):
+        if any(start < token.end and token.start < end for start, end in taken):
+            token.used = True
+            continue
+        near = context(clean, live, at, sentences, pipes)
+        if "as" not in token.extra and noise.negated(clean, token.start):
+            token.why = noise.NEGATED
+            continue
+        pipe = pipes.get(token.start)
+        if pipe is not None:
+            token.used = True
+            path = "suction.pipe" if on_suction(clean, pipe, near) else "way.pipe"
+            if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
+                found.pieces.append(
+                    Piece(
+                        path,
+                        min(pipe.start, token.start),
+                        pipe.end,
+                        token.low,
+                        token.low,
+                        token.unit,
+                        pipe=pipe,
+                    )
+                )
+            continue
+        _weighed(token, near, found, clean)
+    told = {one.path for one in found.pieces}
+    for token, path in left_over(clean, live, sentences, told):
+        found.pieces.append(_piece(token, path, 4, ()))
+
+
+def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
+    """The fact that a number is, if any: the heaviest reading, unclear where two weigh the same."""
+    if token.kind == "pair":
+        _pair(token, found)
+        return
+    if token.kind == "bare":
+        _bare(token, near, found)
+        return
+    weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
+    if token.kind == "pressure":
+        weights = enquiry_weigh.pressure(token, near)
+        if (
+            token.low != token.high
+            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)
+            and not weights.get("pressure_tank.precharge")
+        ):
+            _pair(token, found)
+            return
+    elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
+        weights = {"power.amps": 6}
+    elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
+            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
+        weights = {"power.voltage": 4}
+    elif token.kind == "volume":
+        weights = enquiry_weigh.volume(token, near)
+    elif token.kind == "flow" or "water.yield" in weights:
+        weights = enquiry_weigh.flow(token, near, weights)
+    if not weights or max(weights.values()) < LEAST:
+        return
+    ranked = sorted(weights.items(), key=lambda one: -one[1])
+    path, weight = ranked[0]
+    others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)
+    token.used, token.path = True, path
+    found.pieces.append(_piece(token, path, weight, others))
+
+
+SIGNED = {"way.climb", "tank.level", "pump.height"}
+BELOW = {"water.level"}
+
+
+def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> Piece:
+    if path in BELOW | {"pump.height"}:
+        token.low, token.high = abs(token.low), abs(token.high)
+    times = token.extra.get("times", 1.0)
+    low, high, unit = token.low * times, token.high * times, token.unit
+    sign = token.sign if path in SIGNED else 1.0
+    if path in BELOW:
+        sign = -1.0
+    if path == "water.yield" and unit.endswith("/day"):
+        low, high, unit = (
+            low / 24,
+            high / 24,
+            {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit],
+        )
+    if path == "store.hours":
+        low, high, unit = (
+            low / {"min": 60, "s": 3600}.get(unit, 1),
+            high / {"min": 60, "s": 3600}.get(unit, 1),
+            "",
+        )
+    if unit == "weeks":
+        low, high, unit = 7 * low, 7 * high, "days"
+    ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)
+    if (
+        token.maybe
+        and path in {"place.altitude", "way.length"}
+        and (path == "place.altitude" or token.low < 3)
+    ):
+        return Piece(
+            path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight
+        )
+    return Piece(path, int(token.start), token.end, ends[0], ends[1], unit, weight=weight, about=token.about, others=others,
+                 values=tuple(sign * one for one in token.maybe))  # fmt: skip
+
+
+def _pair(token: Token, found: Found) -> None:
+    token.used = True
+    for path, number in (("pump.cut_in", token.low), ("pump.cut_out", token.high)):
+        found.pieces.append(
+            Piece(path, token.start, token.end, number, number, token.unit, weight=7)
+        )
+    found.pieces.append(Piece("pump.control", token.start, token.end, word="switch", weight=0.5))
+
+
+def _bare(token: Token, near: Context, found: Found) -> None:
+    """A number without a unit, where the words leave no doubt: pressures of a switch."""
+    if not (token.low >= 10 and token.low <= 150) and not 1 <= token.low <= 8:
+        return
+    if not re.search(
+        r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on", near.before + near.right
+    ):
+        return
+    trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
+    weights = enquiry_weigh.pressure(trial, near)
+    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
+    if path and not re.match(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)", near.right):
+        token.used = True
+        found.pieces.append(Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,
+                                  reason="the usual unit, which was not told"))  # fmt: skip
+
+
+def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
+    things = enquiry_counting.things(clean)
+    more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
+    more += enquiry_together.answered(things, asked)
+    return [*things, *more, *enquiry_people.people(clean)]
+
+
+def _things(
+    clean: str, found: Found, numbers: list[Token], asked: list[tuple[int, int, str]]
+) -> None:
+    for one in _all_counted(clean, asked):
+        thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
+        found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
+                                  word="together" if one.together else "", thing=thing))  # fmt: skip
+        for token in numbers:
+            if one.start <= token.start and token.end <= one.end + 1:
+                token.used = True
+
+
+def _left(plain: str, numbers: list[Token], found: Found) -> None:
+    """Numbers that were not used, and why."""
+    unused = []
+    for token in numbers:
+        if token.used:
+            continue
+        one = Ignored(
+            plain[token.start : token.end], token.start, token.end, token.why or "not understood"
+        )
+        if token.why in {noise.WITHDRAWN, noise.NEGATED}:
+            found.ignored.append(one)
+        elif not token.why and any(sign.isdigit() for sign in one.quote):
+            unused.append(one)
+            found.bare += token.kind == "bare"
+    found.unused = tuple(unused)

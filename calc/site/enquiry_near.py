@@ -1,0 +1,102 @@
+"""The words round a number, as far as they are its own."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_places
+from calc.site.enquiry_model import Pipe, Token
+from calc.site.enquiry_pipes import pipe_at
+from calc.site.enquiry_rules import Context
+from calc.site.enquiry_tokens import Spans
+
+WIDE = 400  # characters of a sentence before and after a number that may tell of it; our choice
+
+
+def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]:
+    found = {}
+    for token in live:
+        start, end = next(
+            (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
+        )
+        pipe = pipe_at(clean, token, start, end)
+        if pipe is not None and not (
+            token.kind == "bare"
+            and token.low in {1, 2, 3, 4}
+            and not re.search(r"PE|PVC|PEX|steel|copper", pipe.words)
+        ):
+            found[token.start] = pipe
+    return found
+
+
+def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
+    left = re.split(
+        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-70:]
+    )[-1]
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|draw(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
+                or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
+
+
+_MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
+
+
+def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
+    """Whether a number parts the words of a sentence for another one."""
+    if one.start in pipes:
+        return True
+    return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
+
+
+_TO_PUMP = re.compile(
+    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve) (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
+)
+
+
+def _suction_near(clean: str, pipe: Pipe) -> bool:
+    before, after = (
+        re.split(r"\bthen\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        clean[pipe.end : pipe.end + 40],
+    )
+    if "submersible" not in clean and (
+        re.search(
+            _TO_PUMP.pattern + r"[a-z ,]{0,14}$",
+            re.sub(r"\d+ ?(?:m|ft|feet|metres|meters) of $", "", before),
+        )
+        or _TO_PUMP.search(after)
+    ):
+        return True
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bdraw(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+                or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
+
+
+def context(
+    clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]
+) -> Context:
+    token = live[at]
+    index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
+    start, end = sentences[index] if sentences else (0, len(clean))
+    begin = int(token.extra.get("as", token.start))
+    others = [
+        one for one in live[max(0, at - 40) : at + 40]
+        if one is not token and start <= one.start < end and _parts(one, token, pipes)
+    ]  # fmt: skip
+    before, lasting = start, -1
+    for one in others:
+        stop = max(one.end, pipes[one.start].end) if one.start in pipes else one.end
+        if start <= one.start and one.end <= begin and stop >= before:
+            before, lasting = min(stop, begin), one.start
+    after = min(
+        (one.start for one in others if one.start >= token.end and one.end <= end), default=end
+    )
+    subject = ""
+    for back in range(index - 1, max(-1, index - 3), -1):
+        subject = enquiry_places.noun(clean[slice(*sentences[back])])
+        if subject:
+            break
+    following, last = (
+        ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
+        for one in (after if after < end else -1, lasting)
+    )
+    start, end = max(start, begin - WIDE), min(end, token.end + WIDE)
+    return Context(clean[max(before, start) : begin], clean[token.end : min(after, end)], clean[start:begin], clean[token.end : end],
+                   subject, clean, following, last)  # fmt: skip

@@ -1,0 +1,344 @@
+"""What in an enquiry is no fact of the writer's place: quoted mail, signatures, dates, prices,
+a neighbour's, what was, what might be."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+from calc.site.enquiry_model import Ignored
+
+MASK = "¤"  # stands where no fact may be read
+QUOTED, SIGNED, PHONE = "earlier mail, quoted", "a signature", "a telephone number"
+DATE, CLOCK, PRICE, CODE = "a date", "a time of day", "a price", "an order or model number"
+ADDRESS, WEB, LONG_AGO = "a post address", "an address on the web", "a length of time or an age"
+OTHERS, PAST, MAYBE, NEGATED = "somebody else's", "in the past", "only considered", "negated"
+
+_MONTHS = (
+    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
+    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b\.?"
+)
+_TH = r"\d{1,2}(?:st|nd|rd|th)?"
+WITHDRAWN = "withdrawn"
+_PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
+    (WITHDRAWN, r"~~[^~\n]{1,80}~~"),
+    (WEB, r"\S{1,80}@\S{1,80}\.\w+|(?:https?://|www\.)\S+"),
+    (PHONE, r"\+\d[\d ().-]{7,20}\d"), (PHONE, r"\(?\b\d{3}\)?[ .-]{1,2}\d{3}[.-]\d{4}\b"),
+    (PHONE, r"\b0\d{2,4}[ -]\d{3,4}[ -]?\d{3,4}\b|\b\d{3}-\d{4}\b|\b0\d{9,10}\b"),
+    (PHONE, r"\b(?:tel|phone|ph|cell|mob(?:ile)?|call(?: me)?(?: (?:on|at))?|ring(?: me)?(?: (?:on|at))?"
+            r"|text(?: me)?(?: (?:on|at))?|fax)\b[ .:]{0,3}(?:\(?\+?\d[\d ().-]{5,20}\d|\d{3,}(?! ?[a-z]))"),
+    (DATE, r"\b\d{1,2}[/.]\d{1,2}[/.](?:\d{4}|\d{2})\b|\b\d{4}-\d{2}-\d{2}\b|\b\d{1,2}-\d{1,2}-\d{4}\b"),
+    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} {_TH}(?! ?(?:m|ft|psi|gal|l|people)\b)\b"
+           r"(?:,? ?(?:19|20)\d\d\b)?"),
+    (DATE, rf"\b{_MONTHS} (?:19|20)\d\d\b"), (DATE, r"\b\d{1,2}(?:st|nd|rd|th)\b"),
+    (DATE, r"\b(?:in|since|from|back in|until|till|by|of|circa|around|installed|drilled|built|dug|year)"
+           r" (?:19[3-9]|20[0-4])\d\b(?! ?(?:m|ft|feet|l|gal|litre|liter|metre|meter|w|psi|sq|')\w*)"),
+    (DATE, r"\b(?:19[3-9]|20[0-4])\ds?\b(?= (?:and|but|when|with|by|after)\b| ?[,.;)\n]|$)|\b(?:19|20)\d0s\b"),
+    (CLOCK, r"\b\d{1,2}[:.]\d{2} ?(?:am|pm|a\.m\.|p\.m\.|hrs|h)\b|\b\d{1,2}:\d{2}\b"),
+    (CLOCK, r"\b\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|o'?clock)(?:\b|(?<=\.))"),
+    (CLOCK, r"\b(?:after|before|until|at|from|by|around) (?:\d{1,2}|six|seven|eight|nine|ten|five|four) (?:in the (?:morning|evening|afternoon)|at night|tonight"
+            r"|tomorrow)\b"),
+    (PRICE, r"(?:us|au|nz|ca)?[$€£] ?\d[\d,. ]*(?:k|m)?\b(?:[ -]{1,3}(?:to )?[$€£]? ?\d[\d,.]*k?\b(?! ?[a-z]))?"),
+    (PRICE, r"\b\d[\d,.]* ?k? ?(?:dollars?|bucks|euros?|eur|usd|aud|nzd|gbp|chf|quid|grand|francs?|€|£|\$)(?!\w)"),
+    (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
+            r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
+            r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|x)\w*)"),
+    (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|case|quote|quotation|job|account|acct|customer|po|part|model"
+           r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
+           r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
+    (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
+    (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
+           r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
+    (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
+    (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
+    (ADDRESS, r"\b\d{1,5} (?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
+    (ADDRESS, r"\b[a-z]{1,2}\d[a-z\d]? \d[a-z]{2}\b|\b(?:zip|post ?code)(?: code)?:? ?[a-z]?\d[\w ]{2,7}\b"),
+    (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month)s?"
+               r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?|\b(?:\d{1,3}|two|three|four|five|six|a few|couple(?: of)?)[ -]weeks? ago\b|\bin (?:\d+|two|three|four|a few) weeks\b"),
+    (LONG_AGO, r"\b(?:aged?|age of) \d{1,3}(?:(?:,| and| &) ?\d{1,3})*\b|\b(?:two|three|\d+) days ago\b"
+               r"|\bfor (?:the (?:last|past) )?\d+ days\b(?= now)"),
+))  # fmt: skip
+_ZIP = re.compile(r"\b[A-Z]{2},? \d{5}(?:-\d{4})?\b")
+_FORWARDED = re.compile(
+    r"^[ >]*-{2,}\s*(?:original|forwarded) message|^[ >]*begin forwarded message"
+    r"|^[ >]*from: .{0,200}\n[ >]*(?:sent|date|to|subject): ", re.M
+)  # fmt: skip
+_WROTE = re.compile(r"^[ ]*(?:on|am|le) .{5,150}\n?.{0,80}\bwrote:\s*$", re.M)
+_QUOTE = re.compile(r"^[ ]*>.*$", re.M)
+_HEADER = re.compile(r"^[ ]*(?:from|to|date|sent|cc|subject|re|fwd?)\s*:.*$", re.M)
+_DASHES = re.compile(r"^--+ ?$", re.M)
+_SIGN = re.compile(
+    r"^[ ]*(?:many thanks|thanks(?: again| so much| a lot| in advance| for .{0,40})?|thank you(?: .{0,40})?|thx|ta|tia"
+    r"|(?:kind |best |warm |with )?regards|best(?: wishes)?|all the best|cheers|sincerely|yours(?: \w+)?|br|rgds)"
+    r"[ ,!.-]*\n", re.M
+)  # fmt: skip
+_SENT = re.compile(r"^[ ]*sent from .{0,60}$|^[ ]*get outlook for .*$", re.M)
+_TELLS = 3  # numbers from which on a mail with one question tells something; our choice
+_GREETING = 15  # words up to which what stands before earlier mail only hands it on; our choice
+_AFTER_SIGN = 70  # characters of a line beyond which it is no part of a signature; our choice
+
+
+def noise(low: str, text: str) -> list[Ignored]:
+    """Spans whose numbers are of another kind altogether.  low: the folded text."""
+    found: list[tuple[int, int, str]] = []
+    found += _quoted(low)
+    found += _signed(low, list(found))
+    for match in _ZIP.finditer(text):
+        found.append((*match.span(), ADDRESS))
+    for why, pattern in _PATTERNS:
+        found += [(*match.span(), why) for match in pattern.finditer(low)]
+    kept: list[Ignored] = []
+    for start, end, why in found:
+        if not any(one.start <= start and end <= one.end for one in kept):
+            kept.append(Ignored(text[start:end], start, end, why))
+    return sorted(kept, key=lambda one: one.start)
+
+
+def _quoted(low: str) -> list[tuple[int, int, str]]:
+    lines = [line.span() for line in _QUOTE.finditer(low)]
+    if lines and not _wrote_before(_HEADER.sub("", _WROTE.sub("", _QUOTE.sub("", low)))):
+        lines = []  # a mail that was handed on
+    theirs = [run for run in _runs(low, lines) if not _own(run, low)]
+    found = [(start, end, QUOTED) for _, inside in theirs for start, end in inside]
+    forwarded = _FORWARDED.search(low)
+    if forwarded and _wrote_before(low[: forwarded.start()]):
+        found.append((forwarded.start(), len(low), QUOTED))
+    wrote = _WROTE.search(low)
+    if wrote:
+        rest = low[wrote.end() :]
+        whole = ">" not in rest and _wrote_before(low[: wrote.start()])
+        found.append((wrote.start(), len(low) if whole else wrote.end(), QUOTED))
+    return found
+
+
+Run = tuple[int, list[tuple[int, int]]]  # depth of the quoting, lines
+
+
+def _runs(low: str, lines: list[tuple[int, int]]) -> list[Run]:
+    """Quoted lines that stand together, by how often they were quoted."""
+    runs: list[Run] = []
+    for start, end in lines:
+        signs = re.match(r"[ >]*", low[start:end])
+        depth = signs.group().count(">") if signs else 1
+        empty = not low[start:end].strip(" >")
+        if runs and not low[runs[-1][1][-1][1] : start].strip() and (empty or depth == runs[-1][0]):
+            runs[-1][1].append((start, end))
+        else:
+            runs.append((depth, [(start, end)]))
+    return runs
+
+
+def _own(run: Run, low: str) -> bool:
+    """Whether quoted mail is the writer's own: each second one of a thread, or one that tells of
+    "our" place and asks nobody about "yours"."""
+    depth, lines = run
+    said = " ".join(low[start:end] for start, end in lines)
+    ours, yours = (
+        len(re.findall(r"\b(?:our|my|we|i|us)\b", said)),
+        len(re.findall(r"\byours?\b", said)),
+    )
+    asks = _ASKS.search(said) if ours < 2 * yours + 1 or _SELLS.search(said) else None
+    head = low[max(0, lines[0][0] - 90) : lines[0][0]] + said[:60]
+    if re.search(
+        r"\b(?:i|we) wrote\b|\bmy (?:earlier|last|first|previous) (?:mail|message|e-?mail|letter)\b",
+        head,
+    ):
+        return True
+    if depth % 2 == 0:
+        return asks is None
+    if asks is not None:
+        return False
+    tells = len(re.findall(r"\d+", said)) >= _TELLS and said.count("?") <= 1
+    return ours > 0 or (not re.search(r"\byou\b", said) and (tells or "?" not in said))
+
+
+_ASKS = re.compile(
+    r"\b(?:your|yours|you have|are you|do you (?:have|know|use|want)|you (?:said|need|want|may need|should)|in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b"
+)
+_SELLS = re.compile(
+    r"\b(?:in stock|we (?:offer|sell|recommend|can (?:offer|send|deliver|supply))|dear (?:customer|sir|madam|mr|mrs|ms)|thank you for your|our (?:price|shop|range|workshop|engineer|catalogue|customers))\b"
+)
+_OURS = re.compile(
+    r"\b(?:our|my) (?:\w+ )?(?:well|spring|house|cabin|pump|tank|creek|place|farm|water|pipe|cistern|bore\w*|garden|system|supply)\b|\b(?:we|i) (?:have|use|live|draw|pump|get|need|want)\b"
+)
+
+
+def _wrote_before(before: str) -> bool:
+    """Whether more than a greeting stands before earlier mail; else that is what was handed on."""
+    words = [one for one in _HEADER.sub("", before).split() if not one.startswith(">")]
+    return len(words) >= _GREETING or (len(words) >= 5 and any(one[0].isdigit() for one in words))
+
+
+def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int, str]]:
+    stop = min((start for start, end, _ in quoted if end == len(low)), default=len(low))
+    found = [(*line.span(), SIGNED) for line in _SENT.finditer(low)]
+    dashes = _DASHES.search(low)
+    if dashes and low[: dashes.start()].strip():
+        thread = min(
+            (m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))),
+            default=stop,
+        )
+        return [*found, (dashes.start(), min(stop, thread), SIGNED)]
+    for sign in _SIGN.finditer(low):
+        end = sign.end()
+        for line in low[sign.end() : stop].split("\n")[:9]:
+            if len(line) > _AFTER_SIGN or re.match(
+                r"\s*(?:p\.?s|pps|edit|oh|and|also|but)\b", line
+            ):
+                break
+            end += len(line) + 1
+        if low[sign.end() : end].strip() and low[min(end, stop) : stop].strip()[:2] in {
+            "",
+            "ps",
+            "p.",
+        }:
+            found.append((sign.start(), min(end, stop), SIGNED))
+    return found
+
+
+def masked(low: str, spans: Iterable[Ignored]) -> str:
+    """The text with these spans blotted out, lines kept."""
+    signs = list(low)
+    for one in spans:
+        for at in range(one.start, one.end):
+            if signs[at] != "\n":
+                signs[at] = MASK if one.why != WITHDRAWN else " "
+    return "".join(signs)
+
+
+# Clauses that tell of something else ---------------------------------------------------------------
+
+_KIN = (
+    r"(?:neigh?bou?rs?|brother(?:[ -]in[ -]law)?|sister(?:[ -]in[ -]law)?|friends?|cousin|uncle|aunt|in-?laws|father(?:[ -]in[ -]law)?"
+    r"|mother(?:[ -]in[ -]law)?|parents|dad|mum|mom|colleague|buddy|mate|grandfather|grandparents|son|daughter"
+    r"|folks|(?:guy|man|lady|people|family|farm|place|ranch) (?:next door|down the road|up the road|across the (?:road|valley)))"
+)
+_THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
+_OTHER = re.compile(
+    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
+    rf"|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
+    r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
+    rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
+    rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
+    rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
+    r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
+)
+_OWN = re.compile(
+    r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
+)
+_HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:\n|$)")
+_GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
+_WAS = re.compile(
+    r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
+    r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first"
+    r"|(?:the|our|my) (?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
+    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
+    r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
+)
+_NOW = re.compile(
+    r"\b(?:but (?:now|that|then|it|we|these)|now|nowadays|these days|today|currently|since then|replaced (?:it |that |them )?(?:with|by)"
+    r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
+)
+_IF = re.compile(
+    r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
+    r"|should (?:i|we) |could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
+    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
+    r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
+    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
+    + _KIN
+    + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
+    r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
+    r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
+    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
+)
+_CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
+_IF_ENDS = re.compile(
+    r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
+)
+_NO = re.compile(
+    r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
+    r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
+    r"(?:,? (?:a|an|any|the|about|over|quite|proper|real|yet|more|such|even|really|actually|on|in|inside|running|got|have|kind of"
+    r"|sort of|connected to|hooked up to))*(?: (?:separate|electric|small|big|new|proper|automatic|flush|flushing|mains|grid))*"
+    r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b)(?: an?| any)?(?: \w+)?)\s*$"
+)
+
+
+def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
+    """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
+    found: list[tuple[int, int, str]] = []
+    theirs = False
+    for start, end in sentences:
+        said = low[start:end]
+        other = _OTHER.search(said)
+        if other is not None and _HEADED.match(said.strip()):
+            blank = low.find("\n\n", end)
+            found.append((start, blank if blank > 0 else len(low), OTHERS))
+            continue
+        if other is None and theirs and _GOES_ON.match(said):
+            other = _GOES_ON.match(said)
+        theirs = other is not None
+        if other is not None:
+            own = _OWN.search(said, other.end())
+            theirs = own is None
+            found.append(
+                (start + other.start(), start + (own.start() if own else len(said)), OTHERS)
+            )
+        found += _past(said, start)
+        found += _considered(said, start)
+    return found
+
+
+def _considered(said: str, start: int) -> list[tuple[int, int, str]]:
+    """What a sentence only considers, up to where it goes on to what is."""
+    maybe = _IF.search(said)
+    if maybe is None:
+        return []
+    stops = [_IF_ENDS.search(said, maybe.end())]
+    whole = maybe.group().startswith(("if", "what if", "supp", "even if"))
+    if not whole or len(said.split()) > _LONG:
+        stops.append(_CLAUSE.search(said, maybe.end() + 3))
+    end = min((one.start() for one in stops if one), default=len(said))
+    return [(start + _begins(said, maybe), start + end, MAYBE)]
+
+
+_TIMES = re.compile(r"(?:some ?day|one day|eventually|later on|in (?:the )?future|next )")
+
+
+def _begins(said: str, maybe: re.Match[str]) -> int:
+    """Where a clause begins that is only considered: of "a shower, some day" before its noun."""
+    if not _TIMES.match(maybe.group()):
+        return maybe.start()
+    before = [one.end() for one in _CLAUSE.finditer(said, 0, maybe.start())]
+    at = before[-1] if before else 0
+    if at and not said[at : maybe.start()].strip():
+        at = before[-2] if len(before) > 1 else 0
+    return at
+
+
+def _past(said: str, start: int) -> list[tuple[int, int, str]]:
+    was = _WAS.search(said)
+    if was is None:
+        passive = re.search(
+            r"\b(?:was|were|has been|got|is) (?:replaced|swapped|changed) (?:with|by|for|to)\b",
+            said,
+        )
+        return [(start, start + passive.start(), PAST)] if passive else []
+    now = _NOW.search(said, was.end())
+    return [(start + was.start(), start + (now.start() if now else len(said)), PAST)]
+
+
+def negated(low: str, start: int) -> bool:
+    """Whether a "no" or a "not" belongs to what begins at ``start``.
+
+    >>> negated("we have no pump", 11), negated("no, a pump", 6)
+    (True, False)
+    """
+    left = low[max(0, start - 70) : start]
+    left = left[left.rfind("\n\n") + 1 :]
+    if re.search(r"\b(?:no|not)[,.] ?(?:an?|the|our|it'?s)? ?$", left):
+        return False
+    return bool(_NO.search(left))

@@ -1,0 +1,290 @@
+"""Numbers with units in an enquiry, as people write and speak them."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_model import Token
+
+_ONES = {w: i for i, w in enumerate(
+    ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"])}  # fmt: skip
+_TENS = {w: 10 * i for i, w in enumerate(
+    ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], 2)} | {"fourty": 40}  # fmt: skip
+_SMALL = {"half": 0.5, "quarter": 0.25, "quarters": 0.25, "third": 1 / 3, "eighth": 0.125,
+          "eighths": 0.125}  # fmt: skip
+_GLYPHS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
+_TENWORD = "|".join(_TENS)
+_ONEWORD = "|".join(sorted(_ONES, key=len, reverse=True))
+_CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
+_WORDS = (
+    rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
+    rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
+    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|three quarters|a quarter)"
+    rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
+    rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+)
+_FIGURES = (
+    r"(?:\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
+    r"|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
+    r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
+)
+NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
+# (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
+_WATER = r"(?: of)? ?(?:head|water(?! level| line| table| tank| is| was)|h2o)\b"
+_PER = r"(?: ?/ ?| per | an? | each | every |per )"
+_GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
+_M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
+_MIN, _H = r"(?:min(?:ute)?s?|m)\b", r"(?:h(?:ou)?rs?|h)\b"
+_DEFINED = (
+    ("pressure", "m water", rf"(?:met(?:re|er)s?|mtrs?|m){_WATER}"),
+    ("pressure", "ft water", rf"(?:feet|foot|ft|'){_WATER}"),
+    ("pressure", "psi", r"(?:psi|psig|p\.s\.i\.?|lbs?/sq ?in|pounds per square inch|(?:lbs?|pounds?)(?: of)? pressure|lbs? per sq(?:uare)?"
+                        r"[ .]*in(?:ch)?)\b"),
+    ("pressure", "psi", r"(?:lbs?|pounds?)\b(?! (?:of )?(?:chlorine|salt|feed|weight|hay|concrete))"),
+    ("pressure", "bar", r"(?:bars?|barg)\b"), ("pressure", "kPa", r"(?:kpa|kilopascals?)\b"),
+    ("pressure", "kgf/cm²", r"kg/cm2\b"),
+    ("flow", "gpm", rf"{_GAL} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
+                    rf"(?:(?:us )?g\.?p\.?m\.?\b|{_GAL}{_PER}{_MIN})"),
+    ("flow", "L/min", rf"{_L} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
+                      rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
+    ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
+    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:in|by|on|at) (?:an|one|1|the) {_H}|lph\b|{_L}{_PER}{_H})"),
+    ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
+    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_GAL}{_PER}(?:person|head|capita)\b|"
+                         rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
+                       rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
+    ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
+    ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),
+    ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
+    ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
+    ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
+    ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),
+    ("volume", "L", rf"{_L}\b(?!/)"),
+    ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
+    ("charge", "Ah", r"(?:ah|a\.h\.|amp[ -]?hours?|amphrs?)\b"),
+    ("power", "kW", r"(?:kw|kilowatts?)p?\b"), ("power", "hp", r"(?:hp|horse ?power)\b"),
+    ("power", "W", r"(?:w|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
+    ("current", "A", r"(?:(?<=\d)a\b|a\b(?= ?(?:mppt|pwm|charge|controller|max|solar|[,.;)\n]|$))|amps?\b)"),
+    ("length", "mm", r"(?:mm|mil|mills?|millimet(?:re|er)s?)\b"), ("length", "cm", r"(?:cms?|centimet(?:re|er)s?)\b"),
+    ("length", "km", r"(?:kms?|kilomet(?:re|er)s?|klicks?)\b"),
+    ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
+    ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
+    ("length", "ft", r"(?:ft|feet|foot|foots|feets|fet)\b|'(?![\w'])"),
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! [a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+                     r"| series| parallel| case| each| \d)|\"|''(?!'))"),
+    ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
+    ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),
+    ("time", "weeks", r"weeks?\b"), ("rise", "m", r"(?:vertical|height|altitude) (?:met(?:re|er)s?|m)\b"), ("rise", "ft", r"vertical (?:feet|ft)\b"),
+    ("long", "", r"(?:months?|years?|yrs?|yr)\b"),
+    ("percent", "%", r"(?:%|per ?cent\b)"),
+    ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b"),
+    ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b"),
+    ("angle", "°", r"(?:°|deg(?:rees?)?\b)"),
+)  # fmt: skip
+_UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
+_ONE = re.compile(rf"(?P<n>{NUMBER})")
+_SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
+_INCH_AND = re.compile(
+    r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
+)
+_GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
+_NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
+_JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
+_FEET_INCHES = re.compile(
+    r"(?<![\w.,/])(\d+)\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
+    r"\s*(?:\"|''|in\b\.?|inch(?:es)?\b)"
+)
+_ABOUT = re.compile(
+    r"(?:about|abt|approx(?:\.|imately)?|around|roughly|circa|ca\.?|c\.|some|say|maybe|nearly|almost"
+    r"|just (?:under|over)|at least|up to|~|≈|like|close to|a good|or so|somewhere)\s*$"
+)
+_PAIR = re.compile(
+    r"(?<![\w./,¤-])(\d{1,3}(?:\.\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:\.\d)?)(?!\d|/|\.\d|\s?(?:mm|in\b|\"|'))\s*-?"
+    r"(psi|bars?|kpa|lbs?)?\b"
+)
+
+
+def value(text: str, decimal_comma: bool = False) -> tuple[float, tuple[float, ...]]:
+    """(the number, what else it may be) of a number as written.
+
+    >>> value("1,500"), value("1 1/4"), value("a couple of hundred"), value("12,5")
+    ((1500.0, ()), (1.25, ()), (200.0, ()), (12.5, ()))
+    """
+    text = text.strip()
+    sign = -1.0 if text.startswith("-") else 1.0
+    text = text.lstrip("-").strip()
+    if text[:1].isalpha():
+        return _spoken(text), ()
+    times = 1000.0 if text.endswith("k") else 1.0
+    number, maybe = _written(text.rstrip("k"), decimal_comma)
+    return sign * number * times, tuple(sign * other * times for other in maybe)
+
+
+def _written(text: str, decimal_comma: bool) -> tuple[float, tuple[float, ...]]:
+    part = {"half": 0.5, "quarter": 0.25, "quarters": 0.75}.get(text.rsplit(" ", 1)[-1], 0.0)
+    if part:
+        return float(text.split(" ", 1)[0]) + part, ()
+    for glyph, share in _GLYPHS.items():
+        if glyph in text:
+            whole = text.replace(glyph, "").strip()
+            return float(whole or 0) + share, ()
+    mixed = re.fullmatch(r"(?:(\d+)[ -])?(\d+)/(\d+)", text)
+    if mixed:
+        bottom = float(mixed[3]) or 1.0
+        return float(mixed[1] or 0) + float(mixed[2]) / bottom, ()
+    text = text.replace(" ", "")
+    if re.fullmatch(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?", text):
+        plain = float(text.replace(",", ""))
+        if text.startswith("0,"):
+            return float(text.replace(",", ".")), ()
+        return plain, ()
+    if re.fullmatch(r"\d{1,3}(?:\.\d{3}){2,}", text):
+        return float(text.replace(".", "")), ()
+    if re.fullmatch(r"[1-9]\d{0,2}\.\d{3}", text):
+        thousands = float(text.replace(".", ""))
+        return (thousands, ()) if decimal_comma else (float(text), (thousands,))
+    return float(text.replace(",", ".")), ()
+
+
+def _spoken(text: str) -> float:
+    text = text.replace("-", " ")
+    if "couple" in text:
+        factor = 100.0 if "hundred" in text else 1000.0 if "thousand" in text else 1.0
+        return 2 * factor * (12 if "dozen" in text else 1)
+    total, current, seen = 0.0, 0.0, False
+    for word in text.split():
+        if word in _ONES or word in _TENS:
+            current += _ONES.get(word, 0) + _TENS.get(word, 0)
+            seen = True
+        elif word in {"hundred", "thousand", "dozen"}:
+            factor = {"hundred": 100.0, "thousand": 1000.0, "dozen": 12.0}[word]
+            current = (current or 1.0) * factor
+            if word == "thousand":
+                total, current = total + current, 0.0
+            seen = True
+        elif word in _SMALL:
+            share = _SMALL[word]
+            joined = " and " in text
+            fraction = current * share if seen and current and not joined else share
+            if "and three quarters" in text:
+                return total + (current - 3 + 0.75)
+            current = current + share if joined and seen else fraction
+    return total + current
+
+
+def unit_after(low: str, at: int) -> tuple[str, str, int] | None:
+    """(kind, unit, end) of the unit that stands at ``at``, after a space or a hyphen."""
+    gap = re.compile(
+        r"(?: or so|[ -]odd| plus|-?ish|\+)?(?: ?- ?| {0,2}\n? ?)(?=[a-z\"'°%(])"
+    ).match(low, at)
+    begin = gap.end() if gap else at
+    for kind, unit, pattern in _UNITS:
+        found = pattern.match(low, begin)
+        if found:
+            return kind, unit, found.end()
+    return None
+
+
+def tokens(low: str) -> list[Token]:
+    """Numbers with units, ranges and bare numbers of a folded text, in their order."""
+    comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
+    found: list[Token] = []
+    at = 0
+    while True:
+        feet, spoken = _FEET_INCHES.search(low, at), _INCH_AND.search(low, at)
+        one = _ONE.search(low, at)
+        if spoken and (one is None or spoken.start() <= one.start()):
+            size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
+            found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
+            at = spoken.end()
+            continue
+        if one is None:
+            return found
+        if feet and feet.start() <= one.start() and _feet_and_inches(low, feet):
+            number = float(feet[1]) + value(feet[2])[0] / 12
+            found.append(Token("length", number, number, "ft", feet.start(), feet.end()))
+            at = feet.end()
+            continue
+        token = _token(low, one, comma)
+        if token is not None:
+            found.append(token)
+        at = token.end if token else one.end()
+
+
+_PIPEWORDS = re.compile(
+    r"[ -]*(?:black|sch|poly|pvc|pipe|line|pex|hdpe|mdpe|pe\b|copper|hose|galv|id|od|dia|tub)"
+)
+
+
+def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
+    """Whether "5 ft 6 in" is one height, and no length of a pipe of some inches."""
+    return value(feet[2])[0] < 12 and float(feet[1]) < 30 and not _PIPEWORDS.match(low, feet.end())
+
+
+def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
+    if _NAMED.search(low, max(0, one.start() - 12), one.start()):
+        return None
+    first, maybe = value(one["n"], comma)
+    if first in _GRADES and low[max(0, one.start() - 3) : one.start()].strip(" -") == "pe":
+        return None
+    unit = unit_after(low, one.end())
+    about = bool(_ABOUT.search(low, max(0, one.start() - 20), one.start()))
+    ranged = _range(low, one, unit, comma)
+    if ranged is not None:
+        high, kind, symbol, end = ranged
+        if first > high > 0 and not one["n"][0].isalpha():
+            ranged = None
+        else:
+            return Token(kind, first, high, symbol, one.start(), end, about)
+    if unit is None:
+        return Token("bare", first, first, "", one.start(), one.end(), about, maybe)
+    kind, symbol, end = unit
+    more = re.compile(r" and (?:a (half|quarter)|(three quarters))\b").match(low, end)
+    if more and kind in {"length", "area"}:
+        first += {"half": 0.5, "quarter": 0.25}.get(more[1] or "", 0.75)
+        end = more.end()
+    if maybe and (kind in {"volume", "power", "daily", "area"} or symbol in {"ft", "L"}):
+        first, maybe = maybe[0], ()
+    elif maybe and kind not in {"length", "flow"}:
+        maybe = ()
+    if re.compile(r" or so\b").match(low, end):
+        about = True
+    return Token(kind, first, first, symbol, one.start(), end, about, maybe)
+
+
+def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
+           comma: bool) -> tuple[float, str, str, int] | None:  # fmt: skip
+    """(high, kind, unit, end) where the number begins a range."""
+    begin = unit[2] if unit else one.end()
+    join = _JOIN.match(low, begin)
+    if join is None:
+        return None
+    sign = join.group().strip().split(" ")[0]
+    if sign == "/" or (
+        sign == "and" and "between" not in low[max(0, one.start() - 25) : one.start()]
+    ):
+        return None
+    second = _SECOND.match(low, join.end())
+    if second is None or second["n"].startswith(("-", "a ")):
+        return None
+    after = unit_after(low, second.end())
+    if after is None or (unit and unit[0] != after[0]):
+        return None
+    if unit and unit[1] != after[1]:
+        return None
+    return value(second["n"], comma)[0], after[0], after[1], after[2]
+
+
+def pairs(low: str) -> list[Token]:
+    """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
+    found = []
+    for pair in _PAIR.finditer(low):
+        first, second = float(pair[1]), float(pair[2])
+        if first < second:
+            unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(pair[3] or "psi", "psi")
+            small = second <= 10 and not pair[3]
+            found.append(Token("pair", first, second, "bar" if small else unit, pair.start(),
+                               pair.end()))  # fmt: skip
+    return found

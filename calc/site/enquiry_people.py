@@ -1,0 +1,107 @@
+"""How many people an enquiry tells of, in each way it is said."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_counts import Counted
+from calc.site.enquiry_numbers import NUMBER, value
+
+_FAMILY = re.compile(
+    rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])"
+)
+
+_OF_US = re.compile(
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+)
+
+_PEOPLE_IS = re.compile(
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{0, 20}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
+)
+
+_WE_ARE = re.compile(
+    rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))"
+)
+
+_KINDS = re.compile(
+    rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b"
+)
+
+_TWO = re.compile(
+    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+)
+
+_VISIT = re.compile(
+    r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
+)
+
+_ALONE = re.compile(
+    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
+)
+
+_TERM = re.compile(
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+)
+
+_PARTY = re.compile(
+    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
+)
+
+
+def people(low: str) -> list[Counted]:
+    """How many people live there, each way it is said."""
+    return _party(low) or _numbered(low) or _kinds(low) or _few(low)
+
+
+def _party(low: str) -> list[Counted]:
+    """ "me, my wife and three kids", added up."""
+    for match in _PARTY.finditer(low):
+        terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
+        total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
+        if total == int(total):
+            return [Counted("use.people", total, match.start(), match.end())]
+    return []
+
+
+def _numbered(low: str) -> list[Counted]:
+    """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
+    found: list[Counted] = []
+    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
+        for match in pattern.finditer(low):
+            number = value(next((one for one in match.groups() if one), ""))[0]
+            ranged = match[2] if match.lastindex and match.lastindex > 1 else None
+            high = value(ranged)[0] if ranged else number
+            after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
+            guests = bool(_VISIT.search(after))
+            again = any(o.start < match.end() and match.start() < o.end for o in found)
+            if number == int(number) and 0 < number <= 500 and not again:
+                span = match.span()
+                found.append(Counted("use.people", number, *span, False, guests, high))
+    return found
+
+
+def _kinds(low: str) -> list[Counted]:
+    """ "two adults and three children"; children alone say nothing of the others."""
+    kinds = list(_KINDS.finditer(low))
+    if not kinds:
+        return []
+    two = _TWO.search(low)
+    total = sum(1.0 if one[1] in {"a", "an", "our"} else value(one[1])[0] for one in kinds)
+    adults = any(one[2].startswith(("adult", "grown", "grandparents")) for one in kinds)
+    near = all(b.start() - a.end() < 30 for a, b in zip(kinds, kinds[1:], strict=False))
+    if not near or not (adults or two):
+        return []
+    if adults or two is None:
+        return [Counted("use.people", total, kinds[0].start(), kinds[-1].end())]
+    start, end = min(kinds[0].start(), two.start()), max(kinds[-1].end(), two.end())
+    return [Counted("use.people", total + 2, start, end)]
+
+
+def _few(low: str) -> list[Counted]:
+    if _KINDS.search(low):
+        return []
+    for pattern, number in ((_TWO, 2.0), (_ALONE, 1.0)):
+        if alone := pattern.search(low):
+            return [Counted("use.people", number, alone.start(), alone.end())]
+    return []

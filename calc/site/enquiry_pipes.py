@@ -1,0 +1,156 @@
+"""Pipes in an enquiry: sizes with their material, as people name them."""
+
+from __future__ import annotations
+
+import re
+
+from calc.pipe import pipes
+from calc.site.enquiry_model import Pipe, Token
+
+_MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
+    ("cpvc", "CPVC", r"\bc-?pvc\b"),
+    ("pvc80", "PVC schedule 80", r"\b(?:pvc,? ?\(?(?:sch(?:ed(?:ule)?)?\.? ?80)|(?:sch(?:ed(?:ule)?)?\.?[ -]?80)(?: pvc)?)"),
+    ("pvc40", "PVC schedule 40", r"\b(?:pvc,? ?\(?(?:sch(?:ed(?:ule)?)?\.? ?40)|(?:sch(?:ed(?:ule)?)?\.?[ -]?40)(?: pvc)?)"),
+    ("pvc", "PVC", r"\b(?:u?pvc|u-pvc|pcv|plastic pressure pipe)\b"),
+    ("pex", "PEX", r"\bpex(?:-?[abc])?\b"),
+    ("hose", "garden hose", r"(?<!suction )\b(?:garden ?)?hose(?:pipe)?\b"),
+    ("layflat", "lay-flat", r"\blay ?-?flat\b"),
+    ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
+                 r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
+    ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
+    ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
+    ("plastic", "", r"\bplastic\b"),
+))  # fmt: skip
+_INCHES = {0.375: "0.375", 0.5: "0.5", 0.625: "0.625", 0.75: "0.75", 1.0: "1", 1.25: "1.25",
+           1.5: "1.5", 2.0: "2", 2.5: "2.5", 3.0: "3", 4.0: "4"}  # fmt: skip
+_TEXTS = {0.375: "3/8", 0.5: "1/2", 0.625: "5/8", 0.75: "3/4", 1.25: "1 1/4", 1.5: "1 1/2",
+          2.5: "2 1/2"}  # fmt: skip
+_KINDS = {  # by material and unit, the kinds that may be meant, the usual one first
+    ("pe", "in"): ("pe-sidr15", "pe4710-dr11"), ("pe", "mm"): ("pe100-sdr11", "pe100-sdr17"),
+    ("pvc", "in"): ("pvc40",), ("pvc40", "in"): ("pvc40",), ("pvc80", "in"): ("pvc80",),
+    ("cpvc", "in"): ("cpvc11",), ("pex", "in"): ("pex-in",), ("pex", "mm"): ("pex-mm",),
+    ("copper", "in"): ("copper-l",), ("copper", "mm"): ("copper-en",),
+    ("steel", "in"): ("steel",), ("steel", "mm"): ("steel-en",), ("hose", "in"): ("hose",),
+    ("layflat", "mm"): ("layflat",), ("layflat", "in"): ("layflat",),
+}  # fmt: skip
+_PIPE = re.compile(
+    r"\b(?:pipe|pipes|piping|line|tube|tubing|hose|main|pipeline|plumbing|mainline)\b"
+)
+_SAYS_CLASS = re.compile(
+    r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
+)
+_BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
+
+
+def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
+    """The pipe whose size a token is, within ``left`` to ``right``; None where it is no pipe."""
+    size = _size(token)
+    if size is None:
+        return None
+    number, unit = size
+    after = low[token.end : min(right, token.end + 45)]
+    before = low[max(left, token.start - 40) : token.start]
+    material, start, end = _material(low, token, before, after)
+    named = _PIPE.search(after[:32]) or re.search(
+        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
+    sucks = re.search(
+        r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$",
+        low[max(left, token.start - 70) : token.start],
+    )
+    if sucks and token.unit in {"in", "mm"}:
+        named = sucks
+    if material == "" and not named:
+        return None
+    if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
+        return None
+    if re.match(r"[ -]*(?:of |deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
+        return None
+    if re.match(
+        r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)",
+        after,
+    ):
+        return None
+    known = "" if material == "plastic" else material
+    word = next((w for key, w, _ in _MATERIALS if key == known), "")
+    says = f"{_number(number)} {unit} {word}".strip()
+    key, reason = _key(
+        known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
+    )
+    return Pipe(key, says, reason, start, end)
+
+
+def _number(number: float) -> str:
+    return _TEXTS.get(number, f"{number:g}")
+
+
+def _size(token: Token) -> tuple[float, str] | None:
+    """(number, "in" or "mm") where a token may be the size of a pipe."""
+    if token.low != token.high or token.low <= 0:
+        return None
+    if token.unit == "in" and token.low in _INCHES:
+        return token.low, "in"
+    if token.unit == "mm" and 12 <= token.low <= 125 and token.low == int(token.low):
+        return token.low, "mm"
+    if token.kind == "bare" and token.low in _INCHES and token.low != int(token.low):
+        return token.low, "in"
+    if token.kind == "bare" and token.low in {16, 20, 25, 32, 40, 50, 63, 75, 90, 110}:
+        return token.low, "mm"
+    if token.kind == "bare" and token.low in {1, 2, 3, 4}:
+        return token.low, "in"
+    return None
+
+
+def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int, int]:
+    """(material, start, end) of the words; "" where none stands beside the size."""
+    best: tuple[int, str, int, int] | None = None
+    for key, _, pattern in _MATERIALS:
+        found = pattern.search(after)
+        if found and re.fullmatch(
+            r"[ \"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|pn ?\d+"
+            r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
+            after[: found.start()],
+        ):
+            gap = found.start()
+            if best is None or gap < best[0]:
+                best = (gap, key, token.start, token.end + found.end())
+    if best is None:
+        for key, _, pattern in _MATERIALS:
+            found = next(reversed(list(pattern.finditer(before))), None)
+            if found and re.fullmatch(
+                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",
+                before[found.end() :],
+            ):
+                gap = 100 + len(before) - found.end()
+                if best is None or gap < best[0]:
+                    at = token.start - len(before) + found.start()
+                    best = (gap, key, at, token.end)
+    return (best[1], best[2], best[3]) if best else ("", token.start, token.end)
+
+
+def _key(material: str, unit: str, number: float, around: str) -> tuple[str, str]:
+    """(key, what was taken for granted) of the pipe that is meant."""
+    kinds = _KINDS.get((material or "pe", unit), ())
+    said = _SAYS_CLASS.search(around)
+    taken = "" if material else "material not told: PE taken"
+    if material == "pe" and said and said[1] == "17" and unit == "mm":
+        kinds = ("pe100-sdr17",)
+    elif material == "pe" and said and said[4] == "9" and unit == "in":
+        kinds = ("pe4710-dr9",)
+    elif material in {"pe", "pvc"} and not said:
+        taken = "pressure class not told"
+    for kind in kinds:
+        for one in pipes.sizes(kind):
+            same = (
+                one.size == _INCHES.get(number, "")
+                if unit == "in"
+                else one.size.split("x")[0] == f"{number:g}"
+            )
+            if same:
+                return f"{kind}/{one.size}", taken
+    return "", taken
+
+
+def bare_material(low: str) -> bool:
+    """Whether any material of a pipe is named at all."""
+    return any(pattern.search(low) for _, _, pattern in _MATERIALS)

@@ -1,0 +1,130 @@
+"""Which place a height or a length is told of: the nouns before and after it."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site import enquiry_words as words
+
+_NOUNS = (
+    ("PTANK", words.PRESSURE_TANK),
+    ("STORE", words.STORE),
+    ("ABOVE", words.ABOVE),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
+    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
+    ("TANK", words.TANK),
+    ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
+    ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
+    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole)\b")),
+    ("SPRING", re.compile(r"\b(?:springs?|seep)\b(?! (?:time|clean|loaded))")),
+    ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
+    ("HOUSE", re.compile(
+        r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
+        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+)  # fmt: skip
+SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
+_REL = re.compile(
+    r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
+    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower|above)\b"
+    r"(?P<rest>[^.;\n]{0,60})"
+)
+_DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
+_DOWNS = re.compile(
+    r"\b(?:drop(?:s|ping)?|falls?|falling|downhill|lower|deeper|below|descends?|down)\b"
+)
+
+
+# "from the house": a place that a sentence names, and does not tell of
+_OBJECT = re.compile(
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
+)
+
+
+@dataclass(frozen=True)
+class Between:
+    """What a length lies between: nouns before (nearest) and after, and how they stand."""
+
+    before: str
+    after: str
+    how: str  # "above", "below", ""
+
+
+def noun(said: str, last: bool = True) -> str:
+    """The last (or first) of the places named in some words; "" where none is."""
+    best, name, size = (-1, "", 0) if last else (10**6, "", 0)
+    for key, pattern in _NOUNS:
+        for match in pattern.finditer(said):
+            at = match.end() if last else match.start()
+            better = at > best if last else at < best
+            if better or (at == best and len(match.group()) > size):
+                best, name, size = at, key, len(match.group())
+    return name
+
+
+def between(left: str, right: str, whole_left: str, subject: str) -> Between:
+    """left, whole_left: words before the number, back to the last number and to the sentence's
+    beginning; right: after it; subject: of the sentence before."""
+    found = _REL.match(right)
+    before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
+        before = "PUMP"
+    if _ITS.match(whole_left):
+        before = subject or before
+    if not before:
+        own = noun(left) or noun(whole_left)
+        before = (subject or own) if _IT.match(whole_left) else (own or subject)
+    if found is None:
+        return Between(before, "", "")
+    how = "below" if _DOWN.match(found["how"]) else "above"
+    rest = re.split(r"\b(?:and|but|so|then|which|with|,)\b|,", found["rest"])[0]
+    return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
+
+
+_ITS = re.compile(r"[\s,-]*(?:and )?its\b")
+_IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
+_WHICH = re.compile(
+    r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+"
+    r"(?: (?:about|roughly|some|placed|situated|located|around))*(?: (?:on|in|at|up|up on) (?:a|an|the|our) (?:[a-z]+ ){1,2})?(?:about |roughly |some )? ?$"
+)
+
+
+def _antecedent(whole_left: str) -> str:
+    """What "that is" just before a number belongs to: the last place that was named."""
+    found = _WHICH.search(whole_left[-60:])
+    return (
+        noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""
+    )
+
+
+def _pronoun(rest: str, before: str, whole_left: str) -> str:
+    """What "it" or "that" after "above" stands for: the other place of the sentence."""
+    if not re.match(r" *(?:it|that|this|there|them|the ground)\b", rest):
+        return ""
+    for key, pattern in _NOUNS:
+        if key not in {before, "PANELS", "WATER"} and pattern.search(whole_left):
+            return key
+    return ""
+
+
+def _subject(said: str) -> str:
+    """The noun that words tell of: of "the tank above the house is" the first, else the last."""
+    said = _OBJECT.sub(" ", said)
+    clause = re.split(r"[,;:(]| and | but | so | then ", said)
+    for part in reversed(clause):
+        verb = re.search(
+            r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
+            part,
+        )
+        if verb and (name := noun(part[: verb.start()])):
+            return name
+        if name := noun(part):
+            return name
+    return ""
+
+
+def goes_down(left: str, right: str) -> bool:
+    """Whether the words beside a height say that it falls."""
+    return bool(_DOWNS.search(left[-45:]) or _DOWNS.search(right[:25]))

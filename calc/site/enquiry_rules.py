@@ -1,0 +1,313 @@
+"""Which fact a number with a unit is: cues before and after it, weighed.
+
+A rule is (path, weight, pattern that the words before it end with, pattern that those after it
+begin with). The heaviest path wins; two of nearly one weight make it unclear.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site import enquiry_places as places
+from calc.site.enquiry_cues import RULES
+from calc.site.enquiry_model import Token
+
+_AFTER_PIPE = re.compile(
+    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
+)
+_LABEL = re.compile(
+    r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$"
+)
+
+
+@dataclass(frozen=True)
+class Context:
+    """The words round a number: ``left`` and ``right`` as far as the next number, ``before`` from
+    the sentence's beginning, ``after`` to its end, ``subject`` of the sentence before, ``mail`` all
+    of it."""
+
+    left: str
+    right: str
+    before: str
+    after: str
+    subject: str
+    mail: str
+    next_pipe: str = ""  # path of the pipe whose size the next number is
+    last_pipe: str = ""  # of the number before
+
+
+def weigh(token: Token, near: Context) -> dict[str, float]:
+    """{path: weight} of what a number may be, by the words beside it."""
+    found: dict[str, float] = {}
+    for rule in RULES.get(token.kind, ()):
+        if rule.fits(near.left[-110:], near.right):
+            more = 0.5 if rule.path in found else 0
+            found[rule.path] = max(found.get(rule.path, 0), rule.weight) + more
+    if token.kind == "time" and token.unit == "weeks":
+        dry = re.search(
+            r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
+            near.before + near.after,
+        )
+        return {"store.days": 6} if dry else {}
+    if token.kind == "rise":
+        found["way.climb"] = 6.5
+        token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0
+    if token.kind == "length":
+        _lengths(token, near, found)
+    return {path: weight for path, weight in found.items() if weight > 0}
+
+
+def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
+    """Heights between two places, and what only their nouns say."""
+    at = places.between(near.left, near.right, near.before, near.subject)
+    token.sign = -1.0 if at.how == "below" else 1.0
+    _of_pipes(token, near, found)
+    if _on_a_hill(token, near, at, found):
+        return
+    if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
+        return
+    if re.search(r"\b(?:lift|raise|pump|bring)\b[^.;¤]{0,50}\bby (?:about )?$", near.before):
+        found["way.climb"] = 6
+    if _from_to(token, near, found):
+        return
+    at = _labelled(token, near, at)
+    if at.how:
+        _related(token, at, near, found)
+    elif "pump.height" in found:
+        token.sign = -1.0  # hung in a well
+        found.pop("water.level", None)
+    elif at.before == "PUMP" and _DOWN.match(near.right):
+        found["pump.height"], token.sign = 7, -1.0
+    elif "way.climb" in found:
+        _unrelated(token, at, near, found)
+    if at.before == "WATER" and "water.level" in found:
+        found.pop("way.climb", None)
+    many = near.mail[max(0, token.end - 6) : token.end].endswith(("metres", "meters", "feet"))
+    if many and "well" not in near.left:
+        found.pop("well.depth", None)
+    _of_suction(near, at, found)
+    _altitude(token, near, at, found)
+
+
+def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
+    """ "from the creek up to the shed is 4 m", "4 m from the creek up to the shed"."""
+    after = _UP_TO.match(near.right)
+    rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
+    if rise is None:
+        return False
+    if after:
+        found.clear()
+    found.pop("way.length", None)
+    sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
+    _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    return True
+
+
+_DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
+_HILL = re.compile(
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+)
+_OF_PIPE = re.compile(
+    r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
+)
+_RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
+
+
+def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
+    if near.next_pipe and _OF_PIPE.fullmatch(near.right) and token.unit in _RUN_UNITS:
+        path = near.next_pipe.replace(".pipe", ".length")
+        if path != "way.length":
+            found.pop("way.length", None)
+        found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
+    cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
+    follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
+    if follows and not found and not cover and token.unit in _RUN_UNITS:
+        found[near.last_pipe.replace(".pipe", ".length")] = 4.5
+
+
+def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> bool:
+    """ "60 ft up the hill" may be a length or a height."""
+    hill = _HILL.match(near.right)
+    if hill is None:
+        return False
+    from_source = -1.0 if at.before in {*places.SOURCES, "PUMP"} else 1.0
+    token.sign = from_source if hill[1] == "up" else -from_source
+    found.clear()
+    found["way.length"], found["way.climb"] = 5, 5
+    return True
+
+
+def _labelled(token: Token, near: Context, at: places.Between) -> places.Between:
+    """ "height above the house: 18 m": the relation stands before the number."""
+    bare = _STANDS.search(near.left[-50:])
+    if bare and not at.how:
+        token.sign = -1.0 if bare["how"] in {"below", "lower", "under"} else 1.0
+        return places.Between(
+            places.noun(bare["one"]), "HOUSE", "below" if token.sign < 0 else "above"
+        )
+    label = _LABEL.search(near.left[-70:])
+    if not label or at.how:
+        return at
+    how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
+    one = places.noun(label["one"] or "") or places.noun(near.before)
+    other = places.noun(label["other"])
+    token.sign = -1.0 if how == "below" else 1.0
+    return places.Between((one if one != other else "") or _from_mail(near.mail, other), other, how)
+
+
+_STANDS = re.compile(
+    r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
+)
+_TO_PUMP = re.compile(
+    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
+    r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
+)
+
+
+def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """The pipe from the water to a pump that is out of it is its suction."""
+    around = near.before + near.after
+    draws = re.search(r"suction|intake|suck", around) or "foot valve" in near.left[-30:]
+    if "suction.length" in found and not draws:
+        del found["suction.length"]
+    if at.before == "PANELS" and not near.next_pipe:
+        found.pop("way.length", None)
+    to_pump = re.search(
+        _TO_PUMP.pattern + r"(?:,? (?:is|are|of|with|runs|there|about|by|a|it|is it))*[ :]*$",
+        near.left[-90:],
+    ) or _TO_PUMP.match(near.right.lstrip())
+    if "way.length" in found and to_pump and "submersible" not in near.mail:
+        found["suction.length"] = found.pop("way.length") + 1
+
+
+def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A height above the sea, by how high it is and what is said to be "at" it."""
+    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
+    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
+    elif high >= 900 and not at.how and _AT.search(near.left):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
+    sure = "sea" in near.right or "altitude" in near.left
+    if "place.altitude" in found and high < 60 and not sure:
+        found["place.altitude"] = 0
+        found["way.climb"] = max(found.get("way.climb", 0), 4)
+
+
+_LIVES_AT = re.compile(
+    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
+    r"(?: about| around| roughly| nearly)? ?$"
+)
+_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
+
+
+def _related(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
+    """A height above or below something: which of the two is a tank, the source, the house?"""
+    for path in ("way.climb", "way.length", "water.level"):
+        if path != "water.level" or at.after:
+            found.pop(path, None)
+    one, other, down = at.before, at.after, at.how == "below"
+    sources = {*places.SOURCES, "STORE", "WATER"}
+    if one in {"TANK", "ABOVE"} and other != one:
+        found["tank.level"] = 8
+    elif one == "STORE" and other in {"HOUSE", ""}:
+        found["way.climb"], token.sign = 7, 1.0 if down else -1.0
+    elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
+        if down:
+            found["water.level"], token.sign = 8, -1.0
+    elif one == "PUMP" and other in sources:
+        # heights are counted from the pump, unless it hangs in the water
+        if down:
+            found["pump.height"], token.sign = 8, -1.0
+            return
+        found["water.level"], token.sign = 7, 1.0 if down else -1.0
+    elif one in sources and other == "PUMP":
+        found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
+    elif one == "PUMP" and not other:
+        found.pop("pump.height", None)  # above or below what is not said
+    elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
+        found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
+        if (
+            not other
+            and one in {"WELL", "PUMP"}
+            and re.match(r" ?(?:below|above|under|over)", near.right)
+        ):
+            found["way.climb"] = 0
+    elif one == "HOUSE" and other in {*sources, "PUMP", "TANK", "ABOVE", ""}:
+        found["way.climb"] = 7 if other else 4
+    elif one == "HOUSE" and other == "HOUSE" or not one and other == "HOUSE":
+        _by_mail(down, near, found, token)
+    elif not one and other in {*sources, "PUMP"}:
+        found["way.climb"] = 5
+    elif one in {"PTANK", "PANELS", "SUCTION"}:
+        found.clear()
+
+
+def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:
+    """ "from the creek up to the shed is 4 m": a height from the first place to the second."""
+    token.sign = sign
+    if other in {"TANK", "ABOVE"}:
+        found["tank.level"] = 7
+    elif other == "PUMP" and one in {*places.SOURCES, "WATER", "STORE"}:
+        found["water.level"] = 7
+    elif other == "HOUSE" and one:
+        found["way.climb"] = 7
+
+
+_RISES = re.compile(
+    r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
+)
+_UP_TO = re.compile(
+    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
+)
+_FROM_TO = re.compile(
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+)
+
+
+def _from_mail(mail: str, other: str) -> str:
+    """What stands above or below the ``other`` where a list does not say it."""
+    if other == "HOUSE":
+        return next(
+            (key for key in ("ABOVE", "SPRING", "WELL", "CREEK") if re.search(_FIRST[key], mail)),
+            "",
+        )
+    return "HOUSE"
+
+
+_FIRST = {
+    "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
+    "SPRING": r"\bspring",
+    "WELL": r"\bwell|\bbore",
+    "CREEK": r"\b(?:creek|stream|river|pond|lake)",
+}
+
+
+def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -> None:
+    """ "40 ft above the house" with nobody named: the tank of the sentence, else the source."""
+    if re.search(r"\btank", near.before + near.after):
+        found["tank.level"] = 5
+    elif re.search(r"\b(?:spring|creek|stream|source|well|pump)\b", near.before):
+        found["way.climb"], token.sign = 5, 1.0 if down else -1.0
+
+
+def _unrelated(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
+    """ "up 40 ft", "a fall of 20 m": the way's, unless a tank is named where it ends."""
+    if places.goes_down(near.left.rsplit(",", 1)[-1], near.right.split(",", 1)[0]):
+        token.sign = -1.0
+    to = re.match(
+        r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",
+        near.right,
+    )
+    goal = places.noun(to[1], last=False) if to else ""
+    tank = goal in {"TANK", "ABOVE"} or (not goal and at.before in {"TANK", "ABOVE"} and not re.search(
+        r"\b(?:from|between) [^.,;]{0,20}tanks?[^.,;]*$", near.left))  # fmt: skip
+    if tank:
+        found["tank.level"], found["way.climb"] = 6.5, 0
+    if at.before == "PUMP" and re.search(
+        r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]
+    ):
+        found["way.climb"] = 0
+    if at.before in {"WATER", "SUCTION"} and "suction" in near.before[-40:]:
+        found["way.climb"] = 0

@@ -1,0 +1,108 @@
+"""What runs at once: of things counted, how many are open together."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_counts import BARE, Counted, how_many
+from calc.site.enquiry_numbers import NUMBER, value
+
+_ONCE = re.compile(
+    r"\b(?:at (?:once|the same time|one time|a time)|in the same time|together|simultaneously|same time|in parallel|all at once|concurrently|both (?:are |is )?(?:on|open|running|in use)"
+    r"|(?:are|is) both (?:on|open|running)|(?:are|going|running|open) at once)\b"
+)
+
+_LINK = re.compile(
+    r"[ ,]*(?:(?:and|plus|with|&|\+|or|,|then)[ ,]*)?(?:the |a |an |one |also |my |our )*(?:[a-z-]+ ){0,2}$"
+)
+
+
+def at_once(low: str, found: list[Counted]) -> list[Counted]:
+    """Of a list that runs "at once" each thing: "a shower and the kitchen sink together"."""
+    outlets = [one for one in found if one.path.startswith("outlets") and one.count]
+    more: list[Counted] = []
+    for once in _ONCE.finditer(low):
+        if re.search(
+            r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $",
+            low[max(0, once.start() - 25) : once.start()],
+        ):
+            continue
+        chain: list[Counted] = []
+        at = once.start()
+        for one in reversed([one for one in outlets if one.end <= once.start()]):
+            gap = low[one.end : at]
+            fits = (
+                _LINK.fullmatch(gap)
+                if chain
+                else (
+                    len(gap) <= 45
+                    and not re.search(r"[.;¤\n]|,.*,", gap)
+                    and not re.search(rf"(?<![\w-]){NUMBER}\b", gap)
+                )
+            )
+            if not fits:
+                break
+            if one.path in {other.path for other in chain} or (one.together and chain):
+                break
+            chain.append(one)
+            at = one.start
+        for one in chain:
+            if not one.together and (len(chain) > 1 or not one.vague):
+                more.append(Counted(one.path, one.count, one.start, one.end, True))
+    return more
+
+
+_OF_THEM = re.compile(
+    rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
+)
+
+_ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
+
+_ZONE_AT = re.compile(
+    rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:(?!one|two|three|four)\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|(?<!zones )\b(one|two|three|\d) at a time\b|\b(?:each|every)(?: one)?(?: of which)?(?: must| has to)? runs? by (?:itself|its own)"
+)
+
+
+def later(low: str) -> list[Counted]:
+    """What is counted of things named before: "four of them at once", zones of drip."""
+    found = []
+    for match in _OF_THEM.finditer(low):
+        number = how_many(match[1])[0]
+        named = [
+            (p, one)
+            for p, pattern in BARE.items()
+            if p.startswith("outlets")
+            for one in pattern.finditer(low, max(0, match.start() - 90), match.start())
+        ]
+        if number and named:
+            path = max(named, key=lambda one: one[1].end())[0]
+            found.append(Counted(path, number, match.start(), match.end(), True))
+    if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
+        for match in [] if re.search(r"\bdrip zones?\b", low) else _ZONES.finditer(low):
+            if not _ZONE_AT.match(low, match.start()):
+                found.append(
+                    Counted("outlets.drip", value(match[1])[0], match.start(), match.end())
+                )
+        for match in _ZONE_AT.finditer(low):
+            if re.search(r"zone|circuit|drip", low[max(0, match.start() - 80) : match.end()]):
+                found.append(
+                    Counted(
+                        "outlets.drip",
+                        value(next((one for one in match.groups() if one), "one"))[0],
+                        match.start(),
+                        match.end(),
+                        True,
+                    )
+                )
+    return found
+
+
+def answered(things: list[Counted], asked: list[tuple[int, int, str]]) -> list[Counted]:
+    """Outlets named under a question about what runs at once."""
+    return [
+        Counted(one.path, one.count, one.start, one.end, True)
+        for start, end, question in asked
+        if _ONCE.search(question)
+        for one in things
+        if start <= one.start < end and one.path.startswith("outlets") and one.count
+    ]

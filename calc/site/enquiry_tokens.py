@@ -1,0 +1,117 @@
+"""Numbers put right by what stands round them: pairs of pressures, corrections, minutes."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_noise as noise
+from calc.site.enquiry_model import Token
+from calc.site.enquiry_numbers import pairs
+
+Spans = tuple[tuple[int, int], ...]
+
+_MINUTES = re.compile(
+    r"(?:takes?|took|in|every|for|after|lasts?|within|then|each|runs? for|on for|off for)(?: (?:about|around|roughly|only|just|at least|approx\.?))* $"
+)
+
+_MINUTES_RIGHT = re.compile(
+    r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])"
+)
+
+_USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
+
+_TIMES = re.compile(
+    r"\b(?:fill|fills|filling|empt(?:y|ies)|runs? dry|bucket|shower(?:s|ing)?|timer|wait|recovers?|cycles?|shuts off|stops|pumping)\b"
+)
+
+_FIX = re.compile(
+    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
+)
+
+_STANDS = re.compile(
+    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
+)
+_BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
+
+
+def paired(low: str, numbers: list[Token]) -> None:
+    """Pairs of pressures in the place of what their numbers were read as."""
+    for pair in pairs(low):
+        around = low[max(0, pair.start - 60) : pair.end + 60]
+        said = low[pair.start : pair.end + 1]
+        unit = re.search(r"(?:psi|bar|kpa)", said)
+        ready = (
+            re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around)
+            or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
+            or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
+        )
+        small = pair.high <= 10 and not unit
+        if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
+                r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip
+            continue
+        ratio = pair.high / max(pair.low, 0.1)
+        if (
+            not ready
+            or not 1.15 <= ratio <= 4
+            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
+        ):
+            continue
+        if pair.unit == "psi" and not 10 <= pair.low <= 120:
+            continue
+        if pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5]:
+            continue
+        inside = [one for one in numbers if one.start < pair.end and pair.start < one.end]
+        if any(one.kind not in {"bare", "pressure", "time"} for one in inside):
+            continue
+        pair.end = max([pair.end, *(one.end for one in inside)])
+        for one in inside:
+            numbers.remove(one)
+        numbers.append(pair)
+    numbers.sort(key=lambda one: one.start)
+
+
+_SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
+
+
+def seasons(low: str, numbers: list[Token]) -> None:
+    """ "9 gpm in spring and 4 in late summer": the second has the unit of the first."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        near = second.start - first.end < 40 and first.kind == "flow"
+        unit = second.kind == "bare" or (
+            second.unit == "in" and low[second.end - 2 : second.end] == "in"
+        )
+        at = second.end if second.kind == "bare" else second.end - 3
+        if near and unit and _SEASON.match(low, at):
+            second.kind, second.unit = first.kind, first.unit
+            second.end = at
+
+
+def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
+    """What is taken back at once is withdrawn; what follows stands in its place."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        gap = low[first.end : second.start]
+        if len(gap) > 60 or "\n\n" in gap:
+            continue
+        said_not = noise.negated(low, first.start) and _BUT.match(gap)
+        if not (_FIX.match(gap) or said_not):
+            continue
+        same = second.kind == first.kind or second.kind == "bare"
+        if not same or (second.kind == "bare" and second.unit):
+            continue
+        if second.kind == "bare" and not _STANDS.match(low, second.end):
+            continue
+        if second.kind == "bare":
+            second.kind, second.unit = first.kind, first.unit
+        first.why = noise.WITHDRAWN
+        second.extra["as"] = first.extra.get("as", first.start)
+
+
+def in_minutes(low: str, numbers: list[Token], sentences: Spans) -> None:
+    """ "10 m" beside words of time are minutes."""
+    for token in numbers:
+        if token.kind == "length" and token.unit == "m" and low[token.end - 1] == "m":
+            left = low[max(0, token.start - 40) : token.start]
+            right = low[token.end : token.end + 40]
+            line = low[max(0, token.start - 70) : token.end + 50]
+            if _MINUTES.search(left) and _MINUTES_RIGHT.match(right) and _TIMES.search(line):
+                token.kind, token.unit = "time", "min"

@@ -1,0 +1,364 @@
+"""Numbers that need more than the words beside them: pressures, volumes, buckets, panels."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_words as words
+from calc.site.enquiry_cues import FILL
+from calc.site.enquiry_model import Token
+from calc.site.enquiry_noise import negated
+from calc.site.enquiry_numbers import _CARD, NUMBER, value
+from calc.site.enquiry_places import _subject as subject_of
+from calc.site.enquiry_places import noun
+from calc.site.enquiry_rules import Context
+
+ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
+OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
+_ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
+_ON_RIGHT = re.compile(
+    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b|when it (?:starts|comes on|turns on|goes on|kicks in))"
+)
+_OFF_RIGHT = re.compile(
+    r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
+)
+_AIR = re.compile(
+    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+)
+_AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
+_SET = re.compile(
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|holding|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+)
+_SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
+_SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
+_RATED = re.compile(
+    rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
+)
+_PARTS = re.compile(
+    r"\b(?:pipes?|poly|hose|fittings?|filter|heater|boiler|line|joints?|valves?|housing|parts?)\b"
+)
+_BUCKET = re.compile(
+    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b"
+)
+_TIMED = re.compile(
+    rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
+)
+_SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
+_TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
+_SPRINGS = re.compile(
+    r"\b(?:spring|well|creek|source|overflow|seep|bore\w*|stream|pipe from the|intake|it fills|fills)\b"
+)
+
+
+def pressure(token: Token, near: Context) -> dict[str, float]:
+    """{path: weight} of a pressure."""
+    found: dict[str, float] = {}
+    left, right = near.left[-110:], near.right
+    if _AIR.search(left) or _AIR_RIGHT.match(right):
+        return {"pressure_tank.precharge": 8}
+    if token.unit in {"m water", "ft water"}:
+        return _head(token, near)
+    on = _ON_LEFT.search(left) or _ON_RIGHT.match(right)
+    off = _OFF_LEFT.search(left) or _OFF_RIGHT.match(right)
+    if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
+        on = None
+    elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
+        off = None
+    if on and off:
+        on, off = (on, None) if _last(_ON_LEFT, left) > _last(_OFF_LEFT, left) else (None, off)
+    cycle = re.search(
+        r"\b(?:switch|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
+        near.before + near.after + near.subject,
+    )
+    if on and cycle:
+        found["pump.cut_in"] = 6
+    elif off and cycle:
+        found["pump.cut_out"] = 6
+    if (
+        (_SET.search(left) or _SET_RIGHT.match(right))
+        and not _SET_NOT.search(near.before[-50:])
+        and not found
+    ) and re.search(
+        r"pump|constant|controller|speed|vfd|inverter|system|set", near.before + near.after
+    ):
+        found["pump.set"] = 6
+    rated = _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right)
+    if rated and "pump" not in near.left[-40:]:
+        if words.PRESSURE_TANK.search(near.before):
+            return {"pressure_tank.rating": 6}
+        if _PARTS.search(near.before + near.right):
+            return {"pipes.weakest": 6}
+    return found
+
+
+def _last(pattern: re.Pattern[str], said: str) -> int:
+    return max((one.start() for one in pattern.finditer(said)), default=-1)
+
+
+def _head(token: Token, near: Context) -> dict[str, float]:
+    """Metres or feet of head: of a fall where water runs by gravity, of a pump none of ours."""
+    if re.search(r"\bpump\b|rated|max|shut|lift", near.before[-60:]):
+        return {}
+    if re.search(r"gravity|spring|fall|drop|tank", near.before + near.after + near.subject):
+        token.unit = token.unit.split()[0]
+        token.sign = -1.0
+        return {"way.climb": 5}
+    return {}
+
+
+_TANK_AFTER = re.compile(
+    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b"
+)
+_OTHER_VESSEL = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b"
+)
+_HEATER = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:water ?heater|heater|boiler|hot water (?:tank|cylinder|heater))\b"
+)
+_END = re.compile(
+    r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
+)
+_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
+_BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
+
+
+def volume(token: Token, near: Context) -> dict[str, float]:
+    """{path: weight} of a volume: which tank is it of?"""
+    right = _END.split(near.right)[0]
+    if _OTHER_VESSEL.match(right):
+        return {"hot.volume": 5} if _HEATER.match(right) else {}
+    after = _TANK_AFTER.match(right)
+    span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
+    if span is None:
+        return {}
+    at, end = span
+    if _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
+        return {}
+    if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
+        return {}
+    return _tank(token, near, at, end)
+
+
+def _before(token: Token, near: Context) -> tuple[int, int] | None:
+    """Where the tank stands that is named last before a volume."""
+    left = near.left[-90:]
+    tank: re.Match[str] | None = None
+    for pattern in (words.PRESSURE_TANK, words.STORE, words.ABOVE, words.TANK):
+        for match in pattern.finditer(left):
+            longer = tank and match.end() == tank.end() and match.start() < tank.start()
+            if tank is None or match.end() > tank.end() or longer:
+                tank = match
+    if tank is None or _BETWEEN.search(left[tank.end() :]):
+        return None
+    begin = token.start - len(left)
+    return begin + tank.start(), begin + tank.end()
+
+
+def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
+    role = words.tank_role(near.mail, at, end)
+    small = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0) <= 450
+    if (
+        small
+        and not words.named(near.mail, at, end)
+        and re.search(r"switch|\d0/\d0", near.before + near.after)
+    ):
+        role = "pressure"
+    litres = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0)
+    if (
+        role == ""
+        and litres <= 450
+        and re.search(r"pressure|switch|psi|bar\b|pre-?charge", near.before + near.after)
+    ):
+        role = "pressure"
+    if (
+        role == ""
+        and litres <= 450
+        and re.search(r"\d0/\d0\b|\bpsi\b|switch|pump", near.mail)
+        and "gal" in token.unit
+    ):
+        role = "pressure"
+    count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
+    if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
+        token.extra["times"] = value(count[1])[0]
+    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
+    if role:
+        return {paths[role]: 7}
+    return {"tank.volume": 5, "store.volume": 5}
+
+
+def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
+    """A yield only where the words are of a source."""
+    if "water.yield" not in found:
+        who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
+        if who in {"WELL", "SPRING", "CREEK"} and not re.search(
+            r"\bpump\b", near.left[-30:] + near.right[:12]
+        ):
+            return {**found, "water.yield": 4}
+        return found
+    if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
+        return found
+    if (
+        re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$|\bit\b[^.;]{0,20}$", near.before)
+        and re.search(r"\b(?:spring|well|bore)", near.mail)
+        and not re.search(r"pump|hose|shower|tap", near.before)
+    ):
+        return found
+    own = subject_of(near.left)
+    who = own or subject_of(near.before) or near.subject
+    close = noun(near.right.split(",")[0][:30], last=False)
+    if (
+        own in {"PUMP", "HOUSE", "TANK", "PTANK", "PANELS"}
+        or who
+        in {
+            "PUMP",
+            "HOUSE",
+            "PANELS",
+            "PTANK",
+        }
+    ) and close not in {"WELL", "SPRING", "CREEK"}:
+        return {}
+    if re.match(
+        r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )",
+        near.right,
+    ):
+        return {}
+    return found if who or close else {}
+
+
+def buckets(low: str) -> list[tuple[Token, str]]:
+    """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
+    found: list[tuple[Token, str]] = []
+    for pattern in (_BUCKET, _TIMED):
+        for match in pattern.finditer(low):
+            fill = re.search(
+                r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
+                match["mid"],
+            )
+            seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+            amount = value(match["v"])[0]
+            if (
+                not fill
+                or seconds <= 0
+                or amount <= 0
+                or any(one.start < match.end() and match.start() < one.end for one, _ in found)
+            ):
+                continue
+            unit = "gal" if match["u"].lstrip("us ").startswith("g") else "L"
+            rate = amount / seconds * 60
+            token = Token(
+                "flow", rate, rate, "gpm" if unit == "gal" else "L/min", match.start(), match.end()
+            )
+            begin = max(low.rfind(".", 0, match.start()), low.rfind("\n\n", 0, match.start()), 0)
+            line = low[
+                begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)
+            ]
+            source, tap = _SPRINGS.search(line), _TAPS.search(line)
+            found.append(
+                (
+                    token,
+                    "measured at a tap"
+                    if tap and not re.search(r"spring|well|creek|overflow|source", line)
+                    else ""
+                    if source or not tap
+                    else "",
+                )
+            )
+    return found
+
+
+_SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
+    ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
+    ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
+    ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
+    ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
+    ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
+    ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
+    ("suction.bends", rf"\bsuction\b[^.;\n]{{0,60}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
+    ("suction.foot_valves", r"\b(foot[ -]?)valves?\b(?! (?:leak\w* )?\?)"),
+))  # fmt: skip
+
+
+def counted(low: str) -> list[tuple[str, float, int, int]]:
+    """(path, number, start, end) of what is counted about panels, pumps, the suction."""
+    found = []
+    for path, pattern in _SERIES:
+        for match in pattern.finditer(low):
+            if path == "suction.foot_valves" and negated(low, match.start()):
+                continue
+            number = 1.0 if path == "suction.foot_valves" else value(match[1])[0]
+            around = low[max(0, match.start() - 120) : match.end() + 120]
+            if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
+                continue
+            if path.startswith("power") and re.search(
+                r"batter(?:y|ies)|cells",
+                low[
+                    max(low.rfind(".", 0, match.start()), match.start() - 30, 0) : match.end() + 12
+                ],
+            ):
+                continue
+            if number == int(number) and 0 < number <= 100:
+                span = match.span() if path == "suction.foot_valves" else match.span(1)
+                found.append((path, number, *span))
+    return found
+
+
+_LATITUDE = re.compile(
+    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
+)
+
+
+def latitudes(low: str) -> list[tuple[float, int, int]]:
+    """(degrees, start, end) of latitudes; south is negative."""
+    found = []
+    for match in _LATITUDE.finditer(low):
+        side = match["s"] or match["t"] or "n"
+        degrees = float((match["a"] or match["b"]).replace(",", "."))
+        found.append(
+            (
+                -abs(degrees) if side.startswith("s") else degrees,
+                match.start("a" if match["a"] else "b"),
+                match.end(),
+            )
+        )
+    return found
+
+
+_BY = re.compile(
+    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
+)
+_GROWN = re.compile(
+    r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"
+)
+
+
+def by_sides(low: str) -> list[tuple[float, str, int, int]]:
+    """(area, unit, start, end) of beds told by their two sides."""
+    found = []
+    for match in _BY.finditer(low):
+        unit = "m²" if match["u2"].startswith("m") else "ft²"
+        around = low[max(0, match.start() - 45) : match.end() + 25]
+        if not _GROWN.search(around) or re.search(
+            r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
+        ):
+            continue
+        area = value(match["a"])[0] * value(match["b"])[0]
+        times = value(match["n"])[0] if match["n"] else 1.0
+        if match["n"] and not re.search(r"\bbeds?|rows?|tunnels?|plots?", match.group()):
+            times = 1.0
+        if times == int(times) and area > 0:
+            found.append(
+                (
+                    area * times,
+                    unit,
+                    match.start("n") if times > 1 else match.start("a"),
+                    match.end(),
+                )
+            )
+    return found

@@ -1,0 +1,216 @@
+"""Facts that an enquiry tells in words alone: the source, where the pump is, its control, power."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.site.enquiry_noise import negated
+
+
+@dataclass(frozen=True)
+class Said:
+    """A word fact: path, value, where; weight: of several said, the heaviest counts."""
+
+    path: str
+    value: str
+    start: int
+    end: int
+    weight: float = 1.0
+
+
+_DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, weight, pattern in (
+    ("water.kind", "well", 3, r"\b(?:(?:drilled|dug|bored|hand[ -]dug|driven|shallow|deep|old|open|artesian|stone|our|my|the|a|from|domestic|ring|brick[ -]lined)[ -])+(?:well|bore ?hole|bore|sand ?point)\b(?! (?:above|below|over|under|enough|known|as|done|if))"),
+    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
+    ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
+    ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
+    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
+    ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
+    ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
+    ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in|down) (?:the |our |a |my )?(?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
+    ("pump.placement", "out", 3, r"\bshallow[ -]well pumps?\b|\bjet\b(?=[^.;\n]{0,25}\b(?:well|pump|shed|basement|garage|switch))|\bpump\b[^.;\n¤]{0,40} (?:in|under|inside) (?:the |our |a |my )?(?:\w+ )?(?:mud ?room|entry|vault|root cellar|milk house|house|crawl ?space|pit|outbuilding)\b"),
+    ("pump.placement", "in", 2.5, r"\b(?<!shallow )(?<!shallow-)(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
+    ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
+    ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
+    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable)\b"),
+    ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
+        ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
+    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
+    ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
+    ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
+    ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
+    ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
+    ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
+    ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
+                                r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b[^.;\n]{0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
+    ("pipes.held", "laid", 3, r"\blay\b[^.;\n]{0,35} on (?:top of )?(?:the )?(?:ground|grass|surface|meadow)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|pvc|hdpe|pe|line)\b[^.;\n]{0,30},? (?:on (?:top of )?(?:the )?(?:ground|surface|grass|meadow)|above ?-?ground)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
+    ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
+    ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
+))  # fmt: skip
+_NO_PUMP = re.compile(
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
+)
+_AIMED = re.compile(
+    r"(?:\b(?:azimuth|orientation|facing|direction|aspect) *[:=] *|\btilt[^.;\n]{0,20}?(?:°|deg(?:rees)?),? )(?:to(?:wards)? (?:the )?|due )?"
+    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
+)
+_FACING = re.compile(
+    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
+)
+
+
+def said(low: str) -> list[Said]:
+    """Word facts of a masked, folded text; several values of one path may be among them."""
+    found: list[Said] = []
+    for path, value, weight, pattern in _DEFINED:
+        for match in pattern.finditer(low):
+            own = value in {"none", "laid"} and re.match(
+                r"no|not|isn|without|there|don|do ", match.group()
+            )
+            if own or not negated(low, match.start()):
+                found.append(Said(path, value, match.start(), match.end(), weight))
+    found += _facing(low)
+    return [one for one in found if not _backup(low, one)]
+
+
+def _backup(low: str, one: Said) -> bool:
+    around = low[max(0, one.start - 30) : one.end + 30]
+    return one.value == "generator" and bool(
+        re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
+    )
+
+
+def _facing(low: str) -> list[Said]:
+    found = []
+    if not re.search(r"panel|array|solar|pv|roof|module", low):
+        return []
+    for match in _AIMED.finditer(low):
+        found.append(
+            Said(
+                "power.facing",
+                (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1],
+                match.start(),
+                match.end(),
+                3,
+            )
+        )
+    for match in _FACING.finditer(low):
+        if not re.search(
+            r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]
+        ):
+            continue
+        first, second = match[1] or match[3], match[2] or match[4] or ""
+        found.append(
+            Said(
+                "power.facing",
+                (first if len(first) <= 2 else first[0]) + second[:1],
+                match.start(),
+                match.end(),
+                3,
+            )
+        )
+    return found
+
+
+def no_pump(low: str) -> tuple[int, int] | None:
+    """Where it is said that there is no pump, and none is spoken of."""
+    match = _NO_PUMP.search(low)
+    if match is None:
+        return None
+    other = [
+        one
+        for one in re.finditer(r"\bpumps?\b", low)
+        if not (match.start() <= one.start() < match.end())
+    ]
+    definite = re.compile(
+        r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)"
+    )
+    strong = "pump" in match.group()
+    own = (
+        [
+            one
+            for one in definite.finditer(low)
+            if not (match.start() <= one.end() - 4 < match.end())
+        ]
+        if strong
+        else other
+    )
+    return None if own else match.span()
+
+
+_LEVEL = re.compile(
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+)
+
+
+def level_with(low: str) -> tuple[int, int] | None:
+    """Where it is said that the house is as high as its water."""
+    match = _LEVEL.search(low)
+    return match.span() if match else None
+
+
+# What the nouns are ------------------------------------------------------------------------------------
+
+PRESSURE_TANK = re.compile(
+    r"\b(?:pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
+    r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
+)
+STORE = re.compile(
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
+    r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
+)
+ABOVE = re.compile(
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
+)
+TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
+_ABOVE_CLUES = re.compile(
+    r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
+)
+_STORE_CLUES = re.compile(
+    r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
+    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b"
+)
+
+
+def named(low: str, start: int, end: int) -> str:
+    """Which tank the words from ``start`` to ``end`` name by themselves; "" only "a tank"."""
+    around = low[max(0, start - 25) : end + 30]
+    for pattern, role in ((PRESSURE_TANK, "pressure"), (STORE, "store"), (ABOVE, "above")):
+        for match in pattern.finditer(around):
+            at = match.start() + max(0, start - 25)
+            if at < end and start < at + len(match.group()):
+                return role
+    return ""
+
+
+def tank_role(low: str, start: int, end: int) -> str:
+    """Which tank words name: "pressure", "above", "store", "" unclear, by all of the letter."""
+    role = named(low, start, end)
+    if role:
+        return role
+    above, store = _ABOVE_CLUES.search(low), _STORE_CLUES.search(low)
+    if above and store:
+        line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
+        near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
+        return (
+            "above"
+            if near_above and not near_store
+            else "store"
+            if near_store and not near_above
+            else ""
+        )
+    return "above" if above else "store" if store else ""
