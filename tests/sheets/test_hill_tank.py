@@ -14,7 +14,7 @@ from calc.page.fields import Choice, Count, Number
 from calc.page.form import work
 from calc.page.shapes import Stroke
 from calc.sheets import sheet
-from calc.sheets.hill_tank.judge import clock
+from calc.sheets.parts.clock import clock
 from calc.units import DAY, GRAVITY, MONTHS, parse
 from tests.page.pictures import HALF, faults, named
 from tests.sheets import asking, awkward

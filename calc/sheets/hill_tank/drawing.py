@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import day_tank
 from calc.page.shapes import SMALL, Area, Block, Dot, Drawing, Stroke, Words
-from calc.page.text_boxes import box_of
 from calc.sheets.hill_tank.case import DRY, HAIR
-from calc.sheets.hill_tank.judge import clock, lowest_at, missing
+from calc.sheets.hill_tank.judge import lowest_at, missing
+from calc.sheets.parts.clock import clock, hours_axis, kept_in
 from calc.sheets.parts.scaled import LINE, WIDTH, Scale, brief
-from calc.units import DAY, HOUR
+from calc.units import DAY
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -24,7 +23,6 @@ LEFT, RIGHT = 10.0, 318.0  # units: the day from, to
 HEAD, HIGH = 20.0, 76.0  # units over the level's panel, and its height
 FLOWS = HEAD + HIGH + 72.0  # units down to the line between what comes and what goes
 TALL = 26.0  # units of the largest flow, each way
-EVERY = 6  # hours from one number of the axis to the next
 
 
 def draw(case: Case, reader: Reader) -> Drawing:
@@ -37,7 +35,7 @@ def draw(case: Case, reader: Reader) -> Drawing:
         *_empty(case, across, up),
         *_lowest(case, across, up, reader),
         *_flows(case, across, reader),
-        *_axis(across),
+        *hours_axis(across, FLOWS, TALL + 2 * LINE),
     )
     height = FLOWS + TALL + 2 * LINE + 8
     title = "A day of the dry month" if case.worst.key == DRY else "A usual day"
@@ -94,7 +92,7 @@ def _empty(case: Case, across: Scale, up: Scale) -> Iterator[Shape]:
     if spans:
         said = "at its reserve" if case.kept > HAIR else "empty"
         words = Words(longest[1], low + 22, said, "middle", "bad", bold=True, size=SMALL)
-        yield _kept_in(words)
+        yield kept_in(words)
 
 
 def _vain(case: Case) -> tuple[tuple[float, float], ...]:
@@ -120,14 +118,7 @@ def _lowest(case: Case, across: Scale, up: Scale, reader: Reader) -> Iterator[Sh
     x, y = across.at(lowest_at(case.worst, case.shown)), up.at(least)
     yield Dot(x, y, 3.5, "ink", at="lowest")
     text = brief(least, "volume", reader)
-    yield _kept_in(Words(x, up.start + LINE, text, "middle", size=SMALL, lead="lowest"))
-
-
-def _kept_in(words: Words) -> Words:
-    """Words whose middle is moved as far as keeps them in the picture."""
-    box = box_of(words)
-    half = (box.right - box.left) / 2
-    return replace(words, x=min(max(words.x, half), WIDTH - half))
+    yield kept_in(Words(x, up.start + LINE, text, "middle", size=SMALL, lead="lowest"))
 
 
 # The flows ------------------------------------------------------------------------------------
@@ -151,16 +142,6 @@ def _flows(case: Case, across: Scale, reader: Reader) -> Iterator[Shape]:
         text = f"up to {top}" if max(flows) > 0 else "nothing"
         yield Words(LEFT, y, text, size=SMALL, lead=name)
     yield Stroke(((LEFT, FLOWS), (RIGHT, FLOWS)), "ink", width=1.2, at="no flow")
-
-
-def _axis(across: Scale) -> Iterator[Shape]:
-    """Hours of the day, as a clock shows them."""
-    y = FLOWS + TALL + 2 * LINE
-    for hour in range(0, 25, EVERY):
-        x = across.at(hour * HOUR)
-        words = Words(x, y, clock(hour * HOUR), "middle", "soft", size=SMALL)
-        yield _kept_in(words)
-        yield Stroke(((x, FLOWS - 3), (x, FLOWS + 3)), "ink", width=1.2)
 
 
 def _alt(case: Case, reader: Reader) -> str:

@@ -8,8 +8,8 @@ from calc import practice
 from calc.day_tank import HALVINGS
 from calc.pipe.line import larger_pipes
 from calc.sheets.hill_tank.case import DRY, HAIR, year_of
-from calc.sheets.hill_tank.judge import clock
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.clock import clock
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from typing import TYPE_CHECKING
 
 from calc import day_tank, practice
-from calc.day_tank import MORNING
 from calc.page.answer import Link
 from calc.page.findings import Finding
 from calc.sheets.hill_tank.case import DRY, HAIR
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.clock import clock
 from calc.sheets.parts.line_judge import Need, line_findings
 from calc.sheets.parts.tank_sizes import span, spans_apart
 from calc.units import DAY, HOUR
@@ -24,18 +23,6 @@ if TYPE_CHECKING:
 
 
 MOST_USE = 0.009999  # m3/s, the most that a page takes
-
-
-def clock(seconds: float) -> str:
-    """A moment of the day as a clock shows it, rounded down to the minute.
-
-    seconds: from ``day_tank.MORNING``.
-
-    >>> clock(0.0), clock(13.5 * 3600), clock(19 * 3600)
-    ('6:00', '19:30', '1:00')
-    """
-    minutes = math.floor((MORNING * HOUR + seconds) / 60 + 1e-6) % (24 * 60)
-    return f"{minutes // 60}:{minutes % 60:02d}"
 
 
 def of_day(day: Day) -> str:

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 from calc.day_tank import DAYS_OF
 from calc.page.answer import Column, Figure, Step, Table, Value
 from calc.sheets.hill_tank.case import DRY, HAIR
-from calc.sheets.hill_tank.judge import clock, empty_from, lowest_at, missing, of_day
+from calc.sheets.hill_tank.judge import empty_from, lowest_at, missing, of_day
+from calc.sheets.parts.clock import clock
 from calc.sheets.parts.tank_sizes import span
 from calc.units import GRAVITY, HOUR, MONTHS
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from calc.page import row_text
 from calc.page.answer import TRY, Link
-from calc.page.fields import UNKNOWN, Number
+from calc.page.fields import UNKNOWN
 from calc.pipe import friction
 from calc.pipe.line import Line, Section
 from calc.pump.invented import PUMPS
@@ -15,21 +14,20 @@ from calc.sheets.keep_up.options import pump_side
 from calc.sheets.keep_up.rows import RUNS, TANKS, TAPS
 from calc.sheets.parts import guard
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import SUCTION
 from calc.site.supply_rows import OpenWater
-from calc.units import HOUR, Reader, parse
+from calc.units import HOUR, Reader
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
     from calc.network.parts import Run
-    from calc.page.fields import Rows
     from calc.page.form import Values
     from calc.sheets.keep_up.case import Case
     from calc.site.supply import OutletRow, SectionRow, Supply
     from calc.site.supply_rows import Source
 
-_TABLES = {field.key: field for field in (RUNS, TAPS, TANKS)}
 LEAST_FLOW = 1e-6  # m3/s, the least the suction sheet takes
 SHORTEST, LONGEST, MOST_EXTRA = 0.1, 20e3, 2.0  # m, m, -: what the gravity sheet takes
 
@@ -131,7 +129,7 @@ def texts(values: Values, supply: Supply, reader: Reader) -> dict[str, str]:
         (TAPS, [_outlet_cells(row) for row in supply.outlets]),
         (TANKS, [(row.name, row.level_m) for row in supply.tanks]),
     ):
-        found[field.key] = _table_text(field, cells, reader)
+        found[field.key] = table_text(field, cells, reader)
     return found
 
 
@@ -169,41 +167,6 @@ def _section_cells(row: SectionRow) -> tuple[Any, ...]:
 def _outlet_cells(row: OutletRow) -> tuple[Any, ...]:
     figures = (row.flow_m3s, row.rated_pa, row.needed_pa)
     return row.name, row.at, row.kind, row.before, row.after, *figures
-
-
-def _table_text(field: Rows, table: Iterable[tuple[Any, ...]], reader: Reader) -> str:
-    usual = _standard(field.key, reader.system)
-    cells = (
-        [_cell(column, value, reader) for column, value in zip(field.columns, row, strict=True)]
-        for row in table
-    )
-    return row_text.encode(_trimmed(row, usual) for row in cells)
-
-
-@lru_cache
-def _standard(key: str, system: str) -> list[str]:
-    """Each column's default as a link writes it."""
-    reader = Reader(system)
-    return [_as_cell(c, c.default(system), reader) for c in _TABLES[key].columns]
-
-
-def _trimmed(cells: list[str], usual: list[str]) -> list[str]:
-    """Without what is only its column's default at the end."""
-    while len(cells) > 1 and cells[-1] == usual[len(cells) - 1]:
-        cells = cells[:-1]
-    return cells
-
-
-def _as_cell(column: object, text: str, reader: Reader) -> str:
-    if not isinstance(column, Number) or not text:
-        return text
-    return exact(parse(text, column.quantity).value, column.quantity, reader)
-
-
-def _cell(column: object, value: Any, reader: Reader) -> str:
-    if value is None:
-        return ""
-    return exact(value, column.quantity, reader) if isinstance(column, Number) else str(value)
 
 
 def _blank(reader: Reader) -> dict[str, str]:
