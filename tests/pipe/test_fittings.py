@@ -2,6 +2,7 @@
 
 import pytest
 
+from calc import practice
 from calc.pipe import fittings, friction
 
 
@@ -21,10 +22,17 @@ def test_two_filters_side_by_side_lose_a_quarter_of_one():
     assert two[0] == one[0] and two[1] == pytest.approx(one[1] / 4, rel=1e-12)
 
 
-def test_check_valves_and_reducing_valves_pass_water_one_way():
+def test_check_valves_reducing_valves_and_break_pressure_tanks_pass_water_one_way():
     assert {part.key for part in fittings.PARTS if part.one_way} == {
-        "check", "swing", "r10", "r15", "r20", "r30",
+        "check", "swing", "r10", "r15", "r20", "r30", "r40", "r50", "break",
     }  # fmt: skip
+
+
+def test_a_reducing_valve_may_hold_every_usual_setting_and_a_tank_holds_nothing():
+    held = {part.reducer[0] for part in fittings.PARTS if part.reducer is not None}
+    assert set(practice.REDUCED_TO) < held
+    assert {part.key for part in fittings.PARTS if part.vented} == {"break"}
+    assert fittings.BY_KEY["break"].reducer[0] == 0.0
 
 
 def test_fittings_are_those_of_the_one_list():

@@ -351,5 +351,6 @@ def test_a_flow_that_is_only_rounding_is_told_as_none():
     case = solved(supply_of(read_values(sheet("keep_up"), State())))
     tiny = {**case.before.flows, PUMP_PART: -4.9e-29 * GALLON_US / MINUTE}
     case.__dict__["before"] = replace(case.before, flows=tiny)
-    told = show.chart(case, Reader("us")).alt
+    (chart,) = show.charts(case, Reader("us"))
+    told = chart.alt
     assert "runs at 0 gpm at" in told.replace("\u00a0", " ")

@@ -27,9 +27,12 @@ def picture(monkeypatch):
 def _heights(case, found):
     """[(m above the pump, y)] of everything in a picture that has a height."""
     heights = case.after.network.heights
-    known = [(-case.supply.source.lift_m, float(found["water"]["y"]))]
-    pump = found["pump"]
-    known.append((0.0, float(pump["y"]) + float(pump["height"])))
+    source = case.supply.pumping
+    level = case.supply.source.level_m if source is None else -source.lift_m
+    known = [(level, float(found["water"]["y"]))]
+    if source is not None:
+        pump = found["pump"]
+        known.append((0.0, float(pump["y"]) + float(pump["height"])))
     for tap in case.taps:
         name = f"taps.{case.built.outlet_rows[tap.name]}"
         foot = heights[tap.node]

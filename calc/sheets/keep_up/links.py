@@ -29,7 +29,8 @@ if TYPE_CHECKING:
     from calc.site.supply_rows import Source
 
 LEAST_FLOW = 1e-6  # m3/s, the least the suction sheet takes
-SHORTEST, LONGEST, MOST_EXTRA = 0.1, 20e3, 2.0  # m, m, -: what the gravity sheet takes
+# what the gravity sheet takes: m of drop, m of pipe, m3/s, share of the length
+HIGHEST, SHORTEST, LONGEST, MOST_FLOW, MOST_EXTRA = 400.0, 0.1, 20e3, 0.05, 2.0
 
 
 def fixed(values: Values, supply: Supply, reader: Reader) -> Link:
@@ -55,12 +56,26 @@ def _falling(case: Case, reader: Reader) -> Iterator[Link]:
     names = [link.name for link in case.way]
     if case.main is not None and len(names) == 1 and names[0] in case.built.section_rows:
         run = case.after.network.run(names[0])
-        if run.length_m >= SHORTEST and run.length_m <= LONGEST and _share(case, run) <= MOST_EXTRA:
+        if _taken(case, run):
             yield Link("This one pipe, with its crests", "gravity", _fall(case, run, reader))
     if case.gives:
         texts = {"gives": exact(case.gives, "flow", reader), "hours": "24"}
         yield Link("How big a tank evens out the day", "tank", texts)
     yield Link("Count the flow from showers, hoses and people", "demand", {})
+
+
+def _taken(case: Case, run: Run) -> bool:
+    """Whether the gravity sheet takes every figure of a pipe that brings its water down."""
+    return (
+        0.0 < _drop(case, run) <= HIGHEST
+        and SHORTEST <= run.length_m <= LONGEST
+        and _through(case, run) <= MOST_FLOW
+        and _share(case, run) <= MOST_EXTRA
+    )
+
+
+def _drop(case: Case, run: Run) -> float:
+    return case.after.network.heights[run.start] - case.after.network.heights[run.end]
 
 
 def _share(case: Case, run: Run) -> float:
@@ -76,9 +91,8 @@ def _through(case: Case, run: Run) -> float:
 
 def _fall(case: Case, run: Run, reader: Reader) -> dict[str, str]:
     """The one pipe to the main outlet."""
-    heights = case.after.network.heights
     return {
-        "drop": exact(heights[run.start] - heights[run.end], "length", reader),
+        "drop": exact(_drop(case, run), "length", reader),
         "length": exact(run.length_m, "length", reader),
         "flow": exact(_through(case, run), "flow", reader),
         "kind": run.pipe.kind,
