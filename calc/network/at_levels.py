@@ -88,6 +88,10 @@ class Flows:
     solves: int = 0
     _found: dict[tuple[State, tuple[float, ...]], Rates] = field(default_factory=dict)
     _parts: dict[tuple[State, frozenset[str]], Parted | None] = field(default_factory=dict)
+    _spans: dict[tuple[State, float, float], tuple[Rates, Rates, bool]] = field(
+        default_factory=dict
+    )
+    _wanted: dict[tuple[tuple[str, int], ...], tuple[float, ...]] = field(default_factory=dict)
     _near: dict[frozenset[str], Solution] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -97,10 +101,13 @@ class Flows:
 
     def wanted(self, counts: Sequence[tuple[str, int]]) -> tuple[float, ...]:
         """What each outlet asks for, m3/s: the flow of those open at the pressure they need."""
-        held = dict(counts)
-        return tuple(
-            one.full_m3s / one.count * held.get(one.name, 0) for one in self.network.outlets
-        )
+        key = tuple(counts)
+        if key not in self._wanted:
+            held = dict(key)
+            self._wanted[key] = tuple(
+                one.full_m3s / one.count * held.get(one.name, 0) for one in self.network.outlets
+            )
+        return self._wanted[key]
 
     def between(self, state: State, shares: Sequence[float]) -> Rates:
         """``Rates`` at levels given as shares of each tank's depth, 0 to 1.
@@ -119,24 +126,28 @@ class Flows:
         """Of one tank whose level moves: the span halved where a flow bends."""
         low = min(int(share * CELLS), CELLS - 1) / CELLS
         wide = 1.0 / CELLS
-        one, other = self._two(state, shares, at, low, wide)
+        one, other, bends = self._two(state, shares, at, low, wide)
         for _ in range(HALVED):
-            if not _bends(one, other):
+            if not bends:
                 break
             wide /= 2
             low = low + wide if share >= low + wide else low
-            one, other = self._two(state, shares, at, low, wide)
+            one, other, bends = self._two(state, shares, at, low, wide)
         part = (share - low) / wide
         return _mixed(((1.0 - part, one), (part, other)))
 
     def _two(
         self, state: State, shares: list[float], at: int, low: float, wide: float
-    ) -> tuple[Rates, Rates]:
-        ends = []
-        for share in (low, low + wide):
-            shares[at] = share
-            ends.append(self.mark(state, tuple(shares)))
-        return ends[0], ends[1]
+    ) -> tuple[Rates, Rates, bool]:
+        """(rates at both ends of a span, whether a flow bends along it), kept."""
+        key = state, low, wide
+        if key not in self._spans:
+            ends = []
+            for share in (low, low + wide):
+                shares[at] = share
+                ends.append(self.mark(state, tuple(shares)))
+            self._spans[key] = ends[0], ends[1], _bends(ends[0], ends[1])
+        return self._spans[key]
 
     def _in_simplex(
         self, state: State, shares: list[float], free: list[int], asked: Sequence[float]

@@ -300,6 +300,9 @@ class _Day:
             return found, self._slopes(found, held, wanted)
 
         k1 = self._slopes(rates, held, wanted)
+        pairs = zip(state.stands, rates.nets, strict=True)
+        if all(how != FREE or net == 0.0 for how, net in pairs):  # nothing bends: one straight step
+            return [n + long * k for n, k in zip(now, k1, strict=True)], rates, 0.0
         k2 = at(long / 2, k1)[1]
         k3 = at(0.75 * long, k2)[1]
         ninth = long / 9

@@ -32,6 +32,7 @@ KEYS = (
     "drip",
     "sprinkler",
     "hot_water",
+    "day",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
@@ -41,6 +42,7 @@ LATER = (
     "panels", "battery", "direct", "panel_place", "cable", "gravity", "well", "hill_tank", "drip",
     "sprinkler",
     "hot_water",
+    "day",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share; and questions of the first sheets that few ask.
@@ -54,6 +56,10 @@ LATER_ROOMS = (
     "calc.well_yield",
     "calc.day_tank",
     "calc.hot_water",
+    "calc.network.parted",
+    "calc.network.at_levels",
+    "calc.network.over_a_day",
+    "calc.network.day_run",
     "calc.drip.",
     "calc.trip",
     "calc.relief",
@@ -63,8 +69,8 @@ LATER_ROOMS = (
     *(
         f"calc.sheets.parts.{name}"
         for name in (
-            "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing", "solar_fixes",
-            "solar_job", "solar_judge", "world_map", "bars",
+            "clock", "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing",
+            "solar_fixes", "solar_job", "solar_judge", "world_map", "bars",
         )
     ),
     *(f"calc.sheets.{key}." for key in LATER),

@@ -12,6 +12,7 @@ from calc.page.state import State
 from calc.pipe import friction
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import bindings as b
+from calc.sheets.parts import day_bindings as day
 from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import fall_bindings as fall
 from calc.sheets.parts import filling, putting_back, use, ways
@@ -26,7 +27,7 @@ from calc.sheets.parts import worked_out as w
 from calc.sheets.parts.bindings import Asked, Binding, figure, known, words
 from calc.sheets.parts.putting_back import PutBack
 from calc.sheets.parts.table_bindings import TableBinding
-from calc.site.demo import alder_terrace
+from calc.site.demo import alder_terrace, with_hill_tank
 from calc.site.facts import Fact
 from calc.site.site import Site
 
@@ -160,6 +161,12 @@ VIEWS = {
             known("relief", "hot.relief"), known("weakest", "pipes.weakest"), _OUTLET_FLOW,
             _HOTTEST, _ALTITUDE,
         )),
+        View("day", (
+            *day.TABLES, t.sections(), o.drive(), *p.pump(), known("set", "pump.set"),
+            *day.POWER, known("pumps", "pump.count"), p.sensor(), _STARTS, *day.SOURCE, p.lift(),
+            known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
+            _WATER, _ALTITUDE, o.fall(),
+        ), outlet=False),
     )
 }  # fmt: skip
 
@@ -275,6 +282,7 @@ AS_WRITTEN = {
     "drip": ("rows", "hours", "length", "spacing", "dripper", "bore", "filter"),
 }  # fmt: skip
 EXAMPLE_DIGITS = 3
+EXAMPLE_SITES = {"day": with_hill_tank}  # where the example asks about more than is there
 
 
 def example_defaults(key: str, sheet: Sheet | None = None) -> dict[str, tuple[str, str]]:
@@ -283,8 +291,8 @@ def example_defaults(key: str, sheet: Sheet | None = None) -> dict[str, tuple[st
     sheet: the sheet itself, while it is being made (None: found by its key).
     US texts are converted and rounded; nominal pipe sizes are as they are.
     """
-    asked, sheet = asked_of(alder_terrace(), key, EXAMPLE_WAYS.get(key, "")), sheet or (
-        find_sheet(key))  # fmt: skip
+    site, sheet = EXAMPLE_SITES.get(key, alder_terrace)(), sheet or find_sheet(key)
+    asked = asked_of(site, key, EXAMPLE_WAYS.get(key, ""))
     found: dict[str, list[str]] = {}
     for system in ("metric", "us"):
         facts = filling.fill(asked, VIEWS[key].fields, sheet, system, EXAMPLE_DIGITS)

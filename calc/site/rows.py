@@ -88,6 +88,7 @@ _TANKS = Table("tanks", "t", "tank", (
     _name("Tank"),
     quantity("level", "l", "Water level", "length", *_HEIGHT),
     quantity("volume", "v", "Volume", "volume", 0.01, 1e4),
+    quantity("depth", "d", "Depth of water when full", "length", 0.05, 30.0),
 ), ("name",))  # fmt: skip
 _SOURCES = Table("sources", "w", "source", (
     _name("Source"),
@@ -142,9 +143,16 @@ _REFERENCE = Table("reference", "e", "month", (
     quantity("et", "e", "Reference ET₀ a day", "rain", 0.0, 15e-3),
 ))  # fmt: skip
 
+_DRAWS = Table("draws", "d", "time of use", (
+    text("outlet", "o", "Outlet", NAME),
+    quantity("from", "f", "Opens at", "number", 0.0, 24.0),
+    quantity("hours", "h", "Open for", "number", 0.01, 24.0),
+    count("count", "c", "How many", 0, 50, "1", "taken as one"),
+))  # fmt: skip
+
 TABLES = (
     _SECTIONS, _OUTLETS, _TANKS, _SOURCES, _ANIMALS, _BEDS, _PANELS, _BATTERIES, _CONTROLLERS,
-    _PROFILE, _READINGS, _REFERENCE,
+    _PROFILE, _READINGS, _REFERENCE, _DRAWS,
 )  # fmt: skip
 BY_TABLE = {table.key: table for table in TABLES}
 

@@ -14,7 +14,7 @@ SOURCE = re.compile(
     r"|\b(?:ISO|EN|IPC|UPC|ASTM|ASME|AWWA|FAO|WHO|ANSI|NIST)\b"
 )
 ALIASES = {"GPM", "LPM", "MM_HOUR"}  # units under a shorter name
-(PRACTICE,) = (one for one in modules() if one.name == "calc.practice")
+PRACTICE = tuple(one for one in modules() if one.name.startswith("calc.practice"))
 
 # What a rule looks like where it is written a second time: code that no other meaning explains.
 TRADE = re.compile(
@@ -26,12 +26,13 @@ TRADE = re.compile(
 
 def rules():
     """(name, what stands beside it or above it) of every constant of ``practice``."""
-    for node in PRACTICE.tree.body:
-        if isinstance(node, ast.Assign) and node.targets[0].id not in ALIASES:
-            above = node.lineno - 2
-            while PRACTICE.lines[above].startswith("#"):
-                above -= 1
-            yield node.targets[0].id, "\n".join(PRACTICE.lines[above + 1 : node.end_lineno])
+    for module in PRACTICE:
+        for node in module.tree.body:
+            if isinstance(node, ast.Assign) and node.targets[0].id not in ALIASES:
+                above = node.lineno - 2
+                while module.lines[above].startswith("#"):
+                    above -= 1
+                yield node.targets[0].id, "\n".join(module.lines[above + 1 : node.end_lineno])
 
 
 @pytest.mark.parametrize("name, text", rules(), ids=lambda one: one if one.isupper() else "")
@@ -45,7 +46,7 @@ def test_there_are_many_rules():
 
 
 @pytest.mark.parametrize(
-    "module", [pytest.param(one, id=one.name) for one in modules() if one.name != "calc.practice"]
+    "module", [pytest.param(one, id=one.name) for one in modules() if one not in PRACTICE]
 )
 def test_no_rule_stands_a_second_time(module):
     code = "\n".join(line.partition("#")[0] for line in module.lines if ">>>" not in line)

@@ -27,7 +27,7 @@ TOPICS = (
     Topic(
         "frost and drain-back", r"(?i)frost.*\bdrain|\bdrain.*frost",
         "reach keep_up pipe suction tank pressure_tank pump_match surge gravity well hill_tank "
-        "drip direct",
+        "drip sprinkler direct",
         "a pipe, a pump or a tank that stands full of water out of doors",
     ),
     Topic(
@@ -42,7 +42,7 @@ TOPICS = (
     ),
     Topic(
         "backflow and air gaps", r"backflow|air gap",
-        "reach keep_up pipe demand tank gravity hill_tank drip direct",
+        "reach keep_up pipe demand tank gravity hill_tank drip sprinkler direct",
         "a hose, trough, drip line or tank at the end of the pipe",
     ),
     Topic(
@@ -52,9 +52,14 @@ TOPICS = (
     ),
     Topic(
         "digging", r"\b(before you dig|Before you dig)\b",
-        "reach keep_up pipe suction pump_match surge gravity well hill_tank drip direct "
-        "panel_place cable",
+        "reach keep_up pipe suction pump_match surge gravity well hill_tank drip sprinkler "
+        "direct panel_place cable",
         "a pipe or a cable that is buried",
+    ),
+    Topic(
+        "scalding", r"\b[Ss]cald",
+        "hot_water",
+        "water hot enough to burn",
     ),
     Topic(
         "lifting", r"\b[Ll]ift (a pump|a panel|a battery|panels|batteries|tanks|it|them)\b",

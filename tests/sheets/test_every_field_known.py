@@ -331,8 +331,8 @@ def test_a_line_of_the_supply_from_open_water_is_the_line_of_the_page():
 def test_a_fork_above_the_pressure_line_is_a_point_of_the_page():
     site = by_height(("spring", "crest", "100 m", "39 m"), ("crest", "hut", "200 m", "8 m"))
     rows = table(site, "gravity", "profile")
-    assert rows == (("0 m", "0 m"), ("100 m", "-1 m"), ("300 m", "-32 m"))
-    changed = row_text.encode([*rows[:2], ("300 m", "-30 m")])
+    assert rows == (("0 m", "40 m"), ("100 m", "39 m"), ("300 m", "8 m"))  # as the site counts
+    changed = row_text.encode([*rows[:2], ("300 m", "10 m")])
     put = views.back(site, "gravity", form(site, "gravity", {"profile": changed}))
     assert put.site == site and put.stays == ("profile",)
 

@@ -41,11 +41,12 @@ OPENS = {
     "hill-tank": ("volume", "use", "gives", "height"),
     "hot-water": ("heater", "stored", "static", "length", "volume", "relief"),
     "drip": ("area", "flow", "pressure", "length"),
+    "day": ("gives", "stored"),
     "sprinkler": ("area", "flow", "pressure", "each", "along"),
 }
 OURS = (
     "demand.md", "storage.md", "pressure-tank.md", "cable.md", "gravity.md", "well.md",
-    "hill-tank.md", "drip.md", "sprinkler.md", "hot-water.md",
+    "hill-tank.md", "drip.md", "day.md", "sprinkler.md", "hot-water.md",
 )  # fmt: skip
 
 

@@ -187,7 +187,7 @@ def test_hotter_pipe_never_keeps_more_of_its_rating():
         ({"closed": "vent", "stored": "90 °C", "altitude": "4500 m"}, "stop", "boils"),
         ({"length": "100 m"}, "note", "slow"),
         ({"valve": "pressure"}, "note", "pressure-only"),
-        ({"relief": "?"}, "care", "relief-unchecked"),
+        ({"relief": "?"}, "care", "heater-relief-unchecked"),
         ({"weakest": "?"}, "care", "rating-unchecked"),
         ({"kind": "own"}, "care", "rating-unchecked"),
         ({"volume": "?"}, "care", "tank-unchecked"),
@@ -233,7 +233,7 @@ def test_every_danger_in_the_figures_is_a_finding():
             assert ("care", "scald") in levels
         if told.get(HOT, 0) > told.get(LOWEST, math.inf) * 1.000001:
             seen.add("over")
-            assert keys & {"over-rating", "bursts", "relief-unchecked"}
+            assert keys & {"over-rating", "bursts", "heater-relief-unchecked"}
         if told.get(HOT, 0) > 100e5:
             seen.add("unheld")
             assert any(level != "note" for level, _ in levels)

@@ -334,6 +334,12 @@ def test_a_source_that_gives_too_little_is_told_and_fewer_are_opened():
     assert opened(fix).verdict.word == "Works"
 
 
+def test_a_source_that_one_tap_is_too_much_for_is_let_fill_a_tank():
+    one = answer(down(("pump", "house", "100 m", "-25 m", "63"), gives="5 L/min"))
+    (fix,) = one.fixes
+    assert "7200" in fix.text.replace("\u202f", "") and "fill a tank" in fix.text  # 5 L x 1440 min
+
+
 def test_an_unknown_yield_is_not_checked_and_never_called_works():
     one = answer(down(("pump", "house", "200 m", "-30 m", "40"), gives=""))
     assert found(one, "source-unchecked") == {("care", "unchecked", "source")}
@@ -522,6 +528,16 @@ def test_a_pump_left_out_goes_back_with_the_level_of_the_water():
         "drive": GIVEN}))  # fmt: skip
     assert again.site.best("pump.present").text == "yes"
     assert again.site.best("pump.control").text == "fixed"
+
+
+@pytest.mark.parametrize("word", ["", "?", "odd"])
+def test_a_word_that_is_no_choice_leaves_the_site_as_it_is(word):
+    site = alder_terrace()
+    texts = {field: fact.text for field, fact in views.fill(site, "keep_up").items()}
+    state = State("metric", {**texts, "drive": word}, {}, {"drive": GIVEN})
+    put = views.back(site, "keep_up", state).site
+    assert put.best("pump.present").text == "yes"
+    assert put.best("pump.control").text == site.best("pump.control").text
 
 
 def test_what_the_page_worked_with_goes_along_though_nobody_typed_it():

@@ -227,9 +227,13 @@ class Case:
 
     @cached_property
     def per_zone(self) -> int:
-        """Whole lines that the source can feed at once; 0 where one is too many."""
+        """Whole lines that the source can feed at once; 0 where one is too many.
+
+        On a manifold no more than there are.
+        """
         if self.manifold is not None:
-            return self.manifold.fed_by(self.line, self.pressure, self.flow)
+            most = min(self.count, MOST_LINES)
+            return self.manifold.fed_by(self.line, self.pressure, self.flow, most)
         return math.floor(self.flow / self.solved.flow * MET)
 
     @property

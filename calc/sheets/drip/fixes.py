@@ -104,7 +104,7 @@ def _manifold(case: Case, reader: Reader) -> Iterator[Change]:
     if not one.middle:
         yield Change("Feed the manifold in the middle.", ZONE, {"fed": "middle"})
     yield from _wider_manifold(case, one)
-    longest = one.longest(case.line, case.pressure)
+    longest = one.longest(case.line, case.pressure, case.in_zone)
     if 0 < longest < case.in_zone:
         zones = math.ceil(case.count / longest)
         long = reader.show(math.ceil(case.count / zones) * case.rows, "length")

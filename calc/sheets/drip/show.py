@@ -234,8 +234,8 @@ def _fed(case: Case, flow: Value) -> Step:
             "Z = ceil(n_l / n_s)",
             {"n_l": count, "n_s": Value(case.per_zone, "number", 1)},
             zones,
-            note="n_s are the lines on one manifold that the source's flow can feed at once, found "
-            "by trial.",
+            note="n_s are the lines on one manifold, of those there are, that the source can "
+            "feed at once; found by trial.",
         )
     return Step(
         title,

@@ -54,8 +54,8 @@ class Manifold:
         emits = found.emission(line.made) * MET >= practice.EMISSION[0]
         return good and emits and not line.short(found.weakest)
 
-    def fed_by(self, line: Line, pressure_pa: float, flow_m3s: float) -> int:
-        """The most lines that a flow feeds at once."""
+    def fed_by(self, line: Line, pressure_pa: float, flow_m3s: float, most: int) -> int:
+        """The most lines that a flow feeds at once, up to ``most``."""
 
         def used(count: int) -> float | None:
             try:
@@ -63,12 +63,17 @@ class Manifold:
             except InputError:
                 return None
 
-        return _most(used)
+        # as if each took what one at the feed does
+        likely = flow_m3s / line.solved(pressure_pa).flow
+        return _most(used, most, likely)
 
-    def longest(self, line: Line, pressure_pa: float) -> int:
-        """The most lines that are watered evenly."""
+    def longest(self, line: Line, pressure_pa: float, most: int) -> int:
+        """The most lines that are watered evenly, up to ``most``."""
 
-        return _most(lambda count: 0.0 if self.even(line, count, pressure_pa) else None)
+        def uneven(count: int) -> float | None:
+            return 0.0 if self.even(line, count, pressure_pa) else None
+
+        return _most(uneven, most, most / 2)
 
     def loss(self, flow_m3s: float, length_m: float) -> float:
         """Head lost, m, with what tees and joins add."""
@@ -83,13 +88,15 @@ class Manifold:
         return friction.velocity(flow, self.pipe.inside_m)
 
 
-def _most(part: Callable[[int], float | None]) -> int:
-    """The most lines, 0 to ``MOST_LINES``, of which ``part`` is 1 or less.
+def _most(part: Callable[[int], float | None], most: int, likely: float) -> int:
+    """The most lines, 0 to ``most``, of which ``part`` is 1 or less.
 
-    part: of a number of lines, rising with it, about in step; None: more than can be.
+    part: of a number of lines, rising with it, about in step; None: more than can be; likely:
+    where to begin.
     """
-    low, high, trial = 0, MOST_LINES + 1, 8
-    for at in range(2 * MOST_LINES):
+    low, high = 0, most + 1
+    trial = min(max(math.floor(likely), 1), most)
+    for at in range(2 * most):
         found = part(trial)
         if found is not None and found <= MET:
             low = trial
@@ -97,8 +104,8 @@ def _most(part: Callable[[int], float | None]) -> int:
             high = trial
         if high - low <= 1:
             break
-        likely = math.floor(trial / found * MET) if found and at < FEW else (low + high) // 2
-        trial = min(max(likely, low + 1), high - 1)
+        guess = math.floor(trial / found * MET) if found and at < FEW else (low + high) // 2
+        trial = min(max(guess, low + 1), high - 1)
     return low
 
 

@@ -27,6 +27,7 @@ from calc.sheets.parts.fix_search import NONE as NOT_ALL
 from calc.sheets.parts.left_over import left_words
 from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
 from calc.site.supply import INLET
+from calc.units import DAY
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -126,6 +127,9 @@ def none_words(case: Case, changes: tuple[Change, ...], reader: Reader) -> str:
     if not _wrong(case) or any(one.fixes or one.kinds is SHORT for one in changes):
         return ""
     tap = case.main
+    if case.gives and _kinds(_wrong(case)) == {falls.GIVES}:
+        day = reader.show(case.gives * DAY, "volume")
+        return f"{NONE}. The source gives {day} a day: let it fill a tank day and night."
     if tap is not None and case.supply.pumping is None and case.cause_known == "tank":
         static = highest_pressures(case.after.network)[tap.node]
         lacks = reader.show((tap.sure_pa - static) / case.weight, "length")

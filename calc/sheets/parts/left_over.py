@@ -128,8 +128,15 @@ _ABOUT = {
     "break-over": "a break-pressure tank that runs over",
     "source-short": "too little water from the source",
     "source-unchecked": "what the source gives",
+    "tank-empty": "a tank that runs dry",
+    "too-weak": "too little pressure",
+    "lower": "days that end lower than they begin",
+    "against-closed": "a pump against closed valves",
+    "yield-unknown": "what the source gives",
+    "stored-unknown": "what is stored at the source",
+    "no-use": "when outlets are open",
 }
-AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit"})
+AT_AN_OUTLET = frozenset({"short", "no-water", "over", "outlet-over-limit", "too-weak"})
 LEFT, UNCHECKED = "Still to put right", "Still not checked"  # how the sentences begin
 
 

@@ -34,7 +34,8 @@ def _take_drive(asked: Asked, fact: Fact) -> Site:
         site = site.put("pump.present", replace(fact, text="yes"))
     held = site.best("pump.control")
     same = fact.known and SHOWN.get(held.text) == fact.text
-    return site.put("pump.control", replace(fact, text=held.text if same else BACK[fact.text]))
+    text = held.text if same else BACK.get(fact.text, fact.text)  # what is no word of it is refused
+    return site.put("pump.control", replace(fact, text=text))
 
 
 def drive() -> Binding:

@@ -44,8 +44,8 @@ def _every(_site: Site, _row: Row) -> bool:
     return True
 
 
-def _one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
-                only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
+def one_to_one(field: str, table: str, columns: dict[str, str], heights: str = "",
+               only: Callable[[Site, Row], bool] = _every) -> TableBinding:  # fmt: skip
     """A sheet's table whose columns are those of a site's.
 
     columns: the sheet's -> the site's; heights: the column of heights, which a sheet counts from
@@ -94,7 +94,7 @@ def _moved(fact: Fact, by: float) -> Fact:
 
 def sections() -> TableBinding:
     """keep-up's table of pipe sections."""
-    return _one_to_one("runs", "sections", {
+    return one_to_one("runs", "sections", {
         "from": "from", "to": "to", "long": "length", "up": "height", "pipe": "pipe",
         "bends": "bends", "extra": "fitting",
     }, "up")  # fmt: skip
@@ -102,7 +102,7 @@ def sections() -> TableBinding:
 
 def outlets() -> TableBinding:
     """keep-up's table of outlets."""
-    return _one_to_one("taps", "outlets", {
+    return one_to_one("taps", "outlets", {
         "name": "name", "at": "at", "kind": "kind", "now": "before", "then": "after",
         "flow": "flow", "rated": "rated", "want": "needed",
     })  # fmt: skip
@@ -114,7 +114,7 @@ def tanks() -> TableBinding:
     def only(site: Site, row: Row) -> bool:
         return fold(site.word("tanks", row, "name")) in ways.joined(site)
 
-    return _one_to_one("tanks", "tanks", {"name": "name", "up": "level"}, "up", only)
+    return one_to_one("tanks", "tanks", {"name": "name", "up": "level"}, "up", only)
 
 
 def _line(asked: Asked) -> tuple[Cells, ...]:
@@ -146,7 +146,7 @@ def points(worked: Callable[[Asked], tuple[Cells, ...]]) -> TableBinding:
     worked: those of the way through the site's sections, which stay with them; none where the
     sections do not say any, and the site's own table does.
     """
-    own = _one_to_one("profile", "profile", {"at": "at", "height": "height"})
+    own = one_to_one("profile", "profile", {"at": "at", "height": "height"})
 
     def give(asked: Asked) -> tuple[Cells, ...]:
         return worked(asked) or own.give(asked)
@@ -161,13 +161,13 @@ def points(worked: Callable[[Asked], tuple[Cells, ...]]) -> TableBinding:
 
 def readings() -> TableBinding:
     """Readings of a well that recovers."""
-    made = _one_to_one("readings", "readings", {"time": "time", "level": "level"})
+    made = one_to_one("readings", "readings", {"time": "time", "level": "level"})
     return replace(made, asked=True)
 
 
 def reference() -> TableBinding:
     """The reference evapotranspiration of the months that are known."""
-    return replace(_one_to_one("months", "reference", {"at": "month", "et": "et"}), asked=True)
+    return replace(one_to_one("months", "reference", {"at": "month", "et": "et"}), asked=True)
 
 
 def _rain(asked: Asked) -> tuple[Cells, ...]:

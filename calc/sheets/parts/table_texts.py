@@ -53,4 +53,6 @@ def _as_cell(column: object, text: str, reader: Reader) -> str:
 def _cell(column: object, value: Any, reader: Reader) -> str:
     if value is None:
         return ""
-    return exact(value, column.quantity, reader) if isinstance(column, Number) else str(value)
+    if not isinstance(column, Number):
+        return str(value)
+    return exact(value, column.quantity, reader).strip()

@@ -11,6 +11,7 @@ from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Count, Number, Sheet, Unknown
 from calc.sheets.parts.fields import usual
+from calc.sheets.parts.line_cautions import DIG
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -97,12 +98,12 @@ SHEET = Sheet(
     cautions=(
         "Where drinking water feeds the same line, fit a backflow preventer to the local code: "
         "sprinklers lie on the ground, and a falling pressure draws dirt in.",
-        "Spray that stands on leaves in frost can ruin them, and sprinklers, pipes and valves "
-        "burst. Drain them before winter.",
+        "Spray that stands on leaves in frost can ruin them. In frost sprinklers, pipes and valves "
+        "burst: drain them before winter.",
         "Keep spray off power lines, electrical boxes, panels, roads and paths. A jet of water "
         "carries current.",
         "Do not let spray of water that nobody tested reach people or leaves that are eaten raw.",
-        "Find buried cables and pipes before you dig a trench.",
+        DIG,
     ),
     sources=(
         "Least and rated pressures of sprinklers, and how far they throw below the least: common "

@@ -873,4 +873,78 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "hottest": ("20 °C", "68 °F"),
         "altitude": ("300 m", "984 ft"),
     },
+    "day": {
+        "stores": ("hill tank,35.5 m", "hill tank,116 ft,4.92 ft,264 gal"),
+        "stores.name": "",
+        "stores.up": ("30 m", "100 ft"),
+        "stores.deep": ("1.5 m", "5 ft"),
+        "stores.volume": ("1000 L", "260 gal"),
+        "draws": (
+            "Wash-house shower,7,0.5,2;Cabin 1 sink,7.5,0.5;Goat trough,8,0.25;Cabi"
+            "n 2 sink,12.5,0.5;Cabin 3 shower,18,0.5;Wash-house hose,19,0.5"
+        ),
+        "draws.tap": "",
+        "draws.from": "7",
+        "draws.hours": "1",
+        "draws.open": "1",
+        "taps": (
+            "Wash-house shower,wash-house,shower,?,?,?;Wash-house hose,wash-house,h"
+            "ose,?,?,?;Cabin 1 sink,cabin 1,sink,?,?,?;Cabin 2 sink,cabin 2,sink,?,"
+            "?,?;Cabin 3 shower,cabin 3,shower,?,?,?;Goat trough,goat trough,float,"
+            "?,?,?;Herb terraces,herb terraces,drip,?,?,?"
+        ),
+        "taps.name": "",
+        "taps.at": "",
+        "taps.kind": "shower",
+        "taps.flow": "",
+        "taps.rated": "",
+        "taps.want": "",
+        "runs": (
+            "pump,lower fork,60 m,5 m,pe100-sdr11/40;lower fork,upper fork,70 m,11."
+            "5 m;upper fork,wash-house,25 m,12 m,pe100-sdr11/25;upper fork,cabin 2,"
+            "35 m,12 m,pe100-sdr11/25;upper fork,cabin 3,80 m,18 m,pe100-sdr11/25;l"
+            "ower fork,cabin 1,20 m,6 m,pe100-sdr11/25;lower fork,goat trough,50 m,"
+            "3 m,pe100-sdr11/20;lower fork,herb terraces,40 m,9 m,pe100-sdr11/25,2,"
+            "r15;upper fork,hill tank,90 m,34 m",
+            "pump,lower fork,197 ft,16.4 ft,pe100-sdr11/40;lower fork,upper fork,23"
+            "0 ft,37.7 ft,pe100-sdr11/32;upper fork,wash-house,82 ft,39.4 ft,pe100-"
+            "sdr11/25;upper fork,cabin 2,115 ft,39.4 ft,pe100-sdr11/25;upper fork,c"
+            "abin 3,262 ft,59.1 ft,pe100-sdr11/25;lower fork,cabin 1,65.6 ft,19.7 f"
+            "t,pe100-sdr11/25;lower fork,goat trough,164 ft,9.84 ft,pe100-sdr11/20;"
+            "lower fork,herb terraces,131 ft,29.5 ft,pe100-sdr11/25,2,r15;upper for"
+            "k,hill tank,295 ft,112 ft,pe100-sdr11/32",
+        ),
+        "runs.from": "pump",
+        "runs.to": "",
+        "runs.long": ("20 m", "60 ft"),
+        "runs.up": ("0 m", "0 ft"),
+        "runs.pipe": ("pe100-sdr11/32", "pvc40/1"),
+        "runs.bends": "2",
+        "runs.extra": "none",
+        "drive": "full",
+        "pump": "middle",
+        "set": ("3.5 bar", "50.8 psi"),
+        "table": (
+            "Flow L/min; Head m; Power W; NPSH m\n0; 38.0; 230; 1.6\n20; 35.5; 355; 1"
+            ".9\n40; 27.5; 450; 2.7\n58; 13.0; 480; 4.3\n"
+        ),
+        "works": "centrifugal",
+        "powered": "hours",
+        "pfrom": "9.5",
+        "phours": "6",
+        "again": "80 %",
+        "pumps": "1",
+        "sensed": "",
+        "starts": "20 per hour",
+        "stored": ("700 L", "185 gal"),
+        "gives": ("6 L/min", "1.59 gpm"),
+        "fall": "",
+        "recovers": "50 %",
+        "lift": ("4 m", "13.1 ft"),
+        "suctionlong": ("7 m", "23 ft"),
+        "suctionpipe": "pe100-sdr11/40",
+        "water": ("15 °C", "59 °F"),
+        "altitude": ("300 m", "984 ft"),
+        "start": "",
+    },
 }
