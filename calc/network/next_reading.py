@@ -21,11 +21,13 @@ LEAST_SHARE = 0.01  # below which a fault is not worth a reading; our choice
 
 @dataclass(frozen=True)
 class Parting:
-    """reading: its value is not known yet; gain: how much it parts, - (at most 1); expected: (fault
-    fit, what it would be) of the likeliest."""
+    """reading: its value is not known yet; gain: how much it parts, - (at most 1); error: of the
+    reading with what is not known, in its unit; expected: (fit, what it would be) of the likeliest.
+    """
 
     reading: Reading
     gain: float
+    error: float
     expected: tuple[tuple[Fit, float], ...]
 
 
@@ -64,4 +66,4 @@ def _parting(finder: Finder, reading: Reading, fits: Sequence[Fit]) -> Parting |
             pair = one.share * other.share
             whole += pair
             gain += pair * min(1.0, ((a - b) / error / CLEAR) ** 2)
-    return Parting(reading, gain / whole, tuple(values)) if whole > 0 else None
+    return Parting(reading, gain / whole, error, tuple(values)) if whole > 0 else None
