@@ -36,7 +36,7 @@ KINDS = (
     Kind("valve", 0.14, (20.0, 80.0, 320.0, 1300.0, 5000.0), per_section=True),
     Kind("shut", 0.06, (9e5,), per_section=True),  # the same: next to nothing passes
     Kind("narrow", 0.04, (1.0,), per_section=True),  # sizes smaller than said
-    Kind("leak", 0.10, (1.5 * LPM, 5 * LPM, 15 * LPM, 40 * LPM), per_section=True),  # m3/s
+    Kind("leak", 0.10, (0.3 * LPM, 1.5 * LPM, 5 * LPM, 15 * LPM, 40 * LPM), per_section=True),  # m3/s
     Kind("filter", 0.12, (6.0, 25.0, 100.0, 400.0)),  # times the loss of a clean filter
     Kind("strainer", 0.06, (30.0, 120.0, 480.0, 2000.0)),  # loss coefficient in the suction pipe
     Kind("outlet", 0.08, (0.75, 0.5, 0.25)),  # share of its flow that a furred outlet passes

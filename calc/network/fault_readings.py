@@ -185,6 +185,8 @@ class Expected:
 
         Below the pre-charge no water is left and the pressure is gone.
         """
+        if flow <= 0.0:
+            return 0.0
         supply, outside, high = self.supply, self._air(), self._at_rest()
         tank = supply.tank_m3 or LITTLE_AIR
         held = tank * (supply.charge_pa + outside) * supply.tank_air

@@ -236,7 +236,10 @@ def _set_lower(supply: Watched, share: float) -> Watched:
 
 
 def set_to(part: PumpSet, share: float) -> PumpSet:
-    """A pump that holds a share of its set pressure; one that holds none as it is."""
+    """A pump that holds a share of its set pressure; one that holds none as it is.
+
+    part: ``PumpSet``; share: of the set pressure, share above 0.  Returns ``PumpSet``.
+    """
     return part if part.set_pa is None else replace(part, set_pa=part.set_pa * share)
 
 
@@ -251,6 +254,9 @@ _SIMPLE: dict[str, Callable[[Watched, float], Watched]] = {
 
 
 def roughly(run: Run, roughness: float, k: float) -> Run:
-    """A pipe with its roughness and its fittings' losses times these shares."""
+    """A pipe with its roughness and its fittings' losses times these shares.
+
+    run: ``Run``; roughness, k: shares of those it has, above 0.  Returns ``Run``.
+    """
     pipe = replace(run.pipe, roughness_m=run.pipe.roughness_m * roughness)
     return replace(run, pipe=pipe, k=run.k * k)

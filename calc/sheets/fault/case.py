@@ -81,8 +81,13 @@ class Case:
 
     @property
     def sound(self) -> bool:
-        """Whether the likeliest is that nothing is wrong, or what would not show."""
-        return self.first.has(NOTHING)
+        """Whether the likeliest is that nothing is wrong."""
+        return self.leader.fault == NOTHING
+
+    @property
+    def unseen(self) -> bool:
+        """Whether the likeliest is a fault that these readings would not show."""
+        return not self.sound and self.first.has(NOTHING)
 
     @cached_property
     def nothing(self) -> Fit:

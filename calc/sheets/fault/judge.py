@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from calc.sheets.fault.case import Case, Weak
     from calc.units import Reader
 
+ALIKE = 0.02  # share from which another cause of the group is named; our choice
 MOST_WORDS = 25  # of a sentence that can open the verdict
 _CAN_BE_READ = {
     "volts": "the voltage when all is well",
@@ -55,7 +56,9 @@ def _findings(case: Case, reader: Reader) -> Iterator[Finding]:
         yield from _left_out(case)
         yield from _weak_sound(case, reader)
         return
-    if not case.sound:
+    if case.unseen:
+        yield _unseen(case, reader)
+    elif not case.sound:
         yield _cause(case, reader)
         if case.first.share < SURE:
             share = reader.show(case.first.share, "percent", 2)
@@ -81,6 +84,16 @@ def _cause(case: Case, reader: Reader) -> Finding:
                    case.leader.fault.where)  # fmt: skip
 
 
+def _unseen(case: Case, reader: Reader) -> Finding:
+    """The cause that what was noticed speaks for, and that no reading would show."""
+    named = words.cause(case.leader.fault)
+    share = reader.show(case.leader.share, "percent", 2)
+    text = f"No reading shows it yet; likeliest by what you notice: {named} ({share})."
+    if len(text.split()) > MOST_WORDS:
+        text = f"No reading shows it yet; likeliest: {named} ({share})."
+    return Finding("care", "unseen", text, at=case.leader.fault.where)
+
+
 def _read_first(case: Case) -> str:
     if case.next is None:
         return "Not checked: no reading is given that can be compared. Read a pressure first."
@@ -103,12 +116,16 @@ def _weak_sound(case: Case, reader: Reader) -> Iterator[Finding]:
 
 def _alike(case: Case) -> Iterator[Finding]:
     """What these readings cannot tell from the first."""
-    others = [one for one in case.first.fits[1:] if one.share >= 0.02]
+    fits = [one for one in case.first.fits[1:] if one.fault != NOTHING]
+    others = [one for one in fits if one.share >= ALIKE]
     if not others:
         return
     named = words.cause(others[0].fault)
     more = f", and {len(others) - 1} more causes" if others[1:] else ""
-    yield Finding("note", "alike", f"These readings cannot tell it from {named}{more}.")
+    begins = "These readings cannot tell it from"
+    if case.first.has(NOTHING):
+        begins = "These readings would not show"
+    yield Finding("note", "alike", f"{begins} {named}{more}.")
 
 
 def _next(case: Case, reader: Reader) -> Iterator[Finding]:

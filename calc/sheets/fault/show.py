@@ -81,7 +81,7 @@ def expected(case: Case, reader: Reader) -> Table:
         (Column("Reading"), Column("Read"), Column("With this cause"), Column("Nothing wrong")),
         tuple(rows),
         note="In brackets how far off it is, in errors of the reading with what is known only "
-        "roughly. Beyond 3 it fits badly.",
+        "roughly. Over 3 is a bad fit.",
     )
 
 

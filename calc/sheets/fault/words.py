@@ -115,13 +115,13 @@ def shown(reading: Reading, value: float, reader: Reader, digits: int = 3) -> st
 
 
 def opened(case: Case, which: Opened) -> str:
-    """What is open meanwhile: "all closed", "Sink open"."""
+    """What is open meanwhile: "all closed", "with Sink open"."""
     if which == STATIC:
         return "all closed"
     if which == case.after and len(which) > 1:
-        return "those of “open after” open"
+        return "with all of “open after”"
     names = [name if count == 1 else f"{count} × {name}" for name, count in which]
-    return f"{names[0]} open" if len(names) == 1 else f"{len(names)} outlets open"
+    return f"with {names[0]} open" if len(names) == 1 else f"with {len(names)} outlets open"
 
 
 def what(case: Case, reading: Reading) -> str:
