@@ -36,17 +36,18 @@ KINDS = (
     Kind("valve", 0.14, (20.0, 80.0, 320.0, 1300.0, 5000.0), per_section=True),
     Kind("shut", 0.06, (9e5,), per_section=True),  # the same: next to nothing passes
     Kind("narrow", 0.04, (1.0,), per_section=True),  # sizes smaller than said
-    Kind("leak", 0.10, (0.3 * LPM, 1.5 * LPM, 5 * LPM, 15 * LPM, 40 * LPM), per_section=True),  # m3/s
+    # m3/s at ``LEAK_AT``
+    Kind("leak", 0.10, (0.3 * LPM, 1.5 * LPM, 5 * LPM, 15 * LPM, 40 * LPM), per_section=True),
     Kind("filter", 0.12, (6.0, 25.0, 100.0, 400.0)),  # times the loss of a clean filter
     Kind("strainer", 0.06, (30.0, 120.0, 480.0, 2000.0)),  # loss coefficient in the suction pipe
     Kind("outlet", 0.08, (0.75, 0.5, 0.25)),  # share of its flow that a furred outlet passes
     Kind("worn", 0.05, (0.9, 0.8, 0.7, 0.6)),  # share of head and of flow that is left
     Kind("air", 0.06, (0.9, 0.8, 0.7)),  # share of head; of flow and power its square
-    Kind("volts", 0.06, (0.92, 0.86, 0.8, 0.7)),  # share of the voltage, and so of the speed
+    Kind("volts", 0.06, (0.92, 0.86, 0.8, 0.75, 0.7)),  # share of the voltage, and so of the speed
     Kind("charge", 0.08, (0.5, 0.2, 0.05)),  # share of the tank's air that is left
     Kind("check", 0.05, (0.1 * LPM, 0.5 * LPM, 3 * LPM)),  # m3/s back through the pump at rest
     Kind("level", 0.06, (1.0, 2.0, 4.0)),  # m the water stands lower
-    Kind("set", 0.06, (0.85, 0.7, 0.5)),  # share of the set pressure
+    Kind("set", 0.06, (0.9, 0.8, 0.7, 0.6, 0.5)),  # share of the set pressure
 )  # fmt: skip
 BY_KEY = {kind.key: kind for kind in KINDS}
 

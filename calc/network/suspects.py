@@ -136,7 +136,8 @@ class Finder:
             for step in range(1, BETWEEN + 1):
                 part = step / BETWEEN
                 values = tuple(x + part * (y - x) for x, y in zip(a, b, strict=True))
-                found.append((s * (t / s) ** part, values))
+                near = 0.5 <= t / s <= 2.0  # as shares are; losses and leaks go by ratios
+                found.append((s + part * (t - s) if near else s * (t / s) ** part, values))
         return found
 
     # What is not known exactly -----------------------------------------------------------------

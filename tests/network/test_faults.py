@@ -116,7 +116,7 @@ def test_the_likelihood_of_one_reading_is_the_normal_distribution_s():
     healthy = finder.expected(NOTHING, 1.0, reading)
     assert healthy == pytest.approx(3.5 * BAR)
     nothing = BY_KEY["nothing"].prior * stats.norm.pdf(2.9 * BAR, healthy, error)
-    marks = BY_KEY["set"].severities  # 0.85, 0.7, 0.5 and three points between each two
+    marks = BY_KEY["set"].severities  # 0.9 to 0.5, and three points between each two
     grid = [marks[0] * 3.5 * BAR]
     for low, high in zip(marks, marks[1:], strict=False):
         grid += [(low + (high - low) * step / 4) * 3.5 * BAR for step in range(1, 5)]
@@ -125,7 +125,8 @@ def test_the_likelihood_of_one_reading_is_the_normal_distribution_s():
     low_set = BY_KEY["set"].prior * mean
     fits = {fit.fault.kind: fit for group in ranking.groups for fit in group.fits}
     assert fits["set"].share / fits["nothing"].share == pytest.approx(low_set / nothing, rel=1e-6)
-    assert fits["set"].share > 0.5
+    # a weak pump and a leak lower it too
+    assert max(fits.values(), key=lambda fit: fit.share).fault == Fault("set")
 
 
 def test_the_likelihood_of_several_readings_is_that_of_scipy():

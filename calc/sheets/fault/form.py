@@ -237,6 +237,7 @@ def _bucket(row: Row, built: Built) -> Reading:
 
 def _point(row: Row, built: Built) -> str:
     known = {fold(name): name for name in built.shown}
+    known[fold(PUMP)] = built.supply.start  # rows may call it so without a pump too
     if not fold(row.at):
         raise InputError("Choose the point at which it was read.", name=row.cell("at"))
     if fold(row.at) not in known:
