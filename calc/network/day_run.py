@@ -19,6 +19,7 @@ NONE = 1e-3  # share of what an outlet asks for that counts as nothing; our choi
 SLACK = 1e-6  # share of the needed pressure that may be missing: the solver's last bits
 HALVINGS = 30  # of a step, to find the moment at which a pressure is too low: to a microsecond
 JOIN = 1e-3  # s between two spans that are one
+DROP = 9  # digits of m3 that are told: a millionth of a litre; what is left below is rounding
 
 
 class Step(NamedTuple):
@@ -95,20 +96,21 @@ class Run:
         moment: s, 0 to the day's end."""
         step = self.step(moment)
         if step.end <= step.start:
-            return step.then[at]
+            return round(step.then[at], DROP)
         part = (moment - step.start) / (step.end - step.start)
         if at >= len(self.flows.tanks):
-            return step.held[at] + part * (step.then[at] - step.held[at])
+            return round(step.held[at] + part * (step.then[at] - step.held[at]), DROP)
         long = step.end - step.start
         a, b = step.held[at], step.then[at]
         m, n = long * step.rates.nets[at], long * step.rates_then.nets[at]
         left = 1.0 - part
-        return (
+        held = (
             a * left * left * (1 + 2 * part)
             + b * part * part * (3 - 2 * part)
             + m * part * left * left
             - n * part * part * left
         )
+        return round(held, DROP)
 
     def step(self, moment: float) -> Step:
         """The step in which a moment is, the later of two that meet there."""
@@ -126,7 +128,7 @@ class Run:
         ends = [(one.held[at], one.start) for one in self.steps]
         ends.append((self.steps[-1].then[at], self.steps[-1].end))
         least = min(held for held, _ in ends)
-        return next((held, when) for held, when in ends if held <= least + 1e-9)
+        return next((round(held, DROP), when) for held, when in ends if held <= least + 1e-9)
 
     # The pump ---------------------------------------------------------------------------------
 

@@ -317,6 +317,11 @@ _DRIP = (  # a garden on drip
     quantity("drip.zones", "ix", "Zones, one after another", "number", 1.0, 500.0),
     quantity("drip.daily", "ii", "Water there is a day", "daily", 1e-9, 1.0),
     choice("drip.filter", "iy", "Filter before the lines", YES_NO, "no", "as if there is none"),
+    choice("drip.fed", "nf", "Where the manifold is fed",
+           (("none", "Not counted"), ("start", "At one end"), ("middle", "In the middle"))),
+    choice("drip.manifold", "np", "Pipe of the manifold", PIPES),
+    quantity("drip.across", "ns", "Slope along the manifold", "percent", -0.2, 0.2, "0 %",
+             f"taken as level; {_OURS}"),
 )  # fmt: skip
 _HOT = (
     quantity("hot.volume", "qv", "Water heater volume", "volume", 1e-3, 10.0),

@@ -31,6 +31,7 @@ GIVEN = {
     "drip": {"hours": "0.5"},
     "sprinkler": {"pressure": "1.2 bar"},
     "hot_water": {"volume": "1 L", "mix": "none"},
+    "day": {"start": "20 %", "gives": "3 L/min"},
 }
 
 

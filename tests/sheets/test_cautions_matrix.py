@@ -21,39 +21,39 @@ class Topic:
 TOPICS = (
     Topic(
         "lightning", r"lightning",
-        "panels battery direct panel_place cable well hill_tank",
+        "panels battery direct panel_place cable well hill_tank day",
         "metal out of doors, high up, or a long cable to a pump",
     ),
     Topic(
         "frost and drain-back", r"(?i)frost.*\bdrain|\bdrain.*frost",
         "reach keep_up pipe suction tank pressure_tank pump_match surge gravity well hill_tank "
-        "drip sprinkler direct fault",
+        "drip sprinkler direct day fault",
         "a pipe, a pump or a tank that stands full of water out of doors",
     ),
     Topic(
         "confined spaces", r"confined space|Do not enter a well or tank",
-        "keep_up pressure suction tank pump_match gravity well hill_tank direct fault",
+        "keep_up pressure suction tank pump_match gravity well hill_tank direct day fault",
         "a well, a tank or a spring box that somebody may climb into",
     ),
     Topic(
         "chlorinating", r"chlorinate",
-        "well suction tank hill_tank fault",
+        "well suction tank hill_tank day fault",
         "work inside what holds drinking water",
     ),
     Topic(
         "backflow and air gaps", r"backflow|air gap",
-        "reach keep_up pipe demand tank gravity hill_tank drip sprinkler direct",
+        "reach keep_up pipe demand tank gravity hill_tank drip sprinkler direct day",
         "a hose, trough, drip line or tank at the end of the pipe",
     ),
     Topic(
         "polluted water drawn in", r"(draw|suck)s? in [^.]*(dirty|polluted) water",
-        "keep_up reach surge gravity suction pump_match fault",
+        "keep_up reach surge gravity suction pump_match day fault",
         "a pipe that may be below the pressure of what is about it",
     ),
     Topic(
         "digging", r"\b(before you dig|Before you dig)\b",
         "reach keep_up pipe suction pump_match surge gravity well hill_tank drip sprinkler "
-        "direct panel_place cable fault",
+        "direct panel_place cable day fault",
         "a pipe or a cable that is buried",
     ),
     Topic(
@@ -63,7 +63,7 @@ TOPICS = (
     ),
     Topic(
         "lifting", r"\b[Ll]ift (a pump|a panel|a battery|panels|batteries|tanks|it|them)\b",
-        "well suction tank hill_tank panels battery direct panel_place",
+        "well suction tank hill_tank panels battery direct panel_place day",
         "a pump out of its well, a panel, a battery or a tank to be carried",
     ),
 )  # fmt: skip

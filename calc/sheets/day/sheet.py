@@ -20,6 +20,7 @@ from calc.sheets.parts.fields import (
     suction_lift,
     water_temperature,
 )
+from calc.sheets.parts.line_cautions import CHLORINATE, DIG, DRAWN_IN, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 from calc.sheets.parts.supply_tables import PIPES, RUNS
@@ -145,6 +146,13 @@ SHEET = Sheet(
         "Fit dry-run protection: a pump that runs without water is soon destroyed.",
         "Keep some water for fire if the local fire authority asks for it: this page counts none.",
         "Keep children out: lock hatches and lids.",
+        "Lift tanks up a hill with machines or many hands: an empty one rolls and catches wind.",
+        "A hill top or a long cable to a float draws lightning: stay away in a storm, and earth "
+        "(ground) and protect it as the local code asks.",
+        FROST,
+        DRAWN_IN,
+        CHLORINATE,
+        DIG,
     ),
     sources=(
         "Tanks and source: conservation, followed by steps of third order with their error watched "

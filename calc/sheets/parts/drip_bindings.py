@@ -118,4 +118,5 @@ FIELDS = (
     known("bore", "drip.bore"), known("slope", "drip.slope"), known("made", "drip.made"),
     known("zones", "drip.zones"), unless(figure("daily", "daily", _daily), "drip.daily"),
     known("reaches", "use.drip_share"), known("filter", "drip.filter"),
+    known("fed", "drip.fed"), known("manifold", "drip.manifold"), known("across", "drip.across"),
 )  # fmt: skip

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import track
 from calc.sheets.parts import bindings as b
 from calc.sheets.parts import worked_out as w
 from calc.sheets.parts.bindings import Asked, Binding, figure, written
@@ -69,6 +68,9 @@ def profile_of(asked: Asked) -> tuple[Cells, ...]:
         here = end if forward else start
     if not told:
         return ()
-    kept = found if len(found) <= MOST else track.thinned(found, MOST)
+    if len(found) > MOST:
+        from calc import track  # only who has so many waits for it
+
+        found = list(track.thinned(found, MOST))
     return tuple({"at": written(far, "length"), "height": written(height, "length")}
-                 for far, height in kept)  # fmt: skip
+                 for far, height in found)  # fmt: skip
