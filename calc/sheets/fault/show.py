@@ -80,7 +80,7 @@ def expected(case: Case, reader: Reader) -> Table:
         "Read and expected",
         (Column("Reading"), Column("Read"), Column("With this cause"), Column("Nothing wrong")),
         tuple(rows),
-        note="In brackets how far off it is, in errors of the reading with what is known only "
+        note="In parentheses how far off it is, in errors of the reading with what is known only "
         "roughly. Over 3 is a bad fit.",
     )
 
