@@ -3,8 +3,8 @@
 from calc.sheets.parts.supply_tables import PIPES, RUNS, TANKS, TAPS
 
 __all__ = [
-    "HOUSE", "HOUSE_BENDS", "HOUSE_OUTLETS", "LEVEL_M", "LIFT_M", "PIPES", "RUNS", "SET_PA",
-    "SUCTION_M", "TANKS", "TAPS",
+    "HOUSE", "HOUSE_BENDS", "HOUSE_OUTLETS", "LIFT_M", "PIPES", "RUNS", "SET_PA", "SUCTION_M",
+    "TANKS", "TAPS",
 ]  # fmt: skip
 
 SET_PA, LIFT_M = (0.1e5, 16e5), (-50.0, 9.0)  # least and most that the form takes
