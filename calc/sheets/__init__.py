@@ -33,6 +33,7 @@ KEYS = (
     "sprinkler",
     "hot_water",
     "day",
+    "fault",
 )
 # Sheets that a browser imports only when somebody asks for them: what they work with is as much as
 # all others together, and nobody who asks about a pipe should wait for it.  They are sent with the
@@ -43,6 +44,7 @@ LATER = (
     "sprinkler",
     "hot_water",
     "day",
+    "fault",
 )  # fmt: skip
 # What only they ask, by the beginnings of modules' names: the sun, its power, the
 # water of hills and wells, what they share; and questions of the first sheets that few ask.
@@ -62,6 +64,10 @@ LATER_ROOMS = (
     "calc.network.at_levels",
     "calc.network.over_a_day",
     "calc.network.day_run",
+    "calc.network.fault",
+    "calc.network.suspects",
+    "calc.network.next_reading",
+    "calc.site.watched",
     "calc.drip.",
     "calc.trip",
     "calc.relief",

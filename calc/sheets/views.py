@@ -15,6 +15,7 @@ from calc.sheets.parts import bindings as b
 from calc.sheets.parts import day_bindings as day
 from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import fall_bindings as fall
+from calc.sheets.parts import fault_bindings as fault
 from calc.sheets.parts import filling, putting_back, use, ways
 from calc.sheets.parts import open_bindings as o
 from calc.sheets.parts import pump_bindings as p
@@ -166,6 +167,12 @@ VIEWS = {
             *day.POWER, known("pumps", "pump.count"), p.sensor(), _STARTS, *day.SOURCE, p.lift(),
             known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
             _WATER, _ALTITUDE, o.fall(),
+        ), outlet=False),
+        View("fault", (
+            *fault.readings(), t.sections(), t.outlets(), t.tanks(), o.drive(), *p.pump(),
+            known("set", "pump.set"), *fault.SWITCH, p.sensor(), known("pumps", "pump.count"),
+            p.lift(), known("suctionlong", "suction.length"), known("suctionpipe", "suction.pipe"),
+            _WATER, _ALTITUDE, _LEAST, _TANK, _CHARGE, o.fall(),
         ), outlet=False),
     )
 }  # fmt: skip

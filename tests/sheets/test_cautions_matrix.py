@@ -27,17 +27,17 @@ TOPICS = (
     Topic(
         "frost and drain-back", r"(?i)frost.*\bdrain|\bdrain.*frost",
         "reach keep_up pipe suction tank pressure_tank pump_match surge gravity well hill_tank "
-        "drip sprinkler direct day",
+        "drip sprinkler direct day fault",
         "a pipe, a pump or a tank that stands full of water out of doors",
     ),
     Topic(
         "confined spaces", r"confined space|Do not enter a well or tank",
-        "keep_up pressure suction tank pump_match gravity well hill_tank direct day",
+        "keep_up pressure suction tank pump_match gravity well hill_tank direct day fault",
         "a well, a tank or a spring box that somebody may climb into",
     ),
     Topic(
         "chlorinating", r"chlorinate",
-        "well suction tank hill_tank day",
+        "well suction tank hill_tank day fault",
         "work inside what holds drinking water",
     ),
     Topic(
@@ -47,13 +47,13 @@ TOPICS = (
     ),
     Topic(
         "polluted water drawn in", r"(draw|suck)s? in [^.]*(dirty|polluted) water",
-        "keep_up reach surge gravity suction pump_match day",
+        "keep_up reach surge gravity suction pump_match day fault",
         "a pipe that may be below the pressure of what is about it",
     ),
     Topic(
         "digging", r"\b(before you dig|Before you dig)\b",
         "reach keep_up pipe suction pump_match surge gravity well hill_tank drip sprinkler "
-        "direct panel_place cable day",
+        "direct panel_place cable day fault",
         "a pipe or a cable that is buried",
     ),
     Topic(

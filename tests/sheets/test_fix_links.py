@@ -21,7 +21,7 @@ from calc.site.facts import Fact
 from calc.site.pack import pack
 from tests.sheets.drawn import states
 
-NO_LINKS = ("pressure", "tank", "pressure_tank", "demand")  # their fixes are advice
+NO_LINKS = ("pressure", "tank", "pressure_tank", "demand", "fault")  # their fixes are advice
 
 
 def shown(key, state):

@@ -947,4 +947,105 @@ TABLES = {  # sheet: field: (metric, US), or one text for both
         "altitude": ("300 m", "984 ft"),
         "start": "",
     },
+    "fault": {
+        "gauges": (
+            "pump;cabin 3,1.75 bar;pump,3.5 bar,after;cabin 3,0.55 bar,after;wash-h"
+            "ouse,1.1 bar,after",
+            "pump,50.8 psi;cabin 3,25.4 psi;pump,50.8 psi,after;cabin 3,7.98 psi,af"
+            "ter;wash-house,16 psi,after",
+        ),
+        "gauges.at": "pump",
+        "gauges.got": ("3.5 bar", "50 psi"),
+        "gauges.open": "none",
+        "gauges.tap": "",
+        "gauges.error": "",
+        "buckets": (
+            "Cabin 3 shower,10 L,115 s;Cabin 2 sink,10 L,75 s",
+            "Cabin 3 shower,2.64 gal,115 s;Cabin 2 sink,2.64 gal,75 s",
+        ),
+        "buckets.tap": "",
+        "buckets.volume": ("10 L", "2.5 gal"),
+        "buckets.time": "60 s",
+        "buckets.open": "one",
+        "buckets.error": "",
+        "runs": (
+            "pump,lower fork,60 m,5 m,pe100-sdr11/40;lower fork,upper fork,70 m,11."
+            "5 m;upper fork,wash-house,25 m,12 m,pe100-sdr11/25;upper fork,cabin 2,"
+            "35 m,12 m,pe100-sdr11/25;upper fork,cabin 3,80 m,18 m,pe100-sdr11/25;l"
+            "ower fork,cabin 1,20 m,6 m,pe100-sdr11/25;lower fork,goat trough,50 m,"
+            "3 m,pe100-sdr11/20;lower fork,herb terraces,40 m,9 m,pe100-sdr11/25,2,"
+            "r15",
+            "pump,lower fork,197 ft,16.4 ft,pe100-sdr11/40;lower fork,upper fork,23"
+            "0 ft,37.7 ft,pe100-sdr11/32;upper fork,wash-house,82 ft,39.4 ft,pe100-"
+            "sdr11/25;upper fork,cabin 2,115 ft,39.4 ft,pe100-sdr11/25;upper fork,c"
+            "abin 3,262 ft,59.1 ft,pe100-sdr11/25;lower fork,cabin 1,65.6 ft,19.7 f"
+            "t,pe100-sdr11/25;lower fork,goat trough,164 ft,9.84 ft,pe100-sdr11/20;"
+            "lower fork,herb terraces,131 ft,29.5 ft,pe100-sdr11/25,2,r15",
+        ),
+        "runs.from": "pump",
+        "runs.to": "",
+        "runs.long": ("20 m", "60 ft"),
+        "runs.up": ("0 m", "0 ft"),
+        "runs.pipe": ("pe100-sdr11/32", "pvc40/1"),
+        "runs.bends": "2",
+        "runs.extra": "none",
+        "taps": (
+            "Wash-house shower,wash-house,shower,2,2,?,?,?;Wash-house hose,wash-hou"
+            "se,hose,0,1,?,?,?;Cabin 1 sink,cabin 1,sink,0,0,?,?,?;Cabin 2 sink,cab"
+            "in 2,sink,0,0,?,?,?;Cabin 3 shower,cabin 3,shower,1,1,?,?,?;Goat troug"
+            "h,goat trough,float,1,1,?,?,?;Herb terraces,herb terraces,drip,0,0,?,?"
+            ",?"
+        ),
+        "taps.name": "",
+        "taps.at": "",
+        "taps.kind": "shower",
+        "taps.now": "0",
+        "taps.then": "1",
+        "taps.flow": "",
+        "taps.rated": "",
+        "taps.want": "",
+        "drive": "held",
+        "pump": "middle",
+        "set": ("3.5 bar", "50.8 psi"),
+        "cutin": "",
+        "cutout": "",
+        "table": (
+            "Flow L/min; Head m; Power W; NPSH m\n0; 38.0; 230; 1.6\n20; 35.5; 355; 1"
+            ".9\n40; 27.5; 450; 2.7\n58; 13.0; 480; 4.3\n"
+        ),
+        "works": "centrifugal",
+        "weakall": "no",
+        "weakone": "no",
+        "cycling": "no",
+        "prime": "no",
+        "bangs": "no",
+        "noon": "no",
+        "night": "no",
+        "spits": "no",
+        "during": "after",
+        "vacuum": "",
+        "watts": "",
+        "nominal": "",
+        "volts": "",
+        "amps": "",
+        "deep": "",
+        "cycles": "",
+        "fell": "",
+        "kept": "",
+        "wait": "10 min",
+        "lift": ("4 m", "13.1 ft"),
+        "suctionlong": ("7 m", "23 ft"),
+        "suctionpipe": "pe100-sdr11/40",
+        "pumps": "1",
+        "tank": ("200 L", "52.8 gal"),
+        "precharge": "",
+        "sensed": "",
+        "least": "",
+        "fall": ("30 m", "100 ft"),
+        "water": ("15 °C", "59 °F"),
+        "altitude": ("300 m", "984 ft"),
+        "tanks": "",
+        "tanks.name": "",
+        "tanks.up": ("20 m", "65 ft"),
+    },
 }
