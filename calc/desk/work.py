@@ -31,7 +31,7 @@ WORST = (BAD, TIGHT, GOOD)
 # What a sheet must know of a site before its answer is one about that site: of each group at least
 # one fact; and what to say where there is none.
 NEEDS: dict[str, tuple[tuple[tuple[str, ...], str], ...]] = {
-    "suction": ((("water.level", "suction.length"), "where the pump stands over its water"),),
+    "suction": ((("water.level", "suction.length"), "how high the pump is above its water"),),
     "panels": ((("place.latitude",), "the place, and with it the sun"),),
     "battery": ((("place.latitude",), "the place, and with it the sun"),),
     "cable": ((("power.cable",), "the length of the cable"),),
