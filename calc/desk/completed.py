@@ -1,0 +1,133 @@
+"""A site completed with what is usual, so that it can be worked out: each thing marked as assumed.
+
+Somebody's first letter says how far and how high, seldom what pipe leads to the pump. Without that
+nothing can be solved; with it there is an answer, and a question to ask back.
+"""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from calc import practice
+from calc.pipe import pipes
+from calc.sheets.parts import ways
+from calc.site.facts import ASSUMED, Fact
+from calc.units import QUANTITIES, parse, plain_number
+
+if TYPE_CHECKING:
+    from calc.site.rows import Row
+    from calc.site.site import Site
+
+# All our choice.
+SET_PA = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
+BESIDE = {"metric": "10 m", "us": "33 ft"}  # of suction pipe, for a pump beside its well
+MORE = 3.0  # m of suction pipe beyond the lift, where that alone is more
+SUCTION = {"metric": "pe100-sdr11/40", "us": "pvc40/1.25"}
+KIND = {"metric": "pe100-sdr11", "us": "pe-sidr15"}  # of pipe that nobody named
+FEWEST = 1.0e-4  # m3/s, where no outlet's flow is known: a shower
+
+NOT_TOLD = "as deep as a pump above its water should draw; common practice"
+NO_SIZE = "the smallest that keeps the water below {} with all open"
+USUAL = "usual; our choice"
+CAREFUL = "careful for a pump beside its well"
+ONE_SHOWER = "one shower, as nobody said what opens"
+
+
+def completed(site: Site) -> Site:
+    """The site with what it lacks of pump, suction, pipe and outlets as usual, marked assumed.
+
+    Lengths and heights of pipe are never made up: without them there is no answer.  Whether a
+    pump can draw from an assumed level is not told by it: see ``work.lacking``.  Facts that are
+    there stay as they are.  Raises nothing.
+    """
+    if ways.has_pump(site):
+        site = _with_pump(site)
+    if site.rows("sections"):
+        site = _with_outlet(site)
+        site = _with_pipes(site)
+    return site
+
+
+def _with_pump(site: Site) -> Site:
+    system = _system(site)
+    if site.best("pump.control").text == "speed":
+        site = _put(site, "pump.set", SET_PA[system], USUAL)
+    site = _put(site, "suction.pipe", SUCTION[system], USUAL)
+    if not site.best("water.level").known and site.best("pump.placement").text == "out":
+        below = ways.pump_height(site) - practice.SUCTION_LIFT
+        text = f"{plain_number(QUANTITIES['length'].default(system).from_si(below), 3)}"
+        unit = QUANTITIES["length"].default(system).symbol
+        site = _put(site, "water.level", f"{text} {unit}", NOT_TOLD)
+    if not site.best("suction.length").known:
+        level = site.value("water.level")
+        lift = ways.pump_height(site) - level if isinstance(level, float) else 0.0
+        text = BESIDE[system]
+        if lift + MORE > parse(text, "length").value:
+            text = _length(lift + MORE, system)
+        site = _put(site, "suction.length", text, CAREFUL)
+    return site
+
+
+def _system(site: Site) -> str:
+    return "us" if site.system == "us" else "metric"
+
+
+def _put(site: Site, path: str, text: str, reason: str) -> Site:
+    return site if site.best(path).known else site.put(path, Fact(text, ASSUMED, reason))
+
+
+def _length(metres: float, system: str) -> str:
+    unit = QUANTITIES["length"].default(system)
+    return f"{plain_number(math.ceil(unit.from_si(metres)), 4)} {unit.symbol}"
+
+
+# Pipe and outlets -------------------------------------------------------------------------------
+
+
+def _with_outlet(site: Site) -> Site:
+    """With one shower at the end of the last section, where nothing is said to open."""
+    if site.rows("outlets"):
+        return site
+    end = site.word("sections", site.rows("sections")[-1], "to")
+    shower: Row = {
+        "name": Fact("Shower", ASSUMED, ONE_SHOWER),
+        "at": Fact(end),
+        "kind": Fact("shower", ASSUMED, ONE_SHOWER),
+        "after": Fact("1", ASSUMED, ONE_SHOWER),
+    }
+    return site.put_rows("outlets", (shower,))
+
+
+def _with_pipes(site: Site) -> Site:
+    flow, system = _all_open(site), _system(site)
+    size = _smallest(KIND[system], flow)
+    speed = QUANTITIES["speed"].default(system)
+    said = f"{plain_number(speed.from_si(practice.SPEED_NOTE), 2)} {speed.symbol}"
+    fact = Fact(size, ASSUMED, NO_SIZE.format(said))
+    for at, row in enumerate(site.rows("sections")):
+        if not site.word("sections", row, "pipe"):
+            site = site.put_cell("sections", at, "pipe", fact)
+    return site
+
+
+def _all_open(site: Site) -> float:
+    """What all outlets take at their rated pressure with most of them open, m3/s."""
+    total = 0.0
+    for row in site.rows("outlets"):
+        kind = practice.OUTLET_BY_KEY.get(site.word("outlets", row, "kind"))
+        flow = site.cell("outlets", row, "flow") or (kind.flow if kind else None)
+        open_ = max(
+            site.cell("outlets", row, "before") or 0, site.cell("outlets", row, "after") or 0
+        )
+        total += (flow or 0.0) * open_
+    return total or FEWEST
+
+
+def _smallest(kind: str, flow_m3s: float) -> str:
+    """The smallest pipe of a kind in which a flow is slower than ``practice.SPEED_NOTE``."""
+    found = pipes.sizes(kind)
+    for one in found:
+        if flow_m3s / (math.pi / 4 * one.inside_m**2) <= practice.SPEED_NOTE:
+            return f"{one.kind}/{one.size}"
+    return f"{found[-1].kind}/{found[-1].size}"
