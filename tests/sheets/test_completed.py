@@ -6,8 +6,8 @@ import pytest
 
 from calc import practice
 from calc.desk import work
-from calc.desk.completed import completed
 from calc.pipe import pipes
+from calc.sheets.parts.completed import completed
 from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack

@@ -38,15 +38,14 @@ def completed(site: Site) -> Site:
     """The site with what it lacks of pump, suction, pipe and outlets as usual, marked assumed.
 
     Lengths and heights of pipe are never made up: without them there is no answer.  Whether a
-    pump can draw from an assumed level is not told by it: see ``work.lacking``.  Facts that are
-    there stay as they are.  Raises nothing.
+    pump can draw from an assumed level is not told by it: see ``calc.desk.work.lacking``.  Facts
+    that are there stay as they are.  Raises nothing.
     """
+    if not site.rows("sections"):
+        return site  # and no answer about a whole supply
     if ways.has_pump(site):
         site = _with_pump(site)
-    if site.rows("sections"):
-        site = _with_outlet(site)
-        site = _with_pipes(site)
-    return site
+    return _with_pipes(_with_outlet(site))
 
 
 def _with_pump(site: Site) -> Site:
