@@ -10,6 +10,7 @@ import pytest
 from calc import surge, water
 from calc.pipe import wall
 from calc.units import FOOT, PSI
+from tests.reference.checks.characteristics import characteristics
 
 # (dimension ratio, psi for each ft/s stopped, wall modulus psi, source).  Such
 # tables use a thin wall free at its joints, D/e = DR - 2, and K = 300 000 psi in
@@ -98,29 +99,6 @@ def test_cold_polyethylene_is_no_softer_than_the_handbooks_short_term_figure():
     for celsius in (5, 15, 23):
         found = wall.modulus_at(wall.MATERIALS["pe"], 273.15 + celsius)
         assert found >= 150e3 * PSI
-
-
-def characteristics(speed, length, velocity, closing, pressure, cells=100, density=1000.0):
-    """Highest rise at the valve by the method of characteristics, no friction.
-
-    Constant pressure upstream; the valve's opening closes evenly and its flow
-    goes with the root of the pressure.
-    """
-    step, impedance = length / cells / speed, density * speed
-    p, v = np.full(cells + 1, pressure), np.full(cells + 1, velocity)
-    highest = pressure
-    for index in range(1, int((closing + 2 * length / speed) / step) + 2):
-        right, left = p[:-1] + impedance * v[:-1], p[1:] - impedance * v[1:]
-        opening = max(0.0, 1 - index * step / closing)
-        through = (velocity * opening) ** 2 / pressure
-        last = (
-            -impedance * through + math.sqrt((impedance * through) ** 2 + 4 * through * right[-1])
-        ) / 2
-        p[1:-1], v[1:-1] = (right[:-1] + left[1:]) / 2, (right[:-1] - left[1:]) / (2 * impedance)
-        p[0], v[0] = pressure, (pressure - left[0]) / impedance
-        p[-1], v[-1] = right[-1] - impedance * last, last
-        highest = max(highest, p[-1])
-    return highest - pressure
 
 
 def cases(count):
