@@ -4,7 +4,6 @@ import math
 import random
 
 import CoolProp.CoolProp as coolprop
-import numpy as np
 import pytest
 
 from calc import surge, water

@@ -13,8 +13,17 @@ import pytest
 
 from calc import surge, trip
 from tests.reference.checks.characteristics import (
-    AIR, AREA, BOILS, BORE, EXPONENT, RHO, parted, whole, with_vessel,
+    AIR,
+    AREA,
+    BOILS,
+    BORE,
+    EXPONENT,
+    RHO,
+    parted,
+    whole,
+    with_vessel,
 )  # fmt: skip
+
 
 def cases(count, seed=31):
     rnd = random.Random(seed)

@@ -115,7 +115,7 @@ def _smooth_plastic():
 
 def _total_head():
     """Problem 7-15, ft: 400 ft up, 500 ft of 3 in pipe at 100 gpm, 70 degF; gate valve, four
-    elbows and exit by our coefficients; a lift check valve of 2 1/2 in, 600 f_T, as Crane has it."""
+    elbows and exit by our coefficients; a lift check valve of 2 1/2 in, 600 f_T, as Crane has."""
     bore = pipes.pipe("steel", "3").inside_m
     beta = 2.469 * INCH / bore
     narrow = 0.5 * (1 - beta**2) + (1 - beta**2) ** 2

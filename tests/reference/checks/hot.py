@@ -5,7 +5,14 @@ from iapws import IAPWS95, IAPWS97
 from calc import hot_water, practice
 from calc.units import CELSIUS
 from tests.reference.checks.check import (
-    INDEPENDENT, LIBRARY, MEMORY, PUBLISHED, give, library, part, table,
+    INDEPENDENT,
+    LIBRARY,
+    MEMORY,
+    PUBLISHED,
+    give,
+    library,
+    part,
+    table,
 )  # fmt: skip
 from tests.reference.checks.water import kelvin
 
@@ -64,7 +71,8 @@ BURNS = (
     *table(SUBJECT, MODULE, "Time to a deep burn at {0} °F",
            [(130, 30.0), (150, 1.5), (155, 1.0)], lambda f: hot_water.scald_time(kelvin(f)),
            source=CHILDREN, kind=PUBLISHED, near=part(0.5), unit="s", why=BURN),
-    *table(SUBJECT, MODULE, "Time to a deep burn at {0} °F", [(124, 252.0), (131, 30.0), (140, 5.0)],
+    *table(SUBJECT, MODULE, "Time to a deep burn at {0} °F",
+           [(124, 252.0), (131, 30.0), (140, 5.0)],
            lambda f: hot_water.scald_time(kelvin(f)), source=ANTISCALD, kind=PUBLISHED,
            near=part(0.5), unit="s", place="third degree", why=BURN),
     *table(SUBJECT, MODULE, "Time to a deep burn at {0} °F",

@@ -5,7 +5,14 @@ from fluids import piping
 from calc.pipe import pipes, tables, wall
 from calc.units import INCH, PSI
 from tests.reference.checks.check import (
-    INDEPENDENT, LIBRARY, MEMORY, PUBLISHED, give, library, part, table,
+    INDEPENDENT,
+    LIBRARY,
+    MEMORY,
+    PUBLISHED,
+    give,
+    library,
+    part,
+    table,
 )  # fmt: skip
 from tests.reference.checks.water import kelvin
 

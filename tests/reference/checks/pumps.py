@@ -67,7 +67,8 @@ SPEEDS = (
 POWERS = (
     *table(SUBJECT, "pump.laws", "Brake power of 700 gpm at 428 ft, efficiency 0.707", [(107.056,)],
            lambda: shaft_power(water_power(700 * GPM, 428 * FOOT, 999.0), 0.707) / HORSEPOWER,
-           source=CRANE, kind=PUBLISHED, near=part(2e-4), unit="hp", place="problem 7-34, worked in the documents of fluids"),
+           source=CRANE, kind=PUBLISHED, near=part(2e-4), unit="hp",
+           place="problem 7-34, worked in the documents of fluids"),
     # the answer is a cost: 83 970 dollars for 8000 h a year at 0.12 dollars a kWh
     *table(SUBJECT, "pump.laws", "Power from the mains of the same, motor 0.95, drive 0.96",
            [(83970 / 8000 / 0.12,)],

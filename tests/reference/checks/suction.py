@@ -10,7 +10,14 @@ from scipy.integrate import solve_ivp
 from calc import practice, suction
 from calc.units import FOOT
 from tests.reference.checks.check import (
-    INDEPENDENT, LIBRARY, MEMORY, PUBLISHED, give, library, part, table,
+    INDEPENDENT,
+    LIBRARY,
+    MEMORY,
+    PUBLISHED,
+    give,
+    library,
+    part,
+    table,
 )  # fmt: skip
 from tests.reference.checks.water import DAVIS, TRADE, kelvin
 
@@ -29,9 +36,10 @@ def _npsh_feet(altitude, degrees, lift, losses):
 
 def _printed(rows, source, place):
     # altitude ft, temperature degF, lift ft (minus: flooded), losses ft, NPSH available ft
-    return table(SUBJECT, MODULE, "NPSH available at {0} ft, {1} °F, lift {2:g} ft, losses {3} ft",
-                 rows, _npsh_feet, source=source, kind=PUBLISHED, near=give(0.25), unit="ft",
-                 place=place, why="takes 33.9 to 34 ft for the air, or 0.1 ft for vapour")  # fmt: skip
+    return table(SUBJECT, MODULE, "NPSH available at {0} ft, {1} °F, lift {2:g} ft, losses {3} ft", rows,
+                 _npsh_feet, source=source, kind=PUBLISHED, near=give(0.25), unit="ft",
+                 place=place,
+                 why="takes 33.9 to 34 ft for the air, or 0.1 ft for vapour")  # fmt: skip
 
 
 EXAMPLES = (
@@ -49,7 +57,9 @@ EXAMPLES = (
     *table(SUBJECT, MODULE, "NPSH available, 60 °F, lift 25 ft, losses 6 ft, 5 psi on the tank",
            [(13.887,)],
            lambda: _npsh_feet(0, 60, 25, 6) + 5 / 0.4331, source=CRANE, kind=PUBLISHED,
-           near=give(0.02), unit="ft", place="problem 7-32, worked in the documents of fluids", why="62.364 lb/ft³, two figures of air"),
+           near=give(0.02), unit="ft",
+           place="problem 7-32, worked in the documents of fluids",
+           why="62.364 lb/ft³, two figures of air"),
     *table(SUBJECT, MODULE, "Vacuum that lifts water 1.134 ft", [(3386.389,)],
            lambda: -suction.inlet_pressure(suction.place(0.0, kelvin(60)), 1.134 * FOOT, 0.0),
            source=NWCG, kind=PUBLISHED, near=part(2e-3), unit="Pa", place="table 3.1",
@@ -149,7 +159,8 @@ def pistons(number, apart, both_ways, turns=7200):
 
 # kind of practice.PULSING, pistons, how far apart on the crank, whether both ways
 _PISTONS = [("1", 1, 0.0, False), ("2", 2, TURN / 2, False), ("2", 1, 0.0, True),
-            ("3", 3, TURN / 3, False), ("4", 2, TURN / 4, True), ("5", 5, TURN / 5, False)]  # fmt: skip
+            ("3", 3, TURN / 3, False), ("4", 2, TURN / 4, True),
+            ("5", 5, TURN / 5, False)]  # fmt: skip
 PULSES = (
     *table(SUBJECT, "practice", "Factor of pulses, kind {0}: {1} pistons", _PISTONS,
            lambda key, *_: practice.PULSING_BY_KEY[key].factor,

@@ -8,7 +8,16 @@ from iapws.iapws97 import _TSat_P
 
 from calc import water
 from calc.units import CELSIUS, FOOT, PSI
-from tests.reference.checks.check import LIBRARY, MEMORY, PUBLISHED, Check, give, library, part, table
+from tests.reference.checks.check import (
+    LIBRARY,
+    MEMORY,
+    PUBLISHED,
+    Check,
+    give,
+    library,
+    part,
+    table,
+)
 
 SUBJECT, MODULE = "Water and air", "water"
 SR6 = "IAPWS SR6-08(2011), liquid water at 0.1 MPa"
@@ -91,7 +100,8 @@ AIR = (
 
 def _iapws(what, unit, found, against, near, why=""):
     return table(SUBJECT, MODULE, what + " at {0:g} K", TEMPERATURES, found, kind=LIBRARY,
-                 source=library("iapws"), near=near, unit=unit, against=against, why=why)  # fmt: skip
+                 source=library("iapws"), near=near, unit=unit, against=against,
+                 why=why)  # fmt: skip
 
 
 def _coolprop(what, unit, found, against, near, why):

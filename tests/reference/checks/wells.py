@@ -7,7 +7,14 @@ from scipy.special import exp1
 from calc import recovery, well, well_yield
 from calc.units import DAY, HOUR, LITRE
 from tests.reference.checks.check import (
-    INDEPENDENT, LIBRARY, MEMORY, PUBLISHED, give, library, part, table,
+    INDEPENDENT,
+    LIBRARY,
+    MEMORY,
+    PUBLISHED,
+    give,
+    library,
+    part,
+    table,
 )  # fmt: skip
 
 SUBJECT = "Wells"
@@ -15,8 +22,8 @@ SCIPY = library("scipy")
 KORENDIJK_TEST = "Kruseman and de Ridder, pumping test of Oude Korendijk"
 INTEGRATED = "A well's balance of volume, integrated in the tests with scipy"
 
-# minutes, m: table 3.1 of Kruseman and de Ridder (1990), the piezometer 30 m away, 788 m3 a day; read
-# in the data of the ttim library
+# minutes, m: table 3.1 of Kruseman and de Ridder (1990), the piezometer 30 m away, 788 m3 a day;
+# read in the data of the ttim library
 KORENDIJK = (
     (1.0, 0.23), (1.4, 0.28), (1.9, 0.33), (2.33, 0.36), (2.8, 0.39), (3.36, 0.42), (4.0, 0.45),
     (5.35, 0.50), (6.8, 0.54), (8.3, 0.57), (8.7, 0.58), (10.0, 0.60),
@@ -98,7 +105,8 @@ def _bucket(times, _start):
 _RUNS = [(1.05, 0.0), (1.2, 0.4), (2.0, 0.0), (30.0, 0.4)]
 STORES = (
     *table(SUBJECT, "well_yield", "Run of a pump of {0} times the yield, well {1:g} drawn down",
-           _RUNS, lambda times, start: well_yield.time_to_empty(YIELD, STORED, times * YIELD, start),
+           _RUNS,
+           lambda times, start: well_yield.time_to_empty(YIELD, STORED, times * YIELD, start),
            source=INTEGRATED, kind=INDEPENDENT, near=part(1e-6), unit="s", against=emptied),
     *table(SUBJECT, "well_yield", "Rest until {0:g} of the drawdown has come back",
            [(0.1,), (0.5,), (0.95,)],
@@ -125,9 +133,10 @@ def by_seconds(flow_in, pump, hours, stored):
 
 
 BY_DAY = table(
-    SUBJECT, "well", "Water a day: {0:g} m³/s come in, pump of {1:g} m³/s for {2:g} h, {3:g} m³ kept",
-    [(1e-4, 5e-4, 6.0, 0.5), (1e-4, 5e-4, 2.0, 0.5), (3e-5, 4e-4, 10.0, 2.0), (2e-4, 1e-4, 8.0, 0.3),
-     (1e-4, 5e-4, 24.0, 1.0)],
+    SUBJECT, "well",
+    "Water a day: {0:g} m³/s come in, pump of {1:g} m³/s for {2:g} h, {3:g} m³ kept",
+    [(1e-4, 5e-4, 6.0, 0.5), (1e-4, 5e-4, 2.0, 0.5), (3e-5, 4e-4, 10.0, 2.0),
+     (2e-4, 1e-4, 8.0, 0.3), (1e-4, 5e-4, 24.0, 1.0)],
     well.daily, source="A well followed step by step in the tests", kind=INDEPENDENT,
     near=part(1e-9), unit="m³", against=by_seconds,
 )  # fmt: skip
