@@ -92,7 +92,7 @@ def library(name: str) -> str:
 def table(
     subject: str,
     module: str,
-    what: str,
+    what: str | Callable[..., str],
     rows: Iterable[tuple],
     found: Callable[..., float],
     *,
@@ -106,14 +106,16 @@ def table(
 ) -> tuple[Check, ...]:
     """A check of each row: what it is worked out from, and at the end what is expected.
 
-    what: a sentence with ``{0}`` and so on for the row's cells; found: takes the cells.
+    what: a sentence with ``{0}`` and so on for the row's cells, or what makes one of them; found:
+    takes the cells.
     against: takes the cells and gives what is expected, where the row does not hold it.
     """
     made = []
     for row in rows:
         cells, expected = (row, partial(against, *row)) if against else (row[:-1], row[-1])
+        told = what(*cells) if callable(what) else what.format(*cells)
         made.append(
-            Check(subject, module, what.format(*cells), source, expected, unit, near, kind,
+            Check(subject, module, told, source, expected, unit, near, kind,
                   partial(found, *cells), place, why)
         )  # fmt: skip
     return tuple(made)

@@ -31,6 +31,19 @@ def measures(pipe):
     return {"inside": pipe.inside_m, "wall": thick, "outside": pipe.outside_m}
 
 
+QUANTITIES = {"inside": "inside diameter", "wall": "wall", "outside": "outside diameter"}
+
+
+def named(kind, size, quantity, *_):
+    """What a check of a pipe's size is of."""
+    return f"{pipes.pipe(kind, size).label}: {QUANTITIES[quantity]}"
+
+
+def heated(kind, fahrenheit):
+    """What a check of a pipe's rating in heat is of."""
+    return f"{pipes.sizes(kind)[0].kind_label} at {fahrenheit} °F: share of its rating"
+
+
 def _measure(kind, size, quantity, unit):
     return measures(pipes.pipe(kind, size))[quantity] / UNITS[unit]
 
@@ -38,7 +51,7 @@ def _measure(kind, size, quantity, unit):
 def _sizes(source, kind, unit, rows, place=""):
     # half of the last digit that is printed; walls in mm are rounded by the standard itself
     near = give(0.0006 if unit == "in" else 0.01)
-    return table(SUBJECT, "pipe.tables", "{0}, size {1}: {2}",
+    return table(SUBJECT, "pipe.tables", named,
                  [(*row[:3], unit, row[3]) for row in rows], _measure, source=source, kind=kind,
                  near=near, unit=unit, place=place)  # fmt: skip
 
@@ -111,10 +124,10 @@ def _mm(kind, size, quantity):
 _LISTED = [(kind, size, quantity) for kind in LISTS for size in ("1", "2")
            for quantity in ("inside", "wall")]  # fmt: skip
 LISTED = (
-    *table(SUBJECT, "pipe.tables", "{0}, size {1}: {2}", [r for r in _LISTED if r[0] != "steel"],
+    *table(SUBJECT, "pipe.tables", named, [r for r in _LISTED if r[0] != "steel"],
            _mm, source=library("fluids"), kind=LIBRARY, near=give(0.02), unit="mm",
            against=listed, place="tables of ASTM D1785 and D2241", why="inches rounded to mm"),
-    *table(SUBJECT, "pipe.tables", "{0}, size {1}: {2}", [r for r in _LISTED if r[0] == "steel"],
+    *table(SUBJECT, "pipe.tables", named, [r for r in _LISTED if r[0] == "steel"],
            _mm, source=library("fluids"), kind=LIBRARY, near=give(0.06), unit="mm",
            against=listed, place="table of ASME B36.10M", why="its mm are rounded to 0.1"),
     *table(SUBJECT, "pipe.tables", "Roughness of galvanised iron", [()],
@@ -125,11 +138,11 @@ LISTED = (
 
 # kind, degF, factor
 HEAT = (
-    *table(SUBJECT, "pipe.pipes", "{0} at {1} °F: share of its rating",
+    *table(SUBJECT, "pipe.pipes", heated,
            [("pvc40", 80, 0.88), ("pvc40", 90, 0.75), ("pvc40", 100, 0.62), ("pvc40", 120, 0.40),
             ("pvc40", 140, 0.22)],
            lambda kind, f: _derated(kind, f), source=PVC_HEAT, kind=PUBLISHED, near=part(1e-9)),
-    *table(SUBJECT, "pipe.pipes", "{0} at {1} °F: share of its rating",
+    *table(SUBJECT, "pipe.pipes", heated,
            [("pex-in", 180, 100 / 160), ("pex-in", 200, 80 / 160), ("cpvc11", 180, 100 / 400),
             ("cpvc11", 140, 0.50), ("cpvc11", 100, 0.81), ("pe100-sdr11", 104, 0.74)],
            lambda kind, f: _derated(kind, f), source="ASTM F876, ASTM D2846, ISO 13761",
@@ -187,7 +200,7 @@ def _psi(kind, size):
 # Ratings by the formulas of the standards, with the stress that they give the material; the
 # formulas are held for every size by test_pipes_reference.py
 RATINGS = (
-    *table(SUBJECT, "pipe.tables", "Rating of {0}, size {1}",
+    *table(SUBJECT, "pipe.tables", lambda kind, size: f"Rating of {pipes.pipe(kind, size).label}",
            [("pvc40", "1", 450.0), ("pvc40", "2", 280.0), ("pvc80", "1", 630.0)], _psi,
            source="ASTM D1785, PVC pipe", kind=MEMORY, near=give(0.5), unit="psi"),
 )  # fmt: skip

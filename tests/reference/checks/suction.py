@@ -36,7 +36,8 @@ def _npsh_feet(altitude, degrees, lift, losses):
 
 def _printed(rows, source, place):
     # altitude ft, temperature degF, lift ft (minus: flooded), losses ft, NPSH available ft
-    return table(SUBJECT, MODULE, "NPSH available at {0} ft, {1} °F, lift {2:g} ft, losses {3} ft", rows,
+    return table(SUBJECT, MODULE, "NPSH available, {0} ft up, {1} °F, lift {2:g} ft, loss {3} ft",
+                 rows,
                  _npsh_feet, source=source, kind=PUBLISHED, near=give(0.25), unit="ft",
                  place=place,
                  why="takes 33.9 to 34 ft for the air, or 0.1 ft for vapour")  # fmt: skip

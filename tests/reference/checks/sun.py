@@ -84,7 +84,8 @@ _MONTHS = zip(
 )  # fmt: skip
 FAO_56 = (
     *table(SUBJECT, "sun.position", "Sun outside the air at {0}°, day {1}",
-           [*_LIGHT, (50.8, 187, 41.09)], _outside, source=FAO, kind=PUBLISHED, near=give(0.1), unit="MJ/m²",
+           [*_LIGHT, (50.8, 187, 41.09)], _outside, source=FAO, kind=PUBLISHED,
+           near=give(0.1), unit="MJ/m²",
            place=f"examples 8, 10, 15, 18, {READ}", why="printed to one decimal, latitude rounded"),
     *table(SUBJECT, "sun.position", "Height of the sun over the equator, day 246", [(0.120,)],
            lambda: position.fao_declination(246), source=FAO, kind=PUBLISHED, near=give(5e-4),

@@ -136,7 +136,8 @@ def drained(size, length):
 
 DAYS = table(
     SUBJECT, "network", "Tank of 1.5 m³ drains through {1:g} m of pipe {0} mm",
-    [("32", 80.0), ("25", 60.0)], _drained, source="A draining tank, integrated in the tests with scipy and fluids",
+    [("32", 80.0), ("25", 60.0)], _drained,
+    source="A draining tank, integrated in the tests with scipy and fluids",
     kind=INDEPENDENT, near=give(1 / 3600), unit="h", against=drained,
     why="a second: calc looks for the moment to that",
 )  # fmt: skip
