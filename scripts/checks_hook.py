@@ -29,10 +29,10 @@ def totals(checks):
         whole += kinds
         rows.append((subject.SUBJECT, *_counts(kinds, COUNTS, KINDS)))
     rows.append(("**All**", *(f"**{one}**" for one in _counts(whole, COUNTS, KINDS))))
+    apart = len(checks.CHECKS) - len(checks.counted())
     told = (
         f"**{len(checks.counted())} checks count, from {len(checks.sources())} sources.** "
-        f"{len(checks.CHECKS) - len(checks.counted())} more are shown but not counted: the value was "
-        "recalled, or is a rule of the trade."
+        f"{apart} more are shown but not counted: the value was recalled, or is a rule of the trade."
     )
     return f"{told}\n\n{_table(rows)}"
 

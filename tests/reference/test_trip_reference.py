@@ -1,4 +1,4 @@
-"""A pump that stops at once, against the method of characteristics written out here.
+"""A pump that stops at once, against the method of characteristics of ``checks.characteristics``.
 
 One pipe without friction: a check valve at the pump, which lets nothing back and from the first
 moment nothing through, a tank of constant pressure at the end.  Wylie and Streeter, Fluid
@@ -22,17 +22,11 @@ from tests.reference.checks.characteristics import (
     parted,
     whole,
     with_vessel,
-)  # fmt: skip
+)
+from tests.reference.checks.surges import trips
 
 
-def cases(count, seed=31):
-    rnd = random.Random(seed)
-    for _ in range(count):
-        yield (rnd.uniform(250, 1300), 10 ** rnd.uniform(1.3, 3.2), rnd.uniform(0.1, 2.5),
-               10 ** rnd.uniform(5, 6.2))  # fmt: skip
-
-
-@pytest.mark.parametrize("case", list(cases(12)))
+@pytest.mark.parametrize("case", list(trips(12)))
 def test_fall_and_rise_are_those_of_the_method_of_characteristics(case):
     speed, length, velocity, static = case
     low, high = whole(*case)
@@ -47,7 +41,7 @@ def test_fall_and_rise_are_those_of_the_method_of_characteristics(case):
 
 def vessels(count):
     rnd = random.Random(32)
-    for speed, length, velocity, static in cases(4 * count, 33):
+    for speed, length, velocity, static in trips(4 * count, 33):
         if RHO * speed * velocity < 0.5 * (static + AIR) and count:
             count -= 1
             # swing of the rigid column over the wave's way there and back

@@ -137,14 +137,27 @@ LISTED = (
 )  # fmt: skip
 
 # kind, degF, factor
+HEAT_READ = [
+    ("pvc40", 80, 0.88),
+    ("pvc40", 90, 0.75),
+    ("pvc40", 100, 0.62),
+    ("pvc40", 120, 0.40),
+    ("pvc40", 140, 0.22),
+]
+HEAT_RECALLED = [
+    ("pex-in", 180, 100 / 160),
+    ("pex-in", 200, 80 / 160),
+    ("cpvc11", 180, 100 / 400),
+    ("cpvc11", 140, 0.50),
+    ("cpvc11", 100, 0.81),
+    ("pe100-sdr11", 104, 0.74),
+]
 HEAT = (
     *table(SUBJECT, "pipe.pipes", heated,
-           [("pvc40", 80, 0.88), ("pvc40", 90, 0.75), ("pvc40", 100, 0.62), ("pvc40", 120, 0.40),
-            ("pvc40", 140, 0.22)],
+           HEAT_READ,
            lambda kind, f: _derated(kind, f), source=PVC_HEAT, kind=PUBLISHED, near=part(1e-9)),
     *table(SUBJECT, "pipe.pipes", heated,
-           [("pex-in", 180, 100 / 160), ("pex-in", 200, 80 / 160), ("cpvc11", 180, 100 / 400),
-            ("cpvc11", 140, 0.50), ("cpvc11", 100, 0.81), ("pe100-sdr11", 104, 0.74)],
+           HEAT_RECALLED,
            lambda kind, f: _derated(kind, f), source="ASTM F876, ASTM D2846, ISO 13761",
            kind=MEMORY, near=part(1e-9)),
 )  # fmt: skip
