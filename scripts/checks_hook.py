@@ -12,7 +12,7 @@ ROUNDING = 1e-10  # of the value: a difference below it depends on the machine's
 def on_page_markdown(markdown, page, config, files):
     if TABLES not in markdown:
         return markdown
-    from tests.reference import checks  # only this page waits for the libraries it needs
+    import tests.reference.checks as checks  # only this page waits for the libraries it needs
 
     markdown = markdown.replace(TOTALS, totals(checks)).replace(TABLES, tables(checks))
     return markdown.replace(SOURCES, sources(checks))
@@ -20,25 +20,23 @@ def on_page_markdown(markdown, page, config, files):
 
 def totals(checks):
     """How many checks of each kind a subject has; one line of all; a sentence before."""
-    from tests.reference.checks.check import COUNTS, KINDS
-
-    rows = [("Subject", "Checks that count", *(kind.capitalize() for kind in KINDS))]
+    rows = [("Subject", "Checks that count", *(kind.capitalize() for kind in checks.KINDS))]
     whole = Counter()
     for subject in checks.SUBJECTS:
         kinds = Counter(one.kind for one in subject.CHECKS)
         whole += kinds
-        rows.append((subject.SUBJECT, *_counts(kinds, COUNTS, KINDS)))
-    rows.append(("**All**", *(f"**{one}**" for one in _counts(whole, COUNTS, KINDS))))
+        rows.append((subject.SUBJECT, *_counts(kinds, checks)))
+    rows.append(("**All**", *(f"**{one}**" for one in _counts(whole, checks))))
     apart = len(checks.CHECKS) - len(checks.counted())
     told = (
         f"**{len(checks.counted())} checks count, from {len(checks.sources())} sources.** "
-        f"{apart} more are shown but not counted: the value was recalled, or is a rule of the trade."
+        f"{apart} more are shown but not counted: recalled values and rules of the trade."
     )
     return f"{told}\n\n{_table(rows)}"
 
 
-def _counts(kinds, counted, every):
-    return (sum(kinds[kind] for kind in counted), *(kinds[kind] for kind in every))
+def _counts(kinds, checks):
+    return (sum(kinds[one] for one in checks.COUNTS), *(kinds[one] for one in checks.KINDS))
 
 
 def sources(checks):
@@ -48,15 +46,16 @@ def sources(checks):
 
 def tables(checks):
     """A heading for each subject, and its checks in a part that opens."""
-    return "\n\n".join(_subject(one.SUBJECT, one.CHECKS) for one in checks.SUBJECTS)
+    return "\n\n".join(_subject(one, checks.COUNTS) for one in checks.SUBJECTS)
 
 
-def _subject(name, every):
-    from tests.reference.checks.check import COUNTS
-
-    apart = [one for one in every if one.kind not in COUNTS]
-    counted = [one for one in every if one.kind in COUNTS]
-    parts = [f"### {name} {{ data-search-exclude }}", _part(f"{len(counted)} checks", counted)]
+def _subject(subject, counts):
+    apart = [one for one in subject.CHECKS if one.kind not in counts]
+    counted = [one for one in subject.CHECKS if one.kind in counts]
+    parts = [
+        f"### {subject.SUBJECT} {{ data-search-exclude }}",
+        _part(f"{len(counted)} checks", counted),
+    ]
     if apart:
         parts.append(_part(f"{len(apart)} more, not counted", apart))
     return "\n\n".join(parts)

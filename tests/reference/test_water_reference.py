@@ -1,4 +1,4 @@
-"""Water and air against libraries at many temperatures; published values are in ``checks.water``."""
+"""Water and air against libraries over the range; published values are in ``checks.water``."""
 
 import math
 

@@ -17,7 +17,9 @@ from tests.reference.checks import (
     water,
     wells,
 )  # fmt: skip
-from tests.reference.checks.check import COUNTS, NAMED, Check
+from tests.reference.checks.check import COUNTS, KINDS, NAMED, Check
+
+__all__ = ["CHECKS", "COUNTS", "KINDS", "SUBJECTS", "Check", "counted", "sources"]
 
 SUBJECTS = (water, units, pipes, friction, supplies, pumps, suction, surges, storage, wells, uses,
             hot, sun, power, garden)  # fmt: skip

@@ -90,7 +90,7 @@ RECALLED = (
     *table(SUBJECT, MODULE, "Growth of water from 10 to {0} °C",
            [(60, 1.71), (70, 2.22), (80, 2.81), (90, 3.47)],
            lambda t: _grown(10 + CELSIUS, t + CELSIUS), source="EN 12828", kind=MEMORY,
-           near=give(0.1), unit="%", place="annex D", why="its parabola is no nearer"),
+           near=give(0.1), unit="%", place="annex D", why="its parabola is that far off"),
     *table(SUBJECT, MODULE, "Growth of water from {0} to {1} °C",
            [(cold, hot) for cold in (10, 20) for hot in (40, 60, 80)],
            lambda cold, hot: _grown(cold + CELSIUS, hot + CELSIUS), kind=MEMORY,
