@@ -6,19 +6,14 @@ from typing import TYPE_CHECKING
 
 from calc.bulk import sites
 from calc.bulk.answers import ALL, Data, Wanted, plain, record
-from calc.errors import InputError
 from calc.sheets import enquiry_ops
 from calc.sheets import sheet as find_sheet
 from calc.site import enquiry
 from calc.site.pack import pack
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
-
     from calc.site.site import Site
 
-# Which sheet answers a letter, where it is filled: the first of these
-FIRST = ("keep_up", "reach", "gravity")
 QUOTED = 80  # characters of a quote; our choice
 
 
@@ -51,37 +46,33 @@ def worked(text: str, wanted: Wanted) -> Data:
     }  # fmt: skip
     if site.unused():
         return found | {"error": " ".join(read.notes) or "No fact was found in it."}
-    return found | _answered(site, wanted)
+    about = enquiry_ops.handle({"text": text, "base": wanted.base, "flat": wanted.flat})["goes"]
+    found["links"] = [one["address"] for one in about]
+    return found | _answered(site, _order(site, [one["text"] for one in about], wanted), wanted)
 
 
-def _answered(site: Site, wanted: Wanted) -> Data:
+def _order(site: Site, titles: list[str], wanted: Wanted) -> list[str]:
+    """Keys of the sheets to try: what the letter is about, by the titles of its pages."""
+    if wanted.sheets and ALL not in wanted.sheets:
+        return list(wanted.sheets)
+    keys = sites.keys(site)
+    return [key for title in titles for key in keys if find_sheet(key).title == title]
+
+
+def _answered(site: Site, keys: list[str], wanted: Wanted) -> Data:
+    """The record of the first sheet that the facts fill, and what to ask."""
     packed = pack(site)
     lacks: list[str] = []
-    answered: list[Data] = []
-    for key in _order(site, wanted):
-        try:
-            state, way = sites.form(site, key, wanted.system)
-        except InputError:
-            continue
+    best: Data = {}
+    for key in keys:
+        state, way = sites.form(site, key, wanted.system)
         one = record(find_sheet(key), state, wanted, (packed, way))
-        if one["error"]:
-            lacks = lacks or list(one["errors"].values())
-        elif sites.is_filled(key, state):
-            answered.append(one)
+        if not one["error"] and sites.is_filled(key, state):
+            best = one
+            break
+        lacks = lacks or list(one["errors"].values())
     asked = [plain(one["label"]) for one in enquiry_ops.asks(site)]
-    best = answered[0] if answered else {}
-    return {
-        "ask": [*([] if answered else lacks), *(one for one in asked if one not in lacks)],
-        "links": [one["link"] for one in answered],
-        **best,
-    }
-
-
-def _order(site: Site, wanted: Wanted) -> Sequence[str]:
-    if wanted.sheets and ALL not in wanted.sheets:
-        return wanted.sheets
-    keys = sites.keys(site)
-    return [*(key for key in FIRST if key in keys), *(key for key in keys if key not in FIRST)]
+    return {"ask": [*([] if best else lacks), *asked], **best}
 
 
 def _short(quote: str) -> str:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.bulk.answers import ALL, Data, Wanted, record
 from calc.errors import InputError
-from calc.page.fields import UNKNOWN, Number
+from calc.page.fields import UNKNOWN
 from calc.page.state import State, hidden_keys
 from calc.sheets import KEYS, site_ops, views
 from calc.sheets import sheet as find_sheet
@@ -43,22 +43,26 @@ def form(site: Site, key: str, system: str = "") -> tuple[State, str]:
 
 
 def is_filled(key: str, state: State) -> bool:
-    """Whether the site says at least as many of the fields that show as the example does, and
-    every one that cannot be left empty.  Source: our choice."""
+    """Whether the site says at least as many of the fields that show as the example does.
+
+    Source: our choice.
+    """
     sheet = find_sheet(key)
     hidden = hidden_keys(sheet, state)
-    said = example = 0
-    for entry in sheet.fields:
-        if entry.key in hidden:
-            continue
-        if state.standing[entry.key] == "example":
-            example += 1
-            continue
-        text = state.text(entry).strip()
-        said += text not in {"", UNKNOWN}
-        if not text and not (isinstance(entry, Number) and entry.optional):
-            return False
+    shown = [entry for entry in sheet.fields if entry.key not in hidden]
+    example = sum(state.standing[entry.key] == "example" for entry in shown)
+    said = sum(
+        state.standing[entry.key] != "example" and state.text(entry).strip() not in {"", UNKNOWN}
+        for entry in shown
+    )
     return said >= max(example, 1)
+
+
+def is_lacking(found: Data, state: State) -> bool:
+    """Whether there is no answer, and only because of what the site does not say."""
+    return bool(found["errors"]) and all(
+        state.texts.get(place, "").strip() in {"", UNKNOWN} for place in found["errors"]
+    )
 
 
 def keys(site: Site) -> tuple[str, ...]:
@@ -78,8 +82,11 @@ def answers(site: Site, wanted: Wanted) -> list[Data]:
         except InputError as error:
             found.append({"sheet": key, "error": error.message})
             continue
-        if not every or is_filled(key, state):
-            found.append(record(find_sheet(key), state, wanted, (packed, way)))
+        if every and not is_filled(key, state):
+            continue
+        one = record(find_sheet(key), state, wanted, (packed, way))
+        if not every or not is_lacking(one, state):
+            found.append(one)
     return found
 
 
