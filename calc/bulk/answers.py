@@ -55,9 +55,7 @@ def address(sheet: Sheet, fragment: str, wanted: Wanted) -> str:
     return f"{wanted.base}{page}#{fragment}"
 
 
-def record(
-    sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] = ("", "")
-) -> Data:
+def record(sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] = ("", "")) -> Data:
     """A sheet's answer to a form.
 
     carried: a packed site that the link takes along, and the way asked about.
@@ -139,10 +137,3 @@ def _unused(sheet: Sheet, state: State, outcome: Outcome) -> list[str]:
 def plain(text: str) -> str:
     """A sentence with plain spaces, which every program can search."""
     return text.replace("\u00a0", " ").replace("\u202f", " ")
-
-
-def titles(keys: tuple[str, ...]) -> list[Data]:
-    """[{"key", "title", "page"}] of sheets.  Raises KeyError for none of that key."""
-    return [
-        {"key": key, "title": find_sheet(key).title, "page": find_sheet(key).page} for key in keys
-    ]
