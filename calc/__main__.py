@@ -21,121 +21,23 @@ from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
 from dataclasses import dataclass, field
-from difflib import get_close_matches
 from itertools import chain, islice
 from pathlib import Path
 from typing import Any, BinaryIO, TextIO
 
-from calc import __version__
 from calc.bulk import rows, tables, told
 from calc.bulk.answers import ALL, Data, Wanted
 from calc.bulk.jobs import LETTERS, ROWS, SITES, WORDS, Job
+from calc.bulk.output import Output
 from calc.bulk.tables import Item
+from calc.bulk.words import parser
 from calc.errors import InputError
-from calc.sheets import KEYS
 
 GOOD, SOME_BAD, USAGE, INTERRUPTED, NO_READER = 0, 1, 2, 130, 141  # exit codes
 AHEAD = 4  # batches that wait for each process; our choice
 REDRAWN = 0.1  # s between two drawings of the bar; our choice
 WIDE = 30  # signs of the bar; our choice
-EXAMPLES = """examples:
-  python -m calc sheets
-  python -m calc fields reach
-  python -m calc work reach climb=12m length=150m
-  python -m calc rows reach houses.csv --out answers.csv
-  python -m calc site alder-terrace.json --format text
-  python -m calc sites sites.jsonl --jobs 4 > answers.jsonl
-  python -m calc enquiries mails.csv --out read.csv
-
-exit codes: 0 all is worked out, 1 some of it could not be, 2 wrong use or a file that cannot be
-read, 130 interrupted (what was done is written), 141 nobody reads the output any more
-"""
-FORMATS = ("csv", "json", "jsonl", "text")
 Told = tuple[Data, str]  # a record; where our own code broke down, the traceback
-
-
-# Words ----------------------------------------------------------------------------------------
-
-
-def _parser() -> argparse.ArgumentParser:
-    shape = argparse.RawDescriptionHelpFormatter
-    parser = argparse.ArgumentParser("python -m calc", epilog=EXAMPLES, formatter_class=shape,
-        description="Off-grid pressurised water, worked out: one case or many.")  # fmt: skip
-    parser.add_argument("--version", action="version", version=f"springline calc {__version__}")
-    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
-
-    def command(name: str, words: str, usual: str) -> argparse.ArgumentParser:
-        one = commands.add_parser(name, help=words, description=f"{words}.", epilog=EXAMPLES,
-                                  formatter_class=shape)  # fmt: skip
-        one.add_argument("--format", choices=FORMATS, help=f"of the output (usual: {usual})")
-        one.add_argument("--out", metavar="FILE", help="write there (usual: the terminal)")
-        one.set_defaults(usual=usual)
-        return one
-
-    command("sheets", "the sheets there are", "text")
-    one = command("fields", "what a sheet asks", "text")
-    one.add_argument("sheet", type=_sheet, metavar="SHEET")
-    one.add_argument("--system", choices=("metric", "us"), default="metric", help="units")
-    one = command("work", "one case of a sheet", "text")
-    one.add_argument("sheet", type=_sheet, metavar="SHEET")
-    one.add_argument("given", nargs="*", metavar="field=value")
-    _answering(one)
-    for name, words, file, usual in (
-        ("rows", "a case of a sheet for each row of a CSV", "FILE.csv", "csv"),
-        ("site", "a site file on every sheet it fills", "FILE.json", "json"),
-        ("sites", "site files, one JSON object a line", "FILE.jsonl", "jsonl"),
-        ("enquiries", "letters of a CSV with the columns id and text", "FILE.csv", "csv"),
-    ):
-        one = command(name, words, usual)
-        if name == "rows":
-            one.add_argument("sheet", type=_sheet, metavar="SHEET")
-        one.add_argument("file", metavar=file, help="- for standard input")
-        _answering(one)
-        if name != "rows":
-            one.add_argument("--sheets", type=_sheets, default=(), metavar="A,B",
-                help="keys of sheets, or all that are filled")  # fmt: skip
-        if name != "site":
-            _spreading(one, name != "sites")
-    return parser
-
-
-def _answering(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--system", choices=("metric", "us"), default="",
-        help="units of bare numbers and of answers (usual: metric, or a site's own)")  # fmt: skip
-    parser.add_argument("--fields", action="append", default=[], metavar="FIGURE",
-        help="a figure to tell besides the main ones, by its label; again for more; or all")  # fmt: skip
-    parser.add_argument("--base", default="", metavar="ADDRESS",
-        help="of your copy of the pages, put before every link")  # fmt: skip
-    parser.add_argument("--flat", action="store_true", help="pages end in .html, as in the folder")
-    parser.add_argument("--fix", action="store_true", help="work out the fixes too, which is slow")
-    parser.add_argument("--quiet", action="store_true", help="no bar, no notes, no bad rows told")
-
-
-def _spreading(parser: argparse.ArgumentParser, tables_too: bool) -> None:
-    parser.add_argument("--jobs", type=_count, default=os.cpu_count() or 1, metavar="N",
-        help="processes (usual: the number of cores)")  # fmt: skip
-    if tables_too:
-        parser.add_argument("--from", dest="read", choices=("csv", "jsonl"),
-            help="what is read (usual: by the file's name, else csv)")  # fmt: skip
-
-
-def _count(text: str) -> int:
-    if not text.isdigit() or not 1 <= int(text) <= 1024:
-        raise argparse.ArgumentTypeError(f"“{text}” must be a whole number from 1 to 1024")
-    return int(text)
-
-
-def _sheet(key: str) -> str:
-    if key not in KEYS:
-        near = get_close_matches(key, KEYS, 1)
-        hint = f"Did you mean {near[0]}?" if near else f"There are {', '.join(KEYS)}."
-        raise argparse.ArgumentTypeError(f"There is no sheet “{key}”. {hint}")
-    return key
-
-
-def _sheets(text: str) -> tuple[str, ...]:
-    keys = [key.strip() for key in text.split(",") if key.strip()]
-    return (ALL,) if keys == [ALL] else tuple(_sheet(key) for key in keys)
 
 
 # Reading --------------------------------------------------------------------------------------
@@ -177,59 +79,16 @@ def _as_json(asked: argparse.Namespace) -> bool:
     return asked.command == SITES or said == "jsonl" or (said is None and by_name)
 
 
-# Writing --------------------------------------------------------------------------------------
-
-
-@dataclass
-class Sink:
-    """Where records go, each as soon as it is there. form: one of ``FORMATS``; alone: one record,
-    that JSON holds without a list."""
-
-    stream: TextIO
-    form: str
-    job: Job
-    read: Read
-    alone: bool = False
-    count: int = 0
-
-    def begin(self) -> None:
-        if self.form == "csv":
-            mark = "\ufeff" if self.read.marked else ""
-            columns = self.job.columns(self.read.names)
-            self.stream.write(mark + tables.csv_line(columns, self.read.separator))
-        elif self.form == "json" and not self.alone:
-            self.stream.write("[\n")
-
-    def put(self, record: Data) -> None:
-        self.stream.write(self._written(record))
-        self.stream.flush()  # whatever ends this run, what is done is there
-        self.count += 1
-
-    def _written(self, record: Data) -> str:
-        if self.form == "csv":
-            cells = self.job.cells(record, self.read.names)
-            return "".join(tables.csv_line(row, self.read.separator) for row in cells)
-        if self.form == "jsonl":
-            return tables.json_line(record)
-        between = self.count > 0
-        if self.form == "text":
-            words = told.site(record) if self.job.kind == SITES else told.answer(record)
-            return ("\n" if between else "") + words
-        if self.alone:
-            return json.dumps(record, ensure_ascii=False, indent=1) + "\n"
-        return (",\n" if between else "") + tables.json_line(record).rstrip("\n")
-
-    def end(self) -> None:
-        if self.form == "json" and not self.alone:
-            self.stream.write("\n]\n" if self.count else "]\n")
-        self.stream.flush()
+# Working --------------------------------------------------------------------------------------
 
 
 @dataclass
 class Bar:
-    """How far a run is, on a terminal alone.  total: items there are, 0 where nobody knows."""
+    """How far a run is.  shown: on a terminal alone; quiet: bad items are not told; total: items
+    there are, 0 where nobody knows."""
 
     shown: bool
+    quiet: bool
     total: int = 0
     done: int = 0
     bad: int = 0
@@ -251,9 +110,6 @@ class Bar:
     def clear(self) -> None:
         if self.shown and self.drawn:
             print("\r\033[K", end="", file=sys.stderr, flush=True)
-
-
-# Working --------------------------------------------------------------------------------------
 
 
 def _batch(job: Job, items: list[Item]) -> list[Told]:
@@ -300,35 +156,38 @@ def _spread(job: Job, items: Iterator[Item], jobs: int) -> Iterator[Told]:
             child.terminate()
 
 
-def _run(job: Job, read: Read, sink: Sink, jobs: int, bar: Bar, quiet: bool) -> int:
+def _run(job: Job, read: Read, output: Output, stream: TextIO, jobs: int, bar: Bar) -> int:
     """Work out and write everything; returns the exit code."""
     code = GOOD
-    sink.begin()
+    stream.write(output.begin())
     try:
         for record, broken in _spread(job, read.items, jobs):
-            sink.put(record)
+            stream.write(output.put(record))
+            stream.flush()  # whatever ends this run, what is done is there
             bar.step(bool(record["error"]))
-            if (record["error"] or broken) and not quiet:
+            if (record["error"] or broken) and not bar.quiet:
                 bar.clear()
                 print((broken + job.told(record)).rstrip(), file=sys.stderr)
     except KeyboardInterrupt:
         bar.clear()
-        print(f"Interrupted: {sink.count} done and written.", file=sys.stderr)
+        print(f"Interrupted: {output.count} done and written.", file=sys.stderr)
         code = INTERRUPTED
     except (UnicodeDecodeError, OSError, csv.Error) as error:
         if isinstance(error, BrokenPipeError):
             raise
         bar.clear()
-        print(f"{_unread(error)} {sink.count} done and written.", file=sys.stderr)
+        print(f"{_unread(error)} {output.count} done and written.", file=sys.stderr)
         code = USAGE
     except BrokenProcessPool:
-        print(f"A process was ended from outside. {sink.count} done and written.", file=sys.stderr)
+        print(
+            f"A process was ended from outside. {output.count} done and written.", file=sys.stderr
+        )
         code = SOME_BAD
     bar.clear()
-    sink.end()
-    if not quiet and not sink.alone and code == GOOD:
-        word = WORDS[job.kind] + ("" if sink.count == 1 else "s")
-        print(f"{sink.count} {word}, {bar.bad or 'none'} bad", file=sys.stderr)
+    stream.write(output.end())
+    if not bar.quiet and not output.alone and code == GOOD:
+        word = WORDS[job.kind] + ("" if output.count == 1 else "s")
+        print(f"{output.count} {word}, {bar.bad or 'none'} bad", file=sys.stderr)
     return code or (SOME_BAD if bar.bad else GOOD)
 
 
@@ -400,12 +259,12 @@ def _worked(asked: argparse.Namespace, stream: TextIO) -> int:
     job, read = _one_item(asked) if alone else _many(asked)
     if asked.format == "text" and not alone:
         raise InputError("--format text is for work and site; write csv, json or jsonl")
-    bar = Bar(not alone and not asked.quiet and sys.stderr.isatty())
+    quiet = asked.quiet or (alone and asked.format == "text")  # which tells it
+    bar = Bar(not alone and not quiet and sys.stderr.isatty(), quiet)
     if bar.shown and asked.file != "-" and Path(asked.file).is_file():
         bar.total = sum(1 for _ in _read(asked.file, _as_json(asked)).items)
-    quiet = asked.quiet or (alone and asked.format == "text")  # which tells it
-    sink = Sink(stream, asked.format, job, read, alone)
-    return _run(job, read, sink, getattr(asked, "jobs", 1), bar, quiet)
+    output = Output(asked.format, job, read.names, read.separator, read.marked, alone)
+    return _run(job, read, output, stream, getattr(asked, "jobs", 1) or os.cpu_count() or 1, bar)
 
 
 def _stream(asked: argparse.Namespace) -> TextIO:
@@ -422,7 +281,7 @@ def _stream(asked: argparse.Namespace) -> TextIO:
 def main(words: Iterable[str] | None = None) -> int:
     """Run the command line.  words: after the name (None: those of this process).  Returns the
     exit code; raises SystemExit where argparse ends it."""
-    asked = _parser().parse_args(None if words is None else list(words))
+    asked = parser().parse_args(None if words is None else list(words))
     asked.format = asked.format or asked.usual
     try:
         stream = _stream(asked)

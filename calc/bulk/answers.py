@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING, Any
 
 from calc.page import render
 from calc.page.form import work
-from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import addresses
 from calc.site import link
 
