@@ -19,7 +19,7 @@ from collections import deque
 from collections.abc import Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
-from contextlib import suppress
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from itertools import chain, islice
 from pathlib import Path
@@ -207,37 +207,33 @@ def _wanted(asked: argparse.Namespace) -> Wanted:
     return Wanted(asked.system, base, asked.flat, tuple(asked.fields), sheets, alone or asked.fix)
 
 
-def _listed(asked: argparse.Namespace, stream: TextIO) -> int:
+def _listed(asked: argparse.Namespace) -> int:
     names = told.SHEETS if asked.command == "sheets" else told.FIELDS
     found = told.sheets() if asked.command == "sheets" else told.fields(asked.sheet, asked.system)
+    each: list[Any] = [dict(zip(names, row, strict=True)) for row in found]
     if asked.format == "csv":
-        stream.writelines(tables.csv_line(row) for row in (names, *found))
+        pieces = [tables.csv_line(row) for row in (names, *found)]
     elif asked.format in {"json", "jsonl"}:
-        each: list[Any] = [dict(zip(names, row, strict=True)) for row in found]
-        stream.writelines(map(tables.json_line, each if asked.format == "jsonl" else [each]))
+        pieces = [tables.json_line(one) for one in (each if asked.format == "jsonl" else [each])]
     else:
-        stream.write(told.lines(found) if asked.command == "sheets" else told.field_lines(found))
+        pieces = [told.lines(found) if asked.command == "sheets" else told.field_lines(found)]
+    with _stream(asked) as stream:
+        stream.writelines(pieces)
     return GOOD
 
 
 def _one_item(asked: argparse.Namespace) -> tuple[Job, Read]:
     """``work`` and ``site``: the one item they are about.  Raises InputError for wrong use."""
     if asked.command == "work":
-        pairs = [pair.partition("=") for pair in asked.given]
-        bare = [name for name, sign, _ in pairs if not sign]
-        if bare:
-            raise InputError(f"“{bare[0]}”: write field=value, such as climb=12m")
-        given: Any = {name: value for name, _, value in pairs}
-        for name in given:
-            rows.places(asked.sheet, [name])
-        rows.places(asked.sheet, given) if given else None
-        return Job(ROWS, _wanted(asked), asked.sheet), Read(iter([Item(1, 1, given)]), (*given,))
+        given: Any = rows.pairs(asked.sheet, asked.given)
+        job = Job(ROWS, _wanted(asked), asked.sheet, many=False)
+        return job, Read(iter([Item(1, 1, given)]), (*given,))
     text = "".join(_lines(asked.file)).removeprefix("\ufeff")
     try:
         given = json.loads(text)
     except (ValueError, RecursionError) as error:
         raise InputError(f"{asked.file} is not JSON: {error}") from error
-    return Job(SITES, _wanted(asked)), Read(iter([Item(1, 1, given)]))
+    return Job(SITES, _wanted(asked), many=False), Read(iter([Item(1, 1, given)]))
 
 
 def _many(asked: argparse.Namespace) -> tuple[Job, Read]:
@@ -254,28 +250,34 @@ def _many(asked: argparse.Namespace) -> tuple[Job, Read]:
     return job, read
 
 
-def _worked(asked: argparse.Namespace, stream: TextIO) -> int:
+def _worked(asked: argparse.Namespace) -> int:
     alone = asked.command in {"work", "site"}
-    job, read = _one_item(asked) if alone else _many(asked)
     if asked.format == "text" and not alone:
-        raise InputError("--format text is for work and site; write csv, json or jsonl")
+        raise InputError("--format text is for work and site. Choose csv, json or jsonl")
+    job, read = _one_item(asked) if alone else _many(asked)
     quiet = asked.quiet or (alone and asked.format == "text")  # which tells it
     bar = Bar(not alone and not quiet and sys.stderr.isatty(), quiet)
     if bar.shown and asked.file != "-" and Path(asked.file).is_file():
         bar.total = sum(1 for _ in _read(asked.file, _as_json(asked)).items)
     output = Output(asked.format, job, read.names, read.separator, read.marked, alone)
-    return _run(job, read, output, stream, getattr(asked, "jobs", 1) or os.cpu_count() or 1, bar)
+    jobs = getattr(asked, "jobs", 1) or os.cpu_count() or 1
+    with _stream(asked) as stream:  # once what is read can be read
+        return _run(job, read, output, stream, jobs, bar)
 
 
-def _stream(asked: argparse.Namespace) -> TextIO:
+@contextmanager
+def _stream(asked: argparse.Namespace) -> Iterator[TextIO]:
     if asked.out:
         read = getattr(asked, "file", "-")
         if read != "-" and Path(asked.out).exists() and os.path.samefile(read, asked.out):
             raise InputError(f"{asked.out} is what is read. Write to another file")
-        return open(asked.out, "w", encoding="utf-8", newline="")
+        with open(asked.out, "w", encoding="utf-8", newline="") as stream:
+            yield stream
+        return
     if isinstance(sys.stdout, io.TextIOWrapper):
         sys.stdout.reconfigure(encoding="utf-8", newline="")
-    return sys.stdout
+    yield sys.stdout
+    sys.stdout.flush()
 
 
 def main(words: Iterable[str] | None = None) -> int:
@@ -284,13 +286,7 @@ def main(words: Iterable[str] | None = None) -> int:
     asked = parser().parse_args(None if words is None else list(words))
     asked.format = asked.format or asked.usual
     try:
-        stream = _stream(asked)
-        listed = asked.command in {"sheets", "fields"}
-        code = _listed(asked, stream) if listed else _worked(asked, stream)
-        stream.flush()
-        if asked.out:
-            stream.close()
-        return code
+        return _listed(asked) if asked.command in {"sheets", "fields"} else _worked(asked)
     except BrokenPipeError:  # who read has gone: nothing is left to tell anybody
         with suppress(OSError):
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

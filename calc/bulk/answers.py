@@ -58,7 +58,7 @@ def record(sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] 
     """A sheet's answer to a form.
 
     carried: a packed site that the link takes along, and the way asked about.
-    Returns {"sheet", "verdict", "level", "sentence", "figures", "findings", "assumed", "unused",
+    Returns {"sheet", "verdict", "level", "sentence", "example", "figures", "findings", "assumed", "unused",
     "cautions", "link", "error"}, of which "error" is not empty where there is no answer; and
     "fixes" where they are wanted.  Raises nothing on input.
     """
@@ -87,6 +87,7 @@ def _answered(sheet: Sheet, outcome: Outcome, answer: Answer, wanted: Wanted) ->
         "verdict": verdict.word,
         "level": verdict.level,
         "sentence": plain(verdict.sentence),
+        "example": outcome.example,
         "figures": [_figure(one, outcome.reader) for one in _chosen(answer, wanted)],
         "findings": [
             {"level": one.level, "text": plain(one.text)} for one in render.beside(answer)

@@ -19,11 +19,13 @@ HANDED = 8  # items handed to a process at once, of a few ms each; our choice
 
 @dataclass(frozen=True)
 class Job:
-    """kind: ``ROWS``, ``SITES`` or ``LETTERS``; wanted: of every answer; sheet: of rows."""
+    """kind: ``ROWS``, ``SITES`` or ``LETTERS``; wanted: of every answer; sheet: of rows; many:
+    whether it is for many items, of which an empty one is no case."""
 
     kind: str
     wanted: Wanted
     sheet: str = ""
+    many: bool = True
 
     @property
     def handed(self) -> int:
@@ -54,6 +56,8 @@ class Job:
             return sites.worked(item.given, self.wanted)
         if not isinstance(item.given, dict):
             return {"error": "This must be a JSON object of texts by name"}
+        if self.kind == ROWS and not item.given and self.many:
+            return {"error": "There is nothing in it"}
         if self.kind == ROWS:
             return rows.worked(self.sheet, item.given, self.wanted)
         text = item.given.get("text")
@@ -65,6 +69,8 @@ class Job:
         """Names of the columns of its CSV; names: those of what was read."""
         if self.kind == SITES:
             return cells.site_columns(self.wanted)
+        if self.kind == ROWS and not item.given and self.many:
+            return {"error": "There is nothing in it"}
         if self.kind == ROWS:
             return cells.row_columns(names, self.wanted)
         return cells.letter_columns(names, self.wanted)
@@ -73,6 +79,8 @@ class Job:
         """A record's rows of that CSV."""
         if self.kind == SITES:
             return cells.site_cells(record, self.wanted)
+        if self.kind == ROWS and not item.given and self.many:
+            return {"error": "There is nothing in it"}
         if self.kind == ROWS:
             return cells.row_cells(record, names, self.wanted)
         return cells.letter_cells(record, names, self.wanted)

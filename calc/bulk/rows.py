@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from difflib import get_close_matches
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
@@ -16,7 +17,7 @@ from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Collection, Iterable, Mapping
 
     from calc.page.fields import Field, Sheet
 
@@ -69,7 +70,7 @@ def _field(sheet: Sheet, name: str) -> Field | None:
     return labelled[0] if labelled else None
 
 
-def places(key: str, names: Iterable[str]) -> dict[str, Place]:
+def places(key: str, names: Collection[str]) -> dict[str, Place]:
     """{name: ``Place``} of the names that mean a field of a sheet.
 
     Raises InputError where none does, two mean the same, or one cannot be read.
@@ -84,9 +85,31 @@ def places(key: str, names: Iterable[str]) -> dict[str, Place]:
             raise InputError(f"“{taken[one.key]}” and “{name}” are the same field. Leave one out")
         found[name] = one
         taken[one.key] = name
-    if not found:
+    if names and not found:
         keys = ", ".join(entry.key for entry in find_sheet(key).fields[:4])
         raise InputError(f"No column is named after a field of {key}, such as {keys}")
+    return found
+
+
+def pairs(key: str, words: Iterable[str]) -> dict[str, str]:
+    """Words such as "climb=12m" as {name: text}, each name of a field of the sheet.
+
+    Raises InputError for any other word.
+    """
+    found: dict[str, str] = {}
+    for word in words:
+        name, sign, typed = word.partition("=")
+        if not sign:
+            raise InputError(f"“{word}”: write field=value, such as climb=12m")
+        if name in found:
+            raise InputError(f"“{name}” is given twice. Leave one out")
+        if place(key, name) is None:
+            known = [entry.key for entry in find_sheet(key).fields]
+            near = get_close_matches(name, known, 1)
+            hint = f"Did you mean {near[0]}?" if near else f"See python -m calc fields {key}."
+            raise InputError(f"{key} has no field “{name}”. {hint}")
+        found[name] = typed
+    places(key, found)
     return found
 
 

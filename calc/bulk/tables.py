@@ -147,8 +147,8 @@ def unguarded(text: str) -> str:
 def csv_line(cells: Iterable[str], separator: str = ",") -> str:
     """A row of a CSV, guarded; what holds any sign that parts cells somewhere is quoted.
 
-    >>> csv_line(["a", "b;c", "say \\"x\\"", "-2"]).rstrip()
-    'a,"b;c","say ""x""",-2'
+    >>> print(csv_line(["a", "b;c", "-2", "-2 m"]).rstrip())
+    a,"b;c",-2,'-2 m
     """
     return separator.join(_quoted(guarded(cell)) for cell in cells) + "\r\n"
 

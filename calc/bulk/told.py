@@ -11,6 +11,7 @@ from calc.units import QUANTITIES
 
 Field = Number | Count | Choice | Text | Rows
 SHEETS = ("key", "title", "page")
+EXAMPLE = "A worked example with invented numbers, not yours."
 FIELDS = ("key", "label", "kind", "quantity", "allowed", "default", "when")
 
 
@@ -21,7 +22,8 @@ def answer(record: Data) -> str:
         errors = record.get("errors") or {"": record["error"]}
         lines = [title, *(f"  {key or record['sheet']}: {one}" for key, one in errors.items())]
         return "\n".join([*lines, *_link(record)]) + "\n"
-    lines = [title, f"{record['verdict']}: {record['sentence']}"]
+    lines = [title, *([EXAMPLE] if record["example"] else [])]
+    lines.append(f"{record['verdict']}: {record['sentence']}")
     lines += [f"Fix: {one['text']}" for one in record.get("fixes", [])]
     lines += [f"  {one['label']}: {one['shown']}" for one in record["figures"]]
     lines += [f"{WARNING_WORDS[one['level']]}: {one['text']}" for one in record["findings"]]

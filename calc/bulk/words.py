@@ -72,7 +72,7 @@ def _answering(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--system", choices=("metric", "us"), default="",
         help="units of bare numbers and of answers (usual: metric, or a site's own)")  # fmt: skip
     parser.add_argument("--fields", action="append", default=[], metavar="FIGURE",
-        help="a figure to tell besides the main ones, by label; again for more; or all")  # fmt: skip
+        help="a figure to tell besides the main ones; again for more; or all")  # fmt: skip
     parser.add_argument("--base", default="", metavar="ADDRESS",
         help="of your copy of the pages, put before every link")  # fmt: skip
     parser.add_argument("--flat", action="store_true", help="pages end in .html, as in the folder")
