@@ -14,7 +14,6 @@ import os
 import signal
 import sys
 import time
-import traceback
 from collections import deque
 from collections.abc import Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor
@@ -26,8 +25,8 @@ from pathlib import Path
 from typing import Any, BinaryIO, TextIO
 
 from calc.bulk import rows, tables, told
-from calc.bulk.answers import ALL, Data, Wanted
-from calc.bulk.jobs import LETTERS, ROWS, SITES, WORDS, Job
+from calc.bulk.answers import ALL, Wanted
+from calc.bulk.jobs import LETTERS, ROWS, SITES, WORDS, Job, Told, batch, one
 from calc.bulk.output import Output
 from calc.bulk.tables import Item
 from calc.bulk.words import parser
@@ -37,7 +36,6 @@ GOOD, SOME_BAD, USAGE, INTERRUPTED, NO_READER = 0, 1, 2, 130, 141  # exit codes
 AHEAD = 4  # batches that wait for each process; our choice
 REDRAWN = 0.1  # s between two drawings of the bar; our choice
 WIDE = 30  # signs of the bar; our choice
-Told = tuple[Data, str]  # a record; where our own code broke down, the traceback
 
 
 # Reading --------------------------------------------------------------------------------------
@@ -112,39 +110,23 @@ class Bar:
             print("\r\033[K", end="", file=sys.stderr, flush=True)
 
 
-def _batch(job: Job, items: list[Item]) -> list[Told]:
-    """Each item's record; in whatever process this runs."""
-    return [_one(job, item) for item in items]
-
-
-def _one(job: Job, item: Item) -> Told:
-    try:
-        return job.record(item), ""
-    except Exception:  # whatever it is: this item has no answer, and the others have theirs
-        return job.failed(item), traceback.format_exc()
-
-
-def _alone() -> None:
-    """In a process of ours: who interrupts, interrupts the one that hands out the work."""
-    signal.signal(signal.SIGINT, signal.SIG_IGN)
-
-
 def _spread(job: Job, items: Iterator[Item], jobs: int) -> Iterator[Told]:
     """Every item's record in the order of the items, by so many processes."""
     batches = iter(lambda: list(islice(items, job.handed)), [])
     first = list(islice(batches, 2))
     if jobs == 1 or len(first) < 2:  # to start processes takes longer than a few items
-        for batch in chain(first, batches):
-            for item in batch:
-                yield _one(job, item)
+        for some in chain(first, batches):
+            for item in some:
+                yield one(job, item)
         return
     started = multiprocessing.get_context("spawn")  # the same on every system
-    pool = ProcessPoolExecutor(jobs, started, _alone)
+    # who interrupts means the process that hands out the work
+    pool = ProcessPoolExecutor(jobs, started, signal.signal, (signal.SIGINT, signal.SIG_IGN))
     waiting: deque[Future[list[Told]]] = deque()
     whole = False
     try:
-        for batch in chain(first, batches):
-            waiting.append(pool.submit(_batch, job, batch))
+        for some in chain(first, batches):
+            waiting.append(pool.submit(batch, job, some))
             if len(waiting) >= AHEAD * jobs:
                 yield from waiting.popleft().result()
         while waiting:

@@ -58,8 +58,8 @@ def record(sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] 
     """A sheet's answer to a form.
 
     carried: a packed site that the link takes along, and the way asked about.
-    Returns {"sheet", "verdict", "level", "sentence", "example", "figures", "findings", "assumed", "unused",
-    "cautions", "link", "error"}, of which "error" is not empty where there is no answer; and
+    Returns {"sheet", "verdict", "level", "sentence", "example", "figures", "findings", "assumed",
+    "unused", "cautions", "link", "errors", "error"}, of which "error" is not empty where there is no answer; and
     "fixes" where they are wanted.  Raises nothing on input.
     """
     outcome = work(sheet, state, first=not wanted.fix)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import traceback
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -14,6 +15,7 @@ if TYPE_CHECKING:
 
 ROWS, SITES, LETTERS = "rows", "sites", "enquiries"
 WORDS = {ROWS: "row", SITES: "site", LETTERS: "letter"}  # what one item is called
+Told = tuple[Data, str]  # a record; where our own code broke down, the traceback
 HANDED = 8  # items handed to a process at once, of a few ms each; our choice
 
 
@@ -69,8 +71,6 @@ class Job:
         """Names of the columns of its CSV; names: those of what was read."""
         if self.kind == SITES:
             return cells.site_columns(self.wanted)
-        if self.kind == ROWS and not item.given and self.many:
-            return {"error": "There is nothing in it"}
         if self.kind == ROWS:
             return cells.row_columns(names, self.wanted)
         return cells.letter_columns(names, self.wanted)
@@ -79,8 +79,6 @@ class Job:
         """A record's rows of that CSV."""
         if self.kind == SITES:
             return cells.site_cells(record, self.wanted)
-        if self.kind == ROWS and not item.given and self.many:
-            return {"error": "There is nothing in it"}
         if self.kind == ROWS:
             return cells.row_cells(record, names, self.wanted)
         return cells.letter_cells(record, names, self.wanted)
@@ -89,3 +87,16 @@ class Job:
         """A bad record in a line for people: "row 3 (line 4): Enter the length of pipe"."""
         number, line = record["number"], record["line"]
         return f"{WORDS[self.kind]} {number} (line {line}): {record['error']}"
+
+
+def batch(job: Job, items: list[Item]) -> list[Told]:
+    """Each item's record, in whatever process this runs."""
+    return [one(job, item) for item in items]
+
+
+def one(job: Job, item: Item) -> Told:
+    """An item's record; where our own code breaks down, what can be said without it."""
+    try:
+        return job.record(item), ""
+    except Exception:  # whatever it is: this item has no answer, and the others have theirs
+        return job.failed(item), traceback.format_exc()

@@ -97,8 +97,8 @@ def _csv_items(reader: Any, names: tuple[str, ...]) -> Iterator[Item]:
         given = {name: unguarded(cell) for name, cell in zip(names, cells, strict=False) if name}
         given |= {name: "" for name in names[len(cells) :] if name}
         more = [cell for cell in cells[len(names) :] if cell.strip()]
-        error = f"{len(cells)} cells, where the header names {len(names)}" if more else ""
-        yield Item(number, line, given, error)
+        wrong = f"{len(cells)} cells, where the header names {len(names)}" if more else ""
+        yield Item(number, line, given, wrong)
 
 
 def _quotes(error: csv.Error) -> str:

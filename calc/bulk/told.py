@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.bulk.answers import Data
+from calc.bulk.cells import LIST
 from calc.page.fields import Choice, Count, Number, Rows, Text
 from calc.page.render import WARNING_WORDS
 from calc.sheets import KEYS
@@ -27,13 +28,19 @@ def answer(record: Data) -> str:
     lines += [f"Fix: {one['text']}" for one in record.get("fixes", [])]
     lines += [f"  {one['label']}: {one['shown']}" for one in record["figures"]]
     lines += [f"{WARNING_WORDS[one['level']]}: {one['text']}" for one in record["findings"]]
-    if record["assumed"]:
-        lines.append("Assumed, not from you:")
-        for one in record["assumed"]:
-            lines.append(f"  {one['label']}: {one['shown'] or 'not known'} ({one['reason']})")
+    lines += _assumed(record["assumed"])
     lines += [f"Not used with the rest: {one}" for one in record["unused"]]
     lines += [f"Caution: {one}" for one in record["cautions"]]
     return "\n".join([*lines, *_link(record)]) + "\n"
+
+
+def _assumed(assumed: list[Data]) -> list[str]:
+    """What was assumed, a line for each reason."""
+    by_reason: dict[str, list[str]] = {}
+    for one in assumed:
+        words = f"{one['label'].removesuffix(' (optional)')} {one['shown']}".strip()
+        by_reason.setdefault(one["reason"], []).append(words)
+    return [f"Assumed, {reason}: {LIST.join(words)}" for reason, words in by_reason.items()]
 
 
 def _link(record: Data) -> list[str]:
