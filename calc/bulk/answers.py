@@ -59,8 +59,8 @@ def record(sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] 
 
     carried: a packed site that the link takes along, and the way asked about.
     Returns {"sheet", "verdict", "level", "sentence", "example", "figures", "findings", "assumed",
-    "unused", "cautions", "link", "errors", "error"}, of which "error" is not empty where there is no answer; and
-    "fixes" where they are wanted.  Raises nothing on input.
+    "unused", "cautions", "link", "errors", "error"}: without an answer those of it are missing,
+    and "error" is not empty; "fixes" where they are wanted.  Raises nothing on input.
     """
     outcome = work(sheet, state, first=not wanted.fix)
     fragment = link.write(sheet, state, *carried, state.kept)
