@@ -183,10 +183,9 @@ def _unread(error: Exception) -> str:
 
 
 def _wanted(asked: argparse.Namespace) -> Wanted:
-    alone = asked.command in {"work", "site"}
     sheets = getattr(asked, "sheets", ()) or ((ALL,) if asked.command == "site" else ())
     base = asked.base if not asked.base or asked.base.endswith("/") else f"{asked.base}/"
-    return Wanted(asked.system, base, asked.flat, tuple(asked.fields), sheets, alone or asked.fix)
+    return Wanted(asked.system, base, asked.flat, tuple(asked.fields), sheets)
 
 
 def _listed(asked: argparse.Namespace) -> int:
@@ -253,11 +252,11 @@ def _stream(asked: argparse.Namespace) -> Iterator[TextIO]:
         read = getattr(asked, "file", "-")
         if read != "-" and Path(asked.out).exists() and os.path.samefile(read, asked.out):
             raise InputError(f"{asked.out} is what is read. Write to another file")
-        with open(asked.out, "w", encoding="utf-8", newline="") as stream:
+        with open(asked.out, "w", encoding="utf-8", errors="replace", newline="") as stream:
             yield stream
         return
     if isinstance(sys.stdout, io.TextIOWrapper):
-        sys.stdout.reconfigure(encoding="utf-8", newline="")
+        sys.stdout.reconfigure(encoding="utf-8", errors="replace", newline="")
     yield sys.stdout
     sys.stdout.flush()
 

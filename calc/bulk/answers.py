@@ -37,7 +37,7 @@ class Wanted:
 
     system: "metric", "us" or "" (a site's own, else metric); base: address before a page's;
     flat: pages end in .html; figures: labels, or ``ALL`` (none: the main ones); sheets: keys, or
-    ``ALL`` (none: the usual); fix: whether the fixes are worked out too, which takes longer.
+    ``ALL`` (none: the usual).
     """
 
     system: str = ""
@@ -45,7 +45,6 @@ class Wanted:
     flat: bool = False
     figures: tuple[str, ...] = ()
     sheets: tuple[str, ...] = ()
-    fix: bool = False
 
 
 def address(sheet: Sheet, fragment: str, wanted: Wanted) -> str:
@@ -59,20 +58,19 @@ def record(sheet: Sheet, state: State, wanted: Wanted, carried: tuple[str, str] 
 
     carried: a packed site that the link takes along, and the way asked about.
     Returns {"sheet", "verdict", "level", "sentence", "example", "figures", "findings", "assumed",
-    "unused", "cautions", "link", "errors", "error"}: without an answer those of it are missing,
-    and "error" is not empty; "fixes" where they are wanted.  Raises nothing on input.
+    "cautions", "fixes", "unused", "link", "errors", "error"}: where there is no answer "error" is
+    not empty and all before "unused" but the sheet is missing.  Raises nothing on input.
     """
-    outcome = work(sheet, state, first=not wanted.fix)
+    outcome = work(sheet, state)
     fragment = link.write(sheet, state, *carried, state.kept)
     found: Data = {"sheet": sheet.key}
     if outcome.answer is not None:
         found |= _answered(sheet, outcome, outcome.answer, wanted)
-        if wanted.fix:
-            to = addresses(sheet, state, outcome.example, wanted.base, wanted.flat, carried)
-            found["fixes"] = [
-                {"text": plain(one.text), "link": to(one.link) if one.link else ""}
-                for one in outcome.answer.fixes
-            ]
+        to = addresses(sheet, state, outcome.example, wanted.base, wanted.flat, carried)
+        found["fixes"] = [
+            {"text": plain(one.text), "link": to(one.link) if one.link else ""}
+            for one in outcome.answer.fixes
+        ]
     return found | {
         "unused": _unused(sheet, state, outcome),
         "link": address(sheet, fragment, wanted),

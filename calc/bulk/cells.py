@@ -15,10 +15,9 @@ LIST = "; "  # between the pieces of a cell
 def answer_columns(wanted: Wanted) -> list[str]:
     """Names of the columns of an answer; two for each figure that is asked for by name."""
     named = [part for name in wanted.figures if name != ALL for part in (name, f"{name}, unit")]
-    fix = ["fix"] if wanted.fix else []
     return [
-        "verdict", "sentence", "figure", "value", "unit", *named, "figures", "also", *fix,
-        "assumed", "unused", "link", "error",
+        "verdict", "sentence", "fix", "main_figure", "main_value", "main_unit", *named, "figures",
+        "also", "assumed", "unused", "link", "error",
     ]  # fmt: skip
 
 
@@ -32,16 +31,15 @@ def answer_cells(record: Data, wanted: Wanted) -> list[str]:
         if name != ALL:
             named += _number(by_label.get(name.casefold()))
     shown = (one for one in figures if one["main"] or ALL in wanted.figures)
-    fixes = [LIST.join(one["text"] for one in record.get("fixes", []))] if wanted.fix else []
     return [
         record.get("verdict", ""),
         record.get("sentence", ""),
+        LIST.join(one["text"] for one in record.get("fixes", [])),
         main["label"] if main else "",
         *_number(main),
         *named,
         LIST.join(f"{one['label']}: {one['shown']}" for one in shown),
         LIST.join(one["text"] for one in record.get("findings", [])),
-        *fixes,
         LIST.join(_assumed(one) for one in record.get("assumed", [])),
         LIST.join(record.get("unused", [])),
         record.get("link", ""),

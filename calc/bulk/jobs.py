@@ -32,7 +32,7 @@ class Job:
     @property
     def handed(self) -> int:
         """How many items a process is handed at once: one of those that take long."""
-        slow = self.kind == LETTERS or ALL in self.wanted.sheets or self.wanted.fix
+        slow = self.kind == LETTERS or ALL in self.wanted.sheets
         return 1 if slow else HANDED
 
     def record(self, item: Item) -> Data:

@@ -76,7 +76,6 @@ def _answering(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--base", default="", metavar="ADDRESS",
         help="of your copy of the pages, put before every link")  # fmt: skip
     parser.add_argument("--flat", action="store_true", help="pages end in .html, as in the folder")
-    parser.add_argument("--fix", action="store_true", help="work out the fixes too, which is slow")
     parser.add_argument("--quiet", action="store_true", help="no bar, no notes, no bad rows told")
 
 

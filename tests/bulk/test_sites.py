@@ -105,8 +105,8 @@ def test_of_an_empty_site_too_little_is_known():
 
 def test_a_letter_is_read_and_answered_by_what_it_is_about():
     found = letters.worked(
-        "We have a spring 38 m above the house, 420 m of 32 mm PE 100 SDR 11 pipe, buried. It gives "
-        "4 litres a minute. There are two showers, both open together, and no pump.",
+        "We have a spring 38 m above the house, 420 m of 32 mm PE 100 SDR 11 pipe, buried. It "
+        "gives 4 litres a minute. There are two showers, both open together, and no pump.",
         Wanted(base="site/"),
     )
     facts = {one["path"]: one["text"] for one in found["facts"]}
