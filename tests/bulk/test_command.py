@@ -4,6 +4,7 @@ import csv
 import io
 import json
 import os
+import pickle
 import signal
 import subprocess
 import sys
@@ -173,9 +174,7 @@ def test_a_csv_is_written_as_it_was_read_with_its_separator_and_mark(tmp_path):
     path.write_bytes("\ufeffclimb;length;Straße\r\n12,5 m;100 m;ü\r\n".encode())
     done = ran("rows", "reach", path)
     assert done.returncode == 0, done.stderr
-    assert done.stdout.startswith("\ufeffStraße".encode()) or done.stdout.startswith(
-        "\ufeffclimb;length;Straße;verdict;".encode()
-    )
+    assert done.stdout.startswith("\ufeffclimb;length;Straße;verdict;".encode())
     assert done.stdout.count(b"\r\n") == 2 and ";ü;Works;".encode() in done.stdout
 
 
@@ -246,7 +245,6 @@ def test_sites_in_a_csv_have_a_row_for_each_sheet(run, many):
 
 @pytest.mark.skipif(os.name != "posix", reason="split and xargs")
 def test_pieces_spread_by_other_tools_are_together_what_one_run_gives(many):
-    words = " ".join([f"'{sys.executable}'", "-m", "calc"])
     spread = (
         "split -l 15 sites.jsonl piece. && ls piece.* | xargs -P 2 -I {} "
         f"sh -c '\"{sys.executable}\" -m calc sites {{}} --jobs 1 --quiet --out {{}}.done || true'"
@@ -256,7 +254,7 @@ def test_pieces_spread_by_other_tools_are_together_what_one_run_gives(many):
         spread, shell=True, cwd=many.parent, capture_output=True,
         env={**os.environ, "PYTHONPATH": str(ROOT)},
     )  # fmt: skip
-    assert words and done.returncode == 0, done.stderr
+    assert done.returncode == 0, done.stderr
     whole = ran("sites", many, "--jobs", "1").stdout.splitlines()
     pieces = done.stdout.splitlines()
     assert len(pieces) == len(whole) == 40
@@ -360,8 +358,6 @@ def test_no_bar_is_drawn_where_nobody_looks(capsys):
 
 
 def test_a_job_can_be_handed_to_a_process_that_starts_anew():
-    import pickle
-
     job = bulk_jobs.Job(bulk_jobs.SITES, Wanted())
     assert pickle.loads(pickle.dumps(job)) == job
     assert bulk_jobs.batch.__module__ == "calc.bulk.jobs"  # which "__main__" would not be there
