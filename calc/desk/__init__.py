@@ -1,1 +1,0 @@
-"""The desk: what takes the answers of several sheets together, for one site."""
