@@ -42,7 +42,7 @@ def test_a_letter_is_read_and_its_words_are_marked(page):
 def test_a_correction_goes_along_to_the_next_page(page):
     paste(page, LETTER)
     row(page, "way.climb").get_by_role("textbox").fill("50 ft")
-    page.locator('[data-sl-enquiry-goes] a[href*="50_ft"]').first.wait_for()
+    page.locator('[data-sl-enquiry-goes] a[href*="200_ft,50_ft"]').first.wait_for()
     page.get_by_role("link", name="Will it reach?").click()
     page.locator(".sl-verdict").first.wait_for()
     assert "50" in page.locator('[data-key="climb"] input').input_value()

@@ -17,6 +17,7 @@ SHEET = sheet("keep_up")
 POINTS = ("pump", "fork", "house", "barn", "tank", "Pond")
 AWKWARD = ("", "?", "0", "-1", "abc", "1e9", "  ", "½")
 TABLES = ("runs", "taps", "tanks")
+DRAWN = {"lift": 9.0}  # m: from deeper no pump draws, and little could be told of the rest
 
 
 def number(rng: random.Random, entry: Number, system: str) -> str:
@@ -31,7 +32,8 @@ def number(rng: random.Random, entry: Number, system: str) -> str:
         return UNKNOWN
     if draw < 0.45:
         return entry.default(system)
-    low, high = max(entry.low, entry.high / 400), entry.high / 3
+    most = DRAWN.get(entry.key, entry.high)
+    low, high = max(entry.low, most / 400), most / 3
     if entry.quantity == "temperature":
         low, high = entry.low, entry.high
     return f"{unit.from_si(rng.uniform(low, high)):.4g} {unit.symbol}"
