@@ -13,6 +13,7 @@ from calc.page.fields import Choice, Number, Sheet, Unknown
 from calc.sheets.day.rows import DRAWS, OUTLETS, STORES
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
+    SUCTION_LONG,
     altitude,
     pumps_in_parallel,
     sensor,
@@ -75,7 +76,7 @@ FIELDS = (
            unknown=Unknown("50 %", "50 %", "our choice")),
     replace(suction_lift(9.0, SOURCE), when=PUMPED),
     Number("suctionlong", "Suction pipe length", "length", "7 m", "23 ft", 0.1, 200.0, when=PUMPED,
-           group=SOURCE, unknown=Unknown("10 m", "33 ft", "careful for a pump beside its well")),
+           group=SOURCE, unknown=SUCTION_LONG),
     Choice("suctionpipe", "Suction pipe size", PIPES, "pe100-sdr11/40", "pvc40/1.25", when=PUMPED,
            group=SOURCE, help="A foot valve and a bend are counted with it", groups=KIND_HEADINGS),
     water_temperature(333.15, SOURCE),

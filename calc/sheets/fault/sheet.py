@@ -9,10 +9,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc.page.answer import Answer
-from calc.page.fields import Choice, Field, Number, Sheet, Unknown
+from calc.page.fields import Choice, Field, Number, Sheet
 from calc.sheets.fault.rows import BUCKETS, GAUGES, OPEN, SIGNS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
+    SUCTION_LONG,
     altitude,
     least_pump_flow,
     precharge,
@@ -87,7 +88,7 @@ FIELDS: tuple[Field, ...] = (
            when=PUMPED),
     replace(suction_lift(9.0, SOURCE), when=PUMPED),
     Number("suctionlong", "Suction pipe length", "length", "7 m", "23 ft", 0.1, 200.0, when=PUMPED,
-           group=SOURCE, unknown=Unknown("10 m", "33 ft", "careful for a pump beside its well")),
+           group=SOURCE, unknown=SUCTION_LONG),
     Choice("suctionpipe", "Suction pipe size", PIPES, "pe100-sdr11/40", "pvc40/1.25", when=PUMPED,
            group=SOURCE, help="A foot valve and a bend are counted with it", groups=KIND_HEADINGS),
     replace(pumps_in_parallel(SOURCE), when=PUMPED),

@@ -18,6 +18,7 @@ from calc.sheets.keep_up.rows import LEVEL_M, PIPES, RUNS, SET_PA, SUCTION_M, TA
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     MOST_LIFT,
+    SUCTION_LONG,
     altitude,
     hottest_pipe,
     least_pump_flow,
@@ -49,7 +50,6 @@ if TYPE_CHECKING:
 SOURCE, HILL = "Source and water", "Tanks"
 ROWS, FEW = ("ask", ("rows",)), ("ask", ("few",))
 PUMPED, FALLS = ("drive", ("held", "full")), ("drive", (NO_PUMP,))
-SUCTION_LONG = Unknown("10 m", "33 ft", "careful for a pump beside its well")
 
 FIELDS = (
     Choice(

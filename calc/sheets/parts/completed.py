@@ -12,29 +12,26 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.pipe import pipes
 from calc.sheets.parts import ways
+from calc.sheets.parts.fields import SUCTION_LONG
 from calc.site.facts import ASSUMED, Fact
 from calc.site.rows import PUMP, SOURCE, fold
-from calc.units import QUANTITIES, parse, plain_number
+from calc.units import QUANTITIES, Reader, parse, plain_number
 
 if TYPE_CHECKING:
     from calc.site.rows import Row
     from calc.site.site import Site
 
 # All our choice.
-SET_PA = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
+SET = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
 DATUM = {"metric": "0 m", "us": "0 ft"}  # what heights are counted from
-BESIDE = {"metric": "10 m", "us": "33 ft"}  # of suction pipe, for a pump beside its well
 MORE = 3.0  # m of suction pipe beyond the lift, where that alone is more
 SUCTION = {"metric": "pe100-sdr11/40", "us": "pvc40/1.25"}
 KIND = {"metric": "pe100-sdr11", "us": "pe-sidr15"}  # of pipe that nobody named
-FEWEST = 1.0e-4  # m3/s, where no outlet's flow is known: a shower
-
 LEVEL = {"metric": "4 m", "us": "13 ft"}  # below a pump at its water, less than it should draw
 NOT_TOLD = "not told: as for a pump a little above its water; our choice"
 FALLS = "the water comes from above, and no pump is named"
 NO_SIZE = "the smallest that keeps the water below {} with all open"
 USUAL = "usual; our choice"
-CAREFUL = "careful for a pump beside its well"
 ONE_SHOWER = "one shower, as nobody said what opens"
 
 
@@ -75,20 +72,18 @@ def _without_pump(site: Site) -> Site:
 def _with_pump(site: Site) -> Site:
     system = _system(site)
     if site.best("pump.control").text == "speed":
-        site = _put(site, "pump.set", SET_PA[system], USUAL)
+        site = _put(site, "pump.set", SET[system], USUAL)
     site = _put(site, "suction.pipe", SUCTION[system], USUAL)
     if not site.best("water.level").known and site.best("pump.placement").text == "out":
         below = ways.pump_height(site) - parse(LEVEL[system], "length").value
-        unit = QUANTITIES["length"].default(system)
-        text = f"{plain_number(unit.from_si(below), 3)} {unit.symbol}"
-        site = _put(site, "water.level", text, NOT_TOLD)
+        site = _put(site, "water.level", Reader(system).typed(below, "length"), NOT_TOLD)
     if not site.best("suction.length").known:
         level = site.value("water.level")
         lift = ways.pump_height(site) - level if isinstance(level, float) else 0.0
-        text = BESIDE[system]
+        text = SUCTION_LONG.text(system)
         if lift + MORE > parse(text, "length").value:
             text = _length(lift + MORE, system)
-        site = _put(site, "suction.length", text, CAREFUL)
+        site = _put(site, "suction.length", text, SUCTION_LONG.reason)
     return site
 
 
@@ -144,7 +139,7 @@ def _all_open(site: Site) -> float:
             site.cell("outlets", row, "before") or 0, site.cell("outlets", row, "after") or 0
         )
         total += (flow or 0.0) * open_
-    return total or FEWEST
+    return total or practice.OUTLET_BY_KEY["shower"].flow or 0.0
 
 
 def _smallest(kind: str, flow_m3s: float) -> str:
