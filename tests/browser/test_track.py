@@ -33,7 +33,7 @@ def test_a_pasted_table_fills_in_the_points_and_the_answer_follows(page):
     page.locator("[data-sl-track-said]", has_text="4 points").wait_for()
     assert len(cells(page)) == 4 and cells(page)[2] == ["500 m", "98.0 m"]
     page.locator(".sl-verdict", has_text="500\u00a0m from the source").wait_for()
-    assert "profile=" in page.url
+    page.wait_for_url("**profile=**")  # the address follows once the answer stands
 
 
 def test_a_dropped_file_is_read_too_and_what_cannot_be_read_is_said(page):

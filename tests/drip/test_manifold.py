@@ -1,7 +1,6 @@
 """Lines on a manifold: against all equations solved at once, how even a zone is, how fast."""
 
 import math
-import time
 
 import numpy
 import pytest
@@ -10,6 +9,7 @@ from scipy import optimize
 from calc.drip import lateral, manifold
 from calc.drip.lateral import Dripper
 from calc.errors import InputError, RangeError
+from tests.steps import lines
 
 WEIGHT, THIN = 9798.0, 1.1e-6  # Pa/m, m2/s
 PLAIN = Dripper(2e-3 / 3600, 1e5)
@@ -295,12 +295,11 @@ def test_what_cannot_be_is_refused(changed):
 # How fast -------------------------------------------------------------------------------------
 
 
-def test_ten_lines_of_a_hundred_drippers_are_quick():
-    """50 ms, with all that is judged; the best of five, since other work may hold the machine."""
-    taken = []
-    for _ in range(5):
-        begun = time.perf_counter()
-        found = zone(outlets=100, count=10, across=0.01)
-        assert found.emission(0.05) > 0.5 and found.range[0] > 0
-        taken.append(time.perf_counter() - begun)
-    assert min(taken) < 0.05
+def test_ten_lines_of_a_hundred_drippers_take_little_more_than_one():
+    def judged(count):
+        found = zone(outlets=100, count=count, across=0.01)
+        return found.emission(0.05) > 0.5 and found.range[0] > 0
+
+    well, taken = lines(lambda: judged(10))
+    assert well
+    assert taken < 1.5 * lines(lambda: judged(1))[1]
