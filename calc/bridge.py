@@ -3,7 +3,8 @@
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
 "site" makes, fills and changes sites, "place" fills in places and their weather, "track" reads a
-pasted track and "enquiry" a letter, "job" works on what takes seconds.
+pasted track and "enquiry" a letter, "desk" takes several sheets together, "job" works on what
+takes seconds.
 """
 
 from __future__ import annotations
@@ -261,6 +262,13 @@ def ask_enquiry(request: Data) -> Data:
     return enquiry_ops.handle(request)
 
 
+def ask_desk(request: Data) -> Data:
+    """What takes several sheets together: see ``desk.ops``."""
+    from calc.desk import ops  # only who asks for it waits for it
+
+    return ops.handle(request)
+
+
 def ask_job(request: Data) -> Data:
     """What takes seconds, a slice at a time: see ``jobs``."""
     from calc.sheets import jobs
@@ -325,5 +333,5 @@ def _tidy(entry: Number, parsed: Parsed, target: Unit) -> str:
 _OPERATIONS = {
     "work": work_out, "read": read_link, "convert": convert, "site": ask_site,
     "letter": write_letter, "place": ask_place, "job": ask_job, "track": ask_track,
-    "enquiry": ask_enquiry,
+    "enquiry": ask_enquiry, "desk": ask_desk,
 }  # fmt: skip

@@ -54,6 +54,7 @@ LATER_ROOMS = (
     "calc.gravity",
     "calc.track",
     "calc.sheets.track_ops",
+    "calc.desk.",
     "calc.site.enquiry",
     "calc.sheets.enquiry_ops",
     "calc.recovery",

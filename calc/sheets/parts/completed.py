@@ -39,8 +39,8 @@ def completed(site: Site) -> Site:
     """The site with what it lacks of pump, suction, pipe and outlets as usual, marked assumed.
 
     Lengths and heights of pipe are never made up: without them there is no answer.  Whether a
-    pump can draw from an assumed level is not told by it.  Facts that are there stay as they are.
-    Raises nothing.
+    pump can draw from an assumed level is not told by it: see ``calc.desk.work.lacking``.  Facts
+    that are there stay as they are.  Raises nothing.
     """
     if not site.rows("sections"):
         return site  # and no answer about a whole supply
