@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 VERSION = "1"
 BAD = "The changes in this link cannot be read. Ask for it again."
-SAME_NAME, OTHER_NAME = "=", "!"  # whether name and note are the base's
+SAME_NAME, OTHER_NAME = "-", "+"  # whether name and note are the base's
 
 
 @dataclass(frozen=True)

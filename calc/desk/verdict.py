@@ -56,7 +56,8 @@ def _of_part(one: Part) -> tuple[Finding, ...]:
     if one.answer is not None:
         return one.answer.findings
     said = next(iter(one.outcome.errors.values()), "its numbers cannot be read")
-    return (unchecked("failed", f"{one.sheet.title}: {said}"),)
+    title = one.sheet.title.rstrip("?")
+    return (unchecked("failed", f"Not worked out, {title}: {said}."),)
 
 
 def of(work: Work) -> Whole:
