@@ -106,7 +106,7 @@ def of_address(text: str) -> Opened:
         raise InputError(" ".join(reading.said))
     if not reading.site:
         raise InputError(NO_SITE)
-    return _put_back(sheet, reading)
+    return of_sheet(sheet, reading)
 
 
 def _sheet_of(place: str) -> Sheet | None:
@@ -116,7 +116,8 @@ def _sheet_of(place: str) -> Sheet | None:
     return find_sheet(pages[name]) if name in pages else None
 
 
-def _put_back(sheet: Sheet, reading: link.Reading) -> Opened:
+def of_sheet(sheet: Sheet, reading: link.Reading) -> Opened:
+    """The site of a sheet's link, with what is typed in it put back.  Raises InputError."""
     site, filled = unpack(reading.site), site_ops.linked(
         reading.site, sheet.key, reading.way, reading.system
     )
