@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from calc.desk.work import all_ways
 from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
 
 if TYPE_CHECKING:
@@ -75,7 +76,5 @@ def of(work: Work) -> Whole:
 
 def margin(work: Work) -> float | None:
     """What the weakest outlet has beyond what it needs, Pa; None where none can be told."""
-    from calc.desk.work import all_ways
-
     found_ways = [one.running_pa - one.needed_pa for one in all_ways(work.site)]
     return min(found_ways, default=None)

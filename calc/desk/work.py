@@ -259,8 +259,10 @@ def error_words(error: InputError) -> str:
 
 def way_for(site: Site, key: str, outlet: str) -> str:
     """The way a sheet is asked about: that to ``outlet`` with all that is open after, for a sheet
-    of one pipe; "" for the usual one."""
+    of one pipe; with all of that open, for the suction; "" for the usual one."""
     moment = ways.NOW if ways.same_open(site) else ways.THEN
+    if key == "suction":
+        return f"{moment}/"
     return f"{moment}/{outlet}" if outlet and key in ONE_PIPE else ""
 
 
