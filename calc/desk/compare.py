@@ -14,9 +14,10 @@ from typing import TYPE_CHECKING, Any
 from calc.desk import changes, pairs, verdict
 from calc.desk.difference import differences, shown, who
 from calc.desk.whole_show import Where, anchor, table, word
-from calc.desk.work import all_ways, work_out
+from calc.desk.work import ONE_PIPE, all_ways, part, way_for, work_out
 from calc.errors import InputError
 from calc.page.render import told
+from calc.sheets.parts import ways
 from calc.site import link
 from calc.site.demo import alder_terrace
 from calc.site.facts import Fact
@@ -129,7 +130,7 @@ def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
 def _top(both: Both, where: Where) -> str:
     lines = []
     for name, work in (("A", both.a), ("B", both.b)):
-        found = verdict.of(work)
+        found = verdict.quickly(work)
         whole = where.page("whole/", link.of_site(work.system, work.packed))
         lines.append(
             f'<p class="sl-verdict sl-{found.level}"><strong class="sl-word">{name}: '
@@ -174,10 +175,25 @@ def _word(one: Part) -> str:
 
 
 def _pairs(both: Both) -> Iterator[tuple[Part | None, Part | None]]:
+    """The parts of both; those of one pipe are asked about the same outlet, A's weakest."""
     keys = [one.key for one in both.a.parts]
     keys += [one.key for one in both.b.parts if one.key not in keys]
     for key in keys:
-        yield both.a.part(key), both.b.part(key)
+        a, b = both.a.part(key), both.b.part(key)
+        if a and b and key in ONE_PIPE and both.a.weakest != both.b.weakest:
+            b = _same_outlet(both, key) or b
+        yield a, b
+
+
+def _same_outlet(both: Both, key: str) -> Part | None:
+    site = both.b.site
+    if both.a.weakest not in ways.outlets(site):
+        return None
+    try:
+        asked = way_for(site, key, both.a.weakest)
+        return part(site, both.b.packed, key, both.b.system, asked)
+    except InputError:
+        return None
 
 
 def _facts(both: Both) -> str:
@@ -209,7 +225,9 @@ def _verdicts(both: Both, where: Where) -> str:
             f'<tr data-part="{one.key}"><th scope="row">{escape(one.sheet.title)}</th>{cells}'
             f"<td>{figures}</td></tr>"
         )
-    return table("What it does", ("Part", "A", "B", "Figures, A → B"), rows)
+    outlet = both.a.weakest
+    note = f"Pages of one pipe are asked about {outlet} in both." if outlet else ""
+    return table("What it does", ("Part", "A", "B", "Figures, A → B"), rows, note)
 
 
 def _verdict(one: Part | None, where: Where) -> str:

@@ -9,7 +9,6 @@ from calc import practice
 from calc.desk import verdict
 from calc.desk.changes import ORDER
 from calc.desk.work import work_out
-from calc.errors import InputError
 from calc.site.facts import BY_PATH, MONTHS, YEAR, Fact
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import written
@@ -18,7 +17,6 @@ from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from calc.desk.verdict import Found
     from calc.desk.work import Work
     from calc.page.findings import Finding
     from calc.site.site import Site
@@ -161,27 +159,11 @@ def tried(work: Work, day: Day) -> Outcome | None:
     if day.site is None:
         return None
     usual, bad = (work_out(one, work.system, quick=True) for one in (work.site, day.site))
-    before = {_mark(one) for one in verdict.found(usual)}
-    news = [one for one in verdict.found(bad) if _mark(one) not in before]
-    told = verdict.of(bad)
+    before = {verdict.mark(one) for one in verdict.found(usual)}
+    news = [one for one in verdict.found(bad) if verdict.mark(one) not in before]
+    told = verdict.quickly(bad)
     worse = ORDER.index(told.level) > ORDER.index(usual.level) or bool(news)
     return Outcome(
-        day, told, worse, _told(work, day.site, news), (verdict.margin(usual), verdict.margin(bad)),
+        day, told, worse, verdict.in_full(bad, news[0]) if news else None, (verdict.margin(usual), verdict.margin(bad)),
         bad.weakest,
     )  # fmt: skip
-
-
-def _mark(one: Found) -> tuple[str, str, str, str]:
-    return one.finding.level, one.key, one.finding.key, one.finding.at
-
-
-def _told(work: Work, site: Site, news: list[Found]) -> Finding | None:
-    """The worst of what is new, as its page says it with its cause."""
-    if not news:
-        return None
-    mark, first = _mark(news[0]), news[0].finding
-    try:
-        whole = work_out(site, work.system, (news[0].key,))
-    except InputError:
-        return first
-    return next((one.finding for one in verdict.found(whole) if _mark(one) == mark), first)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from calc.desk.work import all_ways
+from calc.desk.work import all_ways, work_out
 from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
 
 if TYPE_CHECKING:
@@ -72,6 +72,25 @@ def of(work: Work) -> Whole:
     first = next(one for one in work.parts if one.key in CORE)
     said = first.verdict.sentence if first.verdict else ""
     return Whole(work.level, WORDS[work.level], said, first.key)
+
+
+def mark(one: Found) -> tuple[str, str, str, str]:
+    """What tells a finding from others, whatever its figures: level, part, key and place."""
+    return one.finding.level, one.key, one.finding.key, one.finding.at
+
+
+def in_full(work: Work, one: Found) -> Finding:
+    """A finding of a site worked out quickly, as its page says it: with its cause."""
+    whole = work_out(work.site, work.system, (one.key,))
+    return next((each.finding for each in found(whole) if mark(each) == mark(one)), one.finding)
+
+
+def quickly(work: Work) -> Whole:
+    """``of`` a site worked out quickly, its sentence as the page of the worst finding says it."""
+    told, worst = of(work), next(iter(found(work)), None)
+    if worst is None or told.sentence != worst.finding.text:
+        return told
+    return replace(told, sentence=in_full(work, worst).text)
 
 
 def margin(work: Work) -> float | None:
