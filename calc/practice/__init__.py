@@ -135,6 +135,14 @@ REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common prac
 FLOAT_FLOW = 40 * LPM  # m3/s, at which the loss below holds; common practice, no source
 FLOAT_LOSS = 10.0  # m, a 1 in float valve wide open; common practice, no source
 
+# A bad day, on which a whole supply is tried -----------------------------------------------
+
+COLD_WATER = 277.15  # K, of shallow ground water or a tank on a cold night; our choice
+COLD_SPELL = 10.0  # K, air colder than the mean of its month; our choice
+DRY_FALL = 1.5  # m, the water of a well lower in a dry month; our choice
+DRY_YIELD = 0.5  # of what a source gives, in a dry month; our choice
+LOW_BATTERY = 0.5  # of its capacity, that an old or half-charged battery has; our choice
+
 # Suction ------------------------------------------------------------------------------------
 
 SUCTION_LIFT = (
