@@ -12,6 +12,7 @@ from calc.network.static import NONE, highest_pressures
 from calc.page.form import read_values
 from calc.pipe import pipes
 from calc.sheets.keep_up.case import solved, supply_of
+from calc.sheets.parts.ways import has_pump
 from calc.units import GALLON_US, LITRE
 
 if TYPE_CHECKING:
@@ -199,13 +200,20 @@ class Start:
         return next((one.end for one in links if one.start == end), end)
 
 
+def pump_named(site: Site) -> bool:
+    """Whether the site says which pump it is, by name or by its table."""
+    return any(site.get(path).known for path in ("pump.id", "pump.curve"))
+
+
 def start(work: Work) -> Start | None:
     """The first start of a site that was worked out; None where its supply is not known.
 
+    A pump that nobody named gives none: readings of an invented one would be nobody's.
     Raises nothing.
     """
     part = work.part("keep_up")
-    if part is None or part.answer is None:
+    named = not has_pump(work.site) or pump_named(work.site)
+    if part is None or part.answer is None or not named:
         return None
     values = read_values(part.sheet, part.state)
     return None if values is None else Start(work.site, solved(supply_of(values), values.ask))

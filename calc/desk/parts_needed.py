@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.desk import said_of
+from calc.desk.first_start import pump_named
 from calc.pipe import fittings
 from calc.sheets.parts import ways
 from calc.units import Reader
@@ -104,15 +105,25 @@ def _joints(start: Start | None) -> Iterator[Part]:
         run = network.run(name)
         for end in (run.start, start.past(run.end)):
             sizes.setdefault(end, {})[run.pipe.name] = run.pipe.outside_m
+    tees: dict[str, list[str]] = {}
+    steps: dict[str, list[str]] = {}
     for point, others in start.joined.items():
         if point in start.waters:
             continue
         ways_in = len(others) + (point == start.case.supply.start)
         ordered = sorted(sizes[point], key=lambda name, at=point: -sizes[at][name])
-        if ways_in >= 3:
-            yield Part(str(ways_in - 2), f"tee, {ordered[0]}", f"at {point}")
+        tees.setdefault(ordered[0], []).extend([point] * max(0, ways_in - 2))
         for smaller in ordered[1:]:
-            yield Part("1 or more", f"reducing piece, {ordered[0]} to {smaller}", f"at {point}")
+            steps.setdefault(f"{ordered[0]} to {smaller}", []).append(point)
+    for size, points in tees.items():
+        if points:
+            yield Part(str(len(points)), f"tee, {size}", _at(points))
+    for pair, points in steps.items():
+        yield Part(f"{len(points)} or more", f"reducing piece, {pair}", _at(points))
+
+
+def _at(points: list[str], what: str = "at") -> str:
+    return f"{what} {', '.join(dict.fromkeys(points))}"
 
 
 def _fitted(site: Site) -> Iterator[Part]:
@@ -163,9 +174,10 @@ def _power(work: Work, reader: Reader) -> Iterator[Part]:
     if site.get("power.cable").known:
         length = reader.show(ordered_m(site.value("power.cable")), "length")
         told = said_of.figure(cable, "Voltage at the pump, running")
-        size = told.note.partition("with ")[2] if told else ""
+        size = told.note.partition("with ")[2] if told and current_known(work) else ""
         yield Part(length, f"cable, {size or f'size {NOT_KNOWN}'}", "all its cores; local code")
-    for caution in cable.answer.cautions if cable and cable.answer else ():
+    cautions = cable.answer.cautions if cable and cable.answer and current_known(work) else ()
+    for caution in cautions:
         if "fuse" in caution:
             yield Part("1", "fuse or breaker", caution)
     if site.get("power.panel").known:
@@ -175,6 +187,11 @@ def _power(work: Work, reader: Reader) -> Iterator[Part]:
     if site.get("power.capacity").known:
         kind = said_of.fact(site, "power.battery", reader)
         yield Part("1", f"battery, {said_of.fact(site, 'power.capacity', reader)}", kind)
+
+
+def current_known(work: Work) -> bool:
+    """Whether the current of the cable's page is of the site's own pump and voltage."""
+    return pump_named(work.site) and work.site.get("power.voltage").known
 
 
 def _valves(site: Site, start: Start | None, reader: Reader) -> Iterator[Part]:
@@ -187,10 +204,10 @@ def _valves(site: Site, start: Start | None, reader: Reader) -> Iterator[Part]:
     if ways.has_pump(site) and (start.overloads or weakest is None or start.control != "held"):
         rated = NOT_KNOWN if weakest is None else reader.show(weakest, "pressure")
         yield Part("1", "relief valve", f"opens below the lowest rating, {rated}")
-    for point in start.lows:
-        yield Part("1", "drain valve", f"lowest point: {point}")
-    for point in start.crests:
-        yield Part("1", "air valve", f"crest: {point}")
+    for name, what, points in (("drain valve", "lowest:", start.lows),
+                               ("air valve", "crest:", start.crests)):  # fmt: skip
+        if points:
+            yield Part(str(len(points)), name, _at(list(points), what))
     if not ways.has_pump(site):
         yield Part("1", "strainer and isolating valve", "at the source")
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.desk import said_of
 from calc.desk.first_start import BUCKET_WORDS, BUCKETS
+from calc.desk.parts_needed import current_known
 from calc.sheets.parts import ways
 from calc.site.rows import PUMP, SOURCE
 
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 NOT_KNOWN = said_of.NOT_KNOWN
+NO_WATER = "no water"  # a point above the water that feeds it
 DISPLAY = (
     "Read current and voltage from a display only. Measuring inside a box is for a licensed person."
 )
@@ -120,11 +122,15 @@ def _by_height(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
         "Open the far end and every drain. Open the source’s valve a little, and flush.",
         "Clear water at the far end",
     )
-    yield "Close the drains from the lowest up. Let air out at every crest.", ", ".join(
-        start.crests if start else ()
+    yield (
+        "Close the drains from the lowest up. Let air out at every crest.",
+        ", ".join(start.crests if start else ()),
     )
-    lowest = min(start.points, key=start.case.after.network.heights.__getitem__) if start else ""
-    if start is not None and lowest in start.static:
+    ends = [one for one in start.points if one not in start.waters] if start else []
+    if start is None or not ends:
+        return
+    lowest = min(ends, key=start.case.after.network.heights.__getitem__)
+    if start.static.get(lowest, -1.0) >= 0:
         yield (
             "Close every outlet, and read a gauge at the lowest point.",
             f"{lowest}: {reader.show(start.static[lowest], 'pressure')}",
@@ -133,7 +139,7 @@ def _by_height(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
 
 def _tests(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[str, str]]:
     yield (
-        "All closed, the pump off: look at every joint, and read the gauge for an hour.",
+        "All closed, the supply shut off: look at every joint, and read the gauge for an hour.",
         "It keeps its pressure. What falls is a leak.",
     )
     if start is None:
@@ -150,7 +156,8 @@ def _tests(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[st
     if start.control:
         told += f", {reader.show(start.case.after.pressure(where), 'pressure')} at the pump"
     yield "Open together what the table names. Read every pressure again.", told
-    current = said_of.shown(work.part("cable"), "Running current")
+    cable = work.part("cable") if current_known(work) else None
+    current = said_of.shown(cable, "Running current")
     if start.control and current != NOT_KNOWN:
         yield f"With all of it open, note what the display says. {DISPLAY}", f"{current}"
     elif start.control:
@@ -168,13 +175,20 @@ def outlet_cells(one: AtOutlet, system: str, reader: Reader) -> tuple[str, ...]:
     seconds = one.seconds(BUCKETS[system])
     return (
         one.name,
-        _shown(one.static_pa, "pressure", reader),
+        told_static(one.static_pa, reader),
         _shown(one.alone_pa, "pressure", reader),
         _shown(one.alone_m3s, "flow", reader),
         "–" if seconds is None else f"{seconds:.0f} s",
         _shown(one.together_pa, "pressure", reader, "closed"),
         _shown(one.together_m3s, "flow", reader, "closed"),
     )
+
+
+def told_static(static_pa: float | None, reader: Reader) -> str:
+    """A static pressure, or that no water stands at the point."""
+    if static_pa is not None and static_pa < 0:
+        return NO_WATER
+    return _shown(static_pa, "pressure", reader)
 
 
 def _shown(value: float | None, quantity: str, reader: Reader, none: str = NOT_KNOWN) -> str:
