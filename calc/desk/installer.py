@@ -27,8 +27,6 @@ Data = dict[str, Any]
 # What two sheets of A4 or Letter hold with margins of 10 mm, our choice; the rest is counted
 MOST_SECTIONS, MOST_OUTLETS, MOST_PARTS, MOST_CAUTIONS = 14, 12, 40, 12
 EXAMPLE = "A worked example with invented numbers, not yours."
-KEYS = ("keep_up", "reach", "pump_match", "suction", "pressure_tank", "tank", "surge", "cable",
-        "gravity", "hot_water", "well")  # fmt: skip
 
 
 def handle(request: Data) -> Data:
@@ -39,7 +37,7 @@ def handle(request: Data) -> Data:
     Raises InputError where the link cannot be read.
     """
     found = opened(request.get("fragment", ""), request.get("system", ""))
-    work = work_out(found.site, found.system, KEYS)
+    work = work_out(found.site, found.system)
     start = first_start.start(work)
     reader = Reader(work.system)
     drawn = sheet_drawing.draw(start, reader) if start else None
@@ -53,6 +51,7 @@ def handle(request: Data) -> Data:
         "word": work.word,
         "level": work.level,
         "example": found.example,
+        "system": work.system,
         "fragment": fragment,
         "address": f"{request.get('base', '')}{place}#{fragment}",
     }

@@ -41,7 +41,7 @@ def handle(request: Data) -> Data:
     "flat": pages end in .html, "may": codes or None for the link's own, "asks": whether to weigh
     what is not known}, or with "mail" a pasted text whose links are looked for.
 
-    Returns {"text", "html", "word", "level", "name", "example", "fragment", "address",
+    Returns {"text", "html", "word", "level", "name", "example", "system", "fragment", "address",
     "groups", "may", "said"}, or of a mail {"found", "said"}.
     Raises InputError where the link cannot be read.
     """
@@ -62,6 +62,7 @@ def handle(request: Data) -> Data:
         "level": work.level,
         "name": found.site.name,
         "example": found.example,
+        "system": work.system,
         "fragment": fragment,
         "address": address,
         "groups": may_change.choices(found.site),
