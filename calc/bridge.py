@@ -3,7 +3,8 @@
 Operations (``op``): "read" says what a link holds, "work" solves a sheet, renders it and writes
 its link, "letter" writes of its answer, "convert" writes its fields in the other system of units,
 "site" makes, fills and changes sites, "place" fills in places and their weather, "track" reads a
-pasted track and "enquiry" a letter, "desk" takes several sheets together, "job" works on what takes seconds.
+pasted track and "enquiry" a letter, "desk" takes several sheets together, "job" works on what takes
+seconds.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Put the letter to a customer where a guide says ```reply, the installer's sheet where ```installer.
+"""Put the letter to a customer where a guide says ```reply; ```installer: the sheet of paper.
 
 Both show once ``docs/assets/desk_paper.js`` runs; script and style come only with these pages.
 """
@@ -39,7 +39,7 @@ def block(what, base, flat):
         f'<link rel="stylesheet" href="{files}assets/desk_paper.css">'
         f'<script src="{files}assets/desk_paper.js" defer></script>'
         '<noscript><p class="sl-status">Scripts are off, so nothing can be worked out here.</p>'
-        f'</noscript><div data-sl-desk-box hidden>{inside}</div></div>'
+        f"</noscript><div data-sl-desk-box hidden>{inside}</div></div>"
     )
 
 

@@ -1,4 +1,4 @@
-"""What gauges and a bucket should show as a supply is filled and started: worked out, not guessed."""
+"""What gauges and a bucket should show as a supply is filled and started, worked out."""
 
 from __future__ import annotations
 
@@ -184,7 +184,8 @@ class Start:
     @cached_property
     def joined(self) -> dict[str, tuple[str, ...]]:
         """Point -> the points that a pipe section joins it to."""
-        network, found = self.case.after.network, {}
+        network = self.case.after.network
+        found: dict[str, list[str]] = {}
         for name in self.case.built.section_rows:
             run = network.run(name)
             end = self.past(run.end)

@@ -164,9 +164,7 @@ def _running(start: Start | None, at: int, reader: Reader) -> tuple[str, str, st
 def _outlets(work: Work, start: Start | None, reader: Reader) -> str:
     if start is None:
         return "<p>Readings at the outlets: not known. The supply could not be worked out yet.</p>"
-    rows = [
-        (*start_steps.outlet_cells(one, work.system, reader), "", "") for one in start.outlets
-    ]
+    rows = [(*start_steps.outlet_cells(one, work.system, reader), "", "") for one in start.outlets]
     heads = ("Outlet", "Static", "Alone: pressure", "Alone: flow", BUCKET_WORDS[work.system],
              "All open: pressure", "All open: flow", "Read: pressure", "Read: time")  # fmt: skip
     return _table("Readings to expect at every outlet", heads, rows, MOST_OUTLETS)

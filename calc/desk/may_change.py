@@ -127,7 +127,7 @@ def told(may: str, key: str) -> dict[str, object]:
 
 def choices(site: Site) -> list[dict[str, object]]:
     """What a link's maker may tick for a site: groups it has something of, and their facts."""
-    found = []
+    found: list[dict[str, object]] = []
     for group in GROUPS:
         facts = [
             {"code": BY_PATH[path].code, "label": BY_PATH[path].label}

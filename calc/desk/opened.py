@@ -56,7 +56,7 @@ def opened(fragment: str, system: str = "", page: str = "") -> Opened:
 
 
 def _form(reading: link.Reading, sheet: Sheet) -> State:
-    """The form of a sheet as a link opens it: what the link does not say is as its site fills it."""
+    """The form of a sheet as a link opens it, the rest of it as the link's site fills it."""
     filled = site_ops.linked(reading.site, sheet.key, reading.way, reading.system)
     mine = [key for key in filled["texts"] if key not in reading.named]
     units = {

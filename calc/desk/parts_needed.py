@@ -111,7 +111,7 @@ def _joints(start: Start | None) -> Iterator[Part]:
         if point in start.waters:
             continue
         ways_in = len(others) + (point == start.case.supply.start)
-        ordered = sorted(sizes[point], key=lambda name, at=point: -sizes[at][name])
+        ordered = sorted(sizes[point], key=sizes[point].__getitem__, reverse=True)
         tees.setdefault(ordered[0], []).extend([point] * max(0, ways_in - 2))
         for smaller in ordered[1:]:
             steps.setdefault(f"{ordered[0]} to {smaller}", []).append(point)
@@ -224,4 +224,4 @@ def _outlets(site: Site) -> Iterator[Part]:
         yield Part(str(rows), "isolating valve", "one before each row of outlets")
     dirty = sum(count for kind, count in kinds.items() if kind in DIRTY)
     if dirty:
-        yield Part(str(dirty), "backflow preventer or air gap", "hoses, troughs and drip; local code")
+        yield Part(str(dirty), "backflow preventer or air gap", "hose, trough, drip; local code")

@@ -32,7 +32,7 @@ def steps(work: Work, start: Start | None, reader: Reader) -> tuple[tuple[str, s
     sheets' own figures and ``first_start``.
     """
     first = _with_pump if ways.has_pump(work.site) else _by_height
-    return tuple([*first(work, start, reader), *_tests(work, start, reader)])
+    return (*first(work, start, reader), *_tests(work, start, reader))
 
 
 def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[str, str]]:
@@ -40,8 +40,9 @@ def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
     yield (
         "Pressure tank empty, its water side open: check the pre-charge.", _pre_charge(work, reader)
     )  # fmt: skip
-    yield "Flush pipe and tank. Close the drains, open the outlet that lies highest.", _highest(
-        start, reader
+    yield (
+        "Flush pipe and tank. Close the drains, open the outlet that lies highest.",
+        _highest(start, reader),
     )
     if site.get("pump.placement").text != "in":
         yield (
@@ -49,7 +50,7 @@ def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
             "The level stands. If it sinks, the foot valve or a joint leaks.",
         )
     yield (
-        "A licensed person connects the power, to local codes. Start against a valve opened a little.",
+        "A licensed person connects the power, to local codes. Start against a valve just open.",
         "Water within a minute. If not, stop and prime again: a dry pump is damaged.",
     )  # fmt: skip
     yield "Open the valve slowly. Let air out until the highest outlet runs without spitting.", ""

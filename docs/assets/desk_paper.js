@@ -27,6 +27,7 @@
   class Page {
     constructor(block) {
       Object.assign(this, { block, turn: 0, system: "", reply: null });
+      block.classList.add("sl-scripted"); // what a link brings is shown by this script
       this.said = this.part("said");
       for (const button of block.querySelectorAll("[data-sl-desk-system]")) {
         button.addEventListener("click", () => this.units(button.dataset.slDeskSystem));
@@ -184,14 +185,16 @@
       const chosen = window.getSelection();
       chosen.removeAllRanges();
       chosen.addRange(range);
-      let done = false;
-      try {
-        done = document.execCommand("copy");
-      } catch {
-        done = false;
-      }
-      if (done) this.tell("Letter copied.");
+      if (this.copied()) this.tell("Letter copied.");
       else this.offer(this.reply.text);
+    }
+
+    copied() {
+      try {
+        return document.execCommand("copy");
+      } catch {
+        return false;
+      }
     }
 
     async plain() {
