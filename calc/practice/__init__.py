@@ -97,6 +97,7 @@ SPEED_NOTE = 1.5  # m/s, above which water is heard and surges matter; common pr
 SPEED_CARE = 2.4  # m/s, too fast for small pipes for long; our choice
 # m/s, that carries air out of crests and sand out of dips; common practice, no source
 SPEED_FLUSHES = 0.6
+PIPE_SPARE = 0.10  # of the length, ordered beside it for joints, bends and the trench; our choice
 EXTRA_LENGTH = 0.10  # of the length, for fittings nobody counted; common practice, no source
 MOST_SIZES_UP = 3  # sizes a fix may go up, so that it stays a repair; our choice
 MODEST_LOSS = 0.2  # of climb and needed pressure that friction may take; our choice
