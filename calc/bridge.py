@@ -5,8 +5,6 @@ its link, "letter" writes of its answer, "convert" writes its fields in the othe
 "site" makes, fills and changes sites, "place" fills in places and their weather, "track" reads a
 pasted track and "enquiry" a letter, "desk" takes several sheets together, "job" works on what
 takes seconds.
-pasted track and "enquiry" a letter, "desk" takes several sheets together, "job" works on what takes
-seconds.
 """
 
 from __future__ import annotations

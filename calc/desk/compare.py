@@ -283,5 +283,3 @@ def all_of(base: str, flat: bool) -> dict[str, str]:
     """Every place of the page filled with its example: for a page made at build."""
     parts: dict[str, str] = handle({"base": base, "flat": flat})["parts"]
     return parts
-
-

@@ -151,16 +151,13 @@ def typed_over(sheet: Sheet, state: State, hidden: frozenset[str]) -> State:
 
 def _given_over(sheet: Sheet, state: State, key: str, hidden: frozenset[str]) -> frozenset[str]:
     """Keys of the fields typed over rows that the reader did not type."""
-    if key in hidden or key not in sheet.over or not _rows_stand(sheet, state, key):
-        return frozenset()
-    if state.is_typed(sheet.field(key)):
+    if key in hidden or not _rows_stand(sheet, state, key) or state.is_typed(sheet.field(key)):
         return frozenset()
     fields = _over(sheet, key) - hidden
     return frozenset(one for one in fields if state.is_typed(sheet.field(one)))
 
 
 def _over(sheet: Sheet, key: str) -> frozenset[str]:
-    """Keys of the fields that change a table's rows when typed over them."""
     """Keys of the fields that change a table's rows when they are typed; none of some tables."""
     return sheet.over[key].fields if key in sheet.over else frozenset()
 
@@ -186,6 +183,4 @@ def idle_keys(sheet: Sheet, state: State, hidden: frozenset[str]) -> frozenset[s
             continue
         typed = state.is_typed(sheet.field(key))
         gone |= {*replaced} - (frozenset() if typed else _over(sheet, key))
-        typed = key not in sheet.over or state.is_typed(sheet.field(key))
-        gone |= {*replaced} - (frozenset() if typed else sheet.over[key].fields)
     return frozenset(gone)
