@@ -8,6 +8,7 @@ from calc.bulk import sites
 from calc.bulk.answers import ALL, Data, Wanted, plain, record
 from calc.sheets import enquiry_ops
 from calc.sheets import sheet as find_sheet
+from calc.sheets.parts.completed import completed
 from calc.site import enquiry
 from calc.site.pack import pack
 
@@ -24,7 +25,7 @@ def worked(text: str, wanted: Wanted) -> Data:
     "ask", "links"} and, where a sheet is filled, its record.  Raises nothing on input.
     """
     read = enquiry.read(text)
-    site = enquiry.to_site(read)
+    site = completed(enquiry.to_site(read))
     found: Data = {
         "facts": [
             {"path": one.path, "label": one.label, "text": one.text, "quote": _short(one.quote)}
@@ -71,7 +72,7 @@ def _answered(site: Site, keys: list[str], wanted: Wanted) -> Data:
             best = one
             break
         lacks = lacks or list(one["errors"].values())
-    asked = [plain(one["label"]) for one in enquiry_ops.asks(site)]
+    asked = [plain(one["label"]) for one in enquiry_ops.asks(site, keys)]
     return {"ask": [*([] if best else lacks), *asked], **best}
 
 

@@ -10,6 +10,12 @@ from calc.bulk.answers import ALL
 from calc.sheets import KEYS
 
 FORMATS = ("csv", "json", "jsonl", "text")
+OF_FILES = (  # name, what it is, its file, the usual format of the output
+    ("rows", "a case of a sheet for each row of a CSV", "FILE.csv", "csv"),
+    ("site", "a site file on every sheet it fills", "FILE.json", "json"),
+    ("sites", "site files, one JSON object a line", "FILE.jsonl", "jsonl"),
+    ("enquiries", "letters of a CSV with the columns id and text", "FILE.csv", "csv"),
+)
 MOST_JOBS = 1024  # our choice
 EXAMPLES = """examples:
   python -m calc sheets
@@ -49,23 +55,21 @@ def parser() -> argparse.ArgumentParser:
     one.add_argument("sheet", type=_sheet, metavar="SHEET")
     one.add_argument("given", nargs="*", metavar="field=value")
     _answering(one)
-    for name, words, file, usual in (
-        ("rows", "a case of a sheet for each row of a CSV", "FILE.csv", "csv"),
-        ("site", "a site file on every sheet it fills", "FILE.json", "json"),
-        ("sites", "site files, one JSON object a line", "FILE.jsonl", "jsonl"),
-        ("enquiries", "letters of a CSV with the columns id and text", "FILE.csv", "csv"),
-    ):
-        one = command(name, words, usual)
-        if name == "rows":
-            one.add_argument("sheet", type=_sheet, metavar="SHEET")
-        one.add_argument("file", metavar=file, help="- for standard input")
-        _answering(one)
-        if name != "rows":
-            one.add_argument("--sheets", type=_sheets, default=(), metavar="A,B",
-                help="keys of sheets, or all that are filled")  # fmt: skip
-        if name != "site":
-            _spreading(one, name != "sites")
+    for name, words, file, usual in OF_FILES:
+        _of_a_file(command(name, words, usual), name, file)
     return found
+
+
+def _of_a_file(one: argparse.ArgumentParser, name: str, file: str) -> None:
+    if name == "rows":
+        one.add_argument("sheet", type=_sheet, metavar="SHEET")
+    one.add_argument("file", metavar=file, help="- for standard input")
+    _answering(one)
+    if name != "rows":
+        one.add_argument("--sheets", type=_sheets, default=(), metavar="A,B",
+            help="keys of sheets, or all that are filled")  # fmt: skip
+    if name != "site":
+        _spreading(one, name != "sites")
 
 
 def _answering(parser: argparse.ArgumentParser) -> None:
