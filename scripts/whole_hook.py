@@ -25,7 +25,12 @@ WHOLE = (  # place, its heading, tag of what is in it
     ("unchecked", "What was not checked", "div"),
     ("goes", "Go on with this site", "div"),
 )
-COMPARE = (("one", "", "div"), ("facts", "", "div"), ("verdicts", "", "div"), ("outlets", "", "div"))
+COMPARE = (
+    ("one", "", "div"),
+    ("facts", "", "div"),
+    ("verdicts", "", "div"),
+    ("outlets", "", "div"),
+)
 
 
 def on_page_markdown(markdown, page, config, files):
@@ -56,7 +61,7 @@ def _places(places, parts):
     found = []
     for name, heading, tag in places:
         title = f"<h3>{heading}</h3>" if heading else ""
-        body = f"<{tag} data-sl-place=\"{name}\">{parts.get(name, '')}</{tag}>"
+        body = f'<{tag} data-sl-place="{name}">{parts.get(name, "")}</{tag}>'
         found.append(f'<div class="sl-whole-{name}">{title}{body}</div>')
     return "".join(found)
 

@@ -2,7 +2,7 @@
 
 {"op": "desk", "do": "compare", "fragment": of this page, "a", "b": pasted addresses, "a_site",
 "b_site": packed saved sites, "base", "flat"} gives {"fields": {"a": sentence, "b": sentence}, of
-what cannot be read; "fragment": the link of both; "parts": {place on the page: HTML}}.
+what cannot be read; "fragment": the link of both, "a" that of the first; "parts": {place on the page: HTML}}.
 """
 
 from __future__ import annotations
@@ -71,7 +71,7 @@ def handle(request: Data) -> Data:
     if len(held) < 2:
         only = next(iter(held.values()))
         fragment = link.of_site(only.system, pack(only.site))
-        return {"fields": {}, "said": [*said, ONE], "fragment": fragment,
+        return {"fields": {}, "said": [*said, ONE], "fragment": fragment, "a": fragment,
                 "parts": {"one": _one(only, where)}}  # fmt: skip
     return {"fields": {}, "said": said, **_side_by_side(held["a"], held["b"], where)}
 
@@ -115,6 +115,7 @@ def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
     both = Both(work_out(a.site, a.system, quick=True), work_out(b.site, a.system, quick=True))
     return {
         "fragment": pairs.write(a.system, a.site, b.site),
+        "a": link.of_site(a.system, pack(a.site)),
         "parts": {
             "top": _top(both, where),
             "facts": _facts(both),
@@ -283,5 +284,3 @@ def all_of(base: str, flat: bool) -> dict[str, str]:
     """Every place of the page filled with its example: for a page made at build."""
     parts: dict[str, str] = handle({"base": base, "flat": flat})["parts"]
     return parts
-
-

@@ -96,7 +96,9 @@ def _same(one: Fact, other: Fact) -> bool:
 
 def write(base: Site, other: Site) -> str:
     """What makes ``other`` of ``base``, as one compact text."""
-    gone = [slot.code for slot in SLOTS if base.get(slot.key).known and not other.get(slot.key).known]
+    gone = [
+        slot.code for slot in SLOTS if base.get(slot.key).known and not other.get(slot.key).known
+    ]
     facts = {path: fact for path, fact in other.facts.items() if not _same(base.get(path), fact)}
     tables: dict[str, tuple[Row, ...]] = {}
     whole, cells = [], []
@@ -201,4 +203,8 @@ def who(fact: Fact) -> str:
     """Who says a fact: "given", or why it was assumed."""
     if not fact.known:
         return ""
-    return f"assumed{f', {fact.reason}' if fact.reason else ''}" if fact.standing == ASSUMED else "given"
+    return (
+        f"assumed{f', {fact.reason}' if fact.reason else ''}"
+        if fact.standing == ASSUMED
+        else "given"
+    )

@@ -113,7 +113,9 @@ def one_more(site: Site, _reader: Reader) -> Day:
         if name and count < OPEN:
             site = site.put_cell("outlets", index, "after", Fact(str(count + 1)))
             what = "shower" if kinds[index] == "shower" else "outlet"
-            return Day("more", f"One more {what} open", f"{name}: {count + 1} open, not {count}.", site)
+            return Day(
+                "more", f"One more {what} open", f"{name}: {count + 1} open, not {count}.", site
+            )
     return Day("more", "One more shower open", "The site names no outlet.", None)
 
 

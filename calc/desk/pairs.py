@@ -118,8 +118,9 @@ def _sheet_of(place: str) -> Sheet | None:
 
 def of_sheet(sheet: Sheet, reading: link.Reading) -> Opened:
     """The site of a sheet's link, with what is typed in it put back.  Raises InputError."""
-    site, filled = unpack(reading.site), site_ops.linked(
-        reading.site, sheet.key, reading.way, reading.system
+    site, filled = (
+        unpack(reading.site),
+        site_ops.linked(reading.site, sheet.key, reading.way, reading.system),
     )
     named = reading.named
     kept = {key for key in filled["texts"] if key not in named}

@@ -150,7 +150,9 @@ def set_pressure(found: SetRange | None, reader: Reader) -> str:
     now = reader.show(found.now, "pressure")
     if found.low is None or found.high is None:
         low, high = (reader.show(one, "pressure", 2) for one in found.looked)
-        said = f"No set pressure from {low} to {high} gives every outlet enough. It is set to {now}."
+        said = (
+            f"No set pressure from {low} to {high} gives every outlet enough. It is set to {now}."
+        )
     else:
         low, high = (reader.show(one, "pressure", 2) for one in (found.low, found.high))
         said = f"A set pressure from {low} to {high} gives every outlet enough. It is set to {now}."
@@ -237,7 +239,9 @@ def _changed(work: Work, one: Change, where: Where) -> str:
         turned = f"{WORDS[one.before.level]}, as before"
     gains = ""
     if one.before.margin is not None and one.after.margin is not None:
-        before, after = (reader.show(m, "pressure", 2) for m in (one.before.margin, one.after.margin))
+        before, after = (
+            reader.show(m, "pressure", 2) for m in (one.before.margin, one.after.margin)
+        )
         gains = f" Spare at the weakest outlet: {before} → {after}."
     takes = changes.takes_words(one, reader.show(one.length, "length"))
     new = where.page("whole/", link.of_site(work.system, pack(one.site)))
@@ -284,7 +288,7 @@ def sure(found: Bands | None, reader: Reader) -> str:
     if found.aside:
         aside = f"<p>Assumed too, and not in the band: {escape(', '.join(found.aside))}.</p>"
     return (
-        f"<ul>{items}</ul>{aside}<p class=\"sl-fine\">Each assumed number is varied by what a page "
+        f'<ul>{items}</ul>{aside}<p class="sl-fine">Each assumed number is varied by what a page '
         "varies it by (0.7 to 1.4 times); the effects are added by their squares (GUM, JCGM 100:2008, "
         "5.1.2). The band is two standard uncertainties each way. Numbers that you gave count as "
         "exact.</p>"

@@ -98,7 +98,6 @@
           const reply = await this.ask({ do: "whole", stage, at, fragment }, turn);
           if (!reply) {
             if (turn === this.turn) this.empty(places.includes("top") ? all : places);
-            if (turn === this.turn && stage === "parts") this.say(this.said.textContent, true);
             return;
           }
           this.fill(reply.parts);
@@ -184,15 +183,15 @@
       this.fill(reply.parts);
       if (request.fragment || request.a || request.b || request.a_site || request.b_site) this.name.textContent = "";
       this.say(reply.said.join(" ") || "Both ways are worked out.");
-      this.kept(reply.fragment);
+      this.kept(reply.fragment, reply.a);
     }
 
     /* The address holds both ways; a page opened from here takes the first one along. */
-    kept(fragment) {
+    kept(fragment, first) {
       if (!fragment) return;
       history.replaceState(history.state, "", `#${fragment}`);
       this.copier.hidden = false;
-      window.SpringlineCarry?.from(() => "");
+      window.SpringlineCarry?.from(() => first);
     }
 
     faults(fields) {
