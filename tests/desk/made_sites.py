@@ -1,4 +1,4 @@
-"""Sites made at random from Alder Terrace: pipes, lengths, heights, pump, outlets, what is known."""
+"""Sites made at random from Alder Terrace: pipes, lengths, pump, outlets, what is known."""
 
 import random
 

@@ -1,4 +1,4 @@
-"""The whole answer: the sheets' own figures, never greener than its worst part, changes that help."""
+"""The whole answer: the sheets' own figures, never greener than a part, changes that help."""
 
 import json
 import math
