@@ -102,10 +102,14 @@
           }
           this.fill(reply.parts);
           ({ at, done } = reply);
-          if (stage === "verdict") this.name.textContent = [reply.name, ...reply.said].filter(Boolean).join(". ");
+          if (stage === "verdict") this.named(reply);
         }
       }
       this.say("All parts are worked out.");
+    }
+
+    named({ name, said }) {
+      this.name.textContent = [name, ...said].filter(Boolean).join(". ");
     }
   }
 
@@ -181,7 +185,8 @@
       const places = [...this.block.querySelectorAll("[data-sl-place]")].map((one) => one.dataset.slPlace);
       this.empty(places);
       this.fill(reply.parts);
-      if (request.fragment || request.a || request.b || request.a_site || request.b_site) this.name.textContent = "";
+      const { fragment, a, b, a_site: savedA, b_site: savedB } = request;
+      if (fragment || a || b || savedA || savedB) this.name.textContent = "";
       this.say(reply.said.join(" ") || "Both ways are worked out.");
       this.kept(reply.fragment, reply.a);
     }
