@@ -86,7 +86,8 @@ def compare_block(base, flat):
         "hidden></span>"
         f'<input type="text" id="compare-{key}" data-sl-desk-link="{key}" autocomplete="off" '
         f'spellcheck="false" aria-describedby="compare-{key}-error">'
-        f'<select data-sl-desk-saved="{key}" aria-label="{label}, a saved site" hidden></select></div>'
+        f'<select data-sl-desk-saved="{key}" aria-label="{label}, a saved site" hidden></select>'
+        "</div>"
         for key, label in (("a", "Link of way A"), ("b", "Link of way B"))
     )
     inside = (

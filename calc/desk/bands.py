@@ -3,9 +3,9 @@
 u(y)² = sum of u_i(y)², u_i(y) = (f(x_i + u(x_i)) - f(x_i - u(x_i))) / 2, the other inputs at their
 best estimates: JCGM 100:2008 (GUM), 5.1.2 equation (10), with the sensitivities found numerically
 as in 5.1.3 note 2.  An input that nobody gave is taken as rectangular between the careful and the
-generous value that a page varies it to (``ask_back.SPREAD``): u = (high - low) / sqrt(12), GUM 4.3.7
-and 4.3.8.  The band is y ± 2 u(y), about 95 % where no one input rules (GUM 6.3.3).  Inputs are
-taken as independent.  Choices (a size, a kind) and counts are not in it; they are named.
+generous value that a page varies it to (``ask_back.SPREAD``): u = (high - low) / sqrt(12), GUM
+4.3.7 and 4.3.8.  The band is y ± 2 u(y), about 95 % where no one input rules (GUM 6.3.3).  Inputs
+are taken as independent.  Choices (a size, a kind) and counts are not in it; they are named.
 """
 
 from __future__ import annotations

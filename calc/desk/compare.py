@@ -2,7 +2,8 @@
 
 {"op": "desk", "do": "compare", "fragment": of this page, "a", "b": pasted addresses, "a_site",
 "b_site": packed saved sites, "base", "flat"} gives {"fields": {"a": sentence, "b": sentence}, of
-what cannot be read; "fragment": the link of both; "parts": {place on the page: HTML}}.
+what cannot be read; "fragment": the link of both, "a" that of the first; "parts": {place on the
+page: HTML}}.
 """
 
 from __future__ import annotations
@@ -71,7 +72,7 @@ def handle(request: Data) -> Data:
     if len(held) < 2:
         only = next(iter(held.values()))
         fragment = link.of_site(only.system, pack(only.site))
-        return {"fields": {}, "said": [*said, ONE], "fragment": fragment,
+        return {"fields": {}, "said": [*said, ONE], "fragment": fragment, "a": fragment,
                 "parts": {"one": _one(only, where)}}  # fmt: skip
     return {"fields": {}, "said": said, **_side_by_side(held["a"], held["b"], where)}
 
@@ -115,6 +116,7 @@ def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
     both = Both(work_out(a.site, a.system, quick=True), work_out(b.site, a.system, quick=True))
     return {
         "fragment": pairs.write(a.system, a.site, b.site),
+        "a": link.of_site(a.system, pack(a.site)),
         "parts": {
             "top": _top(both, where),
             "facts": _facts(both),
@@ -143,7 +145,8 @@ def _top(both: Both, where: Where) -> str:
 
 def turned(both: Both) -> list[str]:
     """What gets better and what gets worse from A to B, in sentences."""
-    better, worse = [], []
+    better: list[str] = []
+    worse: list[str] = []
     for a, b in _pairs(both):
         if a is None or b is None:
             continue
@@ -265,7 +268,7 @@ def _outlets(both: Both) -> str:
     for name in dict.fromkeys((*a, *b)):
         pair = [one.get(name) for one in (a, b)]
         cells = "".join(
-            f'<td class="sl-number">{escape(reader.show(max(0.0, way.running_pa), "pressure"))}</td>'
+            f'<td class="sl-number">{escape(_pressure(way.running_pa, reader))}</td>'
             if way
             else "<td>–</td>"
             for way in pair
@@ -277,6 +280,10 @@ def _outlets(both: Both) -> str:
     if not rows:
         return ""
     return table("Pressure at every outlet", ("Outlet", "A", "B", "Needed"), rows)
+
+
+def _pressure(pressure_pa: float, reader: Reader) -> str:
+    return reader.show(max(0.0, pressure_pa), "pressure")
 
 
 def all_of(base: str, flat: bool) -> dict[str, str]:

@@ -9,9 +9,9 @@ from calc import practice
 from calc.desk import verdict
 from calc.desk.changes import ORDER
 from calc.desk.work import work_out
-from calc.site.facts import BY_PATH, MONTHS, YEAR, Fact
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import written
+from calc.site.facts import BY_PATH, MONTHS, YEAR, Fact
 from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 
 if TYPE_CHECKING:
@@ -165,7 +165,6 @@ def tried(work: Work, day: Day) -> Outcome | None:
     news = [one for one in verdict.found(bad) if verdict.mark(one) not in before]
     told = verdict.quickly(bad)
     worse = ORDER.index(told.level) > ORDER.index(usual.level) or bool(news)
-    return Outcome(
-        day, told, worse, verdict.in_full(bad, news[0]) if news else None, (verdict.margin(usual), verdict.margin(bad)),
-        bad.weakest,
-    )  # fmt: skip
+    new = verdict.in_full(bad, news[0]) if news else None
+    margins = verdict.margin(usual), verdict.margin(bad)
+    return Outcome(day, told, worse, new, margins, bad.weakest)

@@ -10,8 +10,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from calc.desk import bands, changes, fails, pairs, settings, verdict, whole_show
-from calc.desk.work import all_ways, part, way_for, work_out
 from calc.desk.whole_show import Where
+from calc.desk.work import all_ways, part, way_for, work_out
 from calc.errors import InputError
 from calc.site.demo import alder_terrace
 from calc.units import Reader

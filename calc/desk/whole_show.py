@@ -289,9 +289,9 @@ def sure(found: Bands | None, reader: Reader) -> str:
         aside = f"<p>Assumed too, and not in the band: {escape(', '.join(found.aside))}.</p>"
     return (
         f'<ul>{items}</ul>{aside}<p class="sl-fine">Each assumed number is varied by what a page '
-        "varies it by (0.7 to 1.4 times); the effects are added by their squares (GUM, JCGM 100:2008, "
-        "5.1.2). The band is two standard uncertainties each way. Numbers that you gave count as "
-        "exact.</p>"
+        "varies it by (0.7 to 1.4 times); the effects are added by their squares (GUM, JCGM "
+        "100:2008, 5.1.2). The band is two standard uncertainties each way. Numbers that you "
+        "gave count as exact.</p>"
     )
 
 

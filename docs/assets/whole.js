@@ -98,15 +98,18 @@
           const reply = await this.ask({ do: "whole", stage, at, fragment }, turn);
           if (!reply) {
             if (turn === this.turn) this.empty(places.includes("top") ? all : places);
-            if (turn === this.turn && stage === "parts") this.say(this.said.textContent, true);
             return;
           }
           this.fill(reply.parts);
           ({ at, done } = reply);
-          if (stage === "verdict") this.name.textContent = [reply.name, ...reply.said].filter(Boolean).join(". ");
+          if (stage === "verdict") this.named(reply);
         }
       }
       this.say("All parts are worked out.");
+    }
+
+    named({ name, said }) {
+      this.name.textContent = [name, ...said].filter(Boolean).join(". ");
     }
   }
 
@@ -182,17 +185,18 @@
       const places = [...this.block.querySelectorAll("[data-sl-place]")].map((one) => one.dataset.slPlace);
       this.empty(places);
       this.fill(reply.parts);
-      if (request.fragment || request.a || request.b || request.a_site || request.b_site) this.name.textContent = "";
+      const { fragment, a, b, a_site: savedA, b_site: savedB } = request;
+      if (fragment || a || b || savedA || savedB) this.name.textContent = "";
       this.say(reply.said.join(" ") || "Both ways are worked out.");
-      this.kept(reply.fragment);
+      this.kept(reply.fragment, reply.a);
     }
 
     /* The address holds both ways; a page opened from here takes the first one along. */
-    kept(fragment) {
+    kept(fragment, first) {
       if (!fragment) return;
       history.replaceState(history.state, "", `#${fragment}`);
       this.copier.hidden = false;
-      window.SpringlineCarry?.from(() => "");
+      window.SpringlineCarry?.from(() => first);
     }
 
     faults(fields) {
