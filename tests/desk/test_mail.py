@@ -102,7 +102,8 @@ MANGLED = {
     "a mail with an HTML part alone whole": lambda one: source(composed(
         HELLO + "see the link" + BYE, "7bit",
         f'<html><body><p>Hi</p><a href="{escape(url(one))}">the page</a></body></html>')),
-    "HTML as it is": lambda one: f'<p>Hi</p><a href="{escape(url(one))}">{escape(url(one)[:40])}…</a>',
+    "HTML as it is": lambda one: (
+        f'<p>Hi</p><a href="{escape(url(one))}">{escape(url(one)[:40])}…</a>'),
     "HTML, its words only": lambda one: f"<p>Hi<br>{escape(url(one))}<wbr></p>",
 }  # fmt: skip
 
@@ -162,7 +163,9 @@ def test_one_changed_sign_is_noticed():
         assert not any(one.whole for one in mail_links.find(url(other)))
 
 
-@pytest.mark.parametrize("text", ["", "Hello", "https://water.example/keep-up/", "#v", "v=1&c=abcde"])
+@pytest.mark.parametrize(
+    "text", ["", "Hello", "https://water.example/keep-up/", "#v", "v=1&c=abcde"]
+)
 def test_a_text_without_a_link_says_so(text):
     assert mail_links.told(mail_links.find(text)) == [mail_links.NONE]
 
