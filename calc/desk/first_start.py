@@ -13,14 +13,17 @@ from calc.page.form import read_values
 from calc.pipe import pipes
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.sheets.parts.ways import has_pump
+from calc.site.rows import PUMP
 from calc.units import GALLON_US, LITRE
 
 if TYPE_CHECKING:
     from calc.desk.work import Work
     from calc.network.parts import Network
+    from calc.network.state import Solution
     from calc.sheets.keep_up.case import Case
     from calc.site.site import Site
 
+HAIR = 1.0  # Pa; a pump within this of cut-out has reached it: the solver's last bits
 BUCKETS = {"metric": 10 * LITRE, "us": 5 * GALLON_US}  # m3, a bucket to time; our choice
 BUCKET_WORDS = {"metric": "10 L", "us": "5 gal"}
 METERED = ("drip",)  # kinds of outlet that no bucket catches
@@ -31,7 +34,8 @@ class AtOutlet:
     """What is expected at an outlet, Pa gauge and m3/s; None: not known, or not open.
 
     static_pa: nothing flows; alone_pa, alone_m3s: one of it open and no other; together_pa,
-    together_m3s: with all that is open after.
+    together_m3s: with all that is open after.  A pump that a switch stops meanwhile makes them the
+    most that is seen: alone_swings, together_swings.
     """
 
     name: str
@@ -42,6 +46,8 @@ class AtOutlet:
     alone_m3s: float | None
     together_pa: float | None
     together_m3s: float | None
+    alone_swings: bool = False
+    together_swings: bool = False
 
     def seconds(self, bucket_m3: float) -> float | None:
         """Time to fill a bucket from this outlet alone, s.  t = V / Q
@@ -137,23 +143,33 @@ class Start:
 
     def _outlet(self, name: str) -> AtOutlet:
         tap = next(one for one in self.case.taps if one.name == name)
-        alone = self._alone(name)
+        pressure, flow, swings = self._alone(name)
         return AtOutlet(
-            name, tap.node, tap.row.kind, self.static.get(tap.node), *alone,
+            name, tap.node, tap.row.kind, self.static.get(tap.node), pressure, flow,
             max(0.0, tap.after.pressure_pa) if tap.after.open else None,
             tap.after.flow_m3s if tap.after.open else None,
+            swings, self._over(self.case.after),
         )  # fmt: skip
 
-    def _alone(self, name: str) -> tuple[float | None, float | None]:
-        """(running pressure Pa, flow m3/s) with one of an outlet open and no other."""
-        network = self.case.after.network.with_open((name,))
+    def _over(self, found: Solution) -> bool:
+        """Whether a pressure switch stops the pump although water runs."""
+        if self.control != "switch" or not self.site.get("pump.cut_out").known:
+            return False
+        return found.pressure(PUMP) >= self.site.value("pump.cut_out") - HAIR
+
+    def _alone(self, name: str) -> tuple[float | None, float | None, bool]:
+        """(running pressure Pa, flow m3/s) with one of an outlet open and no other; whether the
+        pump stops meanwhile: then they are what it gives as it stops."""
+        if self.rest is None:
+            return None, None, False
+        network = self.rest.with_open((name,))
         one = tuple(replace(o, count=1) if o.name == name else o for o in network.outlets)
         try:
             found = self.case.built.solve(replace(network, outlets=one), self.case.after)
         except InputError:
-            return None, None
+            return None, None, False
         state = found.outlet(name)
-        return max(0.0, state.pressure_pa), state.flow_m3s
+        return max(0.0, state.pressure_pa), state.flow_m3s, self._over(found)
 
     @cached_property
     def crests(self) -> tuple[str, ...]:

@@ -69,7 +69,7 @@ def _first(found: Opened, work: Work, start: Start | None, reader: Reader) -> st
         f"{name}</h2>{example}{_verdict(work)}"
         f'<p class="sl-sheet-hand">{_hand("Date")}{_hand("Name")}{_hand("Place")}</p></header>'
         f'<div class="sl-sheet-top">{drawn}<div>{_list(_figures(work, start, reader))}'
-        '<div class="sl-scan" data-sl-installer-scan></div></div></div>'
+        '<div class="sl-scan" data-sl-installer-scan=""></div></div></div>'
         f"{_sections(work, start, reader)}{_outlets(work, start, reader)}</section>"
     )
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from email import policy
 from email.parser import BytesParser
 from html import unescape
+from itertools import islice, takewhile
 from typing import TYPE_CHECKING
 from urllib.parse import unquote
 
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
 LARGEST = 1_000_000  # characters of a pasted mail that are read; our choice
 DEEPEST = 3  # addresses inside one another that are opened; our choice
 MOST = 20  # links told; our choice
+STARTS = 200  # places looked at where a link may begin; our choice
 LINES = 800  # lines that a wrapped link may go on for; our choice
 _SEEN = re.compile("[\u200b-\u200f\u202a-\u202e\u2060\ufeff\u00ad]")  # shows nothing, splits words
 _QUOTES = re.compile(r"^[ \t]*(?:[>|][ \t]?)+", re.MULTILINE)
@@ -34,7 +36,7 @@ _HREF = re.compile(r"""\bhref\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s>]+))""", re.IGN
 _TAG = re.compile(r"<(?:br|/p|/div|/li|/tr|/h\d)[^>]*>|<(?![^>]*@)[a-z/!][^>]*>", re.IGNORECASE)
 _START = re.compile(r"(?:\#|%(?:25)*23)v(?:=|%(?:25)*3D)\d", re.IGNORECASE)
 _END = re.compile(r"&c=[0-9a-z]{5}", re.IGNORECASE)
-_AMP = re.compile(r"&(?:amp|#38|#x26);", re.IGNORECASE)
+_AMP = re.compile(r"&(?:(?:amp|#38|#x26);)+", re.IGNORECASE)  # escaped once or more often
 _HEADER = re.compile(r"^(?:[A-Za-z][A-Za-z-]*: .*\r?\n(?:[ \t].*\r?\n)*)+\r?\n", re.MULTILINE)
 _SOFT = re.compile(r"=[ \t]*\r?\n")
 _BASE64 = re.compile(r"(?:^[A-Za-z0-9+/]{60,76}\r?\n)+^[A-Za-z0-9+/]+={0,2}[ \t]*$", re.MULTILINE)
@@ -70,7 +72,7 @@ def find(text: str) -> tuple[Found, ...]:
     best: tuple[int, int] = (-1, 0)
     broken: list[Found] = []
     for body in _bodies(text[:LARGEST]):
-        found = list(_in_text(body))
+        found = list(islice(_in_text(body), STARTS))
         good = {one.fragment: one for one in found if one.whole}
         bad = list({one.shown: one for one in found if not one.whole}.values())
         if (len(good), -len(bad)) > best:  # the reading that understands most says what is lost
@@ -154,8 +156,9 @@ def _link(line: str, at: int, following: list[str]) -> Found:
     """The link whose "#" is at ``at``: as far over the lines as its check characters fit."""
     begins = max(line.rfind(sign, 0, at) for sign in " \t<>\"'([")
     address, shown = line[begins + 1 : at], spelled.shown(line[begins + 1 :])
-    near = list(_near(following))
-    spaced = [one for one in following if one.strip()]
+    rest = list(_near(following))
+    near = list(takewhile(str.strip, rest))
+    spaced = [one for one in rest if one.strip()]
     for lines in ([], near, spaced):
         for glue in ("", "+", "_") if lines else ("",):
             found = _reading(_glued([line[at:], *lines], glue))
@@ -165,9 +168,9 @@ def _link(line: str, at: int, following: list[str]) -> Found:
 
 
 def _near(lines: list[str]) -> Iterator[str]:
-    """The lines up to an empty one, or to another link."""
+    """The lines up to another link."""
     for line in lines:
-        if not line.strip() or _START.search(line):
+        if _START.search(line):
             return
         yield line
 
@@ -196,11 +199,9 @@ def _reading(text: str) -> str:
 def _whole(text: str) -> str:
     """The fragment that a text begins with, where its check characters fit; "" where not."""
     body = re.sub(r"^(?:#|%23)+", "", text)
-    for end in _END.finditer(body):
-        pairs, damaged = spelled.part(body[: end.end()])
-        if pairs and not damaged and _fits(pairs):
-            return spelled.join(pairs)
-    return ""
+    end = _END.search(body)  # the first: check characters stand once, at the end
+    pairs, damaged = spelled.part(body[: end.end()]) if end else ([], [])
+    return spelled.join(pairs) if pairs and not damaged and _fits(pairs) else ""
 
 
 def _fits(pairs: list[tuple[str, str]]) -> bool:

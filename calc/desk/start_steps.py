@@ -145,6 +145,8 @@ def _tests(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[st
     )
     if start is None:
         yield "Read static and running pressure at every outlet.", NOT_KNOWN
+        if ways.has_pump(work.site):
+            yield f"Note what the display says. {DISPLAY}", f"Current {NOT_KNOWN}"
         return
     bucket = BUCKET_WORDS[work.system]
     yield (
@@ -172,16 +174,20 @@ def _tests(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[st
 
 
 def outlet_cells(one: AtOutlet, system: str, reader: Reader) -> tuple[str, ...]:
-    """An outlet's row of readings as texts: static, alone, bucket, all open."""
+    """An outlet's row of readings as texts: static, alone, bucket, all open; "up to" where the
+    pump stops and starts meanwhile."""
     seconds = one.seconds(BUCKETS[system])
+    alone, together = (
+        "up to " if swings else "" for swings in (one.alone_swings, one.together_swings)
+    )
     return (
         one.name,
         told_static(one.static_pa, reader),
-        _shown(one.alone_pa, "pressure", reader),
-        _shown(one.alone_m3s, "flow", reader),
-        "–" if seconds is None else f"{seconds:.0f} s",
-        _shown(one.together_pa, "pressure", reader, "closed"),
-        _shown(one.together_m3s, "flow", reader, "closed"),
+        alone + _shown(one.alone_pa, "pressure", reader),
+        alone + _shown(one.alone_m3s, "flow", reader),
+        "–" if seconds is None else f"{'from ' if alone else ''}{seconds:.0f} s",
+        together + _shown(one.together_pa, "pressure", reader, "closed"),
+        together + _shown(one.together_m3s, "flow", reader, "closed"),
     )
 
 
