@@ -17,7 +17,9 @@ from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
+from calc.sheets.parts.completed import completed
 from calc.site import link
+from calc.site.facts import GIVEN
 from calc.site.pack import pack, unpack
 
 if TYPE_CHECKING:
@@ -38,12 +40,11 @@ NEEDS: dict[str, tuple[tuple[tuple[str, ...], str], ...]] = {
     "panels": ((("place.latitude",), "the place, and with it the sun"),),
     "battery": ((("place.latitude",), "the place, and with it the sun"),),
     "cable": ((("power.cable",), "the length of the cable"),),
-    "tank": ((("use.people", "use.animals", "use.beds", "store.inflow", "water.yield"),
-              "who uses the water, or what comes in"),),
+    "tank": ((("use.people", "use.animals", "use.beds", "use.daily"), "who uses the water"),
+             (("store.inflow", "water.yield", "pump.most_flow"), "what fills the tank")),
     "demand": ((("use.people", "use.beds", "use.animals"), "who uses the water in a day"),),
     "well": ((("water.yield", "well.known"), "what the well gives"),),
-    "pressure_tank": ((("pressure_tank.volume", "pump.cut_in", "pump.set"),
-                       "how the pump is switched"),),
+    "pressure_tank": ((("pressure_tank.volume",), "the volume of the pressure tank"),),
     "drip": ((("drip.rows", "drip.length"), "the drip lines"),),
     "hot_water": ((("hot.volume", "hot.stored"), "the heater"),),
     "hill_tank": ((("store.height", "store.volume"), "the tank on the hill"),),
@@ -150,6 +151,8 @@ def lacking(site: Site, key: str) -> str:
         if not site.rows("sections"):
             return "the pipe"
         return "" if key == "gravity" or ways.outlets(site) else "what opens at its end"
+    if key == "suction" and site.get("water.level").standing != GIVEN:
+        return NEEDS[key][0][1]  # what is assumed for the sake of the rest tells nothing of it
     for paths, words in NEEDS.get(key, ()):
         if not any(_known(site, path) for path in paths):
             return words
@@ -224,15 +227,16 @@ def work_out(site: Site, system: str = "", only: Iterable[str] = (), quick: bool
 
     system: "" for the site's own; only: keys to work out (empty: all that are about the site);
     quick: without fixes and what else a verdict does not wait for.
-    A sheet of one pipe is asked about the outlet with the least to spare.
+    What the site lacks is as usual and assumed (``completed``).  A sheet of one pipe is asked about
+    the outlet with the least to spare.
     """
     return _worked(pack(site), system or site.system, frozenset(only), quick)
 
 
 @lru_cache(48)
 def _worked(packed: str, system: str, only: frozenset[str], quick: bool) -> Work:
-    site = unpack(packed)
-    parts, left = [], []
+    site = completed(unpack(packed))
+    packed, parts, left = pack(site), [], []
     outlet = weakest(site)
     for key in keys(site):
         if only and key not in only:

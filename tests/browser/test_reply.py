@@ -1,4 +1,4 @@
-"""The letter and the installer's sheet in a browser: copied, chosen, pasted, printed on two pages."""
+"""The letter and the installer's sheet in a browser: copied, chosen, pasted, printed."""
 
 import re
 

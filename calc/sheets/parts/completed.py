@@ -13,6 +13,7 @@ from calc import practice
 from calc.pipe import pipes
 from calc.sheets.parts import ways
 from calc.site.facts import ASSUMED, Fact
+from calc.site.rows import PUMP, SOURCE, fold
 from calc.units import QUANTITIES, parse, plain_number
 
 if TYPE_CHECKING:
@@ -21,13 +22,16 @@ if TYPE_CHECKING:
 
 # All our choice.
 SET_PA = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
+DATUM = {"metric": "0 m", "us": "0 ft"}  # what heights are counted from
 BESIDE = {"metric": "10 m", "us": "33 ft"}  # of suction pipe, for a pump beside its well
 MORE = 3.0  # m of suction pipe beyond the lift, where that alone is more
 SUCTION = {"metric": "pe100-sdr11/40", "us": "pvc40/1.25"}
 KIND = {"metric": "pe100-sdr11", "us": "pe-sidr15"}  # of pipe that nobody named
 FEWEST = 1.0e-4  # m3/s, where no outlet's flow is known: a shower
 
-NOT_TOLD = "as deep as a pump above its water should draw; common practice"
+LEVEL = {"metric": "4 m", "us": "13 ft"}  # below a pump at its water, less than it should draw
+NOT_TOLD = "not told: as for a pump a little above its water; our choice"
+FALLS = "the water comes from above, and no pump is named"
 NO_SIZE = "the smallest that keeps the water below {} with all open"
 USUAL = "usual; our choice"
 CAREFUL = "careful for a pump beside its well"
@@ -43,9 +47,29 @@ def completed(site: Site) -> Site:
     """
     if not site.rows("sections"):
         return site  # and no answer about a whole supply
+    if _falls(site):
+        site = _without_pump(site)
     if ways.has_pump(site):
         site = _with_pump(site)
     return _with_pipes(_with_outlet(site))
+
+
+def _falls(site: Site) -> bool:
+    """Whether nobody named a pump and the line goes down from where it begins."""
+    if any(path.startswith("pump.") for path in site.facts):
+        return False
+    height = site.cell("sections", site.rows("sections")[0], "height")
+    return isinstance(height, float) and height < 0.0
+
+
+def _without_pump(site: Site) -> Site:
+    site = site.put("pump.present", Fact("no", ASSUMED, FALLS))
+    for at, row in enumerate(site.rows("sections")):
+        if fold(site.word("sections", row, "from")) == fold(PUMP):
+            site = site.put_cell("sections", at, "from", Fact(SOURCE, ASSUMED, FALLS))
+    if site.best("water.level").known:
+        return site
+    return site.put("water.level", Fact(DATUM[_system(site)], ASSUMED, "where the line begins"))
 
 
 def _with_pump(site: Site) -> Site:
@@ -54,10 +78,10 @@ def _with_pump(site: Site) -> Site:
         site = _put(site, "pump.set", SET_PA[system], USUAL)
     site = _put(site, "suction.pipe", SUCTION[system], USUAL)
     if not site.best("water.level").known and site.best("pump.placement").text == "out":
-        below = ways.pump_height(site) - practice.SUCTION_LIFT
-        text = f"{plain_number(QUANTITIES['length'].default(system).from_si(below), 3)}"
-        unit = QUANTITIES["length"].default(system).symbol
-        site = _put(site, "water.level", f"{text} {unit}", NOT_TOLD)
+        below = ways.pump_height(site) - parse(LEVEL[system], "length").value
+        unit = QUANTITIES["length"].default(system)
+        text = f"{plain_number(unit.from_si(below), 3)} {unit.symbol}"
+        site = _put(site, "water.level", text, NOT_TOLD)
     if not site.best("suction.length").known:
         level = site.value("water.level")
         lift = ways.pump_height(site) - level if isinstance(level, float) else 0.0
