@@ -100,7 +100,7 @@ def _of_form(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Dat
         "idle": sorted(outcome.idle),
         "same": _equivalents(sheet, state, outcome),
         "tidy": _tidied(sheet, state),
-        "link": link.write(sheet, state, *_carried(request), state.kept),
+        "link": link.write(sheet, state, *_carried(request), state.kept, _may(request)),
         "assumed": [
             {"key": one.key, "label": one.label, "shown": one.shown, "reason": one.reason}
             for one in outcome.assumed
@@ -113,6 +113,11 @@ def _carried(request: Data) -> tuple[str, str]:
     """(packed site, way) that came with a request."""
     site = request.get("site") or {}
     return site.get("text", ""), site.get("way", "")
+
+
+def _may(request: Data) -> str:
+    """What whoever made the link asks its reader to change, as codes; "" for nothing said."""
+    return (request.get("site") or {}).get("may", "")
 
 
 def _addresses(
@@ -131,7 +136,8 @@ def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
     carried = _carried(request)
     goes = onward.along(sheet, state, carried[0], carried[1] or request.get("way", ""))
     taken = (goes.site, goes.way)
-    found: Data = {"onward": link.of_site(state.system, *taken) if goes.site else ""}
+    onto = link.of_site(state.system, *taken, _may(request)) if goes.site else ""
+    found: Data = {"onward": onto}
     if outcome.answer is not None:
         address = _addresses(request, sheet, state, outcome, taken)
         found["html"] = render.answer(outcome, address, onward.words(goes))
@@ -231,7 +237,17 @@ def _filled(reply: Data, found: link.Reading, sheet: Sheet) -> Data:
     for part in ("texts", "standing"):
         reply[part] = {**reply[part], **{key: site[part][key] for key in filled}}
     mine = {key: unit for key, unit in site["units"].items() if key.partition(".")[0] in filled}
-    return {**reply, "units": {**reply["units"], **mine}, "site": {**site, "filled": filled}}
+    site = {**site, "filled": filled, **_courtesy(found.may, sheet)}
+    return {**reply, "units": {**reply["units"], **mine}, "site": site}
+
+
+def _courtesy(may: str, sheet: Sheet) -> Data:
+    """What whoever made the link asks its reader to change: codes, words and fields."""
+    if not may:
+        return {}
+    from calc.desk import may_change  # only who has such a link waits for it
+
+    return {"may": may_change.told(may, sheet.key)}
 
 
 def ask_site(request: Data) -> Data:

@@ -7,16 +7,20 @@ same answer, and a link to it.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from calc.errors import InputError
 from calc.page.findings import BAD, GOOD, TIGHT, WORDS
 from calc.page.form import work
 from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
+from calc.sheets.parts.completed import completed
 from calc.site import link
-from calc.site.pack import pack
+from calc.site.facts import GIVEN
+from calc.site.pack import pack, unpack
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -25,6 +29,7 @@ if TYPE_CHECKING:
     from calc.page.fields import Sheet
     from calc.page.findings import Verdict
     from calc.page.form import Outcome
+    from calc.sheets.parts.ways import Way
     from calc.site.site import Site
 
 WORST = (BAD, TIGHT, GOOD)
@@ -35,12 +40,11 @@ NEEDS: dict[str, tuple[tuple[tuple[str, ...], str], ...]] = {
     "panels": ((("place.latitude",), "the place, and with it the sun"),),
     "battery": ((("place.latitude",), "the place, and with it the sun"),),
     "cable": ((("power.cable",), "the length of the cable"),),
-    "tank": ((("use.people", "use.animals", "use.beds", "store.inflow", "water.yield"),
-              "who uses the water, or what comes in"),),
+    "tank": ((("use.people", "use.animals", "use.beds", "use.daily"), "who uses the water"),
+             (("store.inflow", "water.yield", "pump.most_flow"), "what fills the tank")),
     "demand": ((("use.people", "use.beds", "use.animals"), "who uses the water in a day"),),
     "well": ((("water.yield", "well.known"), "what the well gives"),),
-    "pressure_tank": ((("pressure_tank.volume", "pump.cut_in", "pump.set"),
-                       "how the pump is switched"),),
+    "pressure_tank": ((("pressure_tank.volume",), "the volume of the pressure tank"),),
     "drip": ((("drip.rows", "drip.length"), "the drip lines"),),
     "hot_water": ((("hot.volume", "hot.stored"), "the heater"),),
     "hill_tank": ((("store.height", "store.volume"), "the tank on the hill"),),
@@ -53,6 +57,13 @@ FALLING = (
     "keep_up", "gravity", "demand", "pipe", "surge", "well", "tank", "hill_tank", "drip",
     "hot_water",
 )  # fmt: skip
+
+# Sheets that are asked about one outlet: the one with the least to spare.
+ONE_PIPE = frozenset(("reach", "gravity", "pump_match", "pipe", "surge", "hot_water", "tank"))
+# Where one of these could not be worked out, a whole supply cannot be said to work.
+DECIDING = frozenset(("keep_up", "reach", "gravity", "suction"))
+KEPT = 300  # outcomes kept: a site worked out again solves only what the change reaches; our choice
+EVEN = 1.0  # Pa; outlets within this of each other have the same to spare: the solver's last bits
 
 
 @dataclass(frozen=True)
@@ -91,13 +102,15 @@ class Left:
 
 @dataclass(frozen=True)
 class Work:
-    """A site's parts in the order people ask; ``left``: what was not worked out, and why."""
+    """A site's parts in the order people ask; ``left``: what was not worked out, and why;
+    ``weakest``: the outlet with the least to spare, "" where none can be told."""
 
     site: Site
     system: str
     packed: str
     parts: tuple[Part, ...] = ()
     left: tuple[Left, ...] = field(default=())
+    weakest: str = ""
 
     def part(self, key: str) -> Part | None:
         """The part of a sheet; None where it was not worked out."""
@@ -105,9 +118,21 @@ class Work:
 
     @property
     def level(self) -> str:
-        """The worst of the parts' levels; a part without an answer is borderline."""
+        """The worst of the parts' levels; a part without an answer is borderline, and so is the
+        whole where a deciding part could not be worked out."""
         levels = [one.verdict.level if one.verdict else TIGHT for one in self.parts]
+        levels += [TIGHT for _ in self.undecided]
         return next((one for one in WORST if one in levels), TIGHT)
+
+    @property
+    def undecided(self) -> tuple[Left, ...]:
+        """What was not worked out, and decides whether the supply works."""
+        submersible = ways.has_pump(self.site) and self.site.value("pump.placement") == "in"
+        return tuple(
+            one
+            for one in self.left
+            if one.key in DECIDING and not (one.key == "suction" and submersible)
+        )
 
     @property
     def word(self) -> str:
@@ -126,6 +151,8 @@ def lacking(site: Site, key: str) -> str:
         if not site.rows("sections"):
             return "the pipe"
         return "" if key == "gravity" or ways.outlets(site) else "what opens at its end"
+    if key == "suction" and site.get("water.level").standing != GIVEN:
+        return NEEDS[key][0][1]  # what is assumed for the sake of the rest tells nothing of it
     for paths, words in NEEDS.get(key, ()):
         if not any(_known(site, path) for path in paths):
             return words
@@ -145,6 +172,11 @@ def part(site: Site, packed: str, key: str, system: str, way: str = "") -> Part:
     packed: ``pack(site)``; system: "metric" or "us"; way: as ``views.asked_of``.
     Raises KeyError for an unknown sheet, InputError for a site that is not whole.
     """
+    return _part(packed, key, system, way, False)
+
+
+@lru_cache(KEPT)
+def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
     sheet = find_sheet(key)
     reading = link.read(link.of_site(system, packed, way), sheet)
     filled = site_ops.linked(packed, key, way, system)
@@ -161,33 +193,102 @@ def part(site: Site, packed: str, key: str, system: str, way: str = "") -> Part:
         filled["reasons"] | filled["cells"],
         frozenset(filled["texts"]),
     )
-    outcome = work(sheet, state)
     chosen = filled["way"]
     return Part(
         sheet,
         state,
-        outcome,
+        _outcome(sheet, state, quick),
         chosen,
         link.write(sheet, state, packed, chosen, frozenset(filled["texts"])),
     )
 
 
-def work_out(site: Site, system: str = "", only: Iterable[str] = ()) -> Work:
+_OUTCOMES: dict[object, Outcome] = {}
+
+
+def _outcome(sheet: Sheet, state: State, quick: bool) -> Outcome:
+    """``work``, which is asked once for a form that another site fills in the same way.
+
+    quick: without fixes and what else the verdict does not wait for.
+    """
+    held = (state.texts, state.units, state.standing, state.reasons)
+    asked = (sheet.key, state.system, state.kept, *(tuple(sorted(one.items())) for one in held))
+    for kept in ((asked, False), (asked, quick)):
+        if kept in _OUTCOMES:
+            return _OUTCOMES[kept]
+    while len(_OUTCOMES) >= KEPT:
+        del _OUTCOMES[next(iter(_OUTCOMES))]
+    found = _OUTCOMES[asked, quick] = work(sheet, state, first=quick)
+    return found
+
+
+def work_out(site: Site, system: str = "", only: Iterable[str] = (), quick: bool = False) -> Work:
     """Every sheet that the site has something to say to, solved.
 
-    system: "" for the site's own; only: keys to work out (empty: all that are about the site).
+    system: "" for the site's own; only: keys to work out (empty: all that are about the site);
+    quick: without fixes and what else a verdict does not wait for.
+    What the site lacks is as usual and assumed (``completed``).  A sheet of one pipe is asked about
+    the outlet with the least to spare.
     """
-    system, packed = system or site.system, pack(site)
-    parts, left = [], []
+    return _worked(pack(site), system or site.system, frozenset(only), quick)
+
+
+@lru_cache(48)
+def _worked(packed: str, system: str, only: frozenset[str], quick: bool) -> Work:
+    site = completed(unpack(packed))
+    packed, parts, left = pack(site), [], []
+    outlet = weakest(site)
     for key in keys(site):
-        if only and key not in set(only):
+        if only and key not in only:
             continue
-        lacks = lacking(site, key)
+        title, lacks = find_sheet(key).title, lacking(site, key)
         if lacks:
-            left.append(Left(key, find_sheet(key).title, lacks))
-        else:
-            parts.append(part(site, packed, key, system))
-    return Work(site, system, packed, tuple(parts), tuple(left))
+            left.append(Left(key, title, lacks))
+            continue
+        try:
+            parts.append(_part(packed, key, system, way_for(site, key, outlet), quick))
+        except InputError as error:
+            left.append(Left(key, title, error_words(error)))
+    return Work(site, system, packed, tuple(parts), tuple(left), outlet)
+
+
+def error_words(error: InputError) -> str:
+    """The sentence of an error, the first of several."""
+    first: InputError = getattr(error, "errors", (error,))[0]
+    return first.message
+
+
+# The weakest outlet -----------------------------------------------------------------------------
+
+
+def way_for(site: Site, key: str, outlet: str) -> str:
+    """The way a sheet is asked about: that to ``outlet`` with all that is open after, for a sheet
+    of one pipe; with all of that open, for the suction; "" for the usual one."""
+    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    if key == "suction":
+        return f"{moment}/"
+    return f"{moment}/{outlet}" if outlet and key in ONE_PIPE else ""
+
+
+def all_ways(site: Site) -> tuple[Way, ...]:
+    """The ways to all outlets, each open beside all that is open after; () where none is known."""
+    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    found = []
+    for name in ways.outlets(site):
+        try:
+            found.append(ways.way_to_outlet(site, name, moment))
+        except InputError:
+            continue
+    return tuple(found)
+
+
+def weakest(site: Site) -> str:
+    """The outlet with the least pressure beyond what it needs; "" where none can be told."""
+    if not site.rows("sections"):
+        return ""
+    found = all_ways(site)
+    least = min((one.running_pa - one.needed_pa for one in found), default=0.0)
+    return next((w.outlet for w in found if w.running_pa - w.needed_pa <= least + EVEN), "")
 
 
 def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:

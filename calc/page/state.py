@@ -158,7 +158,7 @@ def _given_over(sheet: Sheet, state: State, key: str, hidden: frozenset[str]) ->
 
 
 def _over(sheet: Sheet, key: str) -> frozenset[str]:
-    """Keys of the fields that change a table's rows when typed over them."""
+    """Keys of the fields that change a table's rows when they are typed; none of some tables."""
     return sheet.over[key].fields if key in sheet.over else frozenset()
 
 

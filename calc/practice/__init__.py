@@ -97,6 +97,7 @@ SPEED_NOTE = 1.5  # m/s, above which water is heard and surges matter; common pr
 SPEED_CARE = 2.4  # m/s, too fast for small pipes for long; our choice
 # m/s, that carries air out of crests and sand out of dips; common practice, no source
 SPEED_FLUSHES = 0.6
+PIPE_SPARE = 0.10  # of the length, ordered beside it for joints, bends and the trench; our choice
 EXTRA_LENGTH = 0.10  # of the length, for fittings nobody counted; common practice, no source
 MOST_SIZES_UP = 3  # sizes a fix may go up, so that it stays a repair; our choice
 MODEST_LOSS = 0.2  # of climb and needed pressure that friction may take; our choice
@@ -134,6 +135,14 @@ REDUCER_NEAR = 0.8  # of its rated flow, from which that is said; our choice
 REDUCER_LOSS = 4.0  # m, a 3/4 in pressure-reducing valve wide open; common practice, no source
 FLOAT_FLOW = 40 * LPM  # m3/s, at which the loss below holds; common practice, no source
 FLOAT_LOSS = 10.0  # m, a 1 in float valve wide open; common practice, no source
+
+# A bad day, on which a whole supply is tried -----------------------------------------------
+
+COLD_WATER = 277.15  # K, of shallow ground water or a tank on a cold night; our choice
+COLD_SPELL = 10.0  # K, air colder than the mean of its month; our choice
+DRY_FALL = 1.5  # m, the water of a well lower in a dry month; our choice
+DRY_YIELD = 0.5  # of what a source gives, in a dry month; our choice
+LOW_BATTERY = 0.5  # of its capacity, that an old or half-charged battery has; our choice
 
 # Suction ------------------------------------------------------------------------------------
 

@@ -184,7 +184,8 @@ def _goes(keys: list[str], system: str, packed: str, request: Data) -> list[Data
         return []
     base, flat = request.get("base", ""), request.get("flat", False)
     fragment = link.of_site(system, packed)
-    found = []
+    whole = base + ("whole.html" if flat else "whole/")
+    found = [{"address": f"{whole}#{fragment}", "text": "The whole answer"}]
     for key in keys:
         sheet = find_sheet(key)
         place = base + (sheet.page.rstrip("/") + ".html" if flat else sheet.page)

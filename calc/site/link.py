@@ -5,8 +5,8 @@ was typed in, check characters last.  A key with "." at its end was assumed, one
 example's that is not the frozen default; what is left out is the frozen default of the version.
 Without a version it is a link of release 0.1.0 and is read as that release read it.
 
-"site=..." before the check characters is a whole site (``pack``) and "way=..." which way through
-it is asked about: a field that such a link leaves out is as the site fills it.
+"site=..." before the check characters is a whole site (``pack``): what such a link leaves out is as
+the site fills it.  "way=..." is the way asked about, "may=..." what its reader is asked to change.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ MARKS = {"assumed": ".", "example": "-"}  # at the end of a key
 CUT = "This link is cut off or damaged: ask for it again."
 OLDER = "An older link: check your numbers."
 NEWER = "This link was made by a newer release: load this page again."
-CARRIED = ("site", "way")  # keys of what a link carries beside a sheet's fields
+CARRIED = ("site", "way", "may")  # keys of what a link carries beside a sheet's fields
 SYSTEMS = {"us": "us", "metric": "metric", "": "metric"}
 
 
@@ -43,7 +43,8 @@ class Reading:
 
     texts, units, standing: as in ``State``, of every field; said: sentences about what could not
     be read; cut: it is not whole; older: of release 0.1.0; asks: (key of a field, question);
-    named: keys of the fields it says; site: a packed site; way: the way asked about.
+    named: keys of the fields it says; site: a packed site; way: asked about; may: what its reader
+    is asked to change, as codes ("": nothing said).
     """
 
     system: str = "metric"
@@ -57,6 +58,7 @@ class Reading:
     named: frozenset[str] = frozenset()
     site: str = ""
     way: str = ""
+    may: str = ""
 
     @property
     def trusted(self) -> bool:
@@ -78,11 +80,12 @@ def write(
     site: str = "",
     way: str = "",
     kept: frozenset[str] = frozenset(),
+    may: str = "",
 ) -> str:
     """The fragment that says ``state``: what does not show, or is a frozen default, is left out.
 
     site: a packed site that goes with it; way: which way through it is asked about; kept: keys
-    of fields that stand as that site fills them, and so need not be said.
+    of fields that stand as that site fills them, and so need not be said; may: as in ``Reading``.
     """
     pairs = _head(state.system)
     usual = frozen.table(VERSION, sheet.key, state.system)
@@ -96,7 +99,7 @@ def write(
             left = _text(entry, left, {}, state.system, usual)
         if standing != "example" or text != left:
             pairs.append((entry.key + MARKS.get(standing, ""), text))
-    return _closed([*pairs, *_carried(site, way)])
+    return _closed([*pairs, *_carried(site, way, may)])
 
 
 def said(sheet: Sheet, entry: Field, state: State) -> str:
@@ -105,17 +108,17 @@ def said(sheet: Sheet, entry: Field, state: State) -> str:
     return _text(entry, state.text(entry), state.units, state.system, usual)
 
 
-def of_site(system: str, site: str, way: str = "") -> str:
-    """The fragment that opens any sheet as a packed site fills it."""
-    return _closed([*_head(system), *_carried(site, way)])
+def of_site(system: str, site: str, way: str = "", may: str = "") -> str:
+    """The fragment that opens any sheet as a packed site fills it; may: as in ``Reading``."""
+    return _closed([*_head(system), *_carried(site, way, may)])
 
 
 def _head(system: str) -> Pairs:
     return [("v", str(VERSION))] + ([("u", "us")] if system == "us" else [])
 
 
-def _carried(site: str, way: str) -> Pairs:
-    return [pair for pair in zip(CARRIED, (site, way), strict=True) if site and pair[1]]
+def _carried(site: str, way: str, may: str) -> Pairs:
+    return [pair for pair in zip(CARRIED, (site, way, may), strict=True) if site and pair[1]]
 
 
 def _closed(pairs: Pairs) -> str:
@@ -174,8 +177,8 @@ def _with_site(sheet: Sheet, pairs: Pairs, after: Pairs) -> Reading:
     reading = new.reading()
     if reading.cut:
         return reading
-    site, way = (carried.get(key, "") for key in CARRIED)
-    return replace(reading, site=site, way=way)
+    site, way, may = (carried.get(key, "") for key in CARRIED)
+    return replace(reading, site=site, way=way, may=may)
 
 
 def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:

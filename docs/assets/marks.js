@@ -27,9 +27,12 @@
 
   /* The word for one field; ``bar`` knows which are the site's. Why something is assumed stands
      under the verdict. */
-  function word(field, { whose, filled, cells }) {
+  function word(field, { whose, filled, cells, may }) {
     const { key, standing } = field;
     const own = filled.includes(key);
+    const asked = Boolean(may?.fields.includes(key));
+    field.wrap.toggleAttribute("data-sl-may", asked);
+    if (asked && own) return show(field, "please check");
     if (whose === "reading" || field.box?.value.trim() === UNKNOWN) return show(field, "");
     if (own && field.table && whose !== "example") {
       return show(field, assumedRows(field, cells) ? "assumed" : "from the site");

@@ -9,7 +9,7 @@
   const CHANGED = "Alder Terrace, changed";
   const UNNAMED = "Unnamed site";
   const EMPTY = { site: null, name: "", packed: "", summary: "", ways: [], way: "", line: "",
-    oneToOne: [], reasons: {}, cells: {}, filled: [], typed: [] };
+    oneToOne: [], reasons: {}, cells: {}, filled: [], typed: [], may: null };
 
   function button(text, press, about) {
     const made = document.createElement("button");
@@ -59,6 +59,7 @@
       if (site) {
         this.hold(site);
         this.filled = site.filled;
+        this.may = site.may || null; // what whoever made the link asks its reader to change
         this.whose = Store.carried() === site.packed ? "own" : "link";
       } else {
         const given = Object.values(standing).some((one) => one !== "example");
@@ -76,7 +77,8 @@
 
     /* What Python is told of it with the numbers. */
     tell() {
-      const site = this.site && { text: this.packed, way: this.way, kept: this.filled };
+      const { packed: text, way, filled: kept } = this;
+      const site = this.site && { text, way, kept, ...(this.may && { may: this.may.code }) };
       return { reasons: this.reasons, site, way: this.way };
     }
 
@@ -265,7 +267,8 @@
       const strong = document.createElement("strong");
       strong.textContent = name;
       whose.replaceChildren(strong, rest);
-      about.textContent = [this.summary, this.line && "this way: " + this.line].filter(Boolean).join("; ");
+      const told = [this.summary, this.line && "this way: " + this.line].filter(Boolean).join("; ");
+      about.textContent = [told, this.may?.words].filter(Boolean).join(". ");
       way.hidden = this.ways.length < 2;
       if (this.choose.dataset.ways !== JSON.stringify(this.ways)) {
         this.choose.replaceChildren(...this.ways.map(({ value, label }) => new Option(label, value)));

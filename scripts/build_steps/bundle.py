@@ -10,7 +10,8 @@ import re
 from scripts.build_steps.places import SCRIPTS
 
 HEAD, PAGE = "assets/head.js", "assets/page.js"
-APART = {"places", "track", "enquiry"}  # of few pages, which name them by themselves
+# of few pages, which name them by themselves
+APART = {"places", "track", "enquiry", "whole", "desk_paper"}
 SOURCES = SCRIPTS.parent / "docs" / "assets"
 OURS = sorted(path.stem for path in SOURCES.glob("*.js") if path.stem not in APART)
 TAG = re.compile(

@@ -5,6 +5,7 @@ import sys
 
 import pytest
 
+from calc.desk.ops import DO
 from calc.sheets import KEYS
 from calc.site import frozen
 from tests.house.modules import ROOT, imported, modules
@@ -17,6 +18,7 @@ STARTS = (
     "calc.sheets.start",  # the same
     "calc.sheets.views",
     *(f"calc.sheets.{key}.sheet" for key in KEYS),
+    *(f"calc.desk.{name}" for name in DO.values()),  # by what a page asks them to do
     *(f"calc.site.frozen.v{version}" for version in range(frozen.NEWEST + 1)),  # by their number
 )
 

@@ -1,0 +1,120 @@
+"""Facts of a site in words, "not known" where they are: no example's number stands in for one."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from typing import TYPE_CHECKING
+
+from calc.errors import InputError
+from calc.page.ask_back import said
+from calc.sheets.parts import ways
+from calc.site.facts import BY_PATH
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from calc.desk.work import Part, Work
+    from calc.page.answer import Figure, Table
+    from calc.site.site import Site
+    from calc.units import Reader
+
+NOT_KNOWN = "not known"
+
+
+def fact(site: Site, path: str, reader: Reader) -> str:
+    """A fact in the reader's unit: "3.50 bar", "not known", "15.0 °C (assumed)".
+
+    What is usual for an unknown one is no fact.  Raises KeyError for no such path.
+    """
+    slot, held = BY_PATH[path], site.get(path)
+    if not held.known:
+        return NOT_KNOWN
+    if slot.kind == "choice":
+        told = dict(slot.options).get(held.text, held.text)
+    elif slot.kind == "quantity":
+        told = reader.show(slot.read(held.text), slot.quantity)
+    else:
+        told = held.text
+    return f"{told} (assumed)" if held.standing == "assumed" else told
+
+
+def pump(site: Site) -> str:
+    """The pump's name; an invented one is said to be."""
+    held = site.get("pump.id")
+    if not held.known:
+        return f"{NOT_KNOWN}: worked out with an invented middle pump"
+    invented = not site.get("pump.curve").known
+    try:
+        name = ways.pump_of(site).name
+    except InputError:
+        return held.text
+    return f"{name} (invented)" if invented and "nvented" not in name else name
+
+
+def figure(part: Part | None, *starts: str) -> Figure | None:
+    """The first figure of a part whose label begins so; None where there is none."""
+    if part is None or part.answer is None:
+        return None
+    for start in starts:
+        for one in part.answer.figures:
+            if one.label.startswith(start):
+                return one
+    return None
+
+
+def shown(part: Part | None, *starts: str) -> str:
+    """That figure in the reader's unit, or that it is not known."""
+    found = figure(part, *starts)
+    return NOT_KNOWN if found is None or part is None else said(found, part.outcome.reader)
+
+
+def table(part: Part | None, title: str) -> Table | None:
+    """A table of a part by the beginning of its title."""
+    if part is None or part.answer is None:
+        return None
+    return next((one for one in part.answer.tables if one.title.startswith(title)), None)
+
+
+def pipes(site: Site, reader: Reader) -> Iterator[tuple[str, float | None, tuple[str, ...]]]:
+    """(size in words, its length in the sections together, which sections) of every size.
+
+    m; None where the length of one of them is not known.
+    """
+    lengths: dict[str, float | None] = defaultdict(float)
+    named: dict[str, list[str]] = defaultdict(list)
+    for row in site.rows("sections"):
+        pipe = site.word("sections", row, "pipe")
+        size = ways.pipe_named(pipe).label if pipe else f"size {NOT_KNOWN}"
+        length, before = site.cell("sections", row, "length"), lengths[size]
+        lengths[size] = None if length is None or before is None else before + length
+        start, end = (site.word("sections", row, column) for column in ("from", "to"))
+        named[size].append(f"{start} – {end or NOT_KNOWN}")
+    for size, length in lengths.items():
+        yield size, length, tuple(named[size])
+
+
+def sentence(part: Part) -> str:
+    """What a part says: "Will it reach? Works. You get …", or what it lacks."""
+    if part.verdict is not None:
+        return f"{part.verdict.word}. {part.verdict.sentence}"
+    first = next(iter(part.outcome.errors.values()), "")
+    return f"Not worked out. {first}." if first else "Not worked out."
+
+
+def bare(part: Part | None) -> str:
+    """What a part says without its verdict's word; that it is not known where there is none."""
+    if part is None:
+        return NOT_KNOWN
+    return part.verdict.sentence if part.verdict else sentence(part)
+
+
+def title(part: Part) -> str:
+    """A part's title as it leads a sentence: "Will it reach?", "Cable size:"."""
+    name = part.sheet.title
+    return name if name.endswith("?") else f"{name}:"
+
+
+def worst_first(work: Work) -> list[Part]:
+    """The parts, those that do not work first, those without an answer before what works."""
+    order = {"bad": 0, "tight": 1, "": 1, "good": 2}
+    return sorted(work.parts, key=lambda one: order[one.verdict.level if one.verdict else ""])

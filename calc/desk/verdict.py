@@ -1,0 +1,99 @@
+"""The verdict of a whole supply: the worst finding of all its parts decides it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from calc.desk.work import all_ways, work_out
+from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
+
+if TYPE_CHECKING:
+    from calc.desk.work import Part, Work
+
+CORE = ("keep_up", "reach", "gravity")  # without any of these nothing is known of the supply
+NONE = "Not worked out"
+
+
+@dataclass(frozen=True)
+class Whole:
+    """level: "good", "tight" or "bad"; word and sentence; key: of the part it comes from, "" for
+    none."""
+
+    level: str
+    word: str
+    sentence: str
+    key: str = ""
+
+
+@dataclass(frozen=True)
+class Found:
+    """A finding, and the key of the part it is of."""
+
+    key: str
+    finding: Finding
+
+
+def found(work: Work) -> tuple[Found, ...]:
+    """Every stop and care of the parts, the worst first; a part without an answer is one.
+
+    Of equals that of the part people ask first comes first.
+    """
+    of: dict[int, str] = {}
+    all_of: list[Finding] = []
+    for one in work.parts:
+        for finding in _of_part(one):
+            if finding.level != "note":
+                all_of.append(finding)
+                of[id(finding)] = one.key
+    for left in work.undecided:
+        finding = unchecked("left", f"Not checked, {left.title}: the site lacks {left.lacks}.")
+        all_of.append(finding)
+        of[id(finding)] = left.key
+    return tuple(Found(of[id(one)], one) for one in ranked(all_of))
+
+
+def _of_part(one: Part) -> tuple[Finding, ...]:
+    if one.answer is not None:
+        return one.answer.findings
+    said = next(iter(one.outcome.errors.values()), "its numbers cannot be read")
+    title = one.sheet.title.rstrip("?")
+    return (unchecked("failed", f"Not worked out, {title}: {said}."),)
+
+
+def of(work: Work) -> Whole:
+    """The ``Whole`` of a site's parts: never greener than the worst of them."""
+    if not any(work.part(key) for key in CORE):
+        lacks = next((one.lacks for one in work.left if one.key in CORE), "the pipe")
+        return Whole(TIGHT, NONE, f"The whole supply needs {lacks} to be known.")
+    worst = next(iter(found(work)), None)
+    if worst is not None and work.level != "good":
+        return Whole(work.level, WORDS[work.level], worst.finding.text, worst.key)
+    first = next(one for one in work.parts if one.key in CORE)
+    said = first.verdict.sentence if first.verdict else ""
+    return Whole(work.level, WORDS[work.level], said, first.key)
+
+
+def mark(one: Found) -> tuple[str, str, str, str]:
+    """What tells a finding from others, whatever its figures: level, part, key and place."""
+    return one.finding.level, one.key, one.finding.key, one.finding.at
+
+
+def in_full(work: Work, one: Found) -> Finding:
+    """A finding of a site worked out quickly, as its page says it: with its cause."""
+    whole = work_out(work.site, work.system, (one.key,))
+    return next((each.finding for each in found(whole) if mark(each) == mark(one)), one.finding)
+
+
+def quickly(work: Work) -> Whole:
+    """``of`` a site worked out quickly, its sentence as the page of the worst finding says it."""
+    told, worst = of(work), next(iter(found(work)), None)
+    if worst is None or told.sentence != worst.finding.text:
+        return told
+    return replace(told, sentence=in_full(work, worst).text)
+
+
+def margin(work: Work) -> float | None:
+    """What the weakest outlet has beyond what it needs, Pa; None where none can be told."""
+    found_ways = [one.running_pa - one.needed_pa for one in all_ways(work.site)]
+    return min(found_ways, default=None)

@@ -1,0 +1,249 @@
+"""The letter of a whole site: its numbers are the pages' own, and it is never greener than they."""
+
+import json
+import re
+
+import pytest
+
+from calc import bridge
+from calc.desk import blocks, may_change
+from calc.page.state import State
+from calc.sheets import sheet as find_sheet
+from calc.site import link
+from calc.site.facts import Fact
+from calc.site.pack import pack, unpack
+from calc.units import Reader
+from tests.desk.sites import MADE, NAMED, WORST, asked, desk, fragment, pages, site, worked
+from tests.sheets.any_supply import figures
+
+KEYS = [(key, system) for key in NAMED for system in ("metric", "us")] + [
+    (seed, "") for seed in MADE
+]
+TAG = re.compile(r"<[^>]+>")
+
+
+def plain(text):
+    return text.replace("\u00a0", " ").replace("\u202f", " ")
+
+
+def shown(reply):
+    """All that a sheet's page shows, as text."""
+    return plain(f"{reply.get('text', '')} {TAG.sub(' ', reply.get('html', ''))}")
+
+
+def part(text, heading):
+    """The lines under a heading of the letter."""
+    after = text.split(f"\n{heading}\n", 1)
+    return after[1].split("\n\n")[0] if len(after) == 2 else ""
+
+
+@pytest.mark.parametrize(("key", "system"), KEYS)
+def test_every_verdict_of_the_letter_is_that_of_its_own_page(key, system):
+    letter = desk("reply", key, system)["text"]
+    for one in worked(key, system).parts:
+        own = pages(key, system)[one.key]
+        if one.verdict is None:
+            assert own["errors"]
+            assert f"{one.sheet.title.rstrip('?')}" in letter
+        else:
+            assert plain(one.verdict.sentence) in plain(letter)
+            assert plain(one.verdict.sentence) in shown(own).replace("&#x27;", "'").replace(
+                "&amp;", "&"
+            ) or plain(one.verdict.sentence) in plain(own["text"])
+
+
+@pytest.mark.parametrize(("key", "system"), KEYS)
+def test_pressure_and_flow_of_every_outlet_are_those_of_the_whole_supply(key, system):
+    lines = part(desk("reply", key, system)["text"], "Pressure and flow at every outlet")
+    work = worked(key, system)
+    keep_up = work.part("keep_up")
+    if keep_up is None or keep_up.answer is None:
+        assert lines.startswith("Not worked out")
+        return
+    own, reader = pages(key, system)["keep_up"], Reader(work.system)
+    (table,) = [one for one in keep_up.answer.tables if one.title.startswith("Every outlet")]
+    assert len(lines.splitlines()) == len(table.rows) == len(site(key).rows("outlets"))
+    cells = shown(own)
+    for line, row in zip(lines.splitlines(), table.rows, strict=True):
+        assert line.startswith(f"- {row[0]}: ")
+        pressure = reader.number(row[2][1], "pressure")
+        assert f"pressure {plain(reader.show(row[2][1], 'pressure'))};" in line
+        assert pressure in cells
+        if row[4][1] is None:
+            assert "flow closed" in line
+        else:
+            assert f"flow {plain(reader.show(row[4][1], 'flow'))};" in line
+            assert plain(reader.number(row[4][1], "flow")) in cells
+
+
+@pytest.mark.parametrize(("key", "system"), KEYS)
+def test_every_figure_stands_on_a_page_or_is_a_fact_of_the_site(key, system):
+    work = worked(key, system)
+    letter = desk("reply", key, system)["text"].partition("These numbers, to look at")[0]
+    known = {one for own in pages(key, system).values() for one in figures(shown(own))}
+    reader = Reader(work.system)
+    sums = {}
+    for row in site(key).rows("sections"):
+        size, length = row["pipe"].text, site(key).cell("sections", row, "length")
+        sums[size] = sums.get(size, 0.0) + length
+    known |= {one for value in sums.values() for one in figures(reader.show(value, "length"))}
+    for path, kind in (("pressure_tank.volume", "volume"), ("pump.set", "pressure"),
+                       ("pump.cut_in", "pressure"), ("pump.cut_out", "pressure")):  # fmt: skip
+        if site(key).get(path).known:
+            known |= set(figures(reader.show(site(key).value(path), kind)))
+    first, _, rest = letter.partition("Assumed, not from you")[0].partition("\nPressure and flow")
+    main = first + rest.partition("\n\n")[2]  # the outlets' own lines are compared above
+    assert set(figures(plain(main))) <= known
+
+
+@pytest.mark.parametrize(("key", "system"), KEYS)
+def test_the_letter_is_never_greener_than_its_worst_page(key, system):
+    reply = desk("reply", key, system)
+    levels = [one.verdict.level if one.verdict else "tight" for one in worked(key, system).parts]
+    assert WORST.index(reply["level"]) <= min(WORST.index(one) for one in levels)
+    for own in pages(key, system).values():
+        for level in re.findall(r'class="sl-verdict sl-(\w+)"', own.get("html", "")):
+            assert WORST.index(reply["level"]) <= WORST.index(level)
+    assert reply["word"] + "." in reply["text"]
+
+
+def test_what_nobody_told_is_not_known_and_no_example_number_stands_for_it():
+    text = desk("reply", "unknown")["text"]
+    assert "- Set pressure: not known" in text
+    assert "- Pump duty with everything open: not known" in text
+    assert "3.5 bar" not in text.partition("\nhttps")[0]
+    asks = asked("reply", fragment=fragment("unknown"), asks=True)["text"]
+    first = part(asks, "Please tell us, what matters most first").splitlines()[0]
+    assert first.startswith("1. Set pressure")
+    assert "without it there is no answer to: Will it keep up" in first
+
+
+def test_an_empty_site_is_answered_without_a_number():
+    made = site("alder")
+    for path in list(made.facts):
+        made = made.put(path, Fact("", "unknown"))
+    for table in list(made.tables):
+        made = made.put_rows(table, ())
+    reply = asked("reply", fragment=link.of_site("metric", pack(made)), asks=True)
+    assert reply["word"] == "Borderline"
+    assert "Pipe: not known" in reply["text"]
+    assert not figures(reply["text"].partition("\nhttps")[0])
+
+
+def test_without_a_pump_the_letter_names_none():
+    sizes = part(desk("reply", "spring")["text"], "Main sizes")
+    assert "Pump" not in sizes
+    assert "Pipe, 40 mm PE 100 SDR 11: 60.0 m" in sizes
+
+
+def test_questions_come_in_the_order_of_their_effect():
+    text = asked("reply", fragment=fragment("alder"), asks=True)["text"]
+    lines = part(text, "Please tell us, what matters most first").splitlines()
+    assert [int(line.split(".")[0]) for line in lines] == list(range(1, len(lines) + 1))
+    assert "“It” is “Flow to plan for” of “How much water”" in text
+
+
+def test_without_a_fragment_it_is_the_invented_example_and_says_so():
+    reply = asked("reply", fragment="")
+    assert reply["example"]
+    assert "A worked example with invented numbers, not yours." in reply["text"]
+    assert not desk("reply", "alder")["example"]
+
+
+@pytest.mark.parametrize("bad", ["v=1&site=1m~x~~~&c=aaaaa", "v=1&climb=20m&c=00000", "zz=1"])
+def test_a_link_that_is_not_whole_or_holds_no_site_gives_no_letter(bad):
+    reply = asked("reply", fragment=bad)
+    assert reply["errors"]
+    assert "text" not in reply
+
+
+def test_names_are_escaped():
+    evil = "<img src=x onerror=1>"
+    made = site("alder").put_cell("outlets", 0, "name", Fact(evil))
+    made = type(made)(evil, made.system, made.facts, made.tables, made.note)
+    where = link.of_site("metric", pack(made))
+    for do in ("reply", "installer"):
+        reply = asked(do, fragment=where)
+        assert "<img" not in reply["html"] + reply.get("svg", "")
+        assert "&lt;img" in reply["html"]
+
+
+def test_text_and_html_say_the_same_words():
+    reply = desk("reply", "alder")
+    words = re.sub(r"\W+", " ", TAG.sub(" ", reply["html"]))
+    for line in reply["text"].splitlines():
+        if line.startswith("- ") and ": pressure" not in line:
+            assert re.sub(r"\W+", " ", blocks.escape(line[2:])).strip() in words
+
+
+# The link, and what the customer may change -----------------------------------------------------
+
+
+def test_the_letters_link_opens_the_site_as_it_was_sent():
+    reply = asked("reply", fragment=fragment("alder"), may=["o", "us", "nonsense"])
+    assert reply["address"].startswith("https://water.example/keep-up/#v=1&")
+    assert reply["text"].rstrip().endswith(reply["address"])
+    read = link.read(reply["fragment"], find_sheet("keep_up"))
+    assert (read.cut, read.said, read.may) == (False, (), "o.us")
+    assert unpack(read.site) == unpack(pack(site("alder")))
+    assert "Please check and change: Outlets, and how many are open; Set pressure." in reply["text"]
+    assert may_change.COURTESY in reply["text"]
+
+
+def test_a_link_without_a_choice_is_byte_for_byte_as_before():
+    packed = pack(site("alder"))
+    assert "may=" not in link.of_site("metric", packed)
+    assert link.of_site("metric", packed) == link.of_site("metric", packed, "", "")
+    assert "may=" not in desk("reply", "alder")["fragment"]
+
+
+def test_a_page_marks_what_its_reader_is_asked_to_change_and_keeps_the_choice():
+    where = asked("reply", fragment=fragment("alder"), may=["o", "us"])["fragment"]
+    read = json.loads(bridge.handle(json.dumps(
+        {"op": "read", "sheet": "keep_up", "fragment": where})))  # fmt: skip
+    told = read["site"]["may"]
+    assert set(told["fields"]) == {"taps", "set"}
+    assert told["words"].endswith("Nothing is locked: every other number can be changed too.")
+    held = read["site"]
+    request = {"op": "work", "sheet": "keep_up", "system": "metric",
+               "texts": {**read["texts"], "set": "4"}, "units": read["units"],
+               "standing": {**read["standing"], "set": "given"},
+               "site": {"text": held["packed"], "way": held["way"], "may": told["code"],
+                        "kept": [key for key in held["filled"] if key != "set"]}}  # fmt: skip
+    returned = json.loads(bridge.handle(json.dumps(request)))
+    assert "&may=o.us&c=" in returned["link"]
+    assert "&may=o.us&c=" in returned["onward"]
+    again = link.read(returned["link"], find_sheet("keep_up"))
+    assert again.named == {"set"}  # what they changed, beside the site as it was sent
+    assert again.site == pack(site("alder"))
+
+
+def test_a_returned_link_found_in_a_mail_brings_what_was_changed():
+    sent = asked("reply", fragment=fragment("alder"), may=["us"])["fragment"]
+    read = link.read(sent, find_sheet("keep_up"))
+    filled = {**read.texts, "set": "4"}
+    state = State("metric", filled, {**read.units, "set": "bar"}, {"set": "given"})
+    kept = frozenset(read.texts) - {"set"}
+    typed = link.write(find_sheet("keep_up"), state, read.site, "", kept, read.may)
+    assert "&set=" in typed or "set=4" in typed
+    address = f"https://water.example/keep-up/#{typed}"
+    wrapped = "\n".join(f"> {address[at : at + 70]}" for at in range(0, len(address), 70))
+    found = asked("reply", mail=f"Hello,\n\n{wrapped}\n\nThank you")
+    assert (len(found["found"]), found["said"]) == (1, [])
+    back = unpack(link.read(found["found"][0]["fragment"], find_sheet("keep_up")).site)
+    assert back.value("pump.set") == 4e5
+    assert back.put("pump.set", site("alder").get("pump.set")) == unpack(pack(site("alder")))
+
+
+def test_codes_are_of_known_groups_and_facts_each_once():
+    codes = [group.code for group in may_change.GROUPS]
+    assert len(set(codes)) == len(codes)
+    assert all(len(code) == 1 for code in codes)
+    assert may_change.read("o.o.us.zz.x9..") == ("o", "us")
+    assert may_change.labels("") == ()
+
+
+def test_a_fall_with_points_on_the_way_is_answered_as_its_page_opens_it():
+    own = pages("spring")["gravity"]
+    assert "failed" not in own
+    assert "text" in own
