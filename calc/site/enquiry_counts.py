@@ -76,7 +76,7 @@ NO_LIST = re.compile(
     r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"
 )
 DRY = re.compile(
-    r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
+    r"\b(?:compost(?:ing)?|dry|pit|bucket|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
 )
 SKIP_THING = re.compile(
     r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)"
