@@ -83,9 +83,6 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _unrelated(token, at, near, found)
     if at.before == "WATER" and "water.level" in found:
         found.pop("way.climb", None)
-    many = near.mail[max(0, token.end - 6) : token.end].endswith(("metres", "meters", "feet"))
-    if many and "well" not in near.left:
-        found.pop("well.depth", None)
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
 
