@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from calc.site import (
     enquiry_asked,
+    enquiry_bare,
     enquiry_counting,
     enquiry_people,
     enquiry_together,
@@ -38,6 +39,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         clause = next((one for one in clauses if one.start <= token.start < one.end), None)
         if clause:
             token.why = clause.why
+    enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
@@ -126,7 +128,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
              taken: list[tuple[int, int]]) -> None:  # fmt: skip
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
-    pipes = pipes_of(clean, live, sentences)
+    pipes, unit = pipes_of(clean, live, sentences), enquiry_bare.usual(live)
     for at, token in enumerate(live):
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
@@ -152,19 +154,19 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                     )
                 )
             continue
-        _weighed(token, near, found, clean)
+        _weighed(token, near, found, clean, unit)
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
 
 
-def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
+def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:
     """The fact that a number is, if any: the heaviest reading, unclear where two weigh the same."""
     if token.kind == "pair":
         _pair(token, found)
         return
     if token.kind == "bare":
-        _bare(token, near, found)
+        _bare(token, near, found, unit)
         return
     weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
@@ -242,21 +244,19 @@ def _pair(token: Token, found: Found) -> None:
     found.pieces.append(Piece("pump.control", token.start, token.end, word="switch", weight=0.5))
 
 
-def _bare(token: Token, near: Context, found: Found) -> None:
-    """A number without a unit, where the words leave no doubt: pressures of a switch."""
-    if not (token.low >= 10 and token.low <= 150) and not 1 <= token.low <= 8:
-        return
-    if not re.search(
-        r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on", near.before + near.right
-    ):
-        return
-    trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
-    weights = enquiry_weigh.pressure(trial, near)
-    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
-    if path and not re.match(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)", near.right):
+def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
+    """A number without a unit, where the words leave no doubt: of a switch, of the letter's unit."""
+    piece = enquiry_bare.pressure(token, near)
+    if piece is None:
+        trial, path = enquiry_bare.length(token, near, unit)
+        if path:
+            token.used = True
+            piece = replace(
+                _piece(trial, path, 4.5, ()), reason="the letter's unit, which was not told"
+            )
+    if piece is not None:
         token.used = True
-        found.pieces.append(Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,
-                                  reason="the usual unit, which was not told"))  # fmt: skip
+        found.pieces.append(piece)
 
 
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
