@@ -11,8 +11,8 @@ _NOUNS = (
     ("PTANK", words.PRESSURE_TANK),
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
-    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
-    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|is (?:required|needed|wanted|used|piped|brought|taken|drawn|delivered|carried)|runs|flows|gets|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
+    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
@@ -21,7 +21,7 @@ _NOUNS = (
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
-        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|shower|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
         r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
@@ -84,6 +84,9 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
 
 
 _ITS = re.compile(r"[\s,-]*(?:and )?its\b")
+_WHOSE = re.compile(
+    r"\b(?:whose|its|the) (?:outlet|bottom|base|foot|floor|underside|valve|outlet pipe) (?:is|lies|sits|stands|being)(?: (?:about|roughly|some))? ?$"
+)
 _IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
 _WHICH = re.compile(
     r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+"
@@ -93,6 +96,10 @@ _WHICH = re.compile(
 
 def _antecedent(whole_left: str) -> str:
     """What "that is" just before a number belongs to: the last place that was named."""
+    whose = _WHOSE.search(whole_left[-60:])
+    tank = whose and (words.ABOVE.search(whole_left) or words.TANK.search(whole_left))
+    if tank:
+        return "ABOVE"
     found = _WHICH.search(whole_left[-60:])
     return (
         noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""

@@ -72,6 +72,11 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     if _from_to(token, near, found):
         return
     at = _labelled(token, near, at)
+    vertical = _VERTICAL.search(near.left[-60:])
+    if "way.climb" in found and vertical and not re.match(r" ?of (?:pipe|line|hose)", near.right):
+        found.pop("way.length", None)
+        if "water" not in near.left[-40:] and at.before != "WATER":
+            found.pop("water.level", None)
     if at.how:
         _related(token, at, near, found)
     elif "pump.height" in found:
@@ -101,6 +106,10 @@ def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
     return True
 
 
+_VERTICAL = re.compile(
+    r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
+    r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
+)
 _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
 _HILL = re.compile(
     r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b"
@@ -144,6 +153,11 @@ def _labelled(token: Token, near: Context, at: places.Between) -> places.Between
         return places.Between(
             places.noun(bare["one"]), "HOUSE", "below" if token.sign < 0 else "above"
         )
+    by = _BY.search(near.left[-90:])
+    if by and not at.how:
+        how = "below" if by["how"] in {"below", "lower"} else "above"
+        token.sign = -1.0 if how == "below" else 1.0
+        return places.Between(at.before, places.noun(by["other"], last=False), how)
     label = _LABEL.search(near.left[-70:])
     if not label or at.how:
         return at
@@ -156,6 +170,9 @@ def _labelled(token: Token, near: Context, at: places.Between) -> places.Between
 
 _STANDS = re.compile(
     r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
+)
+_BY = re.compile(
+    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:the|our|my) [a-z '-]{3,50}?) by (?:about |some |roughly |around |a good )*$"
 )
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
@@ -231,6 +248,8 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
             and re.match(r" ?(?:below|above|under|over)", near.right)
         ):
             found["way.climb"] = 0
+    elif one == "HOUSE" and other in {"TANK", "ABOVE"} and down:
+        found["tank.level"], token.sign = 7, 1.0
     elif one == "HOUSE" and other in {*sources, "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
     elif one == "HOUSE" and other == "HOUSE" or not one and other == "HOUSE":
@@ -300,6 +319,14 @@ def _unrelated(token: Token, at: places.Between, near: Context, found: dict[str,
     goal = places.noun(to[1], last=False) if to else ""
     tank = goal in {"TANK", "ABOVE"} or (not goal and at.before in {"TANK", "ABOVE"} and not re.search(
         r"\b(?:from|between) [^.,;]{0,20}tanks?[^.,;]*$", near.left))  # fmt: skip
+    from_tank = re.search(
+        r"\b(?:drops?|falls?|height|head)\b[^.;,]{0,12} from (?:the |our )?(?:\w+ )?(?:tank|reservoir) ?(?:to [^.;,]{3,25}? )?(?:is|are|:|of)?[ ~]*(?:about |some )?$"
+        r"|\bfrom (?:the |our )?(?:\w+ )?(?:tank|reservoir) to [^.;,]{3,25},? (?:it |there )?(?:drops|falls|is a (?:drop|fall) of)[ ~]*(?:about |some )?$",
+        near.before[-90:],
+    )
+    if from_tank:
+        found.pop("water.level", None)
+        tank, token.sign = True, 1.0
     if tank:
         found["tank.level"], found["way.climb"] = 6.5, 0
     if at.before == "PUMP" and re.search(

@@ -152,6 +152,9 @@ def no_pump(low: str) -> tuple[int, int] | None:
     definite = re.compile(
         r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)"
     )
+    asked = re.match(r"[^.!\n]{0,40}\?", low[match.end() :])
+    if asked and re.search(r"need|want|maybe|perhaps|could|would", low[max(0, match.start() - 25) : match.end()]):
+        return None
     strong = "pump" in match.group()
     own = (
         [
@@ -165,6 +168,11 @@ def no_pump(low: str) -> tuple[int, int] | None:
     return None if own else match.span()
 
 
+_FLAT = re.compile(
+    r"\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
+    r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
+    r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
+)
 _LEVEL = re.compile(
     r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
 )
@@ -173,7 +181,15 @@ _LEVEL = re.compile(
 def level_with(low: str) -> tuple[int, int] | None:
     """Where it is said that the house is as high as its water."""
     match = _LEVEL.search(low)
-    return match.span() if match else None
+    if match is None:
+        flat = _FLAT.search(low)
+        roof = flat and re.search(
+            r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
+        )
+        return flat.span() if flat and not roof else None
+    begin = max(low.rfind(sign, 0, match.start()) for sign in ".;\n") + 1
+    other = re.search(r"\bpump\b", low[begin : match.end()])
+    return None if other and "house" not in match.group()[:6] else match.span()
 
 
 # What the nouns are ------------------------------------------------------------------------------------
@@ -183,11 +199,11 @@ PRESSURE_TANK = re.compile(
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
-    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
-    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tank (?:[a-z]+ )?on (?:a |its )?(?:stand|tower|stilts)|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
@@ -196,7 +212,8 @@ _ABOVE_CLUES = re.compile(
 )
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
-    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b"
+    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
+    r"|\btank\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
 )
 
 
