@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from calc.errors import InputError
+from calc.site import enquiry_persons
 from calc.site.enquiry_model import (
     Contradiction,
     Found,
@@ -15,6 +16,7 @@ from calc.site.enquiry_model import (
     Told,
     Unclear,
 )
+from calc.site.enquiry_persons import count_told as _count
 from calc.site.enquiry_slots import label, slot
 from calc.units import parse, plain_number
 
@@ -52,7 +54,12 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
     contradictions: list[Contradiction] = []
     for path, pieces in list(by_path.items()):
         pieces.sort(key=lambda one: one.start)
-        if path.startswith(("outlets.", "animals.", "use.people", "use.troughs")):
+        if path == "use.people":
+            one, several = enquiry_persons.persons(plain, low, pieces)
+            told += one
+            unclear += several
+            continue
+        if path.startswith(("outlets.", "animals.", "use.troughs")):
             told += _counts(plain, low, path, pieces)
             continue
         clear = [one for one in pieces if not one.others and not one.values]
@@ -197,24 +204,10 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     told: list[Told] = []
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
-    named = [one for one in pieces if one.vague]
+    named = [one for one in pieces if one.vague and _alone(low, one)]
     if not alone:
         return [*told, _count(plain, path, named[:1])] if named else told
-    if path == "use.people":
-        return [_count(plain, path, _persons(low, alone))]
     return [*told, _count(plain, path, _added(low, alone, named))]
-
-
-_AND = re.compile(r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ")
-
-
-def _persons(low: str, alone: list[Piece]) -> list[Piece]:
-    """People of several kinds told in one breath: "60 campers and 12 staff"."""
-    total = alone[:1]
-    for one in alone[1:]:
-        if _AND.fullmatch(low[total[-1].end : one.start]):
-            total.append(one)
-    return total
 
 
 def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
@@ -231,6 +224,20 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
         if near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
             total.append(one)
     return total
+
+
+_PIPE = re.compile(
+    r"[^.;\n]{0,14}\b(?:\d|between|from|to the|through|of|is (?:a )?\d|with|run is|size|spiral|bore)"
+)
+
+
+def _alone(low: str, piece: Piece) -> bool:
+    """Whether one thing named in the singular is the only one of its kind: nobody speaks of several,
+    nobody takes it back, and a hose is none of a pipe line."""
+    if re.search(rf"\b{re.escape(_thing(piece))}s\b", low):
+        return False
+    pipe = piece.path == "outlets.hose" and _PIPE.match(low, piece.end)
+    return not pipe and not re.search(r"[^\w](?:dn|ø)? ?\d+ ?(?:mm)? $", low[: piece.start][-8:])
 
 
 def _thing(piece: Piece) -> str:
@@ -251,14 +258,6 @@ def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     return not re.search(
         r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
     )
-
-
-def _count(plain: str, path: str, pieces: list[Piece]) -> Told:
-    low, high = sum(one.low for one in pieces), sum(one.high for one in pieces)
-    start, end = min(one.start for one in pieces), max(one.end for one in pieces)
-    ends = (f"{low:g}", f"{high:g}") if low != high else ("", "")
-    text = f"{low:g}" if low == high else f"{(low + high) / 2:.0f}"
-    return Told(path, text, label(path), plain[start:end], start, end, *ends)
 
 
 # Telling --------------------------------------------------------------------------------------------
