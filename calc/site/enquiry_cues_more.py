@@ -6,6 +6,12 @@ _WORD = r"(?: [a-z'-]+)"
 
 MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
     "length": (
+        ("well.depth", 6.5, r"(?:(?:^|[.\n;,:(] ?)(?:drilled |dug )?(?:well|bore|bore ?hole)|\b(?:old|new|drilled|dug|our|my|the|a) (?:well|bore|bore ?hole))[ ,:=-]+(?:is |of |at )?(?:about )?", r" ?(?:$|[,.;)\n]|deep|but|and then)(?! ?(?:away|from|below|above|water))"),
+        ("well.static", 8, r"(?:static(?: water)?(?: level)?|standing (?:water )?(?:level)?|rest(?:ing)? (?:water )?level|rest level|swl)(?: in (?:it|the (?:well|bore\w*)))?", None),
+        ("well.static", 8, None, r" ?(?:static|standing)\b"),
+        ("well.pumping", 8, r"(?:pumping level|level when (?:it )?(?:runs|pumps|is running)|level while pumping|dynamic level)", None),
+        ("water.level", 6, r"(?:surface|water)(?: is| was| has)? never (?:been )?(?:lower|deeper|further down) than", None),
+        ("drip.length", 10, r"(?:\n|^|[-*,;] ?)(?:drip )?line length", None),
         ("well.depth", 7, r"(?:wells?|bore ?holes?|bore)(?: log)?\b[^.;¤\n]{0,45}(?:sheet|log|report|drilled|depth|deep)(?: (?:gives|says|states|shows))?", r"(?! ?(?:to (?:the )?water|of pipe|down to water|above|below|higher|lower|away|from))"),
         ("well.depth", 6, None, r"[ -](?:drilled |dug |deep )*(?:hole|well|bore ?hole)\b(?! (?:away|to|from))"),
         ("well.depth", 6, r"(?:\bit|thing|hole|which|that|well)(?: is| was| goes|'s)?(?: [a-z]+){0,2}?", r"(?: |-)?(?:deep\b(?! (?:trench|under)))"),
@@ -38,6 +44,11 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("use.garden", 8, None, r" ?(?:for|on|to) (?:the |our )?(?:garden|plants|beds|vegetables|orchard|irrigation|plot|greenhouse)"),
         ("use.daily", 5, r"(?:they|we|us|house|household|everyone|family)(?: all| together)? (?:use|need|go through|get through)\b[^.;¤\d]{0,60}", None),
         ("use.daily", 6, r"(?:metered|meter reading\b[^.;¤\d]{0,30}|consumption\b[^.;¤\d]{0,40})(?: is| was| of)?", None),
+    ),
+    "pressure": (
+        ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to))*", None),
+        ("drip.least", 9, r"(?:minimum|at least|no less than)", r" ?(?:$|[,.;)\n])"),
+        ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip(?: ?line)?s?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),
     ),
     "percent": (
         ("power.shade", 7, r"(?:trees?|oak|hill|barn|shade|shadow|neighbou?r|pine|ridge)(?: (?:takes?|costs?|eats?|steals?|robs?|blocks?|cuts?))(?: off| away| us)?", None),

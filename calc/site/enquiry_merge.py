@@ -22,7 +22,7 @@ from calc.units import parse, plain_number
 
 _FIXED = re.compile(
     r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be|have (?:been|said))"
-    r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote)"
+    r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
     r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"

@@ -219,7 +219,7 @@ _OTHER = re.compile(
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
-    rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
+    rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )

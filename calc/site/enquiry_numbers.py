@@ -19,7 +19,7 @@ _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|ni
 _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
-    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|three quarters|a quarter)"
+    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|one half|three quarters|a quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
     rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
@@ -60,6 +60,8 @@ _DEFINED = (
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
+    ("flow", "imp gpm", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one )?){_MIN}"),
+    ("volume", "imp gal", rf"(?:imp(?:erial)?|uk)\.? {_GAL}"),
     ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),
     ("volume", "L", rf"{_L}\b(?!/)"),
     ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
@@ -72,7 +74,7 @@ _DEFINED = (
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
     ("length", "ft", r"(?:ft|feet|foot|foots|feets|fet)\b|'(?![\w'])"),
-    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! [a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue)[a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),

@@ -40,8 +40,8 @@ _ALONE = re.compile(
 )
 
 _TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(

@@ -71,7 +71,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
         return None
-    if re.match(r"[ -]*(?:of |deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
+    if re.match(r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
         return None
     if re.match(
         r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)",
@@ -114,7 +114,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
     for key, _, pattern in _MATERIALS:
         found = pattern.search(after)
         if found and re.fullmatch(
-            r"[ \"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
             after[: found.start()],

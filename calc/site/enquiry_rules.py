@@ -73,10 +73,11 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = _labelled(token, near, at)
     vertical = _VERTICAL.search(near.left[-60:])
-    if "way.climb" in found and vertical and not re.match(r" ?of (?:pipe|line|hose)", near.right):
+    if "way.climb" in found and vertical and "suction" not in near.left[-50:] and not re.match(r" ?of (?:pipe|line|hose)", near.right):
         found.pop("way.length", None)
         if "water" not in near.left[-40:] and at.before != "WATER":
             found.pop("water.level", None)
+    at = _aliased(at, near)
     if at.how:
         _related(token, at, near, found)
     elif "pump.height" in found:
@@ -90,6 +91,25 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         found.pop("way.climb", None)
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
+
+
+def _aliased(at: places.Between, near: Context) -> places.Between:
+    """ "above the shed" is above the pump, where the letter says that the pump stands in it."""
+    place = _ABOVE_WHAT.match(near.right)
+    if not at.how or at.after not in {"HOUSE", ""} or place is None:
+        return at
+    word = re.escape(place[1])
+    if re.search(
+        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
+        near.mail,
+    ):
+        return places.Between(at.before, "PUMP", at.how)
+    return at
+
+
+_ABOVE_WHAT = re.compile(
+    r"[ ,]*(?:above|below|higher than|lower than|over|under|up from|down from) (?:the |our |my )?([a-z-]{4,})\b"
+)
 
 
 def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
@@ -248,6 +268,8 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
             and re.match(r" ?(?:below|above|under|over)", near.right)
         ):
             found["way.climb"] = 0
+    elif one == "HOUSE" and other == "STORE" and down and "cistern" not in near.after[:40]:
+        found["tank.level"], token.sign = 7, 1.0
     elif one == "HOUSE" and other in {"TANK", "ABOVE"} and down:
         found["tank.level"], token.sign = 7, 1.0
     elif one == "HOUSE" and other in {*sources, "PUMP", "TANK", "ABOVE", ""}:

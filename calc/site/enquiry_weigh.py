@@ -23,13 +23,13 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|holding|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
-_SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
+_SET_RIGHT = re.compile(r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)")
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
 _RATED = re.compile(
     rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
@@ -79,7 +79,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _SET_NOT.search(near.before[-50:])
         and not found
     ) and re.search(
-        r"pump|constant|controller|speed|vfd|inverter|system|set", near.before + near.after
+        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set", near.before + near.after
     ):
         found["pump.set"] = 6
     rated = _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right)
@@ -122,8 +122,19 @@ _NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fis
 _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 
 
+_DAILY = re.compile(
+    r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
+)
+_FIRE = re.compile(r" ?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
+
+
 def volume(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a volume: which tank is it of?"""
+    if _FIRE.match(near.right):
+        return {"store.reserve": 7}
+    if _DAILY.search(near.left[-70:]) and token.unit in {"L", "gal", "m³"}:
+        token.unit += "/day"
+        return {"use.daily": 6}
     right = _END.split(near.right)[0]
     if _OTHER_VESSEL.match(right):
         return {"hot.volume": 5} if _HEATER.match(right) else {}
