@@ -6,7 +6,6 @@ _WORD = r"(?: [a-z'-]+)"
 
 MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
     "length": (
-        ("well.depth", 6.5, r"(?:(?:^|[.\n;,:(] ?)(?:drilled |dug )?(?:well|bore|bore ?hole)|\b(?:old|new|drilled|dug|our|my|the|a) (?:well|bore|bore ?hole))[ ,:=-]+(?:is |of |at )?(?:about )?", r" ?(?:$|[,.;)\n]|deep|but|and then)(?! ?(?:away|from|below|above|water))"),
         ("well.static", 8, r"(?:static(?: water)?(?: level)?|standing (?:water )?(?:level)?|rest(?:ing)? (?:water )?level|rest level|swl)(?: in (?:it|the (?:well|bore\w*)))?", None),
         ("well.static", 8, None, r" ?(?:static|standing)\b"),
         ("well.pumping", 8, r"(?:pumping level|level when (?:it )?(?:runs|pumps|is running)|level while pumping|dynamic level)", None),

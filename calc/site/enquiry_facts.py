@@ -189,6 +189,10 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         weights = enquiry_weigh.flow(token, near, weights)
     if not weights or max(weights.values()) < LEAST:
         return
+    levels = [one for one in ("well.static", "well.pumping") if one in weights]
+    if levels:  # the level of the well's page is the lowest water of the site, too
+        found.pieces.append(_piece(replace(token), levels[0], 8, ()))
+        weights = {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
     ranked = sorted(weights.items(), key=lambda one: -one[1])
     path, weight = ranked[0]
     others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)

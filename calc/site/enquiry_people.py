@@ -16,7 +16,7 @@ _OF_US = re.compile(
 )
 
 _PEOPLE_IS = re.compile(
-    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{0, 20}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
 )
 
 _WE_ARE = re.compile(
@@ -33,6 +33,10 @@ _TWO = re.compile(
 
 _VISIT = re.compile(
     r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
+)
+
+_UP_TO = re.compile(
+    r"\b(?:up to|sometimes|occasionally|now and then|in (?:summer|august|july|winter)|weekends?)(?: [a-z]+){0,3} $"
 )
 
 _ALONE = re.compile(
@@ -73,7 +77,8 @@ def _numbered(low: str) -> list[Counted]:
             ranged = match[2] if match.lastindex and match.lastindex > 1 else None
             high = value(ranged)[0] if ranged else number
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
-            guests = bool(_VISIT.search(after))
+            before = low[max(0, match.start() - 30) : match.start()]
+            guests = bool(_VISIT.search(after) or _UP_TO.search(before))
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

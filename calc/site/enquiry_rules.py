@@ -89,6 +89,8 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         _unrelated(token, at, near, found)
     if at.before == "WATER" and "water.level" in found:
         found.pop("way.climb", None)
+    if _BORE_IS.search(near.left) and re.match(r" ?(?:$|[,.;)\n])", near.right):
+        found["well.depth"] = 6.5
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
 
@@ -126,6 +128,9 @@ def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
     return True
 
 
+_BORE_IS = re.compile(
+    r"(?:^|[.\n;:] ?)(?:our |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+)
 _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
     r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
