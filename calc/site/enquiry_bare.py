@@ -12,7 +12,7 @@ from calc.site.enquiry_numbers import unit_after
 from calc.site.enquiry_rules import Context, weigh
 
 _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
-_TOLD = {"water.level", "pump.height", "well.depth", "way.climb", "way.length"}
+_TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}
 _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
     r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
@@ -43,7 +43,7 @@ def length(token: Token, near: Context, unit: str) -> tuple[Token, str]:
     """(the number in the letter's unit of length, its path), where a cue stands just before it."""
     if not unit or token.low != token.high or not 1 <= token.low <= 2000:
         return token, ""
-    if not _ENDS.match(near.right):
+    if not _ENDS.match(near.right) or re.search(r":[ ]*$", near.left):
         return token, ""
     trial = replace(token, kind="length", unit=unit, extra=dict(token.extra))
     weights = weigh(trial, near)
@@ -53,6 +53,8 @@ def length(token: Token, near: Context, unit: str) -> tuple[Token, str]:
         rule.path == path and rule.left and rule.fits(near.left[-110:], near.right)
         for rule in RULES["length"]
     )
+    if path == "way.length" and not re.search(r"\d ?(?:m|ft|feet|met)", near.before):
+        return token, ""
     return (trial, path) if path in _TOLD and cued and len(others) == 1 else (token, "")
 
 

@@ -106,6 +106,8 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _EACH.match(after):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
+    if ordinal and match.group().startswith("a ") and not _HAS.search(low[max(0, start - 30) : start]):
+        return None  # "whether a second shower is too much"
     if ordinal:
         return Counted(path, 2.0 if ordinal[1] == "second" else 3.0, start, end)
     number, high = (2.0, 2.0) if word == "both" else how_many(word)
@@ -120,13 +122,16 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
+_HAS = re.compile(
+    r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
+)
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
-    r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
+    r"['-]|s?' | ?power| (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
 )
 _CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
 _HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
@@ -219,6 +224,7 @@ _MANY = tuple(
         rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))",
     )
 )
+_DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
 _BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
 _BEHIND = re.compile(
@@ -243,7 +249,7 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _NIL.match(after):
         return Counted(path, 0, start, end)
-    if path == "outlets.toilet" and DRY.search(before[-20:]):
+    if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None

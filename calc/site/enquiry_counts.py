@@ -70,7 +70,7 @@ TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b"
 )
 TOGETHER_BEFORE = re.compile(
-    r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
+    r"\b(?:at once|at the same time|simultaneously|at a time)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
 )
 NO_LIST = re.compile(
     r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"

@@ -50,7 +50,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
-    _numbers(clean, numbers, sentences, found, taken)
+    _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
@@ -126,7 +126,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
-             taken: list[tuple[int, int]]) -> None:  # fmt: skip
+             taken: list[tuple[int, int]], asked: list[tuple[int, int, str]]) -> None:  # fmt: skip
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     pipes, unit = pipes_of(clean, live, sentences), enquiry_bare.usual(live)
     for at, token in enumerate(live):
@@ -140,7 +140,8 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            path = "suction.pipe" if on_suction(clean, pipe, near) else "way.pipe"
+            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
+            path = "suction.pipe" if sucks else "way.pipe"
             if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
                 found.pieces.append(
                     Piece(

@@ -198,15 +198,19 @@ def _same(one: Piece, other: Piece) -> bool:
 
 def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     """How many there are of one kind: a list added up, one named in the singular is one."""
+    pieces = [one for one in pieces if not _taken_back(low, one)]
     counted = [one for one in pieces if not one.vague]
     together = [one for one in pieces if one.word == "together"]
-    alone = [one for one in counted if one.word != "together"] or counted
+    alone = [one for one in counted if one.word != "together"]
+    alone = alone or ([] if path == "outlets.drip" else counted)
     told: list[Told] = []
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
     named = [one for one in pieces if one.vague and _alone(low, one)]
     if not alone:
-        return [*told, _count(plain, path, named[:1])] if named else told
+        kinds = {_thing(one): one for one in reversed(named)}
+        first = sorted(kinds.values(), key=lambda one: one.start)
+        return [*told, _count(plain, path, first)] if first else told
     return [*told, _count(plain, path, _added(low, alone, named))]
 
 
@@ -224,6 +228,17 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
         if near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
             total.append(one)
     return total
+
+
+_BACK = r"(?:never ?mind|forget|ignore|disregard|scratch|cross out|don'?t count|do not count|leave out|drop)"
+_GONE = re.compile(r"[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)")
+
+
+def _taken_back(low: str, piece: Piece) -> bool:
+    """Whether a thing counted is taken back elsewhere: "never mind the hose"."""
+    thing = re.escape(_thing(piece))
+    again = re.search(rf"\b{_BACK} (?:about )?(?:the |that |my )?(?:[a-z]+ )?{thing}", low)
+    return bool(thing and again) or bool(_GONE.match(low, piece.end))
 
 
 _PIPE = re.compile(

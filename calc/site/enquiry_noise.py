@@ -244,7 +244,7 @@ _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
     r"|should (?:i|we) |could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
-    r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|wondering (?:if|whether|about)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN

@@ -73,7 +73,7 @@ _DEFINED = (
     ("length", "km", r"(?:kms?|kilomet(?:re|er)s?|klicks?)\b"),
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
-    ("length", "ft", r"(?:ft|feet|foot|foots|feets|fet)\b|'(?![\w'])"),
+    ("length", "ft", r"(?:ft|feet|foot(?![ -]?valve)|foots|feets|fet)\b|'(?![\w'])"),
     ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue)[a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
@@ -95,7 +95,7 @@ _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
 _FEET_INCHES = re.compile(
-    r"(?<![\w.,/])(\d+)\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
+    rf"(?<![\w.,/])(\d+|{_CARD})\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{{1,2}}(?:[ -]\d/\d{{1,2}}|\.\d+|(?: ?[¼½¾]))?|{_CARD})"
     r"\s*(?:\"|''|in\b\.?|inch(?:es)?\b)"
 )
 _ABOUT = re.compile(
@@ -205,7 +205,7 @@ def tokens(low: str) -> list[Token]:
         if one is None:
             return found
         if feet and feet.start() <= one.start() and _feet_and_inches(low, feet):
-            number = float(feet[1]) + value(feet[2])[0] / 12
+            number = value(feet[1])[0] + value(feet[2])[0] / 12
             found.append(Token("length", number, number, "ft", feet.start(), feet.end()))
             at = feet.end()
             continue
@@ -222,7 +222,7 @@ _PIPEWORDS = re.compile(
 
 def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     """Whether "5 ft 6 in" is one height, and no length of a pipe of some inches."""
-    return value(feet[2])[0] < 12 and float(feet[1]) < 30 and not _PIPEWORDS.match(low, feet.end())
+    return value(feet[2])[0] < 12 and value(feet[1])[0] < 30 and not _PIPEWORDS.match(low, feet.end())
 
 
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:

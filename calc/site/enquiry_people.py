@@ -35,6 +35,9 @@ _VISIT = re.compile(
     r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
 )
 
+_SOMETIMES = re.compile(
+    rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"
+)
 _UP_TO = re.compile(
     r"\b(?:up to|sometimes|occasionally|now and then|in (?:summer|august|july|winter)|weekends?)(?: [a-z]+){0,3} $"
 )
@@ -45,7 +48,7 @@ _ALONE = re.compile(
 
 _TERM = re.compile(
     rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+    rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(
@@ -61,6 +64,8 @@ def people(low: str) -> list[Counted]:
 def _party(low: str) -> list[Counted]:
     """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
+        if re.search(r"[a-z][,(] ?$|\band $", low[max(0, match.start() - 6) : match.start()]):
+            continue  # somebody stands before, whom nobody here knows
         terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
         total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
         if total == int(total):
@@ -76,6 +81,8 @@ def _numbered(low: str) -> list[Counted]:
             number = value(next((one for one in match.groups() if one), ""))[0]
             ranged = match[2] if match.lastindex and match.lastindex > 1 else None
             high = value(ranged)[0] if ranged else number
+            more = None if ranged else _SOMETIMES.match(low, match.end())
+            high = value(more[1])[0] if more else high
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             before = low[max(0, match.start() - 30) : match.start()]
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))

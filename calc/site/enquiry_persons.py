@@ -8,10 +8,7 @@ from calc.site.enquiry_model import Piece, Reading, Told, Unclear
 from calc.site.enquiry_slots import label
 
 _AND = re.compile(r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ")
-_ALL = re.compile(
-    r" ?(?:people |persons |of us )?(?:in total|total\b|in all|altogether|all told|all together|full time|now\b)"
-)
-_SO = re.compile(r"\b(?:so|total(?: of)?|in all|altogether|makes?|that's|figure|now)(?: on| about)? $")
+_SO = re.compile(r"\b(?:so|makes?|together|total of)(?: about)? $")
 
 
 def persons(plain: str, low: str, pieces: list[Piece]) -> tuple[list[Told], list[Unclear]]:
@@ -26,7 +23,7 @@ def persons(plain: str, low: str, pieces: list[Piece]) -> tuple[list[Told], list
     amount = sum(one.low for one in total)
     rest = [one for one in others if one.low not in {amount, *(each.low for each in total)}]
     for one in rest:
-        if _ALL.match(low, one.end) or _SO.search(low[max(0, one.start - 18) : one.start]):
+        if _SO.search(low[max(0, one.start - 18) : one.start]):
             return [count_told(plain, path, [one])], []
     if not rest:
         return [count_told(plain, path, total)], []

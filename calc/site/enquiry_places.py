@@ -21,7 +21,7 @@ _NOUNS = (
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
-        r"|shower|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
         r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
@@ -125,11 +125,15 @@ def _subject(said: str) -> str:
             r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
             part,
         )
-        if verb and (name := noun(part[: verb.start()])):
+        if verb and (name := noun(part[: verb.start()])) and (name != "WATER" or "WATER" in _all(part)):
             return name
         if name := noun(part):
             return name
     return ""
+
+
+def _all(said: str) -> set[str]:
+    return {key for key, pattern in _NOUNS if pattern.search(said)}
 
 
 def goes_down(left: str, right: str) -> bool:

@@ -73,6 +73,14 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = _labelled(token, near, at)
     vertical = _VERTICAL.search(near.left[-60:])
+    if "way.length" in found and at.before == "WELL" and re.search(r"\b(?:goes|whole)\b", near.left):
+        found.pop("way.length")
+        found["well.depth"] = max(found.get("well.depth", 0), 5)
+    if re.match(r" ?per (?:line|row|lateral)\b", near.right):
+        found.clear()
+        found["drip.length"] = 9
+    if "drip.length" in found:
+        found.pop("way.length", None)
     if "way.climb" in found and vertical and "suction" not in near.left[-50:] and not re.match(r" ?of (?:pipe|line|hose)", near.right):
         found.pop("way.length", None)
         if "water" not in near.left[-40:] and at.before != "WATER":
@@ -335,9 +343,16 @@ def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -
         found["way.climb"], token.sign = 5, 1.0 if down else -1.0
 
 
+_HIGH_SOURCE = re.compile(
+    r"\b(?:spring|source|intake|creek|stream|pond|lake)\b[^.;]{0,25}\b(?:is|lies|sits|stands|comes) (?:\w+ )?(?:over|above|higher than|uphill (?:of|from)) (?:the |our |my )?(?:house|hut|cabin|home|farm|cottage|garden|place|camp|village)"
+)
+
+
 def _unrelated(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
     """ "up 40 ft", "a fall of 20 m": the way's, unless a tank is named where it ends."""
     if places.goes_down(near.left.rsplit(",", 1)[-1], near.right.split(",", 1)[0]):
+        token.sign = -1.0
+    elif _HIGH_SOURCE.search(near.before[-120:]) and not re.search(r"\b(?:up|climbs?|rises?|uphill)\b", near.left[-25:]):
         token.sign = -1.0
     to = re.match(
         r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",

@@ -45,6 +45,10 @@ def paired(low: str, numbers: list[Token]) -> None:
             or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
             or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
         )
+        if "/" not in said and not re.search(
+            r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+        ):
+            continue
         small = pair.high <= 10 and not unit
         if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
                 r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip

@@ -181,13 +181,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
         and re.search(r"pressure|switch|psi|bar\b|pre-?charge", near.before + near.after)
     ):
         role = "pressure"
-    if (
-        role == ""
-        and litres <= 450
-        and re.search(r"\d0/\d0\b|\bpsi\b|switch|pump", near.mail)
-        and "gal" in token.unit
-    ):
-        role = "pressure"
+    if role == "" and not words.high(near.mail) and re.search(r"\bpump|\bbooster", near.mail):
+        role = "store"
     count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]

@@ -28,6 +28,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
+    ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)?,? (?:right |just |directly |close )?(?:by|next to|beside|near|close to|alongside) (?:it|them)\b"),
     ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
@@ -38,14 +39,14 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in|down) (?:the |our |a |my )?(?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well pumps?\b|\bjet\b(?=[^.;\n]{0,25}\b(?:well|pump|shed|basement|garage|switch))|\bpump\b[^.;\n¤]{0,40} (?:in|under|inside) (?:the |our |a |my )?(?:\w+ )?(?:mud ?room|entry|vault|root cellar|milk house|house|crawl ?space|pit|outbuilding)\b"),
-    ("pump.placement", "in", 2.5, r"\b(?<!shallow )(?<!shallow-)(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
+    ("pump.placement", "in", 2.5, r"\b(?:bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable|inverter (?:drive|control)s?|(?:it's|is|has|with) a drive\b|holds? [^.;\n]{0,12}\b(?:const\b|steady)|constant[ -]pressure set)\b"),
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
     ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
-    ("power.source", "grid", 3, r"\b(?:hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
@@ -86,7 +87,28 @@ def said(low: str) -> list[Said]:
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
     found += _facing(low)
-    return [one for one in found if not _backup(low, one) and not _denied(low, one)]
+    return [one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))]
+
+
+_BETWEEN = re.compile(r"[a-z,] (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) ")
+_WOULD = re.compile(r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$")
+_LINE = re.compile(
+    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
+)
+
+
+def _loose(low: str, one: Said) -> bool:
+    """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
+    half of a sentence and a cellar in the other, a place where it only would be."""
+    said = low[one.start : one.end]
+    if one.path == "pump.placement":
+        return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
+    if one.path != "pipes.held" or one.value != "buried":
+        return False
+    begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
+    ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
+    tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
+    return bool(tank) or not _LINE.search(low[begin : min(ends, default=len(low))])
 
 
 _DENIED = re.compile(
@@ -174,7 +196,7 @@ _FLAT = re.compile(
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
 )
 _LEVEL = re.compile(
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
 )
 
 
@@ -245,3 +267,12 @@ def tank_role(low: str, start: int, end: int) -> str:
             else ""
         )
     return "above" if above else "store" if store else ""
+
+
+def high(low: str) -> bool:
+    """Whether anything of a letter speaks of water that stands high and runs down."""
+    return bool(
+        _ABOVE_CLUES.search(low)
+        or ABOVE.search(low)
+        or re.search(r"\b(?:gravity|hill|uphill|ridge|tower|loft|attic|above|roof tank|header)\b", low)
+    )
