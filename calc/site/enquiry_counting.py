@@ -255,7 +255,9 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if negated(low, start):
         return Counted(path, 0, start, end)
-    apart = path in {"outlets.hose", "use.troughs", "outlets.drip"}
+    if path == "use.troughs":
+        return None
+    apart = path in {"outlets.hose", "outlets.drip"}
     listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
     runs = path == "outlets.hose" and _RUNS.match(after)
     if apart and not listed_before and not runs:

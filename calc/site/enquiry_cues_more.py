@@ -25,7 +25,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("drip.rows", 9, None, r" ?(?:between (?:the )?rows|row spacing|apart in the rows)"),
         ("pump.dry_lift", 9, r"(?:dry (?:suction )?lift|self[ -]?prim\w+(?: lift| height)?(?: up)?(?: to)?|primes?(?: itself)? (?:dry )?(?:from|to|up to))", None),
         ("pump.npsh", 9, r"npsh ?r?(?:equired)?", None), ("pump.npsh", 9, None, r" ?npsh"),
-        ("suction.length", 7, r"(?:sucks?|sucking|draws?|drawing|pulls?)\b[^.;¤\d]{0,30}\b(?:through|via|along)(?: an?)?", r" ?(?:of |long )?(?:[\w\"/-]+ ){0,3}?(?:pipe|hose|line|tube|poly)"),
+        ("suction.length", 9, r"(?:sucks?|sucking|draws?|drawing|pulls?)\b[^.;¤\d]{0,30}\b(?:through|via|along)(?: an?)?", r" ?(?:of |long )?(?:[\w\"/-]+ ){0,3}?(?:pipe|hose|line|tube|poly)"),
         ("suction.length", 8, r"suction side\b[^.;¤\d]{0,30}", r" ?(?:of )?(?:pipe|hose|line)"),
         ("pump.height", 7, r"(?:hung|hangs?|hanging|suspended|lowered|dangles)(?: down)?(?: on (?:a |the )?(?:rope|cable|pipe))?(?: at| to)", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),
         ("water.level", 7, r"(?:(?:pumping|dynamic|drawdown)(?: water)? level|level (?:when|while) pumping|drawdown(?: to)?|draws down to)", None),
@@ -48,6 +48,10 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to))*", None),
         ("drip.least", 9, r"(?:minimum|at least|no less than)", r" ?(?:$|[,.;)\n])"),
         ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip(?: ?line)?s?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),
+    ),
+    "time": (
+        ("store.days", 6, None, r"'? (?:reserve|storage|supply|worth|in (?:store|the tank|reserve)|without (?:the )?(?:pump|power|rain|sun|supply))"),
+        ("drip.hours", 9, r"(?:can water|water(?:ing)?|irrigat\w+|drip\w*)\b[^.;\n]{0,45}", r" ?(?:a|per|each|every) (?:day|night|morning)"),
     ),
     "percent": (
         ("power.shade", 7, r"(?:trees?|oak|hill|barn|shade|shadow|neighbou?r|pine|ridge)(?: (?:takes?|costs?|eats?|steals?|robs?|blocks?|cuts?))(?: off| away| us)?", None),

@@ -266,9 +266,18 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
 
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
     things = enquiry_counting.things(clean)
-    more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
+    more = enquiry_together.at_once(clean, things)
+    more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
     return [*things, *more, *enquiry_people.people(clean)]
+
+
+def _again(one: Counted, things: list[Counted]) -> bool:
+    """Whether these words were counted already."""
+    return any(
+        each.path == one.path and each.start < one.end and one.start < each.end and not one.together
+        for each in things
+    )
 
 
 def _things(

@@ -338,6 +338,10 @@ def _signed(path: str, piece: Piece) -> float:
 def _hung(told: list[Told]) -> list[Told]:
     """A pump hung in a well is in the water; one above the water is out of it."""
     paths = {one.path: one for one in told}
+    ends = [paths.get("pump.cut_in"), paths.get("pump.cut_out")]
+    if all(ends) and "pump.control" not in paths and ends[0] is not None:
+        path, one = "pump.control", ends[0]
+        told = [*told, Told(path, "switch", label(path), one.quote, one.start, one.end)]
     height = paths.get("pump.height")
     if height is None or "pump.placement" in paths or not height.text.startswith("-"):
         return told

@@ -88,6 +88,7 @@ _DEFINED = (
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
+_INCH_OF = re.compile(r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))")
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
@@ -201,6 +202,11 @@ def tokens(low: str) -> list[Token]:
             size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
             found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
             at = spoken.end()
+            continue
+        alone = _INCH_OF.search(low, at)
+        if alone and (one is None or alone.start() < one.start()):
+            found.append(Token("length", 1.0, 1.0, "in", alone.start(), alone.end()))
+            at = alone.end()
             continue
         if one is None:
             return found

@@ -8,7 +8,7 @@ from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
 
 _FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])"
+    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])"
 )
 
 _OF_US = re.compile(

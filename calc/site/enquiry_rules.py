@@ -298,7 +298,9 @@ def _related(token: Token, at: places.Between, near: Context, found: dict[str, f
 def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:
     """ "from the creek up to the shed is 4 m": a height from the first place to the second."""
     token.sign = sign
-    if other in {"TANK", "ABOVE"}:
+    if one in {"TANK", "ABOVE"} and other == "HOUSE":
+        found["tank.level"], token.sign = 7, 1.0
+    elif other in {"TANK", "ABOVE"}:
         found["tank.level"] = 7
     elif other == "PUMP" and one in {*places.SOURCES, "WATER", "STORE"}:
         found["water.level"] = 7
@@ -307,7 +309,7 @@ def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: f
 
 
 _RISES = re.compile(
-    r"\b(?P<how>lift|rise|climb|height|vertical|fall|drop)\b (?:is )?from (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
+    r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
 )
 _UP_TO = re.compile(
     r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"

@@ -56,6 +56,10 @@ _OF_THEM = re.compile(
     rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
 )
 
+_AT_A_TIME = re.compile(
+    rf"sprinklers?(?: heads?)?[,;:]? (?:but |and |of which )?(?:only )?(?<![\w¤-])({NUMBER}) (?:(?:of them|run|runs|open|are open|go|going|on) )?(?:at a time|at once|together|at the same time|in one time)\b"
+)
+
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
 
 _ZONE_AT = re.compile(
@@ -77,6 +81,9 @@ def later(low: str) -> list[Counted]:
         if number and named:
             path = max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
+    for match in _AT_A_TIME.finditer(low):
+        number = value(match[1])[0]
+        found.append(Counted("outlets.sprinkler", number, match.start(1), match.end(), True))
     if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
         for match in [] if re.search(r"\bdrip zones?\b", low) else _ZONES.finditer(low):
             if not _ZONE_AT.match(low, match.start()):

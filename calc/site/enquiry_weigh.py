@@ -15,7 +15,10 @@ from calc.site.enquiry_rules import Context
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
-_ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
+_ON_LEFT, _OFF_LEFT = (
+    re.compile(rf"\b{ON}(?: pressure)?{FILL}"),
+    re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
+)
 _ON_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b|when it (?:starts|comes on|turns on|goes on|kicks in))"
 )
@@ -67,7 +70,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     if on and off:
         on, off = (on, None) if _last(_ON_LEFT, left) > _last(_OFF_LEFT, left) else (None, off)
     cycle = re.search(
-        r"\b(?:switch|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
+        r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
         near.before + near.after + near.subject,
     )
     if on and cycle:
@@ -279,6 +282,9 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
+    ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
+    ("power.series", rf"\b({NUMBER}) in each\b"),
+    ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
@@ -298,7 +304,7 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
                 continue
-            number = 1.0 if path == "suction.foot_valves" else value(match[1])[0]
+            number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
             if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
                 continue

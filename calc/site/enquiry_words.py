@@ -64,7 +64,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
 _AIMED = re.compile(
@@ -72,7 +72,7 @@ _AIMED = re.compile(
     r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
 )
 _FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
+    r"\b(?:fac(?:e|es|ing)|look(?:s|ing)?|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
 )
 
 
@@ -90,7 +90,7 @@ def said(low: str) -> list[Said]:
     return [one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))]
 
 
-_BETWEEN = re.compile(r"[a-z,] (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) ")
+_BETWEEN = re.compile(r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) ")
 _WOULD = re.compile(r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$")
 _LINE = re.compile(
     r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
