@@ -27,31 +27,31 @@ _PAIRED = re.compile(
 def things(low: str) -> list[Counted]:
     """Outlets and animals of a masked text, each where it stands."""
     found: list[Counted] = []
-    taken: list[tuple[int, int]] = []
+    taken = bytearray(len(low))  # one where a sign was counted already
+
+    def take(start: int, end: int) -> None:
+        taken[start:end] = b"\1" * (end - start)
+
     for low_start, low_end, path in _none(low):
         found.append(Counted(path, 0, low_start, low_end))
-        taken.append((low_start, low_end))
+        take(low_start, low_end)
     for path, pattern in THINGS:
         for match in pattern.finditer(low):
-            span = match.span("thing")
+            start, end = match.span("thing")
             if match["n"][0].isdigit() and _PAIRED.search(
                 low[max(0, match.start() - 30) : match.start()]
             ):
                 continue
-            if any(start < span[1] and span[0] < end for start, end in taken):
-                continue
-            one = _counted(low, path, match)
+            one = None if any(taken[start:end]) else _counted(low, path, match)
             if one is not None:
                 found.append(one)
-                taken.append((match.start(), span[1]))
+                take(match.start(), end)
     for path, pattern in BARE.items():
         for match in pattern.finditer(low):
-            if any(start < match.end() and match.start() < end for start, end in taken):
-                continue
-            one = _named(low, path, match)
+            one = None if any(taken[match.start() : match.end()]) else _named(low, path, match)
             if one is not None:
                 found.append(one)
-                taken.append(match.span())
+                take(*match.span())
     found.sort(key=lambda one: one.start)
     return found
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from calc.errors import InputError
 from calc.site import enquiry_persons
@@ -230,15 +231,24 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     return total
 
 
-_BACK = r"(?:never ?mind|forget|ignore|disregard|scratch|cross out|don'?t count|do not count|leave out|drop)"
+_BACK = re.compile(
+    r"\b(?:never ?mind|forget|ignore|disregard|scratch|cross out|don'?t count|do not count|leave out)"
+    r" (?:about )?(?:the |that |my )?((?:[a-z]+ )?[a-z]+)\b"
+)
 _GONE = re.compile(r"[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)")
 
 
 def _taken_back(low: str, piece: Piece) -> bool:
     """Whether a thing counted is taken back elsewhere: "never mind the hose"."""
-    thing = re.escape(_thing(piece))
-    again = re.search(rf"\b{_BACK} (?:about )?(?:the |that |my )?(?:[a-z]+ )?{thing}", low)
-    return bool(thing and again) or bool(_GONE.match(low, piece.end))
+    return _thing(piece) in _withdrawn(low) or bool(_GONE.match(low, piece.end))
+
+
+@lru_cache(maxsize=4)
+def _withdrawn(low: str) -> frozenset[str]:
+    """The last words of what is taken back somewhere in a letter, in the singular."""
+    return frozenset(
+        word.rstrip("s") for found in _BACK.finditer(low) for word in found[1].split() if word
+    )
 
 
 _PIPE = re.compile(
@@ -246,10 +256,15 @@ _PIPE = re.compile(
 )
 
 
+@lru_cache(maxsize=4)
+def _every_word(low: str) -> frozenset[str]:
+    return frozenset(re.findall(r"[a-z]+", low))
+
+
 def _alone(low: str, piece: Piece) -> bool:
     """Whether one thing named in the singular is the only one of its kind: nobody speaks of several,
     nobody takes it back, and a hose is none of a pipe line."""
-    if re.search(rf"\b{re.escape(_thing(piece))}s\b", low):
+    if f"{_thing(piece)}s" in _every_word(low):
         return False
     pipe = piece.path == "outlets.hose" and _PIPE.match(low, piece.end)
     return not pipe and not re.search(r"[^\w](?:dn|ø)? ?\d+ ?(?:mm)? $", low[: piece.start][-8:])

@@ -190,20 +190,32 @@ def unit_after(low: str, at: int) -> tuple[str, str, int] | None:
     return None
 
 
+class _Ahead:
+    """Where a pattern is found next, looked for once and not again from every number on."""
+
+    def __init__(self, pattern: re.Pattern[str], low: str) -> None:
+        self.pattern, self.low = pattern, low
+        self.found: re.Match[str] | None = pattern.search(low)
+
+    def next(self, at: int) -> re.Match[str] | None:
+        if self.found is not None and self.found.start() < at:
+            self.found = self.pattern.search(self.low, at)
+        return self.found
+
+
 def tokens(low: str) -> list[Token]:
     """Numbers with units, ranges and bare numbers of a folded text, in their order."""
     comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
     found: list[Token] = []
     at = 0
+    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF)]
     while True:
-        feet, spoken = _FEET_INCHES.search(low, at), _INCH_AND.search(low, at)
-        one = _ONE.search(low, at)
+        feet, spoken, one, alone = (each.next(at) for each in ahead)
         if spoken and (one is None or spoken.start() <= one.start()):
             size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
             found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
             at = spoken.end()
             continue
-        alone = _INCH_OF.search(low, at)
         if alone and (one is None or alone.start() < one.start()):
             found.append(Token("length", 1.0, 1.0, "in", alone.start(), alone.end()))
             at = alone.end()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
 
@@ -250,12 +251,18 @@ def named(low: str, start: int, end: int) -> str:
     return ""
 
 
+@lru_cache(maxsize=4)
+def _clues(low: str) -> tuple[bool, bool]:
+    """Whether a letter speaks of a tank above, and of one that a pump draws from."""
+    return bool(_ABOVE_CLUES.search(low)), bool(_STORE_CLUES.search(low))
+
+
 def tank_role(low: str, start: int, end: int) -> str:
     """Which tank words name: "pressure", "above", "store", "" unclear, by all of the letter."""
     role = named(low, start, end)
     if role:
         return role
-    above, store = _ABOVE_CLUES.search(low), _STORE_CLUES.search(low)
+    above, store = _clues(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
         near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
@@ -269,6 +276,7 @@ def tank_role(low: str, start: int, end: int) -> str:
     return "above" if above else "store" if store else ""
 
 
+@lru_cache(maxsize=4)
 def high(low: str) -> bool:
     """Whether anything of a letter speaks of water that stands high and runs down."""
     return bool(
