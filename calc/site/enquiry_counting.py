@@ -125,6 +125,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
+_AND_ONE = re.compile(
+    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+)
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
@@ -135,7 +138,7 @@ _OF_ANIMALS = re.compile(
 )
 _CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
 _HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
-_NO_OUTLET = re.compile(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
+_NO_OUTLET = re.compile(r"fire hose|suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
 
 
@@ -192,6 +195,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
     vague = word not in {"a", "an", "one", "single", "1x"}
+    more = _AND_ONE.match(low, end) if not vague else None
+    if more:
+        return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 

@@ -84,7 +84,7 @@ _D = {
         ("pump.height", 5, r"(?:pump|submersible|sub)\b[^.;¤\n]{0,25}?(?: is)?(?: down)?,? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
-        ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
+        ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|\.?a\.?s\.l|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
         ("power.cable", 8, r"(?:cable(?: run| length)?\b[^,;.¤\d\n]{0,45}|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
         ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),

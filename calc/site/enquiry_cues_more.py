@@ -31,6 +31,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("water.level", 7, r"(?:(?:pumping|dynamic|drawdown)(?: water)? level|level (?:when|while) pumping|drawdown(?: to)?|draws down to)", None),
     ),
     "flow": (
+        ("water.yield", 5, r"(?:driller|well ?man|we|i)(?: \w+)? (?:measured|timed|clocked|recorded|got|bailed|tested)(?: (?:it|the (?:spring|well|flow)))?(?: at)?", None),
         ("well.steady", 7, r"(?:held(?: steady)?|steady(?: flow| state)?|settled|levell?ed off|trickle)(?: (?:at|of|to|that|held))*", None),
         ("use.leak", 9, r"(?:leaks?|leaking|leakage|loses?|losing|drips?|dripping|seeps?)(?: (?:about|maybe|of|at|away))*", None),
         ("store.inflow", 7, r"(?:into|in|to|fills?|feeds?|tops? up) (?:the |our |a |this |my )?(?:storage |holding |buffer )?(?:tank|cistern|reservoir)\b(?: day and night| slowly| all day| constantly)?,?", None),

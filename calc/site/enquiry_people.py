@@ -35,6 +35,8 @@ _VISIT = re.compile(
     r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
 )
 
+_OTHERS = re.compile(r"\b(?:(?:made|meant|designed|sized|built|enough|good|suited|rated) for|took)(?: about)? $")
+_DID = re.compile(r" (?:told|said|say|helped|dug|came|to lift|to carry|built|tried|recommend)\b")
 _SOMETIMES = re.compile(
     rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"
 )
@@ -86,6 +88,8 @@ def _numbered(low: str) -> list[Counted]:
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             before = low[max(0, match.start() - 30) : match.start()]
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
+            if _OTHERS.search(before) or _DID.match(low, match.end()):
+                continue
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

@@ -73,6 +73,17 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = _labelled(token, near, at)
     vertical = _VERTICAL.search(near.left[-60:])
+    if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
+        found.pop("way.length", None)
+    if re.match(r" ?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)", near.right):
+        found.pop("way.length", None)
+    if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
+        found.pop("way.length", None)
+    if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
+        found.pop("water.level", None)
+        found["pump.height"], token.sign = 7, -1.0
+    if _DUG.search(near.left[-40:]):
+        found.pop("water.level", None)
     if "way.length" in found and at.before == "WELL" and re.search(r"\b(?:goes|whole)\b", near.left):
         found.pop("way.length")
         found["well.depth"] = max(found.get("well.depth", 0), 5)
@@ -236,6 +247,8 @@ def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, 
         found["place.altitude"] = max(found.get("place.altitude", 0), 8)
     elif high >= 900 and not at.how and _AT.search(near.left):
         found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
+    if _TOPS.search(near.left[-50:]):
+        found.pop("place.altitude", None)
     sure = "sea" in near.right or "altitude" in near.left
     if "place.altitude" in found and high < 60 and not sure:
         found["place.altitude"] = 0
@@ -345,6 +358,14 @@ def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -
         found["way.climb"], token.sign = 5, 1.0 if down else -1.0
 
 
+_ELSE = re.compile(
+    r"\b(?:town|village|shop|store|fence|road|drive|driveway|property|land|wall|city|school|highway|track|boundary|sea|coast|neighbou?rs?)\b(?:'s)?(?: [a-z]+)? (?:is|are|lies|runs|measures)\b[^.;,]*$"
+)
+_RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
+_DUG = re.compile(
+    r"\b(?:pipe|line|cellar|basement|floor|frost|trench|tank|footing|slab|cable)s? (?:is|are|goes|lies|sits|runs|was) (?:about |laid |buried |some )*$"
+)
+_TOPS = re.compile(r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$")
 _HIGH_SOURCE = re.compile(
     r"\b(?:spring|source|intake|creek|stream|pond|lake)\b[^.;]{0,25}\b(?:is|lies|sits|stands|comes) (?:\w+ )?(?:over|above|higher than|uphill (?:of|from)) (?:the |our |my )?(?:house|hut|cabin|home|farm|cottage|garden|place|camp|village)"
 )

@@ -46,6 +46,9 @@ _BUCKET = re.compile(
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
 )
+_CLOCKED = re.compile(
+    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
 _SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
 _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
 _SPRINGS = re.compile(
@@ -57,6 +60,8 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a pressure."""
     found: dict[str, float] = {}
     left, right = near.left[-110:], near.right
+    if re.search(r"\b(?:tyres?|tires?) (?:is|are|has|have|takes?|at)\b", left):
+        return {}
     if _AIR.search(left) or _AIR_RIGHT.match(right):
         return {"pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
@@ -237,7 +242,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _TIMED):
+    for pattern in (_BUCKET, _TIMED, _CLOCKED):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",

@@ -109,7 +109,9 @@ def _loose(low: str, one: Said) -> bool:
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
     ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
     tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
-    return bool(tank) or not _LINE.search(low[begin : min(ends, default=len(low))])
+    line = low[begin : min(ends, default=len(low))]
+    alone = len(line) < 25 and not re.search(r"\b(?:tank|cable|cistern|wire|box|is)\b", line)
+    return bool(tank) or not (_LINE.search(line) or alone)
 
 
 _DENIED = re.compile(
@@ -164,7 +166,8 @@ def _facing(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    match = _NO_PUMP.search(low)
+    every = list(_NO_PUMP.finditer(low))
+    match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
     other = [
