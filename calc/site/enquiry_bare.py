@@ -30,6 +30,7 @@ def labelled(low: str, numbers: list[Token]) -> None:
         unit = unit_after(f"{label[1].strip()} ", 0)
         if unit is not None:
             token.kind, token.unit = unit[0], unit[1]
+            token.extra["as"] = label.start()
 
 
 def usual(numbers: list[Token]) -> str:

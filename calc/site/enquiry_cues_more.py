@@ -6,7 +6,7 @@ _WORD = r"(?: [a-z'-]+)"
 
 MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
     "length": (
-        ("well.static", 8, r"(?:static(?: water)?(?: level)?|standing (?:water )?(?:level)?|rest(?:ing)? (?:water )?level|rest level|swl)(?: in (?:it|the (?:well|bore\w*)))?", None),
+        ("well.static", 8, r"(?:static(?: water)?(?: level)?|standing (?:water(?: level)?|level)|rest(?:ing)? (?:water )?level|rest level|swl)(?: in (?:it|the (?:well|bore\w*)))?", None),
         ("well.static", 8, None, r" ?(?:static|standing)\b"),
         ("well.pumping", 8, r"(?:pumping level|level when (?:it )?(?:runs|pumps|is running)|level while pumping|dynamic level)", None),
         ("water.level", 6, r"(?:surface|water)(?: is| was| has)? never (?:been )?(?:lower|deeper|further down) than", None),

@@ -208,6 +208,8 @@ def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
     named = [one for one in pieces if one.vague and _alone(low, one)]
+    if not alone and together:
+        return told
     if not alone:
         kinds = {_thing(one): one for one in reversed(named)}
         first = sorted(kinds.values(), key=lambda one: one.start)
@@ -224,9 +226,13 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
             total.append(one)
         elif one.low > sum(piece.low for piece in total):
             total = [one]
+    path_is_sink = bool(total) and total[0].path == "outlets.sink"
     for one in named:
         near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
-        if near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
+        basin = path_is_sink and {_thing(one), _thing(total[-1])} == {"sink", "basin"}
+        if basin and one.start < total[0].start and len(total) == 1:
+            total.append(one)
+        elif near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
             total.append(one)
     return total
 
@@ -266,7 +272,9 @@ def _alone(low: str, piece: Piece) -> bool:
     nobody takes it back, and a hose is none of a pipe line."""
     if f"{_thing(piece)}s" in _every_word(low):
         return False
-    pipe = piece.path == "outlets.hose" and _PIPE.match(low, piece.end)
+    pipe = piece.path == "outlets.hose" and (
+        _PIPE.match(low, piece.end) or re.search(r"\b(?:poly|black|water|supply) $", low[: piece.end - 4])
+    )
     return not pipe and not re.search(r"[^\w](?:dn|ø)? ?\d+ ?(?:mm)? $", low[: piece.start][-8:])
 
 
@@ -353,10 +361,6 @@ def _signed(path: str, piece: Piece) -> float:
 def _hung(told: list[Told]) -> list[Told]:
     """A pump hung in a well is in the water; one above the water is out of it."""
     paths = {one.path: one for one in told}
-    ends = [paths.get("pump.cut_in"), paths.get("pump.cut_out")]
-    if all(ends) and "pump.control" not in paths and ends[0] is not None:
-        path, one = "pump.control", ends[0]
-        told = [*told, Told(path, "switch", label(path), one.quote, one.start, one.end)]
     height = paths.get("pump.height")
     if height is None or "pump.placement" in paths or not height.text.startswith("-"):
         return told

@@ -90,6 +90,8 @@ def _lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     if re.match(r" ?per (?:line|row|lateral)\b", near.right):
         found.clear()
         found["drip.length"] = 9
+    if re.search(r"\bline length ?[:=]? ?$", near.left) and re.search(r"\b(?:drip|emitters)", near.mail):
+        found["drip.length"] = 9
     if "drip.length" in found:
         found.pop("way.length", None)
     if "way.climb" in found and vertical and "suction" not in near.left[-50:] and not re.match(r" ?of (?:pipe|line|hose)", near.right):
@@ -148,7 +150,7 @@ def _from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
 
 
 _BORE_IS = re.compile(
-    r"(?:^|[.\n;:] ?)(?:our |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+    r"(?:^|[.\n;:]) *(?:our |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
 )
 _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"

@@ -17,10 +17,28 @@ _LINK = re.compile(
 )
 
 
+_BOTH_RUN = re.compile(
+    r",? ?(?:are |is |both |going |all )*(?:run|runs|running|on|going|open|in use)\b(?! (?:off|to|from|along|through|out|cold|hot))"
+)
+_WHILE = re.compile(r"[ ,]*(?:[a-z']+ ){0,2}?(?:while|whilst) (?:[a-z']+ ){0,4}?$")
+
+
+def _pairs(low: str, outlets: list[Counted]) -> list[Counted]:
+    """ "the shower and the washer run", "a shower while I run the kitchen tap"."""
+    found: list[Counted] = []
+    for one, other in zip(outlets, outlets[1:], strict=False):
+        gap = low[one.end : other.start]
+        linked = re.fullmatch(r" ?(?:and|\+|&|plus) (?:the |a |my )?", gap)
+        both = linked and _BOTH_RUN.match(low, other.end)
+        if one.path != other.path and (both or (len(gap) < 45 and _WHILE.fullmatch(gap))):
+            found += [Counted(o.path, o.count, o.start, o.end, True) for o in (one, other)]
+    return found
+
+
 def at_once(low: str, found: list[Counted]) -> list[Counted]:
     """Of a list that runs "at once" each thing: "a shower and the kitchen sink together"."""
     outlets = [one for one in found if one.path.startswith("outlets") and one.count]
-    more: list[Counted] = []
+    more: list[Counted] = [one for one in _pairs(low, outlets) if one.count == 1]
     for once in _ONCE.finditer(low):
         if re.search(
             r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $",

@@ -202,6 +202,10 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source."""
+    at_pressure = re.match(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)", near.after)
+    most = re.search(r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $", near.left)
+    if (at_pressure or most) and re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower()):
+        return {"pump.most_flow": 6}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(

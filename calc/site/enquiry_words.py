@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
+from calc.site.enquiry_words_more import MORE
 
 
 @dataclass(frozen=True)
@@ -62,6 +63,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pipes.held", "laid", 3, r"\b(?:(?:on|over|along) (?:top of )?the (?:paddock|turf|forest floor|field|bare ground|rocks?)(?= *(?:[,.;\n]|$))|(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
+    *MORE,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -82,7 +84,7 @@ def said(low: str) -> list[Said]:
     found: list[Said] = []
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
-            own = value in {"none", "laid"} and re.match(
+            own = value in {"none", "laid", "no"} and re.match(
                 r"no|not|isn|without|there|don|do ", match.group()
             )
             if own or not negated(low, match.start()):
@@ -239,7 +241,7 @@ _ABOVE_CLUES = re.compile(
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
     r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
-    r"|\btank\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
+    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
 )
 
 
