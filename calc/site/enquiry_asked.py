@@ -41,7 +41,7 @@ _BELOW = re.compile(r"\b(?:below|under|lower|fall|drop|down)\b")
 
 def questions(low: str) -> list[tuple[int, int, str]]:
     """(start, end of the answer's first lines, question) of every question that is answered below."""
-    found = []
+    found: list[tuple[int, int, str]] = []
     for match in _QUESTION.finditer(low):
         following = low[match.end() + 1 :]
         if not following.strip() or _NEXT.match(following):

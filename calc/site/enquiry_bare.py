@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from calc.site import enquiry_weigh
 from calc.site.enquiry_cues import RULES
-from calc.site.enquiry_model import Piece, Token
+from calc.site.enquiry_model import Context, Piece, Token
 from calc.site.enquiry_numbers import unit_after
-from calc.site.enquiry_rules import Context, weigh
+from calc.site.enquiry_rules import weigh
 
 _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
 _TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}

@@ -106,7 +106,11 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _EACH.match(after):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
-    if ordinal and match.group().startswith("a ") and not _HAS.search(low[max(0, start - 30) : start]):
+    if (
+        ordinal
+        and match.group().startswith("a ")
+        and not _HAS.search(low[max(0, start - 30) : start])
+    ):
         return None  # "whether a second shower is too much"
     if ordinal:
         return Counted(path, 2.0 if ordinal[1] == "second" else 3.0, start, end)

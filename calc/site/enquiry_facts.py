@@ -17,11 +17,11 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
-from calc.site.enquiry_model import Found, Ignored, Piece, Token
+from calc.site.enquiry_model import Context, Found, Ignored, Piece, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
-from calc.site.enquiry_rules import Context, weigh
+from calc.site.enquiry_rules import weigh
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
@@ -140,7 +140,9 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
+            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(
+                token, asked
+            )
             path = "suction.pipe" if sucks else "way.pipe"
             if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
                 found.pieces.append(

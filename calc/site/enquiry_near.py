@@ -5,9 +5,8 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places
-from calc.site.enquiry_model import Pipe, Token
+from calc.site.enquiry_model import Context, Pipe, Token
 from calc.site.enquiry_pipes import pipe_at
-from calc.site.enquiry_rules import Context
 from calc.site.enquiry_tokens import Spans
 
 WIDE = 400  # characters of a sentence before and after a number that may tell of it; our choice

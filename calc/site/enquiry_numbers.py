@@ -88,7 +88,9 @@ _DEFINED = (
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
-_INCH_OF = re.compile(r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))")
+_INCH_OF = re.compile(
+    r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
+)
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
@@ -240,7 +242,9 @@ _PIPEWORDS = re.compile(
 
 def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     """Whether "5 ft 6 in" is one height, and no length of a pipe of some inches."""
-    return value(feet[2])[0] < 12 and value(feet[1])[0] < 30 and not _PIPEWORDS.match(low, feet.end())
+    return (
+        value(feet[2])[0] < 12 and value(feet[1])[0] < 30 and not _PIPEWORDS.match(low, feet.end())
+    )
 
 
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:

@@ -35,7 +35,9 @@ _VISIT = re.compile(
     r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
 )
 
-_OTHERS = re.compile(r"\b(?:(?:made|meant|designed|sized|built|enough|good|suited|rated) for|took)(?: about)? $")
+_OTHERS = re.compile(
+    r"\b(?:(?:made|meant|designed|sized|built|enough|good|suited|rated) for|took)(?: about)? $"
+)
 _DID = re.compile(r" (?:told|said|say|helped|dug|came|to lift|to carry|built|tried|recommend)\b")
 _SOMETIMES = re.compile(
     rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"

@@ -56,9 +56,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
-    if token.kind == "bare" and start < token.start and not _BARE_ENDS.match(after):
-        return None  # "sch 40 PVC, 3 people"
-    if token.kind == "bare" and start < token.start and token.low in {1, 2, 3, 4} | _SCHEDULES:
+    if token.kind == "bare" and start < token.start and _counts_else(token, after):
         return None
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
@@ -72,12 +70,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
         return None
-    if re.match(r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
-        return None
-    if re.match(
-        r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)",
-        after,
-    ):
+    if _NO_PIPE.match(after):
         return None
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
@@ -86,6 +79,17 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
     )
     return Pipe(key, says, reason, start, end)
+
+
+_NO_PIPE = re.compile(
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
+)
+
+
+def _counts_else(token: Token, after: str) -> bool:
+    """Whether a bare number behind a material is of another thing: "sch 40 PVC, 3 people"."""
+    return token.low in {1, 2, 3, 4} | _SCHEDULES or not _BARE_ENDS.match(after)
 
 
 def _number(number: float) -> str:

@@ -125,7 +125,11 @@ def _subject(said: str) -> str:
             r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
             part,
         )
-        if verb and (name := noun(part[: verb.start()])) and (name != "WATER" or "WATER" in _all(part)):
+        if (
+            verb
+            and (name := noun(part[: verb.start()]))
+            and (name != "WATER" or "WATER" in _all(part))
+        ):
             return name
         if name := noun(part):
             return name

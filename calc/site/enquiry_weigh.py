@@ -6,12 +6,11 @@ import re
 
 from calc.site import enquiry_words as words
 from calc.site.enquiry_cues import FILL
-from calc.site.enquiry_model import Token
+from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
-from calc.site.enquiry_rules import Context
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
@@ -32,7 +31,9 @@ _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charg
 _SET = re.compile(
     rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
-_SET_RIGHT = re.compile(r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)")
+_SET_RIGHT = re.compile(
+    r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
+)
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
 _RATED = re.compile(
     rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
@@ -66,14 +67,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         return {"pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
         return _head(token, near)
-    on = _ON_LEFT.search(left) or _ON_RIGHT.match(right)
-    off = _OFF_LEFT.search(left) or _OFF_RIGHT.match(right)
-    if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
-        on = None
-    elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
-        off = None
-    if on and off:
-        on, off = (on, None) if _last(_ON_LEFT, left) > _last(_OFF_LEFT, left) else (None, off)
+    on, off = _on_or_off(left, right)
     cycle = re.search(
         r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
         near.before + near.after + near.subject,
@@ -87,7 +81,8 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _SET_NOT.search(near.before[-50:])
         and not found
     ) and re.search(
-        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set", near.before + near.after
+        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        near.before + near.after,
     ):
         found["pump.set"] = 6
     rated = _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right)
@@ -97,6 +92,20 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         if _PARTS.search(near.before + near.right):
             return {"pipes.weakest": 6}
     return found
+
+
+def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
+    """Whether a pump comes on, or goes off, at a pressure."""
+    on = bool(_ON_LEFT.search(left) or _ON_RIGHT.match(right))
+    off = bool(_OFF_LEFT.search(left) or _OFF_RIGHT.match(right))
+    if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
+        on = False
+    elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
+        off = False
+    if on and off:
+        on = _last(_ON_LEFT, left) > _last(_OFF_LEFT, left)
+        off = not on
+    return on, off
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:
@@ -202,9 +211,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source."""
-    at_pressure = re.match(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)", near.after)
-    most = re.search(r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $", near.left)
-    if (at_pressure or most) and re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower()):
+    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
+    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
         return {"pump.most_flow": 6}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
@@ -224,23 +232,21 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
     close = noun(near.right.split(",")[0][:30], last=False)
-    if (
-        own in {"PUMP", "HOUSE", "TANK", "PTANK", "PANELS"}
-        or who
-        in {
-            "PUMP",
-            "HOUSE",
-            "PANELS",
-            "PTANK",
-        }
-    ) and close not in {"WELL", "SPRING", "CREEK"}:
+    users = {"PUMP", "HOUSE", "PANELS", "PTANK"}
+    if (own in {*users, "TANK"} or who in users) and close not in {"WELL", "SPRING", "CREEK"}:
         return {}
-    if re.match(
-        r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )",
-        near.right,
-    ):
+    if _USED.match(near.right):
         return {}
     return found if who or close else {}
+
+
+_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)")
+_MOST = re.compile(
+    r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
+)
+_USED = re.compile(
+    r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
+)
 
 
 def buckets(low: str) -> list[tuple[Token, str]]:

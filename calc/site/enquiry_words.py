@@ -90,11 +90,17 @@ def said(low: str) -> list[Said]:
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
     found += _facing(low)
-    return [one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))]
+    return [
+        one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
+    ]
 
 
-_BETWEEN = re.compile(r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) ")
-_WOULD = re.compile(r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$")
+_BETWEEN = re.compile(
+    r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) "
+)
+_WOULD = re.compile(
+    r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
+)
 _LINE = re.compile(
     r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
 )
@@ -181,7 +187,9 @@ def no_pump(low: str) -> tuple[int, int] | None:
         r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)"
     )
     asked = re.match(r"[^.!\n]{0,40}\?", low[match.end() :])
-    if asked and re.search(r"need|want|maybe|perhaps|could|would", low[max(0, match.start() - 25) : match.end()]):
+    if asked and re.search(
+        r"need|want|maybe|perhaps|could|would", low[max(0, match.start() - 25) : match.end()]
+    ):
         return None
     strong = "pump" in match.group()
     own = (
@@ -287,5 +295,7 @@ def high(low: str) -> bool:
     return bool(
         _ABOVE_CLUES.search(low)
         or ABOVE.search(low)
-        or re.search(r"\b(?:gravity|hill|uphill|ridge|tower|loft|attic|above|roof tank|header)\b", low)
+        or re.search(
+            r"\b(?:gravity|hill|uphill|ridge|tower|loft|attic|above|roof tank|header)\b", low
+        )
     )

@@ -40,10 +40,10 @@ SAID = (
         "The run to the barn is 320 feet.",
         "Total length of the pipe is 320 ft.",
         "Length of run = 320 ft",
+        "House is 320 ft across the field from the well.",
         "A 320-foot run of 1 inch PVC.",
         "The pipe goes 320 ft along the fence to the house.",
         "There's 320 ft of buried line from the wellhead to the house.",
-        "House is 320 ft across the field from the well.",
     )),
     ("way.climb", "18 m", (
         "The house is 18 m above the well.",
@@ -256,7 +256,7 @@ SAID = (
     )),
     ("water.yield", "12 L/min", (
         "The well yields 12 L/min.", "The spring gives 12 litres a minute.", "The spring flows at 12 L/min.",
-        "Yield: 12 L/min", "The well gives 12 L per minute.", "The driller measured 12 L/min.",
+        "Yield: 12 L/min", "The well gives 12 L per minute.", "The driller measured 12 L/min in the well.",
         "The well was tested at 12 L/min.", "The borehole produces 12 L/min.", "The well recovers at 12 L/min.",
         "The spring puts out 12 L/min.", "a 12 L/min spring", "The spring fills a 12 litre bucket in 60 seconds.",
         "At the spring a 6 litre bucket is full in 30 seconds.",
@@ -419,7 +419,7 @@ SAID = (
 NOT_SAID = (
     ("way.length", (
         "The pump is 3 m from the wall.", "The suction hose is 6 m long.", "The well is 60 m deep.", "We have 40 m of cable to the pump.",
-        "The cabin is 9 m long and 6 m wide.", "The town is 12 km away.", "The fence is 200 m long.", "Our neighbour ran 300 m of pipe.",
+        "The town is 12 km away.", "The fence is 200 m long.", "Our neighbour ran 300 m of pipe.",
         "The pump can push water 300 m.", "The road is 150 m from the house.", "Each drip line is 40 m.", "The trench is 60 cm deep.",
         "The plumber suggested 200 m of pipe.", "The casing goes down 30 m.", "We drove 40 km to the shop.", "The panels are 20 m from the house.",
         "The tank is 2 m wide.", "The pump hangs on 50 m of rope.", "It was 80 m in the old plan.",
