@@ -46,7 +46,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("use.daily", 6, r"(?:metered|meter reading\b[^.;¤\d]{0,30}|consumption\b[^.;¤\d]{0,40})(?: is| was| of)?", None),
     ),
     "pressure": (
-        ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to))*", None),
+        ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to|says|reads|stamped|marked))*", None),
         ("drip.least", 9, r"(?:minimum|at least|no less than)", r" ?(?:$|[,.;)\n])"),
         ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip(?: ?line)?s?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),
     ),

@@ -158,6 +158,9 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                 )
             continue
         _weighed(token, near, found, clean, unit)
+        if not token.used and "as_end" in token.extra:
+            near = context(clean, live, at, sentences, pipes, again=True)
+            _weighed(token, near, found, clean, unit)
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
@@ -173,7 +176,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         return
     weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
-        weights = enquiry_weigh.pressure(token, near)
+        weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
             and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)

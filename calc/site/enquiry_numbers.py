@@ -81,8 +81,8 @@ _DEFINED = (
     ("time", "weeks", r"weeks?\b"), ("rise", "m", r"(?:vertical|height|altitude) (?:met(?:re|er)s?|m)\b"), ("rise", "ft", r"vertical (?:feet|ft)\b"),
     ("long", "", r"(?:months?|years?|yrs?|yr)\b"),
     ("percent", "%", r"(?:%|per ?cent\b)"),
-    ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b"),
-    ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b"),
+    ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b|(?<=\d )c\b(?!['-])|(?<=\d)c\b(?!['-])"),
+    ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b|(?<=\d )f\b(?!['-])|(?<=\d)f\b(?!['-])"),
     ("angle", "°", r"(?:°|deg(?:rees?)?\b)"),
 )  # fmt: skip
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)

@@ -94,8 +94,17 @@ _WHICH = re.compile(
 )
 
 
+_ONWARD = re.compile(
+    r"\b(?P<place>[a-z]+),? (?:which|that|it)(?:'s| (?:is|sits|stands|lies))\b[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:it'?s |is )?(?:about |some |roughly |maybe )*$"
+    r"|\b(?:run|bring|get|pump|push|send|carry|take|lift|feed|pipe) (?:it |that |the water |water )?(?:up |over |out |down )?to (?:the |our |my |a )?(?P<goal>[a-z]+(?: [a-z]+)?),? [^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:about |some |roughly |maybe )*$"
+)
+
+
 def _antecedent(whole_left: str) -> str:
     """What "that is" just before a number belongs to: the last place that was named."""
+    onward = _ONWARD.search(whole_left[-120:])
+    if onward and (name := noun(onward["place"] or onward["goal"])):
+        return name
     whose = _WHOSE.search(whole_left[-60:])
     tank = whose and (words.ABOVE.search(whole_left) or words.TANK.search(whole_left))
     if tank:

@@ -25,8 +25,10 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
+_HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
+_EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
 _AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
 _SET = re.compile(
     rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
@@ -64,7 +66,8 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     if re.search(r"\b(?:tyres?|tires?) (?:is|are|has|have|takes?|at)\b", left):
         return {}
     if _AIR.search(left) or _AIR_RIGHT.match(right):
-        return {"pressure_tank.precharge": 8}
+        hot = _EXPANSION.search(near.before[-90:]) and _HOT.search(near.mail)
+        return {"hot.precharge" if hot else "pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
         return _head(token, near)
     on, off = _on_or_off(left, right)
@@ -92,6 +95,17 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         if _PARTS.search(near.before + near.right):
             return {"pipes.weakest": 6}
     return found
+
+
+def seldom(near: Context, weights: dict[str, float]) -> dict[str, float]:
+    """Of the pressures that cues tell, those whose thing the letter speaks of at all."""
+    said = near.before + near.after
+    drip = re.search(r"\bdrip|\bemitters?\b|\btapes?\b", said + near.subject)
+    return {
+        path: weight
+        for path, weight in weights.items()
+        if (_HOT.search(near.mail) if path == "hot.relief" else drip)
+    }
 
 
 def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
@@ -164,6 +178,8 @@ def volume(token: Token, near: Context) -> dict[str, float]:
         return {}
     if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
         return {}
+    if near.mail[at:end].startswith("expansion") and _HOT.search(near.mail):
+        return {"hot.tank": 7}
     return _tank(token, near, at, end)
 
 
