@@ -59,7 +59,7 @@ _D = {
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:difference (?:of|in) (?:height|level|altitude)|height\b|level difference|altitude difference|difference\b)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
-        ("way.climb", 6, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
+        ("way.climb", 6, None, r" ?(?:(?:straight |further |more )?up\b(?! to\b)|more (?:height|high)\b|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
         ("way.climb", 6, r"(?:(?<=[,;:(-] )up|(?<=[,;:(-])up|(?<=and )up|(?<=then )up|(?<=and )down|(?<=[,;] )down)", r"(?! ?(?:of pipe|deep|long|the))"),
         ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference (?:in|of) (?:the )?(?:height|elevation|level|altitude)|level difference|denivelation|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
         ("way.climb", 5, r"(?:lift|raise|pump|bring)\b[^.;¤]{0,45}\bby", None),
@@ -87,8 +87,10 @@ _D = {
         ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|\.?a\.?s\.l|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
         ("power.cable", 8, r"(?:cable(?: run| length)?\b[^,;.¤\d\n]{0,45}|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
-        ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
-        ("well.bore", 7, r"(?:casing|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
+        ("tank.level", 8, r"tanks?(?: [a-z]+)? (?:up )?(?:on|atop)(?: an?| its)?", r"[ -]?(?:high |tall )?(?:stand|tower|scaffold|stilts)\b"),
+        ("well.depth", 7, r"(?:wells?|bore ?hole|bore)(?: (?:at|of|with|to|about))*", r" ?(?:of |in )?depth\b"),
+        ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|lining|liner|lined|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
+        ("well.bore", 7, r"(?:casing|cased|lined|lining|liner|inside diameter|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
     ),
     "flow": (
         ("water.yield", 5, r"(?:yields?|yielding|recovers?(?: at)?|recovery(?: rate)?|produces?|producing|makes?|making|gives?(?: us| me)?|giving|delivers?|flows?(?: at)?|tested(?: at)?|supplies|supply|output|runs?(?: at)?|puts out|flow(?: rate)?|good for|does|drops to|down to|inflow|overflow|trickles?|refills?|comes?|brings?)", None),
@@ -99,6 +101,7 @@ _D = {
         ("use.each", 7, None, r" ?(?:per|a|each|/|for each|for every) ?(?:person|head|capita|pers|body|one)"),
         ("use.each", 6, r"(?:each|per person|a person|everyone|per head)(?: of us)?(?: uses?)?", None),
         ("use.daily", 6, r"(?:use|uses|using|used|consume[sd]?|consumption|need|demand|usage|go through|goes through|meter(?: says)?|average|get through|requirement|total use)(?: all together| altogether| overall| in all| daily)?", None),
+        ("use.daily", 6, None, r" ?(?:by|on|from|according to) (?:the |our )?(?:water )?meter"),
         ("use.daily", 5, None, r" ?(?:total|in total|altogether|use|usage|consumption|for the (?:house|household|family)|for (?:us|everything|the lot)|demand|all in)"),
         ("water.yield", 5, r"(?:yields?|produces?|gives?|makes?|delivers?|recovers?|spring|well)(?: us| about| only)?", None),
     ),
@@ -145,7 +148,7 @@ _D = {
         ("store.days", 6, r"(?:enough (?:water )?for|lasts?(?: us)?|reserve of|storage (?:for|of)|autonomy(?: of)?|tide us over(?: for)?|get (?:us )?through|carry us(?: for| through)?|store|ride out|bridge|cover)", None),
         ("pump.starts", 0, None, None),
     ),
-    "temperature": (("water.temperature", 5, r"water(?: (?:temp\w*|is|comes|at|out|in|the|well|of|about))*", None),
+    "temperature": (("water.temperature", 5, r"water(?: (?:temp\w*|is|comes|comes up|comes out|at|out|in|the|well|of|about))*", None),
                     ("water.temperature", 5, None, r" ?water"),),
 }  # fmt: skip
 RULES = {

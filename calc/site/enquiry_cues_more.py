@@ -20,6 +20,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("drip.length", 9, None, r" ?(?:long )?(?:drip ?lines?|laterals?|runs? of drip)\b"),
         ("drip.length", 8, r"\brows?,? drip,? each line", None),
         ("drip.spacing", 9, r"(?:drippers?|emitters?|holes|outlets)(?: (?:are|is|sit|spaced|spacing|every|each|come|at))*", r"(?! ?(?:deep|long|away from the (?:house|pump|well)))"),
+        ("drip.spacing", 9, r"(?:drippers?|emitters?)\b[^.;\n]{0,40}\bspac(?:ing|ed)", None),
         ("drip.spacing", 9, None, r" ?(?:between (?:the )?(?:drippers|emitters)|(?:dripper|emitter) spacing|between emitters)"),
         ("drip.rows", 9, r"(?:rows?(?: spacing| are| is)?|row distance|between (?:the )?rows)(?: (?:are|is|of|spaced|at|apart))*", r" ?(?:$|[,.;)\n]|apart|between|from)"),
         ("drip.rows", 9, None, r" ?(?:between (?:the )?rows|row spacing|apart in the rows)"),
@@ -37,6 +38,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("store.inflow", 7, r"(?:into|in|to|fills?|feeds?|tops? up) (?:the |our |a |this |my )?(?:storage |holding |buffer )?(?:tank|cistern|reservoir)\b(?: day and night| slowly| all day| constantly)?,?", None),
         ("store.inflow", 7, None, r" ?(?:into|to fill|filling) (?:the |our |a )?(?:tank|cistern|reservoir)"),
         ("drip.dripper", 9, r"(?:drippers?|emitters?)\b[^.;\n]{0,40}", r",? ?(?:each|apiece|per (?:dripper|emitter))?\b"),
+        ("drip.dripper", 9, r"(?:drippers?|emitters?|emitting)\b[^.;\n]{0,40}", r" ?(?:each|apiece)?(?: ?[,.;)\n]|$)"),
         ("drip.dripper", 9, None, r" ?(?:drippers?|emitters?|per (?:dripper|emitter)|pressure[- ]compensating)"),
     ),
     "daily": (
@@ -46,6 +48,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("use.daily", 6, r"(?:metered|meter reading\b[^.;¤\d]{0,30}|consumption\b[^.;¤\d]{0,40})(?: is| was| of)?", None),
     ),
     "pressure": (
+        ("drip.pressure", 9, None, r" ?(?:where|when) (?:the )?(?:drip ?)?(?:lines?|laterals?|rows) (?:begin|start)s?\b|at the (?:start|head|beginning) of the (?:drip ?)?(?:lines?|laterals?|rows?)\b"),
         ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to|says|reads|stamped|marked))*", None),
         ("drip.least", 9, r"(?:minimum|at least|no less than)", r" ?(?:$|[,.;)\n])"),
         ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip(?: ?line)?s?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),

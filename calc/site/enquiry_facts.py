@@ -10,6 +10,7 @@ from calc.site import (
     enquiry_bare,
     enquiry_counting,
     enquiry_people,
+    enquiry_sides,
     enquiry_together,
     enquiry_weigh,
     enquiry_words,
@@ -64,12 +65,30 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
+_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement"}
+_ASKS = re.compile(
+    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does|what|which|how)\b"
+)
+_THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
+
+
+def _wanted(clean: str, start: int) -> bool:
+    """Whether a question asks about a thing of a kind, and not about the writer's: "is solar
+    worth it?", "will a constant pressure pump fix it?"."""
+    begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
+    said = clean[begin:start].strip()
+    asks = list(_ASKS.finditer(said))
+    return bool(asks) and not _THERE.search(said, asks[-1].start())
+
+
 def _words(clean: str, found: Found) -> None:
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
         near = stop is not None and stop.start() - one.end < 22
         if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
+            continue
+        if asked and one.path in _OFFERED and _wanted(clean, one.start):
             continue
         found.pieces.append(
             Piece(
@@ -100,10 +119,10 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
             continue
         found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
                                   reason="a bucket, timed"))  # fmt: skip
-    for area, unit, start, end in enquiry_weigh.by_sides(clean):
+    for area, unit, start, end in enquiry_sides.by_sides(clean):
         taken.append((start, end))
         found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
-    for number, start, end in enquiry_weigh.latitudes(clean):
+    for number, start, end in enquiry_sides.latitudes(clean):
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_weigh.counted(clean):

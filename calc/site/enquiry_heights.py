@@ -28,6 +28,7 @@ _UP_TO = re.compile(
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
+_DOWN_TO = re.compile(r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b")
 _FIRST = {
     "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
     "SPRING": r"\bspring",
@@ -56,6 +57,10 @@ def aliased(at: places.Between, near: Context) -> places.Between:
 def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
     """ "from the creek up to the shed is 4 m", "4 m from the creek up to the shed"."""
     after = _UP_TO.match(near.right)
+    if _DOWN_TO.match(near.right):
+        found.clear()
+        found["water.level"] = 8
+        return True
     rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
     if rise is None:
         return False
@@ -154,6 +159,9 @@ def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: f
         found["tank.level"], token.sign = 7, 1.0
     elif other in {"TANK", "ABOVE"}:
         found["tank.level"] = 7
+    elif one == "PUMP" and other in {"WATER", "CREEK", "STORE"}:
+        found.pop("pump.height", None)
+        found["water.level"] = 8
     elif other == "PUMP" and one in {*places.SOURCES, "WATER", "STORE"}:
         found["water.level"] = 7
     elif other == "HOUSE" and one:

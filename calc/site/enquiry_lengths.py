@@ -22,6 +22,7 @@ _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)
 _HILL = re.compile(
     r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b"
 )
+_STEEP = 60.0  # m, beyond which "up the hill" may be the way along it; our choice
 _OF_PIPE = re.compile(
     r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
 )
@@ -53,7 +54,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     at = places.between(near.left, near.right, near.before, near.subject)
     token.sign = -1.0 if at.how == "below" else 1.0
     _of_pipes(token, near, found)
-    if _on_a_hill(token, near, at, found):
+    if _on_a_hill(token, near, at, found) or _well_down(near, found):
         return
     if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
         return
@@ -92,6 +93,9 @@ def _of_something_else(near: Context, found: dict[str, float]) -> None:
         found.pop("way.length", None)
     if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
         found.pop("way.length", None)
+    if re.search(r"\bburied (?:about |at |only |some |just )*$", near.left) and not near.next_pipe:
+        for path in ("way.length", "way.climb", "water.level"):
+            found.pop(path, None)
     if _DUG.search(near.left[-40:]):
         found.pop("water.level", None)
 
@@ -112,6 +116,10 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
 
 def _of_drip(near: Context, found: dict[str, float]) -> None:
     """The length of a drip line is none of the way."""
+    spaced = re.search(r"\bspac(?:ing|ed)(?: (?:is|of|at|about))*[ :=]*$", near.left)
+    if spaced and re.search(r"\b(?:drippers?|emitters?)\b[^.;\n]*$", near.before):
+        found.clear()
+        found["drip.spacing"] = 9
     line = re.search(r"\bline length ?[:=]? ?$", near.left)
     if re.match(r" ?per (?:line|row|lateral)\b", near.right):
         found.clear()
@@ -155,8 +163,33 @@ def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str,
     from_source = -1.0 if at.before in {*places.SOURCES, "PUMP"} else 1.0
     token.sign = from_source if hill[1] == "up" else -from_source
     found.clear()
+    metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 1000.0)
+    if at.before == "HOUSE" and metres <= _STEEP:
+        found["way.climb"] = 7
+        return True
     found["way.length"], found["way.climb"] = 5, 5
     return True
+
+
+_WELL_IS = re.compile(
+    r"(?:^|[\n.;:,] *|\b(?:our|the|my|a|and|with) )(?:\w+ )?(?:wells?|bore ?hole|bore),?(?: (?:is|about|roughly|only|just|some))*,? ?$"
+)
+_BORED = re.compile(r"\b(?:bored|drilled|sunk|driven|goes|went|bore ?hole|bore)\b[^.;¤\d]{0,45}$")
+
+
+def _well_down(near: Context, found: dict[str, float]) -> bool:
+    """ "our well is 4 m down" may be its water or its bottom; one that was drilled goes down."""
+    if not re.match(r" ?down\b(?! (?:the|to|from|in|by))", near.right):
+        return False
+    if _BORED.search(near.left) and not re.search(r"\b(?:water|pump|level)\b", near.left[-45:]):
+        found.clear()
+        found["well.depth"] = 6
+        return True
+    if _WELL_IS.search(near.left):
+        found.clear()
+        found["water.level"], found["well.depth"] = 5, 5
+        return True
+    return False
 
 
 def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:

@@ -21,13 +21,14 @@ from calc.site.enquiry_slots import label, slot
 from calc.units import parse, plain_number
 
 _FIXED = re.compile(
-    r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be|have (?:been|said))"
+    r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be(?! (?:fine|ok|okay|enough|good|plenty|all ?right|alright|possible|easy|able|safe|sufficient|right|working)\b)|have (?:been|said))"
     r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
     r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
+_SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
 
@@ -247,13 +248,9 @@ def _unclear(plain: str, piece: Piece) -> Unclear:
 
 
 def _signed(path: str, piece: Piece) -> float:
-    return (
-        -abs(piece.low)
-        if path == "water.level"
-        else abs(piece.low)
-        if path == "way.length"
-        else piece.low
-    )
+    if path == "water.level":
+        return -abs(piece.low)
+    return piece.low if path in _SIGNED else abs(piece.low)
 
 
 def _hung(told: list[Told]) -> list[Told]:

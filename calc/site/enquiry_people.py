@@ -62,7 +62,42 @@ _PARTY = re.compile(
 
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
-    return _party(low) or _numbered(low) or _kinds(low) or _few(low)
+    total = _total(low)
+    if total:
+        return total
+    party, numbered = _party(low), _numbered(low)
+    apart = [
+        one
+        for one in numbered
+        if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
+    ]
+    return [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+
+
+_WHOLE = (
+    re.compile(
+        rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({NUMBER}) "
+        r"(?:of us|people|persons|souls|heads|in all|in total|altogether)\b(?! (?:at|in) the (?:weekend|summer))"
+    ),
+    re.compile(
+        rf"(?<![\w¤-])({NUMBER}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
+    ),
+    re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
+    re.compile(
+        rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
+    ),
+    re.compile(rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"),
+)
+
+
+def _total(low: str) -> list[Counted]:
+    """ "so four people", "five in the house": the sum that somebody says wins over its parts."""
+    for pattern in _WHOLE:
+        for match in pattern.finditer(low):
+            number = value(match[1])[0]
+            if number == int(number) and 0 < number <= 500:
+                return [Counted("use.people", number, match.start(1), match.end())]
+    return []
 
 
 def _party(low: str) -> list[Counted]:

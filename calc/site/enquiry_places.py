@@ -96,7 +96,7 @@ _WHICH = re.compile(
 
 _ONWARD = re.compile(
     r"\b(?P<place>[a-z]+),? (?:which|that|it)(?:'s| (?:is|sits|stands|lies))\b[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:it'?s |is )?(?:about |some |roughly |maybe )*$"
-    r"|\b(?:run|bring|get|pump|push|send|carry|take|lift|feed|pipe) (?:it |that |the water |water )?(?:up |over |out |down )?to (?:the |our |my |a )?(?P<goal>[a-z]+(?: [a-z]+)?),? [^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:about |some |roughly |maybe )*$"
+    r"|\b(?:run|bring|get|pump|push|send|carry|take|lift|feed|pipe) (?:it |that |the water |water )?(?:up |over |out |down )?to (?:the |our |my |a )?(?P<goal>[a-z]+(?: [a-z]+)?),? (?:[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) )?(?:(?:which|that) is |about |some |roughly |maybe )*$"
 )
 
 

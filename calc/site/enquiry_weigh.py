@@ -8,7 +8,7 @@ from calc.site import enquiry_words as words
 from calc.site.enquiry_cues import FILL
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_noise import negated
-from calc.site.enquiry_numbers import _CARD, NUMBER, value
+from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
 
@@ -25,7 +25,7 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}:|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
@@ -104,7 +104,7 @@ def seldom(near: Context, weights: dict[str, float]) -> dict[str, float]:
     return {
         path: weight
         for path, weight in weights.items()
-        if (_HOT.search(near.mail) if path == "hot.relief" else drip)
+        if (_HOT.search(near.mail) if path == "hot.relief" else drip or path == "drip.pressure")
     }
 
 
@@ -226,7 +226,10 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
-    """A yield only where the words are of a source."""
+    """A yield only where the words are of a source; what drips is of a dripper."""
+    litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
+    if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
+        return {"drip.dripper": 9}
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
     if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
         return {"pump.most_flow": 6}
@@ -256,6 +259,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
+_DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
 _AT_PRESSURE = re.compile(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)")
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
@@ -311,6 +316,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:[a-z]+ )?(?:panels|modules)\b[^.;\n¤]{{0,30}}(?:\beach|\d ?w|watts?|wired|connected|them)\b[ ,]*(?:all |and |wired |connected )*in series\b(?!,? (?:of|and|or) )"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
@@ -319,6 +325,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
+    ("rain.dry_count", rf"(?<![\w¤-])({NUMBER}) dry months\b"),
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
@@ -349,59 +356,4 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
             if number == int(number) and 0 < number <= 100:
                 span = match.span() if path == "suction.foot_valves" else match.span(1)
                 found.append((path, number, *span))
-    return found
-
-
-_LATITUDE = re.compile(
-    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
-)
-
-
-def latitudes(low: str) -> list[tuple[float, int, int]]:
-    """(degrees, start, end) of latitudes; south is negative."""
-    found = []
-    for match in _LATITUDE.finditer(low):
-        side = match["s"] or match["t"] or "n"
-        degrees = float((match["a"] or match["b"]).replace(",", "."))
-        found.append(
-            (
-                -abs(degrees) if side.startswith("s") else degrees,
-                match.start("a" if match["a"] else "b"),
-                match.end(),
-            )
-        )
-    return found
-
-
-_BY = re.compile(
-    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
-)
-_GROWN = re.compile(
-    r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"
-)
-
-
-def by_sides(low: str) -> list[tuple[float, str, int, int]]:
-    """(area, unit, start, end) of beds told by their two sides."""
-    found = []
-    for match in _BY.finditer(low):
-        unit = "m²" if match["u2"].startswith("m") else "ft²"
-        around = low[max(0, match.start() - 45) : match.end() + 25]
-        if not _GROWN.search(around) or re.search(
-            r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
-        ):
-            continue
-        area = value(match["a"])[0] * value(match["b"])[0]
-        times = value(match["n"])[0] if match["n"] else 1.0
-        if match["n"] and not re.search(r"\bbeds?|rows?|tunnels?|plots?", match.group()):
-            times = 1.0
-        if times == int(times) and area > 0:
-            found.append(
-                (
-                    area * times,
-                    unit,
-                    match.start("n") if times > 1 else match.start("a"),
-                    match.end(),
-                )
-            )
     return found

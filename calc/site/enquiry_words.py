@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
-from calc.site.enquiry_words_more import MORE
+from calc.site.enquiry_words_more import CROP_KEYS, CROPS, MORE
 
 
 @dataclass(frozen=True)
@@ -32,14 +32,15 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
     ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)?,? (?:right |just |directly |close )?(?:by|next to|beside|near|close to|alongside) (?:it|them)\b"),
-    ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
-    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
     ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in|down) (?:the |our |a |my )?(?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
+    ("pump.placement", "out", 2.5, r"\bpump\b[^.;\n¤]{0,55} (?:beside|next to) (?:an?|the|our|my) (?:[\w.,]+ ){0,3}?(?:tank|cistern)\b"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well pumps?\b|\bjet\b(?=[^.;\n]{0,25}\b(?:well|pump|shed|basement|garage|switch))|\bpump\b[^.;\n¤]{0,40} (?:in|under|inside) (?:the |our |a |my )?(?:\w+ )?(?:mud ?room|entry|vault|root cellar|milk house|house|crawl ?space|pit|outbuilding)\b"),
     ("pump.placement", "in", 2.5, r"\b(?:bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
@@ -66,7 +67,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *MORE,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:on it|at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -90,6 +91,7 @@ def said(low: str) -> list[Said]:
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
     found += _facing(low)
+    found += _crop(low)
     return [
         one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
     ]
@@ -140,6 +142,16 @@ def _backup(low: str, one: Said) -> bool:
     )
 
 
+def _crop(low: str) -> list[Said]:
+    """What grows on drip, where one crop is named."""
+    hits = [one for pattern in CROPS for one in pattern.finditer(low)]
+    first = {CROP_KEYS[one["crop"]]: one for one in reversed(hits)}
+    if len(first) != 1:
+        return []
+    ((key, one),) = first.items()
+    return [Said("drip.crop", key, *one.span("crop"), 3)]
+
+
 def _facing(low: str) -> list[Said]:
     found = []
     if not re.search(r"panel|array|solar|pv|roof|module", low):
@@ -155,8 +167,10 @@ def _facing(low: str) -> list[Said]:
             )
         )
     for match in _FACING.finditer(low):
+        they = re.search(r"\b(?:they|these|all|both)(?: all| both)? ?$", low[: match.start()][-20:])
+        wide = 300 if they else 80
         if not re.search(
-            r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]
+            r"panel|array|solar|pv|module", low[max(0, match.start() - wide) : match.end() + 40]
         ):
             continue
         first, second = match[1] or match[3], match[2] or match[4] or ""
@@ -239,7 +253,7 @@ STORE = re.compile(
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
-    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tank (?:[a-z]+ )?on (?:a |its )?(?:stand|tower|stilts)|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tanks? (?:[a-z]+ )?on (?:an? |its )?(?:[\d.]+ ?-?(?:m|ft|foot|metre|meter)s? )?(?:high |tall )?(?:stand|tower|stilts|legs|scaffold)|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
