@@ -51,7 +51,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("drip.pressure", 9, None, r" ?(?:where|when) (?:the )?(?:drip ?)?(?:lines?|laterals?|rows) (?:begin|start)s?\b|at the (?:start|head|beginning) of the (?:drip ?)?(?:lines?|laterals?|rows?)\b"),
         ("hot.relief", 9, r"(?:relief|safety|t&p|pressure[ -]relief)(?: valve)?(?: on the heater)?(?: (?:is|set|rated|opens|lifts|at|to|says|reads|stamped|marked))*", None),
         ("drip.least", 9, r"(?:minimum|at least|no less than)", r" ?(?:$|[,.;)\n])"),
-        ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip(?: ?line)?s?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),
+        ("drip.rated", 9, r"(?:tape|drippers?|emitters?|drip ?lines?)(?: (?:wants?|needs?|is|are|rated|at|for|works?|run|runs))*", None),
     ),
     "time": (
         ("store.days", 6, None, r"'? (?:reserve|storage|supply|worth|in (?:store|the tank|reserve)|without (?:the )?(?:pump|power|rain|sun|supply))"),

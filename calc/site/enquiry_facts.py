@@ -65,9 +65,9 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
-_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement"}
+_OFFERED = {"power.source", "power.battery", "pump.control"}
 _ASKS = re.compile(
-    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does|what|which|how)\b"
+    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
 _THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
 

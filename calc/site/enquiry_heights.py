@@ -28,7 +28,9 @@ _UP_TO = re.compile(
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
-_DOWN_TO = re.compile(r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b")
+_DOWN_TO = re.compile(
+    r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
+)
 _FIRST = {
     "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
     "SPRING": r"\bspring",

@@ -20,7 +20,10 @@ _VERTICAL = re.compile(
 )
 _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
 _HILL = re.compile(
-    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(?:hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+)
+_HEIGHT = re.compile(
+    r"\b(?:drop|fall|rise|climb|higher|lower|above|below|vertical(?:ly)?|elevation|height|head)\b"
 )
 _STEEP = 60.0  # m, beyond which "up the hill" may be the way along it; our choice
 _OF_PIPE = re.compile(
@@ -164,7 +167,9 @@ def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str,
     token.sign = from_source if hill[1] == "up" else -from_source
     found.clear()
     metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 1000.0)
-    if at.before == "HOUSE" and metres <= _STEEP:
+    other = _HEIGHT.search(near.before[-60:] + " " + near.after[hill.end() : hill.end() + 60])
+    plain = hill[1] == "up" and hill[2] == "hill" and metres <= _STEEP and not other
+    if at.before == "HOUSE" and plain:
         found["way.climb"] = 7
         return True
     found["way.length"], found["way.climb"] = 5, 5
@@ -179,9 +184,10 @@ _BORED = re.compile(r"\b(?:bored|drilled|sunk|driven|goes|went|bore ?hole|bore)\
 
 def _well_down(near: Context, found: dict[str, float]) -> bool:
     """ "our well is 4 m down" may be its water or its bottom; one that was drilled goes down."""
-    if not re.match(r" ?down\b(?! (?:the|to|from|in|by))", near.right):
+    down = re.match(r" ?down\b(?! (?:the|to|from|in|by))", near.right)
+    if not down or re.search(r"\b(?:water|pump|submersible|level|static)\b", near.left[-60:]):
         return False
-    if _BORED.search(near.left) and not re.search(r"\b(?:water|pump|level)\b", near.left[-45:]):
+    if _BORED.search(near.left):
         found.clear()
         found["well.depth"] = 6
         return True

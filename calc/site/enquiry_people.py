@@ -86,7 +86,9 @@ _WHOLE = (
     re.compile(
         rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
     ),
-    re.compile(rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"),
+    re.compile(
+        rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
+    ),
 )
 
 

@@ -38,8 +38,8 @@ _DOWNS = re.compile(
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
-    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
-    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ )?"
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b|and\b|but\b|which\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
 )
 
 
@@ -79,10 +79,13 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     if found is None:
         return Between(before, "", "")
     how = "below" if _DOWN.match(found["how"]) else "above"
+    if found["how"] in {"higher", "lower"} and not _THAN.match(found["rest"]):
+        return Between(before, "", how)  # "30 ft higher" stands alone
     rest = re.split(r"\b(?:and|but|so|then|which|with|,)\b|,", found["rest"])[0]
     return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
 
 
+_THAN = re.compile(r"[^,.;]{0,25}\b(?:than|above|over|below|from)\b")
 _ITS = re.compile(r"[\s,-]*(?:and )?its\b")
 _WHOSE = re.compile(
     r"\b(?:whose|its|the) (?:outlet|bottom|base|foot|floor|underside|valve|outlet pipe) (?:is|lies|sits|stands|being)(?: (?:about|roughly|some))? ?$"

@@ -123,6 +123,8 @@ def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | No
     for first in reversed(numbers[max(0, at - 3) : at]):
         if second.start - first.end > 2 * _LATER:
             return None
+        if first is numbers[at - 1] and first.kind == "bare" and not first.unit:
+            return first
         if second.kind == "bare" or (second.kind == first.kind and _thin(second) == _thin(first)):
             return first
     return None

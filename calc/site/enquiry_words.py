@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
-from calc.site.enquiry_words_more import CROP_KEYS, CROPS, MORE
+from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
 
 @dataclass(frozen=True)
@@ -145,11 +145,14 @@ def _backup(low: str, one: Said) -> bool:
 def _crop(low: str) -> list[Said]:
     """What grows on drip, where one crop is named."""
     hits = [one for pattern in CROPS for one in pattern.finditer(low)]
-    first = {CROP_KEYS[one["crop"]]: one for one in reversed(hits)}
-    if len(first) != 1:
-        return []
-    ((key, one),) = first.items()
-    return [Said("drip.crop", key, *one.span("crop"), 3)]
+    keys = set()
+    for one in hits:
+        begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
+        line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
+        keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
+    if len(keys) != 1:
+        return []  # none, or several that need their own amounts
+    return [Said("drip.crop", keys.pop(), *hits[0].span("crop"), 3)]
 
 
 def _facing(low: str) -> list[Said]:

@@ -34,6 +34,7 @@ CROP_KEYS = {
 } | {"vines": "grape", "vineyard": "grape", "blueberries": "berry", "raspberries": "berry"}
 _CROP = rf"\b(?P<crop>{'|'.join(sorted(CROP_KEYS, key=len, reverse=True))})\b"
 _DRIP = r"\b(?:drip|dripline|drippers?|emitters?)\b"
+CROP = re.compile(_CROP)
 CROPS = (
     re.compile(rf"{_CROP}[^.;\n]{{0,45}}{_DRIP}"),
     re.compile(rf"{_DRIP}[^.;\n]{{0,45}}{_CROP}"),
