@@ -89,6 +89,7 @@ _D = {
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
         ("tank.level", 8, r"tanks?(?: [a-z]+)? (?:up )?(?:on|atop)(?: an?| its)?", r"[ -]?(?:high |tall )?(?:stand|tower|scaffold|stilts)\b"),
         ("well.depth", 7, r"(?:wells?|bore ?hole|bore)(?: (?:at|of|with|to|about))*", r" ?(?:of |in )?depth\b"),
+        ("well.depth", 5.5, r"(?:a|the|our|my) (?:\w+ )?(?:well|bore ?hole|bore) of", r"(?! ?(?:pipe|diameter|across|wide|away|from))"),
         ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|lining|liner|lined|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
         ("well.bore", 7, r"(?:casing|cased|lined|lining|liner|inside diameter|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
     ),

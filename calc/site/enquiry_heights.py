@@ -28,6 +28,8 @@ _UP_TO = re.compile(
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
+_OF_FALL = re.compile(r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$")
+_FROM_TANK = re.compile(r" ?(?:from|between) (?:the |our )?(?:\w+ )?(?:tank|reservoir) (?:down )?(?:to|and)\b")
 _DOWN_TO = re.compile(
     r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
 )
@@ -208,7 +210,7 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         r"|\bfrom (?:the |our )?(?:\w+ )?(?:tank|reservoir) to [^.;,]{3,25},? (?:it |there )?(?:drops|falls|is a (?:drop|fall) of)[ ~]*(?:about |some )?$",
         near.before[-90:],
     )
-    if from_tank:
+    if from_tank or (_OF_FALL.search(near.left) and _FROM_TANK.match(near.right)):
         found.pop("water.level", None)
         tank, token.sign = True, 1.0
     if tank:

@@ -69,12 +69,17 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     _of_something_else(near, found)
     _of_wells(token, near, at, found)
     _of_drip(near, found)
+    if token.unit in {"in", "mm"}:  # a size: no way is as short
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
     _only_upright(near, at, found)
     at = aliased(at, near)
     if at.how:
         related(token, at, near, found)
     elif "pump.height" in found:
         token.sign = -1.0  # hung in a well
+        if re.match(r" ?on ", near.right):
+            found.pop("way.length", None)  # "set at 140 ft on 1 in poly"
         found.pop("water.level", None)
     elif at.before == "PUMP" and _DOWN.match(near.right):
         found["pump.height"], token.sign = 7, -1.0

@@ -219,6 +219,7 @@ _OTHER = re.compile(
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
+    rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
@@ -250,7 +251,7 @@ _IF = re.compile(
     + _KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
-    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
+    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")

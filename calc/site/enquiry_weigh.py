@@ -19,7 +19,7 @@ _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
 )
 _ON_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b|when it (?:starts|comes on|turns on|goes on|kicks in))"
+    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
 )
 _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
@@ -29,14 +29,14 @@ _AIR = re.compile(
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
-_AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
+_AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))")
 _SET = re.compile(
     rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
 )
-_SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
+_SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge|measured)\b")
 _RATED = re.compile(
     rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
 )
