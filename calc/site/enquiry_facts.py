@@ -163,7 +163,10 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                 token, asked
             )
             path = "suction.pipe" if sucks else "way.pipe"
-            if not re.search(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising", near.right[:25]):
+            if not re.search(
+                r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising",
+                near.right[:25],
+            ):
                 found.pieces.append(
                     Piece(
                         path,

@@ -28,8 +28,12 @@ _UP_TO = re.compile(
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
-_OF_FALL = re.compile(r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$")
-_FROM_TANK = re.compile(r" ?(?:from|between) (?:the |our )?(?:\w+ )?(?:tank|reservoir) (?:down )?(?:to|and)\b")
+_OF_FALL = re.compile(
+    r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$"
+)
+_FROM_TANK = re.compile(
+    r" ?(?:from|between) (?:the |our )?(?:\w+ )?(?:tank|reservoir) (?:down )?(?:to|and)\b"
+)
 _DOWN_TO = re.compile(
     r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
 )

@@ -67,6 +67,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = labelled(token, near, at)
     _of_something_else(near, found)
+    _levels(near, found)
     _of_wells(token, near, at, found)
     _of_drip(near, found)
     if token.unit in {"in", "mm"}:  # a size: no way is as short
@@ -93,12 +94,43 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     _altitude(token, near, at, found)
 
 
+_SEASON = re.compile(
+    r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
+)
+_WENT_DOWN = re.compile(
+    r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
+)
+_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
+_FALLS = re.compile(
+    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about)? $"
+)
+_FAR_FROM = re.compile(
+    r" ?(?:away )?from (?:the )?(?:nearest |closest |next )?(?:grid|town|village|road|power|mains|pole|shop|store|sea|coast|city|neighbou?rs?)\b"
+)
+
+
+def _levels(near: Context, found: dict[str, float]) -> None:
+    """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
+    if not _LEVEL.search(near.before[-110:]):
+        return
+    if _SEASON.search(near.left) and re.match(
+        r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
+        near.right,
+    ):
+        found["water.level"] = max(found.get("water.level", 0), 6)
+    elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
+        found.pop("way.climb", None)
+        found["water.level"] = max(found.get("water.level", 0), 6.5)
+
+
 def _of_something_else(near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
-    if _SIDES.match(near.right):
+    if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
+    if _FALLS.search(near.left):
+        found.pop("way.climb", None)
     if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
         found.pop("way.length", None)
     if re.search(r"\bburied (?:about |at |only |some |just )*$", near.left) and not near.next_pipe:

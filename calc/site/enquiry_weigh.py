@@ -29,7 +29,9 @@ _AIR = re.compile(
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
-_AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))")
+_AIR_RIGHT = re.compile(
+    r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
+)
 _SET = re.compile(
     rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
@@ -37,6 +39,9 @@ _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
 )
 _SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge|measured)\b")
+_AT_TAP = re.compile(  # two pressures that were measured, of which none is set
+    r"\d ?(?:bar|psi|kpa) at (?:the |our )?(?:\w+ )?(?:taps?|shower|house|kitchen|faucet|sink|hose|trough)\b"
+)
 _RATED = re.compile(
     rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
 )
@@ -82,6 +87,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     if (
         (_SET.search(left) or _SET_RIGHT.match(right))
         and not _SET_NOT.search(near.before[-50:])
+        and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
         r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",

@@ -466,6 +466,11 @@ SAID = (
     ("tank.level", "6 m", ("The pump lifts into a 5000 L tank on a 6 m stand beside the house.",)),
     ("pressure_tank.precharge", "18 psi", ("Precharge I checked with a tire gauge: 18 psi.",)),
     ("rain.dry_count", "3", ("The cistern must last three dry months.",)),
+    ("water.level", "-9 m", ("Water is 6 m down in winter, 9 m in summer.", "The static level is 4 m, it went down to 9 m after four hours.")),
+    ("way.length", "110 m", ("The builder reckons the run is 90 m but I make it 110 m.", "The run is 90 m on paper but I measured 110 m.")),
+    ("tank.level", "28 m", ("There's a drop of 28 m from the tank to the house over 300 m of 50 mm pipe.",)),
+    ("pump.height", "-140 ft", ("My pump is set at 140 ft on 1-1/4\" poly drop pipe.",)),
+    ("pressure_tank.precharge", "36 psi", ("The pressure tank is only 20 gallons, 36 psi in it with the water drained.",)),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -534,4 +539,11 @@ NOT_SAID = (
     ("drip.dripper", ("The spring gives 12 L/min.", "The drip zone takes 300 L/h.")),
     ("drip.rated", ("Can drip at 12 psi run off it?",)),
     ("hot.relief", ("The relief valve at the pump says 100 psi.",)),
+    ("way.length", ("We're 5 km from the nearest grid.", "My parents, who live next to us, have a well of 50 m.", "The line is 1\" from well to house.")),
+    ("way.climb", ("The stream drops 12 m over 150 m.", "There's a drop of 28 m from the tank to the house.")),
+    ("way.pipe", ("My pump is set at 140 ft on 1-1/4\" poly drop pipe.", "Is a 40 mm line big enough, or should it be 50?")),
+    ("pump.set", ("I measured 2.2 bar at the kitchen tap and 3 bar at the pump.", "Pressure: 2.5 bar at the pump, 1.2 bar at the shower.")),
+    ("pump.cut_in", ("The pressure tank is only 20 gallons, 36 psi in it with the water drained.",)),
+    ("pipes.held", ("The 32 mm PE is fine and pressure is good on the ground floor.", "The suction pipe is 60 ft to the dug well, which is 14 ft deep.")),
+    ("store.volume", ("Somebody told me the tank ought to be 300 L.",)),
 )  # fmt: skip
