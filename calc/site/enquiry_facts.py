@@ -144,6 +144,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
+_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising")
+
+
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
              taken: list[tuple[int, int]], asked: list[tuple[int, int, str]]) -> None:  # fmt: skip
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
@@ -163,10 +166,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                 token, asked
             )
             path = "suction.pipe" if sucks else "way.pipe"
-            if not re.search(
-                r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising",
-                near.right[:25],
-            ):
+            if not _NO_WAY.search(near.right[:25]):
                 found.pieces.append(
                     Piece(
                         path,
@@ -181,8 +181,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             continue
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
-            near = context(clean, live, at, sentences, pipes, again=True)
-            _weighed(token, near, found, clean, unit)
+            _weighed(token, context(clean, live, at, sentences, pipes, True), found, clean, unit)
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))

@@ -12,7 +12,7 @@ _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
 )
 _BORE_IS = re.compile(
-    r"(?:^|[.\n;:]) *(?:our |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+    r"(?:^|[.\n;:]) *(?:our |my |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
 )
 _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
@@ -88,7 +88,9 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         unrelated(token, at, near, found)
     if at.before == "WATER" and "water.level" in found:
         found.pop("way.climb", None)
-    if _BORE_IS.search(near.left) and re.match(r" ?(?:$|[,.;)\n])", near.right):
+    if _BORE_IS.search(near.left) and re.match(
+        r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
+    ):
         found["well.depth"] = 6.5
     _of_suction(near, at, found)
     _altitude(token, near, at, found)
@@ -103,6 +105,9 @@ _WENT_DOWN = re.compile(
 _LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
     r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about)? $"
+)
+_RISE_IN = re.compile(
+    r"^ ?(?:of )?(?:rise|climb|fall|drop|lift)(?: altogether| in all| total)? (?:in|over|across|along) (?:about |the |some )*$"
 )
 _FAR_FROM = re.compile(
     r" ?(?:away )?from (?:the )?(?:nearest |closest |next )?(?:grid|town|village|road|power|mains|pole|shop|store|sea|coast|city|neighbou?rs?)\b"
@@ -129,6 +134,11 @@ def _of_something_else(near: Context, found: dict[str, float]) -> None:
         found.pop("way.length", None)
     if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
+    if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
+        found.pop("way.climb", None)
+        found["way.length"] = max(found.get("way.length", 0), 5)
+    if re.search(r"\btrench\b[^.;\n]*$", near.left):
+        found.pop("well.depth", None)
     if _FALLS.search(near.left):
         found.pop("way.climb", None)
     if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
@@ -145,6 +155,10 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
         found.pop("water.level", None)
         found["pump.height"], token.sign = 7, -1.0
+    deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
+    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
+    if deep and alone and at.before == "WELL" and not found:
+        found["well.depth"] = 6
     wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if wide > 10:
         found.pop("well.bore", None)

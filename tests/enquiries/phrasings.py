@@ -471,6 +471,8 @@ SAID = (
     ("tank.level", "28 m", ("There's a drop of 28 m from the tank to the house over 300 m of 50 mm pipe.",)),
     ("pump.height", "-140 ft", ("My pump is set at 140 ft on 1-1/4\" poly drop pipe.",)),
     ("pressure_tank.precharge", "36 psi", ("The pressure tank is only 20 gallons, 36 psi in it with the water drained.",)),
+    ("way.climb", "40 ft", ("The house is up the hill from the well, 40 ft of rise in 300 ft.",)),
+    ("well.depth", "18 m", ("My well is 18 m with water at 7 m.", "Our well has a yield of 5 gpm, is 18 m deep, and the water is at 7 m.")),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -546,4 +548,6 @@ NOT_SAID = (
     ("pump.cut_in", ("The pressure tank is only 20 gallons, 36 psi in it with the water drained.",)),
     ("pipes.held", ("The 32 mm PE is fine and pressure is good on the ground floor.", "The suction pipe is 60 ft to the dug well, which is 14 ft deep.")),
     ("store.volume", ("Somebody told me the tank ought to be 300 L.",)),
+    ("well.depth", ("The trench is dug: 220 ft.",)),
+    ("power.panel", ("I've looked at a 400 W panel.",)),
 )  # fmt: skip
