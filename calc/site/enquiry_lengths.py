@@ -66,13 +66,10 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     if from_to(token, near, found):
         return
     at = labelled(token, near, at)
-    _of_something_else(near, found)
+    _of_something_else(token, near, found)
     _levels(near, found)
     _of_wells(token, near, at, found)
     _of_drip(near, found)
-    if token.unit in {"in", "mm"}:  # a size: no way is as short
-        found.pop("way.length", None)
-        found.pop("way.climb", None)
     _only_upright(near, at, found)
     at = aliased(at, near)
     if at.how:
@@ -128,8 +125,11 @@ def _levels(near: Context, found: dict[str, float]) -> None:
         found["water.level"] = max(found.get("water.level", 0), 6.5)
 
 
-def _of_something_else(near: Context, found: dict[str, float]) -> None:
+def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
+    if token.unit in {"in", "mm"}:  # a size: no way is as short
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
     if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
