@@ -20,7 +20,15 @@ TAG = re.compile(r"<(/?)(\w+)([^>]*)>")
 LEFT = {"h1", "h2", "h3", "a", "code", "pre", "button", "summary", "label", "section", "script",
         "strong", "em", "table"}  # fmt: skip
 VOID = {"br", "hr", "img", "input", "meta", "link"}
-SKIPPED = ("glossary.md", "changes.md", "hosting.md", "site-file.md", "about.md", "index.md")
+SKIPPED = (
+    "glossary.md",
+    "changes.md",
+    "hosting.md",
+    "site-file.md",
+    "about.md",
+    "index.md",
+    "checks.md",
+)
 
 
 def on_page_markdown(markdown, page, config, files):

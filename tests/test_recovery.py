@@ -1,4 +1,4 @@
-"""Tests of wells against a published pumping test, scipy and made-up aquifers."""
+"""Tests of wells against scipy and made-up aquifers; a published one is in ``checks.wells``."""
 
 import math
 
@@ -9,13 +9,6 @@ from calc import recovery
 from calc.errors import InputError
 
 DAY = 86400.0
-# Kruseman and de Ridder, Analysis and Evaluation of Pumping Test Data (1990), table 3.1: "Oude
-# Korendijk", 788 m3 a day, the piezometer 30 m away: (minutes, metres), from memory
-KORENDIJK = (
-    (1.0, 0.23), (1.4, 0.28), (1.9, 0.33), (2.33, 0.36), (2.8, 0.39), (3.36, 0.42), (4.0, 0.45),
-    (5.35, 0.50), (6.8, 0.54), (8.3, 0.57), (8.7, 0.58), (10.0, 0.60),
-)  # fmt: skip
-FLOW = 788 / DAY
 
 
 @pytest.mark.parametrize("power", range(-14, 2))
@@ -23,20 +16,6 @@ FLOW = 788 / DAY
 def test_the_well_function_is_the_exponential_integral(power, digit):
     u = digit * 10.0 ** (power - 0.5)
     assert recovery.well_function(u) == pytest.approx(exp1(u), rel=1e-9)
-
-
-def test_a_published_pumping_test():
-    """Their result by Jacob's method: 385 m2 a day and 1.7e-4; from memory.
-
-    The first ten minutes, as they took them: later the ground above leaks. They drew the line by
-    eye: 5 % for its slope, and what follows for its start.
-    """
-    times, levels = zip(*KORENDIJK, strict=True)
-    line = recovery.line_through([60 * one for one in times], levels)
-    assert line.bears
-    found = recovery.transmissivity(FLOW, line)
-    assert found * DAY == pytest.approx(385, rel=0.05)
-    assert recovery.storage(found, line, 30.0) == pytest.approx(1.7e-4, rel=0.2)
 
 
 @pytest.mark.parametrize("transmissivity", [1e-6, 2e-4, 5e-3])

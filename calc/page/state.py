@@ -153,8 +153,13 @@ def _given_over(sheet: Sheet, state: State, key: str, hidden: frozenset[str]) ->
     """Keys of the fields typed over rows that the reader did not type."""
     if key in hidden or not _rows_stand(sheet, state, key) or state.is_typed(sheet.field(key)):
         return frozenset()
-    fields = sheet.over[key].fields - hidden
+    fields = _over(sheet, key) - hidden
     return frozenset(one for one in fields if state.is_typed(sheet.field(one)))
+
+
+def _over(sheet: Sheet, key: str) -> frozenset[str]:
+    """Keys of the fields that change a table's rows when typed over them."""
+    return sheet.over[key].fields if key in sheet.over else frozenset()
 
 
 def _rows_stand(sheet: Sheet, state: State, key: str) -> bool:
@@ -177,5 +182,5 @@ def idle_keys(sheet: Sheet, state: State, hidden: frozenset[str]) -> frozenset[s
         if key in hidden or not _rows_stand(sheet, state, key):
             continue
         typed = state.is_typed(sheet.field(key))
-        gone |= {*replaced} - (frozenset() if typed else sheet.over[key].fields)
+        gone |= {*replaced} - (frozenset() if typed else _over(sheet, key))
     return frozenset(gone)

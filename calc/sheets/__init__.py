@@ -79,7 +79,7 @@ LATER_ROOMS = (
         for name in (
             "clock", "sky", "sun_case", "solar_answer", "solar_case", "solar_drawing",
             "solar_fixes", "solar_job", "solar_judge", "world_map", "bars", "day_picture",
-            "watering",
+            "watering", "completed",
         )
     ),
     *(f"calc.sheets.{key}." for key in LATER),

@@ -13,6 +13,7 @@ from calc.page.form import work
 from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
+from calc.sheets.parts.completed import completed
 from calc.site import enquiry, link
 from calc.site.enquiry_slots import slot
 from calc.site.facts import NOT_KNOWN, PIPES
@@ -36,9 +37,9 @@ def handle(request: Data) -> Data:
     """
     found = enquiry.read(request["text"])
     chosen, errors = _checked(request.get("chosen", {}))
-    site = enquiry.to_site(found, chosen)
+    told = enquiry.to_site(found, chosen)
+    keys, site = _sheets(told), completed(told)
     packed = "" if site.unused() else pack(site)
-    keys = _sheets(site)
     return {
         "html": marked(found),
         "facts": [_fact(one, chosen) for one in found.told],
@@ -52,7 +53,7 @@ def handle(request: Data) -> Data:
         "packed": packed,
         "fragment": link.of_site(site.system, packed) if packed else "",
         "goes": _goes(keys, site.system, packed, request),
-        "asks": asks(site) if request.get("ask") and packed else [],
+        "asks": asks(site, keys) if request.get("ask") and packed else [],
     }
 
 
@@ -191,7 +192,7 @@ def _goes(keys: list[str], system: str, packed: str, request: Data) -> list[Data
     return found
 
 
-def asks(site: Site) -> list[Data]:
+def asks(site: Site, keys: list[str]) -> list[Data]:
     """What would still be asked, in the order of how much the answers hang on it.
 
     Every value that is not known is varied and the sheets solved again: see ``page.ask_back``.
@@ -199,7 +200,7 @@ def asks(site: Site) -> list[Data]:
     """
     found: list[tuple[bool, float, str, str]] = []
     seen = set()
-    for key in [key for key in _sheets(site) if key not in SLOW][:SHEETS]:
+    for key in [key for key in keys if key not in SLOW][:SHEETS]:
         for one in _questions(site, key):
             if one.label not in seen:
                 seen.add(one.label)

@@ -57,7 +57,7 @@ def test_a_correction_that_cannot_be_read_is_said_beside_it(page):
 def test_two_values_are_chosen_between(page):
     paste(page, TWICE)
     page.get_by_role("radio", name="30 m").check()
-    page.locator('[data-sl-enquiry-goes] a[href*="30_m"]').first.wait_for()
+    page.locator('[data-sl-enquiry-goes] a[href*=",90,30"]').first.wait_for()
 
 
 def test_what_was_pasted_is_there_after_a_reload(page):

@@ -32,6 +32,7 @@ GIVEN = {
     "sprinkler": {"pressure": "1.2 bar"},
     "hot_water": {"volume": "1 L", "mix": "none"},
     "day": {"start": "20 %", "gives": "3 L/min"},
+    "fault": {"set": "3 bar"},
 }
 
 

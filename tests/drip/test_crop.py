@@ -1,63 +1,11 @@
-"""Reference evapotranspiration against the worked examples of FAO-56."""
-
-import math
+"""Reference evapotranspiration: order, bounds, calendar; examples are in ``checks.garden``."""
 
 import pytest
 
 from calc.drip import crop
 from calc.errors import RangeError
-from calc.sun.position import daily_extraterrestrial
 
 ZERO = 273.15
-
-
-def test_a_month_in_bangkok():
-    """FAO-56 example 17: April, 13.73 degrees north, 2 m above the sea; ET_0 is 5.72 mm a day.
-
-    Numbers of the example from memory: 34.8 and 25.6 degC, 2.85 kPa, 2 m/s, light 22.65 MJ/m2,
-    G 0.14 MJ/m2.
-    """
-    outside = daily_extraterrestrial(math.radians(13.73), 105)
-    assert outside == pytest.approx(38.06e6, rel=2e-3)
-    found = crop.reference(22.65e6, outside, 34.8 + ZERO, 25.6 + ZERO, 2.0, 2850.0, 2.0, 0.14e6)
-    assert found / crop.MM_DAY == pytest.approx(5.72, abs=0.02)
-
-
-def test_a_day_in_brussels():
-    """FAO-56 example 18: 6 July, 50.8 degrees north, 100 m; ET_0 is 3.88 mm a day.
-
-    Numbers of the example from memory: 21.5 and 12.3 degC, 1.409 kPa, 2.078 m/s, light 22.07 MJ/m2.
-    """
-    outside = daily_extraterrestrial(math.radians(50.8), 187)
-    assert outside == pytest.approx(41.09e6, rel=2e-3)
-    found = crop.reference(22.07e6, outside, 21.5 + ZERO, 12.3 + ZERO, 100.0, 1409.0, 2.078)
-    assert found / crop.MM_DAY == pytest.approx(3.88, abs=0.02)
-
-
-def test_lyon_by_temperature_alone():
-    """FAO-56 example 20: July, 45.72 degrees north, 200 m; 26.6 and 14.8 degC give 5.0 mm a day.
-
-    From memory.
-    """
-    outside = daily_extraterrestrial(math.radians(45.72), 196)
-    assert outside == pytest.approx(40.55e6, rel=3e-3)
-    found = crop.by_temperature(outside, 26.6 + ZERO, 14.8 + ZERO)
-    assert found / crop.MM_DAY == pytest.approx(5.03, abs=0.05)
-
-
-@pytest.mark.parametrize(
-    "degrees, kilopascal", [(0.0, 0.611), (10.0, 1.228), (20.0, 2.338), (30.0, 4.243)]
-)
-def test_saturated_air(degrees, kilopascal):
-    """FAO-56 annex 2, table 2.3."""
-    found = crop.saturation_pressure(degrees + ZERO)
-    assert found / 1000 == pytest.approx(kilopascal, abs=6e-4)
-
-
-@pytest.mark.parametrize("metres, kilopascal", [(0, 101.3), (1000, 90.0), (2000, 79.8)])
-def test_air_pressure(metres, kilopascal):
-    """FAO-56 annex 2, table 2.1."""
-    assert crop.air_pressure(metres) / 1000 == pytest.approx(kilopascal, abs=0.06)
 
 
 def test_more_light_more_wind_and_drier_air_take_more_water():
@@ -95,14 +43,6 @@ def test_vapour_from_humidity():
 def test_the_middle_of_a_month(month, day):
     """FAO-56, annex 2, box of equation 22, which is good to a day."""
     assert crop.middle_day(month) == pytest.approx(day, abs=1)
-
-
-@pytest.mark.parametrize(
-    "key, need", [("tomato", 1.15), ("lettuce", 1.0), ("strawberry", 0.85), ("olive", 0.70)]
-)
-def test_crops_of_the_table(key, need):
-    """FAO-56 table 12, from memory."""
-    assert crop.CROP_BY_KEY[key].need == need
 
 
 def test_every_crop_needs_about_what_grass_needs():

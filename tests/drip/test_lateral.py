@@ -30,14 +30,6 @@ def level(start=1.0e5, outlets=ALL, spacing=0.5, rise=0.0, emitter=orifice):
     )
 
 
-@pytest.mark.parametrize(
-    "outlets, factor", [(2, 0.639), (5, 0.457), (10, 0.402), (20, 0.376), (100, 0.356)]
-)
-def test_christiansens_factor(outlets, factor):
-    """Christiansen (1942), m = 1.852, as tabled in handbooks of sprinkling; from memory."""
-    assert lateral.christiansen(outlets) == pytest.approx(factor, abs=2e-3)
-
-
 def test_the_factor_is_that_of_a_line_summed_up():
     exact = sum((one / ALL) ** 1.852 for one in range(1, ALL + 1)) / ALL
     assert lateral.christiansen(ALL) == pytest.approx(exact, rel=2e-4)

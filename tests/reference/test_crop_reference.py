@@ -1,7 +1,7 @@
-"""What plants need, against the worked examples of FAO-56 and another library.
+"""What plants need, against another library; the examples of FAO-56 are in ``checks.garden``.
 
 FAO-56 is R. G. Allen, L. S. Pereira, D. Raes and M. Smith, FAO Irrigation and Drainage Paper 56
-(1998).  Numbers of its examples are from memory.  The library is refet, which follows the
+(1998).  The library is refet, which follows the
 standardised equation of ASCE-EWRI (2005); a day on grass is that of FAO-56.
 """
 
@@ -18,40 +18,6 @@ from calc.units import CELSIUS
 
 MJ = 1e6
 
-
-# The worked examples --------------------------------------------------------------------------
-
-
-def test_example_2_air_pressure_at_1800_m():
-    assert crop.air_pressure(1800.0) / 1000 == pytest.approx(81.8, abs=0.05)
-
-
-@pytest.mark.parametrize("degrees, kilopascal", [(24.5, 3.075), (15.0, 1.705)])
-def test_example_3_saturated_air(degrees, kilopascal):
-    found = crop.saturation_pressure(degrees + CELSIUS)
-    assert found / 1000 == pytest.approx(kilopascal, abs=1e-3)
-
-
-def test_example_8_sun_outside_the_air():
-    """3 September, 20 degrees south: 32.2 MJ/m2."""
-    found = daily_extraterrestrial(math.radians(-20.0), 246)
-    assert found / MJ == pytest.approx(32.2, abs=0.1)
-
-
-def test_examples_11_and_12_light_that_grass_keeps():
-    """Rio de Janeiro in May: 14.5 MJ/m2 come, 25.1 outside the air, 25.1 and 19.1 degC, 2.1 kPa:
-    11.1 are taken in, 3.5 thrown back, 7.6 kept."""
-    found = crop.net_light(14.5 * MJ, 25.1 * MJ, 25.1 + CELSIUS, 19.1 + CELSIUS, 2100.0, 0.0)
-    assert found / MJ == pytest.approx(7.6, abs=0.1)
-    assert (14.5 * 0.77 - found / MJ) == pytest.approx(3.5, abs=0.1)
-
-
-def test_example_13_heat_into_the_ground():
-    """Algiers in April, from 14.1 degC in March to 18.8 in May: 0.33 MJ/m2 a day."""
-    assert crop.into_ground(14.1, 18.8) / MJ == pytest.approx(0.33, abs=0.005)
-
-
-# Another library ------------------------------------------------------------------------------
 
 COUNT = 200
 # FAO-56 takes 4.903e-9 and 4098 x 0.6108, ASCE 4.901e-9 and 2503: 4e-4 and 2e-5 of their terms

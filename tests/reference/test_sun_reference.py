@@ -1,4 +1,4 @@
-"""The sun against pvlib, FAO-56 and three hourly years.
+"""The sun against pvlib and three hourly years; printed values are in ``checks.sun``.
 
 Nothing here is compared with our own output: pvlib's position is NREL's SPA, its skies,
 decompositions and transpositions are written apart from ours.
@@ -13,8 +13,7 @@ import pytest
 
 from calc.sun import files, hours, position, sky
 from calc.sun.days import monthly_means
-from calc.sun.horizon import sky_share, skyline
-from calc.sun.plane import Plane, incidence, module_temperature, on_plane
+from calc.sun.plane import Plane, incidence, on_plane
 from tests.sun.years import PLACES, hourly, text
 
 # latitude, longitude, zone
@@ -86,41 +85,6 @@ def test_the_light_outside_the_air_is_pvlibs():
     assert ours == pytest.approx(theirs, rel=0.009)
 
 
-# FAO-56, annex 2, table 2.6: MJ/m2 a day on the 15th of a month, rows 0 and 40 N, from memory;
-# examples 8, 11 (Rio), 15 (Lyon), 17 (Bangkok), 18 (Uccle), from memory: with day of the year
-FIFTEENTH = (15, 46, 74, 105, 135, 166, 196, 227, 258, 288, 319, 349)
-EQUATOR = (36.2, 37.5, 37.9, 36.8, 34.8, 33.4, 33.9, 35.7, 37.2, 37.4, 36.3, 35.6)
-RADIATION = [
-    *((0.0, day, light) for day, light in zip(FIFTEENTH, EQUATOR, strict=True)),
-    (40.0, 15, 15.0), (40.0, 74, 27.2), (40.0, 105, 34.7), (40.0, 196, 40.8), (40.0, 258, 30.0),
-    (40.0, 349, 13.6),
-    (-20.0, 246, 32.2), (-22.9, 135, 25.1), (45.72, 196, 40.6), (13.73, 105, 38.06),
-    (50.8, 187, 41.09),
-]  # fmt: skip
-
-
-@pytest.mark.parametrize("degrees, day, light", RADIATION)
-def test_the_light_outside_the_air_is_as_fao_56_prints_it(degrees, day, light):
-    found = position.daily_extraterrestrial(math.radians(degrees), day) / 1e6
-    # 0.1: printed to one decimal, for a day near the middle of the month
-    assert found == pytest.approx(light, abs=0.1)
-
-
-# Table 2.7 (hours on the 15th), row 0; examples 9 (Rio), 17 (Bangkok), 18 (Uccle), from memory
-@pytest.mark.parametrize(
-    "degrees, day, hours_",
-    [
-        *((0.0, day, 12.0) for day in FIFTEENTH),
-        (-22.9, 135, 10.9),
-        (13.73, 105, 12.31),
-        (50.8, 187, 16.1),
-    ],
-)
-def test_daylight_is_as_fao_56_prints_it(degrees, day, hours_):
-    # 0.06: printed to one decimal
-    assert position.daylight_hours(math.radians(degrees), day) == pytest.approx(hours_, abs=0.06)
-
-
 def test_a_clear_sky_is_haurwitzs():
     zenith = np.arange(0.0, 89.0, 1.0)
     theirs = pvlib.clearsky.haurwitz(pd.Series(zenith))["ghi"]
@@ -180,14 +144,6 @@ def test_a_plane_gets_what_hay_and_davies_give_it(zenith, sun, slope, azimuth):
     angle = incidence(plane, math.radians(zenith), math.radians(sun))
     ours = on_plane(plane, math.cos(angle), up, 1380.0, 700.0, 120.0, 700.0 * up + 120.0)
     assert ours == pytest.approx(theirs["poa_global"], rel=1e-9)  # the same formula
-
-
-@pytest.mark.parametrize(
-    "light, air, wind", [(0, 5, 0), (1000, 25, 1), (650, 41, 6.5), (300, -12, 3)]
-)
-def test_a_module_is_as_hot_as_faiman_has_it(light, air, wind):
-    theirs = pvlib.temperature.faiman(light, air, wind)
-    assert module_temperature(light, air + 273.15, wind) == pytest.approx(theirs + 273.15)
 
 
 def pvlibs_plane(name, slope, azimuth, model):
@@ -255,21 +211,6 @@ def test_days_turned_into_hours_give_the_real_hours_month_on_a_plane(name, slope
     # Erbs' day share against these skies: 5 % of a month is what such fits scatter by (1982)
     assert made == pytest.approx(real, rel=0.06)
     assert sum(made) == pytest.approx(sum(real), rel=0.03)
-
-
-def test_a_ring_of_hills_hides_the_sky_that_pvlib_says():
-    """A row of panels sees the sky above the next row: pvlib's masking angle, made a skyline."""
-    for degrees in (10.0, 25.0, 40.0):
-        loss = pvlib.shading.sky_diffuse_passias(degrees)
-        # a long row in front: elevation falls off with the cosine of the direction to it
-        ridge = [
-            (math.radians(one % 360), math.atan(math.tan(math.radians(degrees))
-             * max(0.0, math.cos(math.radians(one - 180)))))
-            for one in range(0, 360, 3)
-        ]  # fmt: skip
-        share = sky_share(skyline(ridge), 0.0, math.pi)
-        # Passias and Kaellbaeck: 1 - cos^2(masking angle / 2) of the sky of a flat plane
-        assert 1 - share == pytest.approx(loss, abs=0.002)
 
 
 def test_a_published_tmy3_file_is_read_as_pvlib_reads_it():

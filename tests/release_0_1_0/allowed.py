@@ -26,6 +26,7 @@ _TANK = (
 )  # fmt: skip
 MENDED = {
     **{("pressure_tank", at): _RESTART for at in _TANK},
+    ("keep_up", 80): "a lift that no pump can draw is answered so; it was refused at its field",
     ("pump_match", 201): "a low head has a speed now; it was refused in a solver's words",
     **dict.fromkeys((("tank", 170), ("tank", 343), ("surge", 62), ("surge", 397)), _ABOUT),
 }

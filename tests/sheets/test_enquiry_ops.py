@@ -44,7 +44,7 @@ def test_a_correction_and_an_unticked_fact_reach_the_site():
     reply = ask(LETTER, chosen={"way.climb": "50 ft", "water.level": ""})
     site = unpack(reply["packed"])
     assert site.rows("sections")[0]["height"].text == "50 ft"
-    assert not site.get("water.level").known
+    assert site.get("water.level").standing == "assumed"  # as usual, and no longer as told
     assert not fact(reply, "water.level")["kept"] and fact(reply, "way.climb")["changed"]
 
 

@@ -50,11 +50,16 @@ def test_defaults_are_typed_in_the_readers_units(key, system):
             assert entry.low <= parsed.value <= entry.high
 
 
+SLOW, MANY = {"panels", "battery", "direct", "day", "fault"}, 20
+
+
 @pytest.mark.parametrize("key", KEYS)
 def test_every_choice_is_accepted_or_refused_in_words(key):
     for entry in sheet(key).fields:
         if isinstance(entry, Choice):
-            for value, _ in entry.options:
+            # of the many pipes a quarter, where an answer takes long: other sheets try them all
+            few = key in SLOW and len(entry.options) > MANY
+            for value, _ in entry.options[:: 4 if few else 1]:
                 outcome = work(sheet(key), State(texts={entry.key: value}))
                 assert outcome.answer or all(outcome.errors.values())
 

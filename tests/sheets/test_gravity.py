@@ -10,7 +10,10 @@ from calc.page.form import work
 from calc.page.shapes import Dot, Stroke
 from calc.page.state import State
 from calc.pipe import friction, pipes
+from calc.sheets import views
 from calc.sheets.gravity.sheet import SHEET
+from calc.site.demo import alder_terrace
+from calc.site.facts import Fact
 from calc.units import LITRE, MINUTE
 from tests.page.pictures import faults
 from tests.sheets import asking, awkward
@@ -235,3 +238,15 @@ def test_both_systems_of_units_come_to_one_verdict():
             answer(system, **same, spring="20 L/min", **texts) for system in ("metric", "us")
         )
         assert one.verdict.word == other.verdict.word
+
+
+def test_the_points_of_a_site_on_its_way_are_worked_with_on_the_page():
+    """The page failed: no field of this sheet changes the rows when typed over them."""
+    site = alder_terrace().put("pump.present", Fact("no"))
+    facts = views.fill(site, "gravity")
+    assert ";" in facts["profile"].text
+    texts = {key: fact.text for key, fact in facts.items()}
+    standing = {key: fact.standing for key, fact in facts.items()}
+    outcome = work(SHEET, State("metric", texts, {}, standing, {}, frozenset(texts)))
+    assert outcome.answer or outcome.errors
+    assert {"drop", "length"} <= outcome.idle

@@ -21,8 +21,10 @@ from calc.network.fault_readings import (
     Reading,
 )
 from calc.sheets.fault.rows import AFTER, BEFORE, BUCKETS, GAUGES, NONE, ONE, SIGNS
+from calc.sheets.parts import supply_form
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
+from calc.sheets.parts.supply_form import NO_PUMP, rows_of, tables_of
 from calc.sheets.parts.supply_tables import RUNS, TANKS, TAPS
 from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import (
@@ -30,11 +32,8 @@ from calc.site.supply import (
     SOURCE,
     Built,
     OpenWater,
-    OutletRow,
-    SectionRow,
     Source,
     Supply,
-    TankRow,
     fold,
     named,
     plain,
@@ -49,7 +48,7 @@ if TYPE_CHECKING:
     from calc.page.form import Row, Values
     from calc.units import Reader
 
-NO_PUMP = "none"  # of the choices of how the pump is driven
+OWN = ("cutin", "cutout", "table", "pump")  # fields that name themselves
 # Standard errors where the reader gives none. All: our choice.
 GAUGE_ERROR = 0.1e5  # Pa, a gauge of a shop, read by eye
 BUCKET_ERROR = 0.05  # share: a bucket and a watch
@@ -59,16 +58,6 @@ VOLTS_ERROR = 0.015  # share
 LEVEL_ERROR = 0.1  # m
 STARTS_ERROR = (2.0, 0.2)  # per hour, and share of the count
 FALL_ERROR = 0.1e5  # Pa
-# tables and columns of ``Supply`` -> those of the form
-_TABLES = {"sections": "runs", "outlets": "taps", "tanks": "tanks"}
-_COLUMNS = {
-    "start": "from", "end": "to", "length": "long", "height": "up", "part": "extra", "name": "name",
-    "at": "at", "flow": "flow", "rated": "rated", "level": "up",
-}  # fmt: skip
-_SOURCE = {
-    "suction_length": "suctionlong", "lift": "lift", "pump": "pump", "pumps": "pumps",
-    "level": "fall",
-}  # fmt: skip
 
 
 def supply_of(values: Values) -> Supply:
@@ -77,7 +66,7 @@ def supply_of(values: Values) -> Supply:
         water = OpenWater(
             level_m=values.fall, temperature_k=values.water, altitude_m=values.altitude
         )
-        return Supply(water, *_rows(values))
+        return Supply(water, *rows_of(values, "tanks"))
     source = Source(
         pump=chosen_pump(values),
         set_pa=None,
@@ -97,7 +86,7 @@ def supply_of(values: Values) -> Supply:
     elif switched(values):
         # between the two, a switched pump keeps the middle of them over time
         source = replace(source, set_pa=(values.cutin + values.cutout) / 2)
-    return Supply(source, *_rows(values))
+    return Supply(source, *rows_of(values, "tanks"))
 
 
 def switched(values: Values) -> bool:
@@ -112,33 +101,15 @@ def switched(values: Values) -> bool:
     return True
 
 
-def _rows(
-    values: Values,
-) -> tuple[tuple[SectionRow, ...], tuple[OutletRow, ...], tuple[TankRow, ...]]:
-    return (
-        tuple(_section(row) for row in values.runs),
-        tuple(
-            OutletRow(row.name, row.at, row.kind, row.now, row.then, row.flow, row.rated, row.want)
-            for row in values.taps
-        ),
-        tuple(TankRow(row.name, row.up) for row in values.tanks),
-    )
-
-
-def _section(row: Row) -> SectionRow:
-    start = row.numbers["from"]
-    return SectionRow(start, row.to, row.long, row.up, pipe_of(row.pipe), row.bends, row.extra)
-
-
 def check_rows(values: Values) -> None:
     """The faults of rows that were read, where something else could not be read.
 
     Raises InputErrors named by the form's rows and cells.
     """
-    if any(values.numbers.get(key) is None for key in _TABLES.values()):
+    if any(values.numbers.get(key) is None for key in tables_of("tanks").values()):
         return  # one could not be read at all: what names its points may be right
     start = SOURCE if values.numbers.get("drive") == NO_PUMP else PUMP
-    faults = row_faults(*_rows(values), start)
+    faults = row_faults(*rows_of(values, "tanks"), start)
     if faults:
         raise InputErrors(named(one, field_of(one.name)) for one in faults)
 
@@ -151,14 +122,9 @@ def renamed(error: InputError) -> InputErrors:
 
 def field_of(name: str | None) -> str:
     """The form's key for a place in the rows: "sections.2.start" -> "runs.2.from"."""
-    table, _, rest = (name or "sections").partition(".")
-    if table == "source":
-        return _SOURCE.get(rest, "pump")
-    if table not in _TABLES:
-        return table if table in ("cutin", "cutout", "table", "pump") else RUNS.key
-    index, _, column = rest.partition(".")
-    parts = (_TABLES[table], index, _COLUMNS.get(column, "") if column else "")
-    return ".".join(part for part in parts if part)
+    if name in OWN:
+        return str(name)
+    return supply_form.field_of(name, "tanks")
 
 
 def table_texts(values: Values, reader: Reader) -> dict[str, str]:

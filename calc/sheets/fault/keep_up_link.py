@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.network.faults import smaller
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.fields import MOST_LIFT
 from calc.sheets.parts.supply_tables import RUNS, TANKS, TAPS
 from calc.sheets.parts.table_texts import table_text
 
@@ -36,7 +37,7 @@ def as_it_is(case: Case, fault: Fault, severity: float, reader: Reader) -> dict[
     if fault.kind == "level":
         lower = "fall" if values.drive == "none" else "lift"
         metres = values.numbers[lower] + (-severity if lower == "fall" else severity)
-        if lower == "lift" and metres > 9.0:
+        if lower == "lift" and metres > MOST_LIFT:
             return {}
         return found | {lower: exact(metres, "length", reader)}
     if fault.kind == "narrow":

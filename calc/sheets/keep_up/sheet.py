@@ -17,6 +17,7 @@ from calc.sheets.keep_up.links import fixed, links
 from calc.sheets.keep_up.rows import LEVEL_M, PIPES, RUNS, SET_PA, SUCTION_M, TANKS, TAPS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
+    MOST_LIFT,
     altitude,
     hottest_pipe,
     least_pump_flow,
@@ -88,7 +89,7 @@ FIELDS = (
     replace(RUNS, when=ROWS),
     replace(TAPS, when=ROWS),
     replace(TANKS, when=ROWS, group=HILL),
-    replace(suction_lift(9.0, SOURCE), when=PUMPED),
+    replace(suction_lift(MOST_LIFT, SOURCE), when=PUMPED),
     Number(
         "suctionlong",
         "Suction pipe length",

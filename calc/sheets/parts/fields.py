@@ -206,6 +206,7 @@ def starts_allowed(group: str = "") -> Number:
     )
 
 
+MOST_LIFT = 60.0  # m: no pump draws so deep, and the answer says so; our choice
 SENSED_M = (-50.0, 300.0)  # least and most that a form takes
 
 

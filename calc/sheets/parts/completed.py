@@ -1,0 +1,156 @@
+"""A site completed with what is usual, so that it can be worked out: each thing marked as assumed.
+
+Somebody's first letter says how far and how high, seldom what pipe leads to the pump. Without that
+nothing can be solved; with it there is an answer, and a question to ask back.
+"""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from calc import practice
+from calc.pipe import pipes
+from calc.sheets.parts import ways
+from calc.site.facts import ASSUMED, Fact
+from calc.site.rows import PUMP, SOURCE, fold
+from calc.units import QUANTITIES, parse, plain_number
+
+if TYPE_CHECKING:
+    from calc.site.rows import Row
+    from calc.site.site import Site
+
+# All our choice.
+SET_PA = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
+DATUM = {"metric": "0 m", "us": "0 ft"}  # what heights are counted from
+BESIDE = {"metric": "10 m", "us": "33 ft"}  # of suction pipe, for a pump beside its well
+MORE = 3.0  # m of suction pipe beyond the lift, where that alone is more
+SUCTION = {"metric": "pe100-sdr11/40", "us": "pvc40/1.25"}
+KIND = {"metric": "pe100-sdr11", "us": "pe-sidr15"}  # of pipe that nobody named
+FEWEST = 1.0e-4  # m3/s, where no outlet's flow is known: a shower
+
+LEVEL = {"metric": "4 m", "us": "13 ft"}  # below a pump at its water, less than it should draw
+NOT_TOLD = "not told: as for a pump a little above its water; our choice"
+FALLS = "the water comes from above, and no pump is named"
+NO_SIZE = "the smallest that keeps the water below {} with all open"
+USUAL = "usual; our choice"
+CAREFUL = "careful for a pump beside its well"
+ONE_SHOWER = "one shower, as nobody said what opens"
+
+
+def completed(site: Site) -> Site:
+    """The site with what it lacks of pump, suction, pipe and outlets as usual, marked assumed.
+
+    Lengths and heights of pipe are never made up: without them there is no answer.  Whether a
+    pump can draw from an assumed level is not told by it.  Facts that are there stay as they are.
+    Raises nothing.
+    """
+    if not site.rows("sections"):
+        return site  # and no answer about a whole supply
+    if _falls(site):
+        site = _without_pump(site)
+    if ways.has_pump(site):
+        site = _with_pump(site)
+    return _with_pipes(_with_outlet(site))
+
+
+def _falls(site: Site) -> bool:
+    """Whether nobody named a pump and the line goes down from where it begins."""
+    if any(path.startswith("pump.") for path in site.facts):
+        return False
+    height = site.cell("sections", site.rows("sections")[0], "height")
+    return isinstance(height, float) and height < 0.0
+
+
+def _without_pump(site: Site) -> Site:
+    site = site.put("pump.present", Fact("no", ASSUMED, FALLS))
+    for at, row in enumerate(site.rows("sections")):
+        if fold(site.word("sections", row, "from")) == fold(PUMP):
+            site = site.put_cell("sections", at, "from", Fact(SOURCE, ASSUMED, FALLS))
+    if site.best("water.level").known:
+        return site
+    return site.put("water.level", Fact(DATUM[_system(site)], ASSUMED, "where the line begins"))
+
+
+def _with_pump(site: Site) -> Site:
+    system = _system(site)
+    if site.best("pump.control").text == "speed":
+        site = _put(site, "pump.set", SET_PA[system], USUAL)
+    site = _put(site, "suction.pipe", SUCTION[system], USUAL)
+    if not site.best("water.level").known and site.best("pump.placement").text == "out":
+        below = ways.pump_height(site) - parse(LEVEL[system], "length").value
+        unit = QUANTITIES["length"].default(system)
+        text = f"{plain_number(unit.from_si(below), 3)} {unit.symbol}"
+        site = _put(site, "water.level", text, NOT_TOLD)
+    if not site.best("suction.length").known:
+        level = site.value("water.level")
+        lift = ways.pump_height(site) - level if isinstance(level, float) else 0.0
+        text = BESIDE[system]
+        if lift + MORE > parse(text, "length").value:
+            text = _length(lift + MORE, system)
+        site = _put(site, "suction.length", text, CAREFUL)
+    return site
+
+
+def _system(site: Site) -> str:
+    return "us" if site.system == "us" else "metric"
+
+
+def _put(site: Site, path: str, text: str, reason: str) -> Site:
+    return site if site.best(path).known else site.put(path, Fact(text, ASSUMED, reason))
+
+
+def _length(metres: float, system: str) -> str:
+    unit = QUANTITIES["length"].default(system)
+    return f"{plain_number(math.ceil(unit.from_si(metres)), 4)} {unit.symbol}"
+
+
+# Pipe and outlets -------------------------------------------------------------------------------
+
+
+def _with_outlet(site: Site) -> Site:
+    """With one shower at the end of the last section, where nothing is said to open."""
+    if site.rows("outlets"):
+        return site
+    end = site.word("sections", site.rows("sections")[-1], "to")
+    shower: Row = {
+        "name": Fact("Shower", ASSUMED, ONE_SHOWER),
+        "at": Fact(end),
+        "kind": Fact("shower", ASSUMED, ONE_SHOWER),
+        "after": Fact("1", ASSUMED, ONE_SHOWER),
+    }
+    return site.put_rows("outlets", (shower,))
+
+
+def _with_pipes(site: Site) -> Site:
+    flow, system = _all_open(site), _system(site)
+    size = _smallest(KIND[system], flow)
+    speed = QUANTITIES["speed"].default(system)
+    said = f"{plain_number(speed.from_si(practice.SPEED_NOTE), 2)} {speed.symbol}"
+    fact = Fact(size, ASSUMED, NO_SIZE.format(said))
+    for at, row in enumerate(site.rows("sections")):
+        if not site.word("sections", row, "pipe"):
+            site = site.put_cell("sections", at, "pipe", fact)
+    return site
+
+
+def _all_open(site: Site) -> float:
+    """What all outlets take at their rated pressure with most of them open, m3/s."""
+    total = 0.0
+    for row in site.rows("outlets"):
+        kind = practice.OUTLET_BY_KEY.get(site.word("outlets", row, "kind"))
+        flow = site.cell("outlets", row, "flow") or (kind.flow if kind else None)
+        open_ = max(
+            site.cell("outlets", row, "before") or 0, site.cell("outlets", row, "after") or 0
+        )
+        total += (flow or 0.0) * open_
+    return total or FEWEST
+
+
+def _smallest(kind: str, flow_m3s: float) -> str:
+    """The smallest pipe of a kind in which a flow is slower than ``practice.SPEED_NOTE``."""
+    found = pipes.sizes(kind)
+    for one in found:
+        if flow_m3s / (math.pi / 4 * one.inside_m**2) <= practice.SPEED_NOTE:
+            return f"{one.kind}/{one.size}"
+    return f"{found[-1].kind}/{found[-1].size}"

@@ -1,0 +1,95 @@
+"""A site completed with what is usual: nothing given is touched, and what is added is assumed."""
+
+import json
+import math
+
+import pytest
+
+from calc import bridge, practice
+from calc.pipe import pipes
+from calc.sheets.parts.completed import completed
+from calc.site import link
+from calc.site.demo import alder_terrace
+from calc.site.facts import ASSUMED, Fact
+from calc.site.pack import pack, unpack
+from calc.site.site import Site
+
+LETTER = {"from": "pump", "to": "house", "length": "140 m", "height": "18 m"}
+
+
+def told(system="metric", level="", **outlet):
+    site = Site(system=system)
+    if level:
+        site = site.put("water.level", Fact(level))
+    site = site.put_rows("sections", ({key: Fact(text) for key, text in LETTER.items()},))
+    rows = ({key: Fact(text) for key, text in outlet.items()},) if outlet else ()
+    return site.put_rows("outlets", rows)
+
+
+def answered(site, system):
+    """What the page of the whole supply says when it is opened from the site."""
+    asked = {"op": "read", "sheet": "keep_up", "fragment": link.of_site(system, pack(site))}
+    form = json.loads(bridge.handle(json.dumps(asked)))
+    return json.loads(bridge.handle(json.dumps({**form, "op": "work", "sheet": "keep_up"})))
+
+
+def test_a_whole_site_stays_as_it_is():
+    site = alder_terrace()
+    assert pack(completed(site)) == pack(site)
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_what_is_added_is_assumed_with_its_reason(system):
+    before, after = told(system), completed(told(system))
+    added = {path: fact for path, fact in after.facts.items() if path not in before.facts}
+    assert {"pump.set", "suction.length", "suction.pipe", "water.level"} <= set(added)
+    assert all(fact.standing == ASSUMED and fact.reason for fact in added.values())
+    pipe = after.rows("sections")[0]["pipe"]
+    assert pipe.standing == ASSUMED and pipe.reason
+    assert all(after.rows("sections")[0][key].text == text for key, text in LETTER.items())
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_what_was_told_is_enough_for_an_answer(system):
+    site = completed(told(system))
+    reply = answered(site, system)
+    assert reply["errors"] == {}
+    assert "sl-verdict" in reply["html"]
+
+
+def test_the_pipe_is_the_smallest_that_is_slow_enough():
+    site = completed(told(name="Showers", at="house", kind="shower", after="3"))
+    kind, _, size = site.word("sections", site.rows("sections")[0], "pipe").partition("/")
+    flow = 3 * practice.OUTLET_BY_KEY["shower"].flow
+    bores = [
+        one.inside_m for one in pipes.sizes(kind) if flow / (math.pi / 4 * one.inside_m**2) <= 1.5
+    ]
+    assert pipes.pipe(kind, size).inside_m == min(bores)
+
+
+@pytest.mark.parametrize("level", ["-3 m", "-12 m"])
+def test_a_suction_pipe_is_longer_than_its_lift(level):
+    site = completed(told(level=level))
+    assert site.value("suction.length") >= -site.value("water.level") + 3.0 - 1e-9
+
+
+def test_it_goes_through_a_link():
+    site = completed(told())
+    assert pack(unpack(pack(site))) == pack(site)
+
+
+def test_without_a_pump_no_pump_is_added():
+    site = completed(told().put("pump.present", Fact("no")))
+    assert not any(path.startswith(("pump.set", "suction.")) for path in site.facts)
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_a_line_that_goes_down_without_a_pump_named_is_one_without_a_pump(system):
+    row = {"from": "pump", "to": "house", "length": "300 m", "height": "-30 m"}
+    site = Site(system=system).put_rows("sections", ({k: Fact(t) for k, t in row.items()},))
+    found = completed(site)
+    assert found.get("pump.present") == Fact("no", ASSUMED, found.get("pump.present").reason)
+    reply = answered(found, system)
+    assert reply["errors"] == {} and "sl-verdict" in reply["html"]
+    named = completed(site.put("pump.set", Fact("3 bar")))
+    assert not named.get("pump.present").known
