@@ -11,6 +11,7 @@ from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import NUMBER, value
 
 _QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?)(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M)
+_QUANTITY = re.compile(r"\b(?:pump|well|tank|people|use|power|daily|panels|pipe|spring|house)\b")
 _NEXT = re.compile(r"^[ ]*>", re.M)
 _ASKED = tuple((path, kind, re.compile(pattern)) for path, kind, pattern in (
     ("water.level", "length", r"\b(?:water level|static|how (?:deep|far down) (?:is|does|down is) the water|depth (?:to|of) (?:the )?water|suction lift|how far (?:down )?(?:below|under)[^?]*water|water (?:is|sits|stands|below))"),
@@ -20,6 +21,7 @@ _ASKED = tuple((path, kind, re.compile(pattern)) for path, kind, pattern in (
     ("tank.level", "length", r"\b(?:how (?:high|far|much)[^?]*\btank\b[^?]*(?:above|up|higher)|height of the tank|tank height|how high (?:is|does|up is|above)[^?]*tank)"),
     ("place.altitude", "length", r"\b(?:altitude|above sea|elevation of (?:the|your) (?:site|place)|what elevation)"),
     ("way.climb", "length", r"\b(?:how (?:high|much higher|much lower|far (?:up|above|below|down))|height|rise|climb|vertical|elevation|lift|drop|fall|uphill)"),
+    ("power.cable", "length", r"\b(?:batter\w+|panels?|controller|inverter)\b[^?]*\bto\b|cable"),
     ("way.length", "length", r"\b(?:how far|distance|how long|length|how much pipe|pipe run|run of pipe)"),
     ("water.yield", "flow", r"\b(?:yield|how much water|flow|gives?|recover|produce|bucket)"),
     ("use.daily", "daily", r"\b(?:how much water|use a day|daily|consumption)"),
@@ -39,7 +41,7 @@ _BELOW = re.compile(r"\b(?:below|under|lower|fall|drop|down)\b")
 
 def questions(low: str) -> list[tuple[int, int, str]]:
     """(start, end of the answer's first lines, question) of every question that is answered below."""
-    found = []
+    found: list[tuple[int, int, str]] = []
     for match in _QUESTION.finditer(low):
         following = low[match.end() + 1 :]
         if not following.strip() or _NEXT.match(following):
@@ -49,7 +51,10 @@ def questions(low: str) -> list[tuple[int, int, str]]:
         if _NEXT.match(following[skipped:]):
             continue
         end = match.end() + 1 + (skipped + stop.start() if stop else len(following))
-        found.append((match.end() + 1, end, match["asked"]))
+        asked = match["asked"]
+        if found and len(asked.split()) <= 2 and not _QUANTITY.search(asked):
+            asked = f"{found[-1][2]} {asked}"  # "Length?" asks on of the same thing
+        found.append((match.end() + 1, end, asked))
     return found
 
 
@@ -63,6 +68,9 @@ def answered(token: Token, question: str, low: str) -> tuple[str, float]:
     for path, kind, pattern in _ASKED:
         if kind == token.kind and pattern.search(question):
             return path, _sign(path, question, low[token.end : token.end + 20])
+    if token.kind == "volume" and re.search(r"\b(?:daily|a day|per day|each day)\b", question):
+        token.kind, token.unit = "daily", f"{token.unit}/day"
+        return "use.daily", 1.0
     if token.kind == "volume" and re.search(r"tank|cistern|reservoir|store", question):
         at = re.search(r"\btank|cistern|reservoir", low)
         role = words.tank_role(low, at.start(), at.end()) if at else ""

@@ -27,31 +27,31 @@ _PAIRED = re.compile(
 def things(low: str) -> list[Counted]:
     """Outlets and animals of a masked text, each where it stands."""
     found: list[Counted] = []
-    taken: list[tuple[int, int]] = []
+    taken = bytearray(len(low))  # one where a sign was counted already
+
+    def take(start: int, end: int) -> None:
+        taken[start:end] = b"\1" * (end - start)
+
     for low_start, low_end, path in _none(low):
         found.append(Counted(path, 0, low_start, low_end))
-        taken.append((low_start, low_end))
+        take(low_start, low_end)
     for path, pattern in THINGS:
         for match in pattern.finditer(low):
-            span = match.span("thing")
+            start, end = match.span("thing")
             if match["n"][0].isdigit() and _PAIRED.search(
                 low[max(0, match.start() - 30) : match.start()]
             ):
                 continue
-            if any(start < span[1] and span[0] < end for start, end in taken):
-                continue
-            one = _counted(low, path, match)
+            one = None if any(taken[start:end]) else _counted(low, path, match)
             if one is not None:
                 found.append(one)
-                taken.append((match.start(), span[1]))
+                take(match.start(), end)
     for path, pattern in BARE.items():
         for match in pattern.finditer(low):
-            if any(start < match.end() and match.start() < end for start, end in taken):
-                continue
-            one = _named(low, path, match)
+            one = None if any(taken[match.start() : match.end()]) else _named(low, path, match)
             if one is not None:
                 found.append(one)
-                taken.append(match.span())
+                take(*match.span())
     found.sort(key=lambda one: one.start)
     return found
 
@@ -106,6 +106,12 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _EACH.match(after):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
+    if (
+        ordinal
+        and match.group().startswith("a ")
+        and not _HAS.search(low[max(0, start - 30) : start])
+    ):
+        return None  # "whether a second shower is too much"
     if ordinal:
         return Counted(path, 2.0 if ordinal[1] == "second" else 3.0, start, end)
     number, high = (2.0, 2.0) if word == "both" else how_many(word)
@@ -120,17 +126,23 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
+_HAS = re.compile(
+    r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
+)
+_AND_ONE = re.compile(
+    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+)
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
-    r"['-]|s?' | (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
+    r"['-]|s?' | ?power| (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
 )
 _CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
 _HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
-_NO_OUTLET = re.compile(r"suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
+_NO_OUTLET = re.compile(r"fire hose|suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
 
 
@@ -187,6 +199,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
     vague = word not in {"a", "an", "one", "single", "1x"}
+    more = _AND_ONE.match(low, end) if not vague else None
+    if more:
+        return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
@@ -219,6 +234,7 @@ _MANY = tuple(
         rf", (?:there are|we have|i have) ({NUMBER})\b(?! ?(?:m|ft|psi|gpm))",
     )
 )
+_DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
 _BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
 _BEHIND = re.compile(
@@ -243,13 +259,15 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _NIL.match(after):
         return Counted(path, 0, start, end)
-    if path == "outlets.toilet" and DRY.search(before[-20:]):
+    if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None
     if negated(low, start):
         return Counted(path, 0, start, end)
-    apart = path in {"outlets.hose", "use.troughs", "outlets.drip"}
+    if path == "use.troughs":
+        return None
+    apart = path in {"outlets.hose", "outlets.drip"}
     listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
     runs = path == "outlets.hose" and _RUNS.match(after)
     if apart and not listed_before and not runs:

@@ -40,8 +40,8 @@ _ANIMALS = (
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
-                       r"|head(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?)"),
+                       r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (
@@ -70,16 +70,16 @@ TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b"
 )
 TOGETHER_BEFORE = re.compile(
-    r"\b(?:at once|at the same time|simultaneously|at a time|together)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
+    r"\b(?:at once|at the same time|simultaneously|at a time)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
 )
 NO_LIST = re.compile(
     r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"
 )
 DRY = re.compile(
-    r"\b(?:compost(?:ing)?|dry|pit|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
+    r"\b(?:compost(?:ing)?|dry|pit|bucket|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
 )
 SKIP_THING = re.compile(
-    r"^[ -]*(?:block|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?)"
+    r"^[ -]*(?:bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
 )
 
 

@@ -9,14 +9,16 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from calc.site.enquiry_cues_more import MORE
+
 FILL = (
     r"[ :=~≈(,'-]*+(?>(?:about|abt|approx\.?|approximately|around|roughly|maybe|is|are|was|be|of|at|a|an|the|some|only|just|say|over|nearly|almost|another|up to|total|in total|totals|by|to be|like"
-    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|works? out (?:at|to|as)|adds? up to"
+    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|a (?:good|bit over|little over|little under)|never more than|works? out (?:at|to|as)|adds? up to"
     r"|between|currently|now|rated|reads?|shows?|holds?|has|have|got|we have|i have|there is|there's|i think|i guess|i reckon|somewhere|between|close to|not quite|a bit over|a little over|just over|just under|under|exactly|set|which is"
-    r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|so|guess|my guess|far|away|steady|constant|stays|remains|goes|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'-]*+)*+$"
+    r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|so|guess|my guess|far|away|steady|constant|stays|remains|goes|usually|typically|normally|generally|always|never|lower|deeper|than|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'-]*+)*+$"
 )
 # "from the pump to the house" between a cue and its number
-_PHRASE = r"(?: (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
+_PHRASE = r"(?: between (?:[a-z'-]+ ){1,3}and(?: [a-z'-]+){1,3}| (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
 @dataclass(frozen=True)
@@ -57,7 +59,7 @@ _D = {
         ("way.length", 4, None, r" ?(?:(?:of )?(?:pipe|line) )?(?:to|into|over to|through to|back to) (?:the |our |my |a )?(?:\w+ )?(?:house|cabin|barn|garden|trough|cottage|orchard|home|kitchen|building|paddock|yurt|greenhouse|camp|field|farm|shed|lodge|place|taps?|homestead|shop|trailer)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:difference (?:of|in) (?:height|level|altitude)|height\b|level difference|altitude difference|difference\b)"),
         ("way.climb", 6, None, r" ?(?:of )?(?:vertical(?:ly)?|elevation|height|uphill|in height|in elevation)? ?(?:rise|climb|lift|elevation(?: gain| difference| change| rise| drop)?|height difference|difference in (?:height|elevation)|gain|fall|drop|ascent|of vertical|vertical(?:ly)?)\b"),
-        ("way.climb", 6, None, r" ?(?:(?:straight |further )?up\b(?! to\b)|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
+        ("way.climb", 6, None, r" ?(?:(?:straight |further |more )?up\b(?! to\b)|more (?:height|high)\b|uphill|higher|in height|in elevation|downhill|lower\b|deeper\b|of head)"),
         ("way.climb", 6, r"(?:(?<=[,;:(-] )up|(?<=[,;:(-])up|(?<=and )up|(?<=then )up|(?<=and )down|(?<=[,;] )down)", r"(?! ?(?:of pipe|deep|long|the))"),
         ("way.climb", 6, r"(?:climb(?:s|ing|ed)?|rises?|rising|uphill|elevation(?: gain| difference| change| rise| diff)?|height(?: difference| diff| gain)?|vertical(?: rise| lift| drop| distance| height| climb)?|drop(?:s|ping)?|falls?|falling|higher(?: by)?|lower(?: by)?|gains?|difference (?:in|of) (?:the )?(?:height|elevation|level|altitude)|level difference|denivelation|ascends?|ascent|static head|(?<!well )(?<!well)head|level difference|goes up|going up|comes up|up hill|vert|downhill|hgt|ht diff)", None),
         ("way.climb", 5, r"(?:lift|raise|pump|bring)\b[^.;¤]{0,45}\bby", None),
@@ -67,7 +69,7 @@ _D = {
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
         ("water.level", 5, r"\bwater(?: level)?", r" ?(?:$|[,.;)\n])"),
         ("water.level", 5, r"(?:draws?|sucks?)(?: it| water)? up", r" ?(?:$|[,.;)])"),
-        ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
+        ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)?(?: usually| normally| typically| generally| mostly| always)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
         ("water.level", 6, r"water(?: level)?(?: has| is| was)?(?: never| not)?(?: been| gone| dropped| fallen)? (?:lower|deeper|further down) than", None),
         ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
@@ -82,11 +84,14 @@ _D = {
         ("pump.height", 5, r"(?:pump|submersible|sub)\b[^.;¤\n]{0,25}?(?: is)?(?: down)?,? at", r"(?! ?(?:away|from the|above|higher|of pipe|long|up))"),
         ("pump.height", 6, r"pump(?: depth| setting| intake)?(?: is)?(?: at| down)?", r" ?(?:down\b(?! (?:the hill|from))|deep|below (?:ground|the (?:surface|top|ground))|down the (?:well|bore\w*))"),
         ("place.altitude", 8, r"(?:altitude|elevation|elev\.?|height above sea(?: level)?|m\.?a\.?s\.?l\.?|above sea level|alt\.?)(?! (?:gain|diff|change|rise|drop))(?: here| of (?:the )?(?:place|site|house|cabin|property))?(?: is)?", None),
-        ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
+        ("place.altitude", 8, None, r" ?(?:(?:above|over) (?:the )?sea(?: level)?|m?s\.?l\.?m|msnm|\.?a\.?s\.l|asl|a\.s\.l|amsl|(?:of )?(?:elevation|altitude)\b(?! (?:gain|diff|change|rise|above|between|drop))|above mean sea|in altitude)"),
         ("power.cable", 8, r"(?:cable(?: run| length)?\b[^,;.¤\d\n]{0,45}|wire run|wires?|wiring)(?: (?:is|of|runs?|length))*", None),
         ("power.cable", 8, None, r" ?(?:of |long |run of )*(?:\d+ ?mm2 )?(?:(?:\w+ )?cable|wire|wiring)\b"),
-        ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
-        ("well.bore", 7, r"(?:casing|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
+        ("tank.level", 8, r"tanks?(?: [a-z]+)? (?:up )?(?:on|atop)(?: an?| its)?", r"[ -]?(?:high |tall )?(?:stand|tower|scaffold|stilts)\b"),
+        ("well.depth", 7, r"(?:wells?|bore ?hole|bore)(?: (?:at|of|with|to|about))*", r" ?(?:of |in )?depth\b"),
+        ("well.depth", 5.5, r"(?:a|the|our|my) (?:\w+ )?(?:well|bore ?hole|bore) of", r"(?! ?(?:pipe|diameter|across|wide|away|from))"),
+        ("well.bore", 7, None, r"[ -]*(?:steel |pvc |plastic )*(?:casing|cased|lining|liner|lined|diameter well|bore ?hole|drilled well|across|in diameter|diameter|wide)"),
+        ("well.bore", 7, r"(?:casing|cased|lined|lining|liner|inside diameter|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
     ),
     "flow": (
         ("water.yield", 5, r"(?:yields?|yielding|recovers?(?: at)?|recovery(?: rate)?|produces?|producing|makes?|making|gives?(?: us| me)?|giving|delivers?|flows?(?: at)?|tested(?: at)?|supplies|supply|output|runs?(?: at)?|puts out|flow(?: rate)?|good for|does|drops to|down to|inflow|overflow|trickles?|refills?|comes?|brings?)", None),
@@ -97,13 +102,14 @@ _D = {
         ("use.each", 7, None, r" ?(?:per|a|each|/|for each|for every) ?(?:person|head|capita|pers|body|one)"),
         ("use.each", 6, r"(?:each|per person|a person|everyone|per head)(?: of us)?(?: uses?)?", None),
         ("use.daily", 6, r"(?:use|uses|using|used|consume[sd]?|consumption|need|demand|usage|go through|goes through|meter(?: says)?|average|get through|requirement|total use)(?: all together| altogether| overall| in all| daily)?", None),
+        ("use.daily", 6, None, r" ?(?:by|on|from|according to) (?:the |our )?(?:water )?meter"),
         ("use.daily", 5, None, r" ?(?:total|in total|altogether|use|usage|consumption|for the (?:house|household|family)|for (?:us|everything|the lot)|demand|all in)"),
         ("water.yield", 5, r"(?:yields?|produces?|gives?|makes?|delivers?|recovers?|spring|well)(?: us| about| only)?", None),
     ),
     "area": (
         ("beds.area", 6, None, r" ?(?:of |in )?(?:\w+ ){0,2}(?:drip|garden|beds?|vegetables?|veg\w*|veggies|orchard|vines|vineyard|raised beds?|tomatoes|trees|crops?|market garden|greenhouse|poly ?tunnel|berries|fruit|plants|herbs?|olives?|lavender|apples|pears|grapes|cherries|nuts|hops|maize|corn|hay|irrigat\w+|tunnel|plot|allotment|flowers|rows|patch|lawn)\b"),
         ("beds.area", 6, None, r"[^.;,\n]{0,30}\b(?:drip|irrigat\w+)"),
-        ("beds.area", 6, r"(?:drip|garden|beds?|vegetable\w*|veg\w*|veggies|orchard|vines|vineyard|raised beds?|irrigat\w+|watering|greenhouse|poly ?tunnel|tunnel|plot|crops?|market garden|berries|patch|allotment|rows|water)(?: (?:beds?|garden|patch|area|plot|on drip|under drip|which is|that is|total\w*|all|covers|measures|irrigation|on|covering|over))*", None),
+        ("beds.area", 6, r"(?:drip|garden|beds?|vegetable\w*|veg\w*|veggies|orchard|vines|vineyard|raised beds?|irrigat\w+|watering|greenhouse|poly ?tunnel|tunnel|plots?|crops?|market garden|berries|patch|allotment|rows|water)(?: (?:beds?|garden|patch|area|plot|on drip|under drip|which is|that is|total\w*|all|covers|measures|irrigation|on|covering|over|cover|come to|comes to|measure|take up))*", None),
     ),
     "voltage": (
         ("power.limit", 8, r"(?:max(?:imum)?(?: pv| input| panel)?(?: voltage)?|up to|pv input|input (?:limit|max)|limit|mppt)(?: of)?", r" ?(?:max|input|limit|pv|on the (?:panel|pv) side|panel)"),
@@ -143,7 +149,10 @@ _D = {
         ("store.days", 6, r"(?:enough (?:water )?for|lasts?(?: us)?|reserve of|storage (?:for|of)|autonomy(?: of)?|tide us over(?: for)?|get (?:us )?through|carry us(?: for| through)?|store|ride out|bridge|cover)", None),
         ("pump.starts", 0, None, None),
     ),
-    "temperature": (("water.temperature", 5, r"water(?: (?:temp\w*|is|comes|at|out|in|the|well|of|about))*", None),
+    "temperature": (("water.temperature", 5, r"water(?: (?:temp\w*|is|comes|comes up|comes out|at|out|in|the|well|of|about))*", None),
                     ("water.temperature", 5, None, r" ?water"),),
 }  # fmt: skip
-RULES = {kind: tuple(_rule(*one) for one in rules if one[1]) for kind, rules in _D.items()}
+RULES = {
+    kind: tuple(_rule(*one) for one in (*_D.get(kind, ()), *MORE.get(kind, ())) if one[1])
+    for kind in {**_D, **MORE}
+}

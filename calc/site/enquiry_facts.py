@@ -7,8 +7,10 @@ from dataclasses import replace
 
 from calc.site import (
     enquiry_asked,
+    enquiry_bare,
     enquiry_counting,
     enquiry_people,
+    enquiry_sides,
     enquiry_together,
     enquiry_weigh,
     enquiry_words,
@@ -16,11 +18,11 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
-from calc.site.enquiry_model import Found, Ignored, Piece, Token
+from calc.site.enquiry_model import Context, Found, Ignored, Piece, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
-from calc.site.enquiry_rules import Context, weigh
+from calc.site.enquiry_rules import weigh
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
@@ -38,6 +40,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         clause = next((one for one in clauses if one.start <= token.start < one.end), None)
         if clause:
             token.why = clause.why
+    enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
@@ -48,7 +51,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
-    _numbers(clean, numbers, sentences, found, taken)
+    _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
@@ -62,12 +65,30 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
+_OFFERED = {"power.source", "power.battery", "pump.control"}
+_ASKS = re.compile(
+    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
+)
+_THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
+
+
+def _wanted(clean: str, start: int) -> bool:
+    """Whether a question asks about a thing of a kind, and not about the writer's: "is solar
+    worth it?", "will a constant pressure pump fix it?"."""
+    begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
+    said = clean[begin:start].strip()
+    asks = list(_ASKS.finditer(said))
+    return bool(asks) and not _THERE.search(said, asks[-1].start())
+
+
 def _words(clean: str, found: Found) -> None:
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
         near = stop is not None and stop.start() - one.end < 22
         if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
+            continue
+        if asked and one.path in _OFFERED and _wanted(clean, one.start):
             continue
         found.pieces.append(
             Piece(
@@ -98,10 +119,10 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
             continue
         found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
                                   reason="a bucket, timed"))  # fmt: skip
-    for area, unit, start, end in enquiry_weigh.by_sides(clean):
+    for area, unit, start, end in enquiry_sides.by_sides(clean):
         taken.append((start, end))
         found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
-    for number, start, end in enquiry_weigh.latitudes(clean):
+    for number, start, end in enquiry_sides.latitudes(clean):
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_weigh.counted(clean):
@@ -123,10 +144,13 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
+_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising")
+
+
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
-             taken: list[tuple[int, int]]) -> None:  # fmt: skip
+             taken: list[tuple[int, int]], asked: list[tuple[int, int, str]]) -> None:  # fmt: skip
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
-    pipes = pipes_of(clean, live, sentences)
+    pipes, unit = pipes_of(clean, live, sentences), enquiry_bare.usual(live)
     for at, token in enumerate(live):
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
@@ -138,8 +162,11 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            path = "suction.pipe" if on_suction(clean, pipe, near) else "way.pipe"
-            if not re.search(r"casing|drip ?line|dripline|gutter|conduit", near.right[:25]):
+            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(
+                token, asked
+            )
+            path = "suction.pipe" if sucks else "way.pipe"
+            if not _NO_WAY.search(near.right[:25]):
                 found.pieces.append(
                     Piece(
                         path,
@@ -152,23 +179,25 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                     )
                 )
             continue
-        _weighed(token, near, found, clean)
+        _weighed(token, near, found, clean, unit)
+        if not token.used and "as_end" in token.extra:
+            _weighed(token, context(clean, live, at, sentences, pipes, True), found, clean, unit)
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
 
 
-def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
+def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:
     """The fact that a number is, if any: the heaviest reading, unclear where two weigh the same."""
     if token.kind == "pair":
         _pair(token, found)
         return
     if token.kind == "bare":
-        _bare(token, near, found)
+        _bare(token, near, found, unit)
         return
     weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
-        weights = enquiry_weigh.pressure(token, near)
+        weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
             and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)
@@ -187,6 +216,10 @@ def _weighed(token: Token, near: Context, found: Found, clean: str) -> None:
         weights = enquiry_weigh.flow(token, near, weights)
     if not weights or max(weights.values()) < LEAST:
         return
+    levels = [one for one in ("well.static", "well.pumping") if one in weights]
+    if levels:  # the level of the well's page is the lowest water of the site, too
+        found.pieces.append(_piece(replace(token), levels[0], 8, ()))
+        weights = {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
     ranked = sorted(weights.items(), key=lambda one: -one[1])
     path, weight = ranked[0]
     others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)
@@ -242,28 +275,35 @@ def _pair(token: Token, found: Found) -> None:
     found.pieces.append(Piece("pump.control", token.start, token.end, word="switch", weight=0.5))
 
 
-def _bare(token: Token, near: Context, found: Found) -> None:
-    """A number without a unit, where the words leave no doubt: pressures of a switch."""
-    if not (token.low >= 10 and token.low <= 150) and not 1 <= token.low <= 8:
-        return
-    if not re.search(
-        r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on", near.before + near.right
-    ):
-        return
-    trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
-    weights = enquiry_weigh.pressure(trial, near)
-    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
-    if path and not re.match(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)", near.right):
+def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
+    """A number without a unit, where the words leave no doubt: of a switch, of the letter's unit."""
+    piece = enquiry_bare.pressure(token, near)
+    if piece is None:
+        trial, path = enquiry_bare.length(token, near, unit)
+        if path:
+            token.used = True
+            piece = replace(
+                _piece(trial, path, 4.5, ()), reason="the letter's unit, which was not told"
+            )
+    if piece is not None:
         token.used = True
-        found.pieces.append(Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,
-                                  reason="the usual unit, which was not told"))  # fmt: skip
+        found.pieces.append(piece)
 
 
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
     things = enquiry_counting.things(clean)
-    more = enquiry_together.at_once(clean, things) + enquiry_together.later(clean)
+    more = enquiry_together.at_once(clean, things)
+    more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
     return [*things, *more, *enquiry_people.people(clean)]
+
+
+def _again(one: Counted, things: list[Counted]) -> bool:
+    """Whether these words were counted already."""
+    return any(
+        each.path == one.path and each.start < one.end and one.start < each.end and not one.together
+        for each in things
+    )
 
 
 def _things(

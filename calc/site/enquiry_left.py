@@ -8,7 +8,7 @@ from calc.site.enquiry_model import Token
 from calc.site.enquiry_tokens import Spans
 
 _HIGH = re.compile(
-    r"\b(?:above|below|high(?:er)?|deep(?:er)?|depth|up|uphill|down|level|tall|diameter|wide|head|lift|rises?|climb|altitude|elevation|suction|cable|bore|drilled|casing|panels?|under|over|lower|drop|fall|height|static|thick|tank)\b"
+    r"\b(?:above|below|high(?:er)?|deep(?:er)?|depth|up|uphill|down|level|tall|diameter|wide|head|lift|rises?|climb|altitude|elevation|suction|cable|bore|drilled|casing|panels?|under|over|lower|drop|fall|height|static|thick|tank|town|village|grid|mains|shop|store|fence|road|city|school|summit|cabin is|land)\b"
 )
 
 _RUNS = re.compile(

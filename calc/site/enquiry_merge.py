@@ -6,6 +6,8 @@ import re
 from dataclasses import dataclass, field, replace
 
 from calc.errors import InputError
+from calc.site import enquiry_persons
+from calc.site.enquiry_added import counts, possible
 from calc.site.enquiry_model import (
     Contradiction,
     Found,
@@ -19,13 +21,14 @@ from calc.site.enquiry_slots import label, slot
 from calc.units import parse, plain_number
 
 _FIXED = re.compile(
-    r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be|have (?:been|said))"
-    r"|typo|i meant|i said|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote)"
+    r"\b(?:correction|sorry|actually|re-?measured|measured (?:it )?again|checked (?:it )?again|i was wrong|my mistake|scrap|ignore (?:the|that|what)|on second thoughts?|turns out|should (?:be(?! (?:fine|ok|okay|enough|good|plenty|all ?right|alright|possible|easy|able|safe|sufficient|right|working)\b)|have (?:been|said))"
+    r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
-    r"\b(?:drops?|falls?|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
+    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
+_SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
 
@@ -52,8 +55,13 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
     contradictions: list[Contradiction] = []
     for path, pieces in list(by_path.items()):
         pieces.sort(key=lambda one: one.start)
-        if path.startswith(("outlets.", "animals.", "use.people", "use.troughs")):
-            told += _counts(plain, low, path, pieces)
+        if path == "use.people":
+            one, several = enquiry_persons.persons(plain, low, pieces)
+            told += one
+            unclear += several
+            continue
+        if path.startswith(("outlets.", "animals.", "use.troughs")):
+            told += possible(counts(plain, low, path, pieces), found)
             continue
         clear = [one for one in pieces if not one.others and not one.values]
         unclear += [_unclear(plain, one) for one in pieces if one not in clear]
@@ -189,78 +197,6 @@ def _same(one: Piece, other: Piece) -> bool:
     )
 
 
-def _counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
-    """How many there are of one kind: a list added up, one named in the singular is one."""
-    counted = [one for one in pieces if not one.vague]
-    together = [one for one in pieces if one.word == "together"]
-    alone = [one for one in counted if one.word != "together"] or counted
-    told: list[Told] = []
-    if path.startswith("outlets.") and together:
-        told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
-    named = [one for one in pieces if one.vague]
-    if not alone:
-        return [*told, _count(plain, path, named[:1])] if named else told
-    if path == "use.people":
-        return [_count(plain, path, _persons(low, alone))]
-    return [*told, _count(plain, path, _added(low, alone, named))]
-
-
-_AND = re.compile(r",? ?(?:and|plus|with|&|\+) ?(?:(?:we|there) are )?(?:about |around |some )?|, ")
-
-
-def _persons(low: str, alone: list[Piece]) -> list[Piece]:
-    """People of several kinds told in one breath: "60 campers and 12 staff"."""
-    total = alone[:1]
-    for one in alone[1:]:
-        if _AND.fullmatch(low[total[-1].end : one.start]):
-            total.append(one)
-    return total
-
-
-def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
-    """The pieces that are added up; one that is larger than all before counts instead."""
-    kept = [one for one in alone if one.low > 0] or alone[:1]
-    total = kept[:1]
-    for one in kept[1:]:
-        if _adds(low, total, one):
-            total.append(one)
-        elif one.low > sum(piece.low for piece in total):
-            total = [one]
-    for one in named:
-        near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
-        if near and _adds(low, total, one) and _thing(one) != _thing(total[-1]):
-            total.append(one)
-    return total
-
-
-def _thing(piece: Piece) -> str:
-    return piece.thing.split(" ")[-1].rstrip("s")
-
-
-def _adds(low: str, total: list[Piece], one: Piece) -> bool:
-    """Whether one more is added, or is one of those that were counted already."""
-    gap = low[total[-1].end : one.start]
-    listed = bool(
-        re.fullmatch(
-            r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,30}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}",
-            gap,
-        )
-    )
-    if (not listed and len(gap) > 3) or one.word == "together" or total[-1].word == "together":
-        return False
-    return not re.search(
-        r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
-    )
-
-
-def _count(plain: str, path: str, pieces: list[Piece]) -> Told:
-    low, high = sum(one.low for one in pieces), sum(one.high for one in pieces)
-    start, end = min(one.start for one in pieces), max(one.end for one in pieces)
-    ends = (f"{low:g}", f"{high:g}") if low != high else ("", "")
-    text = f"{low:g}" if low == high else f"{(low + high) / 2:.0f}"
-    return Told(path, text, label(path), plain[start:end], start, end, *ends)
-
-
 # Telling --------------------------------------------------------------------------------------------
 
 
@@ -312,13 +248,9 @@ def _unclear(plain: str, piece: Piece) -> Unclear:
 
 
 def _signed(path: str, piece: Piece) -> float:
-    return (
-        -abs(piece.low)
-        if path == "water.level"
-        else abs(piece.low)
-        if path == "way.length"
-        else piece.low
-    )
+    if path == "water.level":
+        return -abs(piece.low)
+    return piece.low if path in _SIGNED else abs(piece.low)
 
 
 def _hung(told: list[Told]) -> list[Told]:

@@ -104,6 +104,22 @@ class Token:
 
 
 @dataclass(frozen=True)
+class Context:
+    """The words round a number: ``left`` and ``right`` as far as the next number, ``before`` from
+    the sentence's beginning, ``after`` to its end, ``subject`` of the sentence before, ``mail`` all
+    of it."""
+
+    left: str
+    right: str
+    before: str
+    after: str
+    subject: str
+    mail: str
+    next_pipe: str = ""  # path of the pipe whose size the next number is
+    last_pipe: str = ""  # of the number before
+
+
+@dataclass(frozen=True)
 class Pipe:
     """A pipe told of: key of ``facts.PIPES`` ("" where there is none such), words, what of it is
     taken for granted."""

@@ -5,9 +5,8 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places
-from calc.site.enquiry_model import Pipe, Token
+from calc.site.enquiry_model import Context, Pipe, Token
 from calc.site.enquiry_pipes import pipe_at
-from calc.site.enquiry_rules import Context
 from calc.site.enquiry_tokens import Spans
 
 WIDE = 400  # characters of a sentence before and after a number that may tell of it; our choice
@@ -70,12 +69,20 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
 
 
 def context(
-    clean: str, live: list[Token], at: int, sentences: Spans, pipes: dict[int, Pipe]
+    clean: str,
+    live: list[Token],
+    at: int,
+    sentences: Spans,
+    pipes: dict[int, Pipe],
+    again: bool = False,
 ) -> Context:
+    """again: of a number that corrects one, the words round the one corrected."""
     token = live[at]
-    index = next((i for i, one in enumerate(sentences) if one[0] <= token.start < one[1]), 0)
-    start, end = sentences[index] if sentences else (0, len(clean))
     begin = int(token.extra.get("as", token.start))
+    stands = int(token.extra["as_end"]) if again else token.end
+    index = next((i for i, one in enumerate(sentences) if one[0] <= begin < one[1]), 0)
+    start = sentences[index][0] if sentences else 0
+    end = next((one[1] for one in sentences if one[0] < stands <= one[1]), len(clean))
     others = [
         one for one in live[max(0, at - 40) : at + 40]
         if one is not token and start <= one.start < end and _parts(one, token, pipes)
@@ -86,7 +93,7 @@ def context(
         if start <= one.start and one.end <= begin and stop >= before:
             before, lasting = min(stop, begin), one.start
     after = min(
-        (one.start for one in others if one.start >= token.end and one.end <= end), default=end
+        (one.start for one in others if one.start >= stands and one.end <= end), default=end
     )
     subject = ""
     for back in range(index - 1, max(-1, index - 3), -1):
@@ -97,6 +104,6 @@ def context(
         ("suction.pipe" if _suction_near(clean, pipes[one]) else "way.pipe") if one in pipes else ""
         for one in (after if after < end else -1, lasting)
     )
-    start, end = max(start, begin - WIDE), min(end, token.end + WIDE)
-    return Context(clean[max(before, start) : begin], clean[token.end : min(after, end)], clean[start:begin], clean[token.end : end],
+    start, end = max(start, begin - WIDE), min(end, stands + WIDE)
+    return Context(clean[max(before, start) : begin], clean[stands : min(after, end)], clean[start:begin], clean[stands:end],
                    subject, clean, following, last)  # fmt: skip

@@ -215,11 +215,12 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought))|uses?|runs?|gets?|lives?|is on)\b"
-    rf"|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
-    r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
+    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on)\b"
+    rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
+    r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
-    rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b.{{0,20}}\b(?:has|have|had|got|is|runs?)\b"
+    rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
+    rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
@@ -230,10 +231,10 @@ _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
-    r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first"
-    r"|(?:the|our|my) (?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
+    r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
+    r"|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
-    r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
 _NOW = re.compile(
@@ -242,15 +243,15 @@ _NOW = re.compile(
 )
 _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
-    r"|should (?:i|we) |could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
+    r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
-    r"|wondering (?:if|whether|about)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
-    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|looking at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
+    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
-    r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
-    r"|(?:want|like|love|going) to (?:add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?"
+    r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
+    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")

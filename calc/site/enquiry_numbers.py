@@ -19,7 +19,7 @@ _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|ni
 _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
-    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|three quarters|a quarter)"
+    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|one half|three quarters|a quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
     rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
@@ -60,6 +60,8 @@ _DEFINED = (
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
+    ("flow", "imp gpm", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one )?){_MIN}"),
+    ("volume", "imp gal", rf"(?:imp(?:erial)?|uk)\.? {_GAL}"),
     ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),
     ("volume", "L", rf"{_L}\b(?!/)"),
     ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
@@ -71,21 +73,24 @@ _DEFINED = (
     ("length", "km", r"(?:kms?|kilomet(?:re|er)s?|klicks?)\b"),
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
-    ("length", "ft", r"(?:ft|feet|foot|foots|feets|fet)\b|'(?![\w'])"),
-    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! [a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+    ("length", "ft", r"(?:ft|feet|foot(?![ -]?valve)|foots|feets|fet)\b|'(?![\w'])"),
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue)[a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),
     ("time", "weeks", r"weeks?\b"), ("rise", "m", r"(?:vertical|height|altitude) (?:met(?:re|er)s?|m)\b"), ("rise", "ft", r"vertical (?:feet|ft)\b"),
     ("long", "", r"(?:months?|years?|yrs?|yr)\b"),
     ("percent", "%", r"(?:%|per ?cent\b)"),
-    ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b"),
-    ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b"),
+    ("temperature", "°C", r"(?:°|deg(?:rees?)?) ?c(?:elsius)?\b|celsius\b|(?<=\d )c\b(?!['-])|(?<=\d)c\b(?!['-])"),
+    ("temperature", "°F", r"(?:°|deg(?:rees?)?) ?f(?:ahrenheit)?\b|fahrenheit\b|(?<=\d )f\b(?!['-])|(?<=\d)f\b(?!['-])"),
     ("angle", "°", r"(?:°|deg(?:rees?)?\b)"),
 )  # fmt: skip
 _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEFINED)
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
+_INCH_OF = re.compile(
+    r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
+)
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
@@ -93,7 +98,7 @@ _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
 _FEET_INCHES = re.compile(
-    r"(?<![\w.,/])(\d+)\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{1,2}(?:[ -]\d/\d{1,2}|\.\d+|(?: ?[¼½¾]))?)"
+    rf"(?<![\w.,/])(\d+|{_CARD})\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{{1,2}}(?:[ -]\d/\d{{1,2}}|\.\d+|(?: ?[¼½¾]))?|{_CARD})"
     r"\s*(?:\"|''|in\b\.?|inch(?:es)?\b)"
 )
 _ABOUT = re.compile(
@@ -187,23 +192,40 @@ def unit_after(low: str, at: int) -> tuple[str, str, int] | None:
     return None
 
 
+class _Ahead:
+    """Where a pattern is found next, looked for once and not again from every number on."""
+
+    def __init__(self, pattern: re.Pattern[str], low: str) -> None:
+        self.pattern, self.low = pattern, low
+        self.found: re.Match[str] | None = pattern.search(low)
+
+    def next(self, at: int) -> re.Match[str] | None:
+        if self.found is not None and self.found.start() < at:
+            self.found = self.pattern.search(self.low, at)
+        return self.found
+
+
 def tokens(low: str) -> list[Token]:
     """Numbers with units, ranges and bare numbers of a folded text, in their order."""
     comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
     found: list[Token] = []
     at = 0
+    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF)]
     while True:
-        feet, spoken = _FEET_INCHES.search(low, at), _INCH_AND.search(low, at)
-        one = _ONE.search(low, at)
+        feet, spoken, one, alone = (each.next(at) for each in ahead)
         if spoken and (one is None or spoken.start() <= one.start()):
             size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
             found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
             at = spoken.end()
             continue
+        if alone and (one is None or alone.start() < one.start()):
+            found.append(Token("length", 1.0, 1.0, "in", alone.start(), alone.end()))
+            at = alone.end()
+            continue
         if one is None:
             return found
         if feet and feet.start() <= one.start() and _feet_and_inches(low, feet):
-            number = float(feet[1]) + value(feet[2])[0] / 12
+            number = value(feet[1])[0] + value(feet[2])[0] / 12
             found.append(Token("length", number, number, "ft", feet.start(), feet.end()))
             at = feet.end()
             continue
@@ -220,7 +242,9 @@ _PIPEWORDS = re.compile(
 
 def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     """Whether "5 ft 6 in" is one height, and no length of a pipe of some inches."""
-    return value(feet[2])[0] < 12 and float(feet[1]) < 30 and not _PIPEWORDS.match(low, feet.end())
+    return (
+        value(feet[2])[0] < 12 and value(feet[1])[0] < 30 and not _PIPEWORDS.match(low, feet.end())
+    )
 
 
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:

@@ -8,7 +8,7 @@ from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
 
 _FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) of (?:about |around )?({NUMBER})(?![\w-])"
+    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])"
 )
 
 _OF_US = re.compile(
@@ -16,7 +16,7 @@ _OF_US = re.compile(
 )
 
 _PEOPLE_IS = re.compile(
-    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{0, 20}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
 )
 
 _WE_ARE = re.compile(
@@ -35,13 +35,24 @@ _VISIT = re.compile(
     r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
 )
 
+_OTHERS = re.compile(
+    r"\b(?:(?:made|meant|designed|sized|built|enough|good|suited|rated) for|took)(?: about)? $"
+)
+_DID = re.compile(r" (?:told|said|say|helped|dug|came|to lift|to carry|built|tried|recommend)\b")
+_SOMETIMES = re.compile(
+    rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"
+)
+_UP_TO = re.compile(
+    r"\b(?:up to|sometimes|occasionally|now and then|in (?:summer|august|july|winter)|weekends?)(?: [a-z]+){0,3} $"
+)
+
 _ALONE = re.compile(
     r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|mother-in-law|father-in-law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?:(?:our|my|the) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(
@@ -51,12 +62,51 @@ _PARTY = re.compile(
 
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
-    return _party(low) or _numbered(low) or _kinds(low) or _few(low)
+    total = _total(low)
+    if total:
+        return total
+    party, numbered = _party(low), _numbered(low)
+    apart = [
+        one
+        for one in numbered
+        if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
+    ]
+    return [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+
+
+_WHOLE = (
+    re.compile(
+        rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({NUMBER}) "
+        r"(?:of us|people|persons|souls|heads|in all|in total|altogether)\b(?! (?:at|in) the (?:weekend|summer))"
+    ),
+    re.compile(
+        rf"(?<![\w¤-])({NUMBER}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
+    ),
+    re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
+    re.compile(
+        rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
+    ),
+    re.compile(
+        rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
+    ),
+)
+
+
+def _total(low: str) -> list[Counted]:
+    """ "so four people", "five in the house": the sum that somebody says wins over its parts."""
+    for pattern in _WHOLE:
+        for match in pattern.finditer(low):
+            number = value(match[1])[0]
+            if number == int(number) and 0 < number <= 500:
+                return [Counted("use.people", number, match.start(1), match.end())]
+    return []
 
 
 def _party(low: str) -> list[Counted]:
     """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
+        if re.search(r"[a-z][,(] ?$|\band $", low[max(0, match.start() - 6) : match.start()]):
+            continue  # somebody stands before, whom nobody here knows
         terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
         total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
         if total == int(total):
@@ -72,8 +122,13 @@ def _numbered(low: str) -> list[Counted]:
             number = value(next((one for one in match.groups() if one), ""))[0]
             ranged = match[2] if match.lastindex and match.lastindex > 1 else None
             high = value(ranged)[0] if ranged else number
+            more = None if ranged else _SOMETIMES.match(low, match.end())
+            high = value(more[1])[0] if more else high
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
-            guests = bool(_VISIT.search(after))
+            before = low[max(0, match.start() - 30) : match.start()]
+            guests = bool(_VISIT.search(after) or _UP_TO.search(before))
+            if _OTHERS.search(before) or _DID.match(low, match.end()):
+                continue
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

@@ -13,7 +13,8 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pvc40", "PVC schedule 40", r"\b(?:pvc,? ?\(?(?:sch(?:ed(?:ule)?)?\.? ?40)|(?:sch(?:ed(?:ule)?)?\.?[ -]?40)(?: pvc)?)"),
     ("pvc", "PVC", r"\b(?:u?pvc|u-pvc|pcv|plastic pressure pipe)\b"),
     ("pex", "PEX", r"\bpex(?:-?[abc])?\b"),
-    ("hose", "garden hose", r"(?<!suction )\b(?:garden ?)?hose(?:pipe)?\b"),
+    ("pe", "PE", r"\b(?:poly\w*|pe|plastic) hose\b"),
+    ("hose", "garden hose", r"\b(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
     ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
@@ -39,6 +40,10 @@ _PIPE = re.compile(
 _SAYS_CLASS = re.compile(
     r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
 )
+_SCHEDULES = {40, 80}
+_BARE_ENDS = re.compile(
+    r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down)\b)"
+)
 _BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
 
 
@@ -51,8 +56,10 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
+    if token.kind == "bare" and start < token.start and _counts_else(token, after):
+        return None
     named = _PIPE.search(after[:32]) or re.search(
-        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
+        r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
     sucks = re.search(
         r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$",
         low[max(left, token.start - 70) : token.start],
@@ -63,12 +70,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
         return None
-    if re.match(r"[ -]*(?:of |deep|thick|wall|long|away|apart|drip|dripline|dripper|wide)", after):
-        return None
-    if re.match(
-        r"[ -]*(?:pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)",
-        after,
-    ):
+    if _NO_PIPE.match(after):
         return None
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
@@ -77,6 +79,17 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
     )
     return Pipe(key, says, reason, start, end)
+
+
+_NO_PIPE = re.compile(
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
+)
+
+
+def _counts_else(token: Token, after: str) -> bool:
+    """Whether a bare number behind a material is of another thing: "sch 40 PVC, 3 people"."""
+    return token.low in {1, 2, 3, 4} | _SCHEDULES or not _BARE_ENDS.match(after)
 
 
 def _number(number: float) -> str:
@@ -106,8 +119,8 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
     for key, _, pattern in _MATERIALS:
         found = pattern.search(after)
         if found and re.fullmatch(
-            r"[ \"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
-            r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|pn ?\d+"
+            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
             after[: found.start()],
         ):

@@ -11,8 +11,8 @@ _NOUNS = (
     ("PTANK", words.PRESSURE_TANK),
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
-    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
-    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site)?s?|jet pump|submersible)\b")),
+    ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|is (?:required|needed|wanted|used|piped|brought|taken|drawn|delivered|carried)|runs|flows|gets|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
+    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
@@ -21,7 +21,7 @@ _NOUNS = (
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
-        r"|shower|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
         r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
@@ -38,8 +38,8 @@ _DOWNS = re.compile(
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
-    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b)[a-z]+ )?"
-    r"(?!is\b|are\b|sits\b|stands\b|lies\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ )?"
+    r"(?!is\b|are\b|sits\b|stands\b|lies\b|and\b|but\b|which\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
 )
 
 
@@ -79,11 +79,17 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     if found is None:
         return Between(before, "", "")
     how = "below" if _DOWN.match(found["how"]) else "above"
+    if found["how"] in {"higher", "lower"} and not _THAN.match(found["rest"]):
+        return Between(before, "", how)  # "30 ft higher" stands alone
     rest = re.split(r"\b(?:and|but|so|then|which|with|,)\b|,", found["rest"])[0]
     return Between(before, noun(rest, last=False) or _pronoun(rest, before, whole_left), how)
 
 
+_THAN = re.compile(r"[^,.;]{0,25}\b(?:than|above|over|below|from)\b")
 _ITS = re.compile(r"[\s,-]*(?:and )?its\b")
+_WHOSE = re.compile(
+    r"\b(?:whose|its|the) (?:outlet|bottom|base|foot|floor|underside|valve|outlet pipe) (?:is|lies|sits|stands|being)(?: (?:about|roughly|some))? ?$"
+)
 _IT = re.compile(r"[\s,-]*(?:and |so |but )?(?:it|they|that|this|these|those)\b")
 _WHICH = re.compile(
     r"\b(?:that|which)(?: (?:is|runs|flows|sits|stands|lies|are|stand|stays|has been put|is placed|is situated|situated|located|hangs))+"
@@ -91,8 +97,21 @@ _WHICH = re.compile(
 )
 
 
+_ONWARD = re.compile(
+    r"\b(?P<place>[a-z]+),? (?:which|that|it)(?:'s| (?:is|sits|stands|lies))\b[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:it'?s |is )?(?:about |some |roughly |maybe )*$"
+    r"|\b(?:run|bring|get|pump|push|send|carry|take|lift|feed|pipe) (?:it |that |the water |water )?(?:up |over |out |down )?to (?:the |our |my |a )?(?P<goal>[a-z]+(?: [a-z]+)?),? (?:[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) )?(?:(?:which|that) is |about |some |roughly |maybe )*$"
+)
+
+
 def _antecedent(whole_left: str) -> str:
     """What "that is" just before a number belongs to: the last place that was named."""
+    onward = _ONWARD.search(whole_left[-120:])
+    if onward and (name := noun(onward["place"] or onward["goal"])):
+        return name
+    whose = _WHOSE.search(whole_left[-60:])
+    tank = whose and (words.ABOVE.search(whole_left) or words.TANK.search(whole_left))
+    if tank:
+        return "ABOVE"
     found = _WHICH.search(whole_left[-60:])
     return (
         noun(whole_left[: len(whole_left) - len(whole_left[-60:]) + found.start()]) if found else ""
@@ -118,11 +137,19 @@ def _subject(said: str) -> str:
             r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
             part,
         )
-        if verb and (name := noun(part[: verb.start()])):
+        if (
+            verb
+            and (name := noun(part[: verb.start()]))
+            and (name != "WATER" or "WATER" in _all(part))
+        ):
             return name
         if name := noun(part):
             return name
     return ""
+
+
+def _all(said: str) -> set[str]:
+    return {key for key, pattern in _NOUNS if pattern.search(said)}
 
 
 def goes_down(left: str, right: str) -> bool:

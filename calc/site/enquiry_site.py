@@ -7,7 +7,7 @@ from contextlib import suppress
 
 from calc.errors import InputError
 from calc.site.enquiry_model import Enquiry, Told
-from calc.site.facts import ASSUMED, BY_PATH, GIVEN, Fact
+from calc.site.facts import ASSUMED, BY_PATH, GIVEN, PIPES, Fact
 from calc.site.rows import PUMP, SOURCE, Row
 from calc.site.site import Site
 
@@ -16,6 +16,7 @@ NONE: Mapping[str, str] = {}
 # Of the outlets' kinds, those that a use of the site counts as well
 _USES = {"shower": "use.showers", "sink": "use.sinks", "toilet": "use.toilets", "washer": "use.washers",
          "hose": "use.hoses"}  # fmt: skip
+_PIPES = frozenset(key for key, _ in PIPES)
 _OUT_OF_A_SOURCE = {"well": "well", "spring": "spring"}
 
 
@@ -49,7 +50,7 @@ def to_site(enquiry: Enquiry, chosen: Mapping[str, str] = NONE) -> Site:
 
 
 def _known(one: Told) -> bool:
-    return not (one.path.endswith(".pipe") and "/" not in one.text)
+    return not one.path.endswith(".pipe") or one.text in _PIPES
 
 
 def _fact(one: Told) -> Fact:

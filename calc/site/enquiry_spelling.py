@@ -22,7 +22,7 @@ _KNOWN = _set(
     "drilled borehole rainwater reservoir booster surface suction constant variable controller pipeline trough troughs "
     "chickens goats sheep family children adults neighbour neighbor volts system storage header bladder precharge "
     "electricity mains gravity length diameter millimetre millimeter kilometre about horse cows pipe pipes tank tanks "
-    "lower higher uphill downhill underground trench climb hundred thousand twenty thirty forty fifty sixty seventy eighty ninety quarter"
+    "lower higher uphill downhill underground lying laid ground trench climb hundred thousand twenty thirty forty fifty sixty seventy eighty ninety quarter"
 )
 _NEVER = _set(
     "string strings strong sprig sprint sprang slower showed shown flower flowers tower power powers lower harden gardens "
@@ -49,7 +49,7 @@ _NEVER = _set(
     "watery waters watered watering watt watts waste taste paste state later's pewter easter faster master"
 )
 _WORDS = {
-    "sping": "spring", "sprng": "spring", "spirng": "spring", "pupm": "pump", "pmup": "pump", "pum": "pump",
+    "lowr": "lower", "highr": "higher", "sping": "spring", "shouwer": "shower", "dusch": "shower", "dush": "shower", "thumbs": "inches", "trailor": "trailer", "thru": "through", "sprng": "spring", "spirng": "spring", "pupm": "pump", "pmup": "pump", "pum": "pump",
     "tnak": "tank", "tanc": "tank", "hous": "house", "howse": "house", "showr": "shower", "shwr": "shower", "gardn": "garden",
     "sistern": "cistern", "systern": "cistern", "cysturn": "cistern", "crick": "creek", "crik": "creek", "trof": "trough", "troff": "trough",
     "abuv": "above", "abov": "above", "abot": "about", "abt": "about", "bout": "about", "hihger": "higher", "hier": "higher", "heigher": "higher",
@@ -83,6 +83,9 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\bpump of surface\b", "surface pump"), (r"\bcows of milk\b|\bmilk-?cows\b", "milking cows"), (r"\bmilli?meters? of water\b", "mm of water"),
     (r"\bcubic(?:s)?(?= (?:of|tank))", "m3"), (r"\bm\.(?= ?(?:above|below|from|of|long|deep|away|higher|up)\b)", "m "), (r"\bfoot valves?\b", "foot valve"),
     (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\b(at|to|of|is|hung|about)(?=\d)", r"\1 "), (r"(\d)(?=(?:people|persons|ppl|showers?|sinks?|toilets?|hoses?|goats|hens|cows)\b)", r"\1 "),
+    (r"\b(higher|lower|more|less|deeper|further|farther|longer|bigger|older) then\b", r"\1 than"), (r"\binch an a\b", "inch and a"),
+    (r"\binch[ -]and[ -]a[ -](quarter|half)\b", r"inch and a \1"), (r"\b(nine|ten|eleven|twelve|[2-9]|two|three|four|five|six|seven|eight) foot (six|\d)(?= (?:above|below|higher|lower|up|down|over)\b)", r"\1 foot \2 inches"),
+    (r"\b(um|uh|erm|ehm) (?=\w)", ""),
     (r"\bto gether\b", "together"), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip

@@ -7,7 +7,7 @@ import re
 from functools import lru_cache
 from html.parser import HTMLParser
 
-MOST = 40_000  # characters that are read of a letter; our choice
+MOST = 30_000  # characters that are read of a letter; our choice
 MOST_RAW = 400_000  # characters of HTML that are looked through; our choice
 _MARKUP = re.compile(
     r"<(?:!doctype|html|body|head|div|p|br|table|span|td|li|ul|ol|blockquote|b|i|s|del|strike|strong|em|font)"

@@ -17,10 +17,28 @@ _LINK = re.compile(
 )
 
 
+_BOTH_RUN = re.compile(
+    r",? ?(?:are |is |both |going |all )*(?:run|runs|running|on|going|open|in use)\b(?! (?:off|to|from|along|through|out|cold|hot))"
+)
+_WHILE = re.compile(r"[ ,]*(?:[a-z']+ ){0,2}?(?:while|whilst) (?:[a-z']+ ){0,4}?$")
+
+
+def _pairs(low: str, outlets: list[Counted]) -> list[Counted]:
+    """ "the shower and the washer run", "a shower while I run the kitchen tap"."""
+    found: list[Counted] = []
+    for one, other in zip(outlets, outlets[1:], strict=False):
+        gap = low[one.end : other.start]
+        linked = re.fullmatch(r" ?(?:and|\+|&|plus) (?:the |a |my )?", gap)
+        both = linked and _BOTH_RUN.match(low, other.end)
+        if one.path != other.path and (both or (len(gap) < 45 and _WHILE.fullmatch(gap))):
+            found += [Counted(o.path, o.count, o.start, o.end, True) for o in (one, other)]
+    return found
+
+
 def at_once(low: str, found: list[Counted]) -> list[Counted]:
     """Of a list that runs "at once" each thing: "a shower and the kitchen sink together"."""
     outlets = [one for one in found if one.path.startswith("outlets") and one.count]
-    more: list[Counted] = []
+    more: list[Counted] = [one for one in _pairs(low, outlets) if one.count == 1]
     for once in _ONCE.finditer(low):
         if re.search(
             r"\b(?:not|never|don't|without)\b(?: \w+){0,2} $",
@@ -56,6 +74,10 @@ _OF_THEM = re.compile(
     rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
 )
 
+_AT_A_TIME = re.compile(
+    rf"sprinklers?(?: heads?)?[,;:]? (?:but |and |of which )?(?:only )?(?<![\w¤-])({NUMBER}) (?:(?:of them|run|runs|open|are open|go|going|on) )?(?:at a time|at once|together|at the same time|in one time)\b"
+)
+
 _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|board))")
 
 _ZONE_AT = re.compile(
@@ -77,6 +99,9 @@ def later(low: str) -> list[Counted]:
         if number and named:
             path = max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
+    for match in _AT_A_TIME.finditer(low):
+        number = value(match[1])[0]
+        found.append(Counted("outlets.sprinkler", number, match.start(1), match.end(), True))
     if re.search(r"\bdrip|\bdripline|\bemitters?\b|\birrigat", low):
         for match in [] if re.search(r"\bdrip zones?\b", low) else _ZONES.finditer(low):
             if not _ZONE_AT.match(low, match.start()):

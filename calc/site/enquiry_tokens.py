@@ -25,9 +25,13 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|or rather|er|oops|rather|that should be|should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
+    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
 )
 
+_AGAIN = re.compile(
+    r"[^¤\d]{0,90}?[.;!?](?: |\n)*(?:oh,? |wait,? |hang on,? |er,? |hm+,? )?no[,.:;!-]+ *(?:(?:sorry|wait|it is|it's|it was|that's|make it|make that|more like|actually|about|i mean)[,.]? *)*"
+)
+_LATER = 90  # characters up to a sentence that corrects what was said; our choice
 _STANDS = re.compile(
     r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
 )
@@ -45,6 +49,10 @@ def paired(low: str, numbers: list[Token]) -> None:
             or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
             or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
         )
+        if "/" not in said and not re.search(
+            r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+        ):
+            continue
         small = pair.high <= 10 and not unit
         if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
                 r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip
@@ -88,15 +96,10 @@ def seasons(low: str, numbers: list[Token]) -> None:
 
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
     """What is taken back at once is withdrawn; what follows stands in its place."""
-    for first, second in zip(numbers, numbers[1:], strict=False):
-        gap = low[first.end : second.start]
-        if len(gap) > 60 or "\n\n" in gap:
-            continue
-        said_not = noise.negated(low, first.start) and _BUT.match(gap)
-        if not (_FIX.match(gap) or said_not):
-            continue
-        same = second.kind == first.kind or second.kind == "bare"
-        if not same or (second.kind == "bare" and second.unit):
+    for at, second in enumerate(numbers[1:], 1):
+        gap = low[numbers[at - 1].end : second.start]
+        first = _taken_back(low, numbers, at, gap)
+        if first is None or (second.kind == "bare" and second.unit):
             continue
         if second.kind == "bare" and not _STANDS.match(low, second.end):
             continue
@@ -104,6 +107,31 @@ def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
             second.kind, second.unit = first.kind, first.unit
         first.why = noise.WITHDRAWN
         second.extra["as"] = first.extra.get("as", first.start)
+        second.extra["as_end"] = first.extra.get("as_end", first.end)
+
+
+def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | None:
+    """The number that the one at ``at`` corrects: the last one of its kind, as pipes' sizes are
+    none of the kind of their lengths."""
+    again = len(gap) <= _LATER and _AGAIN.fullmatch(gap)
+    if not again and (len(gap) > 60 or "\n\n" in gap):
+        return None
+    said_not = noise.negated(low, numbers[at - 1].start) and _BUT.match(gap)
+    if not (again or _FIX.match(gap) or said_not):
+        return None
+    second = numbers[at]
+    for first in reversed(numbers[max(0, at - 3) : at]):
+        if second.start - first.end > 2 * _LATER:
+            return None
+        if first is numbers[at - 1] and first.kind == "bare" and not first.unit:
+            return first
+        if second.kind == "bare" or (second.kind == first.kind and _thin(second) == _thin(first)):
+            return first
+    return None
+
+
+def _thin(token: Token) -> bool:
+    return token.kind == "length" and token.unit in {"mm", "cm", "in"}
 
 
 def in_minutes(low: str, numbers: list[Token], sentences: Spans) -> None:

@@ -6,31 +6,42 @@ import re
 
 from calc.site import enquiry_words as words
 from calc.site.enquiry_cues import FILL
-from calc.site.enquiry_model import Token
+from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_noise import negated
-from calc.site.enquiry_numbers import _CARD, NUMBER, value
+from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
-from calc.site.enquiry_rules import Context
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
-_ON_LEFT, _OFF_LEFT = re.compile(rf"\b{ON}{FILL}"), re.compile(rf"\b{OFF}{FILL}")
+_ON_LEFT, _OFF_LEFT = (
+    re.compile(rf"\b{ON}(?: pressure)?{FILL}"),
+    re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
+)
 _ON_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b|when it (?:starts|comes on|turns on|goes on|kicks in))"
+    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
 )
 _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}:|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
-_AIR_RIGHT = re.compile(r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b)")
+_HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
+_EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
+_AIR_RIGHT = re.compile(
+    r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
+)
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?|holding|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
-_SET_RIGHT = re.compile(r" ?(?:constant|set ?(?:point|pressure)|steady|all the time)")
-_SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge)\b")
+_SET_RIGHT = re.compile(
+    r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
+)
+_SET_NOT = re.compile(r"\b(?:switch|reducer|reducing|prv|relief|valve|regulator|gauge|measured)\b")
+_AT_TAP = re.compile(  # two pressures that were measured, of which none is set
+    r"\d ?(?:bar|psi|kpa) at (?:the |our )?(?:\w+ )?(?:taps?|shower|house|kitchen|faucet|sink|hose|trough)\b"
+)
 _RATED = re.compile(
     rf"(?:rated|rating|weakest|max(?:imum)?(?: working)?(?: pressure)?|good for|pressure class|class|only for)(?: (?:part|to|for|at|of|pressure|is))*{FILL}"
 )
@@ -43,6 +54,9 @@ _BUCKET = re.compile(
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
 )
+_CLOCKED = re.compile(
+    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
 _SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
 _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
 _SPRINGS = re.compile(
@@ -54,20 +68,16 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a pressure."""
     found: dict[str, float] = {}
     left, right = near.left[-110:], near.right
+    if re.search(r"\b(?:tyres?|tires?) (?:is|are|has|have|takes?|at)\b", left):
+        return {}
     if _AIR.search(left) or _AIR_RIGHT.match(right):
-        return {"pressure_tank.precharge": 8}
+        hot = _EXPANSION.search(near.before[-90:]) and _HOT.search(near.mail)
+        return {"hot.precharge" if hot else "pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
         return _head(token, near)
-    on = _ON_LEFT.search(left) or _ON_RIGHT.match(right)
-    off = _OFF_LEFT.search(left) or _OFF_RIGHT.match(right)
-    if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
-        on = None
-    elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
-        off = None
-    if on and off:
-        on, off = (on, None) if _last(_ON_LEFT, left) > _last(_OFF_LEFT, left) else (None, off)
+    on, off = _on_or_off(left, right)
     cycle = re.search(
-        r"\b(?:switch|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
+        r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
         near.before + near.after + near.subject,
     )
     if on and cycle:
@@ -77,9 +87,11 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     if (
         (_SET.search(left) or _SET_RIGHT.match(right))
         and not _SET_NOT.search(near.before[-50:])
+        and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|constant|controller|speed|vfd|inverter|system|set", near.before + near.after
+        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        near.before + near.after,
     ):
         found["pump.set"] = 6
     rated = _RATED.search(left) or re.match(r" ?(?:rated|rating|max\b|pressure rating)", right)
@@ -89,6 +101,31 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         if _PARTS.search(near.before + near.right):
             return {"pipes.weakest": 6}
     return found
+
+
+def seldom(near: Context, weights: dict[str, float]) -> dict[str, float]:
+    """Of the pressures that cues tell, those whose thing the letter speaks of at all."""
+    said = near.before + near.after
+    drip = re.search(r"\bdrip|\bemitters?\b|\btapes?\b", said + near.subject)
+    return {
+        path: weight
+        for path, weight in weights.items()
+        if (_HOT.search(near.mail) if path == "hot.relief" else drip or path == "drip.pressure")
+    }
+
+
+def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
+    """Whether a pump comes on, or goes off, at a pressure."""
+    on = bool(_ON_LEFT.search(left) or _ON_RIGHT.match(right))
+    off = bool(_OFF_LEFT.search(left) or _OFF_RIGHT.match(right))
+    if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
+        on = False
+    elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
+        off = False
+    if on and off:
+        on = _last(_ON_LEFT, left) > _last(_OFF_LEFT, left)
+        off = not on
+    return on, off
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:
@@ -122,8 +159,19 @@ _NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fis
 _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 
 
+_DAILY = re.compile(
+    r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
+)
+_FIRE = re.compile(r" ?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
+
+
 def volume(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a volume: which tank is it of?"""
+    if _FIRE.match(near.right):
+        return {"store.reserve": 7}
+    if _DAILY.search(near.left[-70:]) and token.unit in {"L", "gal", "m³"}:
+        token.unit += "/day"
+        return {"use.daily": 6}
     right = _END.split(near.right)[0]
     if _OTHER_VESSEL.match(right):
         return {"hot.volume": 5} if _HEATER.match(right) else {}
@@ -136,6 +184,8 @@ def volume(token: Token, near: Context) -> dict[str, float]:
         return {}
     if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
         return {}
+    if near.mail[at:end].startswith("expansion") and _HOT.search(near.mail):
+        return {"hot.tank": 7}
     return _tank(token, near, at, end)
 
 
@@ -170,13 +220,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
         and re.search(r"pressure|switch|psi|bar\b|pre-?charge", near.before + near.after)
     ):
         role = "pressure"
-    if (
-        role == ""
-        and litres <= 450
-        and re.search(r"\d0/\d0\b|\bpsi\b|switch|pump", near.mail)
-        and "gal" in token.unit
-    ):
-        role = "pressure"
+    if role == "" and not words.high(near.mail) and re.search(r"\bpump|\bbooster", near.mail):
+        role = "store"
     count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]
@@ -187,7 +232,13 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
-    """A yield only where the words are of a source."""
+    """A yield only where the words are of a source; what drips is of a dripper."""
+    litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
+    if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
+        return {"drip.dripper": 9}
+    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
+    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
+        return {"pump.most_flow": 6}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
@@ -206,29 +257,29 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     own = subject_of(near.left)
     who = own or subject_of(near.before) or near.subject
     close = noun(near.right.split(",")[0][:30], last=False)
-    if (
-        own in {"PUMP", "HOUSE", "TANK", "PTANK", "PANELS"}
-        or who
-        in {
-            "PUMP",
-            "HOUSE",
-            "PANELS",
-            "PTANK",
-        }
-    ) and close not in {"WELL", "SPRING", "CREEK"}:
+    users = {"PUMP", "HOUSE", "PANELS", "PTANK"}
+    if (own in {*users, "TANK"} or who in users) and close not in {"WELL", "SPRING", "CREEK"}:
         return {}
-    if re.match(
-        r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )",
-        near.right,
-    ):
+    if _USED.match(near.right):
         return {}
     return found if who or close else {}
+
+
+_DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
+_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)")
+_MOST = re.compile(
+    r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
+)
+_USED = re.compile(
+    r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
+)
 
 
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _TIMED):
+    for pattern in (_BUCKET, _TIMED, _CLOCKED):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
@@ -271,11 +322,16 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:[a-z]+ )?(?:panels|modules)\b[^.;\n¤]{{0,30}}(?:\beach|\d ?w|watts?|wired|connected|them)\b[ ,]*(?:all |and |wired |connected )*in series\b(?!,? (?:of|and|or) )"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
+    ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
+    ("power.series", rf"\b({NUMBER}) in each\b"),
+    ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
+    ("rain.dry_count", rf"(?<![\w¤-])({NUMBER}) dry months\b"),
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
@@ -292,7 +348,7 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
                 continue
-            number = 1.0 if path == "suction.foot_valves" else value(match[1])[0]
+            number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
             if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
@@ -306,59 +362,4 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
             if number == int(number) and 0 < number <= 100:
                 span = match.span() if path == "suction.foot_valves" else match.span(1)
                 found.append((path, number, *span))
-    return found
-
-
-_LATITUDE = re.compile(
-    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
-)
-
-
-def latitudes(low: str) -> list[tuple[float, int, int]]:
-    """(degrees, start, end) of latitudes; south is negative."""
-    found = []
-    for match in _LATITUDE.finditer(low):
-        side = match["s"] or match["t"] or "n"
-        degrees = float((match["a"] or match["b"]).replace(",", "."))
-        found.append(
-            (
-                -abs(degrees) if side.startswith("s") else degrees,
-                match.start("a" if match["a"] else "b"),
-                match.end(),
-            )
-        )
-    return found
-
-
-_BY = re.compile(
-    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
-)
-_GROWN = re.compile(
-    r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"
-)
-
-
-def by_sides(low: str) -> list[tuple[float, str, int, int]]:
-    """(area, unit, start, end) of beds told by their two sides."""
-    found = []
-    for match in _BY.finditer(low):
-        unit = "m²" if match["u2"].startswith("m") else "ft²"
-        around = low[max(0, match.start() - 45) : match.end() + 25]
-        if not _GROWN.search(around) or re.search(
-            r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
-        ):
-            continue
-        area = value(match["a"])[0] * value(match["b"])[0]
-        times = value(match["n"])[0] if match["n"] else 1.0
-        if match["n"] and not re.search(r"\bbeds?|rows?|tunnels?|plots?", match.group()):
-            times = 1.0
-        if times == int(times) and area > 0:
-            found.append(
-                (
-                    area * times,
-                    unit,
-                    match.start("n") if times > 1 else match.start("a"),
-                    match.end(),
-                )
-            )
     return found

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
+from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
 
 @dataclass(frozen=True)
@@ -26,41 +28,47 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
     ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
-    ("pump.placement", "in", 3, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
+    ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
+    ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)?,? (?:right |just |directly |close )?(?:by|next to|beside|near|close to|alongside) (?:it|them)\b"),
+    ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
-    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|centrifugal|diaphragm|transfer|piston|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
     ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b[^.;\n¤]{0,35} (?:in|inside|down in|sunk in|down) (?:the |our |a |my )?(?:\w+ )?(?:well|borehole|bore|cistern|creek|stream|pond|tank|river|spring|water|lake|reservoir|sump)\b(?! (?:house|shed|box|pit|room|head))"),
+    ("pump.placement", "out", 2.5, r"\bpump\b[^.;\n¤]{0,55} (?:beside|next to) (?:an?|the|our|my) (?:[\w.,]+ ){0,3}?(?:tank|cistern)\b"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well pumps?\b|\bjet\b(?=[^.;\n]{0,25}\b(?:well|pump|shed|basement|garage|switch))|\bpump\b[^.;\n¤]{0,40} (?:in|under|inside) (?:the |our |a |my )?(?:\w+ )?(?:mud ?room|entry|vault|root cellar|milk house|house|crawl ?space|pit|outbuilding)\b"),
-    ("pump.placement", "in", 2.5, r"\b(?<!shallow )(?<!shallow-)(?:well|bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
+    ("pump.placement", "in", 2.5, r"\b(?:bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
     ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|pipe|hose|lift|side)\b|\bfoot[ -]?valve\b"),
-    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable)\b"),
-    ("pump.control", "switch", 3, r"\b(?:pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
+    ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable|inverter (?:drive|control)s?|(?:it's|is|has|with) a drive\b|holds? [^.;\n]{0,12}\b(?:const\b|steady)|constant[ -]pressure set)\b"),
+    ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
-    ("power.source", "sun", 3, r"\b(?:solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
-    ("power.source", "grid", 3, r"\b(?:mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
-    ("power.source", "generator", 2, r"\b(?:generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
-    ("power.source", "none", 3, r"\b(?:no (?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
+    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
+    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
     ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
-    ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b[^.;\n]{0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b(?:(?!\b(?:well|bore|pond|tank|cistern|hole|lake|pit)\b)[^.;\n]){0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
     ("pipes.held", "laid", 3, r"\blay\b[^.;\n]{0,35} on (?:top of )?(?:the )?(?:ground|grass|surface|meadow)\b"),
-    ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|pvc|hdpe|pe|line)\b[^.;\n]{0,30},? (?:on (?:top of )?(?:the )?(?:ground|surface|grass|meadow)|above ?-?ground)\b"),
-    ("pipes.held", "laid", 3, r"\b(?:(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|pvc|hdpe|pe|line)\b[^.;\n]{0,30},? (?:on (?:top of )?(?:the )?(?:ground|surface|grass|meadow)|above ?-?ground)\b(?! (?:floor|storey))"),
+    ("pipes.held", "laid", 3, r"\b(?:(?:on|over|along) (?:top of )?the (?:paddock|turf|forest floor|field|bare ground|rocks?)(?= *(?:[,.;\n]|$))|(?:laid|lying|lies|laying|runs?|run|sits?|just|stays?|be|is) (?:\w+ )?(?:on|along|over|across|above) (?:top of )?(?:the )?(?:ground|surface|grass|meadow|earth|soil|forest floor)(?! (?:floor|storey|level))|on the surface|lies open|open on the|on top of the ground|above ?-?ground(?= (?:pipe|poly|line|,|\.|and))|surface[ -]laid|not buried|isn'?t buried|unburied)\b"),
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
+    *MORE,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:on it|at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
 _AIMED = re.compile(
@@ -68,7 +76,7 @@ _AIMED = re.compile(
     r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
 )
 _FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
+    r"\b(?:fac(?:e|es|ing)|look(?:s|ing)?|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
 )
 
 
@@ -77,13 +85,54 @@ def said(low: str) -> list[Said]:
     found: list[Said] = []
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
-            own = value in {"none", "laid"} and re.match(
+            own = value in {"none", "laid", "no"} and re.match(
                 r"no|not|isn|without|there|don|do ", match.group()
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
     found += _facing(low)
-    return [one for one in found if not _backup(low, one)]
+    found += _crop(low)
+    return [
+        one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
+    ]
+
+
+_BETWEEN = re.compile(
+    r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) "
+)
+_WOULD = re.compile(
+    r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
+)
+_LINE = re.compile(
+    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
+)
+
+
+def _loose(low: str, one: Said) -> bool:
+    """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
+    half of a sentence and a cellar in the other, a place where it only would be."""
+    said = low[one.start : one.end]
+    if one.path == "pump.placement":
+        return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
+    if one.path != "pipes.held" or one.value != "buried":
+        return False
+    begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
+    ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
+    tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
+    line = low[begin : min(ends, default=len(low))]
+    alone = len(line) < 25 and not re.search(r"\b(?:tank|cable|cistern|wire|box|is)\b", line)
+    return bool(tank) or not (_LINE.search(line) or alone)
+
+
+_DENIED = re.compile(
+    r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
+    r"|of the net there is not)"
+)
+
+
+def _denied(low: str, one: Said) -> bool:
+    """Whether the words behind a thing say that there is none."""
+    return one.value not in {"none"} and bool(_DENIED.match(low, one.end))
 
 
 def _backup(low: str, one: Said) -> bool:
@@ -91,6 +140,19 @@ def _backup(low: str, one: Said) -> bool:
     return one.value == "generator" and bool(
         re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
     )
+
+
+def _crop(low: str) -> list[Said]:
+    """What grows on drip, where one crop is named."""
+    hits = [one for pattern in CROPS for one in pattern.finditer(low)]
+    keys = set()
+    for one in hits:
+        begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
+        line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
+        keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
+    if len(keys) != 1:
+        return []  # none, or several that need their own amounts
+    return [Said("drip.crop", keys.pop(), *hits[0].span("crop"), 3)]
 
 
 def _facing(low: str) -> list[Said]:
@@ -108,8 +170,10 @@ def _facing(low: str) -> list[Said]:
             )
         )
     for match in _FACING.finditer(low):
+        they = re.search(r"\b(?:they|these|all|both)(?: all| both)? ?$", low[: match.start()][-20:])
+        wide = 300 if they else 80
         if not re.search(
-            r"panel|array|solar|pv|module", low[max(0, match.start() - 80) : match.end() + 40]
+            r"panel|array|solar|pv|module", low[max(0, match.start() - wide) : match.end() + 40]
         ):
             continue
         first, second = match[1] or match[3], match[2] or match[4] or ""
@@ -127,7 +191,8 @@ def _facing(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    match = _NO_PUMP.search(low)
+    every = list(_NO_PUMP.finditer(low))
+    match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
     other = [
@@ -138,6 +203,11 @@ def no_pump(low: str) -> tuple[int, int] | None:
     definite = re.compile(
         r"(?:\b(?:our|the|my|jet|submersible|surface|booster|well|solar) pumps?\b(?! (?:would|needed|that would))|\bpumps? (?:is|sits|at|in|runs|hangs|stands|down|fills)\b)"
     )
+    asked = re.match(r"[^.!\n]{0,40}\?", low[match.end() :])
+    if asked and re.search(
+        r"need|want|maybe|perhaps|could|would", low[max(0, match.start() - 25) : match.end()]
+    ):
+        return None
     strong = "pump" in match.group()
     own = (
         [
@@ -151,15 +221,28 @@ def no_pump(low: str) -> tuple[int, int] | None:
     return None if own else match.span()
 
 
+_FLAT = re.compile(
+    r"\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
+    r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
+    r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
+)
 _LEVEL = re.compile(
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|it|everything|all|they)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
 )
 
 
 def level_with(low: str) -> tuple[int, int] | None:
     """Where it is said that the house is as high as its water."""
     match = _LEVEL.search(low)
-    return match.span() if match else None
+    if match is None:
+        flat = _FLAT.search(low)
+        roof = flat and re.search(
+            r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
+        )
+        return flat.span() if flat and not roof else None
+    begin = max(low.rfind(sign, 0, match.start()) for sign in ".;\n") + 1
+    other = re.search(r"\bpump\b", low[begin : match.end()])
+    return None if other and "house" not in match.group()[:6] else match.span()
 
 
 # What the nouns are ------------------------------------------------------------------------------------
@@ -169,11 +252,11 @@ PRESSURE_TANK = re.compile(
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
-    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|collection tank|buffer tank|break tank|intermediate tank"
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
-    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
+    r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tanks? (?:[a-z]+ )?on (?:an? |its )?(?:[\d.]+ ?-?(?:m|ft|foot|metre|meter)s? )?(?:high |tall )?(?:stand|tower|stilts|legs|scaffold)|tank (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
@@ -182,7 +265,8 @@ _ABOVE_CLUES = re.compile(
 )
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
-    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b"
+    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
+    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
 )
 
 
@@ -197,12 +281,18 @@ def named(low: str, start: int, end: int) -> str:
     return ""
 
 
+@lru_cache(maxsize=4)
+def _clues(low: str) -> tuple[bool, bool]:
+    """Whether a letter speaks of a tank above, and of one that a pump draws from."""
+    return bool(_ABOVE_CLUES.search(low)), bool(_STORE_CLUES.search(low))
+
+
 def tank_role(low: str, start: int, end: int) -> str:
     """Which tank words name: "pressure", "above", "store", "" unclear, by all of the letter."""
     role = named(low, start, end)
     if role:
         return role
-    above, store = _ABOVE_CLUES.search(low), _STORE_CLUES.search(low)
+    above, store = _clues(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
         near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
@@ -214,3 +304,15 @@ def tank_role(low: str, start: int, end: int) -> str:
             else ""
         )
     return "above" if above else "store" if store else ""
+
+
+@lru_cache(maxsize=4)
+def high(low: str) -> bool:
+    """Whether anything of a letter speaks of water that stands high and runs down."""
+    return bool(
+        _ABOVE_CLUES.search(low)
+        or ABOVE.search(low)
+        or re.search(
+            r"\b(?:gravity|hill|uphill|ridge|tower|loft|attic|above|roof tank|header)\b", low
+        )
+    )

@@ -5,6 +5,7 @@ enquiry, the paths that were missed or wrong. It prints no words of an enquiry.
 """
 
 import json
+import re
 import sys
 from collections import Counter
 from dataclasses import dataclass, field
@@ -62,7 +63,7 @@ def number(path, value, unit=""):
 
 def pipe(words):
     """(size in mm or inches, unit, material) of a pipe in words."""
-    low = str(words).lower()
+    low = re.sub(r"(?<=\d)-(?=\d+/)", " ", str(words).lower())  # 1-1/4 in is 1 1/4 in
     material = next((short for word, short in MATERIALS if word in low), "")
     unit = "mm" if "mm" in low else "in"
     digits = low.split(unit)[0].strip().split()

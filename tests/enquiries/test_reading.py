@@ -1,7 +1,8 @@
-"""Letters read into facts: our own, those set apart, and the hard cases one by one."""
+"""Letters read into facts: our own, and the hard cases one by one."""
 
 import json
 import random
+import time
 from pathlib import Path
 
 import pytest
@@ -11,8 +12,9 @@ from calc.site.facts import BY_PATH
 from tests.enquiries.score import score
 
 HERE = Path(__file__).parent
-OWN = json.loads((HERE / "own.json").read_text("utf-8"))
-APART = json.loads((HERE / "apart.json").read_text("utf-8"))
+OWN = [
+    one for file in sorted(HERE.glob("own*.json")) for one in json.loads(file.read_text("utf-8"))
+]
 
 
 def told(text):
@@ -39,29 +41,11 @@ def test_what_is_expected_stands_in_its_letter(one):
 
 
 def test_our_own_letters_are_read():
-    total = score(OWN)
-    assert total.found_share > 0.95, total.faults
-    assert total.wrong_share < 0.01, total.faults
-
-
-REACHED = (0.81, 0.08)  # found at least, wrong at most, of the fifty set apart: where it is now
-
-
-def _shares(total):
-    """The shares, and names and paths alone: whoever writes the reader sees no letter set apart."""
-    return f"{total.found_share:.3f} found, {total.wrong_share:.3f} wrong", total.faults
-
-
-def test_those_set_apart_are_read_no_worse_than_before():
-    total = score(APART)
-    print(_shares(total)[0])
-    assert total.found_share >= REACHED[0] and total.wrong_share <= REACHED[1], _shares(total)
-
-
-@pytest.mark.xfail(reason="not reached yet: see REACHED", strict=True)
-def test_those_set_apart_are_read_as_well_as_they_should_be():
-    total = score(APART)
-    assert total.found_share > 0.85 and total.wrong_share < 0.02, _shares(total)
+    total = score(
+        OWN
+    )  # letters of several writers; those that were set apart before are the hard ones
+    assert total.found_share > 0.91, total.faults
+    assert total.wrong_share < 0.012, total.faults
 
 
 # Hard cases -------------------------------------------------------------------------------------
@@ -178,6 +162,30 @@ def test_a_huge_letter_is_cut_and_that_is_said():
     found = read("The house is 20 m above the pump. " + "We like water a lot. " * 6000)
     assert "cut" in found.notes[0] and len(found.text) <= 40_000
     assert ("way.climb", "20 m") in {(one.path, one.text) for one in found.told}
+
+
+def test_a_huge_letter_is_read_at_once():
+    for piece in (
+        "The house is 20 m above the pump. ",
+        "2 showers, 3 sinks, 4 goats at once, ",
+        "1 ",
+    ):
+        begin = time.perf_counter()
+        read(piece * (100_000 // len(piece)))
+        assert (
+            time.perf_counter() - begin < 5
+        )  # about 1 s on a free machine; no square of its length
+
+
+def test_a_count_that_cannot_be_is_said():
+    found = read("We have 700 showers and two sinks.")
+    assert told("We have 700 showers and two sinks.") == {"outlets.sink": "2"}
+    assert any("700 showers" in note for note in found.notes)
+
+
+def test_a_pipe_of_no_known_size_is_told_and_leaves_the_site_readable():
+    found = read('From the well runs a 1 1/4" hose, 30 m long, to the house.')
+    assert to_site(found).rows("sections")
 
 
 def test_html_is_read_as_its_text():

@@ -1,0 +1,134 @@
+"""Outlets and animals of all pieces of a letter: added up, taken back, or named once."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from calc.errors import InputError
+from calc.site.enquiry_model import Found, Piece, Told
+from calc.site.enquiry_persons import count_told as _count
+from calc.site.enquiry_slots import slot
+
+
+def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
+    """How many there are of one kind: a list added up, one named in the singular is one."""
+    pieces = [one for one in pieces if not _taken_back(low, one)]
+    counted = [one for one in pieces if not one.vague]
+    together = [one for one in pieces if one.word == "together"]
+    alone = [one for one in counted if one.word != "together"]
+    alone = alone or ([] if path == "outlets.drip" else counted)
+    told: list[Told] = []
+    if path.startswith("outlets.") and together:
+        told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
+    named = [one for one in pieces if one.vague and _alone(low, one)]
+    if not alone and together:
+        return told
+    if not alone:
+        kinds = {_thing(one): one for one in reversed(named)}
+        first = sorted(kinds.values(), key=lambda one: one.start)
+        return [*told, _count(plain, path, first)] if first else told
+    return [*told, _count(plain, path, _added(low, alone, named))]
+
+
+def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
+    """The pieces that are added up; one that is larger than all before counts instead."""
+    kept = [one for one in alone if one.low > 0] or alone[:1]
+    total = kept[:1]
+    for one in kept[1:]:
+        if _adds(low, total, one):
+            total.append(one)
+        elif one.low > sum(piece.low for piece in total):
+            total = [one]
+    path_is_sink = bool(total) and total[0].path == "outlets.sink"
+    for one in named:
+        near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
+        basin = path_is_sink and {_thing(one), _thing(total[-1])} == {"sink", "basin"}
+        if (
+            basin
+            and one.start < total[0].start
+            and len(total) == 1
+            or near
+            and _adds(low, total, one)
+            and _thing(one) != _thing(total[-1])
+        ):
+            total.append(one)
+    return total
+
+
+def possible(told: list[Told], found: Found) -> list[Told]:
+    """Counts that there can be; a note says which were left out."""
+    kept = []
+    for one in told:
+        try:
+            slot(one.path).read(one.text)
+            kept.append(one)
+        except InputError as error:
+            found.notes.append(
+                f"“{one.quote}” was not taken as {one.label.lower()}: {error.message}"
+            )
+    return kept
+
+
+_BACK = re.compile(
+    r"\b(?:never ?mind|forget|ignore|disregard|scratch|cross out|don'?t count|do not count|leave out)"
+    r" (?:about )?(?:the |that |my )?((?:[a-z]+ )?[a-z]+)\b"
+)
+_GONE = re.compile(
+    r"[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)"
+)
+
+
+def _taken_back(low: str, piece: Piece) -> bool:
+    """Whether a thing counted is taken back elsewhere: "never mind the hose"."""
+    return _thing(piece) in _withdrawn(low) or bool(_GONE.match(low, piece.end))
+
+
+@lru_cache(maxsize=4)
+def _withdrawn(low: str) -> frozenset[str]:
+    """The last words of what is taken back somewhere in a letter, in the singular."""
+    return frozenset(
+        word.rstrip("s") for found in _BACK.finditer(low) for word in found[1].split() if word
+    )
+
+
+_PIPE = re.compile(
+    r"[^.;\n]{0,14}\b(?:\d|between|from|to the|through|of|is (?:a )?\d|with|run is|size|spiral|bore)"
+)
+
+
+@lru_cache(maxsize=4)
+def _every_word(low: str) -> frozenset[str]:
+    return frozenset(re.findall(r"[a-z]+", low))
+
+
+def _alone(low: str, piece: Piece) -> bool:
+    """Whether one thing named in the singular is the only one of its kind: nobody speaks of several,
+    nobody takes it back, and a hose is none of a pipe line."""
+    if f"{_thing(piece)}s" in _every_word(low):
+        return False
+    pipe = piece.path == "outlets.hose" and (
+        _PIPE.match(low, piece.end)
+        or re.search(r"\b(?:poly|black|water|supply) $", low[: piece.end - 4])
+    )
+    return not pipe and not re.search(r"[^\w](?:dn|ø)? ?\d+ ?(?:mm)? $", low[: piece.start][-8:])
+
+
+def _thing(piece: Piece) -> str:
+    return piece.thing.split(" ")[-1].rstrip("s")
+
+
+def _adds(low: str, total: list[Piece], one: Piece) -> bool:
+    """Whether one more is added, or is one of those that were counted already."""
+    gap = low[total[-1].end : one.start]
+    listed = bool(
+        re.fullmatch(
+            r"[ ,\n;&+.•*-]*(?:\([^)]{0,30}\))?[^.;¤]{0,30}?(?:and|plus|,|&|\+|with|\n|in the \w+|at the \w+)[^.;¤]{0,25}",
+            gap,
+        )
+    )
+    if (not listed and len(gap) > 3) or one.word == "together" or total[-1].word == "together":
+        return False
+    return not re.search(
+        r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
+    )

@@ -1,0 +1,227 @@
+"""Heights between two places: which stands above which, and what that makes of a number."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_places as places
+from calc.site.enquiry_model import Context, Token
+
+_LABEL = re.compile(
+    r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$"
+)
+_ABOVE_WHAT = re.compile(
+    r"[ ,]*(?:above|below|higher than|lower than|over|under|up from|down from) (?:the |our |my )?([a-z-]{4,})\b"
+)
+_STANDS = re.compile(
+    r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
+)
+_BY = re.compile(
+    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:the|our|my) [a-z '-]{3,50}?) by (?:about |some |roughly |around |a good )*$"
+)
+_RISES = re.compile(
+    r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
+)
+_UP_TO = re.compile(
+    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
+)
+_FROM_TO = re.compile(
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+)
+_OF_FALL = re.compile(
+    r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$"
+)
+_FROM_TANK = re.compile(
+    r" ?(?:from|between) (?:the |our )?(?:\w+ )?(?:tank|reservoir) (?:down )?(?:to|and)\b"
+)
+_DOWN_TO = re.compile(
+    r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
+)
+_FIRST = {
+    "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
+    "SPRING": r"\bspring",
+    "WELL": r"\bwell|\bbore",
+    "CREEK": r"\b(?:creek|stream|river|pond|lake)",
+}
+_HIGH_SOURCE = re.compile(
+    r"\b(?:spring|source|intake|creek|stream|pond|lake)\b[^.;]{0,25}\b(?:is|lies|sits|stands|comes) (?:\w+ )?(?:over|above|higher than|uphill (?:of|from)) (?:the |our |my )?(?:house|hut|cabin|home|farm|cottage|garden|place|camp|village)"
+)
+
+
+def aliased(at: places.Between, near: Context) -> places.Between:
+    """ "above the shed" is above the pump, where the letter says that the pump stands in it."""
+    place = _ABOVE_WHAT.match(near.right)
+    if not at.how or at.after not in {"HOUSE", ""} or place is None:
+        return at
+    word = re.escape(place[1])
+    if re.search(
+        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
+        near.mail,
+    ):
+        return places.Between(at.before, "PUMP", at.how)
+    return at
+
+
+def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
+    """ "from the creek up to the shed is 4 m", "4 m from the creek up to the shed"."""
+    after = _UP_TO.match(near.right)
+    if _DOWN_TO.match(near.right):
+        found.clear()
+        found["water.level"] = 8
+        return True
+    rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
+    if rise is None:
+        return False
+    if after:
+        found.clear()
+    found.pop("way.length", None)
+    sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
+    _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    return True
+
+
+def labelled(token: Token, near: Context, at: places.Between) -> places.Between:
+    """ "height above the house: 18 m": the relation stands before the number."""
+    bare = _STANDS.search(near.left[-50:])
+    if bare and not at.how:
+        token.sign = -1.0 if bare["how"] in {"below", "lower", "under"} else 1.0
+        return places.Between(
+            places.noun(bare["one"]), "HOUSE", "below" if token.sign < 0 else "above"
+        )
+    by = _BY.search(near.left[-90:])
+    if by and not at.how:
+        how = "below" if by["how"] in {"below", "lower"} else "above"
+        token.sign = -1.0 if how == "below" else 1.0
+        return places.Between(at.before, places.noun(by["other"], last=False), how)
+    label = _LABEL.search(near.left[-70:])
+    if not label or at.how:
+        return at
+    how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
+    one = places.noun(label["one"] or "") or places.noun(near.before)
+    other = places.noun(label["other"])
+    token.sign = -1.0 if how == "below" else 1.0
+    return places.Between((one if one != other else "") or _from_mail(near.mail, other), other, how)
+
+
+def related(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
+    """A height above or below something: which of the two is a tank, the source, the house?"""
+    for path in ("way.climb", "way.length", "water.level"):
+        if path != "water.level" or at.after:
+            found.pop(path, None)
+    one, other, down = at.before, at.after, at.how == "below"
+    sources = {*places.SOURCES, "STORE", "WATER"}
+    if one in {"TANK", "ABOVE"} and other != one:
+        found["tank.level"] = 8
+    elif one == "STORE" and other in {"HOUSE", ""}:
+        found["way.climb"], token.sign = 7, 1.0 if down else -1.0
+    elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
+        if down:
+            found["water.level"], token.sign = 8, -1.0
+    elif one == "PUMP" and other in sources:
+        _pump_over(token, down, found)
+    elif one in sources and other == "PUMP":
+        found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
+    elif one == "PUMP" and not other and down and _HUNG.search(near.left[-40:]):
+        found["pump.height"], token.sign = 7, -1.0
+    elif one == "PUMP" and not other:
+        found.pop("pump.height", None)  # above or below what is not said
+    elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
+        found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
+        bare = re.match(r" ?(?:below|above|under|over)", near.right)
+        if not other and one in {"WELL", "PUMP"} and bare:
+            found["way.climb"] = 0
+    elif one == "HOUSE":
+        _house(token, other, down, near, found)
+    elif not one and other == "HOUSE":
+        _by_mail(down, near, found, token)
+    elif not one and other in {*sources, "PUMP"}:
+        found["way.climb"] = 5
+    elif one in {"PTANK", "PANELS", "SUCTION"}:
+        found.clear()
+
+
+_HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
+
+
+def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:
+    """Heights are counted from the pump, unless it hangs in the water."""
+    path, weight = ("pump.height", 8) if down else ("water.level", 7)
+    found[path], token.sign = weight, -1.0
+
+
+def _house(token: Token, other: str, down: bool, near: Context, found: dict[str, float]) -> None:
+    """A house above or below another place; one below a tank tells the tank's height."""
+    tank = other in {"TANK", "ABOVE"} or (other == "STORE" and "cistern" not in near.after[:40])
+    if down and tank:
+        found["tank.level"], token.sign = 7, 1.0
+    elif other == "HOUSE":
+        _by_mail(down, near, found, token)
+    elif other in {*places.SOURCES, "STORE", "WATER", "PUMP", "TANK", "ABOVE", ""}:
+        found["way.climb"] = 7 if other else 4
+
+
+def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:
+    """ "from the creek up to the shed is 4 m": a height from the first place to the second."""
+    token.sign = sign
+    if one in {"TANK", "ABOVE"} and other == "HOUSE":
+        found["tank.level"], token.sign = 7, 1.0
+    elif other in {"TANK", "ABOVE"}:
+        found["tank.level"] = 7
+    elif one == "PUMP" and other in {"WATER", "CREEK", "STORE"}:
+        found.pop("pump.height", None)
+        found["water.level"] = 8
+    elif other == "PUMP" and one in {*places.SOURCES, "WATER", "STORE"}:
+        found["water.level"] = 7
+    elif other == "HOUSE" and one:
+        found["way.climb"] = 7
+
+
+def _from_mail(mail: str, other: str) -> str:
+    """What stands above or below the ``other`` where a list does not say it."""
+    if other == "HOUSE":
+        return next(
+            (key for key in ("ABOVE", "SPRING", "WELL", "CREEK") if re.search(_FIRST[key], mail)),
+            "",
+        )
+    return "HOUSE"
+
+
+def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -> None:
+    """ "40 ft above the house" with nobody named: the tank of the sentence, else the source."""
+    if re.search(r"\btank", near.before + near.after):
+        found["tank.level"] = 5
+    elif re.search(r"\b(?:spring|creek|stream|source|well|pump)\b", near.before):
+        found["way.climb"], token.sign = 5, 1.0 if down else -1.0
+
+
+def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
+    """ "up 40 ft", "a fall of 20 m": the way's, unless a tank is named where it ends."""
+    if (
+        places.goes_down(near.left.rsplit(",", 1)[-1], near.right.split(",", 1)[0])
+        or _HIGH_SOURCE.search(near.before[-120:])
+        and not re.search(r"\b(?:up|climbs?|rises?|uphill)\b", near.left[-25:])
+    ):
+        token.sign = -1.0
+    to = re.match(
+        r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",
+        near.right,
+    )
+    goal = places.noun(to[1], last=False) if to else ""
+    tank = goal in {"TANK", "ABOVE"} or (not goal and at.before in {"TANK", "ABOVE"} and not re.search(
+        r"\b(?:from|between) [^.,;]{0,20}tanks?[^.,;]*$", near.left))  # fmt: skip
+    from_tank = re.search(
+        r"\b(?:drops?|falls?|height|head)\b[^.;,]{0,12} from (?:the |our )?(?:\w+ )?(?:tank|reservoir) ?(?:to [^.;,]{3,25}? )?(?:is|are|:|of)?[ ~]*(?:about |some )?$"
+        r"|\bfrom (?:the |our )?(?:\w+ )?(?:tank|reservoir) to [^.;,]{3,25},? (?:it |there )?(?:drops|falls|is a (?:drop|fall) of)[ ~]*(?:about |some )?$",
+        near.before[-90:],
+    )
+    if from_tank or (_OF_FALL.search(near.left) and _FROM_TANK.match(near.right)):
+        found.pop("water.level", None)
+        tank, token.sign = True, 1.0
+    if tank:
+        found["tank.level"], found["way.climb"] = 6.5, 0
+    if at.before == "PUMP" and re.search(
+        r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]
+    ):
+        found["way.climb"] = 0
+    if at.before in {"WATER", "SUCTION"} and "suction" in near.before[-40:]:
+        found["way.climb"] = 0

@@ -1,0 +1,283 @@
+"""What a length is: a run of pipe, a depth, a height, by the words beside it."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_places as places
+from calc.site.enquiry_heights import aliased, from_to, labelled, related, unrelated
+from calc.site.enquiry_model import Context, Token
+
+_AFTER_PIPE = re.compile(
+    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
+)
+_BORE_IS = re.compile(
+    r"(?:^|[.\n;:]) *(?:our |my |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+)
+_VERTICAL = re.compile(
+    r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
+    r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
+)
+_DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
+_HILL = re.compile(
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+)
+_HEIGHT = re.compile(
+    r"\b(?:drop|fall|rise|climb|higher|lower|above|below|vertical(?:ly)?|elevation|height|head)\b"
+)
+_STEEP = 60.0  # m, beyond which "up the hill" may be the way along it; our choice
+_OF_PIPE = re.compile(
+    r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
+)
+_RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
+_TO_PUMP = re.compile(
+    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
+    r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
+)
+_LIVES_AT = re.compile(
+    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
+    r"(?: about| around| roughly| nearly)? ?$"
+)
+_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
+_ELSE = re.compile(
+    r"\b(?:town|village|shop|store|fence|road|drive|driveway|property|land|wall|city|school|highway|track|boundary|sea|coast|neighbou?rs?)\b(?:'s)?(?: [a-z]+)? (?:is|are|lies|runs|measures)\b[^.;,]*$"
+)
+_SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
+_RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
+_DUG = re.compile(
+    r"\b(?:pipe|line|cellar|basement|floor|frost|trench|tank|footing|slab|cable)s? (?:is|are|goes|lies|sits|runs|was) (?:about |laid |buried |some )*$"
+)
+_TOPS = re.compile(
+    r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$"
+)
+
+
+def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
+    """Heights between two places, and what only their nouns say."""
+    at = places.between(near.left, near.right, near.before, near.subject)
+    token.sign = -1.0 if at.how == "below" else 1.0
+    _of_pipes(token, near, found)
+    if _on_a_hill(token, near, at, found) or _well_down(near, found):
+        return
+    if at.how and re.match(r"[ ,]*(?:sea|mean sea)", near.right.split("above", 1)[-1]):
+        return
+    if re.search(r"\b(?:lift|raise|pump|bring)\b[^.;¤]{0,50}\bby (?:about )?$", near.before):
+        found["way.climb"] = 6
+    if from_to(token, near, found):
+        return
+    at = labelled(token, near, at)
+    _of_something_else(token, near, found)
+    _levels(near, found)
+    _of_wells(token, near, at, found)
+    _of_drip(near, found)
+    _only_upright(near, at, found)
+    at = aliased(at, near)
+    if at.how:
+        related(token, at, near, found)
+    elif "pump.height" in found:
+        token.sign = -1.0  # hung in a well
+        if re.match(r" ?on ", near.right):
+            found.pop("way.length", None)  # "set at 140 ft on 1 in poly"
+        found.pop("water.level", None)
+    elif at.before == "PUMP" and _DOWN.match(near.right):
+        found["pump.height"], token.sign = 7, -1.0
+    elif "way.climb" in found:
+        unrelated(token, at, near, found)
+    if at.before == "WATER" and "water.level" in found:
+        found.pop("way.climb", None)
+    if _BORE_IS.search(near.left) and re.match(
+        r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
+    ):
+        found["well.depth"] = 6.5
+    _of_suction(near, at, found)
+    _altitude(token, near, at, found)
+
+
+_SEASON = re.compile(
+    r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
+)
+_WENT_DOWN = re.compile(
+    r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
+)
+_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
+_FALLS = re.compile(
+    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about)? $"
+)
+_RISE_IN = re.compile(
+    r"^ ?(?:of )?(?:rise|climb|fall|drop|lift)(?: altogether| in all| total)? (?:in|over|across|along) (?:about |the |some )*$"
+)
+_FAR_FROM = re.compile(
+    r" ?(?:away )?from (?:the )?(?:nearest |closest |next )?(?:grid|town|village|road|power|mains|pole|shop|store|sea|coast|city|neighbou?rs?)\b"
+)
+
+
+def _levels(near: Context, found: dict[str, float]) -> None:
+    """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
+    if not _LEVEL.search(near.before[-110:]):
+        return
+    if _SEASON.search(near.left) and re.match(
+        r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
+        near.right,
+    ):
+        found["water.level"] = max(found.get("water.level", 0), 6)
+    elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
+        found.pop("way.climb", None)
+        found["water.level"] = max(found.get("water.level", 0), 6.5)
+
+
+def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
+    """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
+    if token.unit in {"in", "mm"}:  # a size: no way is as short
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
+    if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
+        found.pop("way.length", None)
+    if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
+        found.pop("way.length", None)
+    if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
+        found.pop("way.climb", None)
+        found["way.length"] = max(found.get("way.length", 0), 5)
+    if re.search(r"\btrench\b[^.;\n]*$", near.left):
+        found.pop("well.depth", None)
+    if _FALLS.search(near.left):
+        found.pop("way.climb", None)
+    if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
+        found.pop("way.length", None)
+    if re.search(r"\bburied (?:about |at |only |some |just )*$", near.left) and not near.next_pipe:
+        for path in ("way.length", "way.climb", "water.level"):
+            found.pop(path, None)
+    if _DUG.search(near.left[-40:]):
+        found.pop("water.level", None)
+
+
+def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A pump that hangs, and a well that goes down."""
+    if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
+        found.pop("water.level", None)
+        found["pump.height"], token.sign = 7, -1.0
+    deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
+    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
+    if deep and alone and at.before == "WELL" and not found:
+        found["well.depth"] = 6
+    wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
+    if wide > 10:
+        found.pop("well.bore", None)
+    goes = re.search(r"\b(?:goes|whole)\b", near.left)
+    if "way.length" in found and at.before == "WELL" and goes:
+        found.pop("way.length")
+        found["well.depth"] = max(found.get("well.depth", 0), 5)
+
+
+def _of_drip(near: Context, found: dict[str, float]) -> None:
+    """The length of a drip line is none of the way."""
+    spaced = re.search(r"\bspac(?:ing|ed)(?: (?:is|of|at|about))*[ :=]*$", near.left)
+    if spaced and re.search(r"\b(?:drippers?|emitters?)\b[^.;\n]*$", near.before):
+        found.clear()
+        found["drip.spacing"] = 9
+    line = re.search(r"\bline length ?[:=]? ?$", near.left)
+    if re.match(r" ?per (?:line|row|lateral)\b", near.right):
+        found.clear()
+        found["drip.length"] = 9
+    elif line and re.search(r"\b(?:drip|emitters)", near.mail):
+        found["drip.length"] = 9
+    if "drip.length" in found:
+        found.pop("way.length", None)
+
+
+def _only_upright(near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """ "drops 25 ft from the spring to the house" is a height, and no run of that length."""
+    upright = "way.climb" in found and _VERTICAL.search(near.left[-60:])
+    if not upright or "suction" in near.left[-50:]:
+        return
+    if re.match(r" ?of (?:pipe|line|hose)", near.right):
+        return
+    found.pop("way.length", None)
+    if "water" not in near.left[-40:] and at.before != "WATER":
+        found.pop("water.level", None)
+
+
+def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
+    if near.next_pipe and _OF_PIPE.fullmatch(near.right) and token.unit in _RUN_UNITS:
+        path = near.next_pipe.replace(".pipe", ".length")
+        if path != "way.length":
+            found.pop("way.length", None)
+        found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
+    cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
+    follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
+    if follows and not found and not cover and token.unit in _RUN_UNITS:
+        found[near.last_pipe.replace(".pipe", ".length")] = 4.5
+
+
+def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> bool:
+    """ "60 ft up the hill" may be a length or a height."""
+    hill = _HILL.match(near.right)
+    if hill is None:
+        return False
+    from_source = -1.0 if at.before in {*places.SOURCES, "PUMP"} else 1.0
+    token.sign = from_source if hill[1] == "up" else -from_source
+    found.clear()
+    metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 1000.0)
+    other = _HEIGHT.search(near.before[-60:] + " " + near.after[hill.end() : hill.end() + 60])
+    plain = hill[1] == "up" and hill[2] == "hill" and metres <= _STEEP and not other
+    if at.before == "HOUSE" and plain:
+        found["way.climb"] = 7
+        return True
+    found["way.length"], found["way.climb"] = 5, 5
+    return True
+
+
+_WELL_IS = re.compile(
+    r"(?:^|[\n.;:,] *|\b(?:our|the|my|a|and|with) )(?:\w+ )?(?:wells?|bore ?hole|bore),?(?: (?:is|about|roughly|only|just|some))*,? ?$"
+)
+_BORED = re.compile(r"\b(?:bored|drilled|sunk|driven|goes|went|bore ?hole|bore)\b[^.;¤\d]{0,45}$")
+
+
+def _well_down(near: Context, found: dict[str, float]) -> bool:
+    """ "our well is 4 m down" may be its water or its bottom; one that was drilled goes down."""
+    down = re.match(r" ?down\b(?! (?:the|to|from|in|by))", near.right)
+    if not down or re.search(r"\b(?:water|pump|submersible|level|static)\b", near.left[-60:]):
+        return False
+    if _BORED.search(near.left):
+        found.clear()
+        found["well.depth"] = 6
+        return True
+    if _WELL_IS.search(near.left):
+        found.clear()
+        found["water.level"], found["well.depth"] = 5, 5
+        return True
+    return False
+
+
+def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """The pipe from the water to a pump that is out of it is its suction."""
+    around = near.before + near.after
+    draws = (
+        re.search(r"suction|intake|suck|\bdraw(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
+        or "foot valve" in near.left[-30:]
+    )
+    if "suction.length" in found and not draws:
+        del found["suction.length"]
+    if at.before == "PANELS" and not near.next_pipe:
+        found.pop("way.length", None)
+    to_pump = re.search(
+        _TO_PUMP.pattern + r"(?:,? (?:is|are|of|with|runs|there|about|by|a|it|is it))*[ :]*$",
+        near.left[-90:],
+    ) or _TO_PUMP.match(near.right.lstrip())
+    if "way.length" in found and to_pump and "submersible" not in near.mail:
+        found["suction.length"] = found.pop("way.length") + 1
+
+
+def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A height above the sea, by how high it is and what is said to be "at" it."""
+    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
+    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
+    elif high >= 900 and not at.how and _AT.search(near.left):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
+    if _TOPS.search(near.left[-50:]):
+        found.pop("place.altitude", None)
+    sure = "sea" in near.right or "altitude" in near.left
+    if "place.altitude" in found and high < 60 and not sure:
+        found["place.altitude"] = 0
+        found["way.climb"] = max(found.get("way.climb", 0), 4)

@@ -1,0 +1,61 @@
+"""Places and beds in an enquiry that are told by figures alone: latitudes, areas by two sides."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_numbers import _CARD, NUMBER, value
+
+_LATITUDE = re.compile(
+    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
+)
+
+
+def latitudes(low: str) -> list[tuple[float, int, int]]:
+    """(degrees, start, end) of latitudes; south is negative."""
+    found = []
+    for match in _LATITUDE.finditer(low):
+        side = match["s"] or match["t"] or "n"
+        degrees = float((match["a"] or match["b"]).replace(",", "."))
+        found.append(
+            (
+                -abs(degrees) if side.startswith("s") else degrees,
+                match.start("a" if match["a"] else "b"),
+                match.end(),
+            )
+        )
+    return found
+
+
+_BY = re.compile(
+    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
+)
+_GROWN = re.compile(
+    r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"
+)
+
+
+def by_sides(low: str) -> list[tuple[float, str, int, int]]:
+    """(area, unit, start, end) of beds told by their two sides."""
+    found = []
+    for match in _BY.finditer(low):
+        unit = "m²" if match["u2"].startswith("m") else "ft²"
+        around = low[max(0, match.start() - 45) : match.end() + 25]
+        if not _GROWN.search(around) or re.search(
+            r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
+        ):
+            continue
+        area = value(match["a"])[0] * value(match["b"])[0]
+        times = value(match["n"])[0] if match["n"] else 1.0
+        if match["n"] and not re.search(r"\bbeds?|rows?|tunnels?|plots?", match.group()):
+            times = 1.0
+        if times == int(times) and area > 0:
+            found.append(
+                (
+                    area * times,
+                    unit,
+                    match.start("n") if times > 1 else match.start("a"),
+                    match.end(),
+                )
+            )
+    return found
