@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 Data = dict[str, Any]
 
 # What two sheets of A4 or Letter hold with margins of 10 mm, our choice; the rest is counted
+SHORT = 14  # letters of a cell that holds a number and its unit; our choice
 MOST_SECTIONS, MOST_OUTLETS, MOST_PARTS, MOST_CAUTIONS = 14, 12, 40, 12
 EXAMPLE = "A worked example with invented numbers, not yours."
 
@@ -175,7 +176,7 @@ def _table(title: str, heads: Sequence[str], rows: Sequence[Sequence[str]], most
     head = "".join(f'<th scope="col">{escape(one)}</th>' for one in heads)
     body = "".join(
         f'<tr><th scope="row">{escape(row[0])}</th>'
-        + "".join(f"<td>{escape(cell)}</td>" for cell in row[1:])
+        + "".join(f"<td>{escape(_unbroken(cell))}</td>" for cell in row[1:])
         + "</tr>"
         for row in rows[:most]
     )
@@ -186,6 +187,11 @@ def _table(title: str, heads: Sequence[str], rows: Sequence[Sequence[str]], most
         f'<table class="sl-cells"><caption>{escape(title)}</caption><thead><tr>{head}</tr></thead>'
         f"<tbody>{body}</tbody></table></div>{more}"
     )
+
+
+def _unbroken(cell: str) -> str:
+    """A number and its unit stay on one line; longer words may be broken."""
+    return cell.replace(" ", "\u00a0") if len(cell) < SHORT else cell
 
 
 # Page two: parts, steps, cautions -------------------------------------------------------------

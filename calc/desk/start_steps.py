@@ -151,7 +151,7 @@ def _tests(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[st
     bucket = BUCKET_WORDS[work.system]
     yield (
         f"Open one outlet alone, read its pressure, time a bucket of {bucket}. Then the next.",
-        "The table below",
+        "As in the table of readings",
     )
     total = said_of.shown(work.part("keep_up"), "Flow of everything open")
     where = PUMP if start.control else SOURCE
