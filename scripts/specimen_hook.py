@@ -1,8 +1,11 @@
 """Print the specimen page: every part of a calculator in every state, by the functions that make
 the answers, so that it cannot drift from them. Only what scripts add is written out here."""
 
+import functools
 import re
 from html import escape
+
+from mkdocs.utils import get_relative_url
 
 from calc.page import charts, render, render_form
 from calc.page.answer import Answer, Figure
@@ -58,22 +61,27 @@ def on_page_markdown(markdown, page, config, files):
 
 
 def on_page_content(html, page, config, files):
-    return html.replace(PLACE, specimen()) if PLACE in html else html
+    if PLACE not in html:
+        return html
+    base = get_relative_url("", page.url)
+    return html.replace(PLACE, specimen(base.rstrip("/") + "/", not config["use_directory_urls"]))
 
 
-def specimen():
-    """All parts, each below a heading that says which it is."""
+def specimen(base, flat):
+    """All parts, each below a heading that says which it is. base: way to the site's root; flat:
+    pages end in .html."""
+    sheets = functools.partial(_sheet, base, flat)
     shown = [_part(f"Verdict: {level}", _answer(level)) for level in FINDINGS]
-    shown.append(_part("Verdict: a size was asked", _sheet("demand", "top")))
+    shown.append(_part("Verdict: a size was asked", sheets("demand", "top")))
     shown.append(_part("Verdict not there yet, fix awaited", _awaited()))
     for state, (word, sentence) in STATES.items():
-        body = _none() if state == "none" else _sheet("reach", "top")
+        body = _none() if state == "none" else sheets("reach", "top")
         shown.append(_part(f"State: {state}", _status(word, sentence) + body, state))
     shown += [
-        _part("Errors and their summary", _wrong(), "stale"),
+        _part("Errors and their summary", _wrong(sheets), "stale"),
         *(_part(f"Figures: {count}", _figures(count)) for count in range(1, 7)),
-        _part("Other picture, chart, table and working", _sheet("keep_up", "more")),
-        _part("What it stands on, notes, links", _sheet("keep_up", "beside")),
+        _part("Other picture, chart, table and working", sheets("keep_up", "more")),
+        _part("What it stands on, notes, links", sheets("keep_up", "beside")),
         _part("Table of rows", f'<form class="sl-form" aria-label="Rows">{_rows()}</form>'),
         _part("Site bar, notices", _site()),
         _part("Buttons and cautions", _buttons()),
@@ -112,11 +120,12 @@ def _figures(count):
     return _shown(Answer("Figures alone.", figures=(FIGURE, *OTHERS)[:count]))
 
 
-def _sheet(key, name):
+def _sheet(base, flat, key, name):
     """One part of the printed example of a sheet, its charts drawn."""
     found = sheet(key)
     outcome = work(found, State("metric"))
-    html = render.parts(outcome, addresses(found, State("metric"), outcome.example, "../", False))
+    ways = addresses(found, State("metric"), outcome.example, base, flat)
+    html = render.parts(outcome, ways)
     part = html[("top", "beside", "more").index(name)]
     drawings = {c.key: _svg(charts.spec(c, outcome.reader)) for c in outcome.answer.charts}
     return DRAWING.sub(lambda one: one[1] + drawings[one[2]] + one[3], part)
@@ -131,7 +140,7 @@ def _none():
     return '<div class="sl-top"><p class="sl-none">No answer to these numbers yet.</p></div>'
 
 
-def _wrong():
+def _wrong(sheets):
     """A form with two faults, and the list of them above the answer as faults.js makes it."""
     form = render_form.form(sheet("pressure"), "specimen")
     for key, sentence in ERRORS.items():
@@ -153,7 +162,7 @@ def _wrong():
         '<div class="sl-status sl-alarm"><strong>No answer yet.</strong> See to:'
         f'<ul class="sl-faults">{links}</ul></div>'
         '<p class="sl-glance" aria-hidden="true"><strong>From before.</strong></p>'
-        f'{_sheet("pressure", "top")}<form class="sl-form" aria-label="With errors">{form}</form>'
+        f'{sheets("pressure", "top")}<form class="sl-form" aria-label="With errors">{form}</form>'
     )
 
 

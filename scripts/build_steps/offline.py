@@ -13,6 +13,8 @@ import re
 import shutil
 import zipfile
 
+from mkdocs.utils.yaml import yaml_load
+
 import calc
 from scripts.build_steps import bundle, pages, parts, policy, runtime
 from scripts.build_steps.places import CACHE, DIST, ROOT, SCRIPTS, WORKSHOP, locked, say
@@ -25,16 +27,25 @@ def name():
     return f"springline-{calc.__version__}"
 
 
+def hooks():
+    """The scripts that mkdocs.yml names, in its order.
+
+    Settings that inherit replace a list as a whole, and relative names would be looked for beside
+    them: so each is named again. MkDocs' own reader knows the tags of the theme.
+    """
+    with (ROOT / "mkdocs.yml").open(encoding="utf-8") as file:
+        return yaml_load(file)["hooks"]
+
+
 def config_file():
     """Settings for mkdocs beside its own: as JSON, which YAML holds, since in plain YAML a folder
     called "a #b" would end at its space."""
-    hooks = ("site_hook.py", "release_hook.py")
     settings = {
         "INHERIT": str(ROOT / "mkdocs.yml"),
         "docs_dir": str(ROOT / "docs"),
         "use_directory_urls": False,
         "theme": {"custom_dir": str(SCRIPTS / "theme")},
-        "hooks": [str(SCRIPTS / name) for name in hooks],
+        "hooks": [str(ROOT / name) for name in hooks()],
         "plugins": ["search", "offline"],
     }
     path = CACHE / "mkdocs-offline.yml"
