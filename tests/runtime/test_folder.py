@@ -13,8 +13,10 @@ import pytest
 import calc
 from scripts.build_steps import offline
 from scripts.build_steps.places import DIST, PARTS, ROOT
+from tests.browser.test_desk import journey
 from tests.conftest import visit
 
+PARTS_MADE = re.compile(r"\bdata-sl-(?:desk|enquiry|figures|place|start)[a-z-]*(?==| |>)")
 LIVE = 'section.sl[data-state="live"]'
 ASK = "SpringlineEngine.ask({op: 'work', sheet: 'pressure'})"
 
@@ -57,6 +59,20 @@ def test_every_link_between_the_pages_leads_to_a_file(folder):
             if not (page.parent / link).is_file():
                 missing.append(f"{page.name}: {link}")
     assert missing == []
+
+
+def test_every_page_is_made_as_the_site_is(folder, site_folder):
+    """What guides call for stands in their pages here too, and no mark of it is left over."""
+    for page in folder.glob("*.html"):
+        text = page.read_text()
+        assert "{{ " not in text, page.name
+        here = site_folder / ("index.html" if page.stem == "index" else f"{page.stem}/index.html")
+        if here.is_file():
+            assert set(PARTS_MADE.findall(text)) == set(PARTS_MADE.findall(here.read_text()))
+
+
+def test_a_letter_is_answered_from_the_disk(page, folder):
+    journey(page, (folder / "enquiry.html").as_uri())
 
 
 @pytest.mark.parametrize("options", [{}, {"plain": True}, {"worker": False}])
