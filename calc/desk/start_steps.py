@@ -54,16 +54,25 @@ def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
         "Water within a minute. If not, stop and prime again: a dry pump is damaged.",
     )  # fmt: skip
     yield "Open the valve slowly. Let air out until the highest outlet runs without spitting.", ""
+    yield from _suction(work, start, reader)
+    yield "Close every outlet, and watch the pump stop.", _stops(work, start, reader)
+
+
+def _suction(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[str, str]]:
+    """The vacuum before the pump; not known where the flow would be that of an invented pump."""
     suction = work.part("suction")
     told = said_of.figure(suction, "Vacuum on a gauge")
-    if told is not None and suction is not None:
-        flow = _text(suction, "flow", reader)
-        vacuum = reader.show(told.value, told.quantity, told.digits)
-        yield (
-            f"Read the vacuum gauge before the pump, with {flow} running.",
-            f"{vacuum}. More means a clog or a longer lift.",
-        )
-    yield "Close every outlet, and watch the pump stop.", _stops(work, start, reader)
+    if told is None or suction is None:
+        return
+    if start is None:
+        yield "Read the vacuum gauge before the pump, with water running.", NOT_KNOWN
+        return
+    flow = _text(suction, "flow", reader)
+    vacuum = reader.show(told.value, told.quantity, told.digits)
+    yield (
+        f"Read the vacuum gauge before the pump, with {flow} running.",
+        f"{vacuum}. More means a clog or a longer lift.",
+    )
 
 
 def _text(part: object, key: str, reader: Reader) -> str:

@@ -175,6 +175,7 @@ def test_what_nobody_told_is_not_known():
     for line in ("pump: not known", "pressure tank, not known", "cable, size not known",
                  "Current not known"):  # fmt: skip
         assert line in text
+    assert "before the pump, with water running. not known" in " ".join(text.split())
     assert not [one for one in figures(text) if one[1] in ("L/min", "gpm")]
     assert "21.7 A" not in text
 

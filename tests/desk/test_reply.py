@@ -107,15 +107,14 @@ def test_the_letter_is_never_greener_than_its_worst_page(key, system):
     assert reply["word"] + "." in reply["text"]
 
 
-def test_what_nobody_told_is_not_known_and_no_example_number_stands_for_it():
-    text = desk("reply", "unknown")["text"]
-    assert "- Set pressure: not known" in text
-    assert "- Pump duty with everything open: not known" in text
-    assert "3.5 bar" not in text.partition("\nhttps")[0]
-    asks = asked("reply", fragment=fragment("unknown"), asks=True)["text"]
-    first = part(asks, "Please tell us, what matters most first").splitlines()[0]
-    assert first.startswith("1. Set pressure")
-    assert "without it there is no answer to: Will it keep up" in first
+def test_what_nobody_told_is_said_to_be_assumed_and_asked_for():
+    reply = asked("reply", fragment=fragment("unknown"), asks=True)
+    assert "- Set pressure: 3.50 bar (assumed)" in reply["text"]
+    assumed = part(reply["text"], "Assumed, not from you")
+    assert "Usual; our choice: " in assumed
+    assert "set pressure 3.5 bar" in assumed.lower()
+    first = part(reply["text"], "Please tell us, what matters most first").splitlines()[0]
+    assert first.startswith("1. Set pressure: we used 3.5 bar")
 
 
 def test_an_empty_site_is_answered_without_a_number():
