@@ -17,7 +17,7 @@ from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
-from calc.sheets.parts.completed import completed
+from calc.sheets.parts.completed import completed, with_reasons
 from calc.site import link
 from calc.site.facts import GIVEN
 from calc.site.pack import pack, unpack
@@ -235,7 +235,7 @@ def work_out(site: Site, system: str = "", only: Iterable[str] = (), quick: bool
 
 @lru_cache(48)
 def _worked(packed: str, system: str, only: frozenset[str], quick: bool) -> Work:
-    site = completed(unpack(packed))
+    site = completed(with_reasons(unpack(packed)))
     packed, parts, left = pack(site), [], []
     outlet = weakest(site)
     for key in keys(site):
