@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from calc.desk import changes, pairs, verdict
 from calc.desk.difference import differences, shown, who
+from calc.desk.said_of import running
 from calc.desk.whole_show import Where, anchor, table, word
 from calc.desk.work import ONE_PIPE, all_ways, part, way_for, work_out
 from calc.errors import InputError
@@ -162,11 +163,17 @@ def turned(both: Both) -> list[str]:
         found.append(f"Worse in B: {', '.join(worse)}.")
     if margins[0] is not None and margins[1] is not None:
         reader = Reader(both.a.system)
-        before, after = (reader.show(one, "pressure", 2) for one in margins if one is not None)
+        before, after = (_over(one, reader) for one in margins if one is not None)
         change = margins[1] - margins[0]
         way = "more" if change > 1 else "less" if change < -1 else "the same"
         found.append(f"The weakest outlet has {way} to spare: {before} in A, {after} in B.")
     return found or ["No part gets better or worse."]
+
+
+def _over(margin_pa: float, reader: Reader) -> str:
+    """What an outlet has beyond what it needs, or lacks."""
+    said = "short" if margin_pa < 0 else "over"
+    return f"{reader.show(abs(margin_pa), 'pressure', 2)} {said}"
 
 
 def _level(one: Part) -> str:
@@ -268,7 +275,7 @@ def _outlets(both: Both) -> str:
     for name in dict.fromkeys((*a, *b)):
         pair = [one.get(name) for one in (a, b)]
         cells = "".join(
-            f'<td class="sl-number">{escape(_pressure(way.running_pa, reader))}</td>'
+            f'<td class="sl-number">{escape(running(way.running_pa, reader))}</td>'
             if way
             else "<td>–</td>"
             for way in pair
@@ -280,10 +287,6 @@ def _outlets(both: Both) -> str:
     if not rows:
         return ""
     return table("Pressure at every outlet", ("Outlet", "A", "B", "Needed"), rows)
-
-
-def _pressure(pressure_pa: float, reader: Reader) -> str:
-    return reader.show(max(0.0, pressure_pa), "pressure")
 
 
 def all_of(base: str, flat: bool) -> dict[str, str]:

@@ -156,7 +156,7 @@ def _running(start: Start | None, at: int, reader: Reader) -> tuple[str, str, st
     static, running = start.static.get(end), start.case.after.pressure(end)
     return (
         start_steps.told_static(static, reader),
-        reader.show(max(0.0, running), "pressure"),
+        said_of.running(running, reader),
         reader.show(abs(start.case.after.flows[name]), "flow"),
     )
 

@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 NOT_KNOWN = "not known"
+NO_WATER = "no water"  # at a place above all that water rises to
+HAIR = 1.0  # Pa; a pressure within this of none is none: the solver's last bits
 
 
 def fact(site: Site, path: str, reader: Reader) -> str:
@@ -49,6 +51,18 @@ def pump(site: Site) -> str:
     except InputError:
         return held.text
     return f"{name} (invented)" if invented and "nvented" not in name else name
+
+
+def running(pressure_pa: float, reader: Reader, digits: int = 3) -> str:
+    """A running pressure; below none, what it is short of reaching the place: "no water: 0.400 bar
+    short".
+
+    pressure_pa: Pa gauge, any.  Raises nothing.
+    """
+    if pressure_pa < -HAIR:
+        return f"{NO_WATER}: {reader.show(-pressure_pa, 'pressure', digits)} short"
+    # what is left below 0 is the solver's last bits, which would show as "-0 bar"
+    return reader.show(max(0.0, pressure_pa), "pressure", digits)
 
 
 def figure(part: Part | None, *starts: str) -> Figure | None:

@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 NOT_KNOWN = said_of.NOT_KNOWN
-NO_WATER = "no water"  # a point above the water that feeds it
 DISPLAY = (
     "Read current and voltage from a display only. Measuring inside a box is for a licensed person."
 )
@@ -203,9 +202,13 @@ def outlet_cells(one: AtOutlet, system: str, reader: Reader) -> tuple[str, ...]:
 def told_static(static_pa: float | None, reader: Reader) -> str:
     """A static pressure, or that no water stands at the point."""
     if static_pa is not None and static_pa < 0:
-        return NO_WATER
+        return said_of.NO_WATER
     return _shown(static_pa, "pressure", reader)
 
 
 def _shown(value: float | None, quantity: str, reader: Reader, none: str = NOT_KNOWN) -> str:
-    return none if value is None else reader.show(value, quantity)
+    if value is None:
+        return none
+    if quantity == "pressure":
+        return said_of.running(value, reader)
+    return reader.show(value, quantity)
