@@ -1,0 +1,347 @@
+"""The letter of a whole site: what a customer reads, short enough for a phone.
+
+All that is found stands on the pages behind its link; what is left out here is counted or named.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from calc.desk import blocks, may_change, said_of, verdict
+from calc.desk.blocks import Address, Grid, Heading, Items, Para
+from calc.page.findings import GOOD, WORDS
+from calc.page.render import WARNING_WORDS, beside
+from calc.sheets.parts import ways
+from calc.site.facts import ASSUMED, BY_PATH, SLOTS
+from calc.site.rows import BY_TABLE
+from calc.units import Reader
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from calc.desk.asked import Asked
+    from calc.desk.blocks import Block
+    from calc.desk.opened import Opened
+    from calc.desk.work import Part, Work
+    from calc.site.facts import Fact, Slot
+
+WORDS_MOST = 250  # of a letter without its questions and its address; our choice
+EXAMPLE = "A worked example with invented numbers, not yours."
+# Pages that ask one and the same thing of the weakest outlet: does enough arrive.
+ARRIVES = ("keep_up", "reach", "gravity", "pump_match", "pipe")
+# Advice that nobody may miss, by the words it begins with: what can kill.
+ALWAYS = ("Switch off", "Do not enter", "Wiring near", "Know what is buried")
+OTHERS = ("demand", "tank", "panels", "battery", "cable")  # parts whose sentence is a size
+
+
+@dataclass(frozen=True)
+class Room:
+    """How much of each kind a letter holds: other findings, outlets, fixes, sizes of pipe, other
+    sizes, assumed facts, cares and cautions."""
+
+    found: int
+    outlets: int
+    fixes: int
+    pipes: int
+    sizes: int
+    assumed: int
+    minded: int
+
+
+# From a roomy letter to the shortest; our choice.
+ROOMS = (
+    Room(6, 12, 4, 6, 5, 8, 8), Room(4, 8, 3, 4, 3, 6, 6), Room(3, 6, 2, 3, 2, 4, 5),
+    Room(2, 5, 2, 2, 0, 4, 4), Room(2, 4, 1, 2, 0, 3, 4), Room(1, 3, 1, 1, 0, 2, 4),
+)  # fmt: skip
+
+
+def letter(
+    found: Opened, work: Work, questions: list[Asked] | None, may: str, address: str
+) -> tuple[Block, ...]:
+    """The letter: the roomiest that keeps to ``WORDS_MOST``.
+
+    Stops, and advice on what can kill, are in each of them.  Raises nothing.
+    """
+    end = tuple(_link(may, address))
+    for room in ROOMS:
+        first, last = tuple(_answer(found, work, room)), tuple(_minded(work, room))
+        if words((*first, *last, *end)) <= WORDS_MOST:
+            break
+    return (*first, *_questions(work, questions), *last, *end)
+
+
+def words(made: Iterable[Block]) -> int:
+    """Words of blocks as text, without addresses."""
+    return len(blocks.text(one for one in made if not isinstance(one, Address)).split())
+
+
+def _answer(found: Opened, work: Work, room: Room) -> Iterator[Block]:
+    reader = Reader(work.system)
+    name = f"“{found.site.name}”" if found.site.name else "you described"
+    told = f"We worked out the water supply {name} from what you told us."
+    yield Para(EXAMPLE if found.example else told)
+    yield from _verdict(work, room)
+    yield from _outlets(work, room, reader)
+    yield from _fixes(work, room)
+    yield from _sizes(work, room, reader)
+    yield from _assumed(work, room, reader)
+
+
+# What is found ----------------------------------------------------------------------------------
+
+
+def _verdict(work: Work, room: Room) -> Iterator[Block]:
+    parts = said_of.worst_first(work)
+    if not parts:
+        yield Para("Too little is known yet to work anything out.", f"{work.word}.")
+        return
+    first = parts[0]
+    decides = first.verdict is not None and first.verdict.level == work.level
+    sentence = said_of.bare(first) if decides else verdict.of(work).sentence
+    yield Para(sentence, f"{work.word}.")
+    own = _of_their_own(parts, sentence)[: room.found]
+    lines = [f"{said_of.title(one)} {said_of.sentence(one)}" for one in own]
+    named: dict[str, list[str]] = {}
+    for one in parts:
+        if one not in own:
+            named.setdefault(_led(one), []).append(one.sheet.title.rstrip("?"))
+    lines += [f"{lead}: {', '.join(titles)}." for lead, titles in named.items()]
+    yield Heading("What we looked at")
+    yield Items(tuple(lines))
+
+
+def _of_their_own(parts: list[Part], told: str) -> list[Part]:
+    """Parts that do not work, or only just, and say what was not said yet."""
+    own, seen = [], {told}
+    arrives = next((_level(one) for one in parts if one.key in ARRIVES), "")
+    for one in parts:
+        sentence = said_of.bare(one)
+        same = one.key in ARRIVES and _level(one) == arrives and arrives != ""
+        first = same and not any(each.key in ARRIVES for each in own)
+        if _level(one) == GOOD or sentence in seen or (same and not (first and _opens(one, parts))):
+            continue
+        seen.add(sentence)
+        own.append(one)
+    return own
+
+
+def _opens(one: Part, parts: list[Part]) -> bool:
+    """Whether a part is the first that says whether enough arrives, and does not lead the letter:
+    then its sentence is told."""
+    first = next(each for each in parts if each.key in ARRIVES)
+    return one is first and parts[0] is not one
+
+
+def _level(one: Part) -> str:
+    return one.verdict.level if one.verdict else ""
+
+
+def _led(one: Part) -> str:
+    """What leads the names of parts that have no sentence of their own in the letter."""
+    if one.verdict is None:
+        return "Not worked out"
+    word = one.verdict.word
+    return word if word in WORDS.values() else "Worked out"
+
+
+def _outlets(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
+    table = said_of.table(work.part("keep_up"), "Every outlet")
+    yield Heading("Pressure and flow at every outlet")
+    if table is None or not table.rows:
+        yield Para("Not worked out: the pipe, the pump or the outlets are not known well enough.")
+        return
+    rank = {"too little": 0, "no water": 0, "enough": 2}
+    is_open = [row for row in table.rows if row[4][1] is not None]
+    worst = sorted(is_open, key=lambda row: rank.get(row[1], 1))[: room.outlets]
+    shown = [row for row in is_open if row in worst]
+    rows = tuple(tuple(_outlet(row, reader)) for row in shown)
+    yield Grid(("Outlet", "Pressure", "Needed", "Flow", "Result"), rows)
+    rest: dict[str, list[str]] = {}
+    for row in table.rows:
+        if row not in shown:
+            rest.setdefault(str(row[1]), []).append(str(row[0]))
+    yield Para(" ".join(f"{said.capitalize()}: {', '.join(who)}." for said, who in rest.items()))
+
+
+def _outlet(row: tuple, reader: Reader) -> Iterator[str]:  # type: ignore[type-arg]
+    """One row of the table of outlets, with the values after the others open."""
+    name, result, (_, pressure), needed, (_, flow), count = row
+    many = str(count).rpartition(" ")[2]
+    dry = flow <= 0 and pressure <= 0
+    yield f"{name} ({many} open)" if many not in {"0", "1"} else str(name)
+    yield said_of.NO_WATER if dry else reader.show(pressure, "pressure")
+    yield reader.show(needed, "pressure")
+    yield "none" if dry else reader.show(flow, "flow")
+    yield str(result)
+
+
+def _fixes(work: Work, room: Room) -> Iterator[Block]:
+    lines: dict[str, str] = {}
+    arrives = False
+    for one in said_of.worst_first(work):
+        if one.answer is None or one.answer.verdict.level == GOOD or not one.answer.fixes:
+            continue
+        if one.key in ARRIVES and arrives:
+            continue  # it mends what another page's fix mends
+        arrives = arrives or one.key in ARRIVES
+        for fix in one.answer.fixes[:2]:
+            lines.setdefault(fix.text, one.key)
+    if lines:
+        yield Heading("What to do about it, each checked by working it out again")
+        yield Items(tuple(lines)[: room.fixes])
+
+
+# Sizes ------------------------------------------------------------------------------------------
+
+
+def _sizes(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
+    site = work.site
+    lines = []
+    for size, length, _ in said_of.pipes(site, reader):
+        told = said_of.NOT_KNOWN if length is None else reader.show(length, "length")
+        lines.append(f"Pipe, {size}: {told}")
+    if len(lines) > room.pipes:
+        lines = [*lines[: room.pipes], f"And {len(lines) - room.pipes} more sizes of pipe"]
+    lines = lines or [f"Pipe: {said_of.NOT_KNOWN}"]
+    if ways.has_pump(site):
+        lines += _pump(work, reader)
+    if site.get("pressure_tank.volume").known:
+        lines.append(f"Pressure tank: {said_of.fact(site, 'pressure_tank.volume', reader)}")
+    others = [one for one in work.parts if one.key in OTHERS and _level(one) == GOOD]
+    lines += [f"{said_of.title(one)} {said_of.bare(one)}" for one in others[: room.sizes]]
+    yield Heading("Main sizes")
+    yield Items(tuple(lines))
+
+
+def _pump(work: Work, reader: Reader) -> list[str]:
+    site, part = work.site, work.part("keep_up")
+    flow = said_of.shown(part, "Flow of everything open")
+    pressure = said_of.shown(part, "Pressure at the pump")
+    duty = said_of.NOT_KNOWN if flow == said_of.NOT_KNOWN else f"{flow} at {pressure}"
+    lines = [f"Pump: {said_of.pump(site)}", f"Pump duty with everything open: {duty}"]
+    if site.best("pump.control").text == "switch":
+        on, off = (said_of.fact(site, f"pump.{key}", reader) for key in ("cut_in", "cut_out"))
+        return [*lines, f"Pressure switch: on {on}, off {off}"]
+    return [*lines, f"Set pressure: {said_of.fact(site, 'pump.set', reader)}"]
+
+
+# What was assumed -------------------------------------------------------------------------------
+
+
+def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
+    """What of the site was assumed, by reason; what the pages take as usual is counted."""
+    by_reason: dict[str, list[str]] = {}
+    held = list(_assumed_facts(work, reader))
+    for said, reason in held[: room.assumed]:
+        by_reason.setdefault(reason, []).append(said)
+    lines = [f"{reason[:1].upper()}{reason[1:]}: {', '.join(said)}."
+             for reason, said in by_reason.items()]  # fmt: skip
+    labels = {one.label for part in work.parts for one in part.outcome.assumed}
+    more = len(labels) + max(0, len(held) - room.assumed) - len(lines)
+    if more > 0:
+        lines.append(f"{more} usual values more, named on the pages behind the link.")
+    if lines:
+        yield Heading("Assumed, not from you")
+        yield Items(tuple(lines))
+
+
+def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
+    """("Set pressure 3.50 bar", why) of the site's assumed facts that are not none or zero."""
+    site = work.site
+    for slot in SLOTS:
+        fact = site.get(slot.key)
+        if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
+            yield "no pump", fact.reason  # the whole answer hangs on it
+        elif fact.standing == ASSUMED and not is_none(slot, fact):
+            yield f"{slot.label} {_told(slot, fact, reader)}", fact.reason
+    counted: Counter[tuple[str, str]] = Counter()
+    for key, rows in site.tables.items():
+        for row in rows:
+            for slot in BY_TABLE[key].columns:
+                fact = row.get(slot.key)
+                if fact is not None and fact.standing == ASSUMED and not is_none(slot, fact):
+                    counted[f"{slot.label} {_told(slot, fact, reader)}", fact.reason] += 1
+    for (said, reason), times in counted.items():
+        yield said if times == 1 else f"{said} ({times} times)", reason
+
+
+def is_none(slot: Slot, fact: Fact) -> bool:
+    """Whether a fact says that there is none of it, or that it is zero.  Raises nothing.
+
+    >>> from calc.site.facts import Fact
+    >>> is_none(BY_PATH["use.hoses"], Fact("0")), is_none(BY_PATH["use.hoses"], Fact("1"))
+    (True, False)
+    """
+    if fact.text.strip().lower() in {"", "0", "none", "no"}:
+        return True
+    return slot.kind == "quantity" and slot.quantity != "temperature" and not slot.read(fact.text)
+
+
+def _told(slot: Slot, fact: Fact, reader: Reader) -> str:
+    if slot.kind == "quantity":
+        return reader.show(slot.read(fact.text), slot.quantity)
+    if slot.key == "pipe":
+        return ways.pipe_named(fact.text).label
+    return dict(slot.options).get(fact.text, fact.text)
+
+
+# Asked, minded, linked --------------------------------------------------------------------------
+
+
+def _questions(work: Work, questions: list[Asked] | None) -> Iterator[Block]:
+    if questions is None:
+        return
+    lines = [f"{one.title.rstrip('?')} was not worked out: {one.lacks} is not known."
+             for one in work.undecided]  # fmt: skip
+    lines += [f"{one.label}: {one.told}" for one in questions]
+    left = [one for one in work.left if one not in work.undecided]
+    if left:
+        told = "; ".join(f"{one.title.rstrip('?')} ({one.lacks})" for one in left)
+        lines.append(f"If you want these too, what stands in brackets: {told}.")
+    if lines:
+        yield Heading("Please tell us, what matters most first")
+        yield Items(tuple(lines), numbered=True)
+
+
+def _minded(work: Work, room: Room) -> Iterator[Block]:
+    """What was found beside the verdicts, then standing advice: of each text one.
+
+    Every stop is told, and what can kill; of the rest as much as there is room for.
+    """
+    said = {said_of.bare(one) for one in work.parts}
+    found = [
+        (one.level, f"{WARNING_WORDS[one.level]}: {one.text}")
+        for part in said_of.worst_first(work)
+        if part.answer is not None
+        for one in beside(part.answer)
+        if one.level != "note" and one.text not in said
+    ]
+    standing = [
+        caution
+        for part in work.parts
+        if part.answer is not None
+        for caution in (*part.answer.cautions, *part.sheet.cautions)
+    ]
+    must = [text for level, text in found if level == "stop"]
+    must += [one for one in standing if one.startswith(ALWAYS)]
+    rest = [*(text for level, text in found if level != "stop"), *standing]
+    must = list(dict.fromkeys(must))
+    rest = [one for one in dict.fromkeys(rest) if one not in must]
+    kept = [*must, *rest[: max(0, room.minded - len(must))]]
+    if kept:
+        yield Heading("Please mind")
+        yield Items(tuple(kept))
+    more = len(must) + len(rest) - len(kept)
+    if more:
+        yield Para(f"{more} more on the pages behind the link. Local codes come first.")
+
+
+def _link(may: str, address: str) -> Iterator[Block]:
+    yield Heading("These numbers, to look at and to change")
+    named = may_change.labels(may)
+    if named:
+        yield Para(f"Please check and change: {'; '.join(named)}. {may_change.COURTESY}")
+        yield Para("Then send us the address of the page: it holds your changes.")
+    yield Address("Open these numbers", address)
