@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.ask_back import said
+from calc.page.fields import UNKNOWN
 from calc.sheets.parts import ways
 from calc.site.facts import BY_PATH
 
@@ -20,6 +21,8 @@ if TYPE_CHECKING:
 
 NOT_KNOWN = "not known"
 NO_WATER = "no water"  # at a place above all that water rises to
+CAUSE = "suction"  # the part whose fault is the cause of others
+FEW = 2  # names in a sentence; our choice
 HAIR = 1.0  # Pa; a pressure within this of none is none: the solver's last bits
 
 
@@ -111,8 +114,32 @@ def sentence(part: Part) -> str:
     """What a part says: "Will it reach? Works. You get …", or what it lacks."""
     if part.verdict is not None:
         return f"{part.verdict.word}. {part.verdict.sentence}"
+    lacks = lacking(part)
+    if lacks:
+        return f"Not worked out: {few(lacks)} not known."
     first = next(iter(part.outcome.errors.values()), "")
-    return f"Not worked out. {first}." if first else "Not worked out."
+    return f"Not worked out. {first.removesuffix('.')}." if first else "Not worked out."
+
+
+def few(names: list[str]) -> str:
+    """The first names, the rest counted: "People", "Latitude, Longitude and 3 more"."""
+    rest = len(names) - FEW
+    return ", ".join(names[:FEW]) + (f" and {rest} more" if rest > 0 else "")
+
+
+def lacking(part: Part) -> list[str]:
+    """Labels of the fields for want of which a part has no answer; [] where one holds what cannot
+    be."""
+    if part.answer is not None:
+        return []
+    fields = {entry.key: entry for entry in part.sheet.fields}
+    keys = [key.partition(".")[0] for key in part.outcome.errors]
+    held = [fields[key] for key in keys if key in fields]
+    if len(held) < len(keys) or any(
+        part.state.text(one).strip() not in {"", UNKNOWN} for one in held
+    ):
+        return []
+    return list(dict.fromkeys(one.label.removesuffix(" (optional)") for one in held))
 
 
 def bare(part: Part | None) -> str:
@@ -129,6 +156,10 @@ def title(part: Part) -> str:
 
 
 def worst_first(work: Work) -> list[Part]:
-    """The parts, those that do not work first, those without an answer before what works."""
+    """The parts, those that do not work first, those without an answer before what works.
+
+    Of equals the suction comes first: what the pump cannot draw, no pipe can bring.
+    """
     order = {"bad": 0, "tight": 1, "": 1, "good": 2}
-    return sorted(work.parts, key=lambda one: order[one.verdict.level if one.verdict else ""])
+    level = {one.key: one.verdict.level if one.verdict else "" for one in work.parts}
+    return sorted(work.parts, key=lambda one: (order[level[one.key]], one.key != CAUSE))

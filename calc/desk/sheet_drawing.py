@@ -58,10 +58,7 @@ def _scene(start: Start, reader: Reader) -> Scene:
 
 
 def _alt(start: Start, reader: Reader) -> str:
-    taps = [
-        f"{tap.name} {running(tap.after.pressure_pa, reader, 2)}"
-        for tap in start.case.running
-    ]
+    taps = [f"{tap.name} {running(tap.after.pressure_pa, reader, 2)}" for tap in start.case.running]
     told = ", ".join(taps) or "nothing is open"
     return f"The supply in section, from its source to every outlet. Running pressure: {told}."
 

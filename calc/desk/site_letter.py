@@ -6,15 +6,17 @@ All that is found stands on the pages behind its link; what is left out here is 
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.desk import blocks, may_change, said_of, verdict
 from calc.desk.blocks import Address, Grid, Heading, Items, Para
-from calc.page.findings import GOOD, WORDS
+from calc.page.findings import BAD, GOOD, WORDS
 from calc.page.render import WARNING_WORDS, beside
+from calc.sheets.keep_up import falls
 from calc.sheets.parts import ways
-from calc.site.facts import ASSUMED, BY_PATH, SLOTS
+from calc.site.facts import ASSUMED, SLOTS
+from calc.site.pack import FROM_A_LINK
 from calc.site.rows import BY_TABLE
 from calc.units import Reader
 
@@ -33,6 +35,9 @@ EXAMPLE = "A worked example with invented numbers, not yours."
 ARRIVES = ("keep_up", "reach", "gravity", "pump_match", "pipe")
 # Advice that nobody may miss, by the words it begins with: what can kill.
 ALWAYS = ("Switch off", "Do not enter", "Wiring near", "Know what is buried")
+# Findings of a pump whose inlet has too little pressure, by the keys that pages give them.
+UNDRAWN = ("npsh", "below-vacuum", "vacuum-collapse")
+RUNS_OUT = (falls.GIVES, falls.EMPTY)  # of a source or tank that gives less than runs out of it
 OTHERS = ("demand", "tank", "panels", "battery", "cable")  # parts whose sentence is a size
 
 
@@ -54,6 +59,8 @@ class Room:
 ROOMS = (
     Room(6, 12, 4, 6, 5, 8, 8), Room(4, 8, 3, 4, 3, 6, 6), Room(3, 6, 2, 3, 2, 4, 5),
     Room(2, 5, 2, 2, 0, 4, 4), Room(2, 4, 1, 2, 0, 3, 4), Room(1, 3, 1, 1, 0, 2, 4),
+    Room(1, 2, 1, 1, 0, 2, 4), Room(1, 1, 1, 1, 0, 2, 4), Room(1, 1, 1, 1, 0, 1, 4),
+    Room(0, 1, 1, 1, 0, 1, 4), Room(0, 1, 1, 1, 0, 0, 4),
 )  # fmt: skip
 
 
@@ -73,8 +80,9 @@ def letter(
 
 
 def words(made: Iterable[Block]) -> int:
-    """Words of blocks as text, without addresses."""
-    return len(blocks.text(one for one in made if not isinstance(one, Address)).split())
+    """Words and figures of blocks as text, without addresses."""
+    text = blocks.text(replace(one, href="") if isinstance(one, Address) else one for one in made)
+    return sum(any(sign.isalnum() for sign in word) for word in text.split())
 
 
 def _answer(found: Opened, work: Work, room: Room) -> Iterator[Block]:
@@ -97,60 +105,83 @@ def _verdict(work: Work, room: Room) -> Iterator[Block]:
     if not parts:
         yield Para("Too little is known yet to work anything out.", f"{work.word}.")
         return
-    first = parts[0]
+    first, told = parts[0], verdict.of(work)
     decides = first.verdict is not None and first.verdict.level == work.level
-    sentence = said_of.bare(first) if decides else verdict.of(work).sentence
+    sentence = said_of.bare(first) if decides else told.sentence
     yield Para(sentence, f"{work.word}.")
-    own = _of_their_own(parts, sentence)[: room.found]
+    own = _of_their_own(work, parts, sentence)[: room.found]
     lines = [f"{said_of.title(one)} {said_of.sentence(one)}" for one in own]
     named: dict[str, list[str]] = {}
     for one in parts:
         if one not in own:
-            named.setdefault(_led(one), []).append(one.sheet.title.rstrip("?"))
+            named.setdefault(_led(one, work), []).append(one.sheet.title.rstrip("?"))
     lines += [f"{lead}: {', '.join(titles)}." for lead, titles in named.items()]
     yield Heading("What we looked at")
     yield Items(tuple(lines))
 
 
-def _of_their_own(parts: list[Part], told: str) -> list[Part]:
-    """Parts that do not work, or only just, and say what was not said yet."""
-    own, seen = [], {told}
-    arrives = next((_level(one) for one in parts if one.key in ARRIVES), "")
+def _of_their_own(work: Work, parts: list[Part], told: str) -> list[Part]:
+    """Parts that do not work, or only just, and say what was not said yet.
+
+    What a part lacks is among the questions.  Of the pages that ask whether enough arrives the
+    first tells it for all that are as bad; what a pump cannot draw is told once.
+    """
+    own: list[Part] = []
+    seen = {told}
+    arrives = next((one for one in parts if one.key in ARRIVES and one.verdict), None)
     for one in parts:
         sentence = said_of.bare(one)
-        same = one.key in ARRIVES and _level(one) == arrives and arrives != ""
-        first = same and not any(each.key in ARRIVES for each in own)
-        if _level(one) == GOOD or sentence in seen or (same and not (first and _opens(one, parts))):
+        again = (
+            arrives is not None
+            and one is not arrives
+            and one.key in ARRIVES
+            and _level(one) == _level(arrives)
+        )
+        undrawn = parts[0].key == said_of.CAUSE and one.key in ("keep_up", "pump_match")
+        undrawn = undrawn and cannot_draw(work)
+        if _level(one) == GOOD or sentence in seen or again or said_of.lacking(one) or undrawn:
             continue
         seen.add(sentence)
         own.append(one)
     return own
 
 
-def _opens(one: Part, parts: list[Part]) -> bool:
-    """Whether a part is the first that says whether enough arrives, and does not lead the letter:
-    then its sentence is told."""
-    first = next(each for each in parts if each.key in ARRIVES)
-    return one is first and parts[0] is not one
-
-
 def _level(one: Part) -> str:
     return one.verdict.level if one.verdict else ""
 
 
-def _led(one: Part) -> str:
+def _led(one: Part, work: Work) -> str:
     """What leads the names of parts that have no sentence of their own in the letter."""
     if one.verdict is None:
         return "Not worked out"
-    word = one.verdict.word
-    return word if word in WORDS.values() else "Worked out"
+    word = one.verdict.word if one.verdict.word in WORDS.values() else "Worked out"
+    return f"{word}, if the pump could draw" if _level(one) == GOOD and cannot_draw(work) else word
+
+
+def cannot_draw(work: Work) -> bool:
+    """Whether the pump cannot draw its water, so that no figure after it can be had."""
+    return bool(_keys(work, "stop") & set(UNDRAWN))
+
+
+def _keys(work: Work, level: str) -> set[str]:
+    """Keys of the findings of a level of the whole supply and of its suction."""
+    return {
+        finding.key
+        for part in work.parts
+        if part.key in ("suction", "keep_up") and part.answer is not None
+        for finding in part.answer.findings
+        if finding.level == level
+    }
 
 
 def _outlets(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
     table = said_of.table(work.part("keep_up"), "Every outlet")
-    yield Heading("Pressure and flow at every outlet")
+    yield Heading("At the outlets")
     if table is None or not table.rows:
         yield Para("Not worked out: the pipe, the pump or the outlets are not known well enough.")
+        return
+    if cannot_draw(work):
+        yield Para("None can be had: the pump cannot draw the water for it.")
         return
     rank = {"too little": 0, "no water": 0, "enough": 2}
     is_open = [row for row in table.rows if row[4][1] is not None]
@@ -163,6 +194,8 @@ def _outlets(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
         if row not in shown:
             rest.setdefault(str(row[1]), []).append(str(row[0]))
     yield Para(" ".join(f"{said.capitalize()}: {', '.join(who)}." for said, who in rest.items()))
+    if _keys(work, "stop") & set(RUNS_OUT):
+        yield Para("These hold only while the source has so much to give.")
 
 
 def _outlet(row: tuple, reader: Reader) -> Iterator[str]:  # type: ignore[type-arg]
@@ -189,7 +222,7 @@ def _fixes(work: Work, room: Room) -> Iterator[Block]:
         for fix in one.answer.fixes[:2]:
             lines.setdefault(fix.text, one.key)
     if lines:
-        yield Heading("What to do about it, each checked by working it out again")
+        yield Heading("What to do, each worked out again")
         yield Items(tuple(lines)[: room.fixes])
 
 
@@ -219,8 +252,10 @@ def _pump(work: Work, reader: Reader) -> list[str]:
     site, part = work.site, work.part("keep_up")
     flow = said_of.shown(part, "Flow of everything open")
     pressure = said_of.shown(part, "Pressure at the pump")
+    if cannot_draw(work):
+        return [f"Pump: {said_of.pump(site)}"]
     duty = said_of.NOT_KNOWN if flow == said_of.NOT_KNOWN else f"{flow} at {pressure}"
-    lines = [f"Pump: {said_of.pump(site)}", f"Pump duty with everything open: {duty}"]
+    lines = [f"Pump: {said_of.pump(site)}", f"Pump duty, all open: {duty}"]
     if site.best("pump.control").text == "switch":
         on, off = (said_of.fact(site, f"pump.{key}", reader) for key in ("cut_in", "cut_out"))
         return [*lines, f"Pressure switch: on {on}, off {off}"]
@@ -235,13 +270,15 @@ def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
     by_reason: dict[str, list[str]] = {}
     held = list(_assumed_facts(work, reader))
     for said, reason in held[: room.assumed]:
+        reason = "taken by us" if reason == FROM_A_LINK else reason
         by_reason.setdefault(reason, []).append(said)
     lines = [f"{reason[:1].upper()}{reason[1:]}: {', '.join(said)}."
              for reason, said in by_reason.items()]  # fmt: skip
     labels = {one.label for part in work.parts for one in part.outcome.assumed}
+    # what has no room for its own line is counted with the rest, which is said
     more = len(labels) + max(0, len(held) - room.assumed) - len(lines)
     if more > 0:
-        lines.append(f"{more} usual values more, named on the pages behind the link.")
+        lines.append(f"{more} usual values, named behind the link.")
     if lines:
         yield Heading("Assumed, not from you")
         yield Items(tuple(lines))
@@ -250,8 +287,13 @@ def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
 def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
     """("Set pressure 3.50 bar", why) of the site's assumed facts that are not none or zero."""
     site = work.site
+    submersible = site.get("pump.placement").text == "in"
     for slot in SLOTS:
         fact = site.get(slot.key)
+        if submersible and slot.key.startswith("suction."):
+            continue  # it stands in its water: nothing hangs on a suction pipe
+        if slot.key == "pump.set":
+            continue  # it is said to be assumed where it stands among the sizes
         if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
             yield "no pump", fact.reason  # the whole answer hangs on it
         elif fact.standing == ASSUMED and not is_none(slot, fact):
@@ -262,7 +304,11 @@ def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
             for slot in BY_TABLE[key].columns:
                 fact = row.get(slot.key)
                 if fact is not None and fact.standing == ASSUMED and not is_none(slot, fact):
-                    counted[f"{slot.label} {_told(slot, fact, reader)}", fact.reason] += 1
+                    told = _told(slot, fact, reader)
+                    name = row["name"].text if "name" in row else ""
+                    opens = slot.key in ("before", "after") and name
+                    said = f"{told} of “{name}” open" if opens else f"{slot.label} {told}"
+                    counted[said, fact.reason] += 1
     for (said, reason), times in counted.items():
         yield said if times == 1 else f"{said} ({times} times)", reason
 
@@ -296,10 +342,13 @@ def _questions(work: Work, questions: list[Asked] | None) -> Iterator[Block]:
     lines = [f"{one.title.rstrip('?')} was not worked out: {one.lacks} is not known."
              for one in work.undecided]  # fmt: skip
     lines += [f"{one.label}: {one.told}" for one in questions]
-    left = [one for one in work.left if one not in work.undecided]
-    if left:
-        told = "; ".join(f"{one.title.rstrip('?')} ({one.lacks})" for one in left)
-        lines.append(f"If you want these too, what stands in brackets: {told}.")
+    wanted: dict[str, list[str]] = {}
+    for one in work.left:
+        if one not in work.undecided:
+            wanted.setdefault(one.lacks, []).append(one.title.rstrip("?"))
+    if wanted:
+        told = "; ".join(f"{', '.join(titles)} ({lacks})" for lacks, titles in wanted.items())
+        lines.append(f"Only if you want these too, what stands in brackets: {told}.")
     if lines:
         yield Heading("Please tell us, what matters most first")
         yield Items(tuple(lines), numbered=True)
@@ -310,13 +359,15 @@ def _minded(work: Work, room: Room) -> Iterator[Block]:
 
     Every stop is told, and what can kill; of the rest as much as there is room for.
     """
-    said = {said_of.bare(one) for one in work.parts}
+    said = {said_of.bare(one) for one in work.parts} | {verdict.of(work).sentence}
+    suction = work.part(said_of.CAUSE)
+    told = suction is not None and _level(suction) == BAD and cannot_draw(work)
     found = [
         (one.level, f"{WARNING_WORDS[one.level]}: {one.text}")
         for part in said_of.worst_first(work)
         if part.answer is not None
         for one in beside(part.answer)
-        if one.level != "note" and one.text not in said
+        if one.level != "note" and one.text not in said and not (told and one.key in UNDRAWN)
     ]
     standing = [
         caution
@@ -325,21 +376,25 @@ def _minded(work: Work, room: Room) -> Iterator[Block]:
         for caution in (*part.answer.cautions, *part.sheet.cautions)
     ]
     must = [text for level, text in found if level == "stop"]
-    must += [one for one in standing if one.startswith(ALWAYS)]
-    rest = [*(text for level, text in found if level != "stop"), *standing]
-    must = list(dict.fromkeys(must))
-    rest = [one for one in dict.fromkeys(rest) if one not in must]
+    short = verdict.overdrawn(work)  # on no page, so it would be behind no link
+    if short and short.text not in said:
+        must.append(f"{WARNING_WORDS[short.level]}: {short.text}")
+    deadly = {start: one for start in ALWAYS for one in standing if one.startswith(start)}
+    must = list(dict.fromkeys([*must, *deadly.values()]))
+    rest = [*(text for level, text in found if level != "stop"),
+            *(one for one in standing if not one.startswith(ALWAYS))]  # fmt: skip
+    rest = list(dict.fromkeys(rest))
     kept = [*must, *rest[: max(0, room.minded - len(must))]]
     if kept:
         yield Heading("Please mind")
         yield Items(tuple(kept))
     more = len(must) + len(rest) - len(kept)
     if more:
-        yield Para(f"{more} more on the pages behind the link. Local codes come first.")
+        yield Para(f"{more} more behind the link; local codes come first.")
 
 
 def _link(may: str, address: str) -> Iterator[Block]:
-    yield Heading("These numbers, to look at and to change")
+    yield Heading("These numbers")
     named = may_change.labels(may)
     if named:
         yield Para(f"Please check and change: {'; '.join(named)}. {may_change.COURTESY}")

@@ -62,6 +62,7 @@ FALLING = (
 ONE_PIPE = frozenset(("reach", "gravity", "pump_match", "pipe", "surge", "hot_water", "tank"))
 # Where one of these could not be worked out, a whole supply cannot be said to work.
 DECIDING = frozenset(("keep_up", "reach", "gravity", "suction"))
+ALL_OPEN = "Flow of everything open"  # a figure of the whole supply
 KEPT = 300  # outcomes kept: a site worked out again solves only what the change reaches; our choice
 EVEN = 1.0  # Pa; outlets within this of each other have the same to spare: the solver's last bits
 
@@ -122,7 +123,20 @@ class Work:
         whole where a deciding part could not be worked out."""
         levels = [one.verdict.level if one.verdict else TIGHT for one in self.parts]
         levels += [TIGHT for _ in self.undecided]
+        levels += [TIGHT] if self.overdrawn else []
         return next((one for one in WORST if one in levels), TIGHT)
+
+    @property
+    def overdrawn(self) -> tuple[float, float] | None:
+        """(what the well gives, what everything open takes from it), m3/s, where that is more;
+        None where it is not, or not known.  Pages look at one or the other."""
+        gives = self.site.value("water.yield") if self.site.get("water.yield").known else None
+        found = self.part("keep_up")
+        if gives is None or not ways.has_pump(self.site) or found is None or not found.answer:
+            return None
+        flows = (one.value for one in found.answer.figures if one.label == ALL_OPEN)
+        takes = next(flows, 0.0)
+        return (gives, takes) if takes > gives else None
 
     @property
     def undecided(self) -> tuple[Left, ...]:
@@ -141,8 +155,15 @@ class Work:
 
 
 def keys(site: Site) -> tuple[str, ...]:
-    """The sheets that are about a site as it is: with its pump, or without one."""
-    return PUMPED if ways.has_pump(site) else FALLING
+    """The sheets that are about a site as it is: with its pump, or without one.
+
+    A pump in its water lifts none to itself; only of a well is asked what a well gives.
+    """
+    left_out = {"suction"} if site.value("pump.placement") == "in" else set()
+    if site.get("water.kind").known and site.value("water.kind") != "well":
+        left_out.add("well")
+    every = PUMPED if ways.has_pump(site) else FALLING
+    return tuple(key for key in every if key not in left_out)
 
 
 def lacking(site: Site, key: str) -> str:

@@ -16,6 +16,7 @@ from calc.sheets.parts import ways
 from calc.sheets.parts.fields import SUCTION_LONG
 from calc.site.demo import FROM_THE_EXAMPLE
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
+from calc.site.open_water import begins, named
 from calc.site.pack import FROM_A_LINK
 from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.units import QUANTITIES, Reader, parse, plain_number
@@ -39,6 +40,7 @@ ONE_SHOWER = "one shower, as nobody said what opens"
 # What is completed, beside the ends and sizes of sections.
 COMPLETED = ("pump.present", "pump.set", "water.level", "suction.pipe", "suction.length")
 SHOWER = ("name", "kind", "after")
+COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
 
 
 def completed(site: Site) -> Site:
@@ -52,8 +54,7 @@ def completed(site: Site) -> Site:
         return site  # and no answer about a whole supply
     if _falls(site):
         site = _without_pump(site)
-    if ways.has_pump(site):
-        site = _with_pump(site)
+    site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
     return _with_pipes(_with_outlet(site))
 
 
@@ -61,6 +62,11 @@ def _falls(site: Site) -> bool:
     """Whether nobody named a pump and the line goes down from where it begins."""
     if any(path.startswith("pump.") for path in site.facts):
         return False
+    return _goes_down(site)
+
+
+def _goes_down(site: Site) -> bool:
+    """Whether the first section ends below what heights are counted from: its water then."""
     height = site.cell("sections", site.rows("sections")[0], "height")
     return isinstance(height, float) and height < 0.0
 
@@ -70,7 +76,14 @@ def _without_pump(site: Site) -> Site:
     for at, row in enumerate(site.rows("sections")):
         if fold(site.word("sections", row, "from")) == fold(PUMP):
             site = site.put_cell("sections", at, "from", Fact(SOURCE, ASSUMED, FALLS))
-    if site.best("water.level").known:
+    return site
+
+
+def _with_datum(site: Site) -> Site:
+    """With heights counted from where the line begins, where nobody said how high that is."""
+    row = named(site)
+    told = row is not None and site.cell("sources", row, "level") is not None
+    if told or site.best("water.level").known or not (begins(site) and _goes_down(site)):
         return site
     return site.put("water.level", Fact(DATUM[_system(site)], ASSUMED, "where the line begins"))
 
@@ -125,12 +138,20 @@ def with_reasons(site: Site) -> Site:
         new = _at(again, place)
         if new.standing == ASSUMED and _alike(place, old, new):
             alike[place] = new
-    others = [fact for path, fact in site.facts.items() if ("", 0, path) not in taken]
-    more = any(fact.reason == FROM_THE_EXAMPLE for fact in others)
-    for place, new in alike.items():
-        if not (more and taken[place].reason == FROM_THE_EXAMPLE):
-            site = _with(site, place, replace(taken[place], reason=new.reason))
+    copied = _is_copied(site)
+    for place, old in taken.items():
+        by_example = old.reason == FROM_THE_EXAMPLE
+        if place in alike and not (by_example and copied):
+            site = _with(site, place, replace(old, reason=alike[place].reason))
+        elif by_example and not copied:  # it is as in the example by chance
+            site = _with(site, place, replace(old, reason=FROM_A_LINK))
     return site
+
+
+def _is_copied(site: Site) -> bool:
+    """Whether a site was made of the example: much of it is still assumed from there."""
+    same = sum(fact.reason == FROM_THE_EXAMPLE for fact in site.facts.values())
+    return same >= COPIED
 
 
 Place = tuple[str, int, str]  # (table, row, column); of a single fact ("", 0, path)
