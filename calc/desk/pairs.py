@@ -11,6 +11,7 @@ from calc.errors import InputError
 from calc.page.state import State
 from calc.sheets import KEYS, site_ops, views
 from calc.sheets import sheet as find_sheet
+from calc.sheets.parts.filling import filled_form
 from calc.site import fragment as spelled
 from calc.site import link
 from calc.site.pack import pack, unpack
@@ -122,18 +123,9 @@ def of_sheet(sheet: Sheet, reading: link.Reading) -> Opened:
         unpack(reading.site),
         site_ops.linked(reading.site, sheet.key, reading.way, reading.system),
     )
-    named = reading.named
-    kept = {key for key in filled["texts"] if key not in named}
-    units = {key: u for key, u in filled["units"].items() if key.partition(".")[0] in kept}
-    state = State(
-        reading.system,
-        {**reading.texts, **{key: filled["texts"][key] for key in kept}},
-        {**reading.units, **units},
-        {**reading.standing, **{key: filled["standing"][key] for key in kept}},
-        {},
-        frozenset(kept),
-    )
-    if not named:
+    if not reading.named:
         return Opened(reading.system, site)
+    before = State(reading.system, reading.texts, reading.units, reading.standing)
+    state = filled_form(filled, before, reading.named)
     put = views.back(site, sheet.key, state, filled["way"])
     return Opened(reading.system, put.site, None, put.what_if)

@@ -18,6 +18,7 @@ from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
 from calc.sheets.parts.completed import completed, with_reasons
+from calc.sheets.parts.filling import filled_form
 from calc.site import link
 from calc.site.facts import GIVEN
 from calc.site.pack import pack, unpack
@@ -201,26 +202,15 @@ def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
     sheet = find_sheet(key)
     reading = link.read(link.of_site(system, packed, way), sheet)
     filled = site_ops.linked(packed, key, way, system)
-    units = {
-        name: unit
-        for name, unit in filled["units"].items()
-        if name.partition(".")[0] in filled["texts"]
-    }
-    state = State(
-        system,
-        {**reading.texts, **filled["texts"]},
-        {**reading.units, **units},
-        {**reading.standing, **{name: filled["standing"][name] for name in filled["texts"]}},
-        filled["reasons"] | filled["cells"],
-        frozenset(filled["texts"]),
-    )
+    before = State(system, reading.texts, reading.units, reading.standing)
+    state = filled_form(filled, before)
     chosen = filled["way"]
     return Part(
         sheet,
         state,
         _outcome(sheet, state, quick),
         chosen,
-        link.write(sheet, state, packed, chosen, frozenset(filled["texts"])),
+        link.write(sheet, state, packed, chosen, state.kept),
     )
 
 
