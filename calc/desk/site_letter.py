@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.desk import blocks, may_change, said_of, verdict
 from calc.desk.blocks import Address, Grid, Heading, Items, Para
@@ -15,7 +15,7 @@ from calc.page.findings import BAD, GOOD, WORDS
 from calc.page.render import WARNING_WORDS, beside
 from calc.sheets.keep_up import falls
 from calc.sheets.parts import ways
-from calc.site.facts import ASSUMED, SLOTS
+from calc.site.facts import ASSUMED, NOT_KNOWN, SLOTS
 from calc.site.pack import FROM_A_LINK
 from calc.site.rows import BY_TABLE
 from calc.units import Reader
@@ -184,13 +184,14 @@ def _outlets(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
         yield Para("None can be had: the pump cannot draw the water for it.")
         return
     rank = {"too little": 0, "no water": 0, "enough": 2}
-    is_open = [row for row in table.rows if row[4][1] is not None]
+    every: tuple[Any, ...] = table.rows
+    is_open = [row for row in every if row[4][1] is not None]
     worst = sorted(is_open, key=lambda row: rank.get(row[1], 1))[: room.outlets]
     shown = [row for row in is_open if row in worst]
     rows = tuple(tuple(_outlet(row, reader)) for row in shown)
     yield Grid(("Outlet", "Pressure", "Needed", "Flow", "Result"), rows)
     rest: dict[str, list[str]] = {}
-    for row in table.rows:
+    for row in every:
         if row not in shown:
             rest.setdefault(str(row[1]), []).append(str(row[0]))
     yield Para(" ".join(f"{said.capitalize()}: {', '.join(who)}." for said, who in rest.items()))
@@ -198,7 +199,7 @@ def _outlets(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
         yield Para("These hold only while the source has so much to give.")
 
 
-def _outlet(row: tuple, reader: Reader) -> Iterator[str]:  # type: ignore[type-arg]
+def _outlet(row: Any, reader: Reader) -> Iterator[str]:
     """One row of the table of outlets, with the values after the others open."""
     name, result, (_, pressure), needed, (_, flow), count = row
     many = str(count).rpartition(" ")[2]
@@ -302,8 +303,8 @@ def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
     for key, rows in site.tables.items():
         for row in rows:
             for slot in BY_TABLE[key].columns:
-                fact = row.get(slot.key)
-                if fact is not None and fact.standing == ASSUMED and not is_none(slot, fact):
+                fact = row.get(slot.key, NOT_KNOWN)
+                if fact.standing == ASSUMED and not is_none(slot, fact):
                     told = _told(slot, fact, reader)
                     name = row["name"].text if "name" in row else ""
                     opens = slot.key in ("before", "after") and name
@@ -316,7 +317,7 @@ def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
 def is_none(slot: Slot, fact: Fact) -> bool:
     """Whether a fact says that there is none of it, or that it is zero.  Raises nothing.
 
-    >>> from calc.site.facts import Fact
+    >>> from calc.site.facts import BY_PATH, Fact
     >>> is_none(BY_PATH["use.hoses"], Fact("0")), is_none(BY_PATH["use.hoses"], Fact("1"))
     (True, False)
     """

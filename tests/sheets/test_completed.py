@@ -7,6 +7,7 @@ import pytest
 
 from calc import bridge, practice
 from calc.pipe import pipes
+from calc.sheets.parts import ways
 from calc.sheets.parts.completed import COMPLETED, completed, with_reasons
 from calc.site import link
 from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace, to_change
@@ -93,6 +94,19 @@ def test_a_line_that_goes_down_without_a_pump_named_is_one_without_a_pump(system
     assert reply["errors"] == {} and "sl-verdict" in reply["html"]
     named = completed(site.put("pump.set", Fact("3 bar")))
     assert not named.get("pump.present").known
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_a_spring_gives_no_more_than_its_fall(system):
+    """Its level is what heights are counted from, and never the example's."""
+    row = {"from": "source", "to": "house", "length": "420 m", "height": "-38 m"}
+    site = Site(system=system).put("pump.present", Fact("no"))
+    site = site.put_rows("sections", ({key: Fact(text) for key, text in row.items()},))
+    assert ways.way_to_outlet(completed(site), "Shower", ways.THEN).running_pa < 1000 * 9.81 * 38
+    level = completed(site).get("water.level")
+    assert (level.text, level.standing) == ("0 m" if system == "metric" else "0 ft", ASSUMED)
+    rising = site.put_cell("sections", 0, "height", Fact("0 m"))  # counted from elsewhere
+    assert not completed(rising).get("water.level").known
 
 
 # Reasons told again -----------------------------------------------------------------------------
