@@ -128,7 +128,8 @@ def _addresses(
     going: tuple[str, str] | None = None,
 ) -> Callable[[Link], str]:
     where = request.get("base", ""), request.get("flat", False)
-    return addresses(sheet, state, outcome.example, *where, _carried(request), going)
+    carried = _carried(request)
+    return addresses(sheet, state, outcome.example, *where, carried, going, _may(request))
 
 
 def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:

@@ -69,10 +69,11 @@ def handle(request: Data) -> Data:
             said += list(opened.said)
     if fields or not held:
         return {"fields": fields, "said": said, "parts": {}, "fragment": ""}
-    where = Where(request.get("base", ""), bool(request.get("flat", False)))
+    may = held["a"].may if "a" in held else ""
+    where = Where(request.get("base", ""), bool(request.get("flat", False)), may)
     if len(held) < 2:
         only = next(iter(held.values()))
-        fragment = link.of_site(only.system, pack(only.site))
+        fragment = link.of_site(only.system, pack(only.site), "", only.may)
         return {"fields": {}, "said": [*said, ONE], "fragment": fragment, "a": fragment,
                 "parts": {"one": _one(only, where)}}  # fmt: skip
     return {"fields": {}, "said": said, **_side_by_side(held["a"], held["b"], where)}
@@ -88,7 +89,7 @@ def _held(request: Data) -> tuple[dict[str, pairs.Opened], list[str]]:
         a, b = (pairs.Opened("metric", unpack(one)) for one in example())
         return {"a": a, "b": b}, []
     opened = pairs.of_address(text)
-    found = {"a": pairs.Opened(opened.system, opened.site)}
+    found = {"a": pairs.Opened(opened.system, opened.site, may=opened.may)}
     if opened.other is not None:
         found["b"] = pairs.Opened(opened.system, opened.other)
     return found, list(opened.said)
@@ -116,8 +117,8 @@ def _one(only: pairs.Opened, where: Where) -> str:
 def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
     both = Both(work_out(a.site, a.system, quick=True), work_out(b.site, a.system, quick=True))
     return {
-        "fragment": pairs.write(a.system, a.site, b.site),
-        "a": link.of_site(a.system, pack(a.site)),
+        "fragment": link.with_may(pairs.write(a.system, a.site, b.site), a.may),
+        "a": link.of_site(a.system, pack(a.site), "", a.may),
         "parts": {
             "top": _top(both, where),
             "facts": _facts(both),

@@ -41,7 +41,7 @@ def handle(request: Data) -> Data:
     start = first_start.start(work)
     reader = Reader(work.system)
     drawn = sheet_drawing.draw(start, reader) if start else None
-    fragment = link.of_site(work.system, work.packed)
+    fragment = link.of_site(work.system, work.packed, "", found.may)
     page = find_sheet("keep_up").page
     place = page.rstrip("/") + ".html" if request.get("flat") else page
     return {

@@ -32,15 +32,16 @@ AGAIN = {GOOD: "still works", "tight": "borderline", "bad": "does not work"}
 
 
 class Where:
-    """Where pages are. base: way to the site's root; flat: pages end in .html."""
+    """Where pages are. base: way to the site's root; flat: pages end in .html; may: what the maker
+    of this page's link asks its reader to change, which goes along to each of them."""
 
-    def __init__(self, base: str, flat: bool) -> None:
-        self.base, self.flat = base, flat
+    def __init__(self, base: str, flat: bool, may: str = "") -> None:
+        self.base, self.flat, self.may = base, flat, may
 
     def page(self, name: str, fragment: str) -> str:
-        """Address of a page, opened on a fragment."""
+        """Address of a page, opened on a fragment of a site."""
         place = self.base + (name.rstrip("/") + ".html" if self.flat else name)
-        return f"{place}#{fragment}"
+        return f"{place}#{link.with_may(fragment, self.may)}"
 
 
 def anchor(address: str, words: str, css: str = "") -> str:

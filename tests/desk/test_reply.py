@@ -6,9 +6,10 @@ import re
 import pytest
 
 from calc import bridge
-from calc.desk import blocks, may_change, site_letter, verdict
+from calc.desk import blocks, may_change, pairs, site_letter, verdict
 from calc.desk.work import work_out
 from calc.page.state import State
+from calc.sheets import KEYS as KEYS_OF_SHEETS
 from calc.sheets import sheet as find_sheet
 from calc.site import link
 from calc.site.facts import Fact
@@ -299,6 +300,36 @@ def test_a_page_marks_what_its_reader_is_asked_to_change_and_keeps_the_choice():
     again = link.read(returned["link"], find_sheet("keep_up"))
     assert again.named == {"set"}  # what they changed, beside the site as it was sent
     assert again.site == pack(site("alder"))
+
+
+def test_what_may_be_changed_goes_along_to_every_page_of_the_same_site():
+    where = asked("reply", fragment=fragment("alder"), may=["o", "us"])["fragment"]
+    read = json.loads(bridge.handle(json.dumps(
+        {"op": "read", "sheet": "keep_up", "fragment": where})))  # fmt: skip
+    held = read["site"]
+    request = {"op": "work", "sheet": "keep_up", "system": "metric", "texts": read["texts"],
+               "units": read["units"], "standing": read["standing"], "base": "", "flat": False,
+               "site": {"text": held["packed"], "way": held["way"], "may": held["may"]["code"],
+                        "kept": held["filled"]}}  # fmt: skip
+    html = json.loads(bridge.handle(json.dumps(request)))["html"]
+    found = re.findall(r'href="([^"#]*)#(v=[^"]*)"', html.replace("&amp;", "&"))
+    assert any(page.startswith("keep-up") for page, _ in found)  # a fix of this page
+    assert any(page and not page.startswith("keep-up") for page, _ in found)
+    for page, one in found:
+        key = next(k for k in KEYS_OF_SHEETS if find_sheet(k).page.strip("/") == page.strip("/"))
+        opened = link.read(one, find_sheet(key))
+        assert (opened.cut, opened.may) == (False, "o.us"), page
+    made = asked("whole", fragment=where, stage="parts", at=0)["parts"]
+    ways = re.findall(r'href="[^"#]*#(v=[^"]*)"', "".join(made.values()).replace("&amp;", "&"))
+    assert ways and all(pairs.opened(one).may == "o.us" for one in ways)
+    both = pairs.write("metric", site("alder"), site("switch"))
+    aside = asked("compare", fragment=link.with_may(both, "us"))
+    assert pairs.opened(aside["fragment"]).may == pairs.opened(aside["a"]).may == "us"
+    assert (
+        "may=us" in asked("installer", fragment=link.with_may(fragment("alder"), "us"))["address"]
+    )
+    plain_page = {**request, "site": {**request["site"], "may": ""}}
+    assert "may=" not in json.dumps(json.loads(bridge.handle(json.dumps(plain_page))))
 
 
 def test_a_returned_link_found_in_a_mail_brings_what_was_changed():
