@@ -138,7 +138,7 @@ def _top(both: Both, where: Where) -> str:
         whole = where.page("whole/", link.of_site(work.system, work.packed))
         lines.append(
             f'<p class="sl-verdict sl-{found.level}"><strong class="sl-word">{name}: '
-            f"{escape(found.word)}</strong> {escape(found.sentence)} "
+            f"{escape(found.word)}</strong> {escape(found.said)} "
             f"{anchor(whole, f'The whole answer of {name}')}</p>"
         )
     said = "".join(f"<li>{escape(one)}</li>" for one in turned(both))

@@ -20,12 +20,19 @@ NONE = "Not worked out"
 @dataclass(frozen=True)
 class Whole:
     """level: "good", "tight" or "bad"; word and sentence; key: of the part it comes from, "" for
-    none."""
+    none; outlet: the one that part was asked about, "" where it was asked of all."""
 
     level: str
     word: str
     sentence: str
     key: str = ""
+    outlet: str = ""
+
+    @property
+    def said(self) -> str:
+        """The sentence, led by the outlet it is about where it does not name it."""
+        named = not self.outlet or self.outlet in self.sentence
+        return self.sentence if named else f"{self.outlet}: {self.sentence}"
 
 
 @dataclass(frozen=True)
@@ -88,7 +95,9 @@ def of(work: Work) -> Whole:
         return Whole(TIGHT, NONE, f"The whole supply needs {lacks} to be known.")
     worst = next(iter(found(work)), None)
     if worst is not None and work.level != "good":
-        return Whole(work.level, WORDS[work.level], worst.finding.text, worst.key)
+        at = work.part(worst.key)
+        outlet = at.way.partition("/")[2] if at else ""
+        return Whole(work.level, WORDS[work.level], worst.finding.text, worst.key, outlet)
     first = next(one for one in work.parts if one.key in CORE)
     said = first.verdict.sentence if first.verdict else ""
     return Whole(work.level, WORDS[work.level], said, first.key)

@@ -73,7 +73,7 @@ def top(work: Work, whole: verdict.Whole, so_far: bool, where: Where) -> str:
     return (
         f'<p class="sl-verdict sl-{whole.level}" data-level="{whole.level}">'
         f'<strong class="sl-word">{escape(said + whole.word)}</strong> '
-        f"{escape(whole.sentence)}{more}</p>{pending}"
+        f"{escape(whole.said)}{more}</p>{pending}"
     )
 
 
@@ -183,10 +183,11 @@ def assumed(work: Work) -> str:
         return "<p>Nothing was assumed.</p>"
     items = []
     for lead, group in groups(found):
-        named = [f"{one.label.removesuffix(' (optional)')} {one.shown}".strip() for one in group]
-        first, rest = ", ".join(named[:SHOWN]), named[SHOWN:]
+        named = [_taken(one) for one in group]
+        first, rest = "; ".join(named[:SHOWN]), named[SHOWN:]
         more = (
-            f"<details><summary>and {len(rest)} more</summary>{escape(', '.join(rest))}.</details>"
+            f'<details class="sl-whole-rest"><summary>and {len(rest)} more</summary>'
+            f"{escape('; '.join(rest))}.</details>"
             if rest
             else "."
         )
@@ -194,10 +195,16 @@ def assumed(work: Work) -> str:
     return f"<ul>{''.join(items)}</ul>"
 
 
+def _taken(one: Assumed) -> str:
+    """One thing taken: its label, and what it was taken as where that is told."""
+    label = one.label.removesuffix(" (optional)")
+    return f"{label}: {one.shown}" if one.shown else label
+
+
 def unchecked(work: Work) -> str:
     """What was not checked: pages that lack facts, and checks that could not be made."""
     items = [
-        f"<li><b>{escape(one.title)}</b>: the site lacks {escape(one.lacks)}.</li>"
+        f"<li><b>{escape(one.title.rstrip('?'))}</b>: the site lacks {escape(one.lacks)}.</li>"
         for one in work.left
     ]
     for one in work.parts:
