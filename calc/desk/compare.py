@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from html import escape
 from typing import TYPE_CHECKING, Any
 
-from calc.desk import changes, pairs, verdict
+from calc.desk import changes, may_change, pairs, verdict
 from calc.desk.difference import differences, shown, who
 from calc.desk.said_of import running
 from calc.desk.whole_show import Where, anchor, table, word
@@ -117,7 +117,7 @@ def _one(only: pairs.Opened, where: Where) -> str:
 def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
     both = Both(work_out(a.site, a.system, quick=True), work_out(b.site, a.system, quick=True))
     return {
-        "fragment": link.with_may(pairs.write(a.system, a.site, b.site), a.may),
+        "fragment": may_change.along(pairs.write(a.system, a.site, b.site), a.may),
         "a": link.of_site(a.system, pack(a.site), "", a.may),
         "parts": {
             "top": _top(both, where),

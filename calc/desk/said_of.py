@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.ask_back import said
 from calc.page.fields import UNKNOWN
 from calc.sheets.parts import ways
-from calc.site.facts import BY_PATH
+from calc.site.facts import ASSUMED, BY_PATH, SLOTS
+from calc.site.facts import NOT_KNOWN as UNTOLD
+from calc.site.rows import BY_TABLE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from calc.desk.work import Part, Work
     from calc.page.answer import Figure, Table
+    from calc.site.facts import Fact, Slot
     from calc.site.site import Site
     from calc.units import Reader
 
@@ -163,3 +166,57 @@ def worst_first(work: Work) -> list[Part]:
     order = {"bad": 0, "tight": 1, "": 1, "good": 2}
     level = {one.key: one.verdict.level if one.verdict else "" for one in work.parts}
     return sorted(work.parts, key=lambda one: (order[level[one.key]], one.key != CAUSE))
+
+
+# What was assumed -----------------------------------------------------------------------------
+
+
+def assumed_facts(site: Site, reader: Reader) -> Iterator[tuple[str, str]]:
+    """("Suction pipe size 40 mm", why) of a site's assumed facts that are not none or zero.
+
+    The set pressure is not among them: it is said to be assumed where it stands.
+    """
+    submersible = site.get("pump.placement").text == "in"
+    for slot in SLOTS:
+        fact = site.get(slot.key)
+        if submersible and slot.key.startswith("suction."):
+            continue  # it stands in its water: nothing hangs on a suction pipe
+        if slot.key == "pump.set":
+            continue
+        if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
+            yield "no pump", fact.reason  # the whole answer hangs on it
+        elif fact.standing == ASSUMED and not is_none(slot, fact):
+            yield f"{slot.label} {_told(slot, fact, reader)}", fact.reason
+    counted: Counter[tuple[str, str]] = Counter()
+    for key, rows in site.tables.items():
+        for row in rows:
+            for slot in BY_TABLE[key].columns:
+                fact = row.get(slot.key, UNTOLD)
+                if fact.standing == ASSUMED and not is_none(slot, fact):
+                    told = _told(slot, fact, reader)
+                    name = row["name"].text if "name" in row else ""
+                    opens = slot.key in ("before", "after") and name
+                    said = f"{told} of “{name}” open" if opens else f"{slot.label} {told}"
+                    counted[said, fact.reason] += 1
+    for (said, reason), times in counted.items():
+        yield said if times == 1 else f"{said} ({times} times)", reason
+
+
+def is_none(slot: Slot, fact: Fact) -> bool:
+    """Whether a fact says that there is none of it, or that it is zero.  Raises nothing.
+
+    >>> from calc.site.facts import BY_PATH, Fact
+    >>> is_none(BY_PATH["use.hoses"], Fact("0")), is_none(BY_PATH["use.hoses"], Fact("1"))
+    (True, False)
+    """
+    if fact.text.strip().lower() in {"", "0", "none", "no"}:
+        return True
+    return slot.kind == "quantity" and slot.quantity != "temperature" and not slot.read(fact.text)
+
+
+def _told(slot: Slot, fact: Fact, reader: Reader) -> str:
+    if slot.kind == "quantity":
+        return reader.show(slot.read(fact.text), slot.quantity)
+    if slot.key == "pipe":
+        return ways.pipe_named(fact.text).label
+    return dict(slot.options).get(fact.text, fact.text)

@@ -5,7 +5,6 @@ All that is found stands on the pages behind its link; what is left out here is 
 
 from __future__ import annotations
 
-from collections import Counter
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
@@ -15,9 +14,7 @@ from calc.page.findings import BAD, GOOD, WORDS
 from calc.page.render import WARNING_WORDS, beside
 from calc.sheets.keep_up import falls
 from calc.sheets.parts import ways
-from calc.site.facts import ASSUMED, NOT_KNOWN, SLOTS
 from calc.site.pack import FROM_A_LINK
-from calc.site.rows import BY_TABLE
 from calc.units import Reader
 
 if TYPE_CHECKING:
@@ -27,7 +24,6 @@ if TYPE_CHECKING:
     from calc.desk.blocks import Block
     from calc.desk.opened import Opened
     from calc.desk.work import Part, Work
-    from calc.site.facts import Fact, Slot
 
 WORDS_MOST = 250  # of a letter without its questions and its address; our choice
 EXAMPLE = "A worked example with invented numbers, not yours."
@@ -269,7 +265,7 @@ def _pump(work: Work, reader: Reader) -> list[str]:
 def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
     """What of the site was assumed, by reason; what the pages take as usual is counted."""
     by_reason: dict[str, list[str]] = {}
-    held = list(_assumed_facts(work, reader))
+    held = list(said_of.assumed_facts(work.site, reader))
     for said, reason in held[: room.assumed]:
         reason = "taken by us" if reason == FROM_A_LINK else reason
         by_reason.setdefault(reason, []).append(said)
@@ -283,55 +279,6 @@ def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
     if lines:
         yield Heading("Assumed, not from you")
         yield Items(tuple(lines))
-
-
-def _assumed_facts(work: Work, reader: Reader) -> Iterator[tuple[str, str]]:
-    """("Set pressure 3.50 bar", why) of the site's assumed facts that are not none or zero."""
-    site = work.site
-    submersible = site.get("pump.placement").text == "in"
-    for slot in SLOTS:
-        fact = site.get(slot.key)
-        if submersible and slot.key.startswith("suction."):
-            continue  # it stands in its water: nothing hangs on a suction pipe
-        if slot.key == "pump.set":
-            continue  # it is said to be assumed where it stands among the sizes
-        if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
-            yield "no pump", fact.reason  # the whole answer hangs on it
-        elif fact.standing == ASSUMED and not is_none(slot, fact):
-            yield f"{slot.label} {_told(slot, fact, reader)}", fact.reason
-    counted: Counter[tuple[str, str]] = Counter()
-    for key, rows in site.tables.items():
-        for row in rows:
-            for slot in BY_TABLE[key].columns:
-                fact = row.get(slot.key, NOT_KNOWN)
-                if fact.standing == ASSUMED and not is_none(slot, fact):
-                    told = _told(slot, fact, reader)
-                    name = row["name"].text if "name" in row else ""
-                    opens = slot.key in ("before", "after") and name
-                    said = f"{told} of “{name}” open" if opens else f"{slot.label} {told}"
-                    counted[said, fact.reason] += 1
-    for (said, reason), times in counted.items():
-        yield said if times == 1 else f"{said} ({times} times)", reason
-
-
-def is_none(slot: Slot, fact: Fact) -> bool:
-    """Whether a fact says that there is none of it, or that it is zero.  Raises nothing.
-
-    >>> from calc.site.facts import BY_PATH, Fact
-    >>> is_none(BY_PATH["use.hoses"], Fact("0")), is_none(BY_PATH["use.hoses"], Fact("1"))
-    (True, False)
-    """
-    if fact.text.strip().lower() in {"", "0", "none", "no"}:
-        return True
-    return slot.kind == "quantity" and slot.quantity != "temperature" and not slot.read(fact.text)
-
-
-def _told(slot: Slot, fact: Fact, reader: Reader) -> str:
-    if slot.kind == "quantity":
-        return reader.show(slot.read(fact.text), slot.quantity)
-    if slot.key == "pipe":
-        return ways.pipe_named(fact.text).label
-    return dict(slot.options).get(fact.text, fact.text)
 
 
 # Asked, minded, linked --------------------------------------------------------------------------
@@ -349,7 +296,7 @@ def _questions(work: Work, questions: list[Asked] | None) -> Iterator[Block]:
             wanted.setdefault(one.lacks, []).append(one.title.rstrip("?"))
     if wanted:
         told = "; ".join(f"{', '.join(titles)} ({lacks})" for lacks, titles in wanted.items())
-        lines.append(f"Only if you want these too, what stands in brackets: {told}.")
+        lines.append(f"Only if you want these too: {told}.")
     if lines:
         yield Heading("Please tell us, what matters most first")
         yield Items(tuple(lines), numbered=True)

@@ -6,7 +6,7 @@ from dataclasses import replace
 from html import escape
 from typing import TYPE_CHECKING
 
-from calc.desk import bands, changes, pairs, verdict
+from calc.desk import bands, changes, may_change, pairs, verdict
 from calc.desk.said_of import running
 from calc.desk.work import all_ways
 from calc.page.findings import GOOD, WORDS
@@ -41,7 +41,7 @@ class Where:
     def page(self, name: str, fragment: str) -> str:
         """Address of a page, opened on a fragment of a site."""
         place = self.base + (name.rstrip("/") + ".html" if self.flat else name)
-        return f"{place}#{link.with_may(fragment, self.may)}"
+        return f"{place}#{may_change.along(fragment, self.may)}"
 
 
 def anchor(address: str, words: str, css: str = "") -> str:

@@ -117,18 +117,6 @@ def _head(system: str) -> Pairs:
     return [("v", str(VERSION))] + ([("u", "us")] if system == "us" else [])
 
 
-def with_may(fragment: str, may: str) -> str:
-    """A whole fragment of ours, with a site in it, that says what its reader is asked to change.
-
-    may: as in ``Reading``; "": the fragment as it is, as where it says so already or has no site.
-    """
-    pairs, _ = spelled.part(fragment)
-    keys = {key for key, _ in pairs}
-    if not may or "site" not in keys or "may" in keys:
-        return fragment
-    return _closed([*pairs[:-1], ("may", may)])
-
-
 def _carried(site: str, way: str, may: str) -> Pairs:
     return [pair for pair in zip(CARRIED, (site, way, may), strict=True) if site and pair[1]]
 

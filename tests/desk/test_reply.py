@@ -323,10 +323,11 @@ def test_what_may_be_changed_goes_along_to_every_page_of_the_same_site():
     ways = re.findall(r'href="[^"#]*#(v=[^"]*)"', "".join(made.values()).replace("&amp;", "&"))
     assert ways and all(pairs.opened(one).may == "o.us" for one in ways)
     both = pairs.write("metric", site("alder"), site("switch"))
-    aside = asked("compare", fragment=link.with_may(both, "us"))
+    aside = asked("compare", fragment=may_change.along(both, "us"))
     assert pairs.opened(aside["fragment"]).may == pairs.opened(aside["a"]).may == "us"
     assert (
-        "may=us" in asked("installer", fragment=link.with_may(fragment("alder"), "us"))["address"]
+        "may=us"
+        in asked("installer", fragment=may_change.along(fragment("alder"), "us"))["address"]
     )
     plain_page = {**request, "site": {**request["site"], "may": ""}}
     assert "may=" not in json.dumps(json.loads(bridge.handle(json.dumps(plain_page))))
