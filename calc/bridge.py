@@ -128,7 +128,8 @@ def _addresses(
     going: tuple[str, str] | None = None,
 ) -> Callable[[Link], str]:
     where = request.get("base", ""), request.get("flat", False)
-    return addresses(sheet, state, outcome.example, *where, _carried(request), going)
+    carried = _carried(request)
+    return addresses(sheet, state, outcome.example, *where, carried, going, _may(request))
 
 
 def _all(request: Data, sheet: Sheet, state: State, outcome: Outcome) -> Data:
@@ -228,17 +229,18 @@ def read_link(request: Data) -> Data:
 def _filled(reply: Data, found: link.Reading, sheet: Sheet) -> Data:
     """With the link's site, and what that says of every field that the link does not."""
     from calc.sheets import site_ops  # only who has a site waits for it
+    from calc.sheets.parts.filling import filled_form
 
     try:
         site = site_ops.linked(found.site, sheet.key, found.way, found.system)
     except InputError as error:
         return {**reply, "said": [*reply["said"], error.message], "cut": True, "trusted": False}
-    filled = [key for key in site["texts"] if key not in found.named]
-    for part in ("texts", "standing"):
-        reply[part] = {**reply[part], **{key: site[part][key] for key in filled}}
-    mine = {key: unit for key, unit in site["units"].items() if key.partition(".")[0] in filled}
+    state = filled_form(site, State(found.system, found.texts, found.units, found.standing),
+                        found.named)  # fmt: skip
+    filled = [key for key in site["texts"] if key in state.kept]
     site = {**site, "filled": filled, **_courtesy(found.may, sheet)}
-    return {**reply, "units": {**reply["units"], **mine}, "site": site}
+    form = {"texts": state.texts, "units": state.units, "standing": state.standing}
+    return {**reply, **form, "site": site}
 
 
 def _courtesy(may: str, sheet: Sheet) -> Data:

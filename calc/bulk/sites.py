@@ -11,6 +11,7 @@ from calc.page.state import State, hidden_keys
 from calc.sheets import KEYS, site_ops, views
 from calc.sheets import sheet as find_sheet
 from calc.sheets.parts import ways
+from calc.sheets.parts.filling import filled_form
 from calc.site import file
 from calc.site.pack import pack
 
@@ -31,15 +32,8 @@ def form(site: Site, key: str, system: str = "") -> tuple[State, str]:
     filled = site_ops.handle(request)
     if filled["errors"]:
         raise InputError(" ".join(filled["errors"]))
-    texts = filled["texts"]
-    units = {place: unit for place, unit in filled["units"].items()
-             if place.partition(".")[0] in texts}  # fmt: skip
     usual = {entry.key: "example" for entry in find_sheet(key).fields}
-    state = State(
-        system, texts, units, usual | filled["standing"], filled["reasons"] | filled["cells"],
-        frozenset(texts),
-    )  # fmt: skip
-    return state, filled["way"]
+    return filled_form(filled, State(system, {}, {}, usual)), filled["way"]
 
 
 def is_filled(key: str, state: State) -> bool:

@@ -5,13 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from calc.desk.said_of import lacking
 from calc.page.ask_back import main_figure
 from calc.page.ask_back import questions as weighed
+from calc.page.entries import name
+from calc.sheets import sheet as find_sheet
+from calc.sheets import views
 
 if TYPE_CHECKING:
     from calc.desk.work import Part, Work
+    from calc.page.ask_back import Question
 
-MOST = 12  # questions; our choice
+MOST = 8  # questions; our choice
+MOST_MOVED = 4  # of what only moves a figure and turns no verdict; our choice
 WEIGHED = 4  # parts whose values are varied; our choice
 SLOW = {"keep_up", "panels", "battery"}  # dozens of solutions of these would keep somebody waiting
 
@@ -30,23 +36,46 @@ def questions(work: Work) -> list[Asked]:
     Every assumed value of the first parts is varied and the parts solved again
     (``calc.page.ask_back``).  Raises nothing on input.
     """
-    blocked: dict[str, list[str]] = {}
-    for part in work.parts:
-        for label in _lacking(part):
-            blocked.setdefault(label, []).append(part.sheet.title.rstrip("?"))
-    found = [Asked(label, f"without it there is no answer to: {', '.join(titles)}.")
-             for label, titles in blocked.items()]  # fmt: skip
-    ranked: list[tuple[bool, float, str, str]] = []
-    seen = set(blocked)
+    found, blocked = [], set[str]()
+    for labels, titles in _blocked(work).items():
+        blocked |= set(labels)
+        without = "it" if len(labels) == 1 else "these"
+        told = f"without {without} there is no answer to: {', '.join(titles)}."
+        found.append(Asked(", ".join(labels), told))
     parts = [one for one in work.parts if one.answer is not None and one.key not in SLOW]
-    for part in parts[:WEIGHED]:
-        for one in weighed(part.sheet, part.outcome, part.state):
-            if one.label not in seen and not one.told.startswith("as if "):
-                seen.add(one.label)
-                ranked.append((one.turns, one.moves, one.label, f"{one.told}{_it(part, one.told)}"))
-    ranked.sort(key=lambda one: (not one[0], -one[1]))
-    found += [Asked(label, told) for _, _, label, told in ranked]
+    ranked = [
+        (one, part)
+        for part in parts[:WEIGHED]
+        for one in weighed(part.sheet, part.outcome, part.state)
+        if one.label not in blocked and not one.told.startswith("as if ") and _is_worth(one)
+    ]
+    ranked.sort(key=lambda pair: (not pair[0].turns, -pair[0].moves))
+    facts, moved = set[str](), 0
+    said: list[Question] = []
+    for one, part in ranked:
+        fact = _fact(part.key, one.label)
+        moved += not one.turns
+        if not one.turns and moved > MOST_MOVED:
+            break
+        if fact not in facts and not any(_is_same(one, other) for other in said):
+            facts.add(fact)
+            said.append(one)
+            found.append(Asked(one.label, f"{one.told}{_it(part, one.told)}"))
     return found[:MOST]
+
+
+def _blocked(work: Work) -> dict[tuple[str, ...], list[str]]:
+    """{labels of what is not known: titles of the parts that have no answer for want of it}."""
+    found: dict[tuple[str, ...], list[str]] = {}
+    for part in work.parts:
+        if labels := tuple(lacking(part)):
+            found.setdefault(labels, []).append(part.sheet.title.rstrip("?"))
+    return found
+
+
+def _is_worth(one: Question) -> bool:
+    """Whether to ask: of what there is said to be none only where the verdict hangs on it."""
+    return one.turns or not one.told.startswith("we used 0")
 
 
 def _it(part: Part, told: str) -> str:
@@ -55,11 +84,15 @@ def _it(part: Part, told: str) -> str:
     return f" (“It” is “{main.label}” of “{part.sheet.title}”.)" if main else ""
 
 
-def _lacking(part: Part) -> list[str]:
-    """Labels of the fields for want of which a part has no answer."""
-    if part.answer is not None:
-        return []
-    fields = {entry.key: entry for entry in part.sheet.fields}
-    keys = [key.partition(".")[0] for key in part.outcome.errors]
-    named = [fields[key].label.removesuffix(" (optional)") for key in keys if key in fields]
-    return list(dict.fromkeys(named))
+def _fact(key: str, label: str) -> str:
+    """The path of the site's fact that a sheet's field of a label is one to one with; the label
+    where there is none: pages call one fact by several names."""
+    fields = {name(entry): entry.key for entry in find_sheet(key).fields}
+    bound = {one.field: getattr(one, "path", "") for one in views.VIEWS[key].fields}
+    return bound.get(fields.get(label, ""), "") or label
+
+
+def _is_same(one: Question, other: Question) -> bool:
+    """Whether two pages ask the same: the same hangs on it, and one name begins the other."""
+    named = one.label.startswith(other.label) or other.label.startswith(one.label)
+    return named and one.told == other.told

@@ -190,7 +190,7 @@ def _at(work: Work, one: Input, value: float) -> tuple[float, float] | None:
 def _band(label: str, quantity: str, value: float, shares: list[tuple[Input, float]]) -> Band:
     u = math.sqrt(sum(part**2 for _, part in shares))
     low = value - COVER * u
-    if quantity == "flow":
+    if quantity == "flow":  # none runs back: the band ends at none, and it is said to
         low = max(0.0, low)
     ordered = tuple(sorted(shares, key=lambda pair: -pair[1]))
     return Band(label, quantity, value, u, low, value + COVER * u, ordered)

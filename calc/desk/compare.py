@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from html import escape
 from typing import TYPE_CHECKING, Any
 
-from calc.desk import changes, pairs, verdict
+from calc.desk import changes, may_change, pairs, verdict
 from calc.desk.difference import differences, shown, who
+from calc.desk.said_of import running
 from calc.desk.whole_show import Where, anchor, table, word
 from calc.desk.work import ONE_PIPE, all_ways, part, way_for, work_out
 from calc.errors import InputError
@@ -68,10 +69,11 @@ def handle(request: Data) -> Data:
             said += list(opened.said)
     if fields or not held:
         return {"fields": fields, "said": said, "parts": {}, "fragment": ""}
-    where = Where(request.get("base", ""), bool(request.get("flat", False)))
+    may = held["a"].may if "a" in held else ""
+    where = Where(request.get("base", ""), bool(request.get("flat", False)), may)
     if len(held) < 2:
         only = next(iter(held.values()))
-        fragment = link.of_site(only.system, pack(only.site))
+        fragment = link.of_site(only.system, pack(only.site), "", only.may)
         return {"fields": {}, "said": [*said, ONE], "fragment": fragment, "a": fragment,
                 "parts": {"one": _one(only, where)}}  # fmt: skip
     return {"fields": {}, "said": said, **_side_by_side(held["a"], held["b"], where)}
@@ -87,7 +89,7 @@ def _held(request: Data) -> tuple[dict[str, pairs.Opened], list[str]]:
         a, b = (pairs.Opened("metric", unpack(one)) for one in example())
         return {"a": a, "b": b}, []
     opened = pairs.of_address(text)
-    found = {"a": pairs.Opened(opened.system, opened.site)}
+    found = {"a": pairs.Opened(opened.system, opened.site, may=opened.may)}
     if opened.other is not None:
         found["b"] = pairs.Opened(opened.system, opened.other)
     return found, list(opened.said)
@@ -115,8 +117,8 @@ def _one(only: pairs.Opened, where: Where) -> str:
 def _side_by_side(a: pairs.Opened, b: pairs.Opened, where: Where) -> Data:
     both = Both(work_out(a.site, a.system, quick=True), work_out(b.site, a.system, quick=True))
     return {
-        "fragment": pairs.write(a.system, a.site, b.site),
-        "a": link.of_site(a.system, pack(a.site)),
+        "fragment": may_change.along(pairs.write(a.system, a.site, b.site), a.may),
+        "a": link.of_site(a.system, pack(a.site), "", a.may),
         "parts": {
             "top": _top(both, where),
             "facts": _facts(both),
@@ -162,11 +164,17 @@ def turned(both: Both) -> list[str]:
         found.append(f"Worse in B: {', '.join(worse)}.")
     if margins[0] is not None and margins[1] is not None:
         reader = Reader(both.a.system)
-        before, after = (reader.show(one, "pressure", 2) for one in margins if one is not None)
+        before, after = (_over(one, reader) for one in margins if one is not None)
         change = margins[1] - margins[0]
         way = "more" if change > 1 else "less" if change < -1 else "the same"
         found.append(f"The weakest outlet has {way} to spare: {before} in A, {after} in B.")
     return found or ["No part gets better or worse."]
+
+
+def _over(margin_pa: float, reader: Reader) -> str:
+    """What an outlet has beyond what it needs, or lacks."""
+    said = "short" if margin_pa < 0 else "over"
+    return f"{reader.show(abs(margin_pa), 'pressure', 2)} {said}"
 
 
 def _level(one: Part) -> str:
@@ -268,7 +276,7 @@ def _outlets(both: Both) -> str:
     for name in dict.fromkeys((*a, *b)):
         pair = [one.get(name) for one in (a, b)]
         cells = "".join(
-            f'<td class="sl-number">{escape(_pressure(way.running_pa, reader))}</td>'
+            f'<td class="sl-number">{escape(running(way.running_pa, reader))}</td>'
             if way
             else "<td>–</td>"
             for way in pair
@@ -280,10 +288,6 @@ def _outlets(both: Both) -> str:
     if not rows:
         return ""
     return table("Pressure at every outlet", ("Outlet", "A", "B", "Needed"), rows)
-
-
-def _pressure(pressure_pa: float, reader: Reader) -> str:
-    return reader.show(max(0.0, pressure_pa), "pressure")
 
 
 def all_of(base: str, flat: bool) -> dict[str, str]:

@@ -31,7 +31,8 @@ METERED = ("drip",)  # kinds of outlet that no bucket catches
 
 @dataclass(frozen=True)
 class AtOutlet:
-    """What is expected at an outlet, Pa gauge and m3/s; None: not known, or not open.
+    """What is expected at an outlet, Pa gauge and m3/s; None: not known, or not open; a pressure
+    below 0: what it is short of getting any water.
 
     static_pa: nothing flows; alone_pa, alone_m3s: one of it open and no other; together_pa,
     together_m3s: with all that is open after.  A pump that a switch stops meanwhile makes them the
@@ -146,7 +147,7 @@ class Start:
         pressure, flow, swings = self._alone(name)
         return AtOutlet(
             name, tap.node, tap.row.kind, self.static.get(tap.node), pressure, flow,
-            max(0.0, tap.after.pressure_pa) if tap.after.open else None,
+            tap.after.pressure_pa if tap.after.open else None,
             tap.after.flow_m3s if tap.after.open else None,
             swings, self._over(self.case.after),
         )  # fmt: skip
@@ -169,7 +170,7 @@ class Start:
         except InputError:
             return None, None, False
         state = found.outlet(name)
-        return max(0.0, state.pressure_pa), state.flow_m3s, self._over(found)
+        return state.pressure_pa, state.flow_m3s, self._over(found)
 
     @cached_property
     def crests(self) -> tuple[str, ...]:

@@ -42,7 +42,7 @@ def handle(request: Data) -> Data:
     start = first_start.start(work)
     reader = Reader(work.system)
     drawn = sheet_drawing.draw(start, reader) if start else None
-    fragment = link.of_site(work.system, work.packed)
+    fragment = link.of_site(work.system, work.packed, "", found.may)
     page = find_sheet("keep_up").page
     place = page.rstrip("/") + ".html" if request.get("flat") else page
     return {
@@ -157,7 +157,7 @@ def _running(start: Start | None, at: int, reader: Reader) -> tuple[str, str, st
     static, running = start.static.get(end), start.case.after.pressure(end)
     return (
         start_steps.told_static(static, reader),
-        reader.show(max(0.0, running), "pressure"),
+        said_of.running(running, reader),
         reader.show(abs(start.case.after.flows[name]), "flow"),
     )
 

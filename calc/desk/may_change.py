@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.sheets import views
+from calc.site import fragment as spelled
 from calc.site.facts import BY_PATH, PIPES, SLOTS
 from calc.site.rows import BY_TABLE
 
@@ -90,6 +91,18 @@ def written(codes: Iterable[str]) -> str:
         if slot.code in known and not (group and group.code in known):
             found.append(slot.code)
     return ".".join(found)
+
+
+def along(fragment: str, may: str) -> str:
+    """A whole fragment of ours that says what its reader is asked to change.
+
+    may: codes, "" for nothing; the fragment stays as it is where it says so already, or has no
+    site.
+    """
+    keys = {key for key, _ in spelled.part(fragment)[0]}
+    if not may or "site" not in keys or "may" in keys:
+        return fragment
+    return spelled.added(fragment, "may", may)
 
 
 def labels(may: str) -> tuple[str, ...]:

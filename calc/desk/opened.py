@@ -9,6 +9,7 @@ from calc.errors import InputError
 from calc.page.state import State
 from calc.sheets import KEYS, onward, site_ops
 from calc.sheets import sheet as find_sheet
+from calc.sheets.parts.filling import filled_form
 from calc.site import link
 from calc.site.demo import alder_terrace
 from calc.site.pack import unpack
@@ -58,17 +59,8 @@ def opened(fragment: str, system: str = "", page: str = "") -> Opened:
 def _form(reading: link.Reading, sheet: Sheet) -> State:
     """The form of a sheet as a link opens it, the rest of it as the link's site fills it."""
     filled = site_ops.linked(reading.site, sheet.key, reading.way, reading.system)
-    mine = [key for key in filled["texts"] if key not in reading.named]
-    units = {
-        key: unit for key, unit in filled["units"].items() if key.partition(".")[0] in set(mine)
-    }
-    return State(
-        reading.system,
-        {**reading.texts, **{key: filled["texts"][key] for key in mine}},
-        {**reading.units, **units},
-        {**reading.standing, **{key: filled["standing"][key] for key in mine}},
-        kept=frozenset(mine),
-    )
+    before = State(reading.system, reading.texts, reading.units, reading.standing)
+    return filled_form(filled, before, reading.named)
 
 
 def _key(page: str) -> str:

@@ -6,11 +6,12 @@ import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from calc.desk import difference
+from calc.desk import difference, may_change
 from calc.errors import InputError
 from calc.page.state import State
 from calc.sheets import KEYS, site_ops, views
 from calc.sheets import sheet as find_sheet
+from calc.sheets.parts.filling import filled_form
 from calc.site import fragment as spelled
 from calc.site import link
 from calc.site.pack import pack, unpack
@@ -31,13 +32,15 @@ MORE = "This link holds more than is understood here, after its end. Copy it aga
 class Opened:
     """What a link holds: system of units, the site, and its second way (None: only one).
 
-    said: what of it could not be taken over, in sentences.
+    said: what of it could not be taken over, in sentences; may: codes of what its maker asks its
+    reader to change.
     """
 
     system: str
     site: Site
     other: Site | None = None
     said: tuple[str, ...] = ()
+    may: str = ""
 
 
 def write(system: str, site: Site, other: Site) -> str:
@@ -56,7 +59,13 @@ def opened(fragment: str) -> Opened:
         raise InputError(NO_SITE)
     site = unpack(held["site"])
     other = difference.read(site, held[OTHER]) if OTHER in held else None
-    return Opened("us" if held.get("u", "").lower() == "us" else "metric", site, other)
+    system = "us" if held.get("u", "").lower() == "us" else "metric"
+    return Opened(system, site, other, may=_may(held.get("may", "")))
+
+
+def _may(text: str) -> str:
+    """The codes that are known here, as a link carries them."""
+    return may_change.written(may_change.read(text))
 
 
 def _whole(fragment: str) -> list[tuple[str, str]]:
@@ -122,18 +131,9 @@ def of_sheet(sheet: Sheet, reading: link.Reading) -> Opened:
         unpack(reading.site),
         site_ops.linked(reading.site, sheet.key, reading.way, reading.system),
     )
-    named = reading.named
-    kept = {key for key in filled["texts"] if key not in named}
-    units = {key: u for key, u in filled["units"].items() if key.partition(".")[0] in kept}
-    state = State(
-        reading.system,
-        {**reading.texts, **{key: filled["texts"][key] for key in kept}},
-        {**reading.units, **units},
-        {**reading.standing, **{key: filled["standing"][key] for key in kept}},
-        {},
-        frozenset(kept),
-    )
-    if not named:
-        return Opened(reading.system, site)
+    if not reading.named:
+        return Opened(reading.system, site, may=_may(reading.may))
+    before = State(reading.system, reading.texts, reading.units, reading.standing)
+    state = filled_form(filled, before, reading.named)
     put = views.back(site, sheet.key, state, filled["way"])
-    return Opened(reading.system, put.site, None, put.what_if)
+    return Opened(reading.system, put.site, None, put.what_if, _may(reading.may))

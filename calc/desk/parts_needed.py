@@ -111,6 +111,7 @@ def _joints(start: Start | None) -> Iterator[Part]:
         if point in start.waters:
             continue
         ways_in = len(others) + (point == start.case.supply.start)
+        # where one pipe ends or two meet there is no tee
         ordered = sorted(sizes[point], key=sizes[point].__getitem__, reverse=True)
         tees.setdefault(ordered[0], []).extend([point] * max(0, ways_in - 2))
         for smaller in ordered[1:]:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from html import escape
 from typing import TYPE_CHECKING
 
+from calc.desk.said_of import running
 from calc.page import drawing
 from calc.page.hill.draw import drawn
 from calc.sheets.keep_up.drawing import scene
@@ -57,10 +58,7 @@ def _scene(start: Start, reader: Reader) -> Scene:
 
 
 def _alt(start: Start, reader: Reader) -> str:
-    taps = [
-        f"{tap.name} {reader.show(max(0.0, tap.after.pressure_pa), 'pressure', 2)}"
-        for tap in start.case.running
-    ]
+    taps = [f"{tap.name} {running(tap.after.pressure_pa, reader, 2)}" for tap in start.case.running]
     told = ", ".join(taps) or "nothing is open"
     return f"The supply in section, from its source to every outlet. Running pressure: {told}."
 

@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from calc.units import Reader
 
 NOT_KNOWN = said_of.NOT_KNOWN
-NO_WATER = "no water"  # a point above the water that feeds it
 DISPLAY = (
     "Read current and voltage from a display only. Measuring inside a box is for a licensed person."
 )
@@ -54,16 +53,25 @@ def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
         "Water within a minute. If not, stop and prime again: a dry pump is damaged.",
     )  # fmt: skip
     yield "Open the valve slowly. Let air out until the highest outlet runs without spitting.", ""
+    yield from _suction(work, start, reader)
+    yield "Close every outlet, and watch the pump stop.", _stops(work, start, reader)
+
+
+def _suction(work: Work, start: Start | None, reader: Reader) -> Iterator[tuple[str, str]]:
+    """The vacuum before the pump; not known where the flow would be that of an invented pump."""
     suction = work.part("suction")
     told = said_of.figure(suction, "Vacuum on a gauge")
-    if told is not None and suction is not None:
-        flow = _text(suction, "flow", reader)
-        vacuum = reader.show(told.value, told.quantity, told.digits)
-        yield (
-            f"Read the vacuum gauge before the pump, with {flow} running.",
-            f"{vacuum}. More means a clog or a longer lift.",
-        )
-    yield "Close every outlet, and watch the pump stop.", _stops(work, start, reader)
+    if told is None or suction is None:
+        return
+    if start is None:
+        yield "Read the vacuum gauge before the pump, with water running.", NOT_KNOWN
+        return
+    flow = _text(suction, "flow", reader)
+    vacuum = reader.show(told.value, told.quantity, told.digits)
+    yield (
+        f"Read the vacuum gauge before the pump, with {flow} running.",
+        f"{vacuum}. More means a clog or a longer lift.",
+    )
 
 
 def _text(part: object, key: str, reader: Reader) -> str:
@@ -194,9 +202,13 @@ def outlet_cells(one: AtOutlet, system: str, reader: Reader) -> tuple[str, ...]:
 def told_static(static_pa: float | None, reader: Reader) -> str:
     """A static pressure, or that no water stands at the point."""
     if static_pa is not None and static_pa < 0:
-        return NO_WATER
+        return said_of.NO_WATER
     return _shown(static_pa, "pressure", reader)
 
 
 def _shown(value: float | None, quantity: str, reader: Reader, none: str = NOT_KNOWN) -> str:
-    return none if value is None else reader.show(value, quantity)
+    if value is None:
+        return none
+    if quantity == "pressure":
+        return said_of.running(value, reader)
+    return reader.show(value, quantity)

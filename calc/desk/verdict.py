@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from calc.desk.said_of import few, lacking
 from calc.desk.work import all_ways, work_out
 from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
+from calc.units import Reader
 
 if TYPE_CHECKING:
     from calc.desk.work import Part, Work
@@ -57,13 +59,31 @@ def found(work: Work) -> tuple[Found, ...]:
         finding = unchecked("left", f"Not checked, {left.title}: the site lacks {left.lacks}.")
         all_of.append(finding)
         of[id(finding)] = left.key
+    short = overdrawn(work)
+    if short is not None:
+        all_of.append(short)
+        of[id(short)] = "keep_up"
     return tuple(Found(of[id(one)], one) for one in ranked(all_of))
+
+
+def overdrawn(work: Work) -> Finding | None:
+    """That everything open takes more than the well gives; None where it does not."""
+    if work.overdrawn is None:
+        return None
+    gives, takes = (Reader(work.system).show(one, "flow") for one in work.overdrawn)
+    return Finding(
+        "care",
+        "yield-short",
+        f"The well gives {gives}; everything open takes {takes}, only while water stands in it.",
+    )
 
 
 def _of_part(one: Part) -> tuple[Finding, ...]:
     if one.answer is not None:
         return one.answer.findings
-    said = next(iter(one.outcome.errors.values()), "its numbers cannot be read")
+    lacks = lacking(one)
+    first = next(iter(one.outcome.errors.values()), "its numbers cannot be read")
+    said = f"{few(lacks)} not known" if lacks else first.removesuffix(".")
     title = one.sheet.title.rstrip("?")
     return (unchecked("failed", f"Not worked out, {title}: {said}."),)
 

@@ -30,7 +30,7 @@ SLICE = 3  # changes worked out in one request, so that none keeps a browser lon
 def handle(request: Data) -> Data:
     """Answer one request.  Raises InputError for a link that cannot be read."""
     opened = _opened(request.get("fragment", ""))
-    where = Where(request.get("base", ""), bool(request.get("flat", False)))
+    where = Where(request.get("base", ""), bool(request.get("flat", False)), opened.may)
     stage = request.get("stage", "verdict")
     reply = _STAGES[stage](opened, where, int(request.get("at", 0)))
     return {"done": True, "at": 0, "said": list(opened.said), "name": opened.site.name,

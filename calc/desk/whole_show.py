@@ -6,7 +6,8 @@ from dataclasses import replace
 from html import escape
 from typing import TYPE_CHECKING
 
-from calc.desk import bands, changes, pairs, verdict
+from calc.desk import bands, changes, may_change, pairs, verdict
+from calc.desk.said_of import running
 from calc.desk.work import all_ways
 from calc.page.findings import GOOD, WORDS
 from calc.page.render import told
@@ -31,15 +32,16 @@ AGAIN = {GOOD: "still works", "tight": "borderline", "bad": "does not work"}
 
 
 class Where:
-    """Where pages are. base: way to the site's root; flat: pages end in .html."""
+    """Where pages are. base: way to the site's root; flat: pages end in .html; may: what the maker
+    of this page's link asks its reader to change, which goes along to each of them."""
 
-    def __init__(self, base: str, flat: bool) -> None:
-        self.base, self.flat = base, flat
+    def __init__(self, base: str, flat: bool, may: str = "") -> None:
+        self.base, self.flat, self.may = base, flat, may
 
     def page(self, name: str, fragment: str) -> str:
-        """Address of a page, opened on a fragment."""
+        """Address of a page, opened on a fragment of a site."""
         place = self.base + (name.rstrip("/") + ".html" if self.flat else name)
-        return f"{place}#{fragment}"
+        return f"{place}#{may_change.along(fragment, self.may)}"
 
 
 def anchor(address: str, words: str, css: str = "") -> str:
@@ -115,7 +117,7 @@ def outlets(work: Work, found: Iterable[Part], where: Where) -> str:
         if way is None or one.verdict is None:
             continue
         cells = (
-            reader.show(max(0.0, way.running_pa), "pressure"),
+            running(way.running_pa, reader),
             reader.show(way.outlet_flow, "flow"),
             reader.show(way.needed_pa, "pressure"),
         )
@@ -303,13 +305,18 @@ def sure(found: Bands | None, reader: Reader) -> str:
 
 
 def _band(one: Band, reader: Reader) -> str:
-    label, shown = escape(one.label), reader.show(one.value, one.quantity)
+    is_flow = one.quantity == "flow"
+    shown = reader.show(one.value, one.quantity) if is_flow else running(one.value, reader)
+    label = escape(one.label)
     if one.u <= 0:
         return f"<b>{label}</b>: {escape(shown)}. Nothing that moves it was assumed."
     unit = reader.unit(one.quantity)
     low, high, decimals = bands.rounded(unit.from_si(one.low), unit.from_si(one.high))
     most = [each.label for each, part in one.shares[:2] if part > 0]
-    less = " At the low end no water may come." if one.low < 0 else ""
+    less = ""
+    if one.low < 0 or (is_flow and one.low == 0):
+        sure = not is_flow and one.high < 0
+        less = " In all of it no water comes." if sure else " At the low end no water may come."
     return (
         f"<b>{label}</b>: {low:.{decimals}f} to {high:.{decimals}f} {escape(unit.symbol)} "
         f"({escape(shown)} as worked out). It hangs most on: {escape(', '.join(most))}.{less}"

@@ -17,7 +17,8 @@ from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
-from calc.sheets.parts.completed import completed
+from calc.sheets.parts.completed import completed, with_reasons
+from calc.sheets.parts.filling import filled_form
 from calc.site import link
 from calc.site.facts import GIVEN
 from calc.site.pack import pack, unpack
@@ -62,6 +63,7 @@ FALLING = (
 ONE_PIPE = frozenset(("reach", "gravity", "pump_match", "pipe", "surge", "hot_water", "tank"))
 # Where one of these could not be worked out, a whole supply cannot be said to work.
 DECIDING = frozenset(("keep_up", "reach", "gravity", "suction"))
+ALL_OPEN = "Flow of everything open"  # a figure of the whole supply
 KEPT = 300  # outcomes kept: a site worked out again solves only what the change reaches; our choice
 EVEN = 1.0  # Pa; outlets within this of each other have the same to spare: the solver's last bits
 
@@ -122,7 +124,20 @@ class Work:
         whole where a deciding part could not be worked out."""
         levels = [one.verdict.level if one.verdict else TIGHT for one in self.parts]
         levels += [TIGHT for _ in self.undecided]
+        levels += [TIGHT] if self.overdrawn else []
         return next((one for one in WORST if one in levels), TIGHT)
+
+    @property
+    def overdrawn(self) -> tuple[float, float] | None:
+        """(what the well gives, what everything open takes from it), m3/s, where that is more;
+        None where it is not, or not known.  Pages look at one or the other."""
+        gives = self.site.value("water.yield") if self.site.get("water.yield").known else None
+        found = self.part("keep_up")
+        if gives is None or not ways.has_pump(self.site) or found is None or not found.answer:
+            return None
+        flows = (one.value for one in found.answer.figures if one.label == ALL_OPEN)
+        takes = next(flows, 0.0)
+        return (gives, takes) if takes > gives else None
 
     @property
     def undecided(self) -> tuple[Left, ...]:
@@ -141,8 +156,15 @@ class Work:
 
 
 def keys(site: Site) -> tuple[str, ...]:
-    """The sheets that are about a site as it is: with its pump, or without one."""
-    return PUMPED if ways.has_pump(site) else FALLING
+    """The sheets that are about a site as it is: with its pump, or without one.
+
+    A pump in its water lifts none to itself; only of a well is asked what a well gives.
+    """
+    left_out = {"suction"} if site.value("pump.placement") == "in" else set()
+    if site.get("water.kind").known and site.value("water.kind") != "well":
+        left_out.add("well")
+    every = PUMPED if ways.has_pump(site) else FALLING
+    return tuple(key for key in every if key not in left_out)
 
 
 def lacking(site: Site, key: str) -> str:
@@ -180,26 +202,15 @@ def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
     sheet = find_sheet(key)
     reading = link.read(link.of_site(system, packed, way), sheet)
     filled = site_ops.linked(packed, key, way, system)
-    units = {
-        name: unit
-        for name, unit in filled["units"].items()
-        if name.partition(".")[0] in filled["texts"]
-    }
-    state = State(
-        system,
-        {**reading.texts, **filled["texts"]},
-        {**reading.units, **units},
-        {**reading.standing, **{name: filled["standing"][name] for name in filled["texts"]}},
-        filled["reasons"] | filled["cells"],
-        frozenset(filled["texts"]),
-    )
+    before = State(system, reading.texts, reading.units, reading.standing)
+    state = filled_form(filled, before)
     chosen = filled["way"]
     return Part(
         sheet,
         state,
         _outcome(sheet, state, quick),
         chosen,
-        link.write(sheet, state, packed, chosen, frozenset(filled["texts"])),
+        link.write(sheet, state, packed, chosen, state.kept),
     )
 
 
@@ -235,7 +246,7 @@ def work_out(site: Site, system: str = "", only: Iterable[str] = (), quick: bool
 
 @lru_cache(48)
 def _worked(packed: str, system: str, only: frozenset[str], quick: bool) -> Work:
-    site = completed(unpack(packed))
+    site = completed(with_reasons(unpack(packed)))
     packed, parts, left = pack(site), [], []
     outlet = weakest(site)
     for key in keys(site):

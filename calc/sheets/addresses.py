@@ -24,13 +24,15 @@ def addresses(
     flat: bool = False,
     carried: tuple[str, str] = ("", ""),
     going: tuple[str, str] | None = None,
+    may: str = "",
 ) -> Callable[[Link], str]:
     """What gives each ``Link`` of an answer its address.
 
     sheet, state: what was asked; example: whether all of it is the example's; base: way to the
     site's root; flat: pages end in .html; carried: the packed site that its links take along, and
     the way asked about; going: those that links to other sheets take along, with what was typed
-    here in the site (None: the same).
+    here in the site (None: the same); may: what the maker of this page's link asks its reader to
+    change, which stays said wherever the site goes along.
     """
 
     def address(link: Link) -> str:
@@ -39,7 +41,8 @@ def addresses(
         same = link.sheet == sheet.key
         taken = carried if same or going is None else going
         before = state if same else None
-        return f"{place}#{fragment(target, link.values, state.system, example, taken, before)}"
+        made = fragment(target, link.values, state.system, example, taken, before, may)
+        return f"{place}#{made}"
 
     return address
 
@@ -51,13 +54,15 @@ def fragment(
     example: bool = False,
     carried: tuple[str, str] = ("", ""),
     before: State | None = None,
+    may: str = "",
 ) -> str:
     """The part of a link after "#" that opens ``sheet`` with ``texts``.
 
     They are given by the reader, or where ``example`` the example's, as the answer they are from.
     carried: a packed site that fills the other fields, and the way asked about; before: the form
     of this sheet that the link changes (None: of another): what is as it was there keeps its
-    standing, so that what nobody gave does not become the reader's own.
+    standing, so that what nobody gave does not become the reader's own; may: as in
+    ``link.Reading``, written beside a site alone.
     """
     texts, kept = dict(texts), {entry.key for entry in sheet.fields if entry.key not in texts}
     standing = dict.fromkeys(texts, "example" if example else "given")
@@ -68,7 +73,7 @@ def fragment(
                 texts[entry.key] = UNKNOWN
             kept |= {entry.key} & before.kept
     state = State(system, texts, {}, standing)
-    return site_link.write(sheet, state, *carried, frozenset(kept))
+    return site_link.write(sheet, state, *carried, frozenset(kept), may)
 
 
 def _unchanged(sheet: Sheet, entry: Field, texts: Mapping[str, str], before: State) -> bool:

@@ -178,10 +178,21 @@ def linked(packed: str, key: str, way: str, system: str) -> Data:
     way: one that the site does not have is the first.  Raises InputError for no whole site.
     """
     site = unpack(packed)
+    if _assumes(site):
+        from calc.sheets.parts.completed import with_reasons  # a site of given facts waits for none
+
+        site = with_reasons(site)
     if way not in dict(views.choices(site, key)):
         way = ""
     asked = {"site": file.to_data(site), "sheet": key, "way": way, "system": system}
     return {**_fill(asked), **_reply(site)}
+
+
+def _assumes(site: Site) -> bool:
+    """Whether anything in a site was assumed."""
+    held = [*site.facts.values()]
+    held += [fact for rows in site.tables.values() for row in rows for fact in row.values()]
+    return any(fact.standing == ASSUMED for fact in held)
 
 
 def _back(request: Data) -> Data:

@@ -50,6 +50,17 @@ def part(fragment: str) -> tuple[list[tuple[str, str]], list[tuple[str, str]]]:
     return pairs, damaged
 
 
+def added(fragment: str, key: str, text: str) -> str:
+    """A whole fragment with one more pair before its check characters, which are made anew.
+
+    >>> held = [("v", "1"), ("site", "x")]
+    >>> added(join([*held, ("c", check(held))]), "a", "b")
+    'v=1&site=x&a=b&c=28v0f'
+    """
+    pairs = [*part(fragment)[0][:-1], (key, text)]
+    return join([*pairs, ("c", check(pairs))])
+
+
 def again(fragment: str) -> str | None:
     """A fragment spelled twice, spelled once; None where it is not."""
     return _unspelled(fragment) if "%25" in fragment else None

@@ -281,7 +281,7 @@ def test_letters_are_read_and_answered_or_asked_about(run, tmp_path):
     assert code == 1 and "letter 3 (line 6): There is nothing to read" in told
     assert [row["id"] for row in rows] == ["a", "b", "c"] and rows[0]["from"] == "'=x"
     assert "text" not in rows[0] and "Length of the pipe: 420 m" in rows[0]["facts"]
-    assert (rows[0]["sheet"], rows[0]["verdict"]) == ("keep_up", "Does not work")
+    assert (rows[0]["sheet"], rows[0]["verdict"]) == ("gravity", "Does not work")
     assert rows[1]["verdict"] == "" and rows[1]["ask"] and "#v=1" in rows[1]["links"]
     path.write_text("id,letter\n1,x\n")
     assert run("enquiries", path)[0] == 2

@@ -111,8 +111,8 @@ def test_a_letter_is_read_and_answered_by_what_it_is_about():
     )
     facts = {one["path"]: one["text"] for one in found["facts"]}
     assert facts["way.length"] == "420 m" and facts["water.kind"] == "spring"
-    assert found["sheet"] == "keep_up" and found["verdict"] == "Does not work"
-    assert found["link"].startswith("site/keep-up/#")
+    assert found["sheet"] == "gravity" and found["verdict"] == "Does not work"
+    assert found["link"].startswith("site/gravity/#")
     assert found["links"] and all(link.startswith("site/") for link in found["links"])
     alike(found, "metric")
 

@@ -179,6 +179,25 @@ def test_better_and_worse_are_said():
     assert "more to spare" in there[-1] and "less to spare" in back[-1]
 
 
+def test_a_pressure_that_cannot_be_had_is_said_and_never_shown_as_none():
+    a = alder_terrace()
+    b = a.put_cell("sections", 4, "height", Fact("45 m"))
+    html = ask(fragment=pairs.write("metric", a, b))["parts"]
+    way = next(w for w in all_ways(work_out(b).site) if w.outlet == "Cabin 3 shower")
+    assert way.running_pa < 0
+    short = f"{-way.running_pa / 1e5:.2f}"
+    row = next(r for r in html["outlets"].split("<tr>") if "Cabin 3 shower" in r)
+    cells = row.replace("\u00a0", " ")
+    assert f"no water: {short} bar short" in cells
+    assert ">0 bar<" not in cells and ">0.00 bar<" not in cells
+    assert "bar short in A" in html["top"].replace("\u00a0", " ")
+    whole = {"op": "desk", "sheet": "reach", "do": "whole", "stage": "verdict", "at": 0}
+    site = link.of_site("metric", pack(b))
+    reply = json.loads(bridge.handle(json.dumps({**whole, "fragment": site})))
+    said = reply["parts"]["outlets"].replace("\u00a0", " ")
+    assert f"no water: {short} bar short" in said
+
+
 def test_the_same_twice_differs_in_nothing():
     html = ask(fragment=pairs.write("metric", alder_terrace(), alder_terrace()))["parts"]
     assert compare.SAME in html["facts"]

@@ -175,8 +175,20 @@ def test_what_nobody_told_is_not_known():
     for line in ("pump: not known", "pressure tank, not known", "cable, size not known",
                  "Current not known"):  # fmt: skip
         assert line in text
+    assert "before the pump, with water running. not known" in " ".join(text.split())
     assert not [one for one in figures(text) if one[1] in ("L/min", "gpm")]
     assert "21.7 A" not in text
+
+
+def test_an_outlet_that_no_water_reaches_is_said_to_have_none():
+    made = site("alder").put_cell("sections", 4, "height", Fact("45 m"))
+    html = asked("installer", fragment=link.of_site("metric", pack(made)))["html"]
+    row = next(r for r in html.split("<tr>") if r.startswith('<th scope="row">Cabin 3 shower'))
+    cells = re.findall(r"<td>(.*?)</td>", plain(row))
+    assert cells[0] == "no water"
+    assert re.fullmatch(r"no water: [\d.]+ bar short", cells[1])
+    assert re.fullmatch(r"no water: [\d.]+ bar short", cells[4])
+    assert cells[2] == cells[5] == "0 L/min"
 
 
 def test_a_pump_that_nobody_named_gives_no_reading():

@@ -7,9 +7,10 @@ import pytest
 
 from calc import bridge, practice
 from calc.pipe import pipes
-from calc.sheets.parts.completed import completed
+from calc.sheets.parts import ways
+from calc.sheets.parts.completed import COMPLETED, completed, with_reasons
 from calc.site import link
-from calc.site.demo import alder_terrace
+from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace, to_change
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack
 from calc.site.site import Site
@@ -93,3 +94,71 @@ def test_a_line_that_goes_down_without_a_pump_named_is_one_without_a_pump(system
     assert reply["errors"] == {} and "sl-verdict" in reply["html"]
     named = completed(site.put("pump.set", Fact("3 bar")))
     assert not named.get("pump.present").known
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+def test_a_spring_gives_no_more_than_its_fall(system):
+    """Its level is what heights are counted from, and never the example's."""
+    row = {"from": "source", "to": "house", "length": "420 m", "height": "-38 m"}
+    site = Site(system=system).put("pump.present", Fact("no"))
+    site = site.put_rows("sections", ({key: Fact(text) for key, text in row.items()},))
+    assert ways.way_to_outlet(completed(site), "Shower", ways.THEN).running_pa < 1000 * 9.81 * 38
+    level = completed(site).get("water.level")
+    assert (level.text, level.standing) == ("0 m" if system == "metric" else "0 ft", ASSUMED)
+    rising = site.put_cell("sections", 0, "height", Fact("0 m"))  # counted from elsewhere
+    assert not completed(rising).get("water.level").known
+
+
+# Reasons told again -----------------------------------------------------------------------------
+
+
+def reasons(site):
+    """{place: reason} of all that is assumed in a site."""
+    rows = {
+        (table, at, key): fact
+        for table, held in site.tables.items()
+        for at, row in enumerate(held)
+        for key, fact in row.items()
+    }
+    return {
+        p: fact.reason for p, fact in {**site.facts, **rows}.items() if fact.standing == ASSUMED
+    }
+
+
+def falling(system):
+    row = {"from": "pump", "to": "house", "length": "300 m", "height": "-30 m"}
+    return Site(system=system).put_rows("sections", ({k: Fact(t) for k, t in row.items()},))
+
+
+@pytest.mark.parametrize("system", ["metric", "us"])
+@pytest.mark.parametrize("made", [told, falling])
+def test_a_link_tells_again_why_each_thing_was_completed(made, system):
+    site = completed(made(system))
+    opened = unpack(pack(site))
+    assert reasons(opened) != reasons(site)  # a link has no room for them
+    assert reasons(with_reasons(opened)) == reasons(site)
+    assert pack(with_reasons(opened)) == pack(site)
+
+
+def test_the_page_that_a_completed_link_opens_says_its_reasons():
+    where = link.of_site("metric", pack(completed(told())))
+    asked = {"op": "read", "sheet": "keep_up", "fragment": where}
+    held = json.loads(bridge.handle(json.dumps(asked)))["site"]
+    said = {*held["reasons"].values(), *held["cells"].values()}
+    assert "usual; our choice" in said
+    assert not {one for one in said if "whoever made the link" in one}
+
+
+def test_what_another_assumed_keeps_its_maker():
+    site = completed(told()).put("pump.set", Fact("4.2 bar", ASSUMED, "a guess"))
+    opened = with_reasons(unpack(pack(site)))
+    assert opened.get("pump.set").reason == "assumed by whoever made the link"
+    assert opened.get("suction.length").reason == site.get("suction.length").reason
+
+
+def test_a_copy_of_the_example_stays_from_the_example():
+    site = unpack(pack(to_change("Mine")))
+    found = with_reasons(site)
+    held = [found.get(path) for path in COMPLETED]
+    assert {fact.reason for fact in held} <= {FROM_THE_EXAMPLE, "our choice"}
+    assert reasons(found) == reasons(site)

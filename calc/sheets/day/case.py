@@ -22,7 +22,7 @@ from calc.sheets.day.form import (
     store_of,
     supply_of,
 )
-from calc.sheets.parts.supply_form import NO_PUMP
+from calc.sheets.parts.fields import NO_PUMP
 from calc.site.supply import (
     WATER,
     Built,

@@ -16,8 +16,8 @@ from calc.pipe import pipes
 from calc.sheets.day.form import table_texts
 from calc.sheets.day.judge import enough_source
 from calc.sheets.parts.carry import exact
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.pipe_choice import pipe_of
-from calc.sheets.parts.supply_form import NO_PUMP
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.parts.tries import Change
 from calc.site.supply import PUMP, SOURCE, fold, plain

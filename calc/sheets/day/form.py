@@ -11,9 +11,10 @@ from calc.network.over_a_day import Piece, Store
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.sheets.day.rows import DRAWS, OUTLETS, STORES
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
-from calc.sheets.parts.supply_form import NO_PUMP, field_of, rows_of, tables_of
+from calc.sheets.parts.supply_form import field_of, rows_of, tables_of
 from calc.sheets.parts.supply_tables import RUNS
 from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import (

@@ -14,8 +14,8 @@ from calc.sheets.day.case import HAIR, comes
 from calc.sheets.day.why import why
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.clock import clock
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.pipe_choice import pipe_of
-from calc.sheets.parts.supply_form import NO_PUMP
 from calc.sheets.parts.tank_sizes import round_up
 from calc.units import HOUR, number_text
 

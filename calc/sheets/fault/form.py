@@ -22,9 +22,10 @@ from calc.network.fault_readings import (
 )
 from calc.sheets.fault.rows import AFTER, BEFORE, BUCKETS, GAUGES, NONE, ONE, SIGNS
 from calc.sheets.parts import supply_form
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
-from calc.sheets.parts.supply_form import NO_PUMP, rows_of, tables_of
+from calc.sheets.parts.supply_form import rows_of, tables_of
 from calc.sheets.parts.supply_tables import RUNS, TANKS, TAPS
 from calc.sheets.parts.table_texts import table_text
 from calc.site.supply import (

@@ -13,6 +13,7 @@ from calc.page.fields import Choice, Field, Number, Sheet
 from calc.sheets.fault.rows import BUCKETS, GAUGES, OPEN, SIGNS
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
+    NO_PUMP,
     SUCTION_LONG,
     altitude,
     least_pump_flow,
@@ -35,7 +36,7 @@ if TYPE_CHECKING:
 NOTICED, AT_PUMP, SOURCE, HILL = (
     "What you notice", "Read at the pump", "Source and water", "Tanks up the hill",
 )  # fmt: skip
-HELD, FULL, NO_PUMP = "held", "full", "none"
+HELD, FULL = "held", "full"
 PUMPED, WITH_SET, FIXED, FALLS = (
     ("drive", (HELD, FULL)), ("drive", (HELD,)), ("drive", (FULL,)), ("drive", (NO_PUMP,)),
 )  # fmt: skip

@@ -15,10 +15,10 @@ from calc.network.way import way_to
 from calc.sheets.keep_up.cause import Cause, cause_of
 from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS, TANKS
 from calc.sheets.parts import supply_form
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.guard import BOTH
 from calc.sheets.parts.pipe_choice import pipe_of
 from calc.sheets.parts.pump_choice import chosen_pump
-from calc.sheets.parts.supply_form import NO_PUMP
 from calc.site.supply import (
     PUMP,
     PUMP_PART,

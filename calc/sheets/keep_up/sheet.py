@@ -18,6 +18,7 @@ from calc.sheets.keep_up.rows import LEVEL_M, PIPES, RUNS, SET_PA, SUCTION_M, TA
 from calc.sheets.parts.fields import (
     CAREFUL_ALTITUDE,
     MOST_LIFT,
+    NO_PUMP,
     SUCTION_LONG,
     altitude,
     hottest_pipe,
@@ -36,7 +37,6 @@ from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
 from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
-from calc.sheets.parts.supply_form import NO_PUMP
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

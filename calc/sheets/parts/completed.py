@@ -7,14 +7,18 @@ nothing can be solved; with it there is an answer, and a question to ask back.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.pipe import pipes
 from calc.sheets.parts import ways
 from calc.sheets.parts.fields import SUCTION_LONG
-from calc.site.facts import ASSUMED, Fact
-from calc.site.rows import PUMP, SOURCE, fold
+from calc.site.demo import FROM_THE_EXAMPLE
+from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
+from calc.site.open_water import begins, named
+from calc.site.pack import FROM_A_LINK
+from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.units import QUANTITIES, Reader, parse, plain_number
 
 if TYPE_CHECKING:
@@ -33,6 +37,10 @@ FALLS = "the water comes from above, and no pump is named"
 NO_SIZE = "the smallest that keeps the water below {} with all open"
 USUAL = "usual; our choice"
 ONE_SHOWER = "one shower, as nobody said what opens"
+# What is completed, beside the ends and sizes of sections.
+COMPLETED = ("pump.present", "pump.set", "water.level", "suction.pipe", "suction.length")
+SHOWER = ("name", "kind", "after")
+COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
 
 
 def completed(site: Site) -> Site:
@@ -46,8 +54,7 @@ def completed(site: Site) -> Site:
         return site  # and no answer about a whole supply
     if _falls(site):
         site = _without_pump(site)
-    if ways.has_pump(site):
-        site = _with_pump(site)
+    site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
     return _with_pipes(_with_outlet(site))
 
 
@@ -55,6 +62,11 @@ def _falls(site: Site) -> bool:
     """Whether nobody named a pump and the line goes down from where it begins."""
     if any(path.startswith("pump.") for path in site.facts):
         return False
+    return _goes_down(site)
+
+
+def _goes_down(site: Site) -> bool:
+    """Whether the first section ends below what heights are counted from: its water then."""
     height = site.cell("sections", site.rows("sections")[0], "height")
     return isinstance(height, float) and height < 0.0
 
@@ -64,7 +76,14 @@ def _without_pump(site: Site) -> Site:
     for at, row in enumerate(site.rows("sections")):
         if fold(site.word("sections", row, "from")) == fold(PUMP):
             site = site.put_cell("sections", at, "from", Fact(SOURCE, ASSUMED, FALLS))
-    if site.best("water.level").known:
+    return site
+
+
+def _with_datum(site: Site) -> Site:
+    """With heights counted from where the line begins, where nobody said how high that is."""
+    row = named(site)
+    told = row is not None and site.cell("sources", row, "level") is not None
+    if told or site.best("water.level").known or not (begins(site) and _goes_down(site)):
         return site
     return site.put("water.level", Fact(DATUM[_system(site)], ASSUMED, "where the line begins"))
 
@@ -98,6 +117,87 @@ def _put(site: Site, path: str, text: str, reason: str) -> Site:
 def _length(metres: float, system: str) -> str:
     unit = QUANTITIES["length"].default(system)
     return f"{plain_number(math.ceil(unit.from_si(metres)), 4)} {unit.symbol}"
+
+
+# Reasons told again ---------------------------------------------------------------------------
+
+
+def with_reasons(site: Site) -> Site:
+    """The site with the reasons of what ``completed`` assumed, which a link has no room for.
+
+    A fact that was assumed, and is as ``completed`` would assume it today, has its reason; where
+    more of the site is the example's, what the example says stays said to be from it.  No text and
+    no standing changes.  Raises nothing.
+    """
+    bare, taken = _untold(site)
+    if not taken:
+        return site
+    again = completed(bare)
+    alike = {}
+    for place, old in taken.items():
+        new = _at(again, place)
+        if new.standing == ASSUMED and _alike(place, old, new):
+            alike[place] = new
+    copied = _is_copied(site)
+    for place, old in taken.items():
+        by_example = old.reason == FROM_THE_EXAMPLE
+        if place in alike and not (by_example and copied):
+            site = _with(site, place, replace(old, reason=alike[place].reason))
+        elif by_example and not copied:  # it is as in the example by chance
+            site = _with(site, place, replace(old, reason=FROM_A_LINK))
+    return site
+
+
+def _is_copied(site: Site) -> bool:
+    """Whether a site was made of the example: much of it is still assumed from there."""
+    same = sum(fact.reason == FROM_THE_EXAMPLE for fact in site.facts.values())
+    return same >= COPIED
+
+
+Place = tuple[str, int, str]  # (table, row, column); of a single fact ("", 0, path)
+
+
+def _untold(site: Site) -> tuple[Site, dict[Place, Fact]]:
+    """(the site without what may have been completed, what that was)."""
+    taken = {("", 0, path): site.get(path) for path in COMPLETED if _is_untold(site.get(path))}
+    bare = site
+    for _, _, path in taken:
+        bare = bare.put(path, NOT_KNOWN)
+    for at, row in enumerate(site.rows("sections")):
+        for column in ("from", "pipe"):
+            if _is_untold(row.get(column, NOT_KNOWN)):
+                taken["sections", at, column] = row[column]
+                known = Fact(PUMP) if column == "from" else NOT_KNOWN  # a pump, until it falls
+                bare = bare.put_cell("sections", at, column, known)
+    rows = site.rows("outlets")
+    shower = [rows[0].get(key, NOT_KNOWN) for key in SHOWER] if len(rows) == 1 else [NOT_KNOWN]
+    if all(one.standing == ASSUMED for one in shower) and _is_untold(shower[0]):
+        taken |= {("outlets", 0, key): rows[0][key] for key in SHOWER}
+        bare = bare.put_rows("outlets", ())
+    return bare, taken
+
+
+def _is_untold(fact: Fact) -> bool:
+    return fact.standing == ASSUMED and fact.reason in (FROM_A_LINK, FROM_THE_EXAMPLE)
+
+
+def _at(site: Site, place: Place) -> Fact:
+    table, at, key = place
+    if not table:
+        return site.get(key)
+    rows = site.rows(table)
+    return rows[at].get(key, NOT_KNOWN) if at < len(rows) else NOT_KNOWN
+
+
+def _with(site: Site, place: Place, fact: Fact) -> Site:
+    table, at, key = place
+    return site.put_cell(table, at, key, fact) if table else site.put(key, fact)
+
+
+def _alike(place: Place, one: Fact, other: Fact) -> bool:
+    table, _, key = place
+    slot = BY_TABLE[table].column(key) if table else BY_PATH[key]
+    return slot.tidied(one.text) == slot.tidied(other.text)
 
 
 # Pipe and outlets -------------------------------------------------------------------------------

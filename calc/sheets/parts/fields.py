@@ -13,6 +13,7 @@ CAREFUL_ALTITUDE = Unknown(
 )
 # where air presses against the water's own pressure, thinner air leaves more of it: sea level
 SEA_LEVEL = Unknown("0 m", "0 ft", "careful: at a greater altitude there is more to use")
+NO_PUMP = "none"  # choice of how the water is driven: it comes from above
 BURIED = Unknown("20 °C", "68 °F", "usual for buried pipe")
 
 

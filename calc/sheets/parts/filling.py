@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import replace
+from typing import Any
 
 from calc.page import row_text
 from calc.page.fields import UNKNOWN as ASKED
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text
+from calc.page.state import State
 from calc.sheets.parts.bindings import CALCULATED, Asked, Binding
 from calc.sheets.parts.table_bindings import TableBinding
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, Fact
@@ -132,3 +134,26 @@ def with_default(entry: Field, metric: str, us: str) -> Field:
     if isinstance(entry, Rows):
         return replace(entry, metric=row_text.decode(metric), us=row_text.decode(us))
     return replace(entry, start=metric)
+
+
+def filled_form(
+    filled: Mapping[str, Any], base: State, named: Collection[str] = frozenset()
+) -> State:
+    """A form as a site fills it: what it says of every field that the form's own link does not.
+
+    filled: what ``site_ops`` replies to "fill"; base: the form before; named: keys of the fields
+    that its link says itself.  ``kept`` of what comes back: fields that the site fills.
+    """
+    mine = [key for key in filled["texts"] if key not in named]
+    taken = frozenset(mine)
+    units = {
+        place: unit for place, unit in filled["units"].items() if place.partition(".")[0] in taken
+    }
+    return State(
+        base.system,
+        {**base.texts, **{key: filled["texts"][key] for key in mine}},
+        {**base.units, **units},
+        {**base.standing, **{key: filled["standing"][key] for key in mine}},
+        filled["reasons"] | filled["cells"],
+        taken,
+    )

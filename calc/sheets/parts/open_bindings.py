@@ -7,7 +7,7 @@ from dataclasses import replace
 from calc.page.fields import Sheet
 from calc.page.state import State
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, written
-from calc.sheets.parts.supply_form import NO_PUMP
+from calc.sheets.parts.fields import NO_PUMP
 from calc.sheets.parts.ways import has_pump
 from calc.site.facts import ASSUMED, Fact
 from calc.site.open_water import named

@@ -16,7 +16,6 @@ if TYPE_CHECKING:
 
     from calc.page.form import Row, Values
 
-NO_PUMP = "none"  # choice of how the water is driven
 # tables and columns of ``Supply`` -> those of the form
 _TABLES = {"sections": "runs", "outlets": "taps"}
 _COLUMNS = {
