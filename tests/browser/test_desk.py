@@ -1,4 +1,4 @@
-"""From a customer's words to a checked answer, a letter and a sheet: the whole way, no number typed.
+"""From a customer's words to a checked answer, a letter and a sheet, with no number typed.
 
 On a desk and on a phone, by keyboard alone, and with the network cut; ``tests/runtime/test_folder``
 goes the same way from a folder on a disk.
@@ -23,7 +23,9 @@ WORDS = ("Works", "Borderline", "Does not work")
 COPIED = """window.copied = {};
     const kept = {
         write: async ([item]) => {
-            for (const type of item.types) window.copied[type] = await (await item.getType(type)).text();
+            for (const type of item.types) {
+                window.copied[type] = await (await item.getType(type)).text();
+            }
         },
     };
     Object.defineProperty(navigator, "clipboard", { value: kept, configurable: true });"""
@@ -73,7 +75,7 @@ def journey(page, enquiry, go=press):
     go(page, page.get_by_role("link", name="The installer's sheet"))
     page.locator(".sl-sheet-page").nth(1).wait_for(timeout=READY)
     assert word in page.locator(".sl-sheet .sl-word").first.inner_text()
-    assert "140 m" in page.locator(".sl-sheet").inner_text()
+    assert "140 m" in page.locator(".sl-sheet").inner_text().replace("\u00a0", " ")
     assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
     return fragment
 
