@@ -23,6 +23,7 @@ from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
+from calc.site.enquiry_supposed import of_a_machine, requested
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
@@ -65,7 +66,7 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
-_OFFERED = {"power.source", "power.battery", "pump.control"}
+_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
 _ASKS = re.compile(
     r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
@@ -78,6 +79,8 @@ def _wanted(clean: str, start: int) -> bool:
     begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
     said = clean[begin:start].strip()
     asks = list(_ASKS.finditer(said))
+    if len(re.findall(r"[.!?\n]", clean.strip())) <= 1:
+        return False  # a letter of one question tells by it
     return bool(asks) and not _THERE.search(said, asks[-1].start())
 
 
@@ -88,7 +91,11 @@ def _words(clean: str, found: Found) -> None:
         near = stop is not None and stop.start() - one.end < 22
         if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
             continue
-        if asked and one.path in _OFFERED and _wanted(clean, one.start):
+        if one.path in _OFFERED and (
+            (asked and _wanted(clean, one.start)) or requested(clean, one.start)
+        ):
+            continue
+        if one.path.startswith("power.") and of_a_machine(clean, one.start):
             continue
         found.pieces.append(
             Piece(

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_supposed as supposed
 from calc.site.enquiry_model import Ignored
 
 MASK = "¤"  # stands where no fact may be read
@@ -255,6 +256,7 @@ _IF = re.compile(
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
 _IF_ENDS = re.compile(
     r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
@@ -272,6 +274,8 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
     found: list[tuple[int, int, str]] = []
     theirs = False
+    sentences = tuple(sentences)
+    alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
         other = _OTHER.search(said)
@@ -290,6 +294,9 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
             )
         found += _past(said, start)
         found += _considered(said, start)
+        found += supposed.supposed(said, start)
+        if not alone:
+            found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found
 
 
@@ -321,7 +328,7 @@ def _begins(said: str, maybe: re.Match[str]) -> int:
 
 
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:
-    was = _WAS.search(said)
+    was = _WAS.search(said) or supposed.long_ago(said)
     if was is None:
         passive = re.search(
             r"\b(?:was|were|has been|got|is) (?:replaced|swapped|changed) (?:with|by|for|to)\b",
