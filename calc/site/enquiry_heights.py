@@ -26,7 +26,7 @@ _UP_TO = re.compile(
     r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
-    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
 _OF_FALL = re.compile(
     r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$"
@@ -219,6 +219,11 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         tank, token.sign = True, 1.0
     if tank:
         found["tank.level"], found["way.climb"] = 6.5, 0
+    if re.search(
+        r"\b(?:data ?sheets?|specs?|specification|curve|brochure|name ?plate|the box|label|leaflet)\b[^.;\n]*$",
+        near.before[-70:],
+    ):
+        found["way.climb"] = 0  # a pump's, on paper
     if at.before == "PUMP" and re.search(
         r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]
     ):

@@ -58,6 +58,5 @@ def _yields(clean: str, token: Token, sentences: Spans) -> bool:
     if token.kind != "flow":
         return False
     _, said = _around(clean, token, sentences)
-    return bool(re.search(r"\b(?:spring|well|bore|creek|source)", clean)) and not _NO_YIELD.search(
-        said
-    )
+    source = re.search(r"\b(?:spring|well|bore|creek|source)", clean)
+    return bool(source) and not _NO_YIELD.search(said) and not said.rstrip().endswith("?")

@@ -61,7 +61,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
 ))  # fmt: skip
 _ZIP = re.compile(r"\b[A-Z]{2},? \d{5}(?:-\d{4})?\b")
 _FORWARDED = re.compile(
-    r"^[ >]*-{2,}\s*(?:original|forwarded) message|^[ >]*begin forwarded message"
+    r"^[ >]*-{2,}\s*(?:original|forwarded) message|^[ >]*(?:begin )?forwarded (?:message|mail|e-?mail)\b.{0,60}$"
     r"|^[ >]*from: .{0,200}\n[ >]*(?:sent|date|to|subject): ", re.M
 )  # fmt: skip
 _WROTE = re.compile(r"^[ ]*(?:on|am|le) .{5,150}\n?.{0,80}\bwrote:\s*$", re.M)
@@ -74,6 +74,8 @@ _SIGN = re.compile(
     r"[ ,!.-]*\n", re.M
 )  # fmt: skip
 _SENT = re.compile(r"^[ ]*sent from .{0,60}$|^[ ]*get outlook for .*$", re.M)
+_FIELD = re.compile(r"^[ ]*[a-z][a-z /()?-]{2,40}: *\S", re.M)
+_FIELDS = 4  # labels with values from which on lines are a form's; our choice
 _TELLS = 3  # numbers from which on a mail with one question tells something; our choice
 _GREETING = 15  # words up to which what stands before earlier mail only hands it on; our choice
 _AFTER_SIGN = 70  # characters of a line beyond which it is no part of a signature; our choice
@@ -174,7 +176,7 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
     stop = min((start for start, end, _ in quoted if end == len(low)), default=len(low))
     found = [(*line.span(), SIGNED) for line in _SENT.finditer(low)]
     dashes = _DASHES.search(low)
-    if dashes and low[: dashes.start()].strip():
+    if dashes and low[: dashes.start()].strip() and not _form(low, dashes):
         thread = min(
             (m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))),
             default=stop,
@@ -195,6 +197,12 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
         }:
             found.append((sign.start(), min(end, stop), SIGNED))
     return found
+
+
+def _form(low: str, dashes: re.Match[str]) -> bool:
+    """Whether a line of dashes stands under the heading of a form, and not above a name."""
+    rest = low[dashes.end() :]
+    return len(_FIELD.findall(rest)) >= _FIELDS and len(rest) > dashes.start()
 
 
 def masked(low: str, spans: Iterable[Ignored]) -> str:

@@ -37,7 +37,7 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
     ),
 )
 _LONG_AGO = re.compile(
-    r"\b(?:many|some|several|a few|ten|twenty|thirty|\d+|few) (?:years?|decades?) (?:back|earlier|before|since)\b|\b(?:previous|former|earlier|last|prior) (?:people|owners?|tenants?|occupants?|family|couple|lot|lady|man|folk|folks|farmer)\b|\bback in (?:the day|my)\b|\bwhen (?:i|we) (?:was|were) (?:a )?(?:kids?|child(?:ren)?|boys?|girls?|young|small)\b|\bin (?:my|his|her) (?:grand)?(?:father|mother|dad|parents)'?s? (?:day|time)\b"
+    r"\b(?:many|some|several|a few|ten|twenty|thirty|\d+|few) (?:years?|decades?) (?:back|earlier|before|since)\b|\b(?:previous|former|earlier|last|prior) (?:people|owners?|tenants?|occupants?|family|couple|lot|lady|man|folk|folks|farmer)\b|[a-z\d¤]¤* (?:years? |decades? )?(?<=[¤s] )back,? (?:it|the|we|there|our)\b|\bback in (?:the day|my)\b|\bwhen (?:i|we) (?:was|were) (?:a )?(?:kids?|child(?:ren)?|boys?|girls?|young|small)\b|\bin (?:my|his|her) (?:grand)?(?:father|mother|dad|parents)'?s? (?:day|time)\b"
     r"|\b(?:has|have|had) (?:since |now )?been (?:taken out|removed|sold|scrapped|pulled out|dismantled|stolen|given away|thrown out|taken away|filled in|capped)\b|\b(?:broke|burnt|burned|froze|died|cracked|rotted|collapsed|fell apart) (?:last|in|two|three|years|long|for good)\b"
 )
 _GOES_ON = re.compile(

@@ -34,7 +34,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)?,? (?:right |just |directly |close )?(?:by|next to|beside|near|close to|alongside) (?:it|them)\b"),
     ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
-    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
     ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
@@ -49,9 +49,9 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
     ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
-    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
-    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
@@ -104,7 +104,7 @@ _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
 _LINE = re.compile(
-    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
+    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|\d ?in(?:ch)?)\b|\d\""
 )
 
 
@@ -114,7 +114,11 @@ def _loose(low: str, one: Said) -> bool:
     said = low[one.start : one.end]
     if one.path == "pump.placement":
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
-    if one.path != "pipes.held" or one.value != "buried":
+    if one.path != "pipes.held":
+        return False
+    if _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18]):
+        return True
+    if one.value != "buried":
         return False
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
     ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
@@ -124,6 +128,9 @@ def _loose(low: str, one: Said) -> bool:
     return bool(tank) or not (_LINE.search(line) or alone)
 
 
+_NO_LINE = re.compile(
+    r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
+)
 _DENIED = re.compile(
     r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
     r"|of the net there is not)"
