@@ -67,6 +67,7 @@ def _earlier(low: str, piece: Piece) -> Piece:
 
 
 _OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
+_PLACED = {"pump.placement", "pump.works"}
 _ASKS = re.compile(
     r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
@@ -79,12 +80,11 @@ def _wanted(clean: str, start: int) -> bool:
     begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
     said = clean[begin:start].strip()
     asks = list(_ASKS.finditer(said))
-    if len(re.findall(r"[.!?\n]", clean.strip())) <= 1:
-        return False  # a letter of one question tells by it
     return bool(asks) and not _THERE.search(said, asks[-1].start())
 
 
 def _words(clean: str, found: Found) -> None:
+    alone = len(re.findall(r"[.!?\n]", clean.strip())) <= 1  # a letter of one question
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
@@ -92,7 +92,8 @@ def _words(clean: str, found: Found) -> None:
         if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
             continue
         if one.path in _OFFERED and (
-            (asked and _wanted(clean, one.start)) or requested(clean, one.start)
+            (asked and not (alone and one.path in _PLACED) and _wanted(clean, one.start))
+            or requested(clean, one.start)
         ):
             continue
         if one.path.startswith("power.") and of_a_machine(clean, one.start):
@@ -222,6 +223,10 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     elif token.kind == "flow" or "water.yield" in weights:
         weights = enquiry_weigh.flow(token, near, weights)
     if not weights or max(weights.values()) < LEAST:
+        return
+    if max(weights, key=lambda one: weights[one]).startswith("power.") and of_a_machine(
+        clean, token.start
+    ):
         return
     levels = [one for one in ("well.static", "well.pumping") if one in weights]
     if levels:  # the level of the well's page is the lowest water of the site, too

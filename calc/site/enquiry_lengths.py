@@ -90,6 +90,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     ):
         found["well.depth"] = 6.5
     _of_suction(near, at, found)
+    _whose(token, near, found)
     _altitude(token, near, at, found)
 
 
@@ -150,6 +151,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
+_OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
+
+
 def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """A pump that hangs, and a well that goes down."""
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
@@ -159,6 +163,10 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
     if deep and alone and at.before == "WELL" and not found:
         found["well.depth"] = 6
+    if "well.bore" in found and not (
+        near.subject == "WELL" or _OF_WELL.search(near.before[-90:] + near.right[:40])
+    ):
+        del found["well.bore"]
     wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if wide > 10:
         found.pop("well.bore", None)
@@ -174,7 +182,9 @@ def _of_drip(near: Context, found: dict[str, float]) -> None:
     if spaced and re.search(r"\b(?:drippers?|emitters?)\b[^.;\n]*$", near.before):
         found.clear()
         found["drip.spacing"] = 9
-    line = re.search(r"\bline length ?[:=]? ?$", near.left)
+    line = re.search(r"\bline length ?[:=]? ?$", near.left) or (
+        re.search(r"\bdrip\b[^.;\n]{0,25}\blines(?: are| of)? $", near.before[-60:])
+    )
     if re.match(r" ?per (?:line|row|lateral)\b", near.right):
         found.clear()
         found["drip.length"] = 9
@@ -247,6 +257,38 @@ def _well_down(near: Context, found: dict[str, float]) -> bool:
         found["water.level"], found["well.depth"] = 5, 5
         return True
     return False
+
+
+_SUBJECT = re.compile(
+    r"(?:^|[.;:,(\n] ?|\b(?:and|but|while|whose) )(?:(?:the|our|my|an?|this|that|its|his|her|each|every|one) )?(?P<who>(?:[a-z'-]+ ){0,3}[a-z'-]+) (?:is|are|was|lies|sits|stands|ends|stops|starts|begins|measures|reaches)"
+    r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
+)
+_ITS_OWN = re.compile(
+    r"\b(?:pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
+)
+_WIRES = re.compile(r"\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b")
+_OF_AREA = re.compile(r"\b(?:garden|greenhouse|field|plot|bed|beds|poly ?tunnel|yard|lawn|roof|house|barn|room|orchard|paddock)s?$")
+
+
+def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
+    """What a ladder or a shed measures, or how far it is from the house, is no way of water."""
+    one = _SUBJECT.search(near.before[-80:])
+    if one is None:
+        return
+    who = one["who"]
+    other = _WIRES.search(who) or (not places.noun(who) and not _ITS_OWN.search(who))
+    side = (
+        _OF_AREA.search(who)
+        and not re.search(r"\b(?:to|from)\b", who)
+        and re.match(r" ?(?:long|wide|high|tall|by)\b|across(?! the)", near.right)
+    )
+    apart = places.noun(who) == "HOUSE" and re.match(
+        r" ?(?:away )?from (?:the |our )?(?:main )?(?:house|cabin|home|cottage|farmhouse)\b", near.right
+    )
+    if other or side or apart:
+        token.extra["other"] = 1.0
+        for path in ("way.length", "way.climb", "water.level", "well.bore", "well.depth"):
+            found.pop(path, None)
 
 
 def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:

@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|persons of service|lodgers|tenants|volunteers|mouths)\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -47,7 +47,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
+    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -82,6 +82,7 @@ _WHOLE = (
     re.compile(
         rf"(?<![\w¤-])({NUMBER}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
     ),
+    re.compile(rf", ({NUMBER}) (?:in all|altogether|all told|all together)(?= ?[.,;!\n]|$)"),
     re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
     re.compile(
         rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"

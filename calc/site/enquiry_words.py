@@ -26,7 +26,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
-    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
@@ -125,7 +125,9 @@ def _loose(low: str, one: Said) -> bool:
     tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
     line = low[begin : min(ends, default=len(low))]
     alone = len(line) < 25 and not re.search(r"\b(?:tank|cable|cistern|wire|box|is)\b", line)
-    return bool(tank) or not (_LINE.search(line) or alone)
+    its = re.match(r"\s*(?:and )?(?:it|they|all of it|everything)\b", line)
+    goes_on = its and _LINE.search(low[max(0, begin - 120) : begin])
+    return bool(tank) or not (_LINE.search(line) or alone or goes_on)
 
 
 _NO_LINE = re.compile(
@@ -273,7 +275,7 @@ _ABOVE_CLUES = re.compile(
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
     r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
-    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
+    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
 )
 
 
