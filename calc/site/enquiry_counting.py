@@ -103,7 +103,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if _is_outlet(path) else None
     after = low[end : end + 70]
-    if _EACH.match(after):
+    if _EACH.match(after) or _EACH_LIST.match(after):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
     if (
@@ -135,6 +135,9 @@ _AND_ONE = re.compile(
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
+)
+_EACH_LIST = re.compile(
+    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
@@ -207,7 +210,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms)\b[^.;]*$"
 )
 
 
@@ -221,7 +224,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 

@@ -110,6 +110,9 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
+    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
+        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+        return
     if one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8
     elif one == "STORE" and other in {"HOUSE", ""}:
@@ -140,6 +143,12 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found.clear()
 
 
+_TWICE = re.compile(
+    r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
+)
+_EACH_OTHER = re.compile(
+    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
+)
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 
 

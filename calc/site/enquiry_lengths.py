@@ -102,7 +102,13 @@ _WENT_DOWN = re.compile(
 )
 _LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
-    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about)? $"
+    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about| another| a further| some| to)* $"
+)
+_THING_FALLS = re.compile(
+    r"\b(?:the|an?|our|my|its|when|and|some) (?P<who>(?!an?\b|the\b|of\b)[a-z]+)(?: itself| often| still| then)? (?:falls?|fell|drops?|dropped|rises?|rose|sinks?|sank|climbs?|climbed|goes up|goes down)\b,?(?: [a-z]+){0,3} ?$"
+)
+_LAND = re.compile(
+    r"land|ground|terrain|hill|slope|path|track|trail|field|garden|road|lane|drive|meadow|paddock|valley|bank|plot|site|pipe|line|poly|hose|main|run|route|way|trench|conduct|tube|water|it|that|which|this|house|cabin|gully|ridge|driveway|yard|level|well|spring|source|static|table|cistern|tank|intake|pasture|there|elevation"
 )
 _RISE_IN = re.compile(
     r"^ ?(?:of )?(?:rise|climb|fall|drop|lift)(?: altogether| in all| total)? (?:in|over|across|along) (?:about |the |some )*$"
@@ -140,7 +146,8 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found["way.length"] = max(found.get("way.length", 0), 5)
     if re.search(r"\btrench\b[^.;\n]*$", near.left):
         found.pop("well.depth", None)
-    if _FALLS.search(near.left):
+    falls = _THING_FALLS.search(near.before[-60:])
+    if _FALLS.search(near.left) or (falls and not _LAND.search(falls["who"])):
         found.pop("way.climb", None)
     if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
         found.pop("way.length", None)

@@ -70,6 +70,8 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
         kept = (
             _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
         )
+        if not kept:
+            continue
         if len(kept) == 1:
             told += _checked(plain, kept[0], found)
         else:
@@ -108,6 +110,8 @@ def _words(pieces: list[Piece]) -> list[Piece]:
     sums: dict[str, float] = {}
     for one in pieces:
         sums[one.word] = sums.get(one.word, 0) + one.weight
+    if path == "power.source" and {"none", "grid"} <= sums.keys():
+        return []  # power at one place, and none at the other
     if path == "power.source":
         order = (
             ("none", "sun", "grid", "generator")

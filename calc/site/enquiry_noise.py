@@ -239,7 +239,7 @@ _OWN = re.compile(
 _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:\n|$)")
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
-    r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
+    r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"

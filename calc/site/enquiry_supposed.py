@@ -20,7 +20,7 @@ _MEANT = re.compile(
 )
 _WISHED = re.compile(
     r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
-    r"|(?:some|any)one (?:else )?(?:might|may|would)|with (?:a|the) new (?:pump|tank|one|system),? (?:it|we|i|you|that) (?:could|would|might|should)\b|(?:could|might) (?:one|some) ?day\b|let'?s say\b|assuming\b|in theory\b|theoretically\b|dream(?:s|ing|t)? of\b)"
+    r"|(?:some|any)one (?:else )?(?:might|may|would)|with (?:a|the) new (?:pump|tank|one|system),? (?:it|we|i|you|that) (?:could|would|might|should)\b|(?:could|might) (?:one|some) ?day\b|(?:figured?|reckon(?:ed)?|thought|imagined?|guess(?:ed)?|suppose[d]?|believe)\b[^.;\n]{0,40}\b(?:would|should|might|ought to) (?:be|do|suit|fit|work|give)\b|let'?s say\b|assuming\b|in theory\b|theoretically\b|dream(?:s|ing|t)? of\b)"
 )
 _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/min a decent flow?"
     re.compile(

@@ -18,6 +18,7 @@ MORE = (
     ("store.fills", "sun", 3, r"\b(?:running|runs|pumps|pumping|fills)\b[^.;\n]{0,15}\b(?:while|when|as long as) the sun (?:is out|shines|is up|is shining)\b"),
     ("power.source", "sun", 3, r"\b(?:while|when|as long as) the sun (?:is out|shines|is shining)\b|\b(?:do it|run it|pump(?: it)?) with the sun\b"),
     ("water.kind", "well", 3, r"\bbor ?hole\b|(?:^|[.\n;:] ?)bore(?= ?[\d¤:,-]|,? (?:is|was|has|gives|yields))"),
+    ("water.kind", "well", 2.5, r"\b(?:we|they|i|he) (?:then |have |had it )?drilled(?=[ :,]+(?:about |down )*(?:\d|¤|a well|another|to ))"),
     ("water.kind", "cistern", 2.5, r"\b(?:caught|collected|comes?|runs?|tanks?|water) (?:\w+ )?(?:off|from) (?:the|our|a) (?:\w+ )?roof\b|\bwater is (?:trucked|hauled|delivered)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:vault|pit)\b|\bpump\b[^.;,\n¤]{0,25}\b(?:right )?under (?:a|the|our) (?:bedroom|stairs|floor|house|sink|counter|deck)\b"),
 )  # fmt: skip
