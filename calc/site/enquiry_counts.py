@@ -46,7 +46,7 @@ _ANIMALS = (
 )  # fmt: skip
 _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
-    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|cm|m|km|bar|psi|kpa|kw|w|v|hp|kg|metres?|meters?|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
 _N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?couple(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"

@@ -27,7 +27,7 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
             found[rule.path] = max(found.get(rule.path, 0), rule.weight) + more
     if token.kind == "time" and token.unit == "weeks":
         dry = re.search(
-            r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
+            r"\b(?:(?<!ran )(?<!run )(?<!went )(?<!was )(?<!were )(?<!gone )(?<!fell )dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
             near.before + near.after,
         )
         return {"store.days": 6} if dry else {}

@@ -16,7 +16,7 @@ _BOOKS = re.compile(
 )
 _MEANT = re.compile(
     r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
-    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
+    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(
     r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"

@@ -221,7 +221,9 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     ):
         role = "pressure"
     if role == "" and not words.high(near.mail) and re.search(r"\bpump|\bbooster", near.mail):
-        role = "store"
+        role = "store" if _feeds(near.mail, at, end, litres) else ""
+        if not role and litres <= _CYCLED:
+            return {"pressure_tank.volume": 5, "store.volume": 5}
     count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]
@@ -229,6 +231,16 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     if role:
         return {paths[role]: 7}
     return {"tank.volume": 5, "store.volume": 5}
+
+
+_CYCLED = 330.0  # L, the largest pressure tank of a house, 86 gal; common practice, no source
+
+
+def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
+    """Whether a tank of which no more is said can be the one that the pump draws from: no small one
+    where a pressure switch is spoken of, and no reservoir."""
+    cycles = litres <= _CYCLED and re.search(r"\bswitch\b|\d0/\d0|\bcycl", mail)
+    return not cycles and "reservoir" not in mail[at:end]
 
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
