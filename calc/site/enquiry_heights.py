@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places as places
+from calc.site import enquiry_words as words
 from calc.site.enquiry_model import Context, Token
 
 _LABEL = re.compile(
@@ -161,12 +162,22 @@ def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:
 def _house(token: Token, other: str, down: bool, near: Context, found: dict[str, float]) -> None:
     """A house above or below another place; one below a tank tells the tank's height."""
     tank = other in {"TANK", "ABOVE"} or (other == "STORE" and "cistern" not in near.after[:40])
-    if down and tank:
+    if down and tank and not _drawn_from(near):
         found["tank.level"], token.sign = 7, 1.0
     elif other == "HOUSE":
         _by_mail(down, near, found, token)
     elif other in {*places.SOURCES, "STORE", "WATER", "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
+
+
+def _drawn_from(near: Context) -> bool:
+    """Whether the tank that a house lies below is the one that its pump draws from."""
+    return bool(
+        words.clues(near.mail)[1]
+        and re.search(r"\bpump\b", near.mail)
+        and not words.ABOVE.search(near.mail)
+        and not re.search(r"\bgravity\b|\bhill\b|\bridge\b", near.mail)
+    )
 
 
 def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:

@@ -206,11 +206,12 @@ def _form(low: str, dashes: re.Match[str]) -> bool:
 
 
 def masked(low: str, spans: Iterable[Ignored]) -> str:
-    """The text with these spans blotted out; lines and questions keep their ends."""
+    """The text with these spans blotted out; lines and sentences keep their ends."""
     signs = list(low)
     for one in spans:
         for at in range(one.start, one.end):
-            if signs[at] not in "\n?!":
+            stops = low[at] == "." and low[at + 1 : at + 2].strip() == ""
+            if not stops and signs[at] not in "\n?!":
                 signs[at] = MASK if one.why != WITHDRAWN else " "
     return "".join(signs)
 

@@ -224,7 +224,7 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
         role = "store" if _feeds(near.mail, at, end, litres) else ""
         if not role and litres <= _CYCLED:
             return {"pressure_tank.volume": 5, "store.volume": 5}
-    count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
+    count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]
     paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
@@ -234,6 +234,11 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 
 
 _CYCLED = 330.0  # L, the largest pressure tank of a house, 86 gal; common practice, no source
+
+
+_SEVERAL_TANKS = re.compile(
+    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels)(?: [a-z]+){{0,3}},? (?:of |each |at |with |holding )*(?:about )?$"
+)
 
 
 def _feeds(mail: str, at: int, end: int, litres: float) -> bool:

@@ -291,7 +291,7 @@ def named(low: str, start: int, end: int) -> str:
 
 
 @lru_cache(maxsize=4)
-def _clues(low: str) -> tuple[bool, bool]:
+def clues(low: str) -> tuple[bool, bool]:
     """Whether a letter speaks of a tank above, and of one that a pump draws from."""
     return bool(_ABOVE_CLUES.search(low)), bool(_STORE_CLUES.search(low))
 
@@ -301,7 +301,7 @@ def tank_role(low: str, start: int, end: int) -> str:
     role = named(low, start, end)
     if role:
         return role
-    above, store = _clues(low)
+    above, store = clues(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
         near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)
