@@ -129,6 +129,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
+_OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
+    r"(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+)
 _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
@@ -197,7 +200,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     before = low[max(0, start - 40) : start]
     taken = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"}
-    if taken and ACT.search(before):
+    if taken and ACT.search(before) and not _OWNED.match(low, end):
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None

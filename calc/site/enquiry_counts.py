@@ -49,7 +49,7 @@ _STOP = (
     r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|cm|m|km|bar|psi|kpa|kw|w|v|hp|kg|metres?|meters?|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
-_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?couple(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
+_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?(?:couple|pair)(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 THINGS = tuple(
     (
         path,
@@ -84,7 +84,7 @@ SKIP_THING = re.compile(
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:
-    word = "two" if "couple" in word and "hundred" not in word else word
+    word = "two" if ("couple" in word or "pair" in word) and "hundred" not in word else word
     parts = (
         re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
         if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word)

@@ -33,7 +33,7 @@ _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
 )
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
@@ -90,7 +90,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        r"pump|control box|set point|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
         near.before + near.after,
     ):
         found["pump.set"] = 6

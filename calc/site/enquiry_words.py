@@ -67,7 +67,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *MORE,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:on it|at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -236,7 +236,7 @@ _FLAT = re.compile(
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
 )
 _LEVEL = re.compile(
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
 )
 
 
