@@ -60,11 +60,12 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
     found = []
     for no in NO_LIST.finditer(low):
-        at = no.start(1)
+        at, missed = no.start(1), False
         for number, part in enumerate(
             re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
         ):
             if number % 2 == 0:
+                said_no = part.startswith("no ")
                 hit = next(
                     (
                         (p, f)
@@ -72,7 +73,7 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                         if (
                             f := pattern.match(
                                 re.sub(
-                                    r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
+                                    r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
                                     "",
                                     part,
                                 )
@@ -82,6 +83,10 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                     None,
                 )
                 if hit is None:
+                    at += len(part)
+                    missed = True
+                    continue
+                if missed and not said_no:
                     break
                 if hit[0].startswith(("outlets", "use")) and not part[
                     hit[1].end() :

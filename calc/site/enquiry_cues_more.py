@@ -72,7 +72,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("power.shade", 7, r"(?:trees?|oak|hill|barn|shade|shadow|neighbou?r|pine|ridge)(?: (?:takes?|costs?|eats?|steals?|robs?|blocks?|cuts?))(?: off| away| us)?", None),
     ),
     "area": (
-        ("rain.roof", 9, r"roof(?:'s| is| area| of| catchment| surface)?(?: (?:is|of|has|about|area))*", None),
+        ("rain.roof", 9, r"roof(?:'s| is| area| of| catchment| surface)?(?: (?:that|which) (?:feeds|fills) (?:it|the [a-z]+))?(?: (?:is|of|has|about|area|measures|comes to))*", None),
         ("rain.roof", 9, None, r" ?(?:of |in )?(?:tin |metal |barn |shed |house )?(?:roof|catchment)"),
     ),
     "temperature": (

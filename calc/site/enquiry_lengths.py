@@ -104,6 +104,7 @@ _LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
     r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about| another| a further| some| to)* $"
 )
+_INCH_WELL = re.compile(r"[ -]*(?:drilled |bored |cased |steel )*(?:well|bore ?hole|bore)\b")
 _THING_FALLS = re.compile(
     r"\b(?:the|an?|our|my|its|when|and|some) (?P<who>(?!an?\b|the\b|of\b)[a-z]+)(?: itself| often| still| then)? (?:falls?|fell|drops?|dropped|rises?|rose|sinks?|sank|climbs?|climbed|goes up|goes down)\b,?(?: [a-z]+){0,3} ?$"
 )
@@ -137,6 +138,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     if token.unit in {"in", "mm"}:  # a size: no way is as short
         found.pop("way.length", None)
         found.pop("way.climb", None)
+        found.pop("well.depth", None)
+        if _INCH_WELL.match(near.right):
+            found["well.bore"] = 7
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
     if _SIDES.match(near.right) or _FAR_FROM.match(near.right):

@@ -28,9 +28,12 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
     return found
 
 
+_PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
+
+
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     left = re.split(
-        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-70:]
+        _PUSHED, near.before[-70:]
     )[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|draw(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
@@ -53,7 +56,7 @@ _TO_PUMP = re.compile(
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = (
-        re.split(r"\bthen\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        re.split(_PUSHED, clean[max(0, pipe.start - 70) : pipe.start])[-1],
         clean[pipe.end : pipe.end + 40],
     )
     if "submersible" not in clean and (

@@ -256,6 +256,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
     if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
         return {"pump.most_flow": 6}
+    if _WE_GET.search(near.before) and not _USED.match(near.right):
+        return {**found, "water.yield": 5}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
@@ -284,7 +286,10 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
 
 _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
-_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)")
+_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))")
+_WE_GET = re.compile(
+    r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
+)
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
 )

@@ -113,6 +113,8 @@ def _loose(low: str, one: Said) -> bool:
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
     if one.path == "pump.placement":
+        if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
+            return True  # two pumps: which of them is asked about?
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
     if one.path != "pipes.held":
         return False
@@ -261,7 +263,7 @@ PRESSURE_TANK = re.compile(
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
-    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank"
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank|ground tanks?"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
@@ -269,7 +271,7 @@ ABOVE = re.compile(
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
-    r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
     r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
 )
 _STORE_CLUES = re.compile(

@@ -14,6 +14,7 @@ MORE = (
     ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by) the pump\b|\bpump\b[^.;\n¤]{0,25}\brelief valve\b"),
     ("pump.works", "diaphragm", 3, r"(?:^|\n) *diaphragm\b"),
     ("rain.used", "yes", 3, r"\b(?:off|from) (?:the|our|a|my) (?:\w+ )?roof\b(?! tank)|\broof (?:catchment|water|runoff)\b"),
+    ("rain.used", "yes", 3, r"\b(?:the|our|my|a) (?:\w+ )?roofs?(?: that| which)? (?:feeds?|fills?|drains? (?:in)?to) (?:it|the|our|a|two|both)\b"),
     ("store.fills", "always", 3, r"\b(?:spring|seep|stream)\b[^.;\n]{0,40}\btank\b[^.;\n]{0,12}\b(?:day and night|all day and night|round the clock|24 ?/ ?7|continuously|constantly)\b"),
     ("store.fills", "sun", 3, r"\b(?:running|runs|pumps|pumping|fills)\b[^.;\n]{0,15}\b(?:while|when|as long as) the sun (?:is out|shines|is up|is shining)\b"),
     ("power.source", "sun", 3, r"\b(?:while|when|as long as) the sun (?:is out|shines|is shining)\b|\b(?:do it|run it|pump(?: it)?) with the sun\b"),
