@@ -27,7 +27,7 @@ _UP_TO = re.compile(
     r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
-    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it|and\b)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
 _OF_FALL = re.compile(
     r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$"
