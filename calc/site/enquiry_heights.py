@@ -77,7 +77,7 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
         found.clear()
     found.pop("way.length", None)
     sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
-    _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    _climbs(token, places.noun(rise["one"], last=False), places.noun(rise["other"]), found, sign)
     return True
 
 

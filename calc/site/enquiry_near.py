@@ -56,7 +56,7 @@ _TO_PUMP = re.compile(
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = (
-        re.split(_PUSHED, clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        re.split(r"\b(?:then|push(?:es|ing)?|sends|delivers)\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
         clean[pipe.end : pipe.end + 40],
     )
     if "submersible" not in clean and (

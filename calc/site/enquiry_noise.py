@@ -234,6 +234,9 @@ _OTHER = re.compile(
     rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
+_FOR_KIN = re.compile(
+    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}\b(?:for|of|at) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b"
+)
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
 )
@@ -283,11 +286,11 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
     found: list[tuple[int, int, str]] = []
     theirs = False
-    sentences = tuple(sentences)
+    sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
-        other = _OTHER.search(said)
+        other = next((one for one in _OTHER.finditer(said) if not _theirs_too(one, kin)), None)
         if other is not None and _HEADED.match(said.strip()):
             blank = low.find("\n\n", end)
             found.append((start, blank if blank > 0 else len(low), OTHERS))
@@ -307,6 +310,11 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         if not alone:
             found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found
+
+
+def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:
+    """Whether somebody's words are of the one that the letter is written for."""
+    return kin is not None and kin["who"].rstrip("s'") in other.group()
 
 
 def _considered(said: str, start: int) -> list[tuple[int, int, str]]:

@@ -88,7 +88,7 @@ _REQUEST = re.compile(
 )
 _END = re.compile(r"[.;!?\n]")
 _OURS = re.compile(r"\b(?:our|my|the|existing|present|old|we have|i have|we've got|runs? on)\b")
-_WH = re.compile(r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:what|which|where|how)\b(?! many)")
+_WH = re.compile(r"(?:^\s*|[,;:] ?|\b(?:and|but|so|or) )(?:what|which|where|how)\b(?! many)")
 
 
 def requested(low: str, start: int) -> bool:
