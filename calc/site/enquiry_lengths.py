@@ -162,6 +162,7 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
+_PUMP_TO = re.compile(r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
 
@@ -170,6 +171,9 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
         found.pop("water.level", None)
         found["pump.height"], token.sign = 7, -1.0
+    if _PUMP_TO.search(near.left[-40:]) and not re.match(r" ?(?:of|from|away|higher)\b", near.right):
+        found.clear()  # "the pump is to 100 metres"
+        found["pump.height"], token.sign = 6, -1.0
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
     alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
     if deep and alone and at.before == "WELL" and not found:
@@ -306,7 +310,7 @@ def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> N
     """The pipe from the water to a pump that is out of it is its suction."""
     around = near.before + near.after
     draws = (
-        re.search(r"suction|intake|suck|\bdraw(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
+        re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
         or "foot valve" in near.left[-30:]
     )
     if "suction.length" in found and not draws:

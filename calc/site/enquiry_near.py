@@ -35,7 +35,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     left = re.split(
         _PUSHED, near.before[-70:]
     )[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|draw(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
@@ -67,7 +67,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         or _TO_PUMP.search(after)
     ):
         return True
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bdraw(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 
 

@@ -225,13 +225,13 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on)\b"
+    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
-    rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
+    rf"|\b(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(
@@ -245,7 +245,7 @@ _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
-    r"|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
+    r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
     r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"

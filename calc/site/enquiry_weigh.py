@@ -214,6 +214,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     ):
         role = "pressure"
     litres = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0)
+    if role == "store" and not words.named(near.mail, at, end) and _cycles(near.mail, 2 * litres):
+        return {"pressure_tank.volume": 5, "store.volume": 5}
     if (
         role == ""
         and litres <= 450
@@ -244,8 +246,12 @@ _SEVERAL_TANKS = re.compile(
 def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
     """Whether a tank of which no more is said can be the one that the pump draws from: no small one
     where a pressure switch is spoken of, and no reservoir."""
-    cycles = litres <= _CYCLED and re.search(r"\bswitch\b|\d0/\d0|\bcycl", mail)
-    return not cycles and "reservoir" not in mail[at:end]
+    return not _cycles(mail, litres) and "reservoir" not in mail[at:end]
+
+
+def _cycles(mail: str, litres: float) -> bool:
+    said = re.search(r"\bswitch\b|\d0/\d0|\bcycl|\bon and off\b|\bcuts? in\b|\bkicks (?:in|on)\b", mail)
+    return litres <= _CYCLED and said is not None
 
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
