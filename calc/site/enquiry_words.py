@@ -271,7 +271,7 @@ ABOVE = re.compile(
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
-    r"\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
     r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
 )
 _STORE_CLUES = re.compile(
