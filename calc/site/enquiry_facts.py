@@ -56,6 +56,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
+    if _NO_TANK.search(clean):
+        found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
     return found
 
 
@@ -66,6 +68,9 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
+_NO_TANK = re.compile(
+    r"\b(?:no|without (?:a|any)|never had a|isn't a|don't have a|do not have a) (?:pressure|bladder) (?:tank|vessel)\b(?! (?:problem|trouble|bigger|larger|smaller))"
+)
 _OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
 _PLACED = {"pump.placement", "pump.works"}
 _ASKS = re.compile(
@@ -152,7 +157,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
-_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising")
+_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)")
 
 
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,

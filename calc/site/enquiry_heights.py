@@ -115,7 +115,7 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
         return
     if one in {"TANK", "ABOVE"} and other != one:
-        found["tank.level"] = 8
+        found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
@@ -150,6 +150,7 @@ _TWICE = re.compile(
 _EACH_OTHER = re.compile(
     r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
 )
+_TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 
 
@@ -168,6 +169,13 @@ def _house(token: Token, other: str, down: bool, near: Context, found: dict[str,
         _by_mail(down, near, found, token)
     elif other in {*places.SOURCES, "STORE", "WATER", "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
+
+
+def _of_pressure(mail: str) -> bool:
+    """Whether a letter's tank may be its pressure tank: it names one, and none that stands above."""
+    other = words.ABOVE.search(mail) or words.STORE.search(mail)
+    rest = words.PRESSURE_TANK.sub(" ", mail)
+    return "pressure tank" in mail and not other and len(re.findall(r"\btank", rest)) < _TANKS
 
 
 def _drawn_from(near: Context) -> bool:

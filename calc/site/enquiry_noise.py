@@ -235,7 +235,7 @@ _OTHER = re.compile(
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(
-    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b"
+    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )\bmy (?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
 )
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
@@ -247,7 +247,7 @@ _WAS = re.compile(
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
-    r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
 _NOW = re.compile(
@@ -257,7 +257,7 @@ _NOW = re.compile(
 _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
     r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
-    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
+    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
     r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
@@ -314,7 +314,7 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
 
 def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:
     """Whether somebody's words are of the one that the letter is written for."""
-    return kin is not None and kin["who"].rstrip("s'") in other.group()
+    return kin is not None and (kin["who"] or kin["whose"]).rstrip("s'") in other.group()
 
 
 def _considered(said: str, start: int) -> list[tuple[int, int, str]]:

@@ -117,6 +117,12 @@ def _party(low: str) -> list[Counted]:
     return []
 
 
+_EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
+_HOMES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
+)
+
+
 def _numbered(low: str) -> list[Counted]:
     """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
     found: list[Counted] = []
@@ -132,6 +138,11 @@ def _numbered(low: str) -> list[Counted]:
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
+            if _EACH.match(low, match.end()):
+                homes = _HOMES.search(low[max(0, match.start() - 60) : match.start()])
+                if homes is None:
+                    continue
+                number, high = number * value(homes[1])[0], high * value(homes[1])[0]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

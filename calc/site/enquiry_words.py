@@ -23,7 +23,7 @@ class Said:
 
 _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, weight, pattern in (
     ("water.kind", "well", 3, r"\b(?:(?:drilled|dug|bored|hand[ -]dug|driven|shallow|deep|old|open|artesian|stone|our|my|the|a|from|domestic|ring|brick[ -]lined)[ -])+(?:well|bore ?hole|bore|sand ?point)\b(?! (?:above|below|over|under|enough|known|as|done|if))"),
-    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
+    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as|sort|kind|not|actually|five|six|seven|eight|nine|ten|two|three|four|what|this|he|she|they)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
     ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
@@ -122,6 +122,8 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.value != "buried":
         return False
+    if re.search(r"\bwater\b[^.;,\n]{0,30}$", low[max(0, one.start - 40) : one.start]):
+        return True  # how far down the water is
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
     ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
     tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
@@ -136,7 +138,7 @@ _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
 )
 _DENIED = re.compile(
-    r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
+    r"[ ,]*(?:neither\b|[^.,;\n]{0,28} (?:isn'?t|is not) (?:mine|ours)\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
     r"|of the net there is not)"
 )
 
@@ -272,7 +274,7 @@ ABOVE = re.compile(
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
     r"\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
-    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
+    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:(?:on|a) (?:\w+ )?stand|up(?! to)|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
 )
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
