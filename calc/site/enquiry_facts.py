@@ -157,7 +157,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
-_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)")
+_NO_WAY = re.compile(
+    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
+)
 
 
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,

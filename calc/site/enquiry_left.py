@@ -48,7 +48,11 @@ def _around(clean: str, token: Token, sentences: Spans) -> tuple[str, str]:
 
 
 def _runs(clean: str, token: Token, sentences: Spans) -> bool:
-    if token.kind != "length" or "other" in token.extra or token.low * _METRES.get(token.unit, 0) < _FAR:
+    if (
+        token.kind != "length"
+        or "other" in token.extra
+        or token.low * _METRES.get(token.unit, 0) < _FAR
+    ):
         return False
     near, said = _around(clean, token, sentences)
     return not _HIGH.search(near) and bool(_RUNS.search(said))

@@ -162,7 +162,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
-_PUMP_TO = re.compile(r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$")
+_PUMP_TO = re.compile(
+    r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
+)
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
 
@@ -171,7 +173,9 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
         found.pop("water.level", None)
         found["pump.height"], token.sign = 7, -1.0
-    if _PUMP_TO.search(near.left[-40:]) and not re.match(r" ?(?:of|from|away|higher)\b", near.right):
+    if _PUMP_TO.search(near.left[-40:]) and not re.match(
+        r" ?(?:of|from|away|higher)\b", near.right
+    ):
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
@@ -281,8 +285,12 @@ _SUBJECT = re.compile(
 _ITS_OWN = re.compile(
     r"\b(?:pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
 )
-_WIRES = re.compile(r"\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b")
-_OF_AREA = re.compile(r"\b(?:garden|greenhouse|field|plot|bed|beds|poly ?tunnel|yard|lawn|roof|house|barn|room|orchard|paddock)s?$")
+_WIRES = re.compile(
+    r"\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b"
+)
+_OF_AREA = re.compile(
+    r"\b(?:garden|greenhouse|field|plot|bed|beds|poly ?tunnel|yard|lawn|roof|house|barn|room|orchard|paddock)s?$"
+)
 
 
 def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
@@ -298,7 +306,8 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
         and re.match(r" ?(?:long|wide|high|tall|by)\b|across(?! the)", near.right)
     )
     apart = places.noun(who) == "HOUSE" and re.match(
-        r" ?(?:away )?from (?:the |our )?(?:main )?(?:house|cabin|home|cottage|farmhouse)\b", near.right
+        r" ?(?:away )?from (?:the |our )?(?:main )?(?:house|cabin|home|cottage|farmhouse)\b",
+        near.right,
     )
     if other or side or apart:
         token.extra["other"] = 1.0

@@ -32,9 +32,7 @@ _PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pu
 
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
-    left = re.split(
-        _PUSHED, near.before[-70:]
-    )[-1]
+    left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
@@ -56,7 +54,10 @@ _TO_PUMP = re.compile(
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = (
-        re.split(r"\b(?:then|push(?:es|ing)?|sends|delivers)\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        re.split(
+            r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
+            clean[max(0, pipe.start - 70) : pipe.start],
+        )[-1],
         clean[pipe.end : pipe.end + 40],
     )
     if "submersible" not in clean and (

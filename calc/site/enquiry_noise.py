@@ -240,6 +240,7 @@ _FOR_KIN = re.compile(
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
 )
+_NOT_OURS = re.compile(r"not (?:mine|ours)|n't (?:mine|ours)")
 _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:\n|$)")
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
@@ -301,9 +302,11 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         if other is not None:
             own = _OWN.search(said, other.end())
             theirs = own is None
-            found.append(
-                (start + other.start(), start + (own.start() if own else len(said)), OTHERS)
+            begin = (
+                said.rfind(",", 0, other.start()) + 1 if _NOT_OURS.search(other.group()) else None
             )
+            begin = other.start() if begin is None else begin
+            found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
         found += _past(said, start)
         found += _considered(said, start)
         found += supposed.supposed(said, start)

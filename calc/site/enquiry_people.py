@@ -62,7 +62,9 @@ _PARTY = re.compile(
 
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
-    if re.search(r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low):
+    if re.search(
+        r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
+    ):
         return []
     total = _total(low)
     if total:

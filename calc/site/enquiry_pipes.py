@@ -129,7 +129,9 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 best = (gap, key, token.start, token.end + found.end())
     if best is None:
         for key, _, pattern in _MATERIALS:
-            told = re.match(rf"[ ,;]*(?:mm,? )?(?:and )?material(?: is|:)? {pattern.pattern}", after)
+            told = re.match(
+                rf"[ ,;]*(?:mm,? )?(?:and )?material(?: is|:)? {pattern.pattern}", after
+            )
             if told:
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)

@@ -226,7 +226,9 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
         role = "store" if _feeds(near.mail, at, end, litres) else ""
         if not role and litres <= _CYCLED:
             return {"pressure_tank.volume": 5, "store.volume": 5}
-    count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
+    count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
+        rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
+    )
     if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
         token.extra["times"] = value(count[1])[0]
     paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
@@ -250,7 +252,9 @@ def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
 
 
 def _cycles(mail: str, litres: float) -> bool:
-    said = re.search(r"\bswitch\b|\d0/\d0|\bcycl|\bon and off\b|\bcuts? in\b|\bkicks (?:in|on)\b", mail)
+    said = re.search(
+        r"\bswitch\b|\d0/\d0|\bcycl|\bon and off\b|\bcuts? in\b|\bkicks (?:in|on)\b", mail
+    )
     return litres <= _CYCLED and said is not None
 
 
@@ -292,7 +296,9 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
 
 _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
-_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))")
+_AT_PRESSURE = re.compile(
+    r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))"
+)
 _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
 )

@@ -138,7 +138,7 @@ _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
 )
 _DENIED = re.compile(
-    r"[ ,]*(?:neither\b|[^.,;\n]{0,28} (?:isn'?t|is not) (?:mine|ours)\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
+    r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
     r"|of the net there is not)"
 )
 
