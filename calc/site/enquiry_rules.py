@@ -13,7 +13,6 @@ from calc.site.enquiry_cues import RULES
 from calc.site.enquiry_lengths import lengths
 from calc.site.enquiry_model import Context, Token
 
-
 _DRIP = re.compile(r"\b(?:drip|drippers?|emitters?|irrigat\w+)\b")
 _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
 
@@ -31,9 +30,9 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
             near.before + near.after,
         )
         return {"store.days": 6} if dry else {}
-    if token.kind == "time" and "store.hours" in found and _DRIP.search(near.mail):
-        if not _FILLS.search(near.before + near.after):  # of watering, or of filling a tank
-            return {"drip.hours": 5, "store.hours": 5}
+    watering = "store.hours" in found and _DRIP.search(near.mail)
+    if watering and not _FILLS.search(near.before + near.after):  # or of filling a tank
+        return {"drip.hours": 5, "store.hours": 5}
     if token.kind == "rise":
         found["way.climb"] = 6.5
         token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0
