@@ -103,6 +103,8 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
     if rooms and word in {"a", "an", "its", "own", "one", "and"}:
         return Counted(path, value(rooms["n"])[0], match.start("thing"), end)
+    if _EVERY.search(low[max(0, start - 70) : start]):
+        return _each(low, path, match)
     if _EACH_HAS.search(low[max(0, start - 60) : start]) or _other_thing(low, path, match):
         return None
     if negated(low, start) and not word[0].isdigit():
@@ -139,6 +141,9 @@ _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no 
 )
 _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+)
+_EVERY = re.compile(
+    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) [^.;]{0,40}$"
 )
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
@@ -218,13 +223,13 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms)\b[^.;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms)\b[^;]*$"
 )
 
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """ "three cabins with one shower each" are three showers."""
-    homes = _HOMES.search(low[max(0, match.start() - 80) : match.start()])
+    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()])
     number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
     if homes is None or number is None:
         return None

@@ -85,6 +85,8 @@ def _wanted(clean: str, start: int) -> bool:
     begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
     said = clean[begin:start].strip()
     asks = list(_ASKS.finditer(said))
+    if re.match(r"[^.!?\n]* or [^.!?\n]*\?", clean[start:]) and not _THERE.search(said):
+        return True  # "pump in the well or on the well?"
     return bool(asks) and not _THERE.search(said, asks[-1].start())
 
 
@@ -235,15 +237,21 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         clean, token.start
     ):
         return
-    levels = [one for one in ("well.static", "well.pumping") if one in weights]
-    if levels:  # the level of the well's page is the lowest water of the site, too
-        found.pieces.append(_piece(replace(token), levels[0], 8, ()))
-        weights = {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
+    weights = _levels(token, weights, found)
     ranked = sorted(weights.items(), key=lambda one: -one[1])
     path, weight = ranked[0]
     others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)
     token.used, token.path = True, path
     found.pieces.append(_piece(token, path, weight, others))
+
+
+def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, float]:
+    """The level of the well's page is the lowest water of the site, too."""
+    levels = [one for one in ("well.static", "well.pumping") if one in weights]
+    if not levels:
+        return weights
+    found.pieces.append(_piece(replace(token), levels[0], 8, ()))
+    return {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
 
 
 SIGNED = {"way.climb", "tank.level", "pump.height"}

@@ -143,7 +143,10 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
             found["well.bore"] = 7
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
-    if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
+    on_hose = re.search(
+        r"\b(?:shower|tap|spray|nozzle|sprinkler)s? (?:head )?(?:on|with) an? $", near.left
+    )
+    if on_hose or _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)

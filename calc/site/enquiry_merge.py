@@ -70,16 +70,11 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
         kept = (
             _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
         )
-        if not kept:
-            continue
-        if len(kept) == 1:
-            told += _checked(plain, kept[0], found)
+        said = tuple(one for piece in kept for one in _checked(plain, piece, found))
+        if len(kept) > 1 and len(said) > 1:
+            contradictions.append(Contradiction(path, label(path), said))
         else:
-            said = tuple(one for piece in kept for one in _checked(plain, piece, found))
-            if len(said) > 1:
-                contradictions.append(Contradiction(path, label(path), said))
-            else:
-                told += said
+            told += said
     result.told = tuple(sorted(_whole(_hung(told)), key=lambda one: (one.start, one.path)))
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)

@@ -32,6 +32,8 @@ _PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pu
 
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
+    if "lay-flat" in pipe.words:
+        return False  # it would be sucked flat
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip

@@ -27,7 +27,7 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
         r"^\s*(?:so |and |but |now |then )?(?:is|are|would|will|could|does|do|should|must|isn't|aren't) (?:a |an |about |only |some |say |just |even |around )*(?P<what>(?:\d|¤)[^?]*?)(?:\b(?:enough|sufficient|adequate|okay|ok|too \w+|plenty)\b[^?]*)?\?\s*$"
     ),
     re.compile(
-        r"\b(?:enough|sufficient|too (?:small|thin|little|weak)|okay|ok|adequate|able|right|suitable|good) (?:for|to (?:give|carry|pass|deliver|supply|push)) (?:about |a flow of |around )?(?P<what>\d[\d.,]* ?(?:l\b|lit|lpm|gpm|gal|m3|psi|bar)[^?,]*)\?\s*$"
+        r"\b(?:enough|sufficient|too (?:small|thin|little|weak)|okay|ok|adequate|able|right|suitable|good) (?:for|to (?:give|carry|pass|deliver|supply|push)) (?:about |a flow of |around )?(?P<what>\d[\d.,]* ?(?:l\b|lit|lpm|gpm|gal|m[3]|psi|bar)[^?,]*)\?\s*$"
     ),
     re.compile(
         r"^\s*(?:so |and |but )?(?P<what>how (?:deep|high|far|big|large|long|strong|much|many) (?:should|must|can|could|may|would|does|do|is|are) (?:a|an|such a|one|you|people|most|wells|pumps|tanks|pipes|springs)\b[^?]*)\?\s*$"

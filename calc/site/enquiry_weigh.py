@@ -90,7 +90,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|control box|set point|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        r"pump|constant|control|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
         near.before + near.after,
     ):
         found["pump.set"] = 6
@@ -206,6 +206,16 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
 
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = words.tank_role(near.mail, at, end)
+    if (
+        role == "store"
+        and token.unit != "m³"
+        and _CYCLE_BESIDE.match(near.right + near.after[len(near.right) : 60])
+    ):
+        role = (
+            "pressure"
+            if _cycles(near.mail, token.low * {"gal": 3.785}.get(token.unit, 1.0) / 1.5)
+            else role
+        )
     small = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0) <= 450
     if (
         small
@@ -251,6 +261,9 @@ def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
     return not _cycles(mail, litres) and "reservoir" not in mail[at:end]
 
 
+_CYCLE_BESIDE = re.compile(r"[^.;\n]{0,45}\b\d0 ?[/-] ?\d0\b")
+
+
 def _cycles(mail: str, litres: float) -> bool:
     said = re.search(
         r"\bswitch\b|\d0/\d0|\bcycl|\bon and off\b|\bcuts? in\b|\bkicks (?:in|on)\b", mail
@@ -275,6 +288,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         ):
             return {**found, "water.yield": 4}
         return found
+    if _NO_SOURCE.search(near.before[-60:]):
+        return {}
     if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
     if (
@@ -301,6 +316,9 @@ _AT_PRESSURE = re.compile(
 )
 _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
+)
+_NO_SOURCE = re.compile(  # what a pump is rated for, or must give
+    r"\b(?:rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
 )
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
