@@ -255,7 +255,7 @@ _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|
 _BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:{_UNITS})\b|[./])"
+    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./])"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")

@@ -12,6 +12,7 @@ from calc.site import (
     enquiry_people,
     enquiry_sides,
     enquiry_together,
+    enquiry_vessels,
     enquiry_weigh,
     enquiry_words,
 )
@@ -228,7 +229,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
             r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
         weights = {"power.voltage": 4}
     elif token.kind == "volume":
-        weights = enquiry_weigh.volume(token, near)
+        weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
         weights = enquiry_weigh.flow(token, near, weights)
     if not weights or max(weights.values()) < LEAST:

@@ -20,7 +20,7 @@ _VERTICAL = re.compile(
 )
 _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
 _HILL = re.compile(
-    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll|fell|glen|mountainside|gully|brae|ravine|valley side)\b"
 )
 _HEIGHT = re.compile(
     r"\b(?:drop|fall|rise|climb|higher|lower|above|below|vertical(?:ly)?|elevation|height|head)\b"
@@ -282,7 +282,7 @@ def _well_down(near: Context, found: dict[str, float]) -> bool:
 
 
 _SUBJECT = re.compile(
-    r"(?:^|[.;:,(\n] ?|\b(?:and|but|while|whose) )(?:(?:the|our|my|an?|this|that|its|his|her|each|every|one) )?(?P<who>(?:[a-z'-]+ ){0,3}[a-z'-]+) (?:is|are|was|lies|sits|stands|ends|stops|starts|begins|measures|reaches)"
+    r"(?:^ ?|[.;:,(\n] ?|\b(?:and|but|while|whose) )(?:(?:the|our|my|an?|this|that|its|his|her|each|every|one) )?(?P<who>(?:[a-z'-]+ ){0,3}[a-z'-]+) (?:is|are|was|lies|sits|stands|ends|stops|starts|begins|measures|reaches)(?: [\d.,]+ ?[a-z0-9²]+,(?: and)?)?"
     r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
 )
 _ITS_OWN = re.compile(

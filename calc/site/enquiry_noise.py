@@ -225,7 +225,7 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
+    rf"^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"

@@ -112,6 +112,10 @@ def _party(low: str) -> list[Counted]:
     for match in _PARTY.finditer(low):
         if re.search(r"[a-z][,(] ?$|\band $", low[max(0, match.start() - 6) : match.start()]):
             continue  # somebody stands before, whom nobody here knows
+        if not re.search(
+            r"[a-z]{2}", re.sub(r"\b(?:myself|me|i|and|also|plus|with)\b", "", match.group())
+        ):
+            continue  # "me, I" is one that speaks
         terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
         total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
         if total == int(total):
