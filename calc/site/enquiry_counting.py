@@ -223,7 +223,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
 )
 
 
@@ -237,7 +237,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 

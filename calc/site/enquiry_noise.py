@@ -248,7 +248,7 @@ _WAS = re.compile(
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
-    r"|(?:took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
 _NOW = re.compile(

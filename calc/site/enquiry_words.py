@@ -115,6 +115,8 @@ def _loose(low: str, one: Said) -> bool:
     if one.path == "pump.placement":
         if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
             return True  # two pumps: which of them is asked about?
+        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[: one.start].endswith("hand "):
+            return True
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
     if one.path != "pipes.held":
         return False
@@ -273,7 +275,7 @@ ABOVE = re.compile(
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
-    r"\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"\btanks?\b[^.;\n]{0,25}\bon (?:a )?[\d.]+ ?-?(?:m|ft|foot|feet|metres?|meters?) (?:high |tall )?(?:legs|stand|tower|stilts|posts|frame|platform)|\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
     r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:(?:on|a) (?:\w+ )?stand|up(?! to)|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
 )
 _STORE_CLUES = re.compile(
