@@ -298,7 +298,7 @@ def _in_list(path: str, match: re.Match[str], before: str, after: str) -> Counte
         if many and match["thing"].endswith("s"):
             return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
     lead = before.rstrip(" -*•")
-    head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:("
+    head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:(."
     beside = _BESIDE.match(after)
     found = beside if head and beside else _BEHIND.match(after)
     if found is None:

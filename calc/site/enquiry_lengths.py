@@ -97,6 +97,9 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
 _SEASON = re.compile(
     r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
 )
+_IN_AUTUMN = re.compile(
+    r"[ ,;(]*(?:but |and |or |going )*in (?:the |late |a |very )*(?:dry )?(?:summer|autumn|fall|august|september|october|drought|dry|years?|times?|season|months?)+(?: (?:season|years?|times?|months?))?(?: (?:at|it is|it's|only|about|to|down))*[ ,]*"
+)
 _WENT_DOWN = re.compile(
     r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
 )
@@ -127,6 +130,8 @@ def _levels(near: Context, found: dict[str, float]) -> None:
         r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
         near.right,
     ):
+        found["water.level"] = max(found.get("water.level", 0), 6)
+    elif _IN_AUTUMN.fullmatch(near.left):
         found["water.level"] = max(found.get("water.level", 0), 6)
     elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
         found.pop("way.climb", None)

@@ -106,7 +106,9 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
         return "small"
     if role == "" and litres <= 450 and _PRESSED.search(said):
         return "pressure"
-    if role == "" and not words.high(near.mail) and re.search(r"\bpump|\bbooster", near.mail):
+    if role == "" and not words.high(near.mail) and re.search(
+        r"\b(?<!no )(?<!without )(?<!without a )(?<!without any )(?:pump|booster)", near.mail
+    ):
         feeds = _feeds(near.mail, at, end, litres)
         return "store" if feeds else "small" if litres <= _CYCLED else ""
     return role
@@ -124,9 +126,14 @@ _SEVERAL_TANKS = re.compile(
 )
 
 
+_FRESH = re.compile(r"fresh|\bdraws?\b|\bfrom (?:a|the|our)\b|\bcaravan\b")
+
+
 def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
     """Whether a tank of which no more is said can be the one that the pump draws from: no small one
-    where a pressure switch is spoken of, and no reservoir."""
+    unless it is said to be drawn from, and no reservoir."""
+    if litres <= _CYCLED and not _FRESH.search(mail[max(0, at - 40) : end + 30]):
+        return False
     return not _cycles(mail, litres) and "reservoir" not in mail[at:end]
 
 
