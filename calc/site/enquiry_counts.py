@@ -79,7 +79,7 @@ DRY = re.compile(
     r"\b(?:compost(?:ing)?|dry|pit|bucket|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
 )
 SKIP_THING = re.compile(
-    r"^[ -]*(?:(?:within|in (?:an|one|two|three|\d+)|per|every|each|a) (?:hours?|day|morning|evening|week|the (?:first|last)|two hours)|bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
+    r"^[ -]*(?:at the (?:road\w*|spring|source|gate)|fills\b|overflows?\b|(?:within|in (?:an|one|two|three|\d+)|per|every|each|a) (?:hours?|day|morning|evening|week|the (?:first|last)|two hours)|bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
 )
 
 

@@ -86,7 +86,8 @@ def _wanted(clean: str, start: int) -> bool:
     begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
     said = clean[begin:start].strip()
     asks = list(_ASKS.finditer(said))
-    if re.match(r"[^.!?\n]* or [^.!?\n]*\?", clean[start:]) and not _THERE.search(said):
+    whole = said + " " + clean[start:].split("?")[0]
+    if " or " in whole and not re.search(r"[.!\n]", whole) and not _THERE.search(said):
         return True  # "pump in the well or on the well?"
     return bool(asks) and not _THERE.search(said, asks[-1].start())
 

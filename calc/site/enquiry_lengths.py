@@ -126,12 +126,14 @@ def _levels(near: Context, found: dict[str, float]) -> None:
     """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
     if not _LEVEL.search(near.before[-110:]):
         return
-    if _SEASON.search(near.left) and re.match(
-        r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
-        near.right,
+    if (
+        _SEASON.search(near.left)
+        and re.match(
+            r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
+            near.right,
+        )
+        or _IN_AUTUMN.fullmatch(near.left)
     ):
-        found["water.level"] = max(found.get("water.level", 0), 6)
-    elif _IN_AUTUMN.fullmatch(near.left):
         found["water.level"] = max(found.get("water.level", 0), 6)
     elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
         found.pop("way.climb", None)
@@ -153,6 +155,8 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if on_hose or _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
+    if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
+        found.pop("way.climb", None)  # the season
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -324,6 +328,12 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
             found.pop(path, None)
 
 
+_SUCTION_IS = re.compile(r"\bsuction $")
+_HOSE = re.compile(
+    r"[ ,]*(?:of |long\b|in |through |\d|x ?\d)|[ ,]*(?:\w+ ){0,2}(?:pipe|hose|line|poly)"
+)
+
+
 def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
     """The pipe from the water to a pump that is out of it is its suction."""
     around = near.before + near.after
@@ -331,6 +341,10 @@ def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> N
         re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
         or "foot valve" in near.left[-30:]
     )
+    if _SUCTION_IS.search(near.left) and not (
+        near.next_pipe or near.last_pipe or _HOSE.match(near.right)
+    ):
+        found["water.level"] = max(found.get("suction.length", 0), 6)  # a lift, or a pipe's length
     if "suction.length" in found and not draws:
         del found["suction.length"]
     if at.before == "PANELS" and not near.next_pipe:

@@ -225,7 +225,7 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
+    rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
@@ -247,7 +247,7 @@ _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
-    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
+    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
     r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
@@ -259,7 +259,7 @@ _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
     r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
-    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN

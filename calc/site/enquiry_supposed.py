@@ -75,8 +75,8 @@ def long_ago(said: str) -> re.Match[str] | None:
 
 def of_a_machine(low: str, start: int) -> bool:
     """Whether a battery or a panel is of something else than the water's supply."""
-    begin = max(low.rfind(sign, 0, start) for sign in ".;\n") + 1
-    said = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
+    begin = max(low.rfind(sign, 0, start) for sign in ".;?!\n") + 1
+    said = re.split(r"[.;?!\n]", low[begin:], maxsplit=1)[0]
     return bool(_MACHINE.search(said)) and not re.search(r"\b(?:pumps?|bank|inverter)\b", said)
 
 

@@ -106,8 +106,12 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
         return "small"
     if role == "" and litres <= 450 and _PRESSED.search(said):
         return "pressure"
-    if role == "" and not words.high(near.mail) and re.search(
-        r"\b(?<!no )(?<!without )(?<!without a )(?<!without any )(?:pump|booster)", near.mail
+    if (
+        role == ""
+        and not words.high(near.mail)
+        and re.search(
+            r"\b(?<!no )(?<!without )(?<!without a )(?<!without any )(?:pump|booster)", near.mail
+        )
     ):
         feeds = _feeds(near.mail, at, end, litres)
         return "store" if feeds else "small" if litres <= _CYCLED else ""

@@ -148,6 +148,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
+    if _AT_TAP_FLOW.match(near.right):
+        return {}
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
     if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
         return {"pump.most_flow": 6}
@@ -191,6 +193,9 @@ _WE_GET = re.compile(
 )
 _NO_SOURCE = re.compile(  # what a pump is rated for, or must give
     r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
+)
+_AT_TAP_FLOW = re.compile(
+    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose)\b"
 )
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"

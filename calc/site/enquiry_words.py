@@ -115,7 +115,9 @@ def _loose(low: str, one: Said) -> bool:
     if one.path == "pump.placement":
         if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
             return True  # two pumps: which of them is asked about?
-        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[: one.start].endswith("hand "):
+        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
+            : one.start
+        ].endswith("hand "):
             return True
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
     if one.path != "pipes.held":
