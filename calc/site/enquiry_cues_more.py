@@ -10,6 +10,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("well.static", 8, None, r" ?(?:static|standing)\b"),
         ("well.pumping", 8, r"(?:pumping level|level when (?:it )?(?:runs|pumps|is running)|level while pumping|dynamic(?: water)?(?: level)?|(?:when|while|with the pump) (?:pumping|running)|drawn down(?: to)?|dwl|pwl)", None),
         ("well.pumping", 8, None, r" ?(?:when |while )?(?:pumping|running)\b(?! (?:it|water|time))"),
+        ("water.level", 6.5, r"(?:when|while|with|after) (?:the )?pump(?:ing)?(?: is)?(?: runs| running| on)?,? it (?:goes|drops|falls|sinks|is|stands)(?: down)?(?: to| at)?", r"(?! ?(?:away|long|from the house))"),
         ("water.level", 6, r"(?:surface|water)(?: is| was| has)? never (?:been )?(?:lower|deeper|further down) than", None),
         ("drip.length", 10, r"(?:\n|^|[-*,;] ?)(?:drip )?line length", None),
         ("well.depth", 7, r"(?:wells?|bore ?holes?|bore)(?: log)?\b[^.;¤\n]{0,45}(?:sheet|log|report|drilled|depth|deep)(?: (?:gives|says|states|shows))?", r"(?! ?(?:to (?:the )?water|of pipe|down to water|above|below|higher|lower|away|from))"),

@@ -169,6 +169,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     if (
         re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$|\bit\b[^.;]{0,20}$", near.before)
         and re.search(r"\b(?:spring|well|bore)", near.mail)
+        and near.subject != "PUMP"
         and not re.search(r"pump|hose|shower|tap", near.before)
     ):
         return found
