@@ -148,7 +148,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _AT_TAP_FLOW.match(near.right):
+    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
         return {}
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
     if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
@@ -195,6 +195,16 @@ _WE_GET = re.compile(
 _NO_SOURCE = re.compile(  # what a pump is rated for, or must give
     r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
 )
+
+
+def _pump_gives(token: Token, near: Context) -> bool:
+    """Whether "it delivers" is said of the pump of the sentence before."""
+    begin = token.start - len(near.before)
+    before = near.mail[max(0, begin - 70) : begin]
+    return bool(_IT_PUMPS.match(near.before)) and "pump" in before
+
+
+_IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
 _AT_TAP_FLOW = re.compile(
     r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose)\b"
 )

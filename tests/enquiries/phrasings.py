@@ -977,4 +977,40 @@ NOT_SAID = (
     ("outlets.shower", (
         "A friend of mine runs a lodge with 12 showers.",
     )),
+    ("way.climb", (
+        "My neighbour says a ram would do it, his lifts 30 m.",
+        "The line was buried last fall, 760 ft.",
+    )),
+    ("way.length", (
+        "The septic tank is 60 ft from the house.",
+        "The allotment is 250 m2, 20 m long, flat.",
+        "The old system: spring, gravity, 800 ft.",
+        "The van has an outdoor shower on a 3 m hose.",
+    )),
+    ("outlets.sink", (
+        "The commune brings it only to the basin at the roadside.",
+    )),
+    ("pump.placement", (
+        "There is 60 psi at pump, 46 psi at house.",
+        "We live here. Pump there, or jet pump in the chalet?",
+    )),
+    ("use.people", (
+        "Our club has 60 members.",
+    )),
+    ("animals.goats", (
+        "I said 120 goats, it is 140 now.",
+    )),
+    ("water.yield", (
+        "Your sheet says 6.5 gpm for me, and our spring is small.",
+        "We hung the new pump in the well. It delivers 3 m³/h.",
+    )),
+    ("water.level", (
+        "Driller says everybody here gets water at 50 to 70 m.",
+    )),
+    ("power.source", (
+        "Solar guys quoted a lot. What would panels look like?",
+    )),
+    ("outlets.shower", (
+        "On a good Sunday there are 25 showers within two hours.",
+    )),
 )  # fmt: skip
