@@ -60,11 +60,12 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
     found = []
     for no in NO_LIST.finditer(low):
-        at = no.start(1)
+        at, missed = no.start(1), False
         for number, part in enumerate(
             re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
         ):
             if number % 2 == 0:
+                said_no = part.startswith("no ")
                 hit = next(
                     (
                         (p, f)
@@ -72,7 +73,7 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                         if (
                             f := pattern.match(
                                 re.sub(
-                                    r"^(?:an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
+                                    r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
                                     "",
                                     part,
                                 )
@@ -82,6 +83,10 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                     None,
                 )
                 if hit is None:
+                    at += len(part)
+                    missed = True
+                    continue
+                if missed and not said_no:
                     break
                 if hit[0].startswith(("outlets", "use")) and not part[
                     hit[1].end() :
@@ -98,12 +103,14 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
     if rooms and word in {"a", "an", "its", "own", "one", "and"}:
         return Counted(path, value(rooms["n"])[0], match.start("thing"), end)
+    if _EVERY.search(low[max(0, start - 70) : start]):
+        return _each(low, path, match)
     if _EACH_HAS.search(low[max(0, start - 60) : start]) or _other_thing(low, path, match):
         return None
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if _is_outlet(path) else None
     after = low[end : end + 70]
-    if _EACH.match(after):
+    if _EACH.match(after) or _EACH_LIST.match(after):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
     if (
@@ -129,12 +136,21 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
+_OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
+    r"(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+)
 _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+)
+_EVERY = re.compile(
+    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) [^.;]{0,40}$"
 )
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
+)
+_EACH_LIST = re.compile(
+    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
@@ -194,7 +210,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     before = low[max(0, start - 40) : start]
     taken = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"}
-    if taken and ACT.search(before):
+    if taken and ACT.search(before) and not _OWNED.match(low, end):
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
@@ -207,13 +223,13 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms)\b[^.;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
 )
 
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """ "three cabins with one shower each" are three showers."""
-    homes = _HOMES.search(low[max(0, match.start() - 80) : match.start()])
+    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()])
     number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
     if homes is None or number is None:
         return None
@@ -221,7 +237,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses),? ?(?:each )?(?:with|having|has|have)(?: each)? "
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 
@@ -239,7 +255,7 @@ _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|
 _BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:{_UNITS})\b|[./])"
+    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./])"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")
@@ -282,7 +298,7 @@ def _in_list(path: str, match: re.Match[str], before: str, after: str) -> Counte
         if many and match["thing"].endswith("s"):
             return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
     lead = before.rstrip(" -*•")
-    head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:("
+    head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:(."
     beside = _BESIDE.match(after)
     found = beside if head and beside else _BEHIND.match(after)
     if found is None:

@@ -46,10 +46,10 @@ _ANIMALS = (
 )  # fmt: skip
 _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
-    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|cm|m|km|bar|psi|kpa|kw|w|v|hp|kg|metres?|meters?|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
-_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?couple(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
+_N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?(?:couple|pair)(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
 THINGS = tuple(
     (
         path,
@@ -79,12 +79,12 @@ DRY = re.compile(
     r"\b(?:compost(?:ing)?|dry|pit|bucket|chemical|porta|portable|camping|waterless|out ?house|earth) (?:flush )?$"
 )
 SKIP_THING = re.compile(
-    r"^[ -]*(?:bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
+    r"^[ -]*(?:at the (?:road\w*|spring|source|gate)|fills\b|overflows?\b|(?:within|in (?:an|one|two|three|\d+)|per|every|each|a) (?:hours?|day|morning|evening|week|the (?:first|last)|two hours)|bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
 )
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:
-    word = "two" if "couple" in word and "hundred" not in word else word
+    word = "two" if ("couple" in word or "pair" in word) and "hundred" not in word else word
     parts = (
         re.split(r"(?<=[\da-z]) ?(?:-|to|or) ?(?=\d|[a-z]{3})", word)
         if re.search(r"\d ?(?:-|to|or) ?\d|[a-z] (?:to|or) [a-z]", word)

@@ -12,6 +12,7 @@ from calc.site import (
     enquiry_people,
     enquiry_sides,
     enquiry_together,
+    enquiry_vessels,
     enquiry_weigh,
     enquiry_words,
 )
@@ -23,6 +24,7 @@ from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
+from calc.site.enquiry_supposed import of_a_machine, requested
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
@@ -55,6 +57,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
+    if _NO_TANK.search(clean):
+        found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
     return found
 
 
@@ -65,7 +69,11 @@ def _earlier(low: str, piece: Piece) -> Piece:
     return replace(piece, weight=piece.weight - 4 * depth) if depth else piece
 
 
-_OFFERED = {"power.source", "power.battery", "pump.control"}
+_NO_TANK = re.compile(
+    r"\b(?:no|without (?:a|any)|never had a|isn't a|don't have a|do not have a) (?:pressure|bladder) (?:tank|vessel)\b(?! (?:problem|trouble|bigger|larger|smaller))"
+)
+_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
+_PLACED = {"pump.placement", "pump.works"}
 _ASKS = re.compile(
     r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
@@ -78,17 +86,26 @@ def _wanted(clean: str, start: int) -> bool:
     begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
     said = clean[begin:start].strip()
     asks = list(_ASKS.finditer(said))
+    whole = said + " " + clean[start:].split("?")[0]
+    if " or " in whole and not re.search(r"[.!\n]", whole) and not _THERE.search(said):
+        return True  # "pump in the well or on the well?"
     return bool(asks) and not _THERE.search(said, asks[-1].start())
 
 
 def _words(clean: str, found: Found) -> None:
+    alone = len(re.findall(r"[.!?\n]", clean.strip())) <= 1  # a letter of one question
     for one in enquiry_words.said(clean):
         stop = re.compile(r"[.!?\n]").search(clean, one.end)
         asked = stop is not None and stop.group() == "?"
         near = stop is not None and stop.start() - one.end < 22
         if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
             continue
-        if asked and one.path in _OFFERED and _wanted(clean, one.start):
+        if one.path in _OFFERED and (
+            (asked and not (alone and one.path in _PLACED) and _wanted(clean, one.start))
+            or requested(clean, one.start)
+        ):
+            continue
+        if one.path.startswith("power.") and of_a_machine(clean, one.start):
             continue
         found.pieces.append(
             Piece(
@@ -144,7 +161,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
-_NO_WAY = re.compile(r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising")
+_NO_WAY = re.compile(
+    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
+)
 
 
 def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
@@ -211,20 +230,30 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
             r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
         weights = {"power.voltage": 4}
     elif token.kind == "volume":
-        weights = enquiry_weigh.volume(token, near)
+        weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
         weights = enquiry_weigh.flow(token, near, weights)
     if not weights or max(weights.values()) < LEAST:
         return
-    levels = [one for one in ("well.static", "well.pumping") if one in weights]
-    if levels:  # the level of the well's page is the lowest water of the site, too
-        found.pieces.append(_piece(replace(token), levels[0], 8, ()))
-        weights = {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
+    if max(weights, key=lambda one: weights[one]).startswith("power.") and of_a_machine(
+        clean, token.start
+    ):
+        return
+    weights = _levels(token, weights, found)
     ranked = sorted(weights.items(), key=lambda one: -one[1])
     path, weight = ranked[0]
     others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)
     token.used, token.path = True, path
     found.pieces.append(_piece(token, path, weight, others))
+
+
+def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, float]:
+    """The level of the well's page is the lowest water of the site, too."""
+    levels = [one for one in ("well.static", "well.pumping") if one in weights]
+    if not levels:
+        return weights
+    found.pieces.append(_piece(replace(token), levels[0], 8, ()))
+    return {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
 
 
 SIGNED = {"way.climb", "tank.level", "pump.height"}

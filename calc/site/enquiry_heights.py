@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places as places
+from calc.site import enquiry_words as words
 from calc.site.enquiry_model import Context, Token
 
 _LABEL = re.compile(
@@ -26,7 +27,7 @@ _UP_TO = re.compile(
     r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
-    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: [a-z-]+)?),?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
+    r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it|and\b)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
 )
 _OF_FALL = re.compile(
     r"\b(?:drops?|falls?|head|height)(?: difference)? of (?:about |some |around )?$"
@@ -76,7 +77,7 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
         found.clear()
     found.pop("way.length", None)
     sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
-    _climbs(token, places.noun(rise["one"]), places.noun(rise["other"]), found, sign)
+    _climbs(token, places.noun(rise["one"], last=False), places.noun(rise["other"]), found, sign)
     return True
 
 
@@ -110,8 +111,11 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
+    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
+        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+        return
     if one in {"TANK", "ABOVE"} and other != one:
-        found["tank.level"] = 8
+        found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
@@ -140,6 +144,13 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found.clear()
 
 
+_TWICE = re.compile(
+    r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
+)
+_EACH_OTHER = re.compile(
+    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
+)
+_TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 
 
@@ -152,12 +163,29 @@ def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:
 def _house(token: Token, other: str, down: bool, near: Context, found: dict[str, float]) -> None:
     """A house above or below another place; one below a tank tells the tank's height."""
     tank = other in {"TANK", "ABOVE"} or (other == "STORE" and "cistern" not in near.after[:40])
-    if down and tank:
+    if down and tank and not _drawn_from(near):
         found["tank.level"], token.sign = 7, 1.0
     elif other == "HOUSE":
         _by_mail(down, near, found, token)
     elif other in {*places.SOURCES, "STORE", "WATER", "PUMP", "TANK", "ABOVE", ""}:
         found["way.climb"] = 7 if other else 4
+
+
+def _of_pressure(mail: str) -> bool:
+    """Whether a letter's tank may be its pressure tank: it names one, and none that stands above."""
+    other = words.ABOVE.search(mail) or words.STORE.search(mail)
+    rest = words.PRESSURE_TANK.sub(" ", mail)
+    return "pressure tank" in mail and not other and len(re.findall(r"\btank", rest)) < _TANKS
+
+
+def _drawn_from(near: Context) -> bool:
+    """Whether the tank that a house lies below is the one that its pump draws from."""
+    return bool(
+        words.clues(near.mail)[1]
+        and re.search(r"\bpump\b", near.mail)
+        and not words.ABOVE.search(near.mail)
+        and not re.search(r"\bgravity\b|\bhill\b|\bridge\b", near.mail)
+    )
 
 
 def _climbs(token: Token, one: str, other: str, found: dict[str, float], sign: float) -> None:
@@ -219,6 +247,11 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         tank, token.sign = True, 1.0
     if tank:
         found["tank.level"], found["way.climb"] = 6.5, 0
+    if re.search(
+        r"\b(?:data ?sheets?|specs?|specification|curve|brochure|name ?plate|the box|label|leaflet)\b[^.;\n]*$",
+        near.before[-70:],
+    ):
+        found["way.climb"] = 0  # a pump's, on paper
     if at.before == "PUMP" and re.search(
         r"(?:max|total|rated|shut)\W?(?:imum)? ?(?:head|lift|height)", near.left[-40:]
     ):

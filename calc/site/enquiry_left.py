@@ -21,7 +21,7 @@ _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
 
 _NO_YIELD = re.compile(
-    r"\b(?:pump|hose|shower|tap|sprinklers?|drip|nozzle|each|needs?|want|emitters?|filter|meter|house|demand|peak)\b"
+    r"\b(?:(?<!driller )rated|pump|hose|shower|tap|sprinklers?|drip|nozzle|sink|each|needs?|want|emitters?|filter|meter|house|demand|peak)\b"
 )
 
 
@@ -48,7 +48,11 @@ def _around(clean: str, token: Token, sentences: Spans) -> tuple[str, str]:
 
 
 def _runs(clean: str, token: Token, sentences: Spans) -> bool:
-    if token.kind != "length" or token.low * _METRES.get(token.unit, 0) < _FAR:
+    if (
+        token.kind != "length"
+        or "other" in token.extra
+        or token.low * _METRES.get(token.unit, 0) < _FAR
+    ):
         return False
     near, said = _around(clean, token, sentences)
     return not _HIGH.search(near) and bool(_RUNS.search(said))
@@ -58,6 +62,8 @@ def _yields(clean: str, token: Token, sentences: Spans) -> bool:
     if token.kind != "flow":
         return False
     _, said = _around(clean, token, sentences)
-    return bool(re.search(r"\b(?:spring|well|bore|creek|source)", clean)) and not _NO_YIELD.search(
-        said
-    )
+    before = clean[max(0, clean.find(said) - 70) : clean.find(said)]
+    if re.match(r"\s*it\b", said) and re.search(r"\bpump\b", before):
+        return False  # what the pump gives
+    source = re.search(r"\b(?:spring|well|bore|creek|source)", clean)
+    return bool(source) and not _NO_YIELD.search(said) and not said.rstrip().endswith("?")

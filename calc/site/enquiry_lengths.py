@@ -20,7 +20,7 @@ _VERTICAL = re.compile(
 )
 _DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
 _HILL = re.compile(
-    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll)\b"
+    r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll|fell|glen|mountainside|gully|brae|ravine|valley side)\b"
 )
 _HEIGHT = re.compile(
     r"\b(?:drop|fall|rise|climb|higher|lower|above|below|vertical(?:ly)?|elevation|height|head)\b"
@@ -90,18 +90,29 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     ):
         found["well.depth"] = 6.5
     _of_suction(near, at, found)
+    _whose(token, near, found)
     _altitude(token, near, at, found)
 
 
 _SEASON = re.compile(
     r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
 )
+_IN_AUTUMN = re.compile(
+    r"[ ,;(]*(?:but |and |or |going )*in (?:the |late |a |very )*(?:dry )?(?:summer|autumn|fall|august|september|october|drought|dry|years?|times?|season|months?)+(?: (?:season|years?|times?|months?))?(?: (?:at|it is|it's|only|about|to|down))*[ ,]*"
+)
 _WENT_DOWN = re.compile(
     r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
 )
 _LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
-    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about)? $"
+    r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about| another| a further| some| to)* $"
+)
+_INCH_WELL = re.compile(r"[ -]*(?:drilled |bored |cased |steel )*(?:well|bore ?hole|bore)\b")
+_THING_FALLS = re.compile(
+    r"\b(?:the|an?|our|my|its|when|and|some) (?P<who>(?!an?\b|the\b|of\b)[a-z]+)(?: itself| often| still| then)? (?:falls?|fell|drops?|dropped|rises?|rose|sinks?|sank|climbs?|climbed|goes up|goes down)\b,?(?: [a-z]+){0,3} ?$"
+)
+_LAND = re.compile(
+    r"land|ground|terrain|hill|slope|path|track|trail|field|garden|road|lane|drive|meadow|paddock|valley|bank|plot|site|pipe|line|poly|hose|main|run|route|way|trench|conduct|tube|water|it|that|which|this|house|cabin|gully|ridge|driveway|yard|level|well|spring|source|static|table|cistern|tank|intake|pasture|there|elevation"
 )
 _RISE_IN = re.compile(
     r"^ ?(?:of )?(?:rise|climb|fall|drop|lift)(?: altogether| in all| total)? (?:in|over|across|along) (?:about |the |some )*$"
@@ -115,9 +126,13 @@ def _levels(near: Context, found: dict[str, float]) -> None:
     """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
     if not _LEVEL.search(near.before[-110:]):
         return
-    if _SEASON.search(near.left) and re.match(
-        r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
-        near.right,
+    if (
+        _SEASON.search(near.left)
+        and re.match(
+            r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
+            near.right,
+        )
+        or _IN_AUTUMN.fullmatch(near.left)
     ):
         found["water.level"] = max(found.get("water.level", 0), 6)
     elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
@@ -130,16 +145,25 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     if token.unit in {"in", "mm"}:  # a size: no way is as short
         found.pop("way.length", None)
         found.pop("way.climb", None)
+        found.pop("well.depth", None)
+        if _INCH_WELL.match(near.right):
+            found["well.bore"] = 7
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
-    if _SIDES.match(near.right) or _FAR_FROM.match(near.right):
+    on_hose = re.search(
+        r"\b(?:shower|tap|spray|nozzle|sprinkler)s? (?:head )?(?:on|with) an? $", near.left
+    )
+    if on_hose or _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
+    if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
+        found.pop("way.climb", None)  # the season
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
     if re.search(r"\btrench\b[^.;\n]*$", near.left):
         found.pop("well.depth", None)
-    if _FALLS.search(near.left):
+    falls = _THING_FALLS.search(near.before[-60:])
+    if _FALLS.search(near.left) or (falls and not _LAND.search(falls["who"])):
         found.pop("way.climb", None)
     if re.search(r"\bsuck\w* (?:the water |it |water )?up\b[^.;]{0,12}$", near.left[-40:]):
         found.pop("way.length", None)
@@ -150,15 +174,30 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
+_PUMP_TO = re.compile(
+    r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
+)
+_OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
+
+
 def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """A pump that hangs, and a well that goes down."""
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
         found.pop("water.level", None)
         found["pump.height"], token.sign = 7, -1.0
+    if _PUMP_TO.search(near.left[-40:]) and not re.match(
+        r" ?(?:of|from|away|higher)\b", near.right
+    ):
+        found.clear()  # "the pump is to 100 metres"
+        found["pump.height"], token.sign = 6, -1.0
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
     alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
     if deep and alone and at.before == "WELL" and not found:
         found["well.depth"] = 6
+    if "well.bore" in found and not (
+        near.subject == "WELL" or _OF_WELL.search(near.before[-90:] + near.right[:40])
+    ):
+        del found["well.bore"]
     wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if wide > 10:
         found.pop("well.bore", None)
@@ -174,7 +213,9 @@ def _of_drip(near: Context, found: dict[str, float]) -> None:
     if spaced and re.search(r"\b(?:drippers?|emitters?)\b[^.;\n]*$", near.before):
         found.clear()
         found["drip.spacing"] = 9
-    line = re.search(r"\bline length ?[:=]? ?$", near.left)
+    line = re.search(r"\bline length ?[:=]? ?$", near.left) or (
+        re.search(r"\bdrip\b[^.;\n]{0,25}\blines(?: are| of)? $", near.before[-60:])
+    )
     if re.match(r" ?per (?:line|row|lateral)\b", near.right):
         found.clear()
         found["drip.length"] = 9
@@ -249,13 +290,61 @@ def _well_down(near: Context, found: dict[str, float]) -> bool:
     return False
 
 
+_SUBJECT = re.compile(
+    r"(?:^ ?|[.;:,(\n] ?|\b(?:and|but|while|whose) )(?:(?:the|our|my|an?|this|that|its|his|her|each|every|one) )?(?P<who>(?:[a-z'-]+ ){0,3}[a-z'-]+) (?:is|are|was|lies|sits|stands|ends|stops|starts|begins|measures|reaches)(?: [\d.,]+ ?[a-z0-9²]+,(?: and)?)?"
+    r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
+)
+_ITS_OWN = re.compile(
+    r"\b(?:pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
+)
+_WIRES = re.compile(
+    r"\bseptic\b|\bsewage\b|\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b"
+)
+_OF_AREA = re.compile(
+    r"\b(?:garden|greenhouse|field|plot|bed|beds|poly ?tunnel|yard|lawn|roof|house|barn|room|orchard|paddock)s?$"
+)
+
+
+def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
+    """What a ladder or a shed measures, or how far it is from the house, is no way of water."""
+    one = _SUBJECT.search(near.before[-80:])
+    if one is None:
+        return
+    who = one["who"]
+    other = _WIRES.search(who) or (not places.noun(who) and not _ITS_OWN.search(who))
+    side = (
+        _OF_AREA.search(who)
+        and not re.search(r"\b(?:to|from)\b", who)
+        and re.match(r" ?(?:long|wide|high|tall|by)\b|across(?! the)", near.right)
+    )
+    apart = places.noun(who) == "HOUSE" and re.match(
+        r" ?(?:away )?from (?:the |our )?(?:main )?(?:house|cabin|home|cottage|farmhouse)\b",
+        near.right,
+    )
+    if other or side or apart:
+        token.extra["other"] = 1.0
+        wells = () if places.noun(near.right[:20]) == "WELL" else ("well.bore", "well.depth")
+        for path in ("way.length", "way.climb", "water.level", *wells):
+            found.pop(path, None)
+
+
+_SUCTION_IS = re.compile(r"\bsuction $")
+_HOSE = re.compile(
+    r"[ ,]*(?:of |long\b|in |through |\d|x ?\d)|[ ,]*(?:\w+ ){0,2}(?:pipe|hose|line|poly)"
+)
+
+
 def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
     """The pipe from the water to a pump that is out of it is its suction."""
     around = near.before + near.after
     draws = (
-        re.search(r"suction|intake|suck|\bdraw(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
+        re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
         or "foot valve" in near.left[-30:]
     )
+    if _SUCTION_IS.search(near.left) and not (
+        near.next_pipe or near.last_pipe or _HOSE.match(near.right)
+    ):
+        found["water.level"] = max(found.get("suction.length", 0), 6)  # a lift, or a pipe's length
     if "suction.length" in found and not draws:
         del found["suction.length"]
     if at.before == "PANELS" and not near.next_pipe:

@@ -25,7 +25,7 @@ _FIXED = re.compile(
     r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
-    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late)\b"
+    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
@@ -70,14 +70,11 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
         kept = (
             _words(clear) if clear[0].word else _one_of(low, sentences, path, clear, result, plain)
         )
-        if len(kept) == 1:
-            told += _checked(plain, kept[0], found)
+        said = tuple(one for piece in kept for one in _checked(plain, piece, found))
+        if len(kept) > 1 and len(said) > 1:
+            contradictions.append(Contradiction(path, label(path), said))
         else:
-            said = tuple(one for piece in kept for one in _checked(plain, piece, found))
-            if len(said) > 1:
-                contradictions.append(Contradiction(path, label(path), said))
-            else:
-                told += said
+            told += said
     result.told = tuple(sorted(_whole(_hung(told)), key=lambda one: (one.start, one.path)))
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
@@ -108,6 +105,8 @@ def _words(pieces: list[Piece]) -> list[Piece]:
     sums: dict[str, float] = {}
     for one in pieces:
         sums[one.word] = sums.get(one.word, 0) + one.weight
+    if path == "power.source" and {"none", "grid"} <= sums.keys():
+        return []  # power at one place, and none at the other
     if path == "power.source":
         order = (
             ("none", "sun", "grid", "generator")

@@ -28,11 +28,14 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
     return found
 
 
+_PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
+
+
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
-    left = re.split(
-        r"\b(?:then|delivery|discharge|to the house|up to|from the pump)\b", near.before[-70:]
-    )[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|draw(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
+    if "lay-flat" in pipe.words:
+        return False  # it would be sucked flat
+    left = re.split(_PUSHED, near.before[-70:])[-1]
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
 
 
@@ -53,7 +56,10 @@ _TO_PUMP = re.compile(
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     before, after = (
-        re.split(r"\bthen\b", clean[max(0, pipe.start - 70) : pipe.start])[-1],
+        re.split(
+            r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
+            clean[max(0, pipe.start - 70) : pipe.start],
+        )[-1],
         clean[pipe.end : pipe.end + 40],
     )
     if "submersible" not in clean and (
@@ -64,7 +70,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         or _TO_PUMP.search(after)
     ):
         return True
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\bdraw(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
 
 

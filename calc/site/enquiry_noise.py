@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_supposed as supposed
 from calc.site.enquiry_model import Ignored
 
 MASK = "¤"  # stands where no fact may be read
@@ -60,7 +61,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
 ))  # fmt: skip
 _ZIP = re.compile(r"\b[A-Z]{2},? \d{5}(?:-\d{4})?\b")
 _FORWARDED = re.compile(
-    r"^[ >]*-{2,}\s*(?:original|forwarded) message|^[ >]*begin forwarded message"
+    r"^[ >]*-{2,}\s*(?:original|forwarded) message|^[ >]*(?:begin )?forwarded (?:message|mail|e-?mail)\b.{0,60}$"
     r"|^[ >]*from: .{0,200}\n[ >]*(?:sent|date|to|subject): ", re.M
 )  # fmt: skip
 _WROTE = re.compile(r"^[ ]*(?:on|am|le) .{5,150}\n?.{0,80}\bwrote:\s*$", re.M)
@@ -73,6 +74,8 @@ _SIGN = re.compile(
     r"[ ,!.-]*\n", re.M
 )  # fmt: skip
 _SENT = re.compile(r"^[ ]*sent from .{0,60}$|^[ ]*get outlook for .*$", re.M)
+_FIELD = re.compile(r"^[ ]*[a-z][a-z /()?-]{2,40}: *\S", re.M)
+_FIELDS = 4  # labels with values from which on lines are a form's; our choice
 _TELLS = 3  # numbers from which on a mail with one question tells something; our choice
 _GREETING = 15  # words up to which what stands before earlier mail only hands it on; our choice
 _AFTER_SIGN = 70  # characters of a line beyond which it is no part of a signature; our choice
@@ -173,7 +176,7 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
     stop = min((start for start, end, _ in quoted if end == len(low)), default=len(low))
     found = [(*line.span(), SIGNED) for line in _SENT.finditer(low)]
     dashes = _DASHES.search(low)
-    if dashes and low[: dashes.start()].strip():
+    if dashes and low[: dashes.start()].strip() and not _form(low, dashes):
         thread = min(
             (m.start() for p in (_QUOTE, _WROTE) if (m := p.search(low, dashes.end()))),
             default=stop,
@@ -196,12 +199,19 @@ def _signed(low: str, quoted: list[tuple[int, int, str]]) -> list[tuple[int, int
     return found
 
 
+def _form(low: str, dashes: re.Match[str]) -> bool:
+    """Whether a line of dashes stands under the heading of a form, and not above a name."""
+    rest = low[dashes.end() :]
+    return len(_FIELD.findall(rest)) >= _FIELDS and len(rest) > dashes.start()
+
+
 def masked(low: str, spans: Iterable[Ignored]) -> str:
-    """The text with these spans blotted out, lines kept."""
+    """The text with these spans blotted out; lines and sentences keep their ends."""
     signs = list(low)
     for one in spans:
         for at in range(one.start, one.end):
-            if signs[at] != "\n":
+            stops = low[at] == "." and low[at + 1 : at + 2].strip() == ""
+            if not stops and signs[at] not in "\n?!":
                 signs[at] = MASK if one.why != WITHDRAWN else " "
     return "".join(signs)
 
@@ -215,26 +225,30 @@ _KIN = (
 )
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on)\b"
+    rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
-    rf"|\b(?:his|hers|theirs|their) (?:\w+ )?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
+    rf"|\b(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
+)
+_FOR_KIN = re.compile(
+    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )\bmy (?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
 )
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
 )
+_NOT_OURS = re.compile(r"not (?:mine|ours)|n't (?:mine|ours)")
 _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:\n|$)")
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
-    r"\b(?:used to (?:be|have|run|use|get|give|draw|pump|take|feed)|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
+    r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
-    r"|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
-    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of ))"
-    r"|(?:took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
+    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
+    r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
 _NOW = re.compile(
@@ -244,17 +258,18 @@ _NOW = re.compile(
 _IF = re.compile(
     r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
     r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
-    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating"
-    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) might (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
-    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer) (?:wants to sell|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
+    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
+    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
     r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
-    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
+    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
 _IF_ENDS = re.compile(
     r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
@@ -272,9 +287,11 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
     found: list[tuple[int, int, str]] = []
     theirs = False
+    sentences, kin = tuple(sentences), _FOR_KIN.search(low)
+    alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
-        other = _OTHER.search(said)
+        other = next((one for one in _OTHER.finditer(said) if not _theirs_too(one, kin)), None)
         if other is not None and _HEADED.match(said.strip()):
             blank = low.find("\n\n", end)
             found.append((start, blank if blank > 0 else len(low), OTHERS))
@@ -285,12 +302,22 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
         if other is not None:
             own = _OWN.search(said, other.end())
             theirs = own is None
-            found.append(
-                (start + other.start(), start + (own.start() if own else len(said)), OTHERS)
+            begin = (
+                said.rfind(",", 0, other.start()) + 1 if _NOT_OURS.search(other.group()) else None
             )
+            begin = other.start() if begin is None else begin
+            found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
         found += _past(said, start)
         found += _considered(said, start)
+        found += supposed.supposed(said, start)
+        if not alone:
+            found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found
+
+
+def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:
+    """Whether somebody's words are of the one that the letter is written for."""
+    return kin is not None and (kin["who"] or kin["whose"]).rstrip("s'") in other.group()
 
 
 def _considered(said: str, start: int) -> list[tuple[int, int, str]]:
@@ -321,7 +348,7 @@ def _begins(said: str, maybe: re.Match[str]) -> int:
 
 
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:
-    was = _WAS.search(said)
+    was = _WAS.search(said) or supposed.long_ago(said)
     if was is None:
         passive = re.search(
             r"\b(?:was|were|has been|got|is) (?:replaced|swapped|changed) (?:with|by|for|to)\b",

@@ -278,6 +278,9 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     return Token(kind, first, first, symbol, one.start(), end, about, maybe)
 
 
+_TWO_ENDS = re.compile(r"between|switch(?:'s)? (?:is )?set (?:to|at) $")
+
+
 def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
            comma: bool) -> tuple[float, str, str, int] | None:  # fmt: skip
     """(high, kind, unit, end) where the number begins a range."""
@@ -287,7 +290,7 @@ def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
         return None
     sign = join.group().strip().split(" ")[0]
     if sign == "/" or (
-        sign == "and" and "between" not in low[max(0, one.start() - 25) : one.start()]
+        sign == "and" and not _TWO_ENDS.search(low[max(0, one.start() - 25) : one.start()])
     ):
         return None
     second = _SECOND.match(low, join.end())

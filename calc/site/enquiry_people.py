@@ -12,11 +12,11 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|members|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
 )
 
 _PEOPLE_IS = re.compile(
-    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family|adult|kid|child|grown|\+|and \d))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
 )
 
 _WE_ARE = re.compile(
@@ -47,7 +47,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|single person|one person|1 person)\b"
+    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -62,6 +62,10 @@ _PARTY = re.compile(
 
 def people(low: str) -> list[Counted]:
     """How many people live there, each way it is said."""
+    if re.search(
+        r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
+    ):
+        return []
     total = _total(low)
     if total:
         return total
@@ -82,6 +86,7 @@ _WHOLE = (
     re.compile(
         rf"(?<![\w¤-])({NUMBER}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
     ),
+    re.compile(rf", ({NUMBER}) (?:in all|altogether|all told|all together)(?= ?[.,;!\n]|$)"),
     re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
     re.compile(
         rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
@@ -107,11 +112,21 @@ def _party(low: str) -> list[Counted]:
     for match in _PARTY.finditer(low):
         if re.search(r"[a-z][,(] ?$|\band $", low[max(0, match.start() - 6) : match.start()]):
             continue  # somebody stands before, whom nobody here knows
+        if not re.search(
+            r"[a-z]{2}", re.sub(r"\b(?:myself|me|i|and|also|plus|with)\b", "", match.group())
+        ):
+            continue  # "me, I" is one that speaks
         terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
         total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
     return []
+
+
+_EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
+_HOMES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
+)
 
 
 def _numbered(low: str) -> list[Counted]:
@@ -129,6 +144,11 @@ def _numbered(low: str) -> list[Counted]:
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
+            if _EACH.match(low, match.end()):
+                homes = _HOMES.search(low[max(0, match.start() - 60) : match.start()])
+                if homes is None:
+                    continue
+                number, high = number * value(homes[1])[0], high * value(homes[1])[0]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

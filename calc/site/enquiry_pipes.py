@@ -129,6 +129,11 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 best = (gap, key, token.start, token.end + found.end())
     if best is None:
         for key, _, pattern in _MATERIALS:
+            told = re.match(
+                rf"[ ,;]*(?:mm,? )?(?:and )?material(?: is|:)? {pattern.pattern}", after
+            )
+            if told:
+                return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
                 r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",

@@ -13,6 +13,9 @@ from calc.site.enquiry_cues import RULES
 from calc.site.enquiry_lengths import lengths
 from calc.site.enquiry_model import Context, Token
 
+_DRIP = re.compile(r"\b(?:drip|drippers?|emitters?|irrigat\w+)\b")
+_FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
+
 
 def weigh(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of what a number may be, by the words beside it."""
@@ -23,10 +26,13 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
             found[rule.path] = max(found.get(rule.path, 0), rule.weight) + more
     if token.kind == "time" and token.unit == "weeks":
         dry = re.search(
-            r"\b(?:dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
+            r"\b(?:(?<!ran )(?<!run )(?<!went )(?<!was )(?<!were )(?<!gone )(?<!fell )dry|drought|without|no (?:rain|water|sun)|last|lasts|enough|storage|reserve)\b",
             near.before + near.after,
         )
         return {"store.days": 6} if dry else {}
+    watering = "store.hours" in found and _DRIP.search(near.mail)
+    if watering and not _FILLS.search(near.before + near.after):  # or of filling a tank
+        return {"drip.hours": 5, "store.hours": 5}
     if token.kind == "rise":
         found["way.climb"] = 6.5
         token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0

@@ -25,7 +25,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* ){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,45}$"
+    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(
@@ -110,11 +110,14 @@ def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
         second.extra["as_end"] = first.extra.get("as_end", first.end)
 
 
+_STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")
+
+
 def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | None:
     """The number that the one at ``at`` corrects: the last one of its kind, as pipes' sizes are
     none of the kind of their lengths."""
     again = len(gap) <= _LATER and _AGAIN.fullmatch(gap)
-    if not again and (len(gap) > 60 or "\n\n" in gap):
+    if not again and (len(gap) > (_LATER if _STRONG.search(gap) else 60) or "\n\n" in gap):
         return None
     said_not = noise.negated(low, numbers[at - 1].start) and _BUT.match(gap)
     if not (again or _FIX.match(gap) or said_not):

@@ -33,7 +33,7 @@ _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
 )
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
@@ -90,7 +90,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|constant|controller|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        r"pump|constant|control|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
         near.before + near.after,
     ):
         found["pump.set"] = 6
@@ -143,102 +143,18 @@ def _head(token: Token, near: Context) -> dict[str, float]:
     return {}
 
 
-_TANK_AFTER = re.compile(
-    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b"
-)
-_OTHER_VESSEL = re.compile(
-    r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b"
-)
-_HEATER = re.compile(
-    r"[ -]*(?:\w+[ -]){0,3}?(?:water ?heater|heater|boiler|hot water (?:tank|cylinder|heater))\b"
-)
-_END = re.compile(
-    r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
-)
-_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
-_BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
-
-
-_DAILY = re.compile(
-    r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
-)
-_FIRE = re.compile(r" ?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
-
-
-def volume(token: Token, near: Context) -> dict[str, float]:
-    """{path: weight} of a volume: which tank is it of?"""
-    if _FIRE.match(near.right):
-        return {"store.reserve": 7}
-    if _DAILY.search(near.left[-70:]) and token.unit in {"L", "gal", "m³"}:
-        token.unit += "/day"
-        return {"use.daily": 6}
-    right = _END.split(near.right)[0]
-    if _OTHER_VESSEL.match(right):
-        return {"hot.volume": 5} if _HEATER.match(right) else {}
-    after = _TANK_AFTER.match(right)
-    span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
-    if span is None:
-        return {}
-    at, end = span
-    if _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
-        return {}
-    if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
-        return {}
-    if near.mail[at:end].startswith("expansion") and _HOT.search(near.mail):
-        return {"hot.tank": 7}
-    return _tank(token, near, at, end)
-
-
-def _before(token: Token, near: Context) -> tuple[int, int] | None:
-    """Where the tank stands that is named last before a volume."""
-    left = near.left[-90:]
-    tank: re.Match[str] | None = None
-    for pattern in (words.PRESSURE_TANK, words.STORE, words.ABOVE, words.TANK):
-        for match in pattern.finditer(left):
-            longer = tank and match.end() == tank.end() and match.start() < tank.start()
-            if tank is None or match.end() > tank.end() or longer:
-                tank = match
-    if tank is None or _BETWEEN.search(left[tank.end() :]):
-        return None
-    begin = token.start - len(left)
-    return begin + tank.start(), begin + tank.end()
-
-
-def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
-    role = words.tank_role(near.mail, at, end)
-    small = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0) <= 450
-    if (
-        small
-        and not words.named(near.mail, at, end)
-        and re.search(r"switch|\d0/\d0", near.before + near.after)
-    ):
-        role = "pressure"
-    litres = token.low * {"gal": 3.785, "m³": 1000.0}.get(token.unit, 1.0)
-    if (
-        role == ""
-        and litres <= 450
-        and re.search(r"pressure|switch|psi|bar\b|pre-?charge", near.before + near.after)
-    ):
-        role = "pressure"
-    if role == "" and not words.high(near.mail) and re.search(r"\bpump|\bbooster", near.mail):
-        role = "store"
-    count = re.search(rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:])
-    if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
-        token.extra["times"] = value(count[1])[0]
-    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
-    if role:
-        return {paths[role]: 7}
-    return {"tank.volume": 5, "store.volume": 5}
-
-
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
+    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
+        return {}
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
     if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
         return {"pump.most_flow": 6}
+    if _WE_GET.search(near.before) and not _USED.match(near.right):
+        return {**found, "water.yield": 5}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
@@ -246,11 +162,14 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         ):
             return {**found, "water.yield": 4}
         return found
+    if _NO_SOURCE.search(near.before[-60:]):
+        return {}
     if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
     if (
         re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$|\bit\b[^.;]{0,20}$", near.before)
         and re.search(r"\b(?:spring|well|bore)", near.mail)
+        and near.subject != "PUMP"
         and not re.search(r"pump|hose|shower|tap", near.before)
     ):
         return found
@@ -267,7 +186,28 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
 
 _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
-_AT_PRESSURE = re.compile(r" ?(?:at|@) (?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa)")
+_AT_PRESSURE = re.compile(
+    r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))"
+)
+_WE_GET = re.compile(
+    r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
+)
+_NO_SOURCE = re.compile(  # what a pump is rated for, or must give
+    r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
+)
+
+
+def _pump_gives(token: Token, near: Context) -> bool:
+    """Whether "it delivers" is said of the pump of the sentence before."""
+    begin = token.start - len(near.before)
+    before = near.mail[max(0, begin - 70) : begin]
+    return bool(_IT_PUMPS.match(near.before)) and "pump" in before
+
+
+_IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
+_AT_TAP_FLOW = re.compile(
+    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose)\b"
+)
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
 )

@@ -23,10 +23,10 @@ class Said:
 
 _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, weight, pattern in (
     ("water.kind", "well", 3, r"\b(?:(?:drilled|dug|bored|hand[ -]dug|driven|shallow|deep|old|open|artesian|stone|our|my|the|a|from|domestic|ring|brick[ -]lined)[ -])+(?:well|bore ?hole|bore|sand ?point)\b(?! (?:above|below|over|under|enough|known|as|done|if))"),
-    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as)\b)"),
+    ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?! ?,? (?:above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as|sort|kind|not|actually|five|six|seven|eight|nine|ten|two|three|four|what|this|he|she|they)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
-    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|burn|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
@@ -34,8 +34,8 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)?,? (?:right |just |directly |close )?(?:by|next to|beside|near|close to|alongside) (?:it|them)\b"),
     ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|borehole pump|bore pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
-    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|hand|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
-    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b"),
+    ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|booster|boost|suction|transfer|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
+    ("pump.placement", "out", 3, r"\bpump(?:'s)?\b[^.;\n¤]{0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b(?! (?:well|bore\w*|tank|cistern|spring)\b)"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
@@ -48,10 +48,10 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable|inverter (?:drive|control)s?|(?:it's|is|has|with) a drive\b|holds? [^.;\n]{0,12}\b(?:const\b|steady)|constant[ -]pressure set)\b"),
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
-    ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence))"),
-    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|we have grid|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?water)"),
+    ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
+    ("power.source", "grid", 3, r"\b(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
-    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools))"),
+    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
@@ -67,7 +67,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *MORE,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|no pumps?(?= (?:on it|at all|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -104,7 +104,7 @@ _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
 _LINE = re.compile(
-    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|in)\b"
+    r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|\d ?in(?:ch)?)\b|\d\""
 )
 
 
@@ -113,17 +113,34 @@ def _loose(low: str, one: Said) -> bool:
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
     if one.path == "pump.placement":
+        if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
+            return True  # two pumps: which of them is asked about?
+        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
+            : one.start
+        ].endswith("hand "):
+            return True
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
-    if one.path != "pipes.held" or one.value != "buried":
+    if one.path != "pipes.held":
         return False
+    if _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18]):
+        return True
+    if one.value != "buried":
+        return False
+    if re.search(r"\bwater\b[^.;,\n]{0,30}$", low[max(0, one.start - 40) : one.start]):
+        return True  # how far down the water is
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
     ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
     tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
     line = low[begin : min(ends, default=len(low))]
     alone = len(line) < 25 and not re.search(r"\b(?:tank|cable|cistern|wire|box|is)\b", line)
-    return bool(tank) or not (_LINE.search(line) or alone)
+    its = re.match(r"\s*(?:and )?(?:it|they|all of it|everything)\b", line)
+    goes_on = its and _LINE.search(low[max(0, begin - 120) : begin])
+    return bool(tank) or not (_LINE.search(line) or alone or goes_on)
 
 
+_NO_LINE = re.compile(
+    r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
+)
 _DENIED = re.compile(
     r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
     r"|of the net there is not)"
@@ -227,7 +244,7 @@ _FLAT = re.compile(
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
 )
 _LEVEL = re.compile(
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|same (?:height|level|elevation) as)\b"
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
 )
 
 
@@ -252,7 +269,7 @@ PRESSURE_TANK = re.compile(
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
-    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank"
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank|ground tanks?"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
@@ -260,13 +277,13 @@ ABOVE = re.compile(
 )
 TANK = re.compile(r"\b(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b")
 _ABOVE_CLUES = re.compile(
-    r"\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up|uphill|hill|above|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
-    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:stand|up|blocks|above)|\b(?:pump(?:s|ed|ing)?|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
+    r"\btanks?\b[^.;\n]{0,25}\bon (?:a )?[\d.]+ ?-?(?:m|ft|foot|feet|metres?|meters?) (?:high |tall )?(?:legs|stand|tower|stilts|posts|frame|platform)|\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b[^.;\n]{0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b"
+    r"|\b(?:below|under) (?:the |our )?tank|\bibcs?\b[^.;\n]{0,20}\b(?:(?:on|a) (?:\w+ )?stand|up(?! to)|blocks|above)|\b(?:pump(?:s|ed|ing)?(?! (?:height|level|depth|relative|next|close|is|sits|stands)\b)|elevates?|lifts?|raises?|push(?:es)?)\b[^.;\n]{0,30}\b(?:up )?(?:in)?to\b[^.;\n]{0,25}\btanks?\b|\b(?:pump|spring|well)\b[^.;\n]{0,25}\bfills\b[^.;\n]{0,25}\btank"
 )
 _STORE_CLUES = re.compile(
-    r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n]{0,50}\b(?:below|next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
+    r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n\d]{0,50}\bbelow\b|\btanks?\b[^.;\n]{0,50}\b(?:next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
     r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
-    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\bneed a booster\b"
+    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
 )
 
 
@@ -282,7 +299,7 @@ def named(low: str, start: int, end: int) -> str:
 
 
 @lru_cache(maxsize=4)
-def _clues(low: str) -> tuple[bool, bool]:
+def clues(low: str) -> tuple[bool, bool]:
     """Whether a letter speaks of a tank above, and of one that a pump draws from."""
     return bool(_ABOVE_CLUES.search(low)), bool(_STORE_CLUES.search(low))
 
@@ -292,7 +309,7 @@ def tank_role(low: str, start: int, end: int) -> str:
     role = named(low, start, end)
     if role:
         return role
-    above, store = _clues(low)
+    above, store = clues(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
         near_above, near_store = _ABOVE_CLUES.search(line), _STORE_CLUES.search(line)

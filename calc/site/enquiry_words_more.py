@@ -14,10 +14,12 @@ MORE = (
     ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by) the pump\b|\bpump\b[^.;\n¤]{0,25}\brelief valve\b"),
     ("pump.works", "diaphragm", 3, r"(?:^|\n) *diaphragm\b"),
     ("rain.used", "yes", 3, r"\b(?:off|from) (?:the|our|a|my) (?:\w+ )?roof\b(?! tank)|\broof (?:catchment|water|runoff)\b"),
+    ("rain.used", "yes", 3, r"\b(?:the|our|my|a) (?:\w+ )?roofs?(?: that| which)? (?:feeds?|fills?|drains? (?:in)?to) (?:it|the|our|a|two|both)\b"),
     ("store.fills", "always", 3, r"\b(?:spring|seep|stream)\b[^.;\n]{0,40}\btank\b[^.;\n]{0,12}\b(?:day and night|all day and night|round the clock|24 ?/ ?7|continuously|constantly)\b"),
     ("store.fills", "sun", 3, r"\b(?:running|runs|pumps|pumping|fills)\b[^.;\n]{0,15}\b(?:while|when|as long as) the sun (?:is out|shines|is up|is shining)\b"),
     ("power.source", "sun", 3, r"\b(?:while|when|as long as) the sun (?:is out|shines|is shining)\b|\b(?:do it|run it|pump(?: it)?) with the sun\b"),
     ("water.kind", "well", 3, r"\bbor ?hole\b|(?:^|[.\n;:] ?)bore(?= ?[\d¤:,-]|,? (?:is|was|has|gives|yields))"),
+    ("water.kind", "well", 2.5, r"\b(?:we|they|i|he) (?:then |have |had it )?drilled(?=[ :,]+(?:about |down )*(?:\d|¤|a well|another|to ))"),
     ("water.kind", "cistern", 2.5, r"\b(?:caught|collected|comes?|runs?|tanks?|water) (?:\w+ )?(?:off|from) (?:the|our|a) (?:\w+ )?roof\b|\bwater is (?:trucked|hauled|delivered)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:vault|pit)\b|\bpump\b[^.;,\n¤]{0,25}\b(?:right )?under (?:a|the|our) (?:bedroom|stairs|floor|house|sink|counter|deck)\b"),
 )  # fmt: skip

@@ -473,6 +473,301 @@ SAID = (
     ("pressure_tank.precharge", "36 psi", ("The pressure tank is only 20 gallons, 36 psi in it with the water drained.",)),
     ("way.climb", "40 ft", ("The house is up the hill from the well, 40 ft of rise in 300 ft.",)),
     ("well.depth", "18 m", ("My well is 18 m with water at 7 m.", "Our well has a yield of 5 gpm, is 18 m deep, and the water is at 7 m.")),
+    ("well.depth", "42 m", (
+        "The borehole reaches 42 m.",
+        "Our borehole has a total depth of 42 m.",
+    )),
+    ("well.depth", "180 ft", (
+        "They drilled us a well of 180 ft.",
+    )),
+    ("well.depth", "110 ft", (
+        "The well is 90 feet deep - no, I just found the card and it says 110 feet.",
+    )),
+    ("well.depth", "200 ft", (
+        "There's a drilled well, 200 ft, on the place.",
+    )),
+    ("well.depth", "15 m", (
+        "The dug well measures 15 m from rim to bottom.",
+    )),
+    ("water.level", "-85 ft", (
+        "In the well the water is down 85 ft.",
+    )),
+    ("water.level", "-9 m", (
+        "There are 9 m between the rim and the water.",
+        "You look down 9 m to the water in our well.",
+        "From the pump in the cellar down to the water it is 9 m.",
+        "The water rests at 9 m.",
+    )),
+    ("water.level", "-30 ft", (
+        "The water comes to within 30 ft of the surface.",
+    )),
+    ("well.bore", "4 in", (
+        "I have a 4 inch well, 160 feet deep.",
+    )),
+    ("well.bore", "6 in", (
+        "A 6\" borehole of 300 ft.",
+    )),
+    ("pump.height", "-30 m", (
+        "The pump dangles 30 m down the borehole.",
+        "The pump has been placed at 30 m.",
+    )),
+    ("way.climb", "12 m", (
+        "Our house stands some 12 m above the borehole.",
+        "You climb 12 m walking up from the well to the cottage.",
+    )),
+    ("way.climb", "31 m", (
+        "From the borehole pump the line rises 31 m to the house.",
+    )),
+    ("way.climb", "16 m", (
+        "From there 85 m to the cabin and a climb of 16 m.",
+    )),
+    ("way.climb", "30 ft", (
+        "The barn is 30 ft higher up than the pump.",
+    )),
+    ("way.climb", "0 m", (
+        "The shack is level with the tanks.",
+        "The ground is dead level.",
+    )),
+    ("way.climb", "0 ft", (
+        "House 100 ft away, same level.",
+    )),
+    ("way.climb", "22 ft", (
+        "The pump to the top floor shower is 22 ft up.",
+    )),
+    ("way.climb", "-15 m", (
+        "We are 15 m below the spring.",
+    )),
+    ("way.length", "75 ft", (
+        "From the well to the house is 75 feet of 1 inch PEX.",
+    )),
+    ("way.length", "650 m", (
+        "The line to the house is 650 m.",
+    )),
+    ("way.length", "180 ft", (
+        "Line to the house is 1\" PVC schedule 40, 180 ft.",
+    )),
+    ("way.length", "450 ft", (
+        "Barn is 450 ft out on 1-1/4\" poly.",
+    )),
+    ("way.length", "110 m", (
+        "The furthest standpipe is 110 m from the well.",
+    )),
+    ("way.length", "230 m", (
+        "Run to the furthest tent 230 m in 50 mm PE.",
+    )),
+    ("way.length", "120 m", (
+        "Between borehole and house lie 120 m.",
+    )),
+    ("way.pipe", "32 mm pe", (
+        "35 m of pipe, diameter 32, material PE.",
+    )),
+    ("way.pipe", "25 mm pe", (
+        "25 mm poly the whole way.",
+    )),
+    ("way.pipe", "3/4 in pe", (
+        "Blue three-quarter alkathene runs to the house.",
+    )),
+    ("way.pipe", "40 mm pe", (
+        "It is forty mil poly.",
+    )),
+    ("way.pipe", "1 in steel", (
+        "1 inch GI pipe to the house.",
+    )),
+    ("outlets.shower", "5", (
+        "5 safari tents, each with its own shower.",
+    )),
+    ("outlets.shower", "2", (
+        "Two cabins and each has a bathroom with one shower.",
+    )),
+    ("outlets.toilet", "2", (
+        "We have two lavatories.",
+    )),
+    ("outlets.shower", "1", (
+        "I live alone, and have a shower, a toilet and a kitchen sink.",
+    )),
+    ("outlets.washer", "1", (
+        "There is a washing machine in the lean-to.",
+    )),
+    ("outlets.hose", "0", (
+        "No pressure tank, no filter, no hoses.",
+    )),
+    ("outlets.sink", "2", (
+        "a pair of sinks",
+    )),
+    ("outlets.hose", "1", (
+        "One tap outdoors with a hose on it.",
+    )),
+    ("animals.goats", "6", (
+        "half a dozen goats",
+    )),
+    ("animals.hens", "20", (
+        "They have 20 hens and 6 goats.",
+    )),
+    ("animals.cattle", "8", (
+        "We run eight steers.",
+    )),
+    ("animals.goats", "35", (
+        "Thirty-five ewes are on the hill.",
+    )),
+    ("animals.cattle", "22", (
+        "Livery yard, 22 horses.",
+    )),
+    ("use.people", "3", (
+        "We are 3 person.",
+    )),
+    ("use.people", "1", (
+        "She is on her own there.",
+    )),
+    ("use.people", "4", (
+        "My wife and two boys and I live here, four in all.",
+    )),
+    ("use.people", "32", (
+        "32 people live here.",
+    )),
+    ("use.people", "6", (
+        "the house too (6 people)",
+    )),
+    ("use.people", "2", (
+        "Two of us live in the cabin.",
+    )),
+    ("use.people", "5", (
+        "There will always be five of us in the house.",
+    )),
+    ("use.people", "18", (
+        "Staff and guests make 18 people.",
+    )),
+    ("pump.present", "no", (
+        "Existing pump: No",
+        "We have nothing yet, neither pump nor pipe.",
+        "There is no pump in the line anywhere.",
+        "No pump at present.",
+    )),
+    ("pump.placement", "in", (
+        "Our submersible hangs on a rope in the borehole.",
+    )),
+    ("pump.placement", "out", (
+        "The pump stands in a wooden box by the stream.",
+    )),
+    ("pump.cut_in", "2 bar", (
+        "The pressure switch is set to 2 and 3.5 bar.",
+    )),
+    ("pump.cut_out", "50 psi", (
+        "pressure switch cuts in at 30 psi and cuts out at 50 psi",
+    )),
+    ("pump.cut_in", "1.8 bar", (
+        "The pump starts up at 1.8 bar and stops again at 3 bar.",
+    )),
+    ("pump.set", "50 psi", (
+        "The control box keeps it at 50 psi.",
+    )),
+    ("pump.set", "3 bar", (
+        "Pressure wanted at set point: 3.0 bar",
+    )),
+    ("pump.most_flow", "35 L/min", (
+        "a small pump that delivers 35 L/min at its set pressure of 2 bar",
+    )),
+    ("pressure_tank.volume", "20 gal", (
+        "There's a 20 gallon pressure tank in the hall.",
+    )),
+    ("pressure_tank.precharge", "38 psi", (
+        "pressure tank 20 gallons, pre-charge 38 psi",
+    )),
+    ("pressure_tank.volume", "24 L", (
+        "A small 24 litre vessel sits beside the pump.",
+    )),
+    ("store.volume", "25000 L", (
+        "Tank size: 25,000 L. Source: rain tank. The house is 1.5 m above the pump, which is by the tank.",
+    )),
+    ("store.volume", "22500 L", (
+        "The tank is a 22500 litre poly tank at the back shed and the house is four metres up from the tank.",
+    )),
+    ("store.volume", "18000 L", (
+        "Two rainwater tanks coupled together, 9,000 L each.",
+    )),
+    ("store.volume", "20 m³", (
+        "Borehole pump fills a 20 m3 ground tank and a booster beside it feeds the block.",
+    )),
+    ("store.volume", "30000 L", (
+        "We live off a rain tank of 30 000 L.",
+    )),
+    ("tank.level", "28 m", (
+        "We have a 10 000 litre tank on the koppie, 28 m above the lodge.",
+    )),
+    ("tank.level", "10 m", (
+        "The bottom of the header tank lies 10 m over the taps.",
+    )),
+    ("tank.volume", "500 gal", (
+        "A 500 gallon tank in the loft feeds the taps.",
+    )),
+    ("power.panel", "335 W", (
+        "Panels: two strings of four, 335 W each",
+    )),
+    ("power.panel", "250 W", (
+        "Power's three 250 W panels into a 24 V bank.",
+    )),
+    ("power.voltage", "48 V", (
+        "a forty eight volt battery bank",
+    )),
+    ("power.capacity", "210 Ah", (
+        "Four 210 Ah batteries.",
+    )),
+    ("power.source", "generator", (
+        "Generator runs it today.",
+    )),
+    ("power.source", "sun", (
+        "Everything here is solar.",
+    )),
+    ("power.source", "grid", (
+        "Grid power, but it fails often.",
+    )),
+    ("power.source", "none", (
+        "There's no mains and nobody lives there.",
+    )),
+    ("place.altitude", "1700 m", (
+        "I farm at 1 700 m above sea level.",
+    )),
+    ("place.altitude", "6200 ft", (
+        "We are up at 6,200 ft here.",
+    )),
+    ("water.yield", "2 gpm", (
+        "At mine the spring is 60 ft above the house and I get 2 gpm.",
+    )),
+    ("water.yield", "1.5 m³/h", (
+        "Well water: driller wrote 1.5 m3/h, water level 19 m.",
+    )),
+    ("water.yield", "6 L/min", (
+        "A ten litre bucket at the spring needs 100 seconds.",
+    )),
+    ("water.yield", "3 gpm", (
+        "The well makes 3 gpm.",
+    )),
+    ("use.daily", "500 L/day", (
+        "Our use comes to 500 litres a day, I read the meter.",
+    )),
+    ("beds.area", "150 m²", (
+        "The garden has 150 m² of beds on drip.",
+    )),
+    ("use.troughs", "2", (
+        "Two stock tanks with float valves in the barn.",
+    )),
+    ("rain.roof", "180 m²", (
+        "The roof that feeds it measures 180 m².",
+    )),
+    ("rain.used", "yes", (
+        "The roof feeds a rain tank.",
+    )),
+    ("drip.length", "40 m", (
+        "Tomatoes on drip, lines 40 m long, rows 1.2 m apart.",
+    )),
+    ("suction.length", "25 ft", (
+        "A jet pump sucks it up through 25 ft of 1-1/4\" poly suction line and pushes to the barn, 130 ft of 1\" poly.",
+    )),
+    ("way.length", "130 ft", (
+        "A jet pump sucks it up through 25 ft of 1-1/4\" poly suction line and pushes to the barn, 130 ft of 1\" poly.",
+    )),
+    ("suction.length", "4 m", (
+        "Suction is 4 m of 40 mm hose.",
+    )),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -550,4 +845,172 @@ NOT_SAID = (
     ("store.volume", ("Somebody told me the tank ought to be 300 L.",)),
     ("well.depth", ("The trench is dug: 220 ft.",)),
     ("power.panel", ("I've looked at a 400 W panel.",)),
+    ("pump.control", (
+        "Please send me a price for a constant pressure pump. Thank you.",
+        "Please size a constant-pressure pump for the following.",
+        "What would a variable speed drive cost?",
+    )),
+    ("pump.placement", (
+        "We are looking for a surface pump.",
+        "Is a submersible in the creek all right or do I need a surface pump? Thanks.",
+        "Ideally the pump would sit in the cellar.",
+        "The hand pump on the well is rusted solid.",
+        "Borehole pump fills a tank and a booster beside it feeds the houses.",
+    )),
+    ("power.source", (
+        "Which panels would suit? I have no idea.",
+        "I am sick of it. What would panels look like?",
+        "There is no electric pump on the place.",
+        "I've seen kits with a 370 W panel.",
+        "The gate opener has a small solar panel.",
+        "No power up at the tank but we got grid at the house.",
+    )),
+    ("power.panel", (
+        "The fence energiser has a 12 V battery and a 20 W panel.",
+    )),
+    ("power.voltage", (
+        "The mower's battery is 12 V and 40 Ah.",
+        "The car battery is 12 V.",
+    )),
+    ("power.capacity", (
+        "The mower's battery is 12 V and 40 Ah.",
+    )),
+    ("power.battery", (
+        "How big a battery, and is lithium better?",
+    )),
+    ("use.daily", (
+        "The book says a family needs 600 litres a day.",
+        "A typical home uses 150 gallons a day, I read.",
+        "In my textbook a household uses 600 litres a day.",
+    )),
+    ("use.each", (
+        "As a rule of thumb a person uses 80 litres a day.",
+    )),
+    ("animals.cattle", (
+        "The book says a cow drinks 70 litres a day.",
+        "The pump does 60 L/min at 50 m head.",
+    )),
+    ("animals.goats", (
+        "The previous people had 14 goats and six cows.",
+    )),
+    ("animals.hens", (
+        "Next spring we will add 20 hens.",
+    )),
+    ("water.yield", (
+        "Is 12 L/min a decent flow for a spring? We think so.",
+        "Our spring is small. Is 40 mm enough for 20 litres a minute?",
+        "Years back the well gave 20 L/min, they say.",
+        "The box says 60 L/min at 2 bar.",
+        "The shower head is rated at 9 L/min.",
+    )),
+    ("water.kind", (
+        "Our water used to come from a creek 900 ft away.",
+        "I have five totes - well, four of them joined.",
+        "The fish pond holds 8000 L.",
+        "The lake in the bottom field isn't mine.",
+    )),
+    ("well.depth", (
+        "Had we a well of 50 m we would use it.",
+        "The driller would have gone to 90 m.",
+        "My brother asks whether it would do for his 70 m deep well.",
+        "The architect drew a well of 40 m.",
+    )),
+    ("well.bore", (
+        "The garden is 30 m long and 8 m wide.",
+    )),
+    ("pump.height", (
+        "They want to put a 3 HP pump at 400 ft in my well.",
+        "The architect drew a well with the pump at 35 m.",
+    )),
+    ("way.length", (
+        "Thanks for asking. Would 200 m of pipe lose much pressure?",
+        "The plan was to lay 300 m of 40 mm pipe.",
+        "The ladder is 6 m long.",
+        "The chicken shed is 40 m from the house.",
+        "The power line ends 250 m from the house.",
+        "The garden is 30 m long and 8 m wide.",
+        "Tomatoes on drip, lines 40 m long, rows 1.2 m apart.",
+        "Our water used to come from a creek 900 ft away.",
+        "The bore is deep. The pump is to 100 meters.",
+    )),
+    ("way.climb", (
+        "If only the spring were 20 m above us.",
+        "The pump's data sheet gives a lift of 45 m at 20 L/min.",
+        "The last house sits 12 m above the first one.",
+        "In August the river falls another 1.5 m.",
+        "When a stone falls, maybe 10 m down, we hear it.",
+    )),
+    ("way.pipe", (
+        "The plan was to lay 300 m of 40 mm pipe.",
+        "We had 1/2 inch hose, now it is another.",
+    )),
+    ("tank.level", (
+        "In the first draft the tank was 9 m above the house.",
+        "We wish the tank were 10 m higher.",
+    )),
+    ("tank.volume", (
+        "The house is 4 m above the rain tank of 9000 L.",
+        "We imagine a 10 m3 tank on the hill.",
+    )),
+    ("pressure_tank.volume", (
+        "No pressure vessel yet, I figured a 100 L pressure tank would be about right.",
+        "We have no pressure tank. The shop has a 24 L pressure tank.",
+    )),
+    ("store.volume", (
+        "The switch is 40/60. The tank, 32 gallon, feels heavy. The pump is new.",
+    )),
+    ("store.days", (
+        "In February the tanks ran dry for two weeks.",
+    )),
+    ("store.hours", (
+        "We irrigate by drip. I can run 6 hours a day.",
+    )),
+    ("pipes.held", (
+        "The pump stands on the ground beside the tank.",
+        "The tank is on the ground behind the barn.",
+        "The drum is buried in the ground by the gate.",
+        "The cable lies on the ground.",
+    )),
+    ("use.people", (
+        "The hall has 20 members, but nobody lives here.",
+    )),
+    ("outlets.shower", (
+        "A friend of mine runs a lodge with 12 showers.",
+    )),
+    ("way.climb", (
+        "My neighbour says a ram would do it, his lifts 30 m.",
+        "The line was buried last fall, 760 ft.",
+    )),
+    ("way.length", (
+        "The septic tank is 60 ft from the house.",
+        "The allotment is 250 m2, 20 m long, flat.",
+        "The old system: spring, gravity, 800 ft.",
+        "The van has an outdoor shower on a 3 m hose.",
+    )),
+    ("outlets.sink", (
+        "The commune brings it only to the basin at the roadside.",
+    )),
+    ("pump.placement", (
+        "There is 60 psi at pump, 46 psi at house.",
+        "We live here. Pump there, or jet pump in the chalet?",
+    )),
+    ("use.people", (
+        "Our club has 60 members.",
+    )),
+    ("animals.goats", (
+        "I said 120 goats, it is 140 now.",
+    )),
+    ("water.yield", (
+        "Your sheet says 6.5 gpm for me, and our spring is small.",
+        "We hung the new pump in the well. It delivers 3 m³/h.",
+    )),
+    ("water.level", (
+        "Driller says everybody here gets water at 50 to 70 m.",
+    )),
+    ("power.source", (
+        "Solar guys quoted a lot. What would panels look like?",
+    )),
+    ("outlets.shower", (
+        "On a good Sunday there are 25 showers within two hours.",
+    )),
 )  # fmt: skip

@@ -1,0 +1,103 @@
+"""What an enquiry tells of no place at all: what books say, what was once meant to be, what is only
+wished or asked for; and of things that no water runs through."""
+
+from __future__ import annotations
+
+import re
+
+GENERAL, MEANT, WISHED = "of places in general", "only planned, and not done", "only wished"
+
+_BOOKS = re.compile(
+    r"\b(?:(?:text|hand|guide|year)?books?|brochures?|leaflets?|magazines?|internet|web ?pages?|websites?|online|rules? of thumb|studies|study|statistics|wikipedia)\b"
+    r"|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
+    r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|shower|european|american)\b"
+    r"|\b(?<!per )(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|person|goat|hen|horse|sheep|human|adult|man) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
+    r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
+)
+_MEANT = re.compile(
+    r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
+    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
+)
+_WISHED = re.compile(
+    r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
+    r"|(?:some|any)one (?:else )?(?:might|may|would)|with (?:a|the) new (?:pump|tank|one|system),? (?:it|we|i|you|that) (?:could|would|might|should)\b|(?:could|might) (?:one|some) ?day\b|(?:figured?|reckon(?:ed)?|thought|imagined?|guess(?:ed)?|suppose[d]?|believe)\b[^.;\n]{0,40}\b(?:would|should|might|ought to) (?:be|do|suit|fit|work|give)\b|let'?s say\b|assuming\b|in theory\b|theoretically\b|dream(?:s|ing|t)? of\b)"
+)
+_ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/min a decent flow?"
+    re.compile(
+        r"^\s*(?:so |and |but |now |then )?(?:is|are|would|will|could|does|do|should|must|isn't|aren't) (?:a |an |about |only |some |say |just |even |around )*(?P<what>(?:\d|¤)[^?]*?)(?:\b(?:enough|sufficient|adequate|okay|ok|too \w+|plenty)\b[^?]*)?\?\s*$"
+    ),
+    re.compile(
+        r"\b(?:enough|sufficient|too (?:small|thin|little|weak)|okay|ok|adequate|able|right|suitable|good) (?:for|to (?:give|carry|pass|deliver|supply|push)) (?:about |a flow of |around )?(?P<what>\d[\d.,]* ?(?:l\b|lit|lpm|gpm|gal|m[3]|psi|bar)[^?,]*)\?\s*$"
+    ),
+    re.compile(
+        r"^\s*(?:so |and |but )?(?P<what>how (?:deep|high|far|big|large|long|strong|much|many) (?:should|must|can|could|may|would|does|do|is|are) (?:a|an|such a|one|you|people|most|wells|pumps|tanks|pipes|springs)\b[^?]*)\?\s*$"
+    ),
+    re.compile(
+        r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
+    ),
+)
+_LONG_AGO = re.compile(
+    r"\b(?:many|some|several|a few|ten|twenty|thirty|\d+|few) (?:years?|decades?) (?:back|earlier|before|since)\b|\b(?:previous|former|earlier|last|prior) (?:people|owners?|tenants?|occupants?|family|couple|lot|lady|man|folk|folks|farmer)\b|[a-z\d¤]¤* (?:years? |decades? )?(?<=[¤s] )back,? (?:it|the|we|there|our)\b|\bback in (?:the day|my)\b|\bwhen (?:i|we) (?:was|were) (?:a )?(?:kids?|child(?:ren)?|boys?|girls?|young|small)\b|\bin (?:my|his|her) (?:grand)?(?:father|mother|dad|parents)'?s? (?:day|time)\b"
+    r"|\b(?:has|have|had) (?:since |now )?been (?:taken out|removed|sold|scrapped|pulled out|dismantled|stolen|given away|thrown out|taken away|filled in|capped)\b|\b(?:broke|burnt|burned|froze|died|cracked|rotted|collapsed|fell apart) (?:last|in|two|three|years|long|for good)\b"
+)
+_GOES_ON = re.compile(
+    r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
+)
+_MACHINE = re.compile(
+    r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
+)
+
+
+def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
+    """Spans of a sentence that tell of no place, or of one that is no more; ``start`` is where it
+    begins in the letter."""
+    found = []
+    for why, pattern in ((GENERAL, _BOOKS), (MEANT, _MEANT), (WISHED, _WISHED)):
+        match = pattern.search(said)
+        if match is None:
+            continue
+        on = _GOES_ON.search(said, match.end())
+        begin = 0 if why == GENERAL and on is None else match.start()
+        found.append((start + begin, start + (on.start() if on else len(said)), why))
+    return found
+
+
+def asked(said: str, start: int) -> list[tuple[int, int]]:
+    """Spans of a sentence that ask of things in general: "is 12 L/min a decent flow?"."""
+    hits = (pattern.search(said) for pattern in _ASKED)
+    return [(start + one.start("what"), start + one.end("what")) for one in hits if one]
+
+
+def long_ago(said: str) -> re.Match[str] | None:
+    """The words that put a sentence in the past."""
+    return _LONG_AGO.search(said)
+
+
+def of_a_machine(low: str, start: int) -> bool:
+    """Whether a battery or a panel is of something else than the water's supply."""
+    begin = max(low.rfind(sign, 0, start) for sign in ".;?!\n") + 1
+    said = re.split(r"[.;?!\n]", low[begin:], maxsplit=1)[0]
+    return bool(_MACHINE.search(said)) and not re.search(r"\b(?:pumps?|bank|inverter)\b", said)
+
+
+# What is asked for --------------------------------------------------------------------------------
+
+_REQUEST = re.compile(
+    r"\b(?:please|kindly|could you|can you|would you|will you|do you)(?: also)? (?:\w+ )?(?:size|quote|send|offer|suggest|recommend|price|supply|advise|sell|stock|have|do|make|ship|propose)\b"
+    r"|\b(?:(?:i am|i'm|we are|we're) after|looking for|looking at|in the market for|shopping for|(?:want|like|hope|wish) to (?:buy|get|order|purchase)|(?:quote|quotation|price|prices|offer|estimate)(?: me| us)? (?:for|of|on)|the cost of|how much (?:is|for|would|are|does)|would (?:i|we) need)\b"
+)
+_END = re.compile(r"[.;!?\n]")
+_OURS = re.compile(r"\b(?:our|my|the|existing|present|old|we have|i have|we've got|runs? on)\b")
+_WH = re.compile(r"(?:^\s*|[,;:] ?|\b(?:and|but|so|or) )(?:what|which|where|how)\b(?! many)")
+
+
+def requested(low: str, start: int) -> bool:
+    """Whether a thing is one that somebody asks for: "please send a price for a jet pump"."""
+    begin = max((one.end() for one in _END.finditer(low, 0, start)), default=0)
+    before = low[begin:start]
+    stop = _END.search(low, start)
+    asks = stop is not None and stop.group() == "?"
+    match = _REQUEST.search(before) or (_WH.search(before) if asks else None)
+    if match is None or len(before) - match.end() > 60:
+        return False
+    return not _OURS.search(before, match.end())

@@ -1,0 +1,151 @@
+"""Which tank a volume is of: a pressure tank, one above, one that the pump draws from."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_words as words
+from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_numbers import NUMBER, value
+
+_HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
+_LITRES = {"gal": 3.785, "m³": 1000.0}
+
+
+def litres_of(token: Token) -> float:
+    """A volume in litres."""
+    return token.low * _LITRES.get(token.unit, 1.0)
+
+
+_TANK_AFTER = re.compile(
+    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b"
+)
+_OTHER_VESSEL = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b"
+)
+_HEATER = re.compile(
+    r"[ -]*(?:\w+[ -]){0,3}?(?:water ?heater|heater|boiler|hot water (?:tank|cylinder|heater))\b"
+)
+_END = re.compile(
+    r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
+)
+_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
+_BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
+
+
+_DAILY = re.compile(
+    r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
+)
+_FIRE = re.compile(r" ?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
+
+
+def volume(token: Token, near: Context) -> dict[str, float]:
+    """{path: weight} of a volume: which tank is it of?"""
+    if _FIRE.match(near.right):
+        return {"store.reserve": 7}
+    if _DAILY.search(near.left[-70:]) and token.unit in {"L", "gal", "m³"}:
+        token.unit += "/day"
+        return {"use.daily": 6}
+    right = _END.split(near.right)[0]
+    if _OTHER_VESSEL.match(right):
+        return {"hot.volume": 5} if _HEATER.match(right) else {}
+    after = _TANK_AFTER.match(right)
+    span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
+    if span is None:
+        return {}
+    at, end = span
+    if _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
+        return {}
+    if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
+        return {}
+    if near.mail[at:end].startswith("expansion") and _HOT.search(near.mail):
+        return {"hot.tank": 7}
+    return _tank(token, near, at, end)
+
+
+def _before(token: Token, near: Context) -> tuple[int, int] | None:
+    """Where the tank stands that is named last before a volume."""
+    left = near.left[-90:]
+    tank: re.Match[str] | None = None
+    for pattern in (words.PRESSURE_TANK, words.STORE, words.ABOVE, words.TANK):
+        for match in pattern.finditer(left):
+            longer = tank and match.end() == tank.end() and match.start() < tank.start()
+            if tank is None or match.end() > tank.end() or longer:
+                tank = match
+    if tank is None or _BETWEEN.search(left[tank.end() :]):
+        return None
+    begin = token.start - len(left)
+    return begin + tank.start(), begin + tank.end()
+
+
+def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
+    role = _role(token, near, at, end)
+    count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
+        rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
+    )
+    if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
+        token.extra["times"] = value(count[1])[0]
+    if role == "small":
+        return {"pressure_tank.volume": 5, "store.volume": 5}
+    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
+    return {paths[role]: 7} if role else {"tank.volume": 5, "store.volume": 5}
+
+
+def _role(token: Token, near: Context, at: int, end: int) -> str:
+    """Which tank it is; "small" where it may be a pressure tank as well, "" where nothing tells."""
+    role, litres = words.tank_role(near.mail, at, end), litres_of(token)
+    said, named = near.before + near.after, words.named(near.mail, at, end)
+    beside = near.right + near.after[len(near.right) : 60]
+    if role == "store" and _CYCLE_BESIDE.match(beside) and _cycles(near.mail, litres / 1.5):
+        return "pressure"
+    if litres <= 450 and not named and re.search(r"switch|\d0/\d0", said):
+        return "pressure"
+    if litres <= _LITTLE and not named and re.search(r"\bcuts?[ -]?(?:in|out)\b", said):
+        return "pressure"
+    if role == "store" and not named and _cycles(near.mail, 2 * litres):
+        return "small"
+    if role == "" and litres <= 450 and _PRESSED.search(said):
+        return "pressure"
+    if (
+        role == ""
+        and not words.high(near.mail)
+        and re.search(
+            r"\b(?<!no )(?<!without )(?<!without a )(?<!without any )(?:pump|booster)", near.mail
+        )
+    ):
+        feeds = _feeds(near.mail, at, end, litres)
+        return "store" if feeds else "small" if litres <= _CYCLED else ""
+    return role
+
+
+_PRESSED = re.compile(r"pressure|switch|psi|bar\b|pre-?charge")
+_LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure tank; our choice
+
+
+_CYCLED = 330.0  # L, the largest pressure tank of a house, 86 gal; common practice, no source
+
+
+_SEVERAL_TANKS = re.compile(
+    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels)(?: [a-z]+){{0,3}},? (?:of |each |at |with |holding )*(?:about )?$"
+)
+
+
+_FRESH = re.compile(r"fresh|\bdraws?\b|\bfrom (?:a|the|our)\b|\bcaravan\b")
+
+
+def _feeds(mail: str, at: int, end: int, litres: float) -> bool:
+    """Whether a tank of which no more is said can be the one that the pump draws from: no small one
+    unless it is said to be drawn from, and no reservoir."""
+    if litres <= _CYCLED and not _FRESH.search(mail[max(0, at - 40) : end + 30]):
+        return False
+    return not _cycles(mail, litres) and "reservoir" not in mail[at:end]
+
+
+_CYCLE_BESIDE = re.compile(r"[^.;\n]{0,45}\b\d0 ?[/-] ?\d0\b")
+
+
+def _cycles(mail: str, litres: float) -> bool:
+    said = re.search(
+        r"\bswitch\b|\d0/\d0|\bcycl|\bon and off\b|\bcuts? in\b|\bkicks (?:in|on)\b", mail
+    )
+    return litres <= _CYCLED and said is not None
