@@ -19,7 +19,7 @@ OF_ROWS = ("way.", "outlets.", "animals.", "beds.", "tank.")
 
 @pytest.mark.skipif(not APART, reason="no letters are set apart")
 def test_they_are_read_well():
-    total = score(APART)
+    total = score(APART, later=())  # written when every path was there
     shares = f"{total.found_share:.3f} found, {total.wrong_share:.3f} wrong"
     assert total.found_share >= 0.85 and total.wrong_share < 0.02, (shares, total.faults)
 
