@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from calc.desk import asked, blocks, mail_links, may_change
+from calc.desk import asked, blocks, mail_links, may_change, pairs
 from calc.desk.opened import opened
 from calc.desk.site_letter import letter
 from calc.desk.work import work_out
@@ -66,7 +66,12 @@ def _page(work: Work, flat: bool) -> str:
 
 
 def _mail(request: Data) -> Data:
-    """The links of a pasted mail: {"found": [{"fragment", "page", "shown", "name"}], "said"}."""
+    """The links of a pasted mail: {"found": [{"fragment", "page", "name", "both" …}], "said"}.
+
+    both: opens the letter's own site beside that of the link; "" where they say the same, or where
+    the letter is of our example.
+    """
+    sent = opened(request.get("fragment", ""), request.get("system", ""))
     found = mail_links.find(request["mail"])
     said, listed = mail_links.told(found), []
     for one in found:
@@ -78,8 +83,10 @@ def _mail(request: Data) -> Data:
             said.append(f"“{one.shown}”: {error.message}")
             continue
         fragment = link.of_site(site.system, pack(site.site), "", site.may)
+        other = not sent.example and pack(sent.site) != pack(site.site)
         listed.append({
             "fragment": fragment, "raw": one.fragment, "page": one.page, "shown": one.shown,
             "name": site.site.name, "said": list(site.said),
+            "both": pairs.write(sent.system, sent.site, site.site) if other else "",
         })  # fmt: skip
     return {"found": listed, "said": said}

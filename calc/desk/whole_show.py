@@ -125,11 +125,11 @@ def outlets(work: Work, found: Iterable[Part], where: Where) -> str:
         css = ' class="sl-marked"' if name == work.weakest else ""
         rows.append(
             f'<tr{css}><th scope="row">{anchor(where.page(one.sheet.page, one.fragment), name)}'
-            f"</th>{numbers}<td>{word(one.verdict.level, one.verdict.word)}</td></tr>"
+            f"<br>{word(one.verdict.level, one.verdict.word)}</th>{numbers}</tr>"
         )
     if not rows:
         return ""
-    heads = ("Outlet", "Pressure", "Flow of one", "Needed", "Word")
+    heads = ("Outlet", "Pressure", "Flow of one", "Needed")
     note = "Each outlet is open here beside all that is open after. The one with least is marked."
     return table("Every outlet", heads, rows, note)
 

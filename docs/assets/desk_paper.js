@@ -28,6 +28,7 @@
     constructor(block) {
       Object.assign(this, { block, turn: 0, system: "", reply: null });
       block.classList.add("sl-scripted"); // what a link brings is shown by this script
+      window.SpringlineLink.proseBelow(block);
       this.said = this.part("said");
       for (const button of block.querySelectorAll("[data-sl-desk-system]")) {
         button.addEventListener("click", () => this.units(button.dataset.slDeskSystem));
@@ -229,9 +230,12 @@
       return undefined;
     }
 
-    found({ fragment, name, said }) {
+    found({ fragment, name, said, both }) {
       const open = make("a", { href: `#${fragment}` }, `Write the reply for “${name || "a site"}”`);
-      return make("li", {}, open, ...said.map((sentence) => ` ${sentence}`));
+      const { base, flat } = this.block.dataset;
+      const beside = make("a", { href: `${base}compare${flat === "1" ? ".html" : "/"}#${both}` },
+        "Compare with the site above");
+      return make("li", {}, open, ...(both ? [" ", beside] : []), ...said.map((one) => ` ${one}`));
     }
   }
 

@@ -43,5 +43,16 @@
   // before anything is painted, so that nothing jumps
   document.documentElement.classList.toggle("sl-linked", opensOnAnswer(location.hash));
 
-  window.SpringlineLink = { split, holdsNumbers, opensOnAnswer };
+  /* Where the page opens on the answer, the prose before it comes after it. */
+  function proseBelow(block) {
+    if (!opensOnAnswer(location.hash)) return;
+    const prose = [];
+    for (let one = block.previousElementSibling; one?.tagName === "P";) {
+      prose.unshift(one);
+      one = one.previousElementSibling;
+    }
+    block.after(...prose);
+  }
+
+  window.SpringlineLink = { split, holdsNumbers, opensOnAnswer, proseBelow };
 })();

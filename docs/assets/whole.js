@@ -27,6 +27,7 @@
     constructor(block) {
       Object.assign(this, { block, turn: 0 });
       block.classList.add("sl-scripted"); // what a link brings is shown by this script
+      window.SpringlineLink.proseBelow(block);
       this.name = this.part("name");
       this.said = this.part("said");
       window.addEventListener("hashchange", () => this.open());

@@ -88,12 +88,22 @@ def test_a_letter_is_answered_without_a_number_typed(browser, address, view):
     page.on("pageerror", lambda error: said.append(str(error)))
     fragment = journey(page, f"{address}enquiry/")
     assert said == []
-    mail = f"Thanks!\n> {address}reply/{fragment}\n"
+    page.goto(f"{address}keep-up/{fragment}")
+    page.locator('section.sl[data-state="live"]').wait_for(timeout=READY)
+    box = page.locator('[data-key="set"] input').first
+    box.fill("4 bar")
+    page.wait_for_function("(old) => location.hash !== old", arg=fragment, timeout=READY)
+    changed = page.evaluate("location.hash")
+    page.goto("about:blank")
     page.goto(f"{address}reply/{fragment}")
     told(page, "The letter is written")
+    mail = f"Thanks! We would rather have 4 bar.\n> {address}keep-up/{changed}\n"
     page.get_by_label("Paste the customer’s mail or link").fill(mail)
     page.get_by_role("button", name="Find the link").click()
-    page.locator("[data-sl-desk-found] a").first.wait_for(timeout=READY)
+    page.get_by_role("link", name="Compare with the site above").click(timeout=READY)
+    told(page, "Both ways are worked out")
+    assert "4 bar" in page.locator('[data-path="pump.set"]').inner_text().replace("\u00a0", " ")
+    assert said == []
     context.close()
 
 

@@ -348,6 +348,12 @@ def test_a_returned_link_found_in_a_mail_brings_what_was_changed():
     back = unpack(link.read(found["found"][0]["fragment"], find_sheet("keep_up")).site)
     assert back.value("pump.set") == 4e5
     assert back.put("pump.set", site("alder").get("pump.set")) == unpack(pack(site("alder")))
+    assert found["found"][0]["both"] == ""  # a letter of our example has none that was sent
+    beside = asked("reply", fragment=sent, mail=address)["found"][0]["both"]
+    both = pairs.opened(beside)
+    assert both.site == unpack(pack(site("alder"))) and both.other == back
+    same = asked("reply", fragment=sent, mail=f"https://water.example/keep-up/#{sent}")
+    assert same["found"][0]["both"] == ""
 
 
 def test_codes_are_of_known_groups_and_facts_each_once():
