@@ -1,3 +1,3 @@
 """Off-grid pressurised water, worked out: SI inside, the reader's units at the edge."""
 
-__version__ = "0.6.0"
+__version__ = "0.7.0"

@@ -19,11 +19,12 @@ MOST_APART = 300.0  # of a logarithm, from which its exponential is no number an
 
 def figures(case: Case, reader: Reader) -> tuple[Figure, ...]:
     """How likely, and how far off with nothing wrong."""
+    count = len(case.readings)
     found = [
         Figure("Share of this cause", case.leader.share, "percent", 2, main=True,
                note=words.cause(case.leader.fault)),
         Figure("Share of nothing wrong", case.nothing.share, "percent", 2),
-        Figure("Readings compared", float(len(case.readings)), "number", 2),
+        Figure("Readings compared", float(count), "number", len(str(count))),
     ]  # fmt: skip
     if case.readings:
         found.append(
