@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from calc.desk.said_of import lacking
+from calc.desk.work import ONE_PIPE
 from calc.page.ask_back import main_figure
 from calc.page.ask_back import questions as weighed
 from calc.page.entries import name
@@ -67,7 +68,11 @@ def questions(work: Work) -> list[Asked]:
 def _blocked(work: Work) -> dict[tuple[str, ...], list[str]]:
     """{labels of what is not known: titles of the parts that have no answer for want of it}."""
     found: dict[tuple[str, ...], list[str]] = {}
+    first = work.part("keep_up")
+    whole = first is None or first.answer is not None
     for part in work.parts:
+        if not whole and part.key in ONE_PIPE:
+            continue  # filled from the supply: what that lacks is asked
         if labels := tuple(lacking(part)):
             found.setdefault(labels, []).append(part.sheet.title.rstrip("?"))
     return found

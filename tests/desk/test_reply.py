@@ -189,7 +189,7 @@ def test_a_pump_that_cannot_draw_its_water_is_promised_no_pressure():
 def test_a_well_that_gives_less_than_is_taken_is_said():
     made = six("deep well")
     text = plain(asked("reply", fragment=link.of_site(made.system, pack(made)))["text"])
-    assert "Take care: The well gives 15.0 L/min; everything open takes 37.3 L/min" in text
+    assert "Take care: The well gives 15.0 L/min; everything open takes 37.5 L/min" in text
     enough = made.put("water.yield", Fact("60 L/min")).put("pressure_tank.volume", Fact("300 L"))
     assert "The well gives" not in asked(
         "reply", fragment=link.of_site("metric", pack(enough)))["text"]  # fmt: skip

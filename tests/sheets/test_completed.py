@@ -149,6 +149,40 @@ def test_the_page_that_a_completed_link_opens_says_its_reasons():
     assert not {one for one in said if "whoever made the link" in one}
 
 
+def well(**facts):
+    site = told().put("pump.placement", Fact("in"))
+    for path, text in facts.items():
+        site = site.put(path.replace("__", "."), Fact(text))
+    return site
+
+
+@pytest.mark.parametrize("facts", [{"pump__height": "-40 m"}, {"water__level": "-25 m"}])
+def test_a_pump_in_its_water_is_answered_from_either_depth(facts):
+    """It lifts from the water's level, whatever it hangs at, and has no suction pipe."""
+    site = completed(well(**facts))
+    (depth,) = facts.values()
+    assert site.get("pump.height").text == site.get("water.level").text == depth
+    assert {site.get(path).standing for path in ("pump.height", "water.level")} == {
+        "given", ASSUMED}  # fmt: skip
+    assert site.value("pump.sensed") == 0.0  # the set pressure is that at the top of the well
+    assert site.value("suction.length") == pytest.approx(0.1)
+    assert answered(site, "metric")["errors"] == {}
+    again = with_reasons(unpack(pack(site)))
+    assert again.get("suction.length").reason == site.get("suction.length").reason
+
+
+def test_a_line_of_unknown_end_leads_to_the_tank_that_it_fills():
+    site = told().put_cell("sections", 0, "height", Fact(""))
+    site = site.put_rows("tanks", ({"name": Fact("hill"), "level": Fact("25 m")},))
+    made = completed(site)
+    assert made.rows("sections")[0]["height"].text == "25 m"
+    assert made.word("outlets", made.rows("outlets")[0], "kind") == "float"
+    assert answered(made, "metric")["errors"] == {}
+    with_taps = completed(site.put_rows("outlets", told(name="Tap", at="house", kind="sink")
+                                        .rows("outlets")))  # fmt: skip
+    assert "height" not in with_taps.rows("sections")[0]  # whether they hang on it is not told
+
+
 def test_what_another_assumed_keeps_its_maker():
     site = completed(told()).put("pump.set", Fact("4.2 bar", ASSUMED, "a guess"))
     opened = with_reasons(unpack(pack(site)))
@@ -160,5 +194,6 @@ def test_a_copy_of_the_example_stays_from_the_example():
     site = unpack(pack(to_change("Mine")))
     found = with_reasons(site)
     held = [found.get(path) for path in COMPLETED]
-    assert {fact.reason for fact in held} <= {FROM_THE_EXAMPLE, "our choice"}
+    usual = {"our choice", "counted from the ground at the source"}
+    assert {fact.reason for fact in held if fact.text} <= {FROM_THE_EXAMPLE, *usual}
     assert reasons(found) == reasons(site)

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 SET = {"metric": "3.5 bar", "us": "50 psi"}  # usual for a house a little above its pump
 DATUM = {"metric": "0 m", "us": "0 ft"}  # what heights are counted from
 MORE = 3.0  # m of suction pipe beyond the lift, where that alone is more
+NO_SUCTION = {"metric": "0.1 m", "us": "0.4 ft"}
 SUCTION = {"metric": "pe100-sdr11/40", "us": "pvc40/1.25"}
 KIND = {"metric": "pe100-sdr11", "us": "pe-sidr15"}  # of pipe that nobody named
 LEVEL = {"metric": "4 m", "us": "13 ft"}  # below a pump at its water, less than it should draw
@@ -37,8 +38,17 @@ FALLS = "the water comes from above, and no pump is named"
 NO_SIZE = "the smallest that keeps the water below {} with all open"
 USUAL = "usual; our choice"
 ONE_SHOWER = "one shower, as nobody said what opens"
+HUNG = "not told: just below its water, since it lifts no less from deeper; our choice"
+AT_PUMP = "not told: at the pump, the lowest that it can draw from; our choice"
+AT_TOP = "not told: at the top of the well; our choice"
+NONE_BEFORE = "a pump in its water has none; as short as can be entered"
+TO_TANK = "the pipe leads to the tank, whose height was told"
+FILLED = "the tank fills by a float valve, as nobody said what opens"
 # What is completed, beside the ends and sizes of sections.
-COMPLETED = ("pump.present", "pump.set", "water.level", "suction.pipe", "suction.length")
+COMPLETED = (
+    "pump.present", "pump.set", "pump.height", "pump.sensed", "water.level", "suction.pipe",
+    "suction.length",
+)  # fmt: skip
 SHOWER = ("name", "kind", "after")
 COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
 
@@ -55,7 +65,7 @@ def completed(site: Site) -> Site:
     if _falls(site):
         site = _without_pump(site)
     site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
-    return _with_pipes(_with_outlet(site))
+    return _with_pipes(_with_outlet(_to_the_tank(site)))
 
 
 def _falls(site: Site) -> bool:
@@ -93,6 +103,8 @@ def _with_pump(site: Site) -> Site:
     if site.best("pump.control").text == "speed":
         site = _put(site, "pump.set", SET[system], USUAL)
     site = _put(site, "suction.pipe", SUCTION[system], USUAL)
+    if site.best("pump.placement").text == "in":
+        return _in_its_water(site, system)
     if not site.best("water.level").known and site.best("pump.placement").text == "out":
         below = ways.pump_height(site) - parse(LEVEL[system], "length").value
         site = _put(site, "water.level", Reader(system).typed(below, "length"), NOT_TOLD)
@@ -104,6 +116,30 @@ def _with_pump(site: Site) -> Site:
             text = _length(lift + MORE, system)
         site = _put(site, "suction.length", text, SUCTION_LONG.reason)
     return site
+
+
+def _in_its_water(site: Site, system: str) -> Site:
+    """Of a pump in its water: level or depth taken from one another, where one of them is told."""
+    level, height = site.get("water.level"), site.get("pump.height")
+    if height.known and not level.known:
+        site = site.put("water.level", Fact(height.text, ASSUMED, AT_PUMP))
+    elif level.known and not height.known:
+        site = site.put("pump.height", Fact(level.text, ASSUMED, HUNG))
+    if ways.pump_height(site) < 0.0:
+        site = _put(site, "pump.sensed", DATUM[system], AT_TOP)
+    return _put(site, "suction.length", NO_SUCTION[system], NONE_BEFORE)
+
+
+def _to_the_tank(site: Site) -> Site:
+    """With a line of unknown end led to the tank above, where that one's height is told."""
+    at = len(site.rows("sections")) - 1
+    tank = next(iter(site.rows("tanks")), None)
+    if not ways.has_pump(site) or tank is None or site.rows("outlets"):
+        return site
+    level = tank.get("level", NOT_KNOWN)
+    if site.rows("sections")[at].get("height", NOT_KNOWN).known or not level.known:
+        return site
+    return site.put_cell("sections", at, "height", Fact(level.text, ASSUMED, TO_TANK))
 
 
 def _system(site: Site) -> str:
@@ -164,7 +200,7 @@ def _untold(site: Site) -> tuple[Site, dict[Place, Fact]]:
     for _, _, path in taken:
         bare = bare.put(path, NOT_KNOWN)
     for at, row in enumerate(site.rows("sections")):
-        for column in ("from", "pipe"):
+        for column in ("from", "pipe", "height"):
             if _is_untold(row.get(column, NOT_KNOWN)):
                 taken["sections", at, column] = row[column]
                 known = Fact(PUMP) if column == "from" else NOT_KNOWN  # a pump, until it falls
@@ -204,17 +240,20 @@ def _alike(place: Place, one: Fact, other: Fact) -> bool:
 
 
 def _with_outlet(site: Site) -> Site:
-    """With one shower at the end of the last section, where nothing is said to open."""
+    """With one shower at the end of the last section, where nothing is said to open; with the
+    tank's float valve where the line leads to a tank."""
     if site.rows("outlets"):
         return site
-    end = site.word("sections", site.rows("sections")[-1], "to")
-    shower: Row = {
-        "name": Fact("Shower", ASSUMED, ONE_SHOWER),
-        "at": Fact(end),
-        "kind": Fact("shower", ASSUMED, ONE_SHOWER),
-        "after": Fact("1", ASSUMED, ONE_SHOWER),
+    last = site.rows("sections")[-1]
+    tank = last.get("height", NOT_KNOWN).reason == TO_TANK
+    name, kind, why = ("Tank", "float", FILLED) if tank else ("Shower", "shower", ONE_SHOWER)
+    outlet: Row = {
+        "name": Fact(name, ASSUMED, why),
+        "at": Fact(site.word("sections", last, "to")),
+        "kind": Fact(kind, ASSUMED, why),
+        "after": Fact("1", ASSUMED, why),
     }
-    return site.put_rows("outlets", (shower,))
+    return site.put_rows("outlets", (outlet,))
 
 
 def _with_pipes(site: Site) -> Site:
