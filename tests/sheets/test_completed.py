@@ -183,6 +183,22 @@ def test_a_line_of_unknown_end_leads_to_the_tank_that_it_fills():
     assert "height" not in with_taps.rows("sections")[0]  # whether they hang on it is not told
 
 
+def test_a_tank_above_a_house_without_a_pump_is_where_its_line_comes_from():
+    site = told(name="Tap", at="house", kind="sink", after="1").put("pump.present", Fact("no"))
+    site = site.put_cell("sections", 0, "from", Fact("source"))
+    site = site.put_cell("sections", 0, "height", Fact(""))
+    site = site.put_rows("tanks", ({"name": Fact("hill"), "level": Fact("28 m")},))
+    made = completed(site)
+    assert made.get("water.level").text == "28 m"
+    assert (
+        made.get("water.level").standing == made.rows("sections")[0]["height"].standing == ASSUMED
+    )
+    page = answered(made, "metric")
+    assert page["errors"] == {}
+    again = with_reasons(unpack(pack(made)))
+    assert again.get("water.level").reason == made.get("water.level").reason
+
+
 def test_what_another_assumed_keeps_its_maker():
     site = completed(told()).put("pump.set", Fact("4.2 bar", ASSUMED, "a guess"))
     opened = with_reasons(unpack(pack(site)))

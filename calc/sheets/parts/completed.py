@@ -43,6 +43,8 @@ AT_PUMP = "not told: at the pump, the lowest that it can draw from; our choice"
 AT_TOP = "not told: at the top of the well; our choice"
 NONE_BEFORE = "a pump in its water has none; as short as can be entered"
 TO_TANK = "the pipe leads to the tank, whose height was told"
+OF_TANK = "that of the tank above, from which the line comes"
+COUNTED = "heights are counted from here, as that of the tank is"
 FILLED = "the tank fills by a float valve, as nobody said what opens"
 # What is completed, beside the ends and sizes of sections.
 COMPLETED = (
@@ -93,9 +95,27 @@ def _with_datum(site: Site) -> Site:
     """With heights counted from where the line begins, where nobody said how high that is."""
     row = named(site)
     told = row is not None and site.cell("sources", row, "level") is not None
-    if told or site.best("water.level").known or not (begins(site) and _goes_down(site)):
+    if told or site.best("water.level").known:
+        return site
+    if (from_tank := _from_the_tank(site)) is not None:
+        return from_tank
+    if not (begins(site) and _goes_down(site)):
         return site
     return site.put("water.level", Fact(DATUM[_system(site)], ASSUMED, "where the line begins"))
+
+
+def _from_the_tank(site: Site) -> Site | None:
+    """With the water's level that of the tank above, and heights counted from where the line ends,
+    as somebody says it who has a tank above the house and no pump; None where it is otherwise."""
+    tank = next(iter(site.rows("tanks")), None)
+    level = tank.get("level", NOT_KNOWN) if tank else NOT_KNOWN
+    sections = site.rows("sections")
+    if not level.known or len(sections) != 1 or sections[0].get("height", NOT_KNOWN).known:
+        return None
+    end = Fact(DATUM[_system(site)], ASSUMED, COUNTED)
+    return site.put("water.level", Fact(level.text, ASSUMED, OF_TANK)).put_cell(
+        "sections", 0, "height", end
+    )
 
 
 def _with_pump(site: Site) -> Site:
