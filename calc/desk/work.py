@@ -6,7 +6,7 @@ same answer, and a link to it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -20,7 +20,7 @@ from calc.sheets.parts import ways
 from calc.sheets.parts.completed import completed, with_reasons
 from calc.sheets.parts.filling import filled_form
 from calc.site import link
-from calc.site.facts import GIVEN
+from calc.site.facts import ASSUMED, GIVEN
 from calc.site.pack import pack, unpack
 
 if TYPE_CHECKING:
@@ -64,6 +64,8 @@ ONE_PIPE = frozenset(("reach", "gravity", "pump_match", "pipe", "surge", "hot_wa
 # Where one of these could not be worked out, a whole supply cannot be said to work.
 DECIDING = frozenset(("keep_up", "reach", "gravity", "suction"))
 ALL_OPEN = "Flow of everything open"  # a figure of the whole supply
+TWO_OPEN = {"metric": "15 L/min", "us": "4 gpm"}  # of a suction whose flow nobody told; our choice
+TWO_TOLD = "two outlets at once, as nobody said what opens; our choice"
 KEPT = 300  # outcomes kept: a site worked out again solves only what the change reaches; our choice
 EVEN = 1.0  # Pa; outlets within this of each other have the same to spare: the solver's last bits
 
@@ -203,7 +205,7 @@ def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
     reading = link.read(link.of_site(system, packed, way), sheet)
     filled = site_ops.linked(packed, key, way, system)
     before = State(system, reading.texts, reading.units, reading.standing)
-    state = filled_form(filled, before)
+    state = _with_flow(filled_form(filled, before), key)
     chosen = filled["way"]
     return Part(
         sheet,
@@ -211,6 +213,20 @@ def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
         _outcome(sheet, state, quick),
         chosen,
         link.write(sheet, state, packed, chosen, state.kept),
+    )
+
+
+def _with_flow(state: State, key: str) -> State:
+    """The suction page of a site without pipes or outlets, asked about a usual flow: a letter on a
+    pump that loses its water says nothing else, and its lift and foot valve can be judged."""
+    if key != "suction" or state.texts.get("flow", "?").strip() not in ("", "?"):
+        return state
+    return replace(
+        state,
+        texts={**state.texts, "flow": TWO_OPEN[state.system]},
+        standing={**state.standing, "flow": ASSUMED},
+        reasons={**state.reasons, "flow": TWO_TOLD},
+        kept=state.kept - {"flow"},
     )
 
 

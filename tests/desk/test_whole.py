@@ -13,6 +13,7 @@ from calc.desk import bands, changes, fails, settings, verdict, whole
 from calc.desk.work import WORST, all_ways, weakest, work_out
 from calc.page.findings import BAD, GOOD, TIGHT
 from calc.page.render import told
+from calc.sheets import sheet as find_sheet
 from calc.site import link
 from calc.site.demo import alder_terrace, to_change
 from calc.site.facts import Fact
@@ -366,3 +367,18 @@ def test_a_band_is_rounded_outwards_to_what_it_bears():
 
 def test_the_weakest_outlet_of_the_example():
     assert weakest(alder_terrace()) == "Cabin 3 shower"
+
+
+@pytest.mark.parametrize(
+    ("system", "lift", "word"), [("metric", "4 m", "Borderline"), ("us", "31 ft", "Does not work")]
+)
+def test_a_suction_alone_is_judged_at_a_usual_flow(system, lift, word):
+    site = Site(system=system).put("water.level", Fact(f"-{lift}")).put("pump.present", Fact("yes"))
+    site = site.put("suction.length", Fact("20 m")).put("suction.pipe", Fact("pe100-sdr11/32"))
+    found = work_out(site, system).part("suction")
+    assert found.outcome.errors == {}
+    assert found.verdict.word == word
+    flow = next(one for one in found.outcome.assumed if one.key == "flow")
+    assert "two outlets" in flow.reason
+    opened = link.read(found.fragment, find_sheet("suction"))
+    assert opened.trusted and flow.shown.split()[0] == opened.texts["flow"]
