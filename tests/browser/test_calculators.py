@@ -23,7 +23,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )  # fmt: skip
-from tests.conftest import DESK, visit
+from tests.conftest import DESK, FORGET, visit
 
 
 def _first_number(key):
@@ -36,13 +36,20 @@ def _first_number(key):
     raise AssertionError(f"{key} has no number field")
 
 
-@pytest.fixture(scope="module", params=KEYS)
-def _started(browser, address, request):
+@pytest.fixture(scope="module")
+def _desk(browser):
     context = visit(browser, viewport=DESK)
-    page = context.new_page()
+    yield context
+    context.close()
+
+
+@pytest.fixture(scope="module", params=KEYS)
+def _started(_desk, address, request):
+    page = _desk.new_page()
     open_sheet(page, address, request.param)
     yield page, request.param
-    context.close()
+    page.evaluate(FORGET)
+    page.close()
 
 
 @pytest.fixture
@@ -65,20 +72,18 @@ def test_a_changed_number_changes_the_figures(opened):
     assert page.locator(".sl-wrong").count() == 0
 
 
-def test_a_link_reproduces_the_page_in_a_fresh_browser(opened, browser):
+def test_a_link_reproduces_the_page_in_a_fresh_browser(opened, lent):
     page, key = opened
     entry, other = _first_number(key)
     type_number(page, entry.key, other)
     page.wait_for_function("() => location.hash.includes('=')")
     shared, text = page.url, answer_text(page)
-    second = visit(browser, locale="en-US")
-    page = second.new_page()
+    page = lent(locale="en-US").new_page()
     page.goto(shared)
     wait_live(page)
     settle(page)
     assert answer_text(page) == text
     assert box(page, entry.key).input_value() == other
-    second.close()
 
 
 @of_a_kind
