@@ -124,6 +124,34 @@ def context(_shared):
         page.close()
 
 
+@pytest.fixture(scope="module")
+def _lent(browser):
+    """{settings: context} of those that ``lent`` has made."""
+    made = {}
+    yield made
+    for context in made.values():
+        context.close()
+
+
+@pytest.fixture
+def lent(browser, _lent):
+    """Gives a context of any settings, as ``context`` shared by the tests of a file; one with
+    other settings is another browser, that knows nothing of the first."""
+    taken = []
+
+    def take(**settings):
+        name = repr(sorted(settings.items()))
+        if name not in _lent:
+            _lent[name] = visit(browser, **settings)
+        taken.append(_lent[name])
+        return _lent[name]
+
+    yield take
+    for page in {page for one in taken for page in one.pages}:
+        page.evaluate(FORGET)
+        page.close()
+
+
 @pytest.fixture
 def storing(browser):
     """A context whose service worker keeps the site for later."""

@@ -13,6 +13,7 @@ from calc.units import GRAVITY
 
 if TYPE_CHECKING:
     from calc.network.faults import Watched
+    from calc.network.outlets import Outlet
     from calc.network.state import Solution
 
 Opened = tuple[tuple[str, int], ...]  # (outlet, how many of it), sorted
@@ -55,6 +56,13 @@ class Reading:
         return self.kind, self.at, self.opened
 
 
+def _opened(outlet: Outlet, is_open: bool, count: int) -> Outlet:
+    """An outlet open or shut; itself where it stands so: many are asked for, few change."""
+    if (outlet.open, outlet.count) == (is_open, count):
+        return outlet
+    return replace(outlet, open=is_open, count=count)
+
+
 class Expected:
     """What readings of one supply, sound or not, would be; each set of outlets is solved once.
 
@@ -72,17 +80,18 @@ class Expected:
             network = self.supply.network
             dry = self.supply.dry
             outlets = tuple(
-                replace(
+                _opened(
                     one,
-                    open=one.node not in dry
+                    one.node not in dry
                     and (one.name.startswith(LEAK) or counts.get(one.name, 0) > 0),
-                    count=max(1, counts.get(one.name, 1)),
+                    max(1, counts.get(one.name, 1)),
                 )
                 for one in network.outlets
             )
             begin = self.near.solution(opened) if self.near else None
             network = replace(network, outlets=outlets)
-            self._solved[opened] = network_solve.solve(network, begin, rough=True)
+            checked = bool(self._solved)
+            self._solved[opened] = network_solve.solve(network, begin, True, checked)
         return self._solved[opened]
 
     def of(self, reading: Reading) -> float | None:

@@ -127,14 +127,16 @@ def one_more(
     energy_j: float,
     tank_m3: float,
     most_short: float = practice.YEAR_SHORT,
+    now: Year | None = None,
 ) -> tuple[Change, ...]:
     """What one more string of panels, one more battery or one more tank changes: start small.
 
-    energy_j: J of one more battery, 1 or more; tank_m3: m3 of one more tank, 0 or more; the rest
-    as for ``sweep``.  A reserve that is a share of the battery grows with it.
+    energy_j: J of one more battery, 1 or more; tank_m3: m3 of one more tank, 0 or more; now: the
+    system's year where it is known already; the rest as for ``sweep``.  A reserve that is a share
+    of the battery grows with it.
     Returns three ``Change``.  Raises RangeError outside.
     """
-    now = simulate(weather, system, demand)
+    now = simulate(weather, system, demand) if now is None else now
     count, energy, tank = system.array.parallel, system.battery.energy_j, system.tank_m3
     steps = {
         "panel": with_size(system, count + 1, energy, tank),

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 import random
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc import practice
@@ -118,6 +119,7 @@ def clearness_at(share: float, rate: float, low: float, high: float) -> float:
     return low + math.log(1 - share + share * math.exp(rate * width)) / rate
 
 
+@lru_cache(8)  # a place is asked about again and again
 def outside(latitude: float) -> tuple[float, ...]:
     """What would reach level ground on each of 365 days without the air.
 
@@ -171,13 +173,18 @@ def normal_scores(seed: int, count: int) -> list[float]:
     Raises nothing.  Source: V. A. Graham, K. G. T. Hollands and T. E. Huget, Solar Energy 40
     (1988) 83-92; G. E. P. Box and M. E. Muller (1958).
     """
+    return list(_scores(seed, count))
+
+
+@lru_cache(SEEDED)  # the same seeds for every place
+def _scores(seed: int, count: int) -> tuple[float, ...]:
     draw = random.Random(seed).random
     keep, found, last = math.sqrt(1 - LEAN * LEAN), [], 0.0
     for at in range(count):
         fresh = math.sqrt(-2 * math.log(1 - draw())) * math.cos(2 * math.pi * draw())
         last = LEAN * last + keep * fresh if at else fresh
         found.append(last)
-    return found
+    return tuple(found)
 
 
 def years(

@@ -3,19 +3,15 @@
 import pytest
 
 from tests.browser.pages import START, box, open_sheet, settle, type_number, verdict
-from tests.conftest import DESK, visit
 
 FOUND = ".sl-job [data-sl-job-found] figure"
 
 
 @pytest.fixture
-def panels(browser, address):
-    context = visit(browser, viewport=DESK)
-    page = context.new_page()
+def panels(page, address):
     open_sheet(page, address, "panels")
     settle(page)
-    yield page
-    context.close()
+    return page
 
 
 def begin(page):

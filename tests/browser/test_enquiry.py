@@ -2,8 +2,6 @@
 
 import pytest
 
-from tests.conftest import visit
-
 LETTER = (
     "Our drilled well has water at 40 ft. The house is 200 ft from the well and 35 ft above it. "
     "1 inch poly, jet pump on a 40/60 switch. Two showers. <img src=x onerror=alert(1)>"
@@ -12,12 +10,10 @@ TWICE = "The house is 20 m above the pump. The house is 30 m above the pump. The
 
 
 @pytest.fixture
-def page(browser, address):
-    context = visit(browser, locale="en-GB", viewport={"width": 360, "height": 740})
-    page = context.new_page()
+def page(lent, address):
+    page = lent(locale="en-GB", viewport={"width": 360, "height": 740}).new_page()
     page.goto(f"{address}enquiry/")
-    yield page
-    context.close()
+    return page
 
 
 def paste(page, text):

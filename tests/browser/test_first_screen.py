@@ -42,10 +42,8 @@ def shared(key, **texts):
 
 
 @pytest.fixture
-def phone(browser):
-    context = visit(browser, viewport=SCREEN, is_mobile=True, has_touch=True)
-    yield context.new_page()
-    context.close()
+def phone(lent):
+    return lent(viewport=SCREEN, is_mobile=True, has_touch=True).new_page()
 
 
 def bottom(page, part):

@@ -20,7 +20,7 @@ from tests.browser.pages import (
     verdict,
     wait_live,
 )  # fmt: skip
-from tests.conftest import visit
+from tests.conftest import FORGET, visit
 
 STATUS = "section.sl .sl-status"
 
@@ -53,10 +53,9 @@ TYPED = [
 
 @pytest.mark.parametrize("key, texts", TYPED)
 def test_what_was_typed_comes_out_the_same_in_a_fresh_browser_with_units_switched(
-    browser, address, key, texts
+    lent, address, key, texts
 ):
-    first = visit(browser)
-    page = first.new_page()
+    page = lent().new_page()
     open_sheet(page, address, key)
     for name, text in texts.items():
         type_number(page, name, text)
@@ -65,16 +64,17 @@ def test_what_was_typed_comes_out_the_same_in_a_fresh_browser_with_units_switche
     page.get_by_role("button", name="US", exact=True).click()
     settle(page)
     us, switched = answer_text(page), shared(page)
-    first.close()
+    page.evaluate(FORGET)
+    page.close()
     for where, answer, locale in ((there, metric, "en-US"), (switched, us, "en-GB")):
-        second = visit(browser, locale=locale)
-        page = second.new_page()
+        page = lent(locale=locale).new_page()
         page.goto(where)
         wait_live(page)
         settle(page)
         assert page.locator(".sl-wrong").count() == 0
         assert answer_text(page) == answer
-        second.close()
+        page.evaluate(FORGET)
+        page.close()
 
 
 @pytest.mark.parametrize("key", VARIED)

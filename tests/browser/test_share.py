@@ -9,17 +9,14 @@ from calc import bridge
 from calc.sheets import sheet
 from tests.browser.pages import PAGES, VARIED, figures, open_sheet, settle, type_number, wait_live
 from tests.browser.test_first_screen import GIVEN, shared
-from tests.conftest import visit
 
 PAGE = re.compile(rb"/Type\s*/Page\b(?!s)")
 SAID = "() => document.querySelector('.sl-said').textContent"
 
 
 @pytest.fixture
-def desk(browser):
-    context = visit(browser, permissions=["clipboard-read", "clipboard-write"])
-    yield context.new_page()
-    context.close()
+def desk(lent):
+    return lent(permissions=["clipboard-read", "clipboard-write"]).new_page()
 
 
 def pressed(page, name, said):

@@ -44,15 +44,13 @@ PARTS = {
 
 
 @pytest.fixture(params=["desktop", "phone"])
-def any_page(browser, request):
+def any_page(lent, request):
     viewport = PHONE if request.param == "phone" else {"width": 1280, "height": 900}
-    context = visit(browser, viewport=viewport)
-    page = context.new_page()
+    page = lent(viewport=viewport).new_page()
     page.faults = []
     page.on("pageerror", lambda error: page.faults.append(str(error)))
     yield page
     assert not page.faults
-    context.close()
 
 
 def ask(do, **more):

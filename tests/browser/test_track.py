@@ -3,7 +3,6 @@
 import pytest
 
 from tests.browser.pages import open_sheet, unfold
-from tests.conftest import visit
 
 TABLE = "0 100\n300 95\n500 98\n900 70"
 GPX = (
@@ -13,13 +12,11 @@ GPX = (
 
 
 @pytest.fixture
-def page(browser, address):
-    context = visit(browser, locale="en-GB", viewport={"width": 360, "height": 740})
-    page = context.new_page()
+def page(lent, address):
+    page = lent(locale="en-GB", viewport={"width": 360, "height": 740}).new_page()
     open_sheet(page, address, "gravity")
     unfold(page)
-    yield page
-    context.close()
+    return page
 
 
 def cells(page):

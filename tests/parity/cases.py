@@ -1,31 +1,87 @@
 """Random valid inputs for every calculator, the same ones on every run."""
 
+import json
 import random
+from itertools import islice
 
+from calc import bridge
 from calc.page import row_text
 from calc.page.fields import Choice, Count, Number, Rows
-from calc.page.form import work
+from calc.page.form import rest, work
 from calc.page.state import State, filled_rows
 from calc.sheets import sheet as find_sheet
 from calc.units import QUANTITIES, parse
 
+SEED = 20240229
 
-def requests(key, count, seed=20240229):
+
+def requests(key, count, seed=SEED):
     """``count`` requests for sheet ``key`` that work out to an answer.
 
     Numbers are drawn around the default (0.4 to 2.5 times) and kept inside the
     field's bounds, in a unit drawn from its menu; the draw is repeated until the
     sheet accepts it.
     """
-    rng, sheet, found = random.Random(f"{seed} {key}"), find_sheet(key), []
-    for _ in range(50 * count):
-        request = _draw(rng, sheet)
+    key_of = (key, seed)
+    if len(_DRAWN.setdefault(key_of, [])) < count:
+        _DRAWN[key_of] = [request for request, *_ in _begun(key, count, seed)]
+    return [
+        one | {"texts": {**one["texts"]}, "units": {**one["units"]}}
+        for one in _DRAWN[key_of][:count]
+    ]
+
+
+_DRAWN = {}  # (key, seed) -> requests: the answer that shows one to be valid takes its time
+
+
+def worked(key, count, seed=SEED):
+    """(request, ``State``, ``Outcome``) of ``requests``, each worked out once."""
+    for request, state, outcome in _begun(key, count, seed):
+        yield request, state, rest(outcome)
+
+
+def replies(key, count, seed=SEED):
+    """(request, the bridge's whole reply) of ``requests``, each worked out once.
+
+    As the page asks: the figures first, which show whether the request is valid, then the rest.
+    """
+    valid = (one for one in _draws(key, count, seed) if _asked(one, "first").get("more"))
+    for request in _counted(key, count, valid):
+        yield request, _asked(request, "rest")
+
+
+def _asked(request, phase):
+    reply = json.loads(bridge.handle(json.dumps(request | {"phase": phase})))
+    assert "failed" not in reply, request
+    return reply
+
+
+def _begun(key, count, seed):
+    """(request, state, outcome without what comes later, which never refuses)."""
+    return _counted(key, count, _valid(key, count, seed))
+
+
+def _valid(key, count, seed):
+    sheet = find_sheet(key)
+    for request in _draws(key, count, seed):
         state = State(request["system"], request["texts"], request["units"])
-        if work(sheet, state, first=True).answer is not None:  # the rest never refuses
-            found.append(request)
-        if len(found) == count:
-            return found
-    raise AssertionError(f"{key}: only {len(found)} of {count} draws were valid")
+        outcome = work(sheet, state, first=True)
+        if outcome.answer is not None:
+            yield request, state, outcome
+
+
+def _draws(key, count, seed):
+    rng, sheet = random.Random(f"{seed} {key}"), find_sheet(key)
+    for _ in range(50 * count):
+        yield _draw(rng, sheet)
+
+
+def _counted(key, count, found):
+    taken = 0
+    for one in islice(found, count):
+        taken += 1
+        yield one
+    assert taken == count, f"{key}: only {taken} of {count} draws were valid"
 
 
 def _draw(rng, sheet):

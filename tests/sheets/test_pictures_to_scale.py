@@ -11,15 +11,15 @@ from calc.pipe import pipes
 from calc.sheets import sheet
 from calc.units import LITRE, Reader, parse
 from tests.page.pictures import named, texts
-from tests.parity.cases import requests
+from tests.parity.cases import worked
 
 HALF = 0.5  # units, which are less than a px on a phone
 FEW = 40  # random requests of each sheet
 
 
 def answers(key):
-    for request in requests(key, FEW):
-        yield work(sheet(key), State(request["system"], request["texts"], request["units"])).answer
+    for *_, outcome in worked(key, FEW):
+        yield outcome.answer
 
 
 def answer(key, system="metric", **given):

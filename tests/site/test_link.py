@@ -319,11 +319,16 @@ def test_a_link_of_a_megabyte_takes_no_more_steps_and_what_is_said_of_it_is_shor
     assert steps[1_000_000] < steps[90_000] + 1_000
 
 
+WORKED = set()  # forms
+
+
 @settings(max_examples=500, deadline=None)
 @given(st.text(max_size=60), st.sampled_from(KEYS))
 def test_any_text_is_read_or_said_never_a_crash(text, key):
-    read = link.read(text, sheet(key))
-    work(sheet(key), read.state)
+    state = link.read(text, sheet(key)).state
+    if (key, repr(state)) not in WORKED:  # most texts hold nothing, and leave the example
+        work(sheet(key), state)
+        WORKED.add((key, repr(state)))
 
 
 # Length --------------------------------------------------------------------------------------

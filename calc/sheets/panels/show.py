@@ -145,7 +145,7 @@ def _one_more(case: Case) -> Table:
     """Start small and add later."""
     one, day = case.system.battery, case.daily
     changes = design.one_more(
-        case.weather, case.demand, case.system, one.energy_j, day, case.most_short
+        case.weather, case.demand, case.system, one.energy_j, day, case.most_short, case.year
     )
     names = {"panel": "One more string of panels", "battery": "The same battery again",
              "tank": "A tank for one more day"}  # fmt: skip

@@ -70,18 +70,7 @@ class Place:
 
         by_month: m3 a day, 12 numbers.
         """
-        asked = [use for use, count in zip(by_month, MONTH_DAYS, strict=True) for _ in range(count)]
-
-        def worst(year: Sequence[float]) -> float:
-            sums = _moving(year)
-            uses = _moving(asked)
-            return min(
-                (light / use for light, use in zip(sums, uses, strict=True) if use > 0),
-                default=0.0,
-            )
-
-        years = self.days()
-        return min(range(len(years)), key=lambda at: worst(years[at]))
+        return _dullest(self, tuple(by_month))
 
 
 @dataclass(frozen=True, eq=False)  # itself alone: a file's hours are not to be compared
@@ -130,6 +119,27 @@ def _moving(numbers: Sequence[float]) -> list[float]:
 @lru_cache(4)
 def _years(sun: tuple[float, ...], latitude: float) -> tuple[tuple[float, ...], ...]:
     return tuple(map(tuple, days.years(sun, latitude, SEED)))
+
+
+@lru_cache(4)
+def _spells(sun: tuple[float, ...], latitude: float) -> tuple[list[float], ...]:
+    """Sums of each thirty days of each year."""
+    return tuple(map(_moving, _years(sun, latitude)))
+
+
+@lru_cache(64)  # while a fix is looked for one place and one use come again and again
+def _dullest(place: Place, by_month: tuple[float, ...]) -> int:
+    asked = [use for use, count in zip(by_month, MONTH_DAYS, strict=True) for _ in range(count)]
+    uses = _moving(asked)
+
+    def worst(sums: Sequence[float]) -> float:
+        return min(
+            (light / use for light, use in zip(sums, uses, strict=True) if use > 0),
+            default=0.0,
+        )
+
+    years = _spells(place.sun, place.latitude)
+    return min(range(len(years)), key=lambda at: worst(years[at]))
 
 
 @lru_cache(4)
