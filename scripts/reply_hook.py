@@ -59,7 +59,7 @@ def _reply():
         '<textarea id="desk-mail" rows="5" aria-describedby="desk-mail-help" autocomplete="off" '
         'spellcheck="false" data-sl-desk-mail></textarea>'
         '<button type="button" data-sl-desk-do="find">Find the link</button>'
-        '<ul data-sl-desk-found role="status"></ul></div>'
+        '<div role="status"><ul data-sl-desk-found></ul></div></div>'
     )
 
 

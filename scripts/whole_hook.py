@@ -60,7 +60,7 @@ def _block(kind, name, base, flat, inside):
 def _places(places, parts):
     found = []
     for name, heading, tag in places:
-        title = f"<h3>{heading}</h3>" if heading else ""
+        title = f"<h2>{heading}</h2>" if heading else ""
         body = f'<{tag} data-sl-place="{name}">{parts.get(name, "")}</{tag}>'
         found.append(f'<div class="sl-whole-{name}">{title}{body}</div>')
     return "".join(found)

@@ -91,7 +91,7 @@ def _part(one: Part, where: Where) -> str:
     if one.answer is None or one.verdict is None:
         said = next(iter(one.outcome.errors.values()), "")
         return (
-            f'<li data-part="{one.key}"><h4>{way}</h4><p>{word("tight", "Not worked out")} '
+            f'<li data-part="{one.key}"><h3>{way}</h3><p>{word("tight", "Not worked out")} '
             f"{escape(said)}.</p></li>"
         )
     ranked = sorted(one.answer.figures, key=lambda figure: not figure.main)[:FIGURES]
@@ -100,7 +100,7 @@ def _part(one: Part, where: Where) -> str:
         for f in ranked
     )
     return (
-        f'<li data-part="{one.key}"><h4>{way}</h4>'
+        f'<li data-part="{one.key}"><h3>{way}</h3>'
         f"<p>{word(one.verdict.level, one.verdict.word)} {escape(one.verdict.sentence)}</p>"
         f'<dl class="sl-whole-figures">{figures}</dl></li>'
     )

@@ -47,7 +47,7 @@ def test_a_link_fills_the_page_step_by_step(page, address):
 def test_a_part_opens_its_own_page(page, address):
     page.goto(f"{address}whole/#{link.of_site('metric', pack(SITE))}")
     said(page, "All parts are worked out")
-    page.locator('[data-part="suction"] h4 a').click()
+    page.locator('[data-part="suction"] h3 a').click()
     page.wait_for_url(re.compile("/suction-lift/#"))
 
 
