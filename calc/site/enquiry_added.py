@@ -43,6 +43,7 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     path_is_sink = bool(total) and total[0].path == "outlets.sink"
     for one in named:
         near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
+        kitchen = path_is_sink and "kitchen" in one.thing and "kitchen" not in total[-1].thing
         basin = path_is_sink and {_thing(one), _thing(total[-1])} == {"sink", "basin"}
         if (
             basin
@@ -50,7 +51,7 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
             and len(total) == 1
             or near
             and _adds(low, total, one)
-            and _thing(one) != _thing(total[-1])
+            and (_thing(one) != _thing(total[-1]) or kitchen)
         ):
             total.append(one)
     return total

@@ -150,7 +150,7 @@ _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _EACH_LIST = re.compile(
-    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
+    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:(?<!on )each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
@@ -252,10 +252,10 @@ _MANY = tuple(
 )
 _DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
-_BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
+_BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}}|one|two|three|four|five|six|seven|eight|ten|twelve)\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)")
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./])"
+    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")

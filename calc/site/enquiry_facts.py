@@ -9,6 +9,8 @@ from calc.site import (
     enquiry_asked,
     enquiry_bare,
     enquiry_counting,
+    enquiry_direct,
+    enquiry_hours,
     enquiry_people,
     enquiry_sides,
     enquiry_together,
@@ -53,6 +55,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
+    found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
@@ -161,6 +164,8 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
+_OLD = re.compile(r"\b(?:old|previous|former) $")
+_CHANGED = re.compile(r"\b(?:replaced|changed|swapped|new) (?:\w+ ){0,2}(?:pipe|line|hose)\b")
 _NO_WAY = re.compile(
     r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )
@@ -178,6 +183,11 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
+        direct = enquiry_direct.path_of(token, near)
+        if direct:
+            token.used, token.path = True, direct
+            found.pieces.append(_piece(token, direct, 9, ()))
+            continue
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
@@ -185,7 +195,8 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
                 token, asked
             )
             path = "suction.pipe" if sucks else "way.pipe"
-            if not _NO_WAY.search(near.right[:25]):
+            old = _OLD.search(near.left) and _CHANGED.search(clean)
+            if not old and not _NO_WAY.search(near.right[:25]):
                 found.pieces.append(
                     Piece(
                         path,
@@ -256,6 +267,7 @@ def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, 
     return {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
 
 
+_HOURS = {"store.hours", "drip.hours"}
 SIGNED = {"way.climb", "tank.level", "pump.height"}
 BELOW = {"water.level"}
 
@@ -274,7 +286,7 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
             high / 24,
             {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit],
         )
-    if path == "store.hours":
+    if path in _HOURS:
         low, high, unit = (
             low / {"min": 60, "s": 3600}.get(unit, 1),
             high / {"min": 60, "s": 3600}.get(unit, 1),

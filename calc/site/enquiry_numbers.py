@@ -19,7 +19,7 @@ _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|ni
 _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
-    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|one half|three quarters|a quarter)"
+    rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
     rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
@@ -60,6 +60,7 @@ _DEFINED = (
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
+    ("flow", "imp gph", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one |an )?){_H}"),
     ("flow", "imp gpm", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one )?){_MIN}"),
     ("volume", "imp gal", rf"(?:imp(?:erial)?|uk)\.? {_GAL}"),
     ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),
@@ -231,6 +232,7 @@ def tokens(low: str) -> list[Token]:
             continue
         token = _token(low, one, comma)
         if token is not None:
+            _tail(low, token)
             found.append(token)
         at = token.end if token else one.end()
 
@@ -247,6 +249,32 @@ def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     )
 
 
+_TAIL = re.compile(
+    rf" ?(\d{{1,2}}|{_ONEWORD})(?= (?:above|below|higher|lower|up|down|tall|deep|over|under|from|to the)\b| ?[.,;\n])"
+)
+_IMPERIAL = 4.54609  # L in one imperial gallon, by its definition
+
+
+def _tail(low: str, token: Token) -> None:
+    """ "six foot four above", "2 meters 40": the inches or centimetres behind; imperial gallons as
+    litres."""
+    if token.unit.startswith("imp gp"):
+        token.unit = "L/min" if token.unit == "imp gpm" else "L/h"
+        token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
+    if token.unit not in {"ft", "m"} or token.low != token.high or not 1 <= token.low <= 12:
+        return
+    tail = _TAIL.match(low, token.end)
+    if tail is None or token.low != int(token.low) or low[token.end - 1] == "'":
+        return
+    more = value(tail[1])[0]
+    if token.unit == "m" and not (more >= 10 and tail[1].isdigit()):
+        return
+    if token.unit == "ft" and more > 11:
+        return
+    token.low = token.high = token.low + more / (12 if token.unit == "ft" else 100)
+    token.end = tail.end()
+
+
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     if _NAMED.search(low, max(0, one.start() - 12), one.start()):
         return None
@@ -261,6 +289,7 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
         if first > high > 0 and not one["n"][0].isalpha():
             ranged = None
         else:
+            first = _large(first, high, low[one.end() : end])
             return Token(kind, first, high, symbol, one.start(), end, about)
     if unit is None:
         return Token("bare", first, first, "", one.start(), one.end(), about, maybe)
@@ -278,7 +307,7 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     return Token(kind, first, first, symbol, one.start(), end, about, maybe)
 
 
-_TWO_ENDS = re.compile(r"between|switch(?:'s)? (?:is )?set (?:to|at) $")
+_TWO_ENDS = re.compile(r"between|switch(?:'s)?(?: (?:is|set|works|that|adjusted))* (?:to|at|of|with) $")
 
 
 def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
@@ -302,6 +331,16 @@ def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
     if unit and unit[1] != after[1]:
         return None
     return value(second["n"], comma)[0], after[0], after[1], after[2]
+
+
+_LARGE = re.compile(r"\b(hundred|thousand)\b")
+
+
+def _large(first: float, high: float, said: str) -> float:
+    """ "three and four hundred feet" begins at three hundred."""
+    large = _LARGE.search(said)
+    factor = {"hundred": 100.0, "thousand": 1000.0}[large[1]] if large else 1.0
+    return first * factor if first < 10 and factor <= high < 10 * factor else first
 
 
 def pairs(low: str) -> list[Token]:

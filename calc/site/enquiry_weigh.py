@@ -118,6 +118,9 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
     """Whether a pump comes on, or goes off, at a pressure."""
     on = bool(_ON_LEFT.search(left) or _ON_RIGHT.match(right))
     off = bool(_OFF_LEFT.search(left) or _OFF_RIGHT.match(right))
+    beside = _BESIDE.search(left)
+    if beside:  # "cut out 50 psi cut in 35": each label before its own number
+        return beside["how"] in {"in", "on"}, beside["how"] in {"out", "off"}
     if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
         on = False
     elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
@@ -126,6 +129,9 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
         on = _last(_ON_LEFT, left) > _last(_OFF_LEFT, left)
         off = not on
     return on, off
+
+
+_BESIDE = re.compile(r"\bcut[ -]?(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$")
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:

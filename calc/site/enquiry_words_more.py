@@ -22,6 +22,22 @@ MORE = (
     ("water.kind", "well", 2.5, r"\b(?:we|they|i|he) (?:then |have |had it )?drilled(?=[ :,]+(?:about |down )*(?:\d|¤|a well|another|to ))"),
     ("water.kind", "cistern", 2.5, r"\b(?:caught|collected|comes?|runs?|tanks?|water) (?:\w+ )?(?:off|from) (?:the|our|a) (?:\w+ )?roof\b|\bwater is (?:trucked|hauled|delivered)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:vault|pit)\b|\bpump\b[^.;,\n¤]{0,25}\b(?:right )?under (?:a|the|our) (?:bedroom|stairs|floor|house|sink|counter|deck)\b"),
+    ("pump.works", "diaphragm", 3, r"\bdiaphragm (?:submersible|type|one)\b|\bpump\b[^.;,\n¤]{0,25}\bdiaphragm\b|(?:^|[.\n;:,] ?)diaphragm(?= ?[,.;\n])"),
+    ("pump.works", "centrifugal", 3, r"\bcentrifugal\b"),
+    ("pump.sensed_at", "house", 4, r"\b(?:sensor|transducer|transmitter|sensing|pressure is (?:sensed|measured)|sensed)\b[^.;\n]{0,30}\b(?:at|in|inside|up at|by) (?:the |our )?(?:house|lodge|cabin|home|cottage|kitchen|main house|basement|utility room)\b"),
+    ("pump.sensed_at", "top", 4, r"\b(?:sensor|transducer|transmitter|sensing|pressure is (?:sensed|measured)|sensed)\b[^.;\n]{0,30}\b(?:at|on|in|by) (?:the |our )?(?:top of the well|well ?head|well (?:cap|top|head))\b"),
+    ("pump.dry_run", "yes", 3, r"\bfloat (?:switch )?[^.;\n]{0,25}\b(?:cuts?|stops?|shuts?|switches|kills|turns)\b[^.;\n]{0,25}\b(?:low|dry|empty|drops|falls)\b"),
+    ("store.fills", "none", 4, r"\bnothing else (?:fills|feeds|goes into)\b|\b(?:rain ?(?:water)? only|only (?:the )?rain(?: ?water)?|nothing but (?:the )?rain|rain and nothing else|filled only by rain|rain is (?:all|the only))\b"),
+    ("store.fills", "sun", 3, r"\bsolar pump\b[^.;\n]{0,20}\bfills\b"),
+    ("fall.broken", "tank", 4, r"\bbreak[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b|\bpressure[ -]break(?:er|ing)? (?:tanks?|box(?:es)?|chambers?)\b"),
+    ("drip.holds", "steady", 3, r"\bcompensating (?:drippers?|emitters?)\b"),
+    ("drip.filter", "no", 4, r"\bfilter (?:we|i) (?:have|'ve|haven't|do)(?: not| n't)? (?:not )?(?:got|have)\b|\b(?:there is|we have|i have|have|has|with) no filter\b|\bno filter\b(?! (?:problem|needed))"),
+    ("power.source", "grid", 3, r"\b(?:electricity|power|current) is (?:from|of) (?:the )?(?:city|town|village|network|grid|mains)\b|\bmains power\b"),
+    ("power.source", "sun", 3, r"\b(?:off|from|on) (?:one|two|three|four|a single|our|the|my) (?:solar )?panels?\b"),
+    ("power.season", "north", 3, r"\b(?:use|need|used|uses|water) (?:more|most(?:ly)?)(?: water)? (?:from |between )?april (?:to|till|until|and|through) september\b"),
+    ("power.season", "south", 3, r"\b(?:use|need|used|uses|water) (?:more|most(?:ly)?)(?: water)? (?:from |between )?october (?:to|till|until|and|through) march\b"),
+    ("pump.placement", "out", 3, r"\b(?:our|my) booster\b(?! (?:stage|station))"),
+    ("pump.placement", "out", 3, r"\b(?:pump|booster)\b[^.;\n]{0,60}[.;] ?it (?:sits|stands|is|lives) (?:on|in|under|at) (?:a|the|our) (?:slab|shed|cellar|basement|garage|crawl ?space|pad|pump ?house|utility room|closet|barn|cabin|house)\b"),
 )  # fmt: skip
 
 _PLURALS = {
