@@ -50,7 +50,7 @@ def _rule(path: str, weight: float, left: str | None, right: str | None) -> Rule
 _D = {
     "length": (
         ("way.length", 4, r"(?:run|distance|length|pipe ?run|line|pipe(?:line)?|trench|poly|far|main|hose|haul|route|horizontal(?:ly)?|dist|stretch|pipework|long)(?: (?:has|have|measures|with|a|length|long|goes))*", r"(?! ?(?:above|higher|lower|below|up\b|uphill|deep|over (?:the|our)|of (?:elevation|altitude)))"),
-        ("way.length", 6, None, r"(?: |-)?(?:of (?:the |this )?|run of |worth of |long )*(?:(?:black|blue|buried|old|new|straight|plastic|rigid|flexible|main|water|supply) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
+        ("way.length", 6, None, r"(?: |-)?(?:of (?:the |this )?|run of |worth of |long )*(?:(?:black|blue|buried|old|new|straight|plastic|rigid|flexible|main|water|supply|galvani[sz]ed|galv\.?|steel|iron|soft|thick|narrow) )*(?:pipe|line|poly\w*|hose|tubing|pvc|hdpe|mdpe|pex|alkathene|copper|pe|piping|tube)\b(?! (?:below|above))"),
         ("way.length", 4.2, r"(?:paced(?: it)?(?: out| off)?|measured(?: it)?(?: out)?|goes|travels?|carry(?: it)?|carries|covers|crosses|over)", r"(?! ?(?:up\b|higher|above|below|lower|deep|high|tall|of (?:head|rise|elevation)|(?:the|our) (?:house|hut)))"),
         ("way.length", 5, None, r" ?(?:away|distant|far\b|in length|off\b(?! grid)|long\b|run\b|along|down the (?:road|hill|slope|valley|track|drive)|horizontally|horizontal|across|apart|between|of trench|as the crow|further on|distance|total run|total length|one way|of run)"),
         ("way.length", 4.5, r"(?:pump|well|spring|creek|source|tank|well ?head|bore ?hole|bore|cistern|river|pond) (?:up |down |over |back )?to (?:the |our |my )?(?:\w+ )?(?:house|cabin|tank|home|barn|garden|cottage|trough|taps?|kitchen|place|building|camp|yurt|lodge|cottages|cabins|paddock|field)", r"(?! ?(?:up\b|higher|above|below|lower|climb|rise|drop|fall|vertical|in height|of (?:head|rise)))"),
@@ -116,7 +116,7 @@ _D = {
         ("power.limit", 8, None, r" ?(?:max(?:imum)?|input|pv)\b|^/\d"),
         ("power.limit", 6, r"(?:mppt|pwm|controller)(?: \d+ ?a ?/?)?", r"(?! ?(?:system|battery|bank))"),
         ("power.limit", 7, r"(?:max(?:imum)? (?:pv|input|panel)?(?: ?voltage)?|pv (?:max|limit)|max pv)", None),
-        ("power.open_voltage", 8, r"(?:voc|v\.?oc|open[ -]circuit(?: voltage)?)(?: of)?", None),
+        ("power.open_voltage", 8, r"(?:voc|v\.?oc|open[ -]circuit(?: voltage)?)(?: (?:per|of (?:each|one|a)) (?:panel|module))?(?: of)?", None),
         ("power.open_voltage", 8, None, r" ?(?:voc|open[ -]circuit|oc\b)"),
         ("power.voltage", 5, None, r"[ -]?(?:dc |ac )?(?:\w+ ){0,2}?(?:system|battery|batteries|bank|solar|pump|lithium|lifepo4|lfp|agm|submersible|lead|setup|surface|diaphragm|inverter|motor|supply|dc\b|off[ -]grid|\d+ ?ah|house bank|single phase|ac\b|mains)"),
         ("power.voltage", 4, r"(?:battery(?: bank)?|batteries|bank|system|solar|voltage|runs? on|running on|works on|at|volt\w*|inverter|power|mains|supply|everything|pump)(?: (?:is|voltage|are|of|a|an|all|on|runs|system))*", None),

@@ -114,6 +114,36 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("power.shade", ("percent",), rf"\b(?:lose|loses|losing|lost){_F}", r" ?(?:of [a-z ]{3,20} )?to (?:the |an? |our |some )?(?:\w+ )?(?:oaks?|trees?|hill|shade|shadows?|pines?|barn|ridge|forest|roof|chimney|mountain)", ""),
     ("store.days", ("time",), rf"\b(?:hold|last|enough|store|keep|carry|cover)\b[^.;\n\d]{{0,30}}\bfor{_F}", r" ?(?:if|when|while|without|of (?:no|drought))\b", ""),
     ("use.each", ("daily",), rf"\b(?:each|every)(?: one)?(?: of (?:us|them))?(?: (?:person|guest|head|man|one|pupil|child|worker))? (?:uses?|needs?|takes?|consumes?|gets?|wants?){_F}", r"(?! ?(?:cow|goat|hen))", r"\b(?:people|persons?|guests?|family|we are|we're|of us|adults?|pupils|children)\b"),
+    ("well.depth", ("length",), rf"\b(?:wells?|bore ?holes?|bore|hole)\b(?:(?!\b(?:pump|water|tank|cistern|house|pipe|trench|intake|pond)\b)[^.;\n]){{0,45}}?{_F}", r" ?deep\b(?! (?:trench|under|in the water|to the water))", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:well|bore ?hole)(?: is)?[:,] (?:(?!\b(?:pump|water|tank|house|pipe|to|from|away)\b)[^.;\n]){{0,30}}{_F}", r" ?(?:$|[,;.]|deep)(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
+    ("well.depth", ("length",), rf"\b(?:hole|well|bore ?hole|bore|it)(?: itself)? (?:bottoms out|ends|stops|reaches bottom|was taken)(?: down)?(?: at| to)?{_F}", r"(?! ?(?:away|from))", _WELL),
+    ("water.level", ("length",), rf"\bwater(?:'s| is|'s down| is down) (?:at|down){_F}", r"(?! ?(?:away|from|of pipe|long|above|bar|psi))", _WELL),
+    ("water.level", ("length",), rf"\b(?:water|level)\b[^.;\n]{{0,45}}\b(?:sinks?|falls?|drops?|goes|never|not)\b[^.;\n\d]{{0,15}}\b(?:under|below|lower than|deeper than){_F}", r"", _WELL),
+    ("tank.level", ("length",), rf"\btank\b[^.;\n]{{0,50}}\bwater level is{_F}", r" ?(?:above|higher|over)", ""),
+    ("tank.level", ("length",), rf"\btanks?\b[^.;\n\d]{{0,30}}\b(?:stand|tower|legs|platform|stilts|frame|scaffold)\b{_F}", r" ?(?:above|over|off|high\b|tall|up\b)(?! the (?:house|hill))", ""),
+    ("way.climb", ("length",), rf"\b(?:bring|lift|raise|push|pump|get|carry|take|send)s?\b[^.;\n\d]{{0,30}}{_F}", r" ?up to (?:the |our )?(?:house|cabin|home|cottage|garden|barn|hut|place|kitchen)\b", ""),
+    ("drip.rows", ("length",), rf"\brows?\b[^.;\n]{{0,40}}?{_F}", r" ?apart\b", _DRIP),
+    ("drip.rated", ("pressure",), rf"\brated\b[^.;\n]{{0,25}}\bat{_F}", r"", r"\bdrippers?|\bemitters?|\bdrip ?(?:line|tape)"),
+    ("use.depth", ("length",), rf"\b(?:plants?|crops?|garden|vegetables|beds|they|trees|vines)(?: \w+)? (?:takes?|needs?|uses?|drinks?|wants?|transpires?){_F}", r" ?(?:a|per|/|each|every) ?day|daily", ""),
+    ("beds.area", ("area",), rf"(?:\barea|\bfield|\bplot|\bgarden|\bparcel|\borchard|\bplantation|\bvineyard|\bland under drip|\bdrip(?: irrigation)?)(?: (?:under|on|has|is|of|measures|with|covers|in total|for|to water|watered))*{_F}", r"(?! ?(?:roof|of (?:roof|land|forest|pasture)))", _DRIP),
+    ("water.yield", ("flow",), rf"\bmeasured (?:were|was|are|is|it at|at){_F}", r"(?! ?(?:at the (?:tap|house|shower)))", rf"(?:{_WELL}|\bspring)"),
+    ("water.yield", ("flow",), rf"\b(?:spring|stream|creek|brook|source|well|bore ?hole|bore)(?: itself)? (?:gives?|yields?|brings?|makes?|delivers?|supplies|produces?)(?: us| me)?{_F}", r"(?! ?(?:to the (?:tank|trough)))", ""),
+    ("well.rate", ("flow",), rf"\bpumped (?:it )?at{_F}", r"(?=[^.\n]{0,50}\b(?:shut|stopped|off|switched))", r"\brecover"),
+    ("well.pumped_for", ("time",), rf"\bpumped\b[^.;\n]{{0,25}}\bfor{_F}", r"", r"\brecover|\bcame back|\brose\b"),
+    ("well.pumped_for", ("time",), rf"\b(?:he|they|we|i) (?:ran|run)\b[^.;\n]{{0,25}}\bfor{_F}", r"", r"\brecover|\bcame back|\brose\b|\bsettled"),
+    ("well.cover", ("length", "pressure"), rf"\b(?:less than|at least|no less than|never under|always|minimum|keep)(?: of)?{_F}", r" ?(?:of water )?(?:over|above|on top of|covering) (?:it|the intake|the pump|its intake|the inlet)", _WELL),
+    ("well.static", ("length",), rf"\b(?:water|level)(?: level)? rests?(?: at)?{_F}", r"(?=[^.;\n]{0,25}\b(?:sinks|falls|drops|goes|pump))", _WELL),
+    ("well.static", ("length",), rf"\bstatic(?: (?:level|before|that|then|was|had been|at first))*{_F}", r"(?! ?(?:away|head|lift|bar|psi))", r"\bpumping level\b"),
+    ("well.pumping", ("length",), rf"\bpumping(?: water)? level (?:got|went|fell|came|was|is|settled)(?: down)?(?: to| at)?{_F}", r"", _WELL),
+    ("store.usable", ("percent",), r"", r" ?(?:of (?:it|the tank|that) )?(?:can be (?:used|drawn)|(?:is |are )?usable|is good water)", ""),
+    ("rain.runoff", ("percent",), r"", r" ?(?:of (?:it|the rain|that|the water) )?(?:arrives?|reach(?:es)?|runs? off|gets? (?:in|to|into)|is (?:collected|caught)|makes? it)\b", r"\broof"),
+    ("use.daily", ("daily",), r"", r" ?(?:is |was )?(?:measured|metered|used|in all|altogether|for everything|between us)\b(?! (?:by|for) (?:each|every))", ""),
+    ("pump.most_flow", ("flow",), rf"\bpump \({_F}", r"", ""),
+    ("pump.most_flow", ("flow",), rf"\bpump\b[^.;\n]{{0,30}}\b(?:label|name ?plate|plate|says|gives|does|delivers|manages) (?:says )?(?:a )?(?:max\w*|at most|up to|no more than|not more than)(?: of)?{_F}", r"", ""),
+    ("rain.roof", ("area",), rf"\broof(?:'s)?\b[^;\n\d]{{0,30}}{_F}", r"", ""),
+    ("pump.height", ("length",), rf"\b(?:pump|submersible)\b[^;\n\d]{{0,20}}\b(?:set|hung|hangs|placed|installed|suspended|lowered)\b(?: down)?(?: at)? a depth of{_F}", r"", ""),
+    ("water.level", ("length",), rf"\bwater(?: level)? (?:stands|sits|lies|is|rests)(?: at)?{_F}", r" ?(?:below|under) (?:the )?(?:yard|ground|surface|grass|rim|top|cover|lid|floor|cap|casing|grade)\b", ""),
+    ("way.length", ("length",), rf"\b(?:from|between) (?:the |our |my )?(?:\w+ )?(?:pump|well|spring|source|bore ?hole|bore|creek|stream) (?:to|until|till|and|up to|down to|over to|unto) (?:the |our |my )?(?:\w+ )?(?:house|cabin|home|cottage|garden|barn|hut|stable|olives|trees|field|farm|kitchen|trailer|yurt|trough|paddock|lodge|caravan|school|building)(?: (?:there|we|i|have|run|runs|laid|are|is|it|it's))*{_F}", r" ?(?:$|[,.;)(\n]|(?:of|with|away|long|and|in|pipe|along|x)\b)", ""),
 )  # fmt: skip
 _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
@@ -138,7 +168,7 @@ _ALL = tuple(
     _Direct(
         path,
         kinds,
-        re.compile(left) if left else None,
+        re.compile(left.replace("[^.;\\n]", "[^;\\n]")) if left else None,  # a sentence's own
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
@@ -151,18 +181,23 @@ _BY_KIND = {
 _WIDE = 110  # characters before a number that may name it; our choice
 
 
-def path_of(token: Token, near: Context) -> str:
-    """The fact that a number's own clause names; "" where it names none."""
+def path_of(token: Token, near: Context, unit: str) -> str:
+    """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
+    lengths told without one."""
     rules = _BY_KIND.get(token.kind, ())
     left = near.before[-_WIDE:]
     for one in rules:
-        if one.right is not None and not one.right.match(near.right):
+        if one.right is not None and not one.right.match(near.after):
             continue
         if one.left is not None and not one.left.search(left):
             continue
         if one.mail is not None and not one.mail.search(near.mail):
             continue
         if _fits(token, near, one.path):
+            if token.kind == "bare":
+                if not unit:
+                    continue
+                token.unit = unit
             return one.path
     return ""
 
@@ -174,6 +209,8 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":
         return small and token.low < 20
+    if path == "well.cover":
+        token.unit = token.unit.split()[0]
     if path in _NO_PUMP:
         return not _PUMPED.search(near.mail)
     if path in _BARE_PATHS:

@@ -55,7 +55,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
-    found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean)]
+    found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
@@ -81,6 +81,10 @@ _ASKS = re.compile(
     r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
 _THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
+
+
+_ROWS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
+_BED = re.compile(r"\b(?:ground|lines?|rows?|field|plot|beds?)(?: is| are)? $")
 
 
 def _wanted(clean: str, start: int) -> bool:
@@ -120,7 +124,9 @@ def _words(clean: str, found: Found) -> None:
             )
         )
     level = enquiry_words.level_with(clean)
-    if level:
+    if level and _ROWS.search(clean) and _BED.search(clean[max(0, level[0] - 14) : level[0]]):
+        found.pieces.append(Piece("drip.slope", *level, 0.0, 0.0, "%"))
+    elif level:
         found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
     gone = enquiry_words.no_pump(clean)
     if gone:
@@ -183,9 +189,11 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
-        direct = enquiry_direct.path_of(token, near)
+        direct = enquiry_direct.path_of(token, near, unit)
         if direct:
             token.used, token.path = True, direct
+            if direct == "well.pumping":
+                found.pieces.append(_piece(replace(token), "water.level", 6, ()))
             found.pieces.append(_piece(token, direct, 9, ()))
             continue
         pipe = pipes.get(token.start)
@@ -238,7 +246,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
     elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
-            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
+            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:6]):  # fmt: skip
         weights = {"power.voltage": 4}
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
@@ -292,6 +300,8 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
             high / {"min": 60, "s": 3600}.get(unit, 1),
             "",
         )
+    if path == "well.bore" and unit == "ft":  # diameters are told in inches
+        low, high, unit = 12 * low, 12 * high, "in"
     if unit == "weeks":
         low, high, unit = 7 * low, 7 * high, "days"
     ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)

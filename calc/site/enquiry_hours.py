@@ -95,7 +95,12 @@ def _hour(match: re.Match[str]) -> float | None:
     return hour if known else None
 
 
-def months(clean: str) -> list[Piece]:
+_DRY_TIME = re.compile(
+    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,25}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?"
+)
+
+
+def months(clean: str, low: str) -> list[Piece]:
     """Months without rain, and the month that needs most water."""
     found: list[Piece] = []
     for pattern in _DRY:
@@ -108,6 +113,13 @@ def months(clean: str) -> list[Piece]:
             if not re.search(r"\bdry months\b", clean):
                 found.append(Piece("rain.dry_count", *span, many, many))
             break
+    time = _DRY_TIME.search(low)
+    if time and not found:
+        many, span = value(time["n"])[0], time.span()
+        found.append(Piece("rain.dry_count", *span, many, many))
+        if time["a"]:
+            first = _MONTHS.index(time["a"][:3]) + 1.0
+            found.append(Piece("rain.dry_from", *span, first, first))
     for pattern in _MOST:
         match = pattern.search(clean)
         if match and re.search(r"\bdrip|\bemitters?\b", clean):

@@ -44,7 +44,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
             r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|x)\w*)"),
-    (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|case|quote|quotation|job|account|acct|customer|po|part|model"
+    (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
            r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
@@ -245,7 +245,7 @@ _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
-    r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
+    r"|(?<!static )before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
     r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"

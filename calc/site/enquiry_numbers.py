@@ -95,6 +95,10 @@ _INCH_OF = re.compile(
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
+_AND_HALF = re.compile(
+    r"(?<![\w-])(?:an?|one) (?P<u>mile|kilomet(?:re|er)|acre|hectare)(?: and an? (?P<h>half|quarter))?\b(?! an? (?:hour|minute))"
+)
+_WHOLE_UNITS = {"m": ("length", "mi"), "k": ("length", "km"), "a": ("area", "acre"), "h": ("area", "ha")}
 _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
@@ -211,9 +215,9 @@ def tokens(low: str) -> list[Token]:
     comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
     found: list[Token] = []
     at = 0
-    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF)]
+    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF, _AND_HALF)]
     while True:
-        feet, spoken, one, alone = (each.next(at) for each in ahead)
+        feet, spoken, one, alone, whole = (each.next(at) for each in ahead)
         if spoken and (one is None or spoken.start() <= one.start()):
             size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
             found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
@@ -222,6 +226,12 @@ def tokens(low: str) -> list[Token]:
         if alone and (one is None or alone.start() < one.start()):
             found.append(Token("length", 1.0, 1.0, "in", alone.start(), alone.end()))
             at = alone.end()
+            continue
+        if whole and (one is None or whole.start() <= one.start()):
+            kind, unit = _WHOLE_UNITS[whole["u"][0]]
+            size = 1 + {"half": 0.5, "quarter": 0.25}.get(whole["h"] or "", 0.0)
+            found.append(Token(kind, size, size, unit, whole.start(), whole.end()))
+            at = whole.end()
             continue
         if one is None:
             return found
@@ -260,6 +270,9 @@ def _tail(low: str, token: Token) -> None:
     litres."""
     if token.unit.startswith("imp gp"):
         token.unit = "L/min" if token.unit == "imp gpm" else "L/h"
+        token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
+    if token.unit in {"gph", "gpm"} and re.compile(r"[ ,]*\(?imperial\b").match(low, token.end):
+        token.unit = "L/min" if token.unit == "gpm" else "L/h"
         token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
     if token.unit not in {"ft", "m"} or token.low != token.high or not 1 <= token.low <= 12:
         return
@@ -343,9 +356,20 @@ def _large(first: float, high: float, said: str) -> float:
     return first * factor if first < 10 and factor <= high < 10 * factor else first
 
 
+_SPOKEN_PAIR = re.compile(
+    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
+)
+
+
 def pairs(low: str) -> list[Token]:
     """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
     found = []
+    for said in _SPOKEN_PAIR.finditer(low):
+        ends = [_spoken(said[one]) for one in ("a", "b") if said[one]]
+        ends = ends or [_spoken(said[one]) for one in ("c", "d")]
+        if ends[0] < ends[1]:
+            start = said.start("a" if said["a"] else "c")
+            found.append(Token("pair", *ends, "psi", start, said.end("b" if said["a"] else "d")))
     for pair in _PAIR.finditer(low):
         first, second = float(pair[1]), float(pair[2])
         if first < second:

@@ -16,7 +16,7 @@ _BOOKS = re.compile(
 )
 _MEANT = re.compile(
     r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
-    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
+    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|\b(?:figure|number|value|estimate|reading)\b[^.;\n]{0,40}\b(?:was|is|were) (?:nonsense|rubbish|made up|a guess|wrong(?! ?:))|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(
     r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
@@ -41,7 +41,7 @@ _LONG_AGO = re.compile(
     r"|\b(?:has|have|had) (?:since |now )?been (?:taken out|removed|sold|scrapped|pulled out|dismantled|stolen|given away|thrown out|taken away|filled in|capped)\b|\b(?:broke|burnt|burned|froze|died|cracked|rotted|collapsed|fell apart) (?:last|in|two|three|years|long|for good)\b"
 )
 _GOES_ON = re.compile(
-    r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
+    r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the|there)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
 )
 _MACHINE = re.compile(
     r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"

@@ -63,6 +63,11 @@ def volume(token: Token, near: Context) -> dict[str, float]:
     return _tank(token, near, at, end)
 
 
+_FURTHER = re.compile(
+    r"\b(?:tank|cistern)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|house|well|spring)\b)[^.;\n]){0,60}, $"
+)
+
+
 def _before(token: Token, near: Context) -> tuple[int, int] | None:
     """Where the tank stands that is named last before a volume."""
     left = near.left[-90:]
@@ -72,6 +77,9 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
             longer = tank and match.end() == tank.end() and match.start() < tank.start()
             if tank is None or match.end() > tank.end() or longer:
                 tank = match
+    if tank is None and _FURTHER.search(near.before[-80:]):
+        left = near.before[-80:]
+        tank = next(reversed(list(words.TANK.finditer(left))), None)
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)

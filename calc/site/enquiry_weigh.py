@@ -13,7 +13,7 @@ from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
-OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
+OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down|of)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
 _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b{ON}(?: pressure)?{FILL}"),
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
@@ -25,7 +25,7 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}:|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
@@ -33,7 +33,7 @@ _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
 )
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|held|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
@@ -49,7 +49,7 @@ _PARTS = re.compile(
     r"\b(?:pipes?|poly|hose|fittings?|filter|heater|boiler|line|joints?|valves?|housing|parts?)\b"
 )
 _BUCKET = re.compile(
-    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b"
+    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
 )
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
@@ -232,6 +232,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
                 match["mid"],
             )
             seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+            seconds += float(match.groupdict().get("more") or 0)
             amount = value(match["v"])[0]
             if (
                 not fill
@@ -279,6 +280,14 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
     ("rain.dry_count", rf"(?<![\w¤-])({NUMBER}) dry months\b"),
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
+    ("pump.starts", rf"\bstarts?(?: allowed| permitted)(?: are| is|:)*(?: up to| max\w*)? ({NUMBER})(?= (?:per|an|a|in one|in an|/) ?(?:hour|h)\b|/h)"),
+    ("pump.starts", rf"\bstarts?\b[^;\n]{{0,60}}\b(?:allows?|permits?|limit is|maximum is|max is|not more than|no more than|at most) ({NUMBER})(?= ?(?:[.,;!?\n]|$)| (?:starts|times|per|an|a)\b)"),
+    ("power.fail", rf"(?:fail\w*|live with|without water|short|run dry|empty)\b[^.;\n]{{0,30}}? ({NUMBER}) days (?:a|per|each|every|in a|in the) year\b"),
+    ("power.fail", rf"(?<![\w¤-])({NUMBER}) days (?:a|per|each|every|in a|in the) year\b[^.;\n]{{0,20}}(?:fail\w*|without water|short|empty|dry)"),
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:pieces|panels|modules|pcs)[^.;\n]{{0,25}}, all in parallel\b"),
+    ("suction.bends", rf"\b(?:draws?|sucks?|pulls?)\b[^;\n]{{0,90}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
+    ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?break[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b"),
+    ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?pressure[ -]reduc(?:ing|tion) valves?\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
     ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
@@ -287,16 +296,31 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 ))  # fmt: skip
 
 
+_ALLOWED = re.compile(
+    r"\b(?:allow\w*|permit\w*|max\w*|at most|no more|not more|limit\w*|rated|sheet|manual|plate|says?|up to|good for)\b"
+)
+
+
+def _sentence(low: str, at: int) -> str:
+    begin = max(low.rfind(sign, 0, at) for sign in ".;!\n") + 1
+    return re.split(r"[.;!\n]", low[begin:], maxsplit=1)[0]
+
+
 def counted(low: str) -> list[tuple[str, float, int, int]]:
     """(path, number, start, end) of what is counted about panels, pumps, the suction."""
     found = []
     for path, pattern in _SERIES:
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
+                found.append((path, 0.0, *match.span()))
+                continue
+            if path == "fall.breaks" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
+                continue
+            if path == "pump.starts" and not _ALLOWED.search(_sentence(low, match.start())):
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
-            if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
+            if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
             if path.startswith("power") and re.search(
                 r"batter(?:y|ies)|cells",

@@ -44,7 +44,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "out", 3, r"\bshallow[ -]well pumps?\b|\bjet\b(?=[^.;\n]{0,25}\b(?:well|pump|shed|basement|garage|switch))|\bpump\b[^.;\n¤]{0,40} (?:in|under|inside) (?:the |our |a |my )?(?:\w+ )?(?:mud ?room|entry|vault|root cellar|milk house|house|crawl ?space|pit|outbuilding)\b"),
     ("pump.placement", "in", 2.5, r"\b(?:bore|down ?hole) pumps?\b|\bpump (?:is |hangs |hung |set |sits |set at )?(?:at )?[^.;\n¤]{0,25}\b(?:down (?:the|in the|our)|in the|inside the|below ground in the) (?:well|bore\w*|casing)\b"),
     ("pump.placement", "out", 1.5, r"\bpump ?-?(?:house|shed|hut|room)\b"),
-    ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|lift)\b|\bfoot[ -]?valve\b"),
+    ("pump.placement", "out", 2, r"\bpump ?-?(?:house|shed|hut)\b(?= (?:with|has|holds)|[^.\n]{0,30} pump (?:is|sits))|\bsuction (?:line|lift)\b"),
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable|inverter (?:drive|control)s?|(?:it's|is|has|with) a drive\b|holds? [^.;\n]{0,12}\b(?:const\b|steady)|constant[ -]pressure set)\b"),
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
@@ -112,6 +112,12 @@ def _loose(low: str, one: Said) -> bool:
     """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
+    if one.value == "valve" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
+        return True  # a valve in a house that a pump feeds
+    if one.path == "drip.filter" and not _DRIPS.search(low):
+        return True
+    if one.path == "power.source" and one.value == "sun":
+        return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b|not yet)", low[one.end :]))
     if one.path == "pump.placement":
         if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
             return True  # two pumps: which of them is asked about?
@@ -250,6 +256,7 @@ _FLAT = re.compile(
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
 )
 _LEVEL = re.compile(
+    r"\b(?:tanks?|ibcs?|totes?|source|spring|well|cistern|bore ?hole)\b[^.;\n]{0,60}\blevel with the (?:house|cabin|caravan|cottage|barn|garden|taps?|trailer)\b|"
     r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
 )
 

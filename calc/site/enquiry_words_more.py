@@ -22,7 +22,7 @@ MORE = (
     ("water.kind", "well", 2.5, r"\b(?:we|they|i|he) (?:then |have |had it )?drilled(?=[ :,]+(?:about |down )*(?:\d|¤|a well|another|to ))"),
     ("water.kind", "cistern", 2.5, r"\b(?:caught|collected|comes?|runs?|tanks?|water) (?:\w+ )?(?:off|from) (?:the|our|a) (?:\w+ )?roof\b|\bwater is (?:trucked|hauled|delivered)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:vault|pit)\b|\bpump\b[^.;,\n¤]{0,25}\b(?:right )?under (?:a|the|our) (?:bedroom|stairs|floor|house|sink|counter|deck)\b"),
-    ("pump.works", "diaphragm", 3, r"\bdiaphragm (?:submersible|type|one)\b|\bpump\b[^.;,\n¤]{0,25}\bdiaphragm\b|(?:^|[.\n;:,] ?)diaphragm(?= ?[,.;\n])"),
+    ("pump.works", "diaphragm", 3, r"\bdiaphra?g?m (?:submersible|type|one|pump)\b|\bpump\b[^.;,\n¤]{0,25}\bdiaphragm\b|(?:^|[.\n;:,] ?)diaphragm(?= ?[,.;\n])"),
     ("pump.works", "centrifugal", 3, r"\bcentrifugal\b"),
     ("pump.sensed_at", "house", 4, r"\b(?:sensor|transducer|transmitter|sensing|pressure is (?:sensed|measured)|sensed)\b[^.;\n]{0,30}\b(?:at|in|inside|up at|by) (?:the |our )?(?:house|lodge|cabin|home|cottage|kitchen|main house|basement|utility room)\b"),
     ("pump.sensed_at", "top", 4, r"\b(?:sensor|transducer|transmitter|sensing|pressure is (?:sensed|measured)|sensed)\b[^.;\n]{0,30}\b(?:at|on|in|by) (?:the |our )?(?:top of the well|well ?head|well (?:cap|top|head))\b"),
@@ -38,6 +38,12 @@ MORE = (
     ("power.season", "south", 3, r"\b(?:use|need|used|uses|water) (?:more|most(?:ly)?)(?: water)? (?:from |between )?october (?:to|till|until|and|through) march\b"),
     ("pump.placement", "out", 3, r"\b(?:our|my) booster\b(?! (?:stage|station))"),
     ("pump.placement", "out", 3, r"\b(?:pump|booster)\b[^.;\n]{0,60}[.;] ?it (?:sits|stands|is|lives) (?:on|in|under|at) (?:a|the|our) (?:slab|shed|cellar|basement|garage|crawl ?space|pad|pump ?house|utility room|closet|barn|cabin|house)\b"),
+    ("power.source", "sun", 3, r"\bon sunny days\b|\b(?:run|runs|running|works?|driven|powered|fed) (?:off|on|by|from|with) (?:the )?sun\b"),
+    ("power.source", "grid", 3, r"\bpower company'?s (?:line|pole|wire)|\bpower from the (?:utility|company|pole|village|road)\b|\bmains three[ -]phase\b|\bmains electric we have\b"),
+    ("well.known", "recovery", 3, r"\brecovery test\b"),
+    ("drip.filter", "yes", 3, r"\ba (?:\w+ )?filter (?:is|sits|stands)\b|\b(?:we have|i have|there is|there's|got) (?:got )?a (?:\w+ )?filter\b(?! (?:in the (?:house|kitchen)|for drinking))"),
+    ("rain.used", "yes", 3, r"\b(?:filled|fed|supplied) (?:by|from|off) (?:the|our|a) (?:\w+ )?roof\b"),
+    ("fall.broken", "valve", 3, r"\bpressure[ -]reduc(?:ing|tion) valves?\b|\bpressure reducers?\b|\bprvs?\b"),
 )  # fmt: skip
 
 _PLURALS = {
