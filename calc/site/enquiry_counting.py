@@ -127,12 +127,16 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
+    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
+    if milked and thing.startswith("cow"):
+        return Counted("animals.dairy", number, start, end)
     part = not _plural(thing) and number > 1 and not _ENDS.match(after)
     if (part and _is_outlet(path)) or number != int(number) or not 0 <= number <= 5000:
         return None  # "3 shower" before another noun
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
+_MILKED = re.compile(r"\bmilk(?:ing)? $")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )

@@ -144,6 +144,16 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.height", ("length",), rf"\b(?:pump|submersible)\b[^;\n\d]{{0,20}}\b(?:set|hung|hangs|placed|installed|suspended|lowered)\b(?: down)?(?: at)? a depth of{_F}", r"", ""),
     ("water.level", ("length",), rf"\bwater(?: level)? (?:stands|sits|lies|is|rests)(?: at)?{_F}", r" ?(?:below|under) (?:the )?(?:yard|ground|surface|grass|rim|top|cover|lid|floor|cap|casing|grade)\b", ""),
     ("way.length", ("length",), rf"\b(?:from|between) (?:the |our |my )?(?:\w+ )?(?:pump|well|spring|source|bore ?hole|bore|creek|stream) (?:to|until|till|and|up to|down to|over to|unto) (?:the |our |my )?(?:\w+ )?(?:house|cabin|home|cottage|garden|barn|hut|stable|olives|trees|field|farm|kitchen|trailer|yurt|trough|paddock|lodge|caravan|school|building)(?: (?:there|we|i|have|run|runs|laid|are|is|it|it's))*{_F}", r" ?(?:$|[,.;)(\n]|(?:of|with|away|long|and|in|pipe|along|x)\b)", ""),
+    ("water.level", ("length",), rf"\b(?:the )?water(?: level)?(?: in (?:it|the (?:well|bore\w*)))? (?:is |was |usually |normally )?(?:standing|sitting|resting|lying)(?: down)?(?: at)?{_F}", r"(?! ?(?:away|from the (?:house|cabin)|of pipe|long|above|deep))", _WELL),
+    ("water.level", ("length",), rf"\b(?:hit|hits|reach|reached|found|find|struck|touch|touched) (?:the )?water (?:after|at|in)(?: about)?{_F}", r"", _WELL),
+    ("water.level", ("length",), rf"\bfrom (?:the )?pump (?:straight )?(?:down )?to (?:the )?(?:surface of the )?(?:pond|creek|stream|river|lake|cistern|well)?(?:'s)? ?(?:water )?(?:surface|level)(?: (?:i|we) measured| it)*{_F}", r"", ""),
+    ("water.level", ("length",), rf"\bsuction (?:height|head){_F}", r"(?! ?(?:of pipe|long))", ""),
+    ("well.depth", ("length",), rf"\b(?:driller|drillers|rig|they)(?: \w+)? (?:went|drilled|got|bored)(?: down)?(?: to)?{_F}", r" ?(?:$|[,.;)\n]|deep|and\b|before|through)", ""),
+    ("pump.height", ("length",), rf"\b(?:submersible|pump)(?: pump)? (?:sits|hangs|is|is set|is hung|lies)(?: at)?{_F}", r" ?(?:below|under) (?:the )?(?:ground|surface|top|grade|casing|cap|rim)\b", ""),
+    ("way.climb", ("length",), rf"\b(?:lift|raise)(?: the)?(?: water| it)?{_F}", r" ?(?:up )?to (?:the |our )?(?:house|cabin|home|cottage|garden|barn|hut|kitchen)\b", ""),
+    ("well.bore", ("length",), rf"\b(?:casing|shaft|well|bore ?hole)(?: (?:is|measures|has))?{_F}", r" ?(?:$|[.,;)]|inside|across|wide|in diameter|diameter)", r"\bcasing|\bbore ?hole|\bdug|\bshaft"),
+    ("use.daily", ("daily",), rf"\b(?:house|household|family|farm|cabin|whole place|we all)(?: \w+)? (?:needs?|uses?|takes?|requires?|consumes?|wants?|goes through){_F}", r"(?! ?(?:per|each|a head|for the garden))", ""),
+    ("water.yield", ("flow",), rf"\b(?:driller|well man)(?: \w+)? (?:says?|said|told (?:me|us)|reckons?|measured|estimates?|gave){_F}", r"(?! ?(?:pump|at the))", ""),
 )  # fmt: skip
 _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
@@ -151,6 +161,9 @@ _PUMPED = re.compile(
 )
 _LONG = frozenset(["suction.length", "water.level", "pump.height", "well.depth", "well.intake"])
 _BARE_PATHS = frozenset(["drip.warmest", "drip.coolest"])
+_UPRIGHT = re.compile(
+    r"\b(?:elevation|height|fall|drop|rise|rises|gain|climb|climbs|lift|lifts|vertical|head|difference|drops|falls|cable|wire|suction)\b"
+)
 _UPWARD = re.compile(r"\b(?:up|uphill|rise|rises|climb|climbs|upward|upwards)\b")
 _DOWNWARD = re.compile(r"\b(?:down|downhill|falls?|falling|drops?|downward|downwards)\b")
 
@@ -202,6 +215,16 @@ def path_of(token: Token, near: Context, unit: str) -> str:
     return ""
 
 
+_COMMON = frozenset(
+    ["water.level", "well.depth", "pump.height", "tank.level", "water.yield", "use.daily", "way.climb"]
+)
+
+
+def weight(path: str) -> float:
+    """What is read by cues as well weighs as there, so that two ways of saying contradict."""
+    return 5.0 if path == "way.length" else 6.0 if path in _COMMON else 9.0
+
+
 def _fits(token: Token, near: Context, path: str) -> bool:
     """Whether a number can be one of that path; its unit and sign are put right."""
     small = token.unit in {"mm", "in", "cm"}
@@ -209,6 +232,10 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":
         return small and token.low < 20
+    if path == "way.length" and _UPRIGHT.search(near.before[-90:]):
+        return False
+    if path == "well.bore":
+        return token.unit in {"mm", "in", "cm"} or token.low * {"m": 1.0, "ft": 0.3}.get(token.unit, 99) < 4
     if path == "well.cover":
         token.unit = token.unit.split()[0]
     if path in _NO_PUMP:

@@ -194,7 +194,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             token.used, token.path = True, direct
             if direct == "well.pumping":
                 found.pieces.append(_piece(replace(token), "water.level", 6, ()))
-            found.pieces.append(_piece(token, direct, 9, ()))
+            found.pieces.append(_piece(token, direct, enquiry_direct.weight(direct), ()))
             continue
         pipe = pipes.get(token.start)
         if pipe is not None:

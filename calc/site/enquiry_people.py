@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -147,7 +147,8 @@ def _numbered(low: str) -> list[Counted]:
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             before = low[max(0, match.start() - 30) : match.start()]
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
-            if re.match(r" at home\b", low[match.end() :]) and len(found) + len(
+            home = re.match(r" at home\b", low[match.end() :]) and "of us" not in match.group()
+            if home and len(found) + len(
                 list(pattern.finditer(low))
             ) > 1:
                 continue  # at home, and not where the water is asked about
