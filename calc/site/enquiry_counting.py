@@ -218,6 +218,8 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
+    if path != "use.troughs" and _ONE_OF.search(low[max(0, match.start("thing") - 14) : match.start("thing")]):
+        return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
     if more:
@@ -226,6 +228,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
+_ONE_OF = re.compile(
+    r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
+)
 _HOMES = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
 )
@@ -241,7 +246,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 
@@ -280,6 +285,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _NIL.match(after):
         return Counted(path, 0, start, end)
     if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
+        return None
+    if path != "use.troughs" and _ONE_OF.search(before[-14:]):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None

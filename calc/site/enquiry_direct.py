@@ -40,6 +40,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.rows", ("length",), r"", r" ?(?:in )?between (?:the |two )?(?:rows|lines|laterals)\b", _DRIP),
     ("drip.slope", ("percent",), rf"\b(?:slope|slopes|gradient|inclination|incline|grade|fall|falls|falling|fall away|drop|drops|rise|rises|climb|climbs|uphill|downhill)\b[^.;\n\d]{{0,30}}{_F}", r"", _DRIP),
     ("drip.slope", ("percent",), r"", r" ?(?:slope|downhill|uphill|fall|gradient|grade|down\b|up\b)", _DRIP),
+    ("drip.least", ("pressure",), r"", r" ?(?:at least|minimum|at the least|or more)\b", _DRIP),
     ("drip.rated", ("pressure",), rf"\b(?:rated|nominal|designed|specified|made|specs?|spec'?d)(?: pressure| output| flow)?(?: is| at| for| of| to)*{_F}", r"", r"\bdrippers?|\bemitters?|\bdrip ?(?:line|tape)"),
     ("drip.rated", ("pressure",), rf"\b(?:drippers?|emitters?|drip ?lines?|tape)\b[^.;\n]{{0,45}}\b(?:at|@) ?(?:a pressure of )?{_F}", r" ?(?:$|[,.;)\n])", _DRIP),
     ("drip.least", ("pressure",), rf"\b(?:drippers?|emitters?|drip ?lines?|tape)\b[^.;\n]{{0,45}}\b(?:need|needs|require|requires|not (?:below|under|less than)|minimum|min\.?|at least)(?: (?:at least|a minimum of|minimum|no less than|not less than))*{_F}", r"", _DRIP),
@@ -154,6 +155,16 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.bore", ("length",), rf"\b(?:casing|shaft|well|bore ?hole)(?: (?:is|measures|has))?{_F}", r" ?(?:$|[.,;)]|inside|across|wide|in diameter|diameter)", r"\bcasing|\bbore ?hole|\bdug|\bshaft"),
     ("use.daily", ("daily",), rf"\b(?:house|household|family|farm|cabin|whole place|we all)(?: \w+)? (?:needs?|uses?|takes?|requires?|consumes?|wants?|goes through){_F}", r"(?! ?(?:per|each|a head|for the garden))", ""),
     ("water.yield", ("flow",), rf"\b(?:driller|well man)(?: \w+)? (?:says?|said|told (?:me|us)|reckons?|measured|estimates?|gave){_F}", r"(?! ?(?:pump|at the))", ""),
+    ("well.depth", ("length",), rf"(?:^|[,;.\n]) ?(?:the |our |my )?(?:drilled |bored |dug |old )?(?:well|bore ?hole|bore){_F}", r" ?(?:$|[,;.)\n])", r"\b(?:submersible|hangs|hung|pump (?:is )?(?:at|set)|static)\b"),
+    ("drip.spacing", ("length",), rf"\b(?:drippers?|emitters?)\b[^;\n]{{0,35}}\b(?:every|each){_F}", r"(?! ?(?:rows?|deep))", _DRIP),
+    ("drip.flow", ("flow",), rf"\b(?:i|we) (?:have|get|can have){_F}", r" ?(?:from (?:the|our|my) pump|available|at hand|for (?:it|this|that))", _DRIP),
+    ("drip.hours", ("time",), rf"\b(?:can|may|could|must|able to|allowed to|want to) (?:only )?(?:irrigate|water|drip)\b[^;\n\d]{{0,25}}\b(?:for|during|about){_F}", r" ?(?:$|[.,;)\n]|a day|a night|per|each)", _DRIP),
+    ("pump.height", ("length",), rf"\bpump\b[^;\n\d]{{0,25}}\bhangs?\b[^;\n\d]{{0,25}}\b(?:at|on|in|down){_F}", r"(?! ?(?:of (?:pipe|cable)|above|higher|pipe|rope|away))", ""),
+    ("power.shade", ("percent",), rf"\bshad(?:es|e|ow|ows|ing)\b(?: (?:takes?|costs?|away|off|us|them|the panels|the array))*{_F}", r"", ""),
+    ("hot.stored", ("temperature",), rf"\b(?:heater|boiler|cylinder|hot water)\b[^;\n]{{0,40}}\b(?:set|kept|thermostat)(?: (?:to|at|is|of))*{_F}", r"", _HOT),
+    ("hot.volume", ("volume",), rf"\b(?:water ?heater|boiler|hot[ -]water (?:tank|cylinder|heater)|geyser)\b{_F}", r"(?! ?(?:expansion|/|per))", _HOT),
+    ("hot.volume", ("volume",), r"", r"[ -]?(?:electric |gas |propane |solar )?(?:water ?heater|boiler|hot[ -]water (?:tank|cylinder|heater)|geyser)\b", _HOT),
+    ("way.length", ("length",), r"\b(?:up|higher|above|lower|below|down) (?:and|but)(?: about| some)? $", r" ?(?:back|away|off|distant|out)\b(?! (?:grid|to the))", ""),
 )  # fmt: skip
 _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
@@ -232,7 +243,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":
         return small and token.low < 20
-    if path == "way.length" and _UPRIGHT.search(near.before[-90:]):
+    if path == "way.length" and _UPRIGHT.search(near.left[-90:]):
         return False
     if path == "well.bore":
         return token.unit in {"mm", "in", "cm"} or token.low * {"m": 1.0, "ft": 0.3}.get(token.unit, 99) < 4

@@ -20,9 +20,13 @@ _PEOPLE_IS = re.compile(
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
 )
 
+_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
+_WITH_STAFF = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders)(?:,| and| plus| &) $"
+)
 _BEHIND = re.compile(
     rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
 )
@@ -51,7 +55,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -152,6 +156,9 @@ def _numbered(low: str) -> list[Counted]:
                 list(pattern.finditer(low))
             ) > 1:
                 continue  # at home, and not where the water is asked about
+            more_of = _WITH_STAFF.search(before) if _STAFF.search(match.group()) else None
+            if more_of:
+                number, high = number + value(more_of[1])[0], high + value(more_of[1])[0]
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):

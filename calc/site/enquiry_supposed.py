@@ -19,7 +19,7 @@ _MEANT = re.compile(
     r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|\b(?:figure|number|value|estimate|reading)\b[^.;\n]{0,40}\b(?:was|is|were) (?:nonsense|rubbish|made up|a guess|wrong(?! ?:))|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(
-    r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
+    r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|(?:i|we)(?:'d| would) (?:rather|prefer|sooner)\b(?! (?:have |it at |be at )?(?:¤|\d))|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
     r"|(?:some|any)one (?:else )?(?:might|may|would)|with (?:a|the) new (?:pump|tank|one|system),? (?:it|we|i|you|that) (?:could|would|might|should)\b|(?:could|might) (?:one|some) ?day\b|(?:figured?|reckon(?:ed)?|thought|imagined?|guess(?:ed)?|suppose[d]?|believe)\b[^.;\n]{0,40}\b(?:would|should|might|ought to) (?:be|do|suit|fit|work|give)\b|let'?s say\b|assuming\b|in theory\b|theoretically\b|dream(?:s|ing|t)? of\b)"
 )
 _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/min a decent flow?"
@@ -35,6 +35,9 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
     re.compile(
         r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
     ),
+)
+_VERSION = re.compile(
+    r"^\s*(?:a |an |or (?:a |an )?|maybe (?:a |an )?)?(?P<what>\d[^?.]{0,25}\b(?:version|pump|model|pipe|tank|one|line|hose|system))\?\s*$"
 )
 _LONG_AGO = re.compile(
     r"\b(?:many|some|several|a few|ten|twenty|thirty|\d+|few) (?:years?|decades?) (?:back|earlier|before|since)\b|\b(?:previous|former|earlier|last|prior) (?:people|owners?|tenants?|occupants?|family|couple|lot|lady|man|folk|folks|farmer)\b|[a-z\d¤]¤* (?:years? |decades? )?(?<=[¤s] )back,? (?:it|the|we|there|our)\b|\bback in (?:the day|my)\b|\bwhen (?:i|we) (?:was|were) (?:a )?(?:kids?|child(?:ren)?|boys?|girls?|young|small)\b|\bin (?:my|his|her) (?:grand)?(?:father|mother|dad|parents)'?s? (?:day|time)\b"
@@ -64,7 +67,7 @@ def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
 
 def asked(said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence that ask of things in general: "is 12 L/min a decent flow?"."""
-    hits = (pattern.search(said) for pattern in _ASKED)
+    hits = (pattern.search(said) for pattern in (*_ASKED, _VERSION))
     return [(start + one.start("what"), start + one.end("what")) for one in hits if one]
 
 

@@ -64,7 +64,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|house|well|spring)\b)[^.;\n]){0,60}, $"
+    r"\b(?:tank|cistern)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|house|well|spring)\b)[^.;\n]){0,60}(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*(?:about )?$"
 )
 
 
@@ -110,6 +110,10 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
         return "pressure"
     if litres <= _LITTLE and not named and re.search(r"\bcuts?[ -]?(?:in|out)\b", said):
         return "pressure"
+    if not named and litres <= _CYCLED and _ONLY_PRESSURE.search(near.mail) and not (
+        words.STORE.search(near.mail) or words.ABOVE.search(near.mail)
+    ):
+        return "pressure"
     if role == "store" and not named and _cycles(near.mail, 2 * litres):
         return "small"
     if role == "" and litres <= 450 and _PRESSED.search(said):
@@ -126,6 +130,7 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
     return role
 
 
+_ONLY_PRESSURE = re.compile(r"\bpressure tanks?\b[^.;\n]{0,40}|\bcut[ -]?in\b")
 _PRESSED = re.compile(r"pressure|switch|psi|bar\b|pre-?charge")
 _LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure tank; our choice
 
