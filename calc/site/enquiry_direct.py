@@ -165,6 +165,14 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("hot.volume", ("volume",), rf"\b(?:water ?heater|boiler|hot[ -]water (?:tank|cylinder|heater)|geyser)\b{_F}", r"(?! ?(?:expansion|/|per))", _HOT),
     ("hot.volume", ("volume",), r"", r"[ -]?(?:electric |gas |propane |solar )?(?:water ?heater|boiler|hot[ -]water (?:tank|cylinder|heater)|geyser)\b", _HOT),
     ("way.length", ("length",), r"\b(?:up|higher|above|lower|below|down) (?:and|but)(?: about| some)? $", r" ?(?:back|away|off|distant|out)\b(?! (?:grid|to the))", ""),
+    ("well.depth", ("length",), rf"\b(?:the|our|my) (?:\w+ ){{0,2}}(?:well|bore ?hole|bore) is{_F}", r" ?(?:$|[,;] ?(?:drilled|dug|bored|with|and the water|the water|water|pump))", ""),
+    ("pump.height", ("length",), rf"\b(?:submersible|bore(?:hole)? pump)(?: pump)?,? (?:at|to|on|down){_F}", r"(?! ?(?:away|from the|above|higher|long|of pipe))", ""),
+    ("pump.height", ("length",), rf"\bpump \d ?(?:inch|in|\"),? at{_F}", r" ?(?:$|[,;.)]|deep|down)", _WELL),
+    ("well.pumping", ("length",), rf"\bstatic\b[^;\n]{{0,25}}\bpumping(?: level)?{_F}", r"", ""),
+    ("drip.length", ("length",), rf"\brows?{_F}", r" ?long\b", _DRIP),
+    ("drip.rows", ("length",), r"", r" ?between(?: rows| them| each)?(?= ?[.,;\n]|$)", _DRIP),
+    ("store.reserve", ("volume",), rf"\breserve for (?:the )?fire\b[^;\n\d]{{0,20}}{_F}", r"", ""),
+    ("pressure_tank.precharge", ("pressure",), rf"\b(?:pressure (?:tank|vessel)|accumulator|bladder tank)\b[^;\n]{{0,25}}\bwith{_F}", r"(?! ?(?:switch|at the))", ""),
 )  # fmt: skip
 _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(

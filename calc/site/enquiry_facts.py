@@ -170,6 +170,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
+_DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
 _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(r"\b(?:replaced|changed|swapped|new) (?:\w+ ){0,2}(?:pipe|line|hose)\b")
 _NO_WAY = re.compile(
@@ -204,6 +205,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             )
             path = "suction.pipe" if sucks else "way.pipe"
             old = _OLD.search(near.left) and _CHANGED.search(clean)
+            old = old or _DROPS.search(near.left[-30:])
             if not old and not _NO_WAY.search(near.right[:25]):
                 found.pieces.append(
                     Piece(

@@ -119,7 +119,10 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
     on = bool(_ON_LEFT.search(left) or _ON_RIGHT.match(right))
     off = bool(_OFF_LEFT.search(left) or _OFF_RIGHT.match(right))
     beside = _BESIDE.search(left)
-    if beside:  # "cut out 50 psi cut in 35": each label before its own number
+    first = re.fullmatch(r" ?(?:on|off|in|out) ", left) and (
+        _ON_RIGHT.match(right) or _OFF_RIGHT.match(right)
+    )  # "20 on 40 off": each label behind its number
+    if beside and not first:  # "cut out 50 psi cut in 35": each label before its own number
         return beside["how"] in {"in", "on"}, beside["how"] in {"out", "off"}
     if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
         on = False
@@ -131,7 +134,7 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
     return on, off
 
 
-_BESIDE = re.compile(r"\bcut[ -]?(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$")
+_BESIDE = re.compile(r"\b(?:cuts?[ -]?|kicks? |comes? |turns? |goes )(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$")
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:
@@ -168,7 +171,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         ):
             return {**found, "water.yield": 4}
         return found
-    if _NO_SOURCE.search(near.before[-60:]):
+    if _NO_SOURCE.search(near.before[-60:]) or _TAP_FLOW.search(near.before[-60:]):
         return {}
     if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
@@ -213,6 +216,9 @@ def _pump_gives(token: Token, near: Context) -> bool:
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
 _AT_TAP_FLOW = re.compile(
     r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough)\b"
+)
+_TAP_FLOW = re.compile(
+    r"\bflow(?: \w+)? (?:at|in|from|out of) (?:the |our |my )?(?:\w+ )?(?:taps?|faucets?|sink|shower|hose|kitchen|house|bathroom|trough)\b[^.;]{0,12}$"
 )
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
