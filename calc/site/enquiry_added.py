@@ -44,7 +44,10 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     for one in named:
         near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
         kitchen = path_is_sink and "kitchen" in one.thing and "kitchen" not in total[-1].thing
-        basin = path_is_sink and {_thing(one), _thing(total[-1])} in ({"sink", "basin"}, {"tap", "basin"})
+        basin = path_is_sink and {_thing(one), _thing(total[-1])} in (
+            {"sink", "basin"},
+            {"tap", "basin"},
+        )
         if (
             basin
             and one.start < total[0].start
@@ -108,7 +111,11 @@ def _alone(low: str, piece: Piece) -> bool:
     nobody takes it back, and a hose is none of a pipe line."""
     if f"{_thing(piece)}s" in _every_word(low):
         return False
-    if piece.path == "use.troughs" and "tank" in piece.thing and not re.search(r"\bfloat|\bdrinker|\bwaterer|ball ?cock|\bvalve", low):
+    if (
+        piece.path == "use.troughs"
+        and "tank" in piece.thing
+        and not re.search(r"\bfloat|\bdrinker|\bwaterer|ball ?cock|\bvalve", low)
+    ):
         return False
     if piece.path == "outlets.hose" and "suction hose" in low and "garden" not in piece.thing:
         return False

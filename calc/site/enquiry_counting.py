@@ -218,7 +218,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
-    if path != "use.troughs" and _ONE_OF.search(low[max(0, match.start("thing") - 14) : match.start("thing")]):
+    if path != "use.troughs" and _ONE_OF.search(
+        low[max(0, match.start("thing") - 14) : match.start("thing")]
+    ):
         return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
@@ -261,7 +263,9 @@ _MANY = tuple(
 )
 _DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
-_BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}}|one|two|three|four|five|six|seven|eight|ten|twelve)\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)")
+_BESIDE = re.compile(
+    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|one|two|three|four|five|six|seven|eight|ten|twelve)\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
+)
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
     rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"

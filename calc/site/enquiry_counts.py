@@ -100,7 +100,9 @@ def how_many(word: str) -> tuple[float | None, float | None]:
 
 def named_in(question: str) -> str:
     """The path of what a question asks the number of; "" where it is none of these."""
-    if re.search(r"\b(?:people|persons|live|of you|are you|household|residents|occupants)\b", question):
+    if re.search(
+        r"\b(?:people|persons|live|of you|are you|household|residents|occupants)\b", question
+    ):
         return "use.people"
     return next((path for path, pattern in BARE.items() if pattern.search(question)), "")
 

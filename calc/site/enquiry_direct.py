@@ -235,7 +235,15 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 
 
 _COMMON = frozenset(
-    ["water.level", "well.depth", "pump.height", "tank.level", "water.yield", "use.daily", "way.climb"]
+    [
+        "water.level",
+        "well.depth",
+        "pump.height",
+        "tank.level",
+        "water.yield",
+        "use.daily",
+        "way.climb",
+    ]
 )
 
 
@@ -254,7 +262,10 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if path == "way.length" and _UPRIGHT.search(near.left[-90:]):
         return False
     if path == "well.bore":
-        return token.unit in {"mm", "in", "cm"} or token.low * {"m": 1.0, "ft": 0.3}.get(token.unit, 99) < 4
+        return (
+            token.unit in {"mm", "in", "cm"}
+            or token.low * {"m": 1.0, "ft": 0.3}.get(token.unit, 99) < 4
+        )
     if path == "well.cover":
         token.unit = token.unit.split()[0]
     if path in _NO_PUMP:

@@ -20,7 +20,7 @@ _FROM = re.compile(
 _LASTS = re.compile(
     rf"\b(?P<what>water(?:ing|s)?|irrigat\w+|sprinkl\w+|garden|it)\b(?P<mid>[^.;\n]{{0,60}}?)\b(?:lasts?|takes?|goes on(?: for)?|runs?(?: for)?|for|is over in)(?: about| around| some| roughly)? (?:(?P<one>an|one|two|three|four|{NUMBER})[ -]?(?:h|hrs?|hours?)\b(?P<more> and (?:a|one) (?:half|quarter))?|(?P<half>half an hour))"
 )
-_MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split()
+_MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"]
 _MONTH = r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b"
 _DRY = (
     re.compile(
@@ -68,11 +68,11 @@ def hours(low: str, masked: str) -> list[Piece]:
     return found
 
 
-_GARDEN = re.compile(r"\b(?:garden|watering|water the|sprinkl\w+|beds|vegetables|lawn|irrigat\w+)\b")
-_DRIP = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
-_FILLS = re.compile(
-    r"\b(?:fill(?:s|ed|ing)?|pump(?:s|ing)?)\b[^.;\n]{0,120}$", re.M
+_GARDEN = re.compile(
+    r"\b(?:garden|watering|water the|sprinkl\w+|beds|vegetables|lawn|irrigat\w+)\b"
 )
+_DRIP = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
+_FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|pump(?:s|ing)?)\b[^.;\n]{0,120}$", re.M)
 
 
 def _what(said: str) -> str:

@@ -157,7 +157,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("way.length", None)
     apart = re.match(r" ?(?:away|distant)\b", near.right) or (
         re.search(r"\b(?:higher|lower|uphill|up|above)\b ?, ?(?:and )?$", near.left)
-        and not re.match(r" ?(?:up|higher|above|below|lower|of (?:rise|climb|fall|drop)|vertical)", near.right)
+        and not re.match(
+            r" ?(?:up|higher|above|below|lower|of (?:rise|climb|fall|drop)|vertical)", near.right
+        )
     )
     if apart:
         found.pop("way.climb", None)

@@ -324,18 +324,13 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
             )
             begin = other.start() if begin is None else begin
             found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
-        if _ELSEWHERE.search(low):
-            found += [(start + one.start(), start + one.end(), OTHERS) for one in _HOME.finditer(said)]
+        found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
         found += _considered(said, start)
         found += supposed.supposed(said, start)
         if not alone:
             found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found
-
-
-_HOME = re.compile(r"\b(?:at home|back home|in town|in the city|at work)\b,? (?:we|i|there|it)\b.*?(?=\bbut\b|\bwhile\b|\bwhereas\b|[.;!?]|$)", re.S)
-_ELSEWHERE = re.compile(r"\bat the (?:lake|cabin|cottage|camp|hut|summer ?house|weekend|farm|beach|mountain)\b|\bup here\b")
 
 
 def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:

@@ -98,7 +98,12 @@ _INCH_AND = re.compile(
 _AND_HALF = re.compile(
     r"(?<![\w-])(?:an?|one) (?P<u>mile|kilomet(?:re|er)|acre|hectare)(?: and an? (?P<h>half|quarter))?\b(?! an? (?:hour|minute))"
 )
-_WHOLE_UNITS = {"m": ("length", "mi"), "k": ("length", "km"), "a": ("area", "acre"), "h": ("area", "ha")}
+_WHOLE_UNITS = {
+    "m": ("length", "mi"),
+    "k": ("length", "km"),
+    "a": ("area", "acre"),
+    "h": ("area", "ha"),
+}
 _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
@@ -215,7 +220,9 @@ def tokens(low: str) -> list[Token]:
     comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
     found: list[Token] = []
     at = 0
-    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF, _AND_HALF)]
+    ahead = [
+        _Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF, _AND_HALF)
+    ]
     while True:
         feet, spoken, one, alone, whole = (each.next(at) for each in ahead)
         if spoken and (one is None or spoken.start() <= one.start()):
@@ -320,7 +327,9 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     return Token(kind, first, first, symbol, one.start(), end, about, maybe)
 
 
-_TWO_ENDS = re.compile(r"between|switch(?:'s)?(?: (?:is|set|works|that|adjusted))* (?:to|at|of|with) $")
+_TWO_ENDS = re.compile(
+    r"between|switch(?:'s)?(?: (?:is|set|works|that|adjusted))* (?:to|at|of|with) $"
+)
 
 
 def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,

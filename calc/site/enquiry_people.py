@@ -152,9 +152,7 @@ def _numbered(low: str) -> list[Counted]:
             before = low[max(0, match.start() - 30) : match.start()]
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
             home = re.match(r" at home\b", low[match.end() :]) and "of us" not in match.group()
-            if home and len(found) + len(
-                list(pattern.finditer(low))
-            ) > 1:
+            if home and len(found) + len(list(pattern.finditer(low))) > 1:
                 continue  # at home, and not where the water is asked about
             more_of = _WITH_STAFF.search(before) if _STAFF.search(match.group()) else None
             if more_of:

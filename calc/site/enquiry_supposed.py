@@ -71,6 +71,22 @@ def asked(said: str, start: int) -> list[tuple[int, int]]:
     return [(start + one.start("what"), start + one.end("what")) for one in hits if one]
 
 
+_HOME = re.compile(
+    r"\b(?:at home|back home|in town|in the city|at work)\b,? (?:we|i|there|it)\b.*?(?=\bbut\b|\bwhile\b|\bwhereas\b|[.;!?]|$)",
+    re.S,
+)
+_ELSEWHERE = re.compile(
+    r"\bat the (?:lake|cabin|cottage|camp|hut|summer ?house|weekend|farm|beach|mountain)\b|\bup here\b"
+)
+
+
+def at_home(low: str, said: str, start: int) -> list[tuple[int, int]]:
+    """Spans of a sentence of the home of somebody whose letter is of another place."""
+    if not _ELSEWHERE.search(low):
+        return []
+    return [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
+
+
 def long_ago(said: str) -> re.Match[str] | None:
     """The words that put a sentence in the past."""
     return _LONG_AGO.search(said)

@@ -110,8 +110,11 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
         return "pressure"
     if litres <= _LITTLE and not named and re.search(r"\bcuts?[ -]?(?:in|out)\b", said):
         return "pressure"
-    if not named and litres <= _CYCLED and _ONLY_PRESSURE.search(near.mail) and not (
-        words.STORE.search(near.mail) or words.ABOVE.search(near.mail)
+    if (
+        not named
+        and litres <= _CYCLED
+        and _ONLY_PRESSURE.search(near.mail)
+        and not (words.STORE.search(near.mail) or words.ABOVE.search(near.mail))
     ):
         return "pressure"
     if role == "store" and not named and _cycles(near.mail, 2 * litres):

@@ -134,7 +134,9 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
     return on, off
 
 
-_BESIDE = re.compile(r"\b(?:cuts?[ -]?|kicks? |comes? |turns? |goes )(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$")
+_BESIDE = re.compile(
+    r"\b(?:cuts?[ -]?|kicks? |comes? |turns? |goes )(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$"
+)
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:
