@@ -21,7 +21,7 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
-from calc.site.enquiry_model import Context, Found, Ignored, Piece, Token
+from calc.site.enquiry_model import Context, Found, Ignored, Piece, Pipe, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
@@ -192,32 +192,12 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
             continue
         direct = enquiry_direct.path_of(token, near, unit)
         if direct:
-            token.used, token.path = True, direct
-            if direct == "well.pumping":
-                found.pieces.append(_piece(replace(token), "water.level", 6, ()))
-            found.pieces.append(_piece(token, direct, enquiry_direct.weight(direct), ()))
+            _direct(token, direct, found)
             continue
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(
-                token, asked
-            )
-            path = "suction.pipe" if sucks else "way.pipe"
-            old = _OLD.search(near.left) and _CHANGED.search(clean)
-            old = old or _DROPS.search(near.left[-30:])
-            if not old and not _NO_WAY.search(near.right[:25]):
-                found.pieces.append(
-                    Piece(
-                        path,
-                        min(pipe.start, token.start),
-                        pipe.end,
-                        token.low,
-                        token.low,
-                        token.unit,
-                        pipe=pipe,
-                    )
-                )
+            _pipe(clean, token, near, pipe, asked, found)
             continue
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
@@ -225,6 +205,26 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
+
+
+def _direct(token: Token, path: str, found: Found) -> None:
+    """A number whose own clause names its fact."""
+    token.used, token.path = True, path
+    if path == "well.pumping":
+        found.pieces.append(_piece(replace(token), "water.level", 6, ()))
+    found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
+
+
+def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple[int, int, str]],
+          found: Found) -> None:  # fmt: skip
+    """A pipe's size: of the suction or of the way, unless it is an old one's or a well's."""
+    sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
+    path = "suction.pipe" if sucks else "way.pipe"
+    old = _OLD.search(near.left) and _CHANGED.search(clean)
+    if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
+        return
+    start = min(pipe.start, token.start)
+    found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
 
 
 def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:

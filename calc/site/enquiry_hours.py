@@ -118,8 +118,8 @@ def months(clean: str, low: str) -> list[Piece]:
         many, span = value(time["n"])[0], time.span()
         found.append(Piece("rain.dry_count", *span, many, many))
         if time["a"]:
-            first = _MONTHS.index(time["a"][:3]) + 1.0
-            found.append(Piece("rain.dry_from", *span, first, first))
+            begins = _MONTHS.index(time["a"][:3]) + 1.0
+            found.append(Piece("rain.dry_from", *span, begins, begins))
     for pattern in _MOST:
         match = pattern.search(clean)
         if match and re.search(r"\bdrip|\bemitters?\b", clean):

@@ -378,7 +378,9 @@ def pairs(low: str) -> list[Token]:
         ends = ends or [_spoken(said[one]) for one in ("c", "d")]
         if ends[0] < ends[1]:
             start = said.start("a" if said["a"] else "c")
-            found.append(Token("pair", *ends, "psi", start, said.end("b" if said["a"] else "d")))
+            found.append(
+                Token("pair", ends[0], ends[1], "psi", start, said.end("b" if said["a"] else "d"))
+            )
     for pair in _PAIR.finditer(low):
         first, second = float(pair[1]), float(pair[2])
         if first < second:
