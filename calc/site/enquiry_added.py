@@ -43,14 +43,18 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     path_is_sink = bool(total) and total[0].path == "outlets.sink"
     for one in named:
         near = one.start - total[-1].start > 0 and one.start - total[-1].end < 40
-        basin = path_is_sink and {_thing(one), _thing(total[-1])} == {"sink", "basin"}
+        kitchen = path_is_sink and "kitchen" in one.thing and "kitchen" not in total[-1].thing
+        basin = path_is_sink and {_thing(one), _thing(total[-1])} in (
+            {"sink", "basin"},
+            {"tap", "basin"},
+        )
         if (
             basin
             and one.start < total[0].start
             and len(total) == 1
             or near
             and _adds(low, total, one)
-            and _thing(one) != _thing(total[-1])
+            and (_thing(one) != _thing(total[-1]) or kitchen)
         ):
             total.append(one)
     return total
@@ -106,6 +110,14 @@ def _alone(low: str, piece: Piece) -> bool:
     """Whether one thing named in the singular is the only one of its kind: nobody speaks of several,
     nobody takes it back, and a hose is none of a pipe line."""
     if f"{_thing(piece)}s" in _every_word(low):
+        return False
+    if (
+        piece.path == "use.troughs"
+        and "tank" in piece.thing
+        and not re.search(r"\bfloat|\bdrinker|\bwaterer|ball ?cock|\bvalve", low)
+    ):
+        return False
+    if piece.path == "outlets.hose" and "suction hose" in low and "garden" not in piece.thing:
         return False
     pipe = piece.path == "outlets.hose" and (
         _PIPE.match(low, piece.end)

@@ -127,12 +127,16 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
+    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
+    if milked and thing.startswith("cow"):
+        return Counted("animals.dairy", number, start, end)
     part = not _plural(thing) and number > 1 and not _ENDS.match(after)
     if (part and _is_outlet(path)) or number != int(number) or not 0 <= number <= 5000:
         return None  # "3 shower" before another noun
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
+_MILKED = re.compile(r"\bmilk(?:ing)? $")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
@@ -150,7 +154,7 @@ _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _EACH_LIST = re.compile(
-    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
+    r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:(?<!on )each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
 )
 _ENDS = re.compile(r" ?(?:$|[,.;)&+\n]|and\b|plus\b|with\b|in\b|for\b|or\b)")
 _OF_ANIMALS = re.compile(
@@ -214,6 +218,10 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
+    if path != "use.troughs" and _ONE_OF.search(
+        low[max(0, match.start("thing") - 14) : match.start("thing")]
+    ):
+        return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
     if more:
@@ -222,6 +230,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
+_ONE_OF = re.compile(
+    r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
+)
 _HOMES = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
 )
@@ -237,7 +248,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 
@@ -252,10 +263,12 @@ _MANY = tuple(
 )
 _DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
-_BESIDE = re.compile(rf"s? +(?:about |ca\.? )?(\d{{1,3}})\b(?! ?(?:{_UNITS})\b|[./\"'])")
+_BESIDE = re.compile(
+    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|one|two|three|four|five|six|seven|eight|ten|twelve)\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
+)
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./])"
+    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")
@@ -276,6 +289,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _NIL.match(after):
         return Counted(path, 0, start, end)
     if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
+        return None
+    if path != "use.troughs" and _ONE_OF.search(before[-14:]):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None

@@ -29,7 +29,7 @@ _OUTLETS = (
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
-    ("outlets.hose", r"(?:garden |outside |outdoor |yard )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
+    ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?)"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
     ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
@@ -41,7 +41,7 @@ _ANIMALS = (
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|nannies|nanny goats?|head of (?:sheep|goats))"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (
@@ -67,7 +67,7 @@ ACT = re.compile(
     r"(?:\b(?:take|takes|taking|took|have|having|has|had|quick|hot|long|good|decent|morning|nice|a proper|in|each|per|want) (?:a |an |one )?)$"
 )
 TOGETHER_AFTER = re.compile(
-    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|both on|all on|running at|concurrently|going at once)\b"
+    r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|at same time|both on|all on|running at|concurrently|going at once)\b"
 )
 TOGETHER_BEFORE = re.compile(
     r"\b(?:at once|at the same time|simultaneously|at a time)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
@@ -100,7 +100,9 @@ def how_many(word: str) -> tuple[float | None, float | None]:
 
 def named_in(question: str) -> str:
     """The path of what a question asks the number of; "" where it is none of these."""
-    if re.search(r"\b(?:people|persons|live|of you|household|residents|occupants)\b", question):
+    if re.search(
+        r"\b(?:people|persons|live|of you|are you|household|residents|occupants)\b", question
+    ):
         return "use.people"
     return next((path for path, pattern in BARE.items() if pattern.search(question)), "")
 

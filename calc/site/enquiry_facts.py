@@ -9,6 +9,8 @@ from calc.site import (
     enquiry_asked,
     enquiry_bare,
     enquiry_counting,
+    enquiry_direct,
+    enquiry_hours,
     enquiry_people,
     enquiry_sides,
     enquiry_together,
@@ -19,7 +21,7 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
-from calc.site.enquiry_model import Context, Found, Ignored, Piece, Token
+from calc.site.enquiry_model import Context, Found, Ignored, Piece, Pipe, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
@@ -53,6 +55,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
+    found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     _left(plain, numbers, found)
@@ -78,6 +81,10 @@ _ASKS = re.compile(
     r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
 )
 _THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
+
+
+_ROWS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
+_BED = re.compile(r"\b(?:ground|lines?|rows?|field|plot|beds?)(?: is| are)? $")
 
 
 def _wanted(clean: str, start: int) -> bool:
@@ -117,7 +124,9 @@ def _words(clean: str, found: Found) -> None:
             )
         )
     level = enquiry_words.level_with(clean)
-    if level:
+    if level and _ROWS.search(clean) and _BED.search(clean[max(0, level[0] - 14) : level[0]]):
+        found.pieces.append(Piece("drip.slope", *level, 0.0, 0.0, "%"))
+    elif level:
         found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
     gone = enquiry_words.no_pump(clean)
     if gone:
@@ -161,6 +170,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             found.pieces.append(_piece(token, path, 6, ()))
 
 
+_DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
+_OLD = re.compile(r"\b(?:old|previous|former) $")
+_CHANGED = re.compile(r"\b(?:replaced|changed|swapped|new) (?:\w+ ){0,2}(?:pipe|line|hose)\b")
 _NO_WAY = re.compile(
     r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )
@@ -178,25 +190,14 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
+        direct = enquiry_direct.path_of(token, near, unit)
+        if direct:
+            _direct(token, direct, found)
+            continue
         pipe = pipes.get(token.start)
         if pipe is not None:
             token.used = True
-            sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(
-                token, asked
-            )
-            path = "suction.pipe" if sucks else "way.pipe"
-            if not _NO_WAY.search(near.right[:25]):
-                found.pieces.append(
-                    Piece(
-                        path,
-                        min(pipe.start, token.start),
-                        pipe.end,
-                        token.low,
-                        token.low,
-                        token.unit,
-                        pipe=pipe,
-                    )
-                )
+            _pipe(clean, token, near, pipe, asked, found)
             continue
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
@@ -204,6 +205,26 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
+
+
+def _direct(token: Token, path: str, found: Found) -> None:
+    """A number whose own clause names its fact."""
+    token.used, token.path = True, path
+    if path == "well.pumping":
+        found.pieces.append(_piece(replace(token), "water.level", 6, ()))
+    found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
+
+
+def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple[int, int, str]],
+          found: Found) -> None:  # fmt: skip
+    """A pipe's size: of the suction or of the way, unless it is an old one's or a well's."""
+    sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
+    path = "suction.pipe" if sucks else "way.pipe"
+    old = _OLD.search(near.left) and _CHANGED.search(clean)
+    if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
+        return
+    start = min(pipe.start, token.start)
+    found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
 
 
 def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:
@@ -227,7 +248,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
     elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
-            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:12]):  # fmt: skip
+            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:6]):  # fmt: skip
         weights = {"power.voltage": 4}
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
@@ -256,6 +277,7 @@ def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, 
     return {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
 
 
+_HOURS = {"store.hours", "drip.hours"}
 SIGNED = {"way.climb", "tank.level", "pump.height"}
 BELOW = {"water.level"}
 
@@ -274,12 +296,14 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
             high / 24,
             {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit],
         )
-    if path == "store.hours":
+    if path in _HOURS:
         low, high, unit = (
             low / {"min": 60, "s": 3600}.get(unit, 1),
             high / {"min": 60, "s": 3600}.get(unit, 1),
             "",
         )
+    if path == "well.bore" and unit == "ft":  # diameters are told in inches
+        low, high, unit = 12 * low, 12 * high, "in"
     if unit == "weeks":
         low, high, unit = 7 * low, 7 * high, "days"
     ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)

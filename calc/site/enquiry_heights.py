@@ -11,6 +11,9 @@ from calc.site.enquiry_model import Context, Token
 _LABEL = re.compile(
     r"(?:(?P<one>[a-z ]{3,25}?) )?(?P<how>above|over|below|under|higher than|lower than) (?:the |our |my )?(?P<other>[a-z-]+(?: (?!and)[a-z-]+)?)[ ]*(?:\(?(?:in )?(?:m|ft|feet|metres)\)?)? ?(?::|=| is| - )[ ~-]*(?:about |approx\.? |ca\.? |roughly )*$"
 )
+_PLAIN = re.compile(  # "tank 8 m3, above the hut 15 m"
+    r"[,;] ?(?P<one>)(?P<how>above|below|higher than|lower than|over|under|up from) (?:the |our |my )?(?P<other>[a-z-]+) (?:about |some )?$"
+)
 _ABOVE_WHAT = re.compile(
     r"[ ,]*(?:above|below|higher than|lower than|over|under|up from|down from) (?:the |our |my )?([a-z-]{4,})\b"
 )
@@ -94,7 +97,7 @@ def labelled(token: Token, near: Context, at: places.Between) -> places.Between:
         how = "below" if by["how"] in {"below", "lower"} else "above"
         token.sign = -1.0 if how == "below" else 1.0
         return places.Between(at.before, places.noun(by["other"], last=False), how)
-    label = _LABEL.search(near.left[-70:])
+    label = _LABEL.search(near.left[-70:]) or _PLAIN.search(near.left[-50:])
     if not label or at.how:
         return at
     how = "below" if label["how"] in {"below", "under", "lower than"} else "above"
@@ -114,7 +117,9 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
     if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
         token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
         return
-    if one in {"TANK", "ABOVE"} and other != one:
+    if one == "TANK" and other == "PUMP" and down:
+        found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
+    elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0

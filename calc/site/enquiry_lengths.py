@@ -155,6 +155,14 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if on_hose or _SIDES.match(near.right) or _FAR_FROM.match(near.right):
         found.pop("way.length", None)
+    apart = re.match(r" ?(?:away|distant)\b", near.right) or (
+        re.search(r"\b(?:higher|lower|uphill|up|above)\b ?, ?(?:and )?$", near.left)
+        and not re.match(
+            r" ?(?:up|higher|above|below|lower|of (?:rise|climb|fall|drop)|vertical)", near.right
+        )
+    )
+    if apart:
+        found.pop("way.climb", None)
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"

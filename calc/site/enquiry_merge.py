@@ -75,7 +75,7 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
             contradictions.append(Contradiction(path, label(path), said))
         else:
             told += said
-    result.told = tuple(sorted(_whole(_hung(told)), key=lambda one: (one.start, one.path)))
+    result.told = tuple(sorted(_whole(_hung(_rained(told))), key=lambda one: (one.start, one.path)))
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
@@ -250,6 +250,16 @@ def _signed(path: str, piece: Piece) -> float:
     if path == "water.level":
         return -abs(piece.low)
     return piece.low if path in _SIGNED else abs(piece.low)
+
+
+def _rained(told: list[Told]) -> list[Told]:
+    """A roof whose area is told fills the tank."""
+    paths = {one.path: one for one in told}
+    roof = paths.get("rain.roof")
+    if roof is None or "rain.used" in paths:
+        return told
+    path = "rain.used"
+    return [*told, Told(path, "yes", label(path), roof.quote, roof.start, roof.end)]
 
 
 def _hung(told: list[Told]) -> list[Told]:

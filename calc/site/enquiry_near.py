@@ -36,7 +36,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
         return False  # it would be sucked flat
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
-                or re.match(r"[ ,]*(?:\w+ ){0,4}?(?:suction|intake (?:pipe|line|hose)|foot valve)\b(?! lift)", near.right.split(",")[0][: 45]))  # fmt: skip
+                or re.match(r"[ ,]*(?:\w+ ){0,6}?(?:suction|intake (?:pipe|line|hose)|foot valve|strainer)\b(?! lift)", near.right.split(",")[0][: 55]))  # fmt: skip
 
 
 _MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
@@ -60,7 +60,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
             r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
             clean[max(0, pipe.start - 70) : pipe.start],
         )[-1],
-        clean[pipe.end : pipe.end + 40],
+        clean[pipe.end : pipe.end + 50],
     )
     if "submersible" not in clean and (
         re.search(
@@ -71,7 +71,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
     ):
         return True
     return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
-                or re.match(r"[ ,]*(?:\w+ ){0,3}?(?:suction(?! lift)|intake (?:pipe|line|hose))\b", after.split(",")[0]))  # fmt: skip
+                or re.match(r"[ ,]*(?:\w+ ){0,5}?(?:suction(?! lift)|intake (?:pipe|line|hose)|with strainer|strainer and)\b", after.split(",")[0]))  # fmt: skip
 
 
 def context(

@@ -44,7 +44,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
             r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|x)\w*)"),
-    (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|case|quote|quotation|job|account|acct|customer|po|part|model"
+    (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
            r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
@@ -52,7 +52,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
     (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
     (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
-    (ADDRESS, r"\b\d{1,5} (?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
+    (ADDRESS, r"\b\d{1,5} (?!(?:imperial |us |cubic |square )?(?:gal(?:lon)?s?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|ft|m|l|people|panels|inch(?:es)?|volts?|watts?)\b)(?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
     (ADDRESS, r"\b[a-z]{1,2}\d[a-z\d]? \d[a-z]{2}\b|\b(?:zip|post ?code)(?: code)?:? ?[a-z]?\d[\w ]{2,7}\b"),
     (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month)s?"
                r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?|\b(?:\d{1,3}|two|three|four|five|six|a few|couple(?: of)?)[ -]weeks? ago\b|\bin (?:\d+|two|three|four|a few) weeks\b"),
@@ -245,10 +245,10 @@ _HEADED = re.compile(r"[^\n]{0,30}\((?:my|our|the|his|her) [^\n)]{3,40}\) *:?(?:
 _GOES_ON = re.compile(r"\s*(?:he|she|they|his|hers|her|theirs|their)\b")
 _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
-    r"|before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
+    r"|(?<!static )before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
-    r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
 )
 _NOW = re.compile(
@@ -256,7 +256,7 @@ _NOW = re.compile(
     r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
 )
 _IF = re.compile(
-    r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)"
+    r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)(?! (?:go|went|get) (?:¤|\d|a week|two|three|four|five|ten))"
     r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
     r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
@@ -265,8 +265,8 @@ _IF = re.compile(
     + _KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
-    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
-    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) |they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
+    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
+    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
@@ -285,6 +285,23 @@ _NO = re.compile(
 
 def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
+    return [
+        (start, end if why == OTHERS else _inside(low, start, end), why)
+        for start, end, why in _apart(low, sentences)
+    ]
+
+
+def _inside(low: str, start: int, end: int) -> int:
+    """Where what is told in brackets ends: with them."""
+    line = max(low.rfind(sign, 0, start) for sign in ".;\n") + 1
+    opened = low.rfind("(", line, start + 1)
+    if opened < 0 or ")" in low[opened:start]:
+        return end
+    closed = low.find(")", start, end)
+    return closed + 1 if closed >= 0 else end
+
+
+def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
     found: list[tuple[int, int, str]] = []
     theirs = False
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
@@ -307,6 +324,7 @@ def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int
             )
             begin = other.start() if begin is None else begin
             found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
+        found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
         found += _considered(said, start)
         found += supposed.supposed(said, start)
@@ -356,6 +374,8 @@ def _past(said: str, start: int) -> list[tuple[int, int, str]]:
         )
         return [(start, start + passive.start(), PAST)] if passive else []
     now = _NOW.search(said, was.end())
+    if now is None and was.group().endswith(("both", "all", "our", "my", "most", "off")):
+        now = re.compile(r", (?:and|but|so) (?:the|we|now)\b|;").search(said, was.end())
     return [(start + was.start(), start + (now.start() if now else len(said)), PAST)]
 
 

@@ -19,7 +19,7 @@ _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|ni
 _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
-    rf"|(?:{_CARD}|a|half a) dozen|{_CARD} and (?:a half|one half|three quarters|a quarter)"
+    rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
     rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
@@ -60,6 +60,7 @@ _DEFINED = (
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
     ("area", "ft²", r"(?:ft2|sqft|sq\.? ?f(?:ee|oo)?t|square f(?:ee|oo)t|ft\^2|sf)\b"),
+    ("flow", "imp gph", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one |an )?){_H}"),
     ("flow", "imp gpm", rf"(?:imp(?:erial)?|uk)\.? {_GAL}(?:{_PER}| (?:in|every|each) (?:a |one )?){_MIN}"),
     ("volume", "imp gal", rf"(?:imp(?:erial)?|uk)\.? {_GAL}"),
     ("volume", "m³", rf"(?:{_M3}\b|m\^3|kl\b|cubes\b)"), ("volume", "gal", _GAL),
@@ -94,6 +95,15 @@ _INCH_OF = re.compile(
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
+_AND_HALF = re.compile(
+    r"(?<![\w-])(?:an?|one) (?P<u>mile|kilomet(?:re|er)|acre|hectare)(?: and an? (?P<h>half|quarter))?\b(?! an? (?:hour|minute))"
+)
+_WHOLE_UNITS = {
+    "m": ("length", "mi"),
+    "k": ("length", "km"),
+    "a": ("area", "acre"),
+    "h": ("area", "ha"),
+}
 _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
@@ -210,9 +220,11 @@ def tokens(low: str) -> list[Token]:
     comma = bool(re.search(r"\d,\d{1,2}(?!\d)", low))
     found: list[Token] = []
     at = 0
-    ahead = [_Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF)]
+    ahead = [
+        _Ahead(pattern, low) for pattern in (_FEET_INCHES, _INCH_AND, _ONE, _INCH_OF, _AND_HALF)
+    ]
     while True:
-        feet, spoken, one, alone = (each.next(at) for each in ahead)
+        feet, spoken, one, alone, whole = (each.next(at) for each in ahead)
         if spoken and (one is None or spoken.start() <= one.start()):
             size = 1 + {"quarter": 0.25, "half": 0.5}.get(spoken[1], 0.75)
             found.append(Token("length", size, size, "in", spoken.start(), spoken.end()))
@@ -221,6 +233,12 @@ def tokens(low: str) -> list[Token]:
         if alone and (one is None or alone.start() < one.start()):
             found.append(Token("length", 1.0, 1.0, "in", alone.start(), alone.end()))
             at = alone.end()
+            continue
+        if whole and (one is None or whole.start() <= one.start()):
+            kind, unit = _WHOLE_UNITS[whole["u"][0]]
+            size = 1 + {"half": 0.5, "quarter": 0.25}.get(whole["h"] or "", 0.0)
+            found.append(Token(kind, size, size, unit, whole.start(), whole.end()))
+            at = whole.end()
             continue
         if one is None:
             return found
@@ -231,6 +249,7 @@ def tokens(low: str) -> list[Token]:
             continue
         token = _token(low, one, comma)
         if token is not None:
+            _tail(low, token)
             found.append(token)
         at = token.end if token else one.end()
 
@@ -247,6 +266,35 @@ def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     )
 
 
+_TAIL = re.compile(
+    rf" ?(\d{{1,2}}|{_ONEWORD})(?= (?:above|below|higher|lower|up|down|tall|deep|over|under|from|to the)\b| ?[.,;\n])"
+)
+_IMPERIAL = 4.54609  # L in one imperial gallon, by its definition
+
+
+def _tail(low: str, token: Token) -> None:
+    """ "six foot four above", "2 meters 40": the inches or centimetres behind; imperial gallons as
+    litres."""
+    if token.unit.startswith("imp gp"):
+        token.unit = "L/min" if token.unit == "imp gpm" else "L/h"
+        token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
+    if token.unit in {"gph", "gpm"} and re.compile(r"[ ,]*\(?imperial\b").match(low, token.end):
+        token.unit = "L/min" if token.unit == "gpm" else "L/h"
+        token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
+    if token.unit not in {"ft", "m"} or token.low != token.high or not 1 <= token.low <= 12:
+        return
+    tail = _TAIL.match(low, token.end)
+    if tail is None or token.low != int(token.low) or low[token.end - 1] == "'":
+        return
+    more = value(tail[1])[0]
+    if token.unit == "m" and not (more >= 10 and tail[1].isdigit()):
+        return
+    if token.unit == "ft" and more > 11:
+        return
+    token.low = token.high = token.low + more / (12 if token.unit == "ft" else 100)
+    token.end = tail.end()
+
+
 def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     if _NAMED.search(low, max(0, one.start() - 12), one.start()):
         return None
@@ -261,6 +309,7 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
         if first > high > 0 and not one["n"][0].isalpha():
             ranged = None
         else:
+            first = _large(first, high, low[one.end() : end])
             return Token(kind, first, high, symbol, one.start(), end, about)
     if unit is None:
         return Token("bare", first, first, "", one.start(), one.end(), about, maybe)
@@ -278,7 +327,9 @@ def _token(low: str, one: re.Match[str], comma: bool) -> Token | None:
     return Token(kind, first, first, symbol, one.start(), end, about, maybe)
 
 
-_TWO_ENDS = re.compile(r"between|switch(?:'s)? (?:is )?set (?:to|at) $")
+_TWO_ENDS = re.compile(
+    r"between|switch(?:'s)?(?: (?:is|set|works|that|adjusted))* (?:to|at|of|with) $"
+)
 
 
 def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
@@ -304,9 +355,32 @@ def _range(low: str, one: re.Match[str], unit: tuple[str, str, int] | None,
     return value(second["n"], comma)[0], after[0], after[1], after[2]
 
 
+_LARGE = re.compile(r"\b(hundred|thousand)\b")
+
+
+def _large(first: float, high: float, said: str) -> float:
+    """ "three and four hundred feet" begins at three hundred."""
+    large = _LARGE.search(said)
+    factor = {"hundred": 100.0, "thousand": 1000.0}[large[1]] if large else 1.0
+    return first * factor if first < 10 and factor <= high < 10 * factor else first
+
+
+_SPOKEN_PAIR = re.compile(
+    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
+)
+
+
 def pairs(low: str) -> list[Token]:
     """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
     found = []
+    for said in _SPOKEN_PAIR.finditer(low):
+        ends = [_spoken(said[one]) for one in ("a", "b") if said[one]]
+        ends = ends or [_spoken(said[one]) for one in ("c", "d")]
+        if ends[0] < ends[1]:
+            start = said.start("a" if said["a"] else "c")
+            found.append(
+                Token("pair", ends[0], ends[1], "psi", start, said.end("b" if said["a"] else "d"))
+            )
     for pair in _PAIR.finditer(low):
         first, second = float(pair[1]), float(pair[2])
         if first < second:

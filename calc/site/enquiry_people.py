@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -20,7 +20,15 @@ _PEOPLE_IS = re.compile(
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're|there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in the (?:house|cabin|family)|living|who live|at the house|here)\b| ?[,.;)](?!\d))"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
+)
+
+_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
+_WITH_STAFF = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders)(?:,| and| plus| &) $"
+)
+_BEHIND = re.compile(
+    rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
 )
 
 _KINDS = re.compile(
@@ -28,7 +36,7 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(
@@ -47,7 +55,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:just me|only me|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -132,16 +140,23 @@ _HOMES = re.compile(
 def _numbered(low: str) -> list[Counted]:
     """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
     found: list[Counted] = []
-    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE):
+    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE, _BEHIND):
         for match in pattern.finditer(low):
             number = value(next((one for one in match.groups() if one), ""))[0]
-            ranged = match[2] if match.lastindex and match.lastindex > 1 else None
+            several = pattern not in {_WE_ARE, _BEHIND} and match.lastindex and match.lastindex > 1
+            ranged = match[2] if several else None
             high = value(ranged)[0] if ranged else number
             more = None if ranged else _SOMETIMES.match(low, match.end())
             high = value(more[1])[0] if more else high
             after = re.split(r"[.;\n]|, | and | plus ", low[match.end() : match.end() + 40])[0]
             before = low[max(0, match.start() - 30) : match.start()]
             guests = bool(_VISIT.search(after) or _UP_TO.search(before))
+            home = re.match(r" at home\b", low[match.end() :]) and "of us" not in match.group()
+            if home and len(found) + len(list(pattern.finditer(low))) > 1:
+                continue  # at home, and not where the water is asked about
+            more_of = _WITH_STAFF.search(before) if _STAFF.search(match.group()) else None
+            if more_of:
+                number, high = number + value(more_of[1])[0], high + value(more_of[1])[0]
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):

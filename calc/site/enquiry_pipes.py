@@ -14,7 +14,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pvc", "PVC", r"\b(?:u?pvc|u-pvc|pcv|plastic pressure pipe)\b"),
     ("pex", "PEX", r"\bpex(?:-?[abc])?\b"),
     ("pe", "PE", r"\b(?:poly\w*|pe|plastic) hose\b"),
-    ("hose", "garden hose", r"\b(?:garden |suction |spiral )?hose(?:pipe)?\b"),
+    ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
     ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),

@@ -14,6 +14,7 @@ from calc.site.enquiry_lengths import lengths
 from calc.site.enquiry_model import Context, Token
 
 _DRIP = re.compile(r"\b(?:drip|drippers?|emitters?|irrigat\w+)\b")
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
 _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
 
 
@@ -32,7 +33,8 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
         return {"store.days": 6} if dry else {}
     watering = "store.hours" in found and _DRIP.search(near.mail)
     if watering and not _FILLS.search(near.before + near.after):  # or of filling a tank
-        return {"drip.hours": 5, "store.hours": 5}
+        only = _DRIPPERS.search(near.mail) and not _FILLS.search(near.mail)
+        return {"drip.hours": 6} if only else {"drip.hours": 5, "store.hours": 5}
     if token.kind == "rise":
         found["way.climb"] = 6.5
         token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0

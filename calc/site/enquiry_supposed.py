@@ -16,10 +16,10 @@ _BOOKS = re.compile(
 )
 _MEANT = re.compile(
     r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
-    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
+    r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|\b(?:figure|number|value|estimate|reading)\b[^.;\n]{0,40}\b(?:was|is|were) (?:nonsense|rubbish|made up|a guess|wrong(?! ?:))|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(
-    r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
+    r"\b(?:(?:i|we) wish (?:it|the|our|we|i|that|there|my)\b|if only\b|^(?:had|were|should) (?:we|i|it|there|the|our)\b|(?:i|we)(?:'d| would) (?:rather|prefer|sooner)\b(?! (?:have |it at |be at )?(?:¤|\d))|ideally,? (?:the|it|we|i|our)\b|would(?: \w+)? have (?:gone|been|had|dug|drilled|put|laid|run|given|cost|needed|meant|taken|reached)|would've\b|in (?:a|an ideal|a perfect) world\b"
     r"|(?:some|any)one (?:else )?(?:might|may|would)|with (?:a|the) new (?:pump|tank|one|system),? (?:it|we|i|you|that) (?:could|would|might|should)\b|(?:could|might) (?:one|some) ?day\b|(?:figured?|reckon(?:ed)?|thought|imagined?|guess(?:ed)?|suppose[d]?|believe)\b[^.;\n]{0,40}\b(?:would|should|might|ought to) (?:be|do|suit|fit|work|give)\b|let'?s say\b|assuming\b|in theory\b|theoretically\b|dream(?:s|ing|t)? of\b)"
 )
 _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/min a decent flow?"
@@ -36,12 +36,15 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
         r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
     ),
 )
+_VERSION = re.compile(
+    r"^\s*(?:a |an |or (?:a |an )?|maybe (?:a |an )?)?(?P<what>\d[^?.]{0,25}\b(?:version|pump|model|pipe|tank|one|line|hose|system))\?\s*$"
+)
 _LONG_AGO = re.compile(
     r"\b(?:many|some|several|a few|ten|twenty|thirty|\d+|few) (?:years?|decades?) (?:back|earlier|before|since)\b|\b(?:previous|former|earlier|last|prior) (?:people|owners?|tenants?|occupants?|family|couple|lot|lady|man|folk|folks|farmer)\b|[a-z\d¤]¤* (?:years? |decades? )?(?<=[¤s] )back,? (?:it|the|we|there|our)\b|\bback in (?:the day|my)\b|\bwhen (?:i|we) (?:was|were) (?:a )?(?:kids?|child(?:ren)?|boys?|girls?|young|small)\b|\bin (?:my|his|her) (?:grand)?(?:father|mother|dad|parents)'?s? (?:day|time)\b"
     r"|\b(?:has|have|had) (?:since |now )?been (?:taken out|removed|sold|scrapped|pulled out|dismantled|stolen|given away|thrown out|taken away|filled in|capped)\b|\b(?:broke|burnt|burned|froze|died|cracked|rotted|collapsed|fell apart) (?:last|in|two|three|years|long|for good)\b"
 )
 _GOES_ON = re.compile(
-    r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
+    r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the|there)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
 )
 _MACHINE = re.compile(
     r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
@@ -64,8 +67,24 @@ def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
 
 def asked(said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence that ask of things in general: "is 12 L/min a decent flow?"."""
-    hits = (pattern.search(said) for pattern in _ASKED)
+    hits = (pattern.search(said) for pattern in (*_ASKED, _VERSION))
     return [(start + one.start("what"), start + one.end("what")) for one in hits if one]
+
+
+_HOME = re.compile(
+    r"\b(?:at home|back home|in town|in the city|at work)\b,? (?:we|i|there|it)\b.*?(?=\bbut\b|\bwhile\b|\bwhereas\b|[.;!?]|$)",
+    re.S,
+)
+_ELSEWHERE = re.compile(
+    r"\bat the (?:lake|cabin|cottage|camp|hut|summer ?house|weekend|farm|beach|mountain)\b|\bup here\b"
+)
+
+
+def at_home(low: str, said: str, start: int) -> list[tuple[int, int]]:
+    """Spans of a sentence of the home of somebody whose letter is of another place."""
+    if not _ELSEWHERE.search(low):
+        return []
+    return [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
 
 
 def long_ago(said: str) -> re.Match[str] | None:

@@ -132,12 +132,16 @@ def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:
     return tuple(found)
 
 
+_MATERIAL = re.compile(r" ?(?:PEX|C?PVC|[HLM]?D?PE|SDR|ID|OD|GI|ABS)\b")
+
+
 def _ends(low: str, text: str, start: int, end: re.Match[str]) -> bool:
     sign = end.group()
     if sign[0] == ".":
         after = text[end.end() : end.end() + 3].strip(" \n\"'(")[:1]
         short = _SHORT.search(low[max(start, end.start() - 8) : end.start() + 1])
-        return not (short and after and not after.isupper())
+        goes_on = after and (not after.isupper() or _MATERIAL.match(text, end.end()))
+        return not (short and goes_on)
     if sign == "\n":
         line = low.rfind("\n", 0, end.start()) + 1
         return end.start() - line < _WRAPPED or bool(_LIST.match(low, end.end()))

@@ -25,7 +25,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo)\b[^¤]{0,60}$"
+    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(

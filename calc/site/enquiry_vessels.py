@@ -63,6 +63,11 @@ def volume(token: Token, near: Context) -> dict[str, float]:
     return _tank(token, near, at, end)
 
 
+_FURTHER = re.compile(
+    r"\b(?:tank|cistern)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|house|well|spring)\b)[^.;\n]){0,60}(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*(?:about )?$"
+)
+
+
 def _before(token: Token, near: Context) -> tuple[int, int] | None:
     """Where the tank stands that is named last before a volume."""
     left = near.left[-90:]
@@ -72,6 +77,9 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
             longer = tank and match.end() == tank.end() and match.start() < tank.start()
             if tank is None or match.end() > tank.end() or longer:
                 tank = match
+    if tank is None and _FURTHER.search(near.before[-80:]):
+        left = near.before[-80:]
+        tank = next(reversed(list(words.TANK.finditer(left))), None)
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)
@@ -102,6 +110,13 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
         return "pressure"
     if litres <= _LITTLE and not named and re.search(r"\bcuts?[ -]?(?:in|out)\b", said):
         return "pressure"
+    if (
+        not named
+        and litres <= _CYCLED
+        and _ONLY_PRESSURE.search(near.mail)
+        and not (words.STORE.search(near.mail) or words.ABOVE.search(near.mail))
+    ):
+        return "pressure"
     if role == "store" and not named and _cycles(near.mail, 2 * litres):
         return "small"
     if role == "" and litres <= 450 and _PRESSED.search(said):
@@ -118,6 +133,7 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
     return role
 
 
+_ONLY_PRESSURE = re.compile(r"\bpressure tanks?\b[^.;\n]{0,40}|\bcut[ -]?in\b")
 _PRESSED = re.compile(r"pressure|switch|psi|bar\b|pre-?charge")
 _LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure tank; our choice
 

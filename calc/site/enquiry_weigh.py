@@ -12,8 +12,8 @@ from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
 
-ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
-OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down)|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
+ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts? (?:the |our )?pump|starts? it|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
+OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down|of)|stops? it|stops? (?:the )?pump|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
 _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b{ON}(?: pressure)?{FILL}"),
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
@@ -25,15 +25,15 @@ _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}:|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|the tank)|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|(?:the |my )?tank)(?: was| is)?|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
 _AIR_RIGHT = re.compile(
-    r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b))"
+    r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b)|(?:with|when) the pump off and the (?:water|tank) (?:drained|out|empty))"
 )
 _SET = re.compile(
-    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
+    rf"(?:set ?-?point|set(?:ting)?(?: pressure)?|pressure (?:wanted|kept|held|required)|constant pressure(?: \w+)?|holds?(?: it)?|holding|adjusted|held|keeps?(?: it)?|frequency|maintains?|constant|controller|steady|pressure set|regulates?|vfd|speed control)(?: (?:of|at|to|pump|is|it|the pressure|pressure|set|a|us|system))*{FILL}"
 )
 _SET_RIGHT = re.compile(
     r" ?(?:at the pump(?! ?house)|on (?:its|the) display|constant|set ?(?:point|pressure)|steady|all the time)"
@@ -49,7 +49,7 @@ _PARTS = re.compile(
     r"\b(?:pipes?|poly|hose|fittings?|filter|heater|boiler|line|joints?|valves?|housing|parts?)\b"
 )
 _BUCKET = re.compile(
-    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b"
+    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
 )
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
@@ -118,6 +118,12 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
     """Whether a pump comes on, or goes off, at a pressure."""
     on = bool(_ON_LEFT.search(left) or _ON_RIGHT.match(right))
     off = bool(_OFF_LEFT.search(left) or _OFF_RIGHT.match(right))
+    beside = _BESIDE.search(left)
+    first = re.fullmatch(r" ?(?:on|off|in|out) ", left) and (
+        _ON_RIGHT.match(right) or _OFF_RIGHT.match(right)
+    )  # "20 on 40 off": each label behind its number
+    if beside and not first:  # "cut out 50 psi cut in 35": each label before its own number
+        return beside["how"] in {"in", "on"}, beside["how"] in {"out", "off"}
     if _OFF_RIGHT.match(right) and not _OFF_LEFT.search(left):
         on = False
     elif _ON_RIGHT.match(right) and not _ON_LEFT.search(left):
@@ -126,6 +132,11 @@ def _on_or_off(left: str, right: str) -> tuple[bool, bool]:
         on = _last(_ON_LEFT, left) > _last(_OFF_LEFT, left)
         off = not on
     return on, off
+
+
+_BESIDE = re.compile(
+    r"\b(?:cuts?[ -]?|kicks? |comes? |turns? |goes )(?P<how>in|on|out|off)(?: (?:pressure|at|is|of|about))*[ :=]*$"
+)
 
 
 def _last(pattern: re.Pattern[str], said: str) -> int:
@@ -162,7 +173,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         ):
             return {**found, "water.yield": 4}
         return found
-    if _NO_SOURCE.search(near.before[-60:]):
+    if _NO_SOURCE.search(near.before[-60:]) or _TAP_FLOW.search(near.before[-60:]):
         return {}
     if re.search(r"\byield|\brecharge|\brecover", near.left[-45:] + near.right[:12]):
         return found
@@ -206,7 +217,10 @@ def _pump_gives(token: Token, near: Context) -> bool:
 
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
 _AT_TAP_FLOW = re.compile(
-    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose)\b"
+    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough)\b"
+)
+_TAP_FLOW = re.compile(
+    r"\bflow(?: \w+)? (?:at|in|from|out of) (?:the |our |my )?(?:\w+ )?(?:taps?|faucets?|sink|shower|hose|kitchen|house|bathroom|trough)\b[^.;]{0,12}$"
 )
 _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
@@ -226,6 +240,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
                 match["mid"],
             )
             seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+            seconds += float(match.groupdict().get("more") or 0)
             amount = value(match["v"])[0]
             if (
                 not fill
@@ -273,6 +288,14 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
     ("rain.dry_count", rf"(?<![\w¤-])({NUMBER}) dry months\b"),
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
+    ("pump.starts", rf"\bstarts?(?: allowed| permitted)(?: are| is|:)*(?: up to| max\w*)? ({NUMBER})(?= (?:per|an|a|in one|in an|/) ?(?:hour|h)\b|/h)"),
+    ("pump.starts", rf"\bstarts?\b[^;\n]{{0,60}}\b(?:allows?|permits?|limit is|maximum is|max is|not more than|no more than|at most) ({NUMBER})(?= ?(?:[.,;!?\n]|$)| (?:starts|times|per|an|a)\b)"),
+    ("power.fail", rf"(?:fail\w*|live with|without water|short|run dry|empty)\b[^.;\n]{{0,30}}? ({NUMBER}) days (?:a|per|each|every|in a|in the) year\b"),
+    ("power.fail", rf"(?<![\w¤-])({NUMBER}) days (?:a|per|each|every|in a|in the) year\b[^.;\n]{{0,20}}(?:fail\w*|without water|short|empty|dry)"),
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:pieces|panels|modules|pcs)[^.;\n]{{0,25}}, all in parallel\b"),
+    ("suction.bends", rf"\b(?:draws?|sucks?|pulls?)\b[^;\n]{{0,90}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
+    ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?break[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b"),
+    ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?pressure[ -]reduc(?:ing|tion) valves?\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
     ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
@@ -281,16 +304,31 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 ))  # fmt: skip
 
 
+_ALLOWED = re.compile(
+    r"\b(?:allow\w*|permit\w*|max\w*|at most|no more|not more|limit\w*|rated|sheet|manual|plate|says?|up to|good for)\b"
+)
+
+
+def _sentence(low: str, at: int) -> str:
+    begin = max(low.rfind(sign, 0, at) for sign in ".;!\n") + 1
+    return re.split(r"[.;!\n]", low[begin:], maxsplit=1)[0]
+
+
 def counted(low: str) -> list[tuple[str, float, int, int]]:
     """(path, number, start, end) of what is counted about panels, pumps, the suction."""
     found = []
     for path, pattern in _SERIES:
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
+                found.append((path, 0.0, *match.span()))
+                continue
+            if path == "fall.breaks" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
+                continue
+            if path == "pump.starts" and not _ALLOWED.search(_sentence(low, match.start())):
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
-            if path.startswith("power") and not re.search(r"panel|solar|pv|array|module", around):
+            if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
             if path.startswith("power") and re.search(
                 r"batter(?:y|ies)|cells",

@@ -1,0 +1,128 @@
+"""Hours of the day and of watering, and months of a year, that a letter tells in words."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_model import Piece
+from calc.site.enquiry_numbers import NUMBER, value
+
+_CLOCK = (
+    rf"(?P<h>\d{{1,2}}|{NUMBER})(?:[:.](?P<m>\d\d))? ?(?P<half>a\.?m\.?|p\.?m\.?|o'?clock)?"
+    r"(?: ?(?P<day>in the (?:early )?(?:morning|evening|afternoon)|at night|this evening|every evening|each evening|every morning))?"
+)
+_BEGINS = re.compile(
+    rf"\b(?P<what>water(?:ing|s)?|irrigat\w+|sprinkl\w+|hosing|fill(?:ing|s)?|pump(?:ing|s)?|it|which|the sun pump)?\b[^.;\n]{{0,25}}?\b(?:start(?:s|ing|ed)?|begin(?:s|ning)?|goes on|comes on|switch(?:es)? on)\b(?P<then>(?: (?:to )?(?:water|irrigat\w+|watering|filling|fill|pumping|with the garden|the garden|it))?)(?: (?:every|each) (?:day|evening|morning))? ?(?:at|from|around|about|by) (?:about |around )?{_CLOCK}(?![\d:.]|\w| ?(?:psi|bar|m\b|ft|l\b|%))"
+)
+_FROM = re.compile(
+    rf"\b(?P<what>water(?:ing|s)?|irrigat\w+|sprinkl\w+)\b[^.;\n]{{0,30}}? from (?:about |around )?{_CLOCK}(?= (?:to|till|until|for|on|onwards)\b|[,.;\n])"
+)
+_LASTS = re.compile(
+    rf"\b(?P<what>water(?:ing|s)?|irrigat\w+|sprinkl\w+|garden|it)\b(?P<mid>[^.;\n]{{0,60}}?)\b(?:lasts?|takes?|goes on(?: for)?|runs?(?: for)?|for|is over in)(?: about| around| some| roughly)? (?:(?P<one>an|one|two|three|four|{NUMBER})[ -]?(?:h|hrs?|hours?)\b(?P<more> and (?:a|one) (?:half|quarter))?|(?P<half>half an hour))"
+)
+_MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"]
+_MONTH = r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b"
+_DRY = (
+    re.compile(
+        rf"\b(?:(?:does not|doesn'?t|never|hardly|barely|don'?t get) (?:any )?rains?|no rain|without rain|dry (?:season|months?|period|time|spell)s?|dry|rainless)\b(?P<mid>[^.;\n]{{0,35}}?)\b(?P<a>{_MONTH}) ?(?:to|till|until|through|thru|and|-|up to|to the end of) ?(?:the end of |about )?(?P<b>{_MONTH})"
+    ),
+    re.compile(
+        rf"\b(?:from|between) (?P<a>{_MONTH}) (?:to|till|until|through|and) (?:the end of )?(?P<b>{_MONTH}),? (?P<mid>[^.;\n]{{0,25}}?)\b(?:no rain|not rain|is dry|dry\b|without rain|never rains|hardly rains|(?:does not|doesn'?t) rain)"
+    ),
+)
+_MOST = (
+    re.compile(
+        rf"\b(?:most water|more water|greatest need|peak (?:need|demand|month)|thirst\w+|highest need|(?:hottest|driest|worst|critical|peak) month|busiest month)\b[^.;\n\d]{{0,25}}?\b(?P<a>{_MONTH})"
+    ),
+    re.compile(
+        rf"\b(?P<a>{_MONTH})(?: is)?(?: (?:when|the month|our|with|they|it|the))*[^.;\n\d]{{0,20}}\b(?:most water|peak (?:month|need|demand)|thirst\w+|greatest need|hottest month|worst month|highest need)"
+    ),
+)
+
+
+def hours(low: str, masked: str) -> list[Piece]:
+    """When watering or filling begins, and how long it lasts.  low: the folded letter, whose times
+    of day are blotted out in ``masked``."""
+    found: list[Piece] = []
+    for match in (*_BEGINS.finditer(low), *_FROM.finditer(low)):
+        hour = _hour(match)
+        begin = max(low.rfind(sign, 0, match.start()) for sign in ".;\n") + 1
+        said = low[begin : match.end()]
+        if hour is None or re.search(r"¤|\b(?:not|never)\b", masked[begin : match.start()]):
+            continue
+        path = _what(said)
+        if path:
+            found.append(Piece(path, match.start(), match.end(), hour, hour))
+    if not found and not re.search(r"\bgarden|\bsprinkl", low):
+        return found
+    for match in _LASTS.finditer(masked):
+        if not _GARDEN.search(masked[max(0, match.start() - 70) : match.end()]) or _DRIP.search(
+            low
+        ):
+            continue
+        amount = 0.5 if match["half"] else 1.0 if match["one"] == "an" else value(match["one"])[0]
+        more = {"half": 0.5, "quarter": 0.25}.get((match["more"] or "").split(" ")[-1], 0.0)
+        begin = match.start("half" if match["half"] else "one")
+        found.append(Piece("use.garden_hours", begin, match.end(), amount + more, amount + more))
+        break
+    return found
+
+
+_GARDEN = re.compile(
+    r"\b(?:garden|watering|water the|sprinkl\w+|beds|vegetables|lawn|irrigat\w+)\b"
+)
+_DRIP = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
+_FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|pump(?:s|ing)?)\b[^.;\n]{0,120}$", re.M)
+
+
+def _what(said: str) -> str:
+    """Which beginning is told: of watering the garden, or of filling a tank."""
+    if re.search(r"\b(?:watering|irrigat\w+|sprinkl\w+|to water|garden|hosing)\b", said):
+        return "use.garden_from"
+    return "store.begins" if _FILLS.search(said) else ""
+
+
+def _hour(match: re.Match[str]) -> float | None:
+    """An hour from 0 to 24; None where it may be of the morning or of the evening."""
+    half, day = (match["half"] or "").replace(".", ""), match["day"] or ""
+    hour = value(match["h"])[0] + int(match["m"] or 0) / 60
+    if hour > 24 or hour != hour // 0.25 * 0.25:
+        return None
+    late = half == "pm" or "evening" in day or "night" in day or "afternoon" in day
+    if hour < 12 and late:
+        return hour + 12
+    known = half == "am" or "morning" in day or "clock" in half or match["m"] is not None
+    return hour if known else None
+
+
+_DRY_TIME = re.compile(
+    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,25}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?"
+)
+
+
+def months(clean: str, low: str) -> list[Piece]:
+    """Months without rain, and the month that needs most water."""
+    found: list[Piece] = []
+    for pattern in _DRY:
+        match = pattern.search(clean)
+        if match and re.search(r"\brain|\broof", clean):
+            first, last = (_MONTHS.index(match[one][:3]) for one in ("a", "b"))
+            many = float((last - first) % 12 + 1)
+            span = match.span()
+            found.append(Piece("rain.dry_from", *span, first + 1.0, first + 1.0))
+            if not re.search(r"\bdry months\b", clean):
+                found.append(Piece("rain.dry_count", *span, many, many))
+            break
+    time = _DRY_TIME.search(low)
+    if time and not found:
+        many, span = value(time["n"])[0], time.span()
+        found.append(Piece("rain.dry_count", *span, many, many))
+        if time["a"]:
+            begins = _MONTHS.index(time["a"][:3]) + 1.0
+            found.append(Piece("rain.dry_from", *span, begins, begins))
+    for pattern in _MOST:
+        match = pattern.search(clean)
+        if match and re.search(r"\bdrip|\bemitters?\b", clean):
+            found.append(Piece("drip.month", *match.span("a"), word=match["a"][:3]))
+            break
+    return found
