@@ -17,7 +17,7 @@ from calc.sheets import sheet
 from calc.sheets.fault.case import case_of
 from calc.sheets.fault.rows import SIGNS
 from calc.units import LITRE, MINUTE
-from tests.parity.cases import requests
+from tests.parity.cases import worked
 from tests.sheets import asking
 from tests.sheets.test_every_fix import counted
 from tests.sheets.working import check_working
@@ -238,8 +238,8 @@ def test_a_name_is_text_and_never_markup():
 
 
 def test_sentences_are_short_and_the_working_holds_for_random_forms():
-    for request in requests("fault", 12, seed=7):
-        answer = work(SHEET, State(request["system"], request["texts"], request["units"])).answer
+    for *_, outcome in worked("fault", 12, seed=7):
+        answer = outcome.answer
         check_working(answer)
         for text in {answer.told, *(one.text for one in answer.findings)}:
             words, numbers = counted(text)
