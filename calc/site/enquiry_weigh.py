@@ -180,12 +180,12 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     if (
         re.search(r"\b(?:flow|output|supply|gives)\b[^.;\n]{0,12}$|\bit\b[^.;]{0,20}$", near.before)
         and re.search(r"\b(?:spring|well|bore)", near.mail)
-        and near.subject != "PUMP"
+        and _subject(token, near) != "PUMP"
         and not re.search(r"pump|hose|shower|tap", near.before)
     ):
         return found
     own = subject_of(near.left)
-    who = own or subject_of(near.before) or near.subject
+    who = own or subject_of(near.before) or _subject(token, near)
     close = noun(near.right.split(",")[0][:30], last=False)
     users = {"PUMP", "HOUSE", "PANELS", "PTANK"}
     if (own in {*users, "TANK"} or who in users) and close not in {"WELL", "SPRING", "CREEK"}:
@@ -206,6 +206,16 @@ _WE_GET = re.compile(
 _NO_SOURCE = re.compile(  # what a pump is rated for, or must give
     r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
 )
+
+
+def _subject(token: Token, near: Context) -> str:
+    """What the sentences before speak of; a pump that there is none of gives nothing."""
+    before = near.mail[max(0, token.start - 90) : token.start]
+    none = near.subject == "PUMP" and _NO_PUMP.search(before)
+    return "" if none else near.subject
+
+
+_NO_PUMP = re.compile(r"\b(?:no|without(?: an?| any)?) pumps?\b[^.;]{0,10}[.;\n][^.;]*$")
 
 
 def _pump_gives(token: Token, near: Context) -> bool:
