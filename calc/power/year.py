@@ -216,10 +216,7 @@ def plan(
     require("start_m3", start_m3, 0.0, system.tank_m3, "volume", "The tank holds no more.")
     clip, strings = most_power(system.controller, one.nominal_v), system.array.parallel
     return Plan(
-        sun=[
-            given if (given := strings * watts) <= clip else clip
-            for watts in weather.strings(system)
-        ],
+        sun=[min(strings * watts, clip) for watts in weather.strings(system)],
         asked=demand.hours,
         floors=_floors(weather, one),
         charging=_charging(weather, one),

@@ -68,25 +68,16 @@ def _changed(key, entry, values):
             yield state, work(sheet(key), state)
 
 
-def _every(key, entry):
-    """Of how many options one is tried: of pipes not all, where other sheets try them all.
-
-    What the example shows is tried in full, but for the many pipes of a slow sheet.
-    """
-    slow, many = key in SLOW, len(entry.options)
-    if entry.key in hidden_keys(sheet(key), State()) and key != "reach" and many > 3:
-        return many if slow else 4
-    return 4 if slow and many > MANY else 1
-
-
 @pytest.mark.parametrize("key", KEYS)
 def test_every_choice_is_accepted_or_refused_in_words(key):
+    hidden = hidden_keys(sheet(key), State())
     for entry in sheet(key).fields:
-        if isinstance(entry, Choice):
-            values = [value for value, _ in entry.options]
-            values = values[:: _every(key, entry)]
+        # what the example hides counts for nothing: the answer would be the example's own
+        if isinstance(entry, Choice) and entry.key not in hidden:
+            # of the many pipes a quarter, where an answer takes long: other sheets try them all
+            few = key in SLOW and len(entry.options) > MANY
+            values = [value for value, _ in entry.options[:: 4 if few else 1]]
             for state, outcome in _changed(key, entry, values):
-                assert entry.key not in outcome.hidden
                 assert outcome.answer or all(outcome.errors.values()), state
 
 
