@@ -9,33 +9,26 @@ import sys
 
 def calls(question):
     """What the question gives, and how many calls and returns it takes."""
-    count = 0
-
-    def seen(*_):
-        nonlocal count
-        count += 1
-
-    sys.setprofile(seen)
-    try:
-        given = question()
-    finally:
-        sys.setprofile(None)
-    return given, count
+    return _counted(question, sys.getprofile, sys.setprofile, lambda event: True)
 
 
 def lines(question):
     """What the question gives, and how many lines of Python it runs."""
+    return _counted(question, sys.gettrace, sys.settrace, lambda event: event == "line")
+
+
+def _counted(question, now, watch, counts):
     count = 0
 
     def seen(_frame, event, _given):
         nonlocal count
-        count += event == "line"
+        count += counts(event)
         return seen
 
-    before = sys.gettrace()
-    sys.settrace(seen)
+    before = now()
+    watch(seen)
     try:
         given = question()
     finally:
-        sys.settrace(before)
+        watch(before)
     return given, count

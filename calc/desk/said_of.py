@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from calc.errors import InputError
 from calc.page.ask_back import said
+from calc.page.entries import name
 from calc.page.fields import UNKNOWN
 from calc.sheets.parts import ways
 from calc.site.facts import ASSUMED, BY_PATH, SLOTS
@@ -142,7 +143,7 @@ def lacking(part: Part) -> list[str]:
         part.state.text(one).strip() not in {"", UNKNOWN} for one in held
     ):
         return []
-    return list(dict.fromkeys(one.label.removesuffix(" (optional)") for one in held))
+    return list(dict.fromkeys(name(one) for one in held))
 
 
 def bare(part: Part | None) -> str:

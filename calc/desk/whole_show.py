@@ -11,7 +11,7 @@ from calc.desk.said_of import running
 from calc.desk.work import all_ways
 from calc.page.findings import GOOD, WORDS
 from calc.page.render import told
-from calc.page.render_given import groups
+from calc.page.render_given import groups, plain
 from calc.site import link
 from calc.site.pack import pack
 from calc.units import Reader
@@ -197,7 +197,7 @@ def assumed(work: Work) -> str:
 
 def _taken(one: Assumed) -> str:
     """One thing taken: its label, and what it was taken as where that is told."""
-    label = one.label.removesuffix(" (optional)")
+    label = plain(one.label)
     return f"{label}: {one.shown}" if one.shown else label
 
 

@@ -21,7 +21,7 @@ def yours(given: tuple[Given, ...]) -> str:
     """The reader's numbers in a line, and the way to them; "" where none was given."""
     if not given:
         return ""
-    named = [f"{escape(_plain(one.label))} <b>{escape(_kept(one.shown))}</b>" for one in given]
+    named = [f"{escape(plain(one.label))} <b>{escape(_kept(one.shown))}</b>" for one in given]
     beyond = "".join(f", {one}" for one in named[MOST:])
     more = (
         f'<span class="sl-beyond">{beyond}</span>'
@@ -94,7 +94,7 @@ def _together(alike: list[Assumed]) -> Assumed:
 
 
 def _item(one: Assumed) -> str:
-    link = f'<a href="#" data-sl-change="{escape(one.key)}">{escape(_plain(one.label))}</a>'
+    link = f'<a href="#" data-sl-change="{escape(one.key)}">{escape(plain(one.label))}</a>'
     return f"{link} {escape(_kept(one.shown))}" if one.shown else link
 
 
@@ -103,5 +103,6 @@ def _kept(text: str) -> str:
     return text.replace(" ", "\u00a0") if len(text) <= SHORT else text
 
 
-def _plain(label: str) -> str:
+def plain(label: str) -> str:
+    """What something taken is called in a sentence: its label, without what is said about it."""
     return label.removesuffix(" (optional)")

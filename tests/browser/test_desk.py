@@ -9,11 +9,11 @@ from pathlib import Path
 import pytest
 
 from tests.browser.hosts import Host
+from tests.browser.test_offline import KEPT
 from tests.conftest import visit
 
 READY = 90_000  # ms; Python starting, and every page of a site worked out, on a loaded machine
 DESK, PHONE = {"width": 1280, "height": 900}, {"width": 360, "height": 740}
-KEPT = "() => document.querySelector('[data-offline]')?.textContent.includes('kept on this device')"
 LETTER = (
     "Hello, the water in our well is 4 m down and the house is 18 m up the hill, 140 m of 40 mm "
     "poly pipe away. We want two showers and a hose at once. There are six of us. Will it work?\n"
