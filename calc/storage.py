@@ -180,7 +180,7 @@ def drawdown(
     if precharge_pa > cut_in_pa:
         raise InputError(
             "The pre-charge must not be above the pressure at which the pump starts: the tank "
-            "would be empty before it does. Usual: 0.14 bar (2 psi) below (common practice).",
+            "would be empty before it does. Usual: 0.14 bar (2 psi) below.",  # common practice
             name="precharge_pa",
         )
     full = tank_m3 * (precharge_pa + air_pa)

@@ -46,7 +46,7 @@ def _with_pump(work: Work, start: Start | None, reader: Reader) -> Iterator[tupl
     if site.get("pump.placement").text != "in":
         yield (
             "Prime: fill suction pipe and pump casing with water until no air comes out.",
-            "The level stands. If it sinks, the foot valve or a joint leaks.",
+            "The level stays. If it sinks, the foot valve or a joint leaks.",
         )
     yield (
         "A licensed person connects the power, to local codes. Start against a valve just open.",

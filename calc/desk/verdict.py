@@ -74,7 +74,7 @@ def overdrawn(work: Work) -> Finding | None:
     return Finding(
         "care",
         "yield-short",
-        f"The well gives {gives}; everything open takes {takes}, only while water stands in it.",
+        f"The well gives {gives}; everything open takes {takes}, only while water is left in it.",
     )
 
 

@@ -120,6 +120,11 @@ TERMS = (
     ),
     Term("inside diameter", "width of the pipe's hole", ("bore",)),
     Term("intake rate", "depth of water that wet soil takes in an hour", ("infiltration rate",)),
+    Term(
+        "lock off",
+        "keep a switch off with a lock of your own, so that nobody can turn it on meanwhile",
+        ("lock out",),
+    ),
     Term("manifold", "pipe from which drip lines branch off", ("header", "submain"), hard=True),
     Term("mixing valve", "mixes cold into hot water and holds the temperature", hard=True),
     Term(

@@ -220,7 +220,7 @@
           ? { altitude: String(coords.altitude), units: { altitude: "m" } } : {};
         const { latitude, longitude } = coords;
         this.at({ lat: String(latitude), lon: String(longitude), ...high },
-          "this device’s position, to about 1 km (0.6 miles); it stands in the link");
+          "this device’s position, to about 1 km (0.6 miles); it goes into the link");
       }, ({ code }) => {
         if (turn === this.turn) this.say([NO_POSITION[code] || NO_POSITION[2]], true);
       }, PATIENCE);

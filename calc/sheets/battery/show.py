@@ -119,7 +119,7 @@ def _kinds(case: Case) -> Table:
             marked.append(at)
     columns = (Column("Kind, of the same capacity"), Column("Without sun", "days", 2),
                Column("Days short"), Column("Lasts, years", "number", 2))  # fmt: skip
-    note = "Usual values of each kind (common practice); your manufacturer’s go before them."
+    note = "Usual values of each kind; your manufacturer’s go before them."
     return Table("Kinds of battery", columns, tuple(rows), tuple(marked), (), note)
 
 

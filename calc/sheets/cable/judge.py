@@ -154,7 +154,7 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     if case.fuse.dc:
         made = f"made for DC at {reader.show(case.line.voltage_v, 'voltage')} or more"
     found = [
-        f"Usual for {current} is a fuse or breaker of {rated}, {made} (advice; common practice). "
+        f"Usual for {current} is a fuse or breaker of {rated}, {made}. "
         "The local code and a licensed electrician decide; it must protect the cable too.",
     ]
     if case.line.voltage_v > TOUCH[case.line.circuit]:

@@ -126,7 +126,7 @@ def _day(case: Case, reader: Reader) -> Drawing | None:
     height = top + len(uses) * ROW + 2
     return Drawing(
         "day", "The day’s water", _day_alt(case, hours, reader), WIDTH, height, tuple(shapes),
-        "To scale. The hours are usual ones (common practice), not yours.",
+        "To scale. The hours are usual ones, not yours.",
     )  # fmt: skip
 
 

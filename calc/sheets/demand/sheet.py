@@ -50,13 +50,13 @@ FIELDS: tuple[Field, ...] = (
     Number("sinkflow", "Flow of a sink", "flow", "7.5 L/min", "2 gpm", 1e-5, 1e-3, group=HABITS,
            unknown=usual(practice.SHOWER_FLOW, "flow", COMMON)),
     Number("hoseflow", "Flow of a hose", "flow", "38 L/min", "10 gpm", 1e-5, 3e-3,
-           help="About 10 gpm (common practice)", group=HABITS,
+           help="A usual garden hose gives about 38 L/min (10 gpm)", group=HABITS,
            unknown=usual(practice.HOSE_FLOW, "flow", COMMON)),
     Number("busy", "Peak-hour use", "percent", "100 %", "100 %", 0.1, 5.0,
            help="An ordinary home is 100 %; guests who rise at once are more", group=HABITS,
            unknown=Unknown("100 %", "100 %", COMMON)),
     Number("reach", "Drip water reaching the roots", "percent", "90 %", "90 %",
-           0.3, 1.0, help="About 90 % for drip (common practice)", group=HABITS,
+           0.3, 1.0, help="About 90 % for drip", group=HABITS,
            unknown=Unknown("90 %", "90 %", COMMON)),
     Count("nursing", "Cows with a calf", 0, 0, 2000, group=ANIMALS, unknown=NONE),
     Count("dairy", "Dairy cows in milk", 0, 0, 2000, group=ANIMALS, unknown=NONE),
@@ -104,7 +104,8 @@ SHEET = Sheet(
         "common practice, no source; troughs: our choice.",
         "Fixture units and their flow: International Plumbing Code, tables E103.3(2) and "
         "E103.3(3), from memory.",
-        "Flows of outlets: common practice, no source.",
+        "Flows of outlets, hours of use, share of drip water that reaches the roots: common "
+        "practice, no source.",
         "Water a person: WHO, Domestic Water Quantity, Service Level and Health (2020), and the "
         "Sphere Handbook, from memory.",
         "Water for animals: Journal of Renewable Energy (2017) 8504283, table 1; Kansas State "

@@ -142,8 +142,8 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Advice for these numbers."""
     usual = reader.show(practice.DRIP_PRESSURE, "pressure", 2)
     found = [
-        f"Drip lines commonly run behind a pressure-reducing valve of about {usual} (common "
-        "practice). Follow the data sheet of the drippers.",
+        f"Drip lines commonly run behind a pressure-reducing valve of about {usual}. "
+        "Follow the data sheet of the drippers.",
     ]
     if case.filtered:
         found.append(

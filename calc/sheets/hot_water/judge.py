@@ -281,7 +281,7 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
         found.append("Never close or narrow the vent pipe, and keep it from freezing.")
     if case.values.mix == "heater":
         found.append(
-            "Mixed at the heater, lukewarm water stands in the pipe, where legionella can grow. "
+            "Mixed at the heater, lukewarm water stays in the pipe, where legionella can grow. "
             "Keep that pipe short, and run it hot now and then."
         )
     if case.mixed:

@@ -69,7 +69,7 @@ def _day(case: Case) -> Step:
             "P_idle": Value(case.system.idle_w, "power"),
         },
         Value(case.daily_energy, "energy"),
-        note="86400 s in a day. What stands by draws day and night.",
+        note="86400 s in a day. What is on standby draws day and night.",
     )
 
 
@@ -103,8 +103,8 @@ def _quick(case: Case) -> tuple[Step, ...]:
             "eta_b": Value(one.of.discharging, "percent"),
         },
         Value(hand.energy_j, "energy"),
-        note="n: days to last without sun, three by common practice; u: share that is drawn.",
-        source="After IEEE 1013 and 1562, from memory",
+        note="n: days to last without sun, three are usual; u: share that is drawn.",
+        source="After IEEE 1013 and 1562, from memory; three days: common practice, no source",
     )
     return panels, battery
 

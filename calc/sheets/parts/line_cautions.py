@@ -35,8 +35,7 @@ HOT = (
     "like (IPC 607.3, from memory). A licensed person must fit it, to local codes.",
 )
 CHECK_VALVE = (
-    "A check valve after the pump keeps the line full and under pressure while the pump rests "
-    "(common practice).",
+    "A check valve after the pump keeps the line full and under pressure while the pump rests.",
 )
 HOSE = (
     "A garden hose is not made to stay under pressure, nor for drinking water. Close the valve "

@@ -90,7 +90,7 @@ def means(values: Values) -> tuple[tuple[float, ...], tuple[float, ...]]:
     for row in values.months:
         month = int(row.month)
         if month in found:
-            text = f"{MONTHS[month - 1]} stands here twice. Give each month once."
+            text = f"{MONTHS[month - 1]} is here twice. Give each month once."
             raise InputError(text, name=row.cell("month"))
         found[month] = row.sun, row.air
     sun, air = zip(*(found[month] for month in sorted(found)), strict=True)

@@ -111,7 +111,8 @@ SHEET = Sheet(
     ),
     sources=(
         "Darcy-Weisbach with the friction factor of Colebrook (1939).",
-        "Pressures and flows at outlets, water speed: common practice, no source.",
+        "Pressures and flows at outlets, water speed, check valve after a pump: common practice, "
+        "no source.",
     ),
     page="head/",
 )

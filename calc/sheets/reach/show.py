@@ -98,7 +98,7 @@ def _outlets(case: Case, reader: Reader) -> Table:
         Column("Result"),
     )
     a, b = reader.show(shower, "flow"), reader.show(hose, "flow")
-    note = f"A shower at {a}, a hose at {b}: common practice."
+    note = f"A shower is counted at {a}, a hose at {b}."
     return Table("What may be open together", columns, rows, dimmed=out, note=note)
 
 

@@ -120,7 +120,7 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
         )
     )  # fmt: skip
     return (
-        f"Usual sprinklers need about {usual} (common practice). Some are made for {low} and up. "
+        f"Usual sprinklers need about {usual}. Some are made for {low} and up. "
         "Their data sheet decides.",
         "On a slope water runs off sooner: give less at a time, in two turns with a rest between.",
         "Set a can at several places and run a zone for an hour: that shows how evenly it rains.",

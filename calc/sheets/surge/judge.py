@@ -178,7 +178,7 @@ def cautions(case: Case) -> tuple[str, ...]:
         )
     elif case.material.key == "hose":
         found.append(
-            "How stiff a hose is differs widely, so figures for hose are rough (common practice)."
+            "How stiff a hose is differs widely, so figures for hose are rough."
         )
     if case.allowance > 1:
         found.append(

@@ -110,7 +110,7 @@ SHEET = Sheet(
         "way: ask for it under what stops the water. Speed control that ramps down avoids it "
         "otherwise.",
         "Most valves stop most of the flow in the last half of their travel: give the time in "
-        "which the flow really stops (common practice).",
+        "which the flow really stops.",
         "Follow local codes, and have a licensed person do the work they reserve.",
         "The low side of a wave draws in polluted water through leaks.",
         FROST,
@@ -129,6 +129,7 @@ SHEET = Sheet(
         "Applied Hydraulic Transients (2014), from memory; stopped at once, friction left out.",
         "Surge allowance of 1.5 for inch polyethylene pipe: AWWA Manual M55, from memory. For "
         "other pipe none is taken (our choice).",
+        "How valves stop the flow, how stiff a hose is: common practice, no source.",
     ),
     # what the physics may refuse -> the field it came from
     arguments={

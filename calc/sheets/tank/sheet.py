@@ -42,7 +42,7 @@ FIELDS = (
         "6",
         0.5,
         24.0,
-        help="With the sun: about 5 to 7 hours of full power on a fair day (common practice).",
+        help="With the sun: about 5 to 7 hours of full power on a fair day.",
         unknown=Unknown("6", "6", "usual hours of full sun"),
     ),
     Number(
@@ -170,7 +170,8 @@ SHEET = Sheet(
     sources=(
         "Mass curve: W. Rippl, Proceedings of the Institution of Civil Engineers 71 (1883).",
         "With the overflow counted: H. A. Thomas and R. P. Burden (1963), from memory.",
-        "Patterns of use over the day and hours of sun: common practice, no source.",
+        "Patterns of use over the day, hours of sun, pressures that suit: common practice, no "
+        "source.",
     ),
     page="storage/",
 )

@@ -203,7 +203,7 @@ def _height_table(values: Values, found: Case) -> Table:
         Column("Pressure at the outlet", "pressure"),
         Column("A pump at your tank must add", "pressure"),
     )
-    note = "20 psi suits drip lines, 30 to 40 psi a house (common practice)."
+    note = "20 psi suits drip lines, 30 to 40 psi a house."
     return Table("By height or by pump", columns, tuple(rows), (0,), (), note)
 
 
