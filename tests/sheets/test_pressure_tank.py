@@ -92,8 +92,18 @@ def test_a_verdict_never_says_as_many_starts_as_are_allowed_and_too_many():
 
 
 def test_twice_the_pump_needs_twice_the_tank():
-    one, two = (figures(pump=p)["Tank needed"] for p in ("15 L/min", "30 L/min"))
+    steps = (one for p in ("15 L/min", "30 L/min") for one in answer(pump=p).steps)
+    one, two = (step.result.value for step in steps if step.title == "Tank needed")
     assert math.isclose(two, 2 * one, rel_tol=1e-9)
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+@pytest.mark.parametrize("pump", ["13 L/min", "80.4 L/min", "22 gpm", "200 L/min"])
+def test_the_tank_needed_is_the_tank_that_the_fix_asks_for(system, pump):
+    texts = {"pump": pump, "tank": "8 L"}
+    (need,) = (f.value for f in answer(system, **texts).figures if f.label == "Tank needed")
+    said = parse(asked(answer(system, **texts).fixes[0].text), "volume")
+    assert math.isclose(said.value, need, rel_tol=1e-9)
 
 
 def test_an_empty_air_charge_is_2_psi_below_the_start():

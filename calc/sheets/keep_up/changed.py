@@ -12,7 +12,7 @@ from calc.sheets.parts import guard
 from calc.sheets.parts.small_draw import charge_words, tank_fix
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterable, Iterator
 
     from calc.site.supply import OutletRow, SectionRow, Source, Supply
     from calc.units import Reader
@@ -73,7 +73,16 @@ def _pipes(old: Supply, new: Supply) -> Iterator[str]:
     pairs = zip(old.sections, new.sections, strict=False)
     laid = [f"{now.pipe.label} {_way(now)}" for was, now in pairs if now.pipe != was.pipe]
     if laid:
-        yield f"Lay {' and '.join(laid)}"
+        yield lay_words(laid)
+
+
+def lay_words(laid: Iterable[str]) -> str:
+    """That pipes are to be laid, each in a sentence: two are too long for one. laid: what, where.
+
+    >>> lay_words(["50 mm pipe from fork to house", "40 mm pipe from house to barn"])
+    'Lay 50 mm pipe from fork to house. Lay 40 mm pipe from house to barn'
+    """
+    return ". ".join(f"Lay {one}" for one in laid)
 
 
 def _parts(old: Supply, new: Supply, reader: Reader) -> Iterator[str]:
@@ -127,16 +136,14 @@ def instead_words(held_pa: float, row: SectionRow, reader: Reader) -> str:
     held = reader.show(held_pa, "pressure")
     return (
         f"Fit a pressure-reducing valve set to {held} in place of the break-pressure tank "
-        f"{_way(row)}, and a relief valve after it"
+        f"{_way(row)}. Fit a relief valve after it"
     )
 
 
 def valve_words(held_pa: float, where: str, reader: Reader) -> str:
     """That a pressure-reducing valve is to be fitted. held_pa: Pa; where: before which points."""
     held = reader.show(held_pa, "pressure")
-    return (
-        f"Fit a pressure-reducing valve set to {held} before {where}, and a relief valve after it"
-    )
+    return f"Fit a pressure-reducing valve set to {held} before {where}. Fit a relief valve after it"
 
 
 def _tanks(old: Supply, new: Supply, reader: Reader) -> Iterator[str]:

@@ -90,14 +90,13 @@ class Change:
 
     def text(self, name: str, reader: Reader) -> str:
         """What to do and what it gives at an outlet, as a sentence."""
+        begins = "" if self.fixes else f"{NONE}. This helps most:"
         gives = ""
-        if self.kinds is SHORT:
-            gives = reader.show(max(0.0, self.pressure(name)), "pressure")
-        if not self.fixes:
-            first = self.option.text[0].lower()
-            return f"{NONE}: to {first}{self.option.text[1:]} gives {gives} at {name}."
-        gives = f"That gives {gives} at {name}." if gives else ""
-        return " ".join(part for part in (f"{self.option.text}.", gives, self.left) if part)
+        if self.kinds is SHORT or not self.fixes:
+            pressure = reader.show(max(0.0, self.pressure(name)), "pressure")
+            gives = f"That gives {pressure} at {name}."
+        left = self.left if self.fixes else ""
+        return " ".join(part for part in (begins, f"{self.option.text}.", gives, left) if part)
 
 
 def tried(case: Case, reader: Reader) -> tuple[Change, ...]:

@@ -12,7 +12,7 @@ from calc.network.static import highest_pressures
 from calc.network.way import way_to
 from calc.pipe import fittings
 from calc.sheets.keep_up.cause import between, tank
-from calc.sheets.keep_up.changed import break_words, instead_words, tank_instead_words
+from calc.sheets.keep_up.changed import break_words, instead_words, lay_words, tank_instead_words
 from calc.sheets.keep_up.falls import GIVES, signs, tanks
 from calc.sheets.keep_up.fixes_short import most_open, with_open
 from calc.sheets.keep_up.options import Option, larger, section_of, with_sections
@@ -67,9 +67,9 @@ def _above(case: Case) -> list[Run]:
 
 def _laid(case: Case, sizes: dict[str, Pipe]) -> Option:
     rows = case.built.section_rows
-    words = " and ".join(f"{pipe.label} from {between(name)}" for name, pipe in sizes.items())
+    words = lay_words(f"{pipe.label} from {between(name)}" for name, pipe in sizes.items())
     changed = {rows[name]: {"pipe": pipe} for name, pipe in sizes.items()}
-    return Option(f"Lay {words}", with_sections(case.supply, changed))
+    return Option(words, with_sections(case.supply, changed))
 
 
 def fewer_open(case: Case, _reader: Reader) -> Iterator[Option]:

@@ -15,7 +15,7 @@ from calc.pump.invented import PUMPS
 from calc.sheets.keep_up import valves
 from calc.sheets.keep_up.case import Case, Tap, solved, sure_pa
 from calc.sheets.keep_up.cause import HEIGHTS, between
-from calc.sheets.keep_up.changed import tank_words
+from calc.sheets.keep_up.changed import lay_words, tank_words
 from calc.sheets.keep_up.options import (
     Option,
     larger,
@@ -202,8 +202,8 @@ def _with_pipes(case: Case, sizes: dict[str, Pipe]) -> Option:
     """The ``Option`` of other pipes by section."""
     rows = case.built.section_rows
     changed = {rows[name]: {"pipe": pipe} for name, pipe in sizes.items()}
-    words = " and ".join(f"{pipe.label} from {between(name)}" for name, pipe in sizes.items())
-    return Option(f"Lay {words}", with_sections(case.supply, changed))
+    words = lay_words(f"{pipe.label} from {between(name)}" for name, pipe in sizes.items())
+    return Option(words, with_sections(case.supply, changed))
 
 
 def _plastic(links: list[Run], sizes: dict[str, Pipe]) -> float:
@@ -232,8 +232,8 @@ def slower(case: Case, _reader: Reader) -> Iterator[Option]:
         return
     option = _with_pipes(case, sections) if sections else Option("", case.supply)
     if suction is not None:
-        also = f"{suction.label} as the suction pipe"
-        text = f"{option.text} and {also}" if sections else f"Lay {also}"
+        also = lay_words([f"{suction.label} as the suction pipe"])
+        text = f"{option.text}. {also}" if sections else also
         option = Option(text, with_source(option.supply, suction_pipe=suction))
     yield option
 

@@ -85,6 +85,7 @@ def _tank_step(values: Values, found: Case) -> Step:
         "V_tank = V * V_n / V_d",
         _given(values, found, "V", "V_n", "V_d"),
         Value(found.need, "volume"),
+        note="The tank asked for is this, rounded up.",
     )
 
 
@@ -93,7 +94,7 @@ def _tank_step(values: Values, found: Case) -> Step:
 
 def switch_figures(values: Values, found: Case) -> tuple[Figure, ...]:
     """Key figures with a pressure switch."""
-    need = Figure("Tank needed", found.need, "volume", note="before rounding up", main=True)
+    need = Figure("Tank needed", found.asked, "volume", note="rounded up", main=True)
     if not found.gives:
         return (need,)
     note = "when half the pump's flow is drawn"
@@ -105,7 +106,7 @@ def switch_figures(values: Values, found: Case) -> tuple[Figure, ...]:
         Figure("Starts per hour, at worst", found.worst, "per_hour", main=True, note=note),
         Figure("Starts per hour at your draw", now, "per_hour", note=runs_on),
         Figure("Shortest run", shortest, "time", note="when nothing more is drawn"),
-        Figure("Tank needed", found.need, "volume", note="before rounding up"),
+        Figure("Tank needed", found.asked, "volume", note="rounded up"),
     )
 
 

@@ -177,9 +177,7 @@ def cautions(case: Case) -> tuple[str, ...]:
             "The pipe's wall is not known. It is taken as rigid, which gives the highest rise."
         )
     elif case.material.key == "hose":
-        found.append(
-            "How stiff a hose is differs widely, so figures for hose are rough."
-        )
+        found.append("How stiff a hose is differs widely, so figures for hose are rough.")
     if case.allowance > 1:
         found.append(
             "Inch polyethylene pipe may carry 1.5 times its rating in surges (AWWA M55, from "
