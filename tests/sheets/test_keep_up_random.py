@@ -44,6 +44,12 @@ def keys():
     return plain, tables
 
 
+def too_long(text):
+    """Whether a sentence of a text has over 25 words, as no reader's has: our choice."""
+    sentences = re.split(r"(?<=[.?!])\s+(?=[^a-z])", text)
+    return any(len(re.findall(r"\S*\w\S*", one)) > 25 for one in sentences)
+
+
 def misplaced(key):
     """Whether an error is not at a field, a row or a cell of the form."""
     plain, tables = keys()
@@ -107,6 +113,7 @@ def test_any_request_gets_an_answer_or_errors_at_their_fields(block):
         if outcome.answer is not None:
             said += [one.text for one in outcome.answer.findings + outcome.answer.fixes]
             said.append(outcome.answer.verdict.sentence)
+            assert not [fix.text for fix in outcome.answer.fixes if too_long(fix.text)], seed
             found = {(one.key, one.at) for one in outcome.answer.findings}
             missing = {
                 (key, at) for key, at in called_for(case) - found
