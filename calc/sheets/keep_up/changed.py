@@ -143,7 +143,8 @@ def instead_words(held_pa: float, row: SectionRow, reader: Reader) -> str:
 def valve_words(held_pa: float, where: str, reader: Reader) -> str:
     """That a pressure-reducing valve is to be fitted. held_pa: Pa; where: before which points."""
     held = reader.show(held_pa, "pressure")
-    return f"Fit a pressure-reducing valve set to {held} before {where}. Fit a relief valve after it"
+    valve = f"Fit a pressure-reducing valve set to {held} before {where}"
+    return f"{valve}. Fit a relief valve after it"
 
 
 def _tanks(old: Supply, new: Supply, reader: Reader) -> Iterator[str]:
