@@ -17,10 +17,11 @@ from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
 from calc.page.entries import beyond, enter, name, read
 from calc.page.fields import Number, Rows, Text
-from calc.page.given import Assumed, Given, assumed, given, row_words
+from calc.page.given import EXAMPLE, Assumed, Given, assumed, given, row_words, written
 from calc.page.state import (
     State,
     filled_rows,
+    fitted,
     hidden_keys,
     idle_keys,
     replaced_keys,
@@ -98,10 +99,12 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
 
     first: without what the sheet's answer works out ``later``; ``rest`` adds it.
     """
+    state, typed = fitted(sheet, state), state
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
     state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
+    notes |= _fits(sheet, typed, state)
     answer = None
     try:
         if not errors:
@@ -124,6 +127,7 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
 
 def read_values(sheet: Sheet, state: State) -> Values | None:
     """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    state = fitted(sheet, state)
     values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
     return None if errors else values
 
@@ -165,6 +169,16 @@ def _values(
         except InputError as error:
             errors[entry.key] = error.message
     return found, notes, errors
+
+
+def _fits(sheet: Sheet, typed: State, state: State) -> dict[str, str]:
+    """What is said beside a field whose example another text stands in for."""
+    return {
+        entry.key: f"Worked with {written(entry, state.text(entry), state)}: "
+        f"{state.reasons.get(entry.key, EXAMPLE)}"
+        for entry in sheet.fields
+        if state is not typed and state.text(entry) != typed.text(entry)
+    }
 
 
 ASKED = "the link can be read in two ways here"

@@ -132,3 +132,8 @@ def test_a_figure_is_had_by_its_label_in_its_own_columns():
 def test_links_begin_with_the_address_that_is_asked_for():
     found = worked("reach", {"climb": "12 m"}, base="https://water.example/", flat=True)
     assert found["link"].startswith("https://water.example/head.html#v=1&climb=12m&c=")
+
+
+def test_a_lift_in_a_column_of_its_own_is_worked_out_as_on_the_page():
+    worked = work(sheet("suction"), rows.form("suction", {"lift": "9 m"}))
+    assert worked.errors == {} and worked.answer is not None
