@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -32,6 +32,7 @@ from calc.reading import isolated
 from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from calc.page.fields import Cell, Field, Sheet
@@ -70,9 +71,13 @@ class Row(_ByKey):
 
 @dataclass(frozen=True)
 class Values(_ByKey):
-    """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
+    """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers.
+
+    standing: field key -> whose its text is, where form or link say it.
+    """
 
     typed: dict[str, Parsed]
+    standing: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -146,7 +151,7 @@ def _values(
     sheet: Sheet, state: State, hidden: frozenset[str]
 ) -> tuple[Values, dict[str, str], dict[str, str]]:
     """(what the fields hold, notes on how they were read, errors), the last two by key."""
-    found = Values({}, {})
+    found = Values({}, {}, state.standing)
     notes: dict[str, str] = {}
     errors: dict[str, str] = {}
     for entry in sheet.fields:

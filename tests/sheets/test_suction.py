@@ -19,7 +19,7 @@ from calc.pipe.pipes import pipe
 from calc.sheets import sheet as find_sheet
 from calc.sheets.keep_up.sheet import SHEET as KEEP_UP
 from calc.sheets.suction.sheet import SHEET
-from calc.site import link
+from calc.site import link as site_link
 from calc.units import FOOT, GRAVITY, parse
 from calc.water import density
 from calc.water import kinematic_viscosity as viscosity_of_water
@@ -674,8 +674,8 @@ def test_a_lift_given_alone_has_an_answer_with_a_pipe_as_long_as_it_asks_for(
 
 def test_a_lift_given_alone_opens_the_same_from_its_link():
     state = State(texts={"lift": "9 m"}, standing={"length": "example"})
-    for fragment in (link.write(SHEET, state), "lift=9m"):
-        opened = link.read(fragment, SHEET)
+    for fragment in (site_link.write(SHEET, state), "lift=9m"):
+        opened = site_link.read(fragment, SHEET)
         assert work(SHEET, opened.state).answer.verdict == work(SHEET, state).answer.verdict
 
 
