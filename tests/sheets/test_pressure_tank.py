@@ -485,13 +485,13 @@ def test_pressures_given_without_a_tank_are_not_green_and_say_what_to_check_firs
     "cutin=2bar&control=speed",
 ])  # fmt: skip
 def test_where_the_tank_is_given_or_the_pressures_are_not_nothing_is_left_unchecked(fragment):
-    assert "tank-unchecked" not in {one.key for one in opened(fragment).answer.findings}
+    assert "tank-not-given" not in {one.key for one in opened(fragment).answer.findings}
 
 
 def test_a_fix_of_a_tank_nobody_gave_puts_it_right():
     fragment = "cutin=30psi&cutout=50psi&pump=100L/min"
     found = opened(fragment).answer
-    assert found.verdict.level == "bad" and "tank-unchecked" in {one.key for one in found.findings}
+    assert found.verdict.level == "bad" and "tank-not-given" in {one.key for one in found.findings}
     texts = found.fixes[0].link.values
     page = find_sheet("pressure_tank")
     standing = {entry.key: "given" for entry in page.fields}

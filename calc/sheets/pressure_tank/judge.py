@@ -146,7 +146,7 @@ def _examples_tank(values: Values, reader: Reader) -> Iterator[Finding]:
         f"This holds for the example's tank of {size}: check first the size on your tank's label, "
         "and its pre-charge."
     )
-    yield unchecked("tank-unchecked", text)
+    yield unchecked("tank-not-given", text)
 
 
 def _of_speed(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
