@@ -14,7 +14,7 @@ from calc.sheets.parts.pipe_choice import chosen_pipe
 from calc.units import FOOT, Reader, parse, plain_number
 
 if TYPE_CHECKING:
-    from calc.page.fields import Field, Sheet
+    from calc.page.fields import Sheet
     from calc.page.form import Values
     from calc.page.state import State
     from calc.pipe.pipes import Pipe
@@ -224,10 +224,9 @@ def fitted(sheet: Sheet, state: State) -> State:
     where page or link say that the length is the example's: a text alone may have been typed.
     Raises nothing.
     """
-    length, lift = sheet.field("length"), sheet.field("lift")
-    if state.standing.get(length.key) != "example" or state.standing_of(lift) == "example":
+    if state.standing.get("length") != "example" or state.standing.get("lift") == "example":
         return state
-    has, needs = (_length(entry, state) for entry in (length, lift))
+    has, needs = (_length(sheet, key, state) for key in ("length", "lift"))
     if has is None or needs is None or has.value >= needs.value:
         return state
     run = RUN_US if state.system == "us" else RUN
@@ -235,18 +234,18 @@ def fitted(sheet: Sheet, state: State) -> State:
     reason = f"the lift and a usual {Reader(state.system).show(run, 'length', 1)} more"
     return replace(
         state,
-        texts={**state.texts, length.key: f"{long} {needs.unit.symbol}"},
-        standing={**state.standing, length.key: "assumed"},
-        reasons={**state.reasons, length.key: reason},
+        texts={**state.texts, "length": f"{long} {needs.unit.symbol}"},
+        standing={**state.standing, "length": "assumed"},
+        reasons={**state.reasons, "length": reason},
     )
 
 
-def _length(entry: Field, state: State) -> Parsed | None:
-    """What a field of a length holds; None where that is said beside it."""
+def _length(sheet: Sheet, key: str, state: State) -> Parsed | None:
+    """What a field of a length holds; None where that is said beside it, or there is none."""
     usual = Reader(state.system).unit("length").symbol
     try:
-        return parse(state.text(entry), "length", state.units.get(entry.key) or usual)
-    except InputError:
+        return parse(state.text(sheet.field(key)), "length", state.units.get(key) or usual)
+    except (InputError, KeyError):
         return None
 
 
