@@ -30,7 +30,7 @@ TABLE = re.compile(r"<table>(.*?)</table>", re.S)
 HEADING = re.compile(r"<th[^>]*>([^<]*)</th>")
 MARK = re.compile(r'<div class="sl-place" data-sheet="(\w+)"></div>')
 SKIP = re.compile(r'<div data-md-component="skip">')
-NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)"')
+NUMBERS_AT = re.compile(r'<div class="sl-entry" id="([\w-]+)-numbers"')
 AHEAD = re.compile(r'<link rel="(?:next|prev)"[^>]*>\s*')
 SEARCH = re.compile(r'(<div class="md-search"[^>]*role="dialog")>')
 DRAWING = re.compile(
@@ -108,12 +108,15 @@ def on_page_context(context, page, config, nav):
 
 def on_post_page(output, page, config):
     """Name the search dialog, which the theme leaves without a name for screen readers; offer those
-    who use the Tab key a way past the menu to the numbers; have no browser fetch pages ahead, which
-    the policy would forbid."""
+    who use the Tab key a way past the menu to the numbers, and one to the answer; have no browser
+    fetch pages ahead, which the policy would forbid."""
     output = AHEAD.sub("", output)
     found = NUMBERS_AT.search(output)
     if found:
-        skip = f'<a href="#{found[1]}" class="md-skip">Skip to the numbers</a>'
+        skip = "".join(
+            f'<a href="#{found[1]}-{place}" class="md-skip">Skip to the {place}</a>'
+            for place in ("numbers", "answer")
+        )
         output = SKIP.sub(lambda place: place[0] + skip, output, count=1)
     return SEARCH.sub(r'\1 aria-label="Search">', output)
 
@@ -127,7 +130,7 @@ def calculator(key, base, flat):
     sheet = find_sheet(key)
     (top, beside, more), us = (printed(sheet, system, base, flat) for system in ("metric", "us"))
     wide = any(isinstance(entry, Rows) for entry in sheet.fields if entry.key not in sheet.replaced)
-    answer = f'<div class="sl-answer">{top}{_share()}{beside}</div>'
+    answer = f'<div class="sl-answer" id="{key}-answer">{top}{_share()}{beside}</div>'
     above = place_chooser.above(sheet, key, base, flat) | track_box.above(sheet, key, base)
     entry = (
         f'<div class="sl-entry" id="{key}-numbers"><p class="sl-glance" aria-hidden="true"></p>'

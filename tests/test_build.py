@@ -3,12 +3,14 @@
 import base64
 import gzip
 import hashlib
+import re
 import tempfile
 from pathlib import Path
 
 import pytest
 
 from scripts.build_steps import bundle, pages, parts, runtime
+from scripts.site_hook import calculator, on_post_page
 
 
 def test_a_changed_part_from_npm_stops_the_build(tmp_path, monkeypatch):
@@ -204,3 +206,12 @@ def test_no_built_page_has_a_browser_fetch_the_next_one_ahead(site_folder):
         page for page in site_folder.rglob("*.html") if b'<link rel="next"' in page.read_bytes()
     ]
     assert ahead == []
+
+
+def test_who_uses_the_tab_key_can_skip_to_the_numbers_and_to_the_answer():
+    page = f'<div data-md-component="skip"></div>{calculator("reach", "", flat=False)}'
+    made = on_post_page(page, None, None)
+    skips = re.findall(r'<a href="#([^"]+)" class="md-skip">([^<]+)</a>', made)
+    assert [words for _, words in skips] == ["Skip to the numbers", "Skip to the answer"]
+    assert all(made.count(f' id="{place}"') == 1 for place, _ in skips)
+    assert "md-skip" not in on_post_page('<div data-md-component="skip"></div>', None, None)

@@ -125,7 +125,8 @@ def form(key: str, given: Mapping[str, Any], system: str = "metric") -> State:
         texts[one.key] = text(sheet.field(one.key), given[name])
         if one.unit:
             units[one.key] = one.unit
-    standing = {one: "given" for one, typed in texts.items() if typed != UNKNOWN}
+    standing = {entry.key: "example" for entry in sheet.fields if entry.key not in texts}
+    standing |= {one: "given" for one, typed in texts.items() if typed != UNKNOWN}
     return State(system, texts, units, standing)
 
 

@@ -15,6 +15,7 @@ from calc.page.entries import name
 from calc.page.fields import Choice, Count, Number, Rows
 from calc.page.form import work
 from calc.page.given import written
+from calc.page.state import fitted
 from calc.units import QUANTITIES, Reader, parse, plain_number
 
 if TYPE_CHECKING:
@@ -59,6 +60,7 @@ def questions(sheet: Sheet, outcome: Outcome, state: State) -> list[Question]:
 
     Solves the sheet at most twice for each of ``VARIED`` values; never raises on input.
     """
+    state = fitted(sheet, state)
     tables: list[Question] = []
     unchecked: list[Question] = []
     varied: list[Question] = []

@@ -183,7 +183,9 @@ class Sheet:
     check: what says, by InputErrors, the faults that can be told although some fields or cells
     could not be read (None: nothing can);
     replaced: key of a table -> keys of the fields that do not count while it has rows; over:
-    what typing over one of them makes of rows that the reader did not type (``WhatIf``).
+    what typing over one of them makes of rows that the reader did not type (``WhatIf``);
+    fitted: (sheet, state) -> the state with the example's own texts changed that cannot stand
+    beside what the reader gave, as assumed and with the reason (None: they always can).
     """
 
     key: str
@@ -199,6 +201,7 @@ class Sheet:
     replaced: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     over: Mapping[str, WhatIf] = field(default_factory=dict)
     page: str = ""  # address of its guide below the site's root, e.g. "head/"
+    fitted: Callable[[Sheet, State], State] | None = None
 
     def field(self, key: str) -> Field:
         for candidate in self.fields:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -17,10 +17,11 @@ from calc.errors import InputError, RangeError
 from calc.page.answer import Answer
 from calc.page.entries import beyond, enter, name, read
 from calc.page.fields import Number, Rows, Text
-from calc.page.given import Assumed, Given, assumed, given, row_words
+from calc.page.given import EXAMPLE, Assumed, Given, assumed, given, row_words, written
 from calc.page.state import (
     State,
     filled_rows,
+    fitted,
     hidden_keys,
     idle_keys,
     replaced_keys,
@@ -31,6 +32,7 @@ from calc.reading import isolated
 from calc.units import QUANTITIES, Reader
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from calc.page.fields import Cell, Field, Sheet
@@ -69,9 +71,13 @@ class Row(_ByKey):
 
 @dataclass(frozen=True)
 class Values(_ByKey):
-    """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers."""
+    """SI numbers, counts and choices by attribute; ``typed`` keeps the ``Parsed`` numbers.
+
+    standing: field key -> whose its text is, where form or link say it.
+    """
 
     typed: dict[str, Parsed]
+    standing: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -98,10 +104,12 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
 
     first: without what the sheet's answer works out ``later``; ``rest`` adds it.
     """
+    state, typed = fitted(sheet, state), state
     reader, hidden = Reader(state.system), hidden_keys(sheet, state)
     gone, idle = replaced_keys(sheet, state, hidden), idle_keys(sheet, state, hidden)
     state = typed_over(sheet, state, hidden)
     values, notes, errors = _values(sheet, state, hidden)
+    notes |= _fits(sheet, typed, state)
     answer = None
     try:
         if not errors:
@@ -124,6 +132,7 @@ def work(sheet: Sheet, state: State, first: bool = False) -> Outcome:
 
 def read_values(sheet: Sheet, state: State) -> Values | None:
     """What ``solve`` would be given with a form that is not shown; None where it has errors."""
+    state = fitted(sheet, state)
     values, _, errors = _values(sheet, state, hidden_keys(sheet, state))
     return None if errors else values
 
@@ -142,7 +151,7 @@ def _values(
     sheet: Sheet, state: State, hidden: frozenset[str]
 ) -> tuple[Values, dict[str, str], dict[str, str]]:
     """(what the fields hold, notes on how they were read, errors), the last two by key."""
-    found = Values({}, {})
+    found = Values({}, {}, state.standing)
     notes: dict[str, str] = {}
     errors: dict[str, str] = {}
     for entry in sheet.fields:
@@ -165,6 +174,16 @@ def _values(
         except InputError as error:
             errors[entry.key] = error.message
     return found, notes, errors
+
+
+def _fits(sheet: Sheet, typed: State, state: State) -> dict[str, str]:
+    """What is said beside a field whose example another text stands in for."""
+    return {
+        entry.key: f"Worked with {written(entry, state.text(entry), state)}: "
+        f"{state.reasons.get(entry.key, EXAMPLE)}"
+        for entry in sheet.fields
+        if state is not typed and state.text(entry) != typed.text(entry)
+    }
 
 
 ASKED = "the link can be read in two ways here"

@@ -139,8 +139,7 @@ def written(entry: Field, text: str, state: State) -> str:
         parsed = parse(text, entry.quantity, symbol)
     except InputError:
         return text
-    bare = text[-1] in "0123456789.,¼½¾⅛⅜⅝⅞"
-    return f"{text} {parsed.unit.symbol}".strip() if bare else text
+    return text if parsed.own else f"{text} {parsed.unit.symbol}".strip()
 
 
 def row_words(entry: Rows, index: int, row: tuple[str, ...]) -> str:

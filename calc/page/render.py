@@ -13,7 +13,7 @@ from calc.page import drawing, findings, formula, render_given
 from calc.page.fields import UNKNOWN, Rows
 from calc.page.given import row_words, written
 from calc.page.render_form import form, split_default
-from calc.page.state import filled_rows, replaced_keys, typed_over
+from calc.page.state import filled_rows, fitted, replaced_keys, typed_over
 from calc.units import Reader, number_text
 
 if TYPE_CHECKING:
@@ -311,6 +311,7 @@ def plain(sheet: Sheet, outcome: Outcome, state: State) -> str:
     lines += [f"{_word(found.verdict)}: {found.verdict.sentence}"]
     lines += [fix.text for fix in found.fixes]
     lines += ["", "Numbers"]  # given and assumed: which are which is said below the figures
+    state = fitted(sheet, state)
     used = typed_over(sheet, state, outcome.hidden)
     gone = outcome.hidden | replaced_keys(sheet, state, outcome.hidden)
     for entry in sheet.fields:

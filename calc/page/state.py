@@ -133,6 +133,11 @@ def hidden_keys(sheet: Sheet, state: State) -> frozenset[str]:
     return frozenset(hidden)
 
 
+def fitted(sheet: Sheet, state: State) -> State:
+    """``state`` with the example's texts that cannot stand beside what was given put right."""
+    return state if sheet.fitted is None else sheet.fitted(sheet, state)
+
+
 def typed_over(sheet: Sheet, state: State, hidden: frozenset[str]) -> State:
     """``state`` with the rows of an example or a site changed by what was typed over them.
 

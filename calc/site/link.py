@@ -175,10 +175,8 @@ def _with_site(sheet: Sheet, pairs: Pairs, after: Pairs) -> Reading:
     new = _New(sheet, rest, after)
     new.carries = "site" in carried
     reading = new.reading()
-    if reading.cut:
-        return reading
     site, way, may = (carried.get(key, "") for key in CARRIED)
-    return replace(reading, site=site, way=way, may=may)
+    return reading if reading.cut else replace(reading, site=site, way=way, may=may)
 
 
 def _whole(pairs: Pairs) -> tuple[Pairs, Pairs] | None:
@@ -235,8 +233,7 @@ class _Link:
             elif key.lower() != "u":
                 self.left.append(f"{key}={text}")
         for entry, standing, text, last in known:
-            before = self.given.get(entry.key)
-            if before is not None and before != text:
+            if self.given.get(entry.key, text) != text:
                 self.doubled.append(entry.key)
             self.given[entry.key] = text
             self.standing[entry.key] = standing
@@ -277,6 +274,8 @@ class _Link:
 
     def result(self) -> Reading:
         said = [OLDER] if self.older and self.given else []
+        if said and not self.unread:
+            said += old_link.last(self.entry(self.pairs[-1][0])[0], self.texts, self.units)
         for key in dict.fromkeys(self.doubled):
             if key in self.fields:
                 entry = self.fields[key]

@@ -4,10 +4,14 @@ It told a unit by the very signs of the field's menu, and wrote the menu's unit 
 did not end so: "30 m" in a field of bar became "30 mbar".  Such a text is asked about.
 """
 
+from __future__ import annotations
+
 import re
+from collections.abc import Mapping
 
 from calc.page import row_text
-from calc.page.fields import Choice, Number, Rows
+from calc.page.entries import name
+from calc.page.fields import Choice, Count, Field, Number, Rows
 from calc.quantities import QUANTITIES
 from calc.site.frozen import v0
 
@@ -62,6 +66,15 @@ def damaged(entry: Number, text: str) -> tuple[str, str] | None:
         if unit and typed not in listed and kind.unit(tail) is not unit:
             return f"{figures} {typed}", f"{figures} {tail}"
     return None
+
+
+def last(entry: Field | None, texts: Mapping[str, str], units: Mapping[str, str]) -> list[str]:
+    """What to check of a link whose last field is ``entry``: 0.1.0 wrote no end that a cut would
+    take away, so "8" may be what is left of "80 psi"."""
+    if not isinstance(entry, Number | Count) or not texts.get(entry.key, "").strip("? "):
+        return []
+    shown = f"{texts[entry.key]} {units.get(entry.key, '')}".strip()
+    return [f"Check its end first, where it may have been cut: is “{name(entry)}” really {shown}?"]
 
 
 def rows(entry: Rows, text: str) -> tuple[list[list[str]], list[str]]:

@@ -39,8 +39,13 @@
 
     failed(error) {
       this.started = Engine.ready;
-      const could = Engine.ready ? "This could not be worked out" : "The calculator could not start";
-      this.calc.broken(could + " (" + error.message + "). Change a number to try again.");
+      this.calc.broken(this.what() + " (" + error.message + "). Change a number to try again.");
+    }
+
+    /* A worker that is gone leaves Engine.ready false: that it was live once, only its way tells. */
+    what() {
+      if (Engine.ready) return "This could not be worked out";
+      return Engine.way ? "The calculator stopped" : "The calculator could not start";
     }
 
     // Questions -------------------------------------------------------------------------------

@@ -17,7 +17,9 @@
     worker: true,
     still: 20_000, // ms without a byte, then a file is asked for again
     silence: 60_000, // ms without a sign of life of a worker that starts
-    patience: 20_000, // ms without one of a worker that was asked
+    // ms without one of a worker that was asked: Python gives none until it has its answer, and a
+    // letter or a year on a slow phone takes several seconds; our choice
+    patience: 20_000,
     retry: 10_000, // ms between starts that fail for want of a network
     ...window.SPRINGLINE_OPTIONS,
   };
@@ -30,8 +32,9 @@
     damaged: "a file of the calculator arrives damaged: reload the page in a while",
     policy: "this host forbids WebAssembly, which the calculator needs: tell whoever runs it",
     old: "this browser is too old for the calculator",
-    silent: "the calculator gave no answer twice and was stopped",
+    silent: "the calculator gave no answer twice",
   };
+  // way: how the newest start went; it stays when that one is gone
   const Engine = { ready: false, way: null, start, ask, settled, script };
   window.SpringlineEngine = Object.defineProperty(Engine, "starting", {
     get: () => Boolean(run) && !Engine.ready,

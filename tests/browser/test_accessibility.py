@@ -174,6 +174,16 @@ def test_the_first_number_is_a_few_tabs_away(page, address):
     raise AssertionError(page.evaluate("document.activeElement.outerHTML"))
 
 
+def test_the_answer_is_a_few_tabs_away(page, address):
+    page.goto(address + PAGES["reach"])
+    page.keyboard.press("Tab")
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.textContent") == "Skip to the answer"
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    assert page.evaluate("Boolean(document.activeElement.closest('.sl-answer'))")
+
+
 def test_the_verdict_is_spoken_after_a_change(page, address):
     open_sheet(page, address, "reach")
     type_number(page, "climb", "31")

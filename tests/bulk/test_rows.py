@@ -9,6 +9,7 @@ from calc.bulk import cells, rows
 from calc.bulk.answers import Wanted
 from calc.errors import InputError
 from calc.page.fields import Choice, Rows
+from calc.page.form import work
 from calc.sheets import KEYS, sheet
 from tests.parity.cases import requests
 
@@ -132,3 +133,8 @@ def test_a_figure_is_had_by_its_label_in_its_own_columns():
 def test_links_begin_with_the_address_that_is_asked_for():
     found = worked("reach", {"climb": "12 m"}, base="https://water.example/", flat=True)
     assert found["link"].startswith("https://water.example/head.html#v=1&climb=12m&c=")
+
+
+def test_a_lift_in_a_column_of_its_own_is_worked_out_as_on_the_page():
+    found = work(sheet("suction"), rows.form("suction", {"lift": "9 m"}))
+    assert found.errors == {} and found.answer is not None

@@ -207,3 +207,11 @@ test("work that can wait does so for as long as a start moves on", async () => {
   assert.equal(engine.starting, true);
   await waiting; // nothing comes any more
 });
+
+test("after two silent workers it is told from a start that failed", async () => {
+  const { engine } = started((message) => (message.settings ? { reply: "plain" } : undefined),
+    { options: { patience: 20 } });
+  await assert.rejects(engine.ask({}), /^Error: the calculator gave no answer twice/);
+  assert.equal(engine.ready, false);
+  assert.equal(engine.way, "plain");
+});

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from calc.page import render_given
+from calc.page import render, render_given
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet, Text, Unknown
 from calc.page.form import work
@@ -39,6 +39,30 @@ def test_what_was_given_is_told_as_a_person_reads_it():
 
 def test_a_unit_is_told_in_its_usual_letters():
     assert shown(work(_sheet(), State(texts={"climb": "22 FEET"})).given) == {"climb": "22 ft"}
+
+
+@pytest.mark.parametrize(
+    ("quantity", "typed", "on_screen", "in_text"),
+    [
+        ("area", "200 m2", "200 m²", "200 m2"),
+        ("volume", "5 m3", "5 m³", "5 m3"),
+        ("flow", "2 m3/h", "2 m³/h", "2 m3/h"),
+        ("pressure", "3 kg/cm2", "3 kg/cm2", "3 kg/cm2"),
+        ("length", "5'6", "5'6", "5'6"),
+        ("pressure", "about 3", "about 3 bar", "about 3 bar"),
+        ("diameter", "1 1/4", "1 1/4 mm", "1 1/4 mm"),
+    ],
+)
+def test_a_unit_is_told_once_though_it_ends_in_a_digit(quantity, typed, on_screen, in_text):
+    amount = Number("amount", "Amount", quantity, "", "", 0.0, 1e9)
+    row = Number("each", "Each", quantity, "", "", 0.0, 1e9)
+    rows = Rows("taps", "Outlets", (Text("name", "Name", ""), row), (), (), "outlet", least=0)
+    made = Sheet("trial", "Trial", (amount, rows), lambda v, r: Answer(told="Fine."))
+    state = State(texts={"amount": typed, "taps": f"Tub,{typed}"})
+    outcome = work(made, state)
+    assert shown(outcome.given)["amount"] == on_screen
+    text = render.plain(made, outcome, state)
+    assert f"Amount: {in_text}\n" in text and f"each {in_text}\n" in text
 
 
 def test_the_examples_rows_are_assumed_where_something_else_is_given():

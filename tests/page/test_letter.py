@@ -1,6 +1,7 @@
 """A short letter: what it says and, worked out, what to ask back in the order of its effect."""
 
 import json
+import re
 
 import pytest
 
@@ -10,7 +11,8 @@ from calc.page.ask_back import EITHER_WAY, SPREAD, questions
 from calc.page.fields import Choice, Count, Number, Rows, Sheet, Text, Unknown
 from calc.page.findings import Finding, Fix
 from calc.page.form import work
-from calc.page.letter import letter
+from calc.page.letter import WORDS_MOST, letter, vital_cautions, words
+from calc.page.render import beside
 from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.units import Reader
@@ -119,3 +121,64 @@ def test_where_there_is_no_answer_there_is_no_letter():
     request["texts"] = {"climb": "22"}
     text = json.loads(bridge.handle(json.dumps(request)))["text"]
     assert "Climb from pump to outlet: 22 m" in text and text.endswith("\nx\n")
+
+
+# How long it is ---------------------------------------------------------------------------------
+
+OVER = 20  # words; a page with many stops and cares keeps all of them
+DANGERS = (
+    "licensed|wiring|by day: their terminals are live", "confined space|do not enter",
+    "drinking water|polluted|backflow|air gap|chlorinate|drink",
+    "let the pressure out|stores energy", "relief valve|rated for|rating|burst", "scald",
+)  # fmt: skip
+
+
+def examples(key):
+    """(state, outcome) of a sheet's example, and of it with one number as a reader gave it."""
+    made = sheet(key)
+    one = next(entry for entry in made.fields if isinstance(entry, Number) and not entry.when)
+    for system in ("metric", "us"):
+        for standing in ({}, {one.key: "given"}):
+            state = State(system, standing=standing)
+            yield state, work(made, state)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_a_letter_is_short_enough_for_a_phone_and_leaves_out_nothing_that_can_hurt(key):
+    made = sheet(key)
+    for state, outcome in examples(key):
+        text = letter(made, outcome, state, "https://example.org/")
+        found = outcome.answer
+        assert words(text) <= WORDS_MOST + OVER
+        serious = [one.text for one in beside(found) if one.level != "note"]
+        vital = vital_cautions(made, found)
+        assert all(one.replace("\u00a0", " ") in text for one in (*serious, *vital))
+        assert found.verdict.sentence.replace("\u00a0", " ") in text
+        if not outcome.example:
+            assert "Assumed, not from you" in text and "1. " in text
+
+
+@pytest.mark.parametrize("key", KEYS)
+@pytest.mark.parametrize("danger", DANGERS)
+def test_of_each_danger_to_life_that_a_page_names_its_letter_keeps_a_caution(key, danger):
+    made = sheet(key)
+    named = {one for one in made.cautions if re.search(danger, one, re.IGNORECASE)}
+    assert not named or named & vital_cautions(made, work(made, State()).answer)
+
+
+def test_what_a_letter_has_no_room_for_is_counted_and_stands_on_the_page():
+    many = tuple(f"Mind the {'very ' * 20}small thing {n}." for n in range(20))
+    vital = "A tank is a confined space: do not enter."
+    made = Sheet("trial", "Trial", FIELDS, _solve, cautions=(*many, vital))
+    text = letter(made, work(made, GIVEN), GIVEN, "https://example.org/")
+    shown = text.count("- Mind")
+    assert vital in text and 0 < shown < 21 and words(text) <= WORDS_MOST
+    assert f"read the page behind the link: it has {21 - shown} more cautions." in text
+
+
+def test_every_caution_of_a_danger_that_is_advised_upon_stays():
+    both = ("Fit a relief valve.", "Never exceed the rating of a part.")
+    advised = Answer(told="Fine.", findings=(Finding("stop", "over", "The rating is exceeded."),))
+    made = Sheet("trial", "Trial", FIELDS, _solve, cautions=both)
+    assert vital_cautions(made, advised) == {*both}
+    assert vital_cautions(made, Answer(told="Fine.")) == {both[0]}

@@ -25,7 +25,9 @@ def states(key, count, seed=8):
             texts[entry.key], unit = _text(rng, entry, system)
             if unit:
                 units[entry.key] = unit
-        yield sheet, State(system, texts, units)
+        standing = {entry.key: "example" for entry in sheet.fields} | dict.fromkeys(texts, "given")
+        # as a page tells it; the plain one is no page, and its links open as if all were given
+        yield sheet, State(system, texts, units, standing if sheet is page else {})
 
 
 def _picked(rng, fields):

@@ -357,3 +357,5 @@ def test_a_unit_that_ends_in_a_digit_is_not_given_another():
     assert with_unit("5 m3", entry, "L", "metric") == "5 m³"
     assert with_unit("900 gallons", entry, "L", "metric") == "900 gal"
     assert with_unit("5000", entry, "L", "metric") == "5000 L"
+    assert with_unit("3 kg/cm2", sheet("reach").field("wanted"), "bar", "metric") == "3 kg/cm2"
+    assert with_unit("5 ft 6", sheet("reach").field("climb"), "m", "metric") == "5 ft 6"

@@ -8,8 +8,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calc.page.form import work
+from calc.page.state import State
+from calc.sheets import sheet as find_sheet
 from calc.sheets.parts.tank_sizes import gap_words
 from calc.sheets.pressure_tank.sheet import SHEET
+from calc.site import link
 from calc.units import HOUR, LITRE, PSI, parse
 from tests.page.pictures import faults
 from tests.sheets import asking
@@ -467,3 +471,38 @@ def test_the_rating_that_would_work_works():
 def test_a_faster_pump_never_needs_a_narrower_opening():
     wide = [figures(**{**VALVE, "pump": f"{flow} L/min"})[WIDE] for flow in (8, 18, 40)]
     assert wide == sorted(wide)
+
+
+# Two pressures given alone --------------------------------------------------------------------
+
+
+def opened(fragment, key="pressure_tank"):
+    page = find_sheet(key)
+    return work(page, link.read(fragment, page).state)
+
+
+@pytest.mark.parametrize("fragment", ["cutin=30psi&cutout=50psi", "cutin=2bar", "cutout=3.3bar"])
+def test_pressures_given_without_a_tank_are_not_green_and_say_what_to_check_first(fragment):
+    found = opened(fragment).answer
+    assert found.verdict.level == "tight" and not found.fixes
+    sentence = found.verdict.sentence
+    assert "the example's tank of" in sentence
+    assert "size on your tank's label" in sentence and "pre-charge" in sentence
+
+
+@pytest.mark.parametrize("fragment", [
+    "cutin=30psi&cutout=50psi&tank=200L", "tank=200L", "pump=18L/min", "",
+    "cutin=2bar&control=speed",
+])  # fmt: skip
+def test_where_the_tank_is_given_or_the_pressures_are_not_nothing_is_left_unchecked(fragment):
+    assert "tank-not-given" not in {one.key for one in opened(fragment).answer.findings}
+
+
+def test_a_fix_of_a_tank_nobody_gave_puts_it_right():
+    fragment = "cutin=30psi&cutout=50psi&pump=100L/min"
+    found = opened(fragment).answer
+    assert found.verdict.level == "bad" and "tank-not-given" in {one.key for one in found.findings}
+    texts = found.fixes[0].link.values
+    page = find_sheet("pressure_tank")
+    standing = {entry.key: "given" for entry in page.fields}
+    assert work(page, State(texts=texts, standing=standing)).answer.verdict.level == "good"

@@ -12,12 +12,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.page.form import work
+from calc.page.render import plain
 from calc.page.row_text import encode
 from calc.page.state import State
 from calc.pipe.pipes import pipe
 from calc.sheets import sheet as find_sheet
 from calc.sheets.keep_up.sheet import SHEET as KEEP_UP
 from calc.sheets.suction.sheet import SHEET
+from calc.site import link as site_link
 from calc.units import FOOT, GRAVITY, parse
 from calc.water import density
 from calc.water import kinematic_viscosity as viscosity_of_water
@@ -646,3 +648,48 @@ def test_unknown_strokes_are_not_checked_and_what_would_work_works():
 def test_the_pulsing_cases_of_the_guide_are_as_it_says():
     texts = {"lift": "2 m", "chambers": "2", "strokes": "100 rpm"}
     assert word(**texts) == "Does not work" and word(**texts, stub="0.5 m") == "Works"
+
+
+# A lift given alone -----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("system", "lift", "long"), [("metric", "9 m", "12 m"), ("us", "26 ft", "36 ft")]
+)
+@pytest.mark.parametrize("sheet", [SHEET, find_sheet("suction")], ids=["plain", "page"])
+def test_a_lift_given_alone_has_an_answer_with_a_pipe_as_long_as_it_asks_for(
+    sheet, system, lift, long
+):
+    state = State(system, {"lift": lift}, standing={"lift": "given", "length": "example"})
+    worked = work(sheet, state)
+    assert worked.errors == {}
+    (told,) = (one for one in worked.assumed if one.key == "length")
+    assert told.shown == long and "the lift and a usual" in told.reason
+    assert long in worked.notes["length"]
+    assert f"Length of suction pipe: {long}" in plain(sheet, worked, state)
+    both = work(sheet, State(system, {"lift": lift, "length": long}))
+    assert worked.answer.verdict == both.answer.verdict
+    assert worked.answer.figures == both.answer.figures
+
+
+def test_a_lift_given_alone_opens_the_same_from_its_link():
+    state = State(texts={"lift": "9 m"}, standing={"length": "example"})
+    for fragment in (site_link.write(SHEET, state), "lift=9m"):
+        opened = site_link.read(fragment, SHEET)
+        assert work(SHEET, opened.state).answer.verdict == work(SHEET, state).answer.verdict
+
+
+@pytest.mark.parametrize("texts", [{"lift": "9 m", "length": "7.5 m"}, {"length": "3 m"}])
+def test_a_pipe_that_was_given_shorter_than_the_lift_is_still_refused(texts):
+    assert "at least as long as the lift" in outcome(**texts).errors["length"]
+
+
+def test_the_examples_length_typed_anew_is_refused_as_any_other():
+    state = State(texts={"lift": "9 m", "length": "7 m"}, standing={"length": "given"})
+    assert "at least as long as the lift" in work(SHEET, state).errors["length"]
+
+
+def test_a_pipe_that_is_long_enough_stays_the_examples():
+    for texts in ({"lift": "5 m"}, {"flow": "10 L/min"}):
+        (told,) = (one for one in outcome(**texts).assumed if one.key == "length")
+        assert (told.shown, told.reason) == ("7 m", "from the example")

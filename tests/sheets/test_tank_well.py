@@ -53,6 +53,15 @@ def test_no_more_gathers_in_a_well_than_flows_in_while_the_pump_rests():
     assert math.isclose(comes_in(**SLOW, stored="50000 L"), 2 * 60 * 24 * LITRE)
 
 
+def test_where_the_hours_hold_a_well_back_well_and_hours_are_named():
+    short = {"use": "1000 L/day", "gives": "30 L/min", "well": "3 L/min", "hours": "2"}
+    sentence = answer(**short).verdict.sentence.replace("\u00a0", " ")
+    assert "only 360 L comes from this well in 2 hours;" in sentence
+    more = {"use": "5000 L/day", "gives": "60 L/min", "stored": "9000 L"}
+    all_day = answer(**{**short, **more}).verdict.sentence
+    assert "from this well;" in all_day  # what stands in it makes the hours no matter
+
+
 def test_the_hours_it_names_do():
     short = answer(**SLOW)
     assert short.verdict.level == "bad"

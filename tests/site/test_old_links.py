@@ -135,6 +135,30 @@ def test_what_can_safely_be_read_is_read(text, texts):
 
 
 @pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("climb=18m&pressure=8", "is “Set pressure” really 8 bar?"),
+        ("climb=18m&pressure=80psi", "is “Set pressure” really 80 psi?"),
+        ("climb=1", "is “Climb from pump to outlet” really 1 m?"),
+        ("climb=18m&pressure=80psi&u=us", ""),  # what ends in a word was cut in no number
+        ("climb=18m&kind=hose", ""),
+        ("climb=18m&other=1", ""),
+        ("climb=?", ""),
+    ],
+)
+def test_an_older_link_that_ends_with_a_number_asks_to_check_it(text, asked):
+    said = link.read(text, sheet("reach")).said
+    assert [one.partition("cut: ")[2] for one in said if "may have been cut" in one] == (
+        [asked] if asked else []
+    )
+
+
+def test_a_link_with_an_end_mark_asks_for_no_such_check():
+    whole = link.write(sheet("reach"), State(texts={"climb": "18 m"}))
+    assert link.read(whole, sheet("reach")).said == ()
+
+
+@pytest.mark.parametrize(
     "text, unit", [("climb=60'", "ft"), ("climb=20m.", "m"), ("climb=12 feet", "ft")]
 )
 def test_a_sign_for_feet_is_no_sign_of_a_sentence(text, unit):

@@ -51,6 +51,7 @@ _ABOUT = {
     "never-stops": "a pump that never stops",
     "least-flow-unchecked": "the pump's least flow",
     "rating": "the tank's rating",
+    "tank-not-given": "the size of your tank",
     "relief-low": "a relief valve set too low",
     "relief-high": "a relief valve set too high",
     "relief-small": "the relief valve's opening",

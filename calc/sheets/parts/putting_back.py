@@ -165,10 +165,17 @@ def with_unit(text: str, entry: Number, symbol: str | None, system: str) -> str:
     The unit of its menu, or of the system, where none was typed; what cannot be read stays.
     """
     number, unit = split(text, entry.quantity)
-    if unit is None and (not text or text[-1] not in _DIGITS):
-        return text  # feet and inches by their signs
+    if unit is None and (not text or text[-1] not in _DIGITS or _has_unit(text, entry.quantity)):
+        return text  # feet and inches, or a unit that no menu has: "3 kg/cm2" ends in a digit
     symbol = unit.symbol if unit else symbol or QUANTITIES[entry.quantity].default(system).symbol
     return f"{number} {symbol}".strip()
+
+
+def _has_unit(text: str, quantity: str) -> bool:
+    try:
+        return parse(text, quantity).own
+    except InputError:
+        return False
 
 
 def _same(before: str, after: str, entry: Field) -> bool:

@@ -50,7 +50,8 @@ class Form:
 
     judged: what is found with some values, raising InputError as the sheet does; changes: what to
     try with some values, the likely best first; last: what to say where nothing is enough; tables:
-    texts of tables of rows, which no change touches.
+    texts of tables of rows, which no change touches; standing: whose the texts are, where findings
+    hang on it: what a change does not touch keeps its own.
     """
 
     sheet: Sheet
@@ -60,6 +61,7 @@ class Form:
     changes: Callable[[Values], Iterable[Change]]
     last: str = NONE
     tables: Mapping[str, str] = field(default_factory=dict)
+    standing: Mapping[str, str] = field(default_factory=dict)
 
     def fixes(self) -> tuple[Fix, ...]:
         """``Fix``es of all that is wrong; none where nothing is, or where it is not checked."""
@@ -123,7 +125,9 @@ class Form:
 
     def _read(self, changed: Mapping[str, str]) -> Values | None:
         """The form as the page reads it from a link; None where it does not take that."""
-        return read_values(self.sheet, State(self.reader.system, self._texts(changed)))
+        texts = self._texts(changed)
+        own = {key: whose for key, whose in self.standing.items() if key not in changed}
+        return read_values(self.sheet, State(self.reader.system, texts, standing=own))
 
     def _together(self) -> list[Change]:
         """Changes made one after the other, each for the worst of what is then wrong.

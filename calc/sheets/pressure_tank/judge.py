@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, storage, water
 from calc.page.answer import Link
-from calc.page.findings import Finding
+from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.small_draw import restart_pressure, small_draw_finding, usual_charge
@@ -110,6 +110,7 @@ def _of_switch(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
         text = "Without a pressure tank a switch starts and stops the pump every few seconds."
         yield Finding("stop", "no-tank", text, "cannot")
         return
+    yield from _examples_tank(values, reader)
     allowed = values.starts * (1 + 1e-9)
     if case.worst > allowed:
         worst, most = _an_hour(case.worst, values.starts)
@@ -130,6 +131,22 @@ def _of_switch(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:
             f"{reader.show(longer, 'volume')} gives."
         )
         yield Finding("note", "short-run", text)
+
+
+def _examples_tank(values: Values, reader: Reader) -> Iterator[Finding]:
+    """Where the pressures are the reader's and the tank is the example's, nothing is green.
+
+    Only where page or link say whose they are.
+    """
+    yours = {values.standing.get(key) for key in ("cutin", "cutout")}
+    if "given" not in yours or values.standing.get("tank") != "example":
+        return
+    size = reader.show(values.tank, "volume")
+    text = (
+        f"This holds for the example's tank of {size}: check first the size on your tank's label, "
+        "and its pre-charge."
+    )
+    yield unchecked("tank-not-given", text)
 
 
 def _of_speed(values: Values, case: Case, reader: Reader) -> Iterator[Finding]:

@@ -86,6 +86,7 @@ def solve(values: Values, reader: Reader) -> Answer:
         reader,
         lambda changed: judge.findings(changed, case(changed, reader), reader),
         lambda changed: judge.changes(changed, case(changed, reader), reader),
+        standing=values.standing,
     )
     parts = _with_speed_control if found.speed else _with_switch
     shown = _with_relief(values, found, parts(values, found, reader))

@@ -11,14 +11,18 @@ from calc.errors import InputError
 from calc.pipe import friction
 from calc.pipe.line import Line, Section, largest
 from calc.sheets.parts.pipe_choice import chosen_pipe
+from calc.units import FOOT, Reader, parse, plain_number
 
 if TYPE_CHECKING:
+    from calc.page.fields import Sheet
     from calc.page.form import Values
+    from calc.page.state import State
     from calc.pipe.pipes import Pipe
-    from calc.units import Reader
+    from calc.units import Parsed
 
 RATED_AT = suction.place(0.0, 293.15)  # sea level and cool water, where dry lifts are stated
 FURTHEST_UP = 5000.0  # m above sea level, to which the sheet is meant
+RUN, RUN_US = 3.0, 10 * FOOT  # m; of pipe that runs level or hangs under water; our choice
 SLACK = 1e-9  # m; a lift set to the limit itself, or typed in another unit, is in
 
 
@@ -211,6 +215,38 @@ def _fittings(values: Values) -> tuple[tuple[friction.Fitting, float], ...]:
     """Foot valves and elbows; a bare end counts as a sharp entrance."""
     first = ("foot", values.foot) if values.foot else ("entrance", 1)
     return tuple((friction.BY_KEY[key], n) for key, n in (first, ("elbow90", values.elbow90)) if n)
+
+
+def fitted(sheet: Sheet, state: State) -> State:
+    """The example's pipe as long as a lift given without one asks for.
+
+    A pipe shorter than its lift cannot be, and who gives a lift alone asks about the lift.  Only
+    where page or link say that the length is the example's: a text alone may have been typed.
+    Raises nothing.
+    """
+    if state.standing.get("length") != "example" or state.standing.get("lift") == "example":
+        return state
+    has, needs = (_length(sheet, key, state) for key in ("length", "lift"))
+    if has is None or needs is None or has.value >= needs.value:
+        return state
+    run = RUN_US if state.system == "us" else RUN
+    long = plain_number(needs.unit.from_si(needs.value + run), 3)
+    reason = f"the lift and a usual {Reader(state.system).show(run, 'length', 1)} more"
+    return replace(
+        state,
+        texts={**state.texts, "length": f"{long} {needs.unit.symbol}"},
+        standing={**state.standing, "length": "assumed"},
+        reasons={**state.reasons, "length": reason},
+    )
+
+
+def _length(sheet: Sheet, key: str, state: State) -> Parsed | None:
+    """What a field of a length holds; None where that is said beside it, or there is none."""
+    usual = Reader(state.system).unit("length").symbol
+    try:
+        return parse(state.text(sheet.field(key)), "length", state.units.get(key) or usual)
+    except (InputError, KeyError):
+        return None
 
 
 def read(values: Values, reader: Reader) -> Case:

@@ -19,7 +19,7 @@ from calc.sheets.parts.line_cautions import CHLORINATE, DIG, FROST
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.tries import Form
 from calc.sheets.suction import drawing, fixes, judge, show
-from calc.sheets.suction.case import FURTHEST_UP, read
+from calc.sheets.suction.case import FURTHEST_UP, fitted, read
 from calc.units import MINUTE
 
 if TYPE_CHECKING:
@@ -243,4 +243,5 @@ SHEET = Sheet(
         "speed_ms": "flow",
     },
     page="suction-lift/",
+    fitted=fitted,
 )

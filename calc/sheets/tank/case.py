@@ -50,6 +50,15 @@ class Case:
         """Whether the well, not the pump's hours, holds back what comes in."""
         return self.supply < self.pumped * (1 - 1e-9)
 
+    @property
+    def asks_for_hours(self) -> bool:
+        """Whether the well would bring more in more hours than the pump runs."""
+        values = self.values
+        if values.well is None:
+            return False
+        all_day = well.daily(values.well, values.gives, 24.0, values.stored)
+        return all_day > self.supply * (1 + 1e-9)
+
     def asked_at(self, hours: float) -> float | None:
         """The tank asked for with the pump running so many hours a day, m3; None: still short."""
         values = replace(self.values, numbers={**self.values.numbers, "hours": min(hours, 24.0)})

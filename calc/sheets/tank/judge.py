@@ -10,7 +10,7 @@ from calc.page.answer import Link
 from calc.page.findings import Finding, Fix
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.tank_sizes import span, spans_apart
-from calc.units import DAY, HOUR, number_text
+from calc.units import DAY, HOUR, plain_number
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -64,7 +64,9 @@ def _too_little(values: Values, case: Case, reader: Reader) -> Finding:
             "stop", "no-source", "No water comes in, so no tank helps for long.", "cannot"
         )
     used, comes = reader.apart(case.use, case.supply, "volume")
-    where = "from this well" if case.well_limits else f"in {number_text(values.hours)} hours"
+    hours = f"in {plain_number(values.hours, 3)} hours"
+    of_well = f"from this well {hours}" if case.asks_for_hours else "from this well"
+    where = of_well if case.well_limits else hours
     text = f"You use {used} a day and only {comes} comes {where}; no tank makes that up."
     return Finding("stop", "too-little", text, "cannot")
 
