@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.desk.said_of import lacking
@@ -17,9 +17,24 @@ if TYPE_CHECKING:
     from calc.desk.work import Part, Work
     from calc.page.ask_back import Question
 
-MOST = 8  # questions; our choice
-MOST_MOVED = 4  # of what only moves a figure and turns no verdict; our choice
-WEIGHED = 4  # parts whose values are varied; our choice
+# All our choice.
+MOST = 7  # questions
+MOST_MOVED = 3  # of what only moves a figure and turns no verdict
+WEIGHED = 4  # parts whose values are varied
+# What no customer can be asked: margins and shares that whoever answers takes as usual.
+OURS = frozenset((
+    "water.temperature", "use.busy", "use.drip_share", "use.depth", "use.each", "use.leak",
+    "use.smallest", "pump.controller", "pump.motor", "pump.grade", "pump.starts",
+    "pump.least_flow", "pump.sensed", "pump.npsh", "pipes.hottest", "suction.strainer",
+    "store.usable", "fall.wanted", "NPSH margin", "Needed pressure", "Maximum water speed",
+    "Needed pressure at the outlet", "Accepted drop, at start", "Accepted drop, running",
+    "How the pump draws", "Friction loss on the way", "Hot draws a day after a pause",
+))  # fmt: skip
+COUNTS = frozenset((
+    "use.showers", "use.sinks", "use.toilets", "use.washers", "use.hoses", "use.troughs",
+))  # fmt: skip
+ALL_COUNTS = "Showers, sinks, toilets, washing machines, hoses and troughs"
+COUNTED_NONE = "how many are there? We counted none, so there is no flow to plan for."
 SLOW = {"keep_up", "panels", "battery"}  # dozens of solutions of these would keep somebody waiting
 
 
@@ -55,13 +70,17 @@ def questions(work: Work) -> list[Asked]:
     said: list[Question] = []
     for one, part in ranked:
         fact = _fact(part.key, one.label)
+        if fact in OURS:
+            continue
+        if fact in COUNTS and one.told.startswith("we used 0"):
+            fact, one = ALL_COUNTS, replace(one, label=ALL_COUNTS, told=COUNTED_NONE)
         moved += not one.turns
         if not one.turns and moved > MOST_MOVED:
             break
         if fact not in facts and not any(_is_same(one, other) for other in said):
             facts.add(fact)
             said.append(one)
-            found.append(Asked(one.label, f"{one.told}{_it(part, one.told)}"))
+            found.append(Asked(one.label, _named(part, one.told)))
     return found[:MOST]
 
 
@@ -83,10 +102,13 @@ def _is_worth(one: Question) -> bool:
     return one.turns or not one.told.startswith("we used 0")
 
 
-def _it(part: Part, told: str) -> str:
-    """Which figure “it” is, where a question says so."""
-    main = main_figure(part.answer) if part.answer and " it is " in told else None
-    return f" (“It” is “{main.label}” of “{part.sheet.title}”.)" if main else ""
+def _named(part: Part, told: str) -> str:
+    """What hangs on it, with the figure named that it moves."""
+    main = main_figure(part.answer) if part.answer else None
+    if main is None:
+        return told
+    label = main.label if main.label[1:2].isupper() else main.label[:1].lower() + main.label[1:]
+    return told.replace(" it is ", f" the {label} is ", 1)
 
 
 def _fact(key: str, label: str) -> str:

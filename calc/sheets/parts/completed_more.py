@@ -6,23 +6,30 @@ wrote.  As in ``completed``, each thing is marked as assumed.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from calc import practice
 from calc.errors import InputError
+from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.sheets.parts import ways
-from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, Fact
-from calc.units import GRAVITY, LITRE, MINUTE, plain_number
+from calc.site.facts import ASSUMED, NOT_KNOWN, Fact
+from calc.units import GRAVITY, LITRE, MINUTE, Reader, plain_number
 from calc.water import density
 
 if TYPE_CHECKING:
-    from calc.pump.curve import Pump
+    from collections.abc import Iterator
+
     from calc.site.site import Site
 
 # All our choice.
 DEEP = 8.0  # m; from water further down than this no pump at the top draws much anywhere
 LIFTED = (1.5, 2.0, 3.0, 4.0, 6.0)  # heads of the small invented pump, where no other is enough
+SETS = {
+    "metric": ("4 bar", "4.5 bar", "5 bar", "6 bar", "7 bar"),
+    "us": ("60 psi", "70 psi", "80 psi", "90 psi", "100 psi"),
+}
+FIRMER = {"pe-sidr15": "pe-sidr7", "pe100-sdr17": "pe100-sdr11"}  # of the same sizes
 SPARE = 1.05  # what a pump makes with no flow, over what it is to hold or to cut out at
 PUMPING = "the pumping level told"
 RESTING = "the static level told: it falls while the pump runs"
@@ -36,6 +43,7 @@ NOBODY = "nobody was said to live on this supply"
 SUITS = "not told: the first of the invented pumps that is enough"
 STRETCHED = "not told: an invented pump with the head that this takes"
 NO_PUMP_SUITS = "not told: none of the invented pumps is enough, this one comes nearest"
+HOLDS = "the class that carries what the pump makes with no flow"
 HOUSEHOLD = ("shower", "sink", "toilet", "washer")
 COUNTS = ("use.showers", "use.sinks", "use.toilets", "use.washers")
 TOLD_OF_PUMP = ("pump.id", "pump.curve")
@@ -116,24 +124,41 @@ def hung(site: Site) -> Site:
 
 
 def with_a_pump_that_suits(site: Site) -> Site:
-    """The site with an invented pump, where none was named: the smallest that is enough for what
-    opens, else one with more head, else the largest.  Raises nothing."""
-    if not ways.has_pump(site) or any(_known(site, path) for path in TOLD_OF_PUMP):
+    """The site with an invented pump, where none was named, and what it holds, where that was not
+    said: the least pressure and the smallest pump that are enough for what opens.  Pipe of a class
+    that nobody named is then of one that holds.  Raises nothing."""
+    if not ways.has_pump(site):
         return site
-    if site.get("pump.works").text == "diaphragm":
-        return site.put("pump.id", Fact("diaphragm", ASSUMED, SUITS))
     try:
-        for key in ("small", "middle", "large"):
-            chosen = site.put("pump.id", Fact(key, ASSUMED, SUITS))
-            if _is_enough(chosen):
-                return chosen
-        for times in LIFTED:
-            chosen = _stretched(site, times)
-            if _is_enough(chosen):
-                return chosen
+        return _with_class(_with_pump(site))
     except InputError:  # the supply is not whole: its own page says so
         return site
-    return site.put("pump.id", Fact("large", ASSUMED, NO_PUMP_SUITS))
+
+
+def _with_pump(site: Site) -> Site:
+    if any(_known(site, path) for path in TOLD_OF_PUMP):
+        return site
+    held = site.get("pump.set")
+    at_speed = held.standing == ASSUMED and site.value("pump.control") == "speed"
+    for text in (held.text, *(SETS[site.system] if at_speed else ())):
+        tried = site.put("pump.set", replace(held, text=text)) if at_speed else site
+        every = list(_pumps(tried))
+        if _is_enough(every[-1]):  # the strongest: none of the others would be
+            return next(one for one in every if _is_enough(one))
+    every = list(_pumps(site))
+    near = next((one for one in every if _is_reached(one)), every[-1])
+    return near.put("pump.id", replace(near.get("pump.id"), reason=NO_PUMP_SUITS))
+
+
+def _pumps(site: Site) -> Iterator[Site]:
+    """The site with each of the invented pumps, the weakest first."""
+    if site.get("pump.works").text == "diaphragm":
+        yield site.put("pump.id", Fact("diaphragm", ASSUMED, SUITS))
+        return
+    for key in ("small", "middle", "large"):
+        yield site.put("pump.id", Fact(key, ASSUMED, SUITS))
+    for times in LIFTED:
+        yield _stretched(site, times)
 
 
 def _stretched(site: Site, times: float) -> Site:
@@ -144,9 +169,25 @@ def _stretched(site: Site, times: float) -> Site:
         for point in PUMPS["small"].points
     ]
     table = "\n".join(("Flow L/min; Head m; Power W; NPSH m", *rows))
-    head = plain_number(PUMPS["small"].shut_off_head * times, 3)
-    name = Fact(f"Invented pump of {head} m with no flow", ASSUMED, STRETCHED)
+    head = Reader(site.system).show(PUMPS["small"].shut_off_head * times, "head")
+    name = Fact(f"Invented pump of {head} with no flow", ASSUMED, STRETCHED)
     return site.put("pump.id", name).put("pump.curve", Fact(table, ASSUMED, STRETCHED))
+
+
+def _with_class(site: Site) -> Site:
+    """With pipe of assumed kind in the class that carries what the pump makes with no flow."""
+    makes = _weight(site) * (ways.pump_of(site).shut_off_head - ways.suction_lift(site))
+    for at, row in enumerate(site.rows("sections")):
+        fact = row.get("pipe", NOT_KNOWN)
+        kind, _, size = fact.text.partition("/")
+        if fact.standing != ASSUMED or kind not in FIRMER:
+            continue
+        rating = ways.pipe_named(fact.text).rating_pa
+        firmer = next((one for one in pipes.sizes(FIRMER[kind]) if one.size == size), None)
+        if rating is not None and rating < makes and firmer is not None:
+            text = f"{FIRMER[kind]}/{size}"
+            site = site.put_cell("sections", at, "pipe", Fact(text, ASSUMED, HOLDS))
+    return site
 
 
 def _is_enough(site: Site) -> bool:
@@ -154,21 +195,20 @@ def _is_enough(site: Site) -> bool:
 
     Raises InputError as the solved supply does.
     """
-    if _at_rest(site, ways.pump_of(site)) < SPARE * _asked_of(site):
+    if not _is_reached(site):
         return False
     moment = ways.NOW if ways.same_open(site) else ways.THEN
     found = (ways.way_to_outlet(site, name, moment) for name in ways.outlets(site))
     return all(way.running_pa >= way.needed_pa for way in found)
 
 
-def _at_rest(site: Site, pump: Pump) -> float:
-    """What the pump makes with no flow where its pressure is read, Pa."""
-    weight = density(site.value("water.temperature")) * GRAVITY
-    lift = ways.suction_lift(site)
-    return weight * (pump.shut_off_head - lift) - ways.sensed_pressure(site)
-
-
-def _asked_of(site: Site) -> float:
-    """The pressure that the control waits for, Pa; 0 where none is told."""
+def _is_reached(site: Site) -> bool:
+    """Whether the pump makes, with no flow, what its control waits for: where that is read."""
     path = "pump.set" if site.value("pump.control") == "speed" else "pump.cut_out"
-    return site.value(path) or 0.0
+    made = ways.pump_of(site).shut_off_head - ways.suction_lift(site)
+    return _weight(site) * made - ways.sensed_pressure(site) >= SPARE * (site.value(path) or 0.0)
+
+
+def _weight(site: Site) -> float:
+    """Pa for a metre of the site's water."""
+    return density(site.value("water.temperature")) * GRAVITY
