@@ -65,17 +65,19 @@ def completed(site: Site) -> Site:
     that are there stay as they are.  Raises nothing.
     """
     site = more.with_well_and_use(site)
-    if not site.rows("sections"):
-        return site  # and no answer about a whole supply
     if _falls(site):
         site = _without_pump(site)
-    site = _with_pump(more.hung(site)) if ways.has_pump(site) else _with_datum(site)
+    if ways.has_pump(site):
+        site = more.hung(site)
+    if not site.rows("sections"):
+        return site  # and no answer about a whole supply
+    site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
     return more.with_a_pump_that_suits(_with_pipes(_with_outlet(_to_the_tank(site))))
 
 
 def _falls(site: Site) -> bool:
     """Whether nobody named a pump and the line goes down from where it begins."""
-    if any(path.startswith("pump.") for path in site.facts):
+    if any(path.startswith("pump.") for path in site.facts) or not site.rows("sections"):
         return False
     return _goes_down(site)
 

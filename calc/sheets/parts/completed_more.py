@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 # All our choice.
 DEEP = 8.0  # m; from water further down than this no pump at the top draws much anywhere
+DRILLED = 20.0  # m; a well deeper than this has its pump in it
 LIFTED = (1.5, 2.0, 3.0, 4.0, 6.0)  # heads of the small invented pump, where no other is enough
 SETS = {
     "metric": ("4 bar", "4.5 bar", "5 bar", "6 bar", "7 bar"),
@@ -118,7 +119,9 @@ def hung(site: Site) -> Site:
     level, height = site.value("water.level"), site.value("pump.height")
     if isinstance(height, float) and height < -DEEP:
         return site.put("pump.placement", Fact("in", ASSUMED, HANGS))
-    if isinstance(level, float) and ways.pump_height(site) - level > DEEP:
+    deep = isinstance(level, float) and ways.pump_height(site) - level > DEEP
+    unknown = level is None and (site.value("well.depth") or 0.0) > DRILLED
+    if deep or unknown:
         return site.put("pump.placement", Fact("in", ASSUMED, TOO_DEEP))
     return site
 
@@ -159,6 +162,11 @@ def _pumps(site: Site) -> Iterator[Site]:
         yield site.put("pump.id", Fact(key, ASSUMED, SUITS))
     for times in LIFTED:
         yield _stretched(site, times)
+
+
+def strongest(site: Site) -> Site:
+    """The site with the strongest of the invented pumps.  Raises nothing."""
+    return _stretched(site, LIFTED[-1])
 
 
 def _stretched(site: Site, times: float) -> Site:
