@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from calc.desk import limits
 from calc.desk.said_of import lacking
 from calc.desk.work import ONE_PIPE
 from calc.page.ask_back import main_figure
@@ -12,6 +13,7 @@ from calc.page.ask_back import questions as weighed
 from calc.page.entries import name
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
+from calc.sheets.parts import ways
 
 if TYPE_CHECKING:
     from calc.desk.work import Part, Work
@@ -34,6 +36,7 @@ COUNTS = frozenset((
     "use.showers", "use.sinks", "use.toilets", "use.washers", "use.hoses", "use.troughs",
 ))  # fmt: skip
 ALL_COUNTS = "Showers, sinks, toilets, washing machines, hoses and troughs"
+ALL_OF_IT = "without it there is no answer to: Will it keep up, Will it reach."
 COUNTED_NONE = "how many are there? We counted none, so there is no flow to plan for."
 SLOW = {"keep_up", "panels", "battery"}  # dozens of solutions of these would keep somebody waiting
 
@@ -52,7 +55,7 @@ def questions(work: Work) -> list[Asked]:
     Every assumed value of the first parts is varied and the parts solved again
     (``calc.page.ask_back``).  Raises nothing on input.
     """
-    found, blocked = [], set[str]()
+    found, blocked = [Asked(label, ALL_OF_IT) for label in limits.lacking(work)], set[str]()
     for labels, titles in _blocked(work).items():
         blocked |= set(labels)
         without = "it" if len(labels) == 1 else "these"
@@ -70,9 +73,11 @@ def questions(work: Work) -> list[Asked]:
     said: list[Question] = []
     for one, part in ranked:
         fact = _fact(part.key, one.label)
-        if fact in OURS:
-            continue
+        if fact in OURS or (fact == "pump.set" and ways.sensed_height(work.site)):
+            continue  # a pressure at the pump is not what its sensor is set to
         if fact in COUNTS and one.told.startswith("we used 0"):
+            if work.site.value("use.people") == 0:
+                continue  # nobody lives there to open one
             fact, one = ALL_COUNTS, replace(one, label=ALL_COUNTS, told=COUNTED_NONE)
         moved += not one.turns
         if not one.turns and moved > MOST_MOVED:

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 LONGEST, HIGHEST = 5000.0, 200.0  # m; no further is looked
 STEPS = 24  # halvings: to a millimetre
 LAST = "sections"
+ASKED = {"length": "Length of the pipe", "height": "How far the pipe climbs or falls"}
 
 
 def told(work: Work) -> str:
@@ -30,18 +31,25 @@ def told(work: Work) -> str:
 
     Solves the supply some thirty times. Raises nothing.
     """
-    site = work.site
-    at = len(site.rows(LAST)) - 1
-    row = site.rows(LAST)[at] if at >= 0 else {}
-    missing = [key for key in ("length", "height") if not row.get(key, NOT_KNOWN).known]
+    missing, at = _missing(work.site), len(work.site.rows(LAST)) - 1
     if len(missing) != 1:
         return ""
-    held = _held(site)
+    held = _held(work.site)
     try:
         most = _most(held, at, missing[0])
     except InputError:  # something else is not known
         return ""
     return _said(held, Reader(work.system), missing[0], most)
+
+
+def lacking(work: Work) -> list[str]:
+    """What a customer is asked of the last pipe: its length, how far it climbs.  Raises nothing."""
+    return [ASKED[key] for key in _missing(work.site)]
+
+
+def _missing(site: Site) -> list[str]:
+    rows = site.rows(LAST)
+    return [key for key in ASKED if rows and not rows[-1].get(key, NOT_KNOWN).known]
 
 
 def _held(site: Site) -> Site:

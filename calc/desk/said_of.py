@@ -199,6 +199,8 @@ def assumed_facts(site: Site, reader: Reader) -> Iterator[tuple[str, str]]:
             continue
         if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
             yield "no pump", fact.reason  # the whole answer hangs on it
+        elif slot.key == "pump.id" and fact.standing == ASSUMED:
+            yield _lower(ways.pump_of(site).name), fact.reason
         elif fact.standing == ASSUMED and not is_none(slot, fact):
             yield f"{slot.label} {_told(slot, fact, reader)}", fact.reason
     counted: Counter[tuple[str, str]] = Counter()

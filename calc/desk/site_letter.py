@@ -112,7 +112,7 @@ def _verdict(work: Work, room: Room) -> Iterator[Block]:
         yield Para("Too little is known yet to work anything out.", f"{work.word}.")
         return
     first, told = parts[0], verdict.of(work)
-    decides = first.verdict is not None and first.verdict.level == work.level
+    decides = first.verdict is not None and first.verdict.level == work.level != GOOD
     sentence = said_of.bare(first) if decides else told.sentence
     yield Para(sentence, f"{work.word}.")
     own = _of_their_own(work, parts, sentence)[: room.found]
@@ -145,7 +145,14 @@ def _of_their_own(work: Work, parts: list[Part], told: str) -> list[Part]:
         )
         undrawn = parts[0].key == said_of.CAUSE and one.key in ("keep_up", "pump_match")
         undrawn = undrawn and cannot_draw(work)
-        if _level(one) == GOOD or sentence in seen or again or said_of.lacking(one) or undrawn:
+        if (
+            one.verdict is None
+            or _level(one) == GOOD
+            or sentence in seen
+            or again
+            or said_of.lacking(one)
+            or undrawn
+        ):
             continue
         seen.add(sentence)
         own.append(one)

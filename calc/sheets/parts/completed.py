@@ -72,7 +72,8 @@ def completed(site: Site) -> Site:
     if not site.rows("sections"):
         return site  # and no answer about a whole supply
     site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
-    return more.with_a_pump_that_suits(_with_pipes(_with_outlet(_to_the_tank(site))))
+    site = more.with_counts(_with_outlet(_to_the_tank(site)))
+    return more.with_a_pump_that_suits(_with_pipes(site))
 
 
 def _falls(site: Site) -> bool:

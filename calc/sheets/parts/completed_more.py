@@ -46,19 +46,28 @@ STRETCHED = "not told: an invented pump with the head that this takes"
 NO_PUMP_SUITS = "not told: none of the invented pumps is enough, this one comes nearest"
 HOLDS = "the class that carries what the pump makes with no flow"
 HOUSEHOLD = ("shower", "sink", "toilet", "washer")
-COUNTS = ("use.showers", "use.sinks", "use.toilets", "use.washers")
+COUNTS = {
+    "shower": "use.showers", "sink": "use.sinks", "toilet": "use.toilets", "washer": "use.washers",
+    "hose": "use.hoses", "float": "use.troughs",
+}  # fmt: skip
+AS_OPEN = "as many as open at once, as nobody said how many there are"
+A_DAY = "5 mm"  # of reference ET0; FAO-56, Table 2, from memory: 4 to 7 mm in warm months
+A_DAY_SAID = "usual in a warm month, as neither place nor climate was told; our choice"
+LINE_BORE = {"metric": "13.6 mm", "us": "0.54 in"}  # of a drip line outside 16 mm
+LINE_SAID = "usual of drip lines; our choice"
+OF_CLIMATE = ("drip.climate", "drip.reference", "drip.warmest", "place.latitude")
 TOLD_OF_PUMP = ("pump.id", "pump.curve")
 # What is completed here, of single facts.
 PATHS = (
     "water.level", "well.static", "well.intake", "pump.height", "pump.placement", "store.inflow",
-    "use.people", *TOLD_OF_PUMP,
+    "use.people", "drip.climate", "drip.reference", "drip.bore", *TOLD_OF_PUMP, *COUNTS.values(),
 )  # fmt: skip
 
 
 def with_well_and_use(site: Site) -> Site:
-    """The site with one level of its well for another, the flow to its tank, and nobody in a house
-    where there are animals or beds alone.  Raises nothing."""
-    return _with_people(_with_inflow(_with_levels(site)))
+    """The site with one level of its well for another, the flow to its tank, a usual warm month for
+    its drip lines, and nobody in a house where there are animals or beds alone.  Raises nothing."""
+    return _with_people(_with_drip(_with_inflow(_with_levels(site))))
 
 
 def _with_levels(site: Site) -> Site:
@@ -98,13 +107,35 @@ def _with_inflow(site: Site) -> Site:
     return _told(site, "store.inflow", given.text if wanted else "", AS_GIVEN)
 
 
+def _with_drip(site: Site) -> Site:
+    if not any(path.startswith("drip.") for path in site.facts):
+        return site
+    if not any(_known(site, path) for path in OF_CLIMATE):
+        site = site.put("drip.climate", Fact("known", ASSUMED, A_DAY_SAID))
+        site = site.put("drip.reference", Fact(A_DAY, ASSUMED, A_DAY_SAID))
+    return _told(site, "drip.bore", LINE_BORE[site.system], LINE_SAID)
+
+
 def _with_people(site: Site) -> Site:
     if not (site.rows("animals") or site.rows("beds")) or _known(site, "use.daily"):
         return site
     kinds = {site.word("outlets", row, "kind") for row in site.rows("outlets")}
-    if kinds & set(HOUSEHOLD) or any(site.get(path).known for path in COUNTS):
+    if kinds & set(HOUSEHOLD) or any(_known(site, COUNTS[kind]) for kind in HOUSEHOLD):
         return site  # somebody opens these: how many is asked
     return _told(site, "use.people", "0", NOBODY)
+
+
+def with_counts(site: Site) -> Site:
+    """The site with as many outlets of each kind as open, where no number of any was told."""
+    if any(_known(site, path) for path in COUNTS.values()):
+        return site
+    for at, row in enumerate(site.rows("outlets")):
+        path = COUNTS.get(site.word("outlets", row, "kind"))
+        open_ = [site.cell("outlets", site.rows("outlets")[at], key) for key in ("before", "after")]
+        most = max((int(one) for one in open_ if isinstance(one, int | float)), default=0)
+        if path and most:
+            site = site.put(path, Fact(str(most + int(site.value(path) or 0)), ASSUMED, AS_OPEN))
+    return site
 
 
 # The pump -------------------------------------------------------------------------------------
@@ -178,6 +209,7 @@ def _stretched(site: Site, times: float) -> Site:
     ]
     table = "\n".join(("Flow L/min; Head m; Power W; NPSH m", *rows))
     head = Reader(site.system).show(PUMPS["small"].shut_off_head * times, "head")
+    head = head.replace("\u00a0", " ")
     name = Fact(f"Invented pump of {head} with no flow", ASSUMED, STRETCHED)
     return site.put("pump.id", name).put("pump.curve", Fact(table, ASSUMED, STRETCHED))
 
