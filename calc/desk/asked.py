@@ -38,6 +38,7 @@ COUNTS = frozenset((
 ALL_COUNTS = "Showers, sinks, toilets, washing machines, hoses and troughs"
 ALL_OF_IT = "without it there is no answer to: Will it keep up, Will it reach."
 COUNTED_NONE = "how many are there? We counted none, so there is no flow to plan for."
+COUNTED_OPEN = "how many are there? We counted what was said to open at once."
 SLOW = {"keep_up", "panels", "battery"}  # dozens of solutions of these would keep somebody waiting
 
 
@@ -75,10 +76,11 @@ def questions(work: Work) -> list[Asked]:
         fact = _fact(part.key, one.label)
         if fact in OURS or (fact == "pump.set" and ways.sensed_height(work.site)):
             continue  # a pressure at the pump is not what its sensor is set to
-        if fact in COUNTS and one.told.startswith("we used 0"):
+        if fact in COUNTS:
             if work.site.value("use.people") == 0:
                 continue  # nobody lives there to open one
-            fact, one = ALL_COUNTS, replace(one, label=ALL_COUNTS, told=COUNTED_NONE)
+            told = COUNTED_NONE if one.told.startswith("we used 0") else COUNTED_OPEN
+            fact, one = ALL_COUNTS, replace(one, label=ALL_COUNTS, told=told)
         moved += not one.turns
         if not one.turns and moved > MOST_MOVED:
             break

@@ -53,7 +53,7 @@ def pump(site: Site) -> str:
     if not held.known:
         return f"{NOT_KNOWN}: worked out with an invented middle pump"
     if held.standing == ASSUMED:
-        return f"{NOT_KNOWN}: worked out with {_lower(ways.pump_of(site).name)}"
+        return f"{NOT_KNOWN}: {_lower(ways.pump_of(site).name)} taken"
     invented = not site.get("pump.curve").known
     try:
         name = ways.pump_of(site).name
@@ -63,13 +63,12 @@ def pump(site: Site) -> str:
 
 
 def _lower(words: str) -> str:
-    """Words in the middle of a sentence: an "Invented pump" is "an invented pump" there.
+    """Words in the middle of a sentence.
 
     >>> _lower("Invented small pump (about 450 W)")
-    'an invented small pump (about 450 W)'
+    'invented small pump (about 450 W)'
     """
-    article = "an" if words[:1] in "AEIOU" else "a"
-    return f"{article} {words[:1].lower()}{words[1:]}"
+    return f"{words[:1].lower()}{words[1:]}"
 
 
 def running(pressure_pa: float, reader: Reader, digits: int = 3) -> str:

@@ -44,6 +44,7 @@ NOBODY = "nobody was said to live on this supply"
 SUITS = "not told: the first of the invented pumps that is enough"
 STRETCHED = "not told: an invented pump with the head that this takes"
 NO_PUMP_SUITS = "not told: none of the invented pumps is enough, this one comes nearest"
+TAKEN = frozenset((SUITS, STRETCHED, NO_PUMP_SUITS))  # why a pump is there that nobody named
 HOLDS = "the class that carries what the pump makes with no flow"
 HOUSEHOLD = ("shower", "sink", "toilet", "washer")
 COUNTS = {
