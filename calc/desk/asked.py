@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from calc.desk import limits
 from calc.desk.said_of import lacking
 from calc.desk.work import ONE_PIPE
 from calc.page.ask_back import main_figure
@@ -12,14 +13,32 @@ from calc.page.ask_back import questions as weighed
 from calc.page.entries import name
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
+from calc.sheets.parts import ways
 
 if TYPE_CHECKING:
     from calc.desk.work import Part, Work
     from calc.page.ask_back import Question
 
-MOST = 8  # questions; our choice
-MOST_MOVED = 4  # of what only moves a figure and turns no verdict; our choice
-WEIGHED = 4  # parts whose values are varied; our choice
+# All our choice.
+MOST = 7  # questions
+MOST_MOVED = 3  # of what only moves a figure and turns no verdict
+WEIGHED = 4  # parts whose values are varied
+# What no customer can be asked: margins and shares that whoever answers takes as usual.
+OURS = frozenset((
+    "water.temperature", "use.busy", "use.drip_share", "use.depth", "use.each", "use.leak",
+    "use.smallest", "pump.controller", "pump.motor", "pump.grade", "pump.starts",
+    "pump.least_flow", "pump.sensed", "pump.npsh", "pipes.hottest", "suction.strainer",
+    "store.usable", "fall.wanted", "NPSH margin", "Needed pressure", "Maximum water speed",
+    "Needed pressure at the outlet", "Accepted drop, at start", "Accepted drop, running",
+    "How the pump draws", "Friction loss on the way", "Hot draws a day after a pause",
+))  # fmt: skip
+COUNTS = frozenset((
+    "use.showers", "use.sinks", "use.toilets", "use.washers", "use.hoses", "use.troughs",
+))  # fmt: skip
+ALL_COUNTS = "Showers, sinks, toilets, washing machines, hoses and troughs"
+ALL_OF_IT = "without it there is no answer to: Will it keep up, Will it reach."
+COUNTED_NONE = "how many are there? We counted none, so there is no flow to plan for."
+COUNTED_OPEN = "how many are there? We counted what was said to open at once."
 SLOW = {"keep_up", "panels", "battery"}  # dozens of solutions of these would keep somebody waiting
 
 
@@ -37,7 +56,7 @@ def questions(work: Work) -> list[Asked]:
     Every assumed value of the first parts is varied and the parts solved again
     (``calc.page.ask_back``).  Raises nothing on input.
     """
-    found, blocked = [], set[str]()
+    found, blocked = [Asked(label, ALL_OF_IT) for label in limits.lacking(work)], set[str]()
     for labels, titles in _blocked(work).items():
         blocked |= set(labels)
         without = "it" if len(labels) == 1 else "these"
@@ -55,13 +74,20 @@ def questions(work: Work) -> list[Asked]:
     said: list[Question] = []
     for one, part in ranked:
         fact = _fact(part.key, one.label)
+        if fact in OURS or (fact == "pump.set" and ways.sensed_height(work.site)):
+            continue  # a pressure at the pump is not what its sensor is set to
+        if fact in COUNTS:
+            if work.site.value("use.people") == 0:
+                continue  # nobody lives there to open one
+            told = COUNTED_NONE if one.told.startswith("we used 0") else COUNTED_OPEN
+            fact, one = ALL_COUNTS, replace(one, label=ALL_COUNTS, told=told)
         moved += not one.turns
         if not one.turns and moved > MOST_MOVED:
             break
         if fact not in facts and not any(_is_same(one, other) for other in said):
             facts.add(fact)
             said.append(one)
-            found.append(Asked(one.label, f"{one.told}{_it(part, one.told)}"))
+            found.append(Asked(one.label, _named(part, one.told)))
     return found[:MOST]
 
 
@@ -83,10 +109,13 @@ def _is_worth(one: Question) -> bool:
     return one.turns or not one.told.startswith("we used 0")
 
 
-def _it(part: Part, told: str) -> str:
-    """Which figure “it” is, where a question says so."""
-    main = main_figure(part.answer) if part.answer and " it is " in told else None
-    return f" (“It” is “{main.label}” of “{part.sheet.title}”.)" if main else ""
+def _named(part: Part, told: str) -> str:
+    """What hangs on it, with the figure named that it moves."""
+    main = main_figure(part.answer) if part.answer else None
+    if main is None:
+        return told
+    label = main.label if main.label[1:2].isupper() else main.label[:1].lower() + main.label[1:]
+    return told.replace(" it is ", f" the {label} is ", 1)
 
 
 def _fact(key: str, label: str) -> str:

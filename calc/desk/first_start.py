@@ -12,6 +12,7 @@ from calc.network.static import NONE, highest_pressures
 from calc.page.form import read_values
 from calc.pipe import pipes
 from calc.sheets.keep_up.case import solved, supply_of
+from calc.sheets.parts import completed_more
 from calc.sheets.parts.ways import has_pump
 from calc.site.rows import PUMP
 from calc.units import GALLON_US, LITRE
@@ -219,8 +220,11 @@ class Start:
 
 
 def pump_named(site: Site) -> bool:
-    """Whether the site says which pump it is, by name or by its table."""
-    return any(site.get(path).known for path in ("pump.id", "pump.curve"))
+    """Whether the site says which pump it is, by name or by its table; one that was taken for want
+    of a name is none."""
+    taken = completed_more.TAKEN
+    return any(one.known and one.reason not in taken
+               for one in map(site.get, completed_more.TOLD_OF_PUMP))  # fmt: skip
 
 
 def start(work: Work) -> Start | None:

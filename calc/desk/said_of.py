@@ -52,12 +52,23 @@ def pump(site: Site) -> str:
     held = site.get("pump.id")
     if not held.known:
         return f"{NOT_KNOWN}: worked out with an invented middle pump"
+    if held.standing == ASSUMED:
+        return f"{NOT_KNOWN}: {_lower(ways.pump_of(site).name)} taken"
     invented = not site.get("pump.curve").known
     try:
         name = ways.pump_of(site).name
     except InputError:
         return held.text
     return f"{name} (invented)" if invented and "nvented" not in name else name
+
+
+def _lower(words: str) -> str:
+    """Words in the middle of a sentence.
+
+    >>> _lower("Invented small pump (about 450 W)")
+    'invented small pump (about 450 W)'
+    """
+    return f"{words[:1].lower()}{words[1:]}"
 
 
 def running(pressure_pa: float, reader: Reader, digits: int = 3) -> str:
@@ -175,17 +186,20 @@ def worst_first(work: Work) -> list[Part]:
 def assumed_facts(site: Site, reader: Reader) -> Iterator[tuple[str, str]]:
     """("Suction pipe size 40 mm", why) of a site's assumed facts that are not none or zero.
 
-    The set pressure is not among them: it is said to be assumed where it stands.
+    The set pressure is not among them: it is said to be assumed where it stands; nor is a pump's
+    table, whose pump is.
     """
     submersible = site.get("pump.placement").text == "in"
     for slot in SLOTS:
         fact = site.get(slot.key)
         if submersible and slot.key.startswith("suction."):
             continue  # it stands in its water: nothing hangs on a suction pipe
-        if slot.key == "pump.set":
+        if slot.key in ("pump.set", "pump.curve"):
             continue
         if slot.key == "pump.present" and fact.standing == ASSUMED and fact.text == "no":
             yield "no pump", fact.reason  # the whole answer hangs on it
+        elif slot.key == "pump.id" and fact.standing == ASSUMED:
+            yield _lower(ways.pump_of(site).name), fact.reason
         elif fact.standing == ASSUMED and not is_none(slot, fact):
             yield f"{slot.label} {_told(slot, fact, reader)}", fact.reason
     counted: Counter[tuple[str, str]] = Counter()

@@ -14,6 +14,7 @@ from calc.page.findings import BAD, GOOD, WORDS
 from calc.page.render import WARNING_WORDS, beside
 from calc.sheets.keep_up import falls
 from calc.sheets.parts import ways
+from calc.site.facts import GIVEN
 from calc.site.pack import FROM_A_LINK
 from calc.units import Reader
 
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from calc.desk.asked import Asked
     from calc.desk.blocks import Block
     from calc.desk.opened import Opened
-    from calc.desk.work import Part, Work
+    from calc.desk.work import Left, Part, Work
 
 WORDS_MOST = 250  # of a letter without its questions and its address; our choice
 EXAMPLE = "A worked example with invented numbers, not yours."
@@ -35,6 +36,15 @@ ALWAYS = ("Switch off", "Do not enter", "Wiring near", "Know what is buried")
 UNDRAWN = ("npsh", "below-vacuum", "vacuum-collapse")
 RUNS_OUT = (falls.GIVES, falls.EMPTY)  # of a source or tank that gives less than runs out of it
 OTHERS = ("demand", "tank", "panels", "battery", "cable")  # parts whose sentence is a size
+# Pages that only those are asked about who told something of it: beginnings of its facts' paths
+# (others are everybody's), or rows of a table.
+OF_FACTS = {
+    "panels": ("power.panel", "power.battery", "place."), "battery": ("power.battery", "place."),
+    "cable": ("power.",), "hot_water": ("hot.",), "well": ("well.", "water.yield"),
+    "pressure_tank": ("pressure_tank.", "pump.cut_in"), "drip": ("drip.",),
+    "tank": ("store.", "rain."), "hill_tank": ("store.", "rain."), "demand": ("use.",),
+}  # fmt: skip
+OF_TABLES = {"drip": ("beds",), "hill_tank": ("tanks",), "demand": ("animals", "beds")}
 
 
 @dataclass(frozen=True)
@@ -102,7 +112,7 @@ def _verdict(work: Work, room: Room) -> Iterator[Block]:
         yield Para("Too little is known yet to work anything out.", f"{work.word}.")
         return
     first, told = parts[0], verdict.of(work)
-    decides = first.verdict is not None and first.verdict.level == work.level
+    decides = first.verdict is not None and first.verdict.level == work.level != GOOD
     sentence = said_of.bare(first) if decides else told.sentence
     yield Para(sentence, f"{work.word}.")
     own = _of_their_own(work, parts, sentence)[: room.found]
@@ -135,7 +145,14 @@ def _of_their_own(work: Work, parts: list[Part], told: str) -> list[Part]:
         )
         undrawn = parts[0].key == said_of.CAUSE and one.key in ("keep_up", "pump_match")
         undrawn = undrawn and cannot_draw(work)
-        if _level(one) == GOOD or sentence in seen or again or said_of.lacking(one) or undrawn:
+        if (
+            one.verdict is None
+            or _level(one) == GOOD
+            or sentence in seen
+            or again
+            or said_of.lacking(one)
+            or undrawn
+        ):
             continue
         seen.add(sentence)
         own.append(one)
@@ -287,19 +304,32 @@ def _assumed(work: Work, room: Room, reader: Reader) -> Iterator[Block]:
 def _questions(work: Work, questions: list[Asked] | None) -> Iterator[Block]:
     if questions is None:
         return
-    lines = [f"{one.title.rstrip('?')} was not worked out: {one.lacks} is not known."
-             for one in work.undecided]  # fmt: skip
+    undecided = _by_lack(work.undecided)
+    lines = [f"{lacks[:1].upper()}{lacks[1:]}: without it there is no answer to: "
+             f"{', '.join(titles)}." for lacks, titles in undecided.items()]  # fmt: skip
     lines += [f"{one.label}: {one.told}" for one in questions]
-    wanted: dict[str, list[str]] = {}
-    for one in work.left:
-        if one not in work.undecided:
-            wanted.setdefault(one.lacks, []).append(one.title.rstrip("?"))
-    if wanted:
+    meant = (one for one in work.left if one not in work.undecided and _is_meant(work, one.key))
+    if wanted := _by_lack(one for one in meant if one.lacks not in undecided):
         told = "; ".join(f"{', '.join(titles)} ({lacks})" for lacks, titles in wanted.items())
         lines.append(f"Only if you want these too: {told}.")
     if lines:
         yield Heading("Please tell us, what matters most first")
         yield Items(tuple(lines), numbered=True)
+
+
+def _by_lack(left: Iterable[Left]) -> dict[str, list[str]]:
+    """{what is lacking: titles of what was not worked out for want of it}."""
+    found: dict[str, list[str]] = {}
+    for one in left:
+        found.setdefault(one.lacks, []).append(one.title.rstrip("?"))
+    return found
+
+
+def _is_meant(work: Work, key: str) -> bool:
+    """Whether something was told that a page is about: nobody else wants its questions."""
+    told = [path for path in work.site.facts if work.site.get(path).standing == GIVEN]
+    tables = any(work.site.rows(table) for table in OF_TABLES.get(key, ()))
+    return tables or any(path.startswith(OF_FACTS.get(key, ("",))) for path in told)
 
 
 def _minded(work: Work, room: Room) -> Iterator[Block]:

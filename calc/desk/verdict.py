@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from calc.desk import limits
 from calc.desk.said_of import few, lacking
 from calc.desk.work import all_ways, work_out
 from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
@@ -51,7 +52,7 @@ def found(work: Work) -> tuple[Found, ...]:
     of: dict[int, str] = {}
     all_of: list[Finding] = []
     for one in work.parts:
-        for finding in _of_part(one):
+        for finding in _of_part(one, work):
             if finding.level != "note":
                 all_of.append(finding)
                 of[id(finding)] = one.key
@@ -78,9 +79,11 @@ def overdrawn(work: Work) -> Finding | None:
     )
 
 
-def _of_part(one: Part) -> tuple[Finding, ...]:
+def _of_part(one: Part, work: Work) -> tuple[Finding, ...]:
     if one.answer is not None:
         return one.answer.findings
+    if one.key == "keep_up" and (limit := limits.told(work)):
+        return (unchecked("failed", limit),)
     lacks = lacking(one)
     first = next(iter(one.outcome.errors.values()), "its numbers cannot be read")
     said = f"{few(lacks)} not known" if lacks else first.removesuffix(".")

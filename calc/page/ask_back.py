@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from calc.errors import InputError
 from calc.page.entries import name
 from calc.page.fields import Choice, Count, Number, Rows
+from calc.page.findings import RESULT
 from calc.page.form import work
 from calc.page.given import written
 from calc.page.state import fitted
@@ -88,11 +89,17 @@ def _question(sheet: Sheet, outcome: Outcome, state: State, entry: Field, one: A
     main = main_figure(now)
     moves = max((_change(main, figure) for _, figure in moved), default=0.0) if main else 0.0
     if turned:
-        hangs = [f"with {t.shown} the verdict is “{t.answer.verdict.word}”" for t in turned]
+        hangs = [f"with {t.shown} {_verdict(t.answer)}" for t in turned]
     else:
         hangs = [f"with {shown} it is {said(figure, outcome.reader)}" for shown, figure in moved]
     told = f"we used {one.shown}; {', '.join(hangs)}." if hangs else f"we used {one.shown}."
     return Question(name(entry), told, bool(turned), moves)
+
+
+def _verdict(answer: Answer) -> str:
+    """What a changed verdict is; of a page that only works something out, that nothing is wrong."""
+    word = answer.verdict.word
+    return "nothing is wrong" if word == RESULT else f"the verdict is “{word}”"
 
 
 def _answer(outcome: Outcome) -> Answer:

@@ -52,7 +52,8 @@ def _suction(case: Case, source: Source) -> Iterator[Trouble]:
     usual = practice.suction_lift(water.air_pressure(source.altitude_m))
     if source.lift_m > usual + 1e-9:
         yield Trouble(INLET, "lift-practice", "care", source.lift_m, usual, "length")
-    if source.suction_length_m < abs(source.lift_m) * (1 - 1e-9):
+    # below its water a pump needs no pipe: it may hang in it, or stand at the foot of a tank
+    if source.suction_length_m < source.lift_m * (1 - 1e-9):
         yield Trouble(
             SUCTION, "suction-too-short", "care", source.suction_length_m, source.lift_m, "length"
         )

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.pipe import pipes
+from calc.sheets.parts import completed_more as more
 from calc.sheets.parts import ways
 from calc.sheets.parts.fields import SUCTION_LONG
 from calc.site.demo import FROM_THE_EXAMPLE
@@ -45,11 +46,12 @@ NONE_BEFORE = "a pump in its water has none; as short as can be entered"
 TO_TANK = "the pipe leads to the tank, whose height was told"
 OF_TANK = "that of the tank above, from which the line comes"
 COUNTED = "heights are counted from here, as that of the tank is"
+BEHIND_TANK = "fed from the tank, by a line that was not told"
 FILLED = "the tank fills by a float valve, as nobody said what opens"
 # What is completed, beside the ends and sizes of sections.
 COMPLETED = (
     "pump.present", "pump.set", "pump.height", "pump.sensed", "water.level", "suction.pipe",
-    "suction.length",
+    "suction.length", *(path for path in more.PATHS if path not in ("pump.height", "water.level")),
 )  # fmt: skip
 SHOWER = ("name", "kind", "after")
 COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
@@ -62,17 +64,21 @@ def completed(site: Site) -> Site:
     pump can draw from an assumed level is not told by it: see ``calc.desk.work.lacking``.  Facts
     that are there stay as they are.  Raises nothing.
     """
-    if not site.rows("sections"):
-        return site  # and no answer about a whole supply
+    site = more.with_well_and_use(site)
     if _falls(site):
         site = _without_pump(site)
+    if ways.has_pump(site):
+        site = more.hung(site)
+    if not site.rows("sections"):
+        return site  # and no answer about a whole supply
     site = _with_pump(site) if ways.has_pump(site) else _with_datum(site)
-    return _with_pipes(_with_outlet(_to_the_tank(site)))
+    site = more.with_counts(_with_outlet(_to_the_tank(site)))
+    return more.with_a_pump_that_suits(_with_pipes(site))
 
 
 def _falls(site: Site) -> bool:
     """Whether nobody named a pump and the line goes down from where it begins."""
-    if any(path.startswith("pump.") for path in site.facts):
+    if any(path.startswith("pump.") for path in site.facts) or not site.rows("sections"):
         return False
     return _goes_down(site)
 
@@ -154,11 +160,14 @@ def _to_the_tank(site: Site) -> Site:
     """With a line of unknown end led to the tank above, where that one's height is told."""
     at = len(site.rows("sections")) - 1
     tank = next(iter(site.rows("tanks")), None)
-    if not ways.has_pump(site) or tank is None or site.rows("outlets"):
+    if not ways.has_pump(site) or tank is None:
         return site
     level = tank.get("level", NOT_KNOWN)
     if site.rows("sections")[at].get("height", NOT_KNOWN).known or not level.known:
         return site
+    for row, _ in enumerate(site.rows("outlets")):
+        for moment in ("before", "after"):
+            site = site.put_cell("outlets", row, moment, Fact("0", ASSUMED, BEHIND_TANK))
     return site.put_cell("sections", at, "height", Fact(level.text, ASSUMED, TO_TANK))
 
 
@@ -262,10 +271,10 @@ def _alike(place: Place, one: Fact, other: Fact) -> bool:
 def _with_outlet(site: Site) -> Site:
     """With one shower at the end of the last section, where nothing is said to open; with the
     tank's float valve where the line leads to a tank."""
-    if site.rows("outlets"):
-        return site
-    last = site.rows("sections")[-1]
+    rows, last = site.rows("outlets"), site.rows("sections")[-1]
     tank = last.get("height", NOT_KNOWN).reason == TO_TANK
+    if rows and not tank:
+        return site
     name, kind, why = ("Tank", "float", FILLED) if tank else ("Shower", "shower", ONE_SHOWER)
     outlet: Row = {
         "name": Fact(name, ASSUMED, why),
@@ -273,7 +282,7 @@ def _with_outlet(site: Site) -> Site:
         "kind": Fact(kind, ASSUMED, why),
         "after": Fact("1", ASSUMED, why),
     }
-    return site.put_rows("outlets", (outlet,))
+    return site.put_rows("outlets", (outlet, *rows))
 
 
 def _with_pipes(site: Site) -> Site:

@@ -74,6 +74,16 @@ def _rise(asked: Asked) -> Fact:
     return asked.site.get("pump.sensed") if house else NOT_KNOWN
 
 
+def _holds(asked: Asked) -> bool:
+    return asked.site.value("pump.control") == "speed"
+
+
+def _set(asked: Asked) -> Fact:
+    """What a speed control holds; of a switch what it stops the pump at."""
+    path = "pump.set" if _holds(asked) else "pump.cut_out"
+    return asked.site.best(path)
+
+
 _HEIGHT = known("rise", "pump.sensed")
 FIELDS = (
     replace(known("known", "well.known"), give=_known),
@@ -89,5 +99,6 @@ FIELDS = (
     known("cover", "well.cover"), known("clear", "well.clear"), known("motor", "pump.diameter"),
     known("sleeve", "pump.sleeve"), known("cooling", "pump.cooling"),
     known("drop", "well.drop_pipe"), Binding("sensed", _sensed, _take_sensed, "pump.sensed_at"),
-    replace(_HEIGHT, give=_rise, only=_from_top), known("set", "pump.set"),
+    replace(_HEIGHT, give=_rise, only=_from_top),
+    replace(known("set", "pump.set"), give=_set, only=_holds),
 )  # fmt: skip
