@@ -6,8 +6,9 @@ import pytest
 from calc.desk import asked, limits, verdict
 from calc.desk.work import all_ways, work_out
 from calc.sheets.parts import completed_more, ways
-from calc.sheets.parts.completed import completed
+from calc.sheets.parts.completed import completed, with_reasons
 from calc.site.facts import ASSUMED, Fact
+from calc.site.pack import pack, unpack
 from calc.site.site import Site
 from tests.desk.sites import MADE, worked
 
@@ -127,6 +128,27 @@ def test_drip_lines_without_a_climate_are_worked_out_for_a_usual_month():
     assert "not told" not in part.answer.verdict.sentence
     reasons = [one.reason for one in part.outcome.assumed if one.key == "et"]
     assert reasons == [completed_more.A_DAY_SAID]
+
+
+TOLD = {
+    "deep": made({"water.level": "-40 m", "water.yield": "9 L/min"}, length="80 m", height="10 m"),
+    "tank": made(PUMPED, ("float", "sink"), tanks=({"name": "tank", "level": "9 m"},),
+                 length="200 m"),
+    "line to a tank": made({"pump.height": "-30 m", "water.kind": "well"}, (),
+                           tanks=({"name": "tank", "level": "9 m"},), length="200 m"),
+    "no outlet": made(PUMPED, (), length="60 m", height="4 m"),
+    "no pump": made({}, start="pump", length="300 m", height="-25 m"),
+    "no length": made(PUMPED, height="4 m"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("key", TOLD)
+def test_what_was_completed_once_stays_as_it_is(key):
+    """Links of the desk's pages hold the completed site, and each page completes what it gets."""
+    once = pack(completed(TOLD[key]))
+    again = completed(with_reasons(unpack(once)))
+    assert pack(again) == once
+    assert pack(completed(with_reasons(unpack(pack(again))))) == once
 
 
 # Up to where ------------------------------------------------------------------------------------

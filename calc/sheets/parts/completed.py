@@ -54,6 +54,7 @@ COMPLETED = (
     "suction.length", *(path for path in more.PATHS if path not in ("pump.height", "water.level")),
 )  # fmt: skip
 SHOWER = ("name", "kind", "after")
+TANK = "Tank"  # the outlet by which a line fills the tank it leads to
 COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
 
 
@@ -80,7 +81,13 @@ def _falls(site: Site) -> bool:
     """Whether nobody named a pump and the line goes down from where it begins."""
     if any(path.startswith("pump.") for path in site.facts) or not site.rows("sections"):
         return False
-    return _goes_down(site)
+    return _goes_down(site) or _hangs_on_a_tank(site)
+
+
+def _hangs_on_a_tank(site: Site) -> bool:
+    """Whether outlets hang on the only line, a tank above was told, and no well that fills it."""
+    well = site.get("water.kind").text == "well"
+    return not well and bool(site.rows("outlets")) and _from_the_tank(site) is not None
 
 
 def _goes_down(site: Site) -> bool:
@@ -273,9 +280,9 @@ def _with_outlet(site: Site) -> Site:
     tank's float valve where the line leads to a tank."""
     rows, last = site.rows("outlets"), site.rows("sections")[-1]
     tank = last.get("height", NOT_KNOWN).reason == TO_TANK
-    if rows and not tank:
-        return site
-    name, kind, why = ("Tank", "float", FILLED) if tank else ("Shower", "shower", ONE_SHOWER)
+    if rows and (not tank or site.word("outlets", rows[0], "name") == TANK):
+        return site  # the last: it was completed before
+    name, kind, why = (TANK, "float", FILLED) if tank else ("Shower", "shower", ONE_SHOWER)
     outlet: Row = {
         "name": Fact(name, ASSUMED, why),
         "at": Fact(site.word("sections", last, "to")),

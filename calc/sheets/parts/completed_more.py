@@ -13,7 +13,7 @@ from calc.errors import InputError
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.sheets.parts import ways
-from calc.site.facts import ASSUMED, NOT_KNOWN, Fact
+from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, Fact
 from calc.units import GRAVITY, LITRE, MINUTE, Reader, plain_number
 from calc.water import density
 
@@ -83,13 +83,13 @@ def _with_levels(site: Site) -> Site:
 
 
 def _below(fact: Fact) -> str:
-    """A depth as a height: "63 ft" is at "-63 ft"; "" where it is not known."""
-    return f"-{fact.text}" if fact.known and fact.text[:1].isdigit() else ""
+    """A depth that was told as a height: "63 ft" is at "-63 ft"; "" for others."""
+    return f"-{fact.text}" if fact.standing == GIVEN and fact.text[:1].isdigit() else ""
 
 
 def _depth(fact: Fact) -> str:
-    """A height below the datum as a depth; "" for others."""
-    return fact.text[1:] if fact.known and fact.text[:1] == "-" else ""
+    """A height below the datum that was told as a depth; "" for others."""
+    return fact.text[1:] if fact.standing == GIVEN and fact.text[:1] == "-" else ""
 
 
 def _told(site: Site, path: str, text: str, reason: str) -> Site:
