@@ -20,7 +20,7 @@ from calc.sheets.parts import ways
 from calc.sheets.parts.completed import completed, with_reasons
 from calc.sheets.parts.filling import filled_form
 from calc.site import link
-from calc.site.facts import ASSUMED, GIVEN
+from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN
 from calc.site.pack import pack, unpack
 
 if TYPE_CHECKING:
@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from calc.page.findings import Verdict
     from calc.page.form import Outcome
     from calc.sheets.parts.ways import Way
+    from calc.site.rows import Row
     from calc.site.site import Site
 
 WORST = (BAD, TIGHT, GOOD)
@@ -298,15 +299,26 @@ def way_for(site: Site, key: str, outlet: str) -> str:
 
 
 def all_ways(site: Site) -> tuple[Way, ...]:
-    """The ways to all outlets, each open beside all that is open after; () where none is known."""
+    """The ways to all outlets, each open beside all that is open after; () where none is known.
+
+    What hangs behind a tank that the line fills (``completed``) is on no way of it.
+    """
     moment = ways.NOW if ways.same_open(site) else ways.THEN
     found = []
+    behind = {site.word("outlets", row, "name") for row in site.rows("outlets") if _is_behind(row)}
     for name in ways.outlets(site):
+        if name in behind:
+            continue
         try:
             found.append(ways.way_to_outlet(site, name, moment))
         except InputError:
             continue
     return tuple(found)
+
+
+def _is_behind(row: Row) -> bool:
+    facts = [row.get(key, NOT_KNOWN) for key in ("before", "after")]
+    return all(fact.standing == ASSUMED and fact.text == "0" for fact in facts)
 
 
 def weakest(site: Site) -> str:

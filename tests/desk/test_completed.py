@@ -114,6 +114,7 @@ def test_a_line_to_a_tank_is_asked_what_fills_it_and_not_what_hangs_behind_it():
     first, behind = site.rows("outlets")
     assert (first["name"].text, first["after"].text, behind["after"].text) == ("Tank", "1", "0")
     assert enough(site)
+    assert [one.outlet for one in all_ways(site)] == ["Tank"]
 
 
 def test_drip_lines_without_a_climate_are_worked_out_for_a_usual_month():
