@@ -131,7 +131,8 @@ def _pipe(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
         if after.running is not None:
             left = reader.show(after.running.left, "pressure")
             text = f"{pipe.label}{where} leaves {left} at the outlet."
-            yield Tried("wider", text, after, f"Use {pipe.label}{where}.")
+            uses, laid = f"Use {pipe.label}{where}.", frozenset({worst})
+            yield Tried("wider", text, after, pipe=uses, laid=laid)
 
 
 def _pump(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
@@ -267,7 +268,8 @@ def _line(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
         return
     need = replace(case.need, flow_m3s=state.flow)
     for change in line_changes(case.line_at(state), need, reader, key):
-        yield Tried(change.way, change.text, _changed(case, change), change.does)
+        after = _changed(case, change)
+        yield Tried(change.way, change.text, after, change.does, change.pipe, change.laid)
 
 
 def _changed(case: Case, change: Change) -> Case:
