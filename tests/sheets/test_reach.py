@@ -68,7 +68,14 @@ def test_a_pressure_below_zero_is_said_not_to_be_real(texts):
     found = answer(**texts, **UNCHECKED)
     (running,) = (f for f in found.figures if f.label == RUNNING)
     assert running.value < -101325 and "not a real pressure" in running.note
+    assert "not-real" in keys(found, "note")
     assert "no-water" in keys(found, "stop")
+
+
+def test_the_lowest_pressure_on_the_way_is_said_not_to_be_real_either():
+    found = answer(flow="3000 L/min", highest="14 m", **UNCHECKED)
+    (least,) = (f for f in found.figures if f.label == "Lowest pressure on the way")
+    assert least.value < -101325 and "not a real pressure" in least.note
 
 
 # A stop decides ------------------------------------------------------------------------------
