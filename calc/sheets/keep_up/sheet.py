@@ -170,7 +170,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader, brief=True),
-        cautions=cautions(case),
+        cautions=cautions(case, reader),
         figures=show.figures(case),
         later=later,
     )
@@ -202,7 +202,8 @@ SHEET = Sheet(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",
         "Know what is buried before you dig; a trench can fall in.",
         "Do not enter a well or tank: bad air kills without warning.",
-        "Wiring near water, batteries and inverters: a licensed person must do it, to local codes.",
+        "Wiring near water, batteries and inverters: a licensed person must do it, to local codes. "
+        "Earth (ground) the pump and protect it against lightning.",
         "A hose, trough or tank can draw dirty water back: fit a backflow preventer (local codes).",
         "Fit a relief valve wherever a pump could exceed a rating, also after a reducing valve.",
         "Parts that touch drinking water must be approved for it where you are.",

@@ -231,6 +231,25 @@ def tank_fix(tank_m3: float, reader: Reader) -> str:
     return f"Fit a pressure tank of {reader.show(tank_m3, 'volume')} or more at the pump"
 
 
+def runs_low(least_m3s: float, reader: Reader, worst: SmallDraw | None = None) -> str:
+    """A caution where no small draw is told: what one below the pump's least flow (m3/s) does.
+
+    worst: the one that starts the pump most often, to say how often with the tank there is.
+    """
+    begins = f"Below about {reader.show(least_m3s, 'flow')} the pump cannot run on: a smaller"
+    rate = worst.starts if worst is not None else None
+    if worst is None or rate is None:
+        return (
+            f"{begins} steady draw, such as one drip zone, starts and stops it again and again. "
+            "Enter your smallest to see how often."
+        )
+    number, most = reader.apart(rate, worst.allowed, "number", 2)
+    return (
+        f"{begins} steady draw, such as one drip zone, starts it up to {number} times an hour with "
+        f"this pressure tank; {most} are allowed. Enter your smallest to see how often."
+    )
+
+
 def small_draw_finding(
     small: SmallDraw, draws: str, reader: Reader, at: str = ""
 ) -> Finding | None:

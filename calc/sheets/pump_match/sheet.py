@@ -206,7 +206,7 @@ SHEET = Sheet(
         "over-temperature protection.",
         "Switch off, lock off and let the pressure out before you open a pump or pipe.",
         "Have wiring near water, batteries and inverters done by a licensed person, to local "
-        "codes.",
+        "codes. Earth (ground) the pump and protect it against lightning.",
         "Wells and storage tanks are confined spaces: do not enter; bad air kills without warning.",
         "Parts that touch drinking water must be approved for it where you are.",
         FROST,
