@@ -159,6 +159,7 @@ CHECK_VALVES_EVERY = 60.0  # m of drop pipe; common practice, no source
 LASTING = 100 * 86400.0  # s of pumping without rain that a yield is to last; our choice
 WELL_SHARE = 0.9  # of a well's yield that may be planned on; our choice
 HOSE_VACUUM = 0.2e5  # Pa, most a garden hose takes before it flattens; our choice
+FLOODED_VACUUM = 0.1e5  # Pa, most that friction may leave at a pump below its water; our choice
 SUCTION_LOSS = 1.0  # m, for a suction pipe nobody worked out; our choice
 STRAINER_LOSS = 0.5  # m, for a suction strainer nobody measured, partly clogged; our choice
 LEAST_FLOW_KEPT = 0.5  # of the flow asked for, that a fix by opening less must leave; our choice

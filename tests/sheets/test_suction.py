@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calc import practice
 from calc.page.form import work
 from calc.page.row_text import encode
 from calc.page.state import State
@@ -322,7 +323,31 @@ def test_water_above_the_pump_flows_in():
 def test_water_above_a_pump_that_pulls_a_vacuum_does_not_flow_in_by_itself():
     texts = {"lift": "-1.5 m", "flow": "60 L/min"}
     assert figure(VACUUM, **texts) == pytest.approx(0.17e5, abs=0.01e5)
-    assert "by itself" not in said(**texts) and found("vacuum", **texts) == "note"
+    assert "by itself" not in said(**texts) and found("vacuum", **texts) == "care"
+    few = texts | {"flow": "50 L/min"}
+    assert 0 < figure(VACUUM, **few) <= practice.FLOODED_VACUUM
+    assert found("vacuum", **few) == "note" and word(**few) == "Works"
+
+
+@pytest.mark.parametrize(
+    "texts, first",
+    [
+        ({"flow": "60 L/min"}, "Use "),
+        ({"length": "10 m", "strainer": "4 m", "flow": "40 L/min"}, "The strainer is"),
+        (
+            {"length": "30 m", "flow": "40 L/min", "kind": "pe100-sdr11", "pe100-sdr11": "25"},
+            "Use ",
+        ),
+    ],
+)
+def test_much_vacuum_below_the_water_is_borderline_and_put_right(texts, first):
+    found_ = answer(lift="-1.5 m", **texts)
+    assert figure(VACUUM, lift="-1.5 m", **texts) > practice.FLOODED_VACUUM
+    assert "vacuum" in {one.key for one in found_.findings if one.level == "care"}
+    assert found_.fixes[0].text.startswith(first)
+    for fix in found_.fixes:
+        after = work(SHEET, State("metric", dict(fix.link.values))).answer
+        assert not [one for one in after.findings if one.level != "note"], fix.text
 
 
 def test_water_above_the_pump_asks_for_an_isolating_valve_not_for_a_foot_valve():

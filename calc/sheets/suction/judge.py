@@ -179,8 +179,9 @@ def _notes(case: Case, reader: Reader) -> Iterator[Finding]:
             "A figure below zero cannot happen: the water boils first, and less flows.",
         )
     if case.lift <= 0 < case.vacuum:
+        little = case.lift >= 0 or case.vacuum <= practice.FLOODED_VACUUM * (1 + SLACK)
         yield Finding(
-            "note",
+            "note" if little else "care",
             "vacuum",
             "The water is above the pump, yet friction leaves a vacuum of "
             f"{reader.show(case.vacuum, 'pressure')} there: air can leak in.",
