@@ -350,6 +350,13 @@ def test_much_vacuum_below_the_water_is_borderline_and_put_right(texts, first):
         assert not [one for one in after.findings if one.level != "note"], fix.text
 
 
+def test_a_pump_that_lifts_is_not_kept_from_priming_by_a_check_valve():
+    assert any(
+        "self-priming" in one and "check valve" in one for one in answer(lift="3 m").cautions
+    )
+    assert not any("check valve" in one for one in answer(lift="-3 m").cautions)
+
+
 def test_water_above_the_pump_asks_for_an_isolating_valve_not_for_a_foot_valve():
     told = " ".join(answer(lift="-2 m", foot="0").cautions)
     assert "isolating valve" in told and "foot valve" not in told.lower()
@@ -673,10 +680,3 @@ def test_unknown_strokes_are_not_checked_and_what_would_work_works():
 def test_the_pulsing_cases_of_the_guide_are_as_it_says():
     texts = {"lift": "2 m", "chambers": "2", "strokes": "100 rpm"}
     assert word(**texts) == "Does not work" and word(**texts, stub="0.5 m") == "Works"
-
-
-def test_a_pump_that_lifts_is_not_kept_from_priming_by_a_check_valve():
-    assert any(
-        "self-priming" in one and "check valve" in one for one in answer(lift="3 m").cautions
-    )
-    assert not any("check valve" in one for one in answer(lift="-3 m").cautions)
