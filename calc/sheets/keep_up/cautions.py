@@ -9,7 +9,7 @@ from calc.pump.curve import DisplacementPump
 from calc.sheets.keep_up.falls import tanks
 from calc.sheets.keep_up.pump_signs import unasked_draw
 from calc.sheets.parts.line_cautions import PRIMES, pipe_cautions
-from calc.sheets.parts.small_draw import runs_low
+from calc.sheets.parts.small_draw import cycles
 
 if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case
@@ -57,5 +57,5 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
         found.append("Fit a foot valve, and let the suction pipe rise all the way to the pump.")
     small = unasked_draw(case)
     if small is not None:
-        found.append(runs_low(small.least_known or 0.0, reader, small))
+        found.append(cycles(small, reader))
     return tuple(found)

@@ -34,7 +34,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
-from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
+from calc.sheets.parts.line_cautions import DRAWN_IN, EARTH, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
@@ -202,13 +202,13 @@ SHEET = Sheet(
         "Switch off, lock off and let the pressure out before you open a pump or a pipe.",
         "Know what is buried before you dig; a trench can fall in.",
         "Do not enter a well or tank: bad air kills without warning.",
-        "Wiring near water, batteries and inverters: a licensed person must do it, to local codes. "
-        "Earth (ground) the pump and protect it against lightning.",
+        "Wiring near water, batteries and inverters: a licensed person must do it, to local codes.",
         "A hose, trough or tank can draw dirty water back: fit a backflow preventer (local codes).",
         "Fit a relief valve wherever a pump could exceed a rating, also after a reducing valve.",
         "Parts that touch drinking water must be approved for it where you are.",
         FROST,
         DRAWN_IN,
+        EARTH,
     ),
     sources=(
         "Friction: Darcy-Weisbach with Colebrook (1939); fittings: Crane TP-410, from memory.",

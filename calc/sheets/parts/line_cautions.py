@@ -38,6 +38,7 @@ CHECK_VALVE = (
     "A check valve after the pump keeps the line full and under pressure while the pump rests "
     "(common practice).",
 )
+EARTH = "Earth (ground) the pump and protect it against lightning, to local codes."
 PRIMES = "A check valve after a self-priming pump can stop it priming."
 GRIT = (
     "Iron, manganese and sediment stain, and clog filters, valves and drippers: have the water "

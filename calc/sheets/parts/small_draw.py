@@ -242,23 +242,25 @@ def tank_fix(tank_m3: float, reader: Reader) -> str:
     return f"Fit a pressure tank of {reader.show(tank_m3, 'volume')} or more at the pump"
 
 
-def runs_low(least_m3s: float, reader: Reader, worst: SmallDraw | None = None) -> str:
-    """A caution where no small draw is told: what one below the pump's least flow (m3/s) does.
-
-    worst: the one that starts the pump most often, to say how often with the tank there is.
-    """
-    begins = f"Below about {reader.show(least_m3s, 'flow')} the pump cannot run on: a smaller"
-    rate = worst.starts if worst is not None else None
-    if worst is None or rate is None:
-        return (
-            f"{begins} steady draw, such as one drip zone, starts and stops it again and again. "
-            "Enter your smallest to see how often."
-        )
-    number, most = reader.apart(rate, worst.allowed, "number", 2)
+def runs_low(least_m3s: float, reader: Reader) -> str:
+    """A caution where no small draw is told: what one below the pump's least flow (m3/s) does."""
     return (
-        f"{begins} steady draw, such as one drip zone, starts it up to {number} times an hour with "
-        f"this pressure tank; {most} are allowed. Enter your smallest to see how often."
+        f"Below about {reader.show(least_m3s, 'flow')} the pump cannot run on: a smaller steady "
+        "draw, such as one drip zone, starts and stops it again and again. Enter your smallest to "
+        "see how often."
     )
+
+
+def cycles(worst: SmallDraw, reader: Reader) -> str:
+    """The same for a supply whose pump may be assumed: no figure of the pump stands in it.
+
+    worst: the draw below the pump's least flow that starts it most often.
+    """
+    begins = "Below its least flow the pump cannot run on: a small steady draw, such as one drip"
+    if worst.starts is None:
+        return f"{begins} zone, starts and stops it again and again."
+    most = reader.show(worst.allowed, "number", 2)
+    return f"{begins} zone, starts it more than {most} times an hour with this pressure tank."
 
 
 def small_draw_finding(

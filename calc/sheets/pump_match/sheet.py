@@ -30,7 +30,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
-from calc.sheets.parts.line_cautions import DIG, DRAWN_IN, FROST
+from calc.sheets.parts.line_cautions import DIG, DRAWN_IN, EARTH, FROST
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
@@ -206,12 +206,13 @@ SHEET = Sheet(
         "over-temperature protection.",
         "Switch off, lock off and let the pressure out before you open a pump or pipe.",
         "Have wiring near water, batteries and inverters done by a licensed person, to local "
-        "codes. Earth (ground) the pump and protect it against lightning.",
+        "codes.",
         "Wells and storage tanks are confined spaces: do not enter; bad air kills without warning.",
         "Parts that touch drinking water must be approved for it where you are.",
         FROST,
         DRAWN_IN,
         DIG,
+        EARTH,
     ),
     sources=(
         "Affinity laws: Karassik, Pump Handbook; definitions as in ISO 17769-1.",
