@@ -73,6 +73,14 @@ class Solution:
         link = self.network.link(name)
         return self.heads[link.start] - self.heads[link.end]
 
+    def lost(self, name: str) -> float:
+        """Head lost along a link the way its water runs, m; negative for a gain.
+
+        A link's row may be drawn towards the water it comes from: then its flow is negative, and
+        so is ``loss``.
+        """
+        return self.loss(name) if self.flows[name] >= -SEEPING else -self.loss(name)
+
     @cached_property
     def supplied(self) -> dict[str, float]:
         """Net flow out of each level, m3/s; negative where water runs in."""

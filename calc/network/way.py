@@ -137,8 +137,8 @@ def largest_loss(solution: Solution, way: Sequence[str]) -> str:
     solution: ``Solution``; way: names of links.  Raises KeyError for an unknown name.
     """
     lossy = [one for one in way if not isinstance(solution.network.link(one), PumpSet)]
-    worst = max(lossy, key=solution.loss, default="")
-    return worst if worst and solution.loss(worst) > 0 else ""
+    worst = max(lossy, key=solution.lost, default="")
+    return worst if worst and solution.lost(worst) > 0 else ""
 
 
 def kind_on(network: Network, way: Sequence[str], name: str) -> str:
@@ -226,11 +226,11 @@ def _likely(solution: Solution, way: Sequence[str], name: str) -> bool:
     link = solution.network.link(name)
     if isinstance(link, PumpSet):
         return solution.flows[name] > SEEPING and not solution.pump(name).held
-    most = solution.loss(largest_loss(solution, way) or name)
+    most = solution.lost(largest_loss(solution, way) or name)
     starved = any(one.row in _on_way(solution.network, way) for one in suction(solution))
     if kind_on(solution.network, way, name) == "suction" and starved:
         return True
-    return solution.loss(name) >= LIKELY * most
+    return solution.lost(name) >= LIKELY * most
 
 
 def _lossless(solution: Solution, way: Sequence[str], place: str) -> float:
@@ -256,8 +256,8 @@ def open_state(solution: Solution, outlet: str) -> OutletState:
 
 
 def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Eased:
-    network, loss = solution.network, solution.loss(name)
-    beyond = _beyond(network, network.link(name))
+    network, loss = solution.network, solution.lost(name)
+    beyond = _beyond(network, network.link(name), solution.flows[name] < -SEEPING)
     raised = {
         one: head + max(loss, 0.0) if one in beyond else head
         for one, head in solution.heads.items()
@@ -268,9 +268,13 @@ def _ease(solution: Solution, way: Sequence[str], name: str, place: str) -> Ease
     return Eased(name, kind_on(network, way, name), loss, gain)
 
 
-def _beyond(network: Network, link: Link) -> set[str]:
-    """Places reached through a link's end and not otherwise; none where it is part of a loop."""
-    found, left = {link.end}, [link.end]
+def _beyond(network: Network, link: Link, backwards: bool) -> set[str]:
+    """Places reached through a link and not otherwise; none where it is part of a loop.
+
+    backwards: whether water runs from its end to its start.
+    """
+    near, far = (link.end, link.start) if backwards else (link.start, link.end)
+    found, left = {far}, [far]
     while left:
         here = left.pop()
         for other in network.links:
@@ -280,7 +284,7 @@ def _beyond(network: Network, link: Link) -> set[str]:
             if there not in found:
                 found.add(there)
                 left.append(there)
-    return set() if link.start in found else found
+    return set() if near in found else found
 
 
 def _on_way(network: Network, way: Sequence[str]) -> set[str]:

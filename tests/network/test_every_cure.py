@@ -9,7 +9,7 @@ from calc.network.findings import troubles
 from calc.network.outlets import FixedFlow, LimitedShower, Outlet
 from calc.network.parts import Device, Level, Network, Place, PumpSet, Run
 from calc.network.solve import solve
-from calc.network.way import bottleneck, sufferers, way_to
+from calc.network.way import bottleneck, largest_loss, sufferers, way_to
 from calc.pipe import pipes
 from calc.pump import invented as pumps_demo
 from tests.network.every_cure import Costs, Hill, cures
@@ -65,6 +65,19 @@ CASES = [
 def test_the_part_made_worst_is_named_as_the_bottleneck(changes, row, kind):
     found = bottleneck(solve(supply(**changes)), "shower")
     assert (found.row, found.kind) == (row, kind)
+
+
+@pytest.mark.parametrize("ends", [("hill", "house"), ("house", "hill")])
+def test_a_pipe_drawn_against_its_water_is_as_much_the_bottleneck(ends):
+    pipe = {size: pipes.pipe("pe100-sdr11", size) for size in ("20", "40")}
+    links = (Run("long", *ends, pipe["20"], 1000.0), Run("short", "house", "tap", pipe["40"], 10.0))
+    draw = (Outlet("shower", "tap", SHOWER, wanted_pa=1.0 * BAR),)
+    places = (Place("house", 0.0), Place("tap", 0.0))
+    solution = solve(Network(places, (Level("hill", 13.0),), links, draw))
+    found = bottleneck(solution, "shower")
+    assert (found.row, found.kind, found.enough) == ("long", "pipe", True)
+    assert found.ranked[0].loss_m == pytest.approx(13.0 - solution.heads["house"])
+    assert largest_loss(solution, way_to(solution, "tap")) == "long"
 
 
 def test_a_bottleneck_says_whether_easing_it_is_enough():

@@ -21,7 +21,7 @@ class Topic:
 TOPICS = (
     Topic(
         "lightning", r"lightning",
-        "panels battery direct panel_place cable well hill_tank day",
+        "panels battery direct panel_place cable well hill_tank day keep_up pump_match",
         "metal out of doors, high up, or a long cable to a pump",
     ),
     Topic(
@@ -55,6 +55,11 @@ TOPICS = (
         "reach keep_up pipe suction pump_match surge gravity well hill_tank drip sprinkler "
         "direct panel_place cable day fault",
         "a pipe or a cable that is buried",
+    ),
+    Topic(
+        "iron and sediment", r"Iron.*sediment.*water tested",
+        "well tank",
+        "water out of the ground, and where what it carries settles",
     ),
     Topic(
         "scalding", r"\b[Ss]cald",

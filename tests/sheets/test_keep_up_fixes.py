@@ -264,3 +264,24 @@ def test_where_height_leaves_too_little_no_pipe_is_offered():
     assert static == pytest.approx(2.04, abs=0.01)  # under the 2.07 bar needed with no flow
     assert not any(fix.text.startswith("Lay") for fix in answer.fixes)
     assert "with no flow" in answer.verdict.sentence
+
+
+UP = {"ask": "rows", "taps": "Shower,house,shower,0,1", "tanks": "hill,25", "set": "1.0 bar"}
+
+
+@pytest.mark.parametrize(
+    "runs, named",
+    [
+        ("pump,house,140,12;house,hill,1000,13,pe100-sdr11/20", "from house to hill"),
+        ("pump,house,140,12;house,hill,1000,13,pe100-sdr11/32", "from house to hill"),
+        ("pump,house,140,12;pump,hill,1000,25,pe100-sdr11/20", "from pump to hill"),
+    ],
+)
+def test_a_narrow_pipe_that_a_tank_feeds_backwards_is_named_and_widened(runs, named):
+    answer = work(SHEET, State(texts={"runs": runs} | UP)).answer
+    if answer.verdict.word == "Does not work":
+        assert answer.verdict.sentence.endswith(f"is lost {named}.")
+    wider = next(one for one in answer.fixes if one.text.startswith("Lay 40 mm"))
+    assert f"{named}." in wider.text
+    found = opened(wider)
+    assert not [one for one in found.findings if one.level != "note"]

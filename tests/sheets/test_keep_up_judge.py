@@ -1,5 +1,7 @@
 """What the keep_up sheet finds: each case asks for the finding that its figures call for."""
 
+import re
+
 import pytest
 
 from calc import practice, water
@@ -331,3 +333,34 @@ def test_the_link_to_the_suction_sheet_opens_without_an_error():
         one = answer(house(), lift=lift, suctionlong="4 m")
         link = next(link for link in one.links if link.sheet == "suction")
         assert work(sheet("suction"), State(texts=dict(link.values))).errors == {}
+
+
+# Draws that nobody told of ---------------------------------------------------------------------
+
+BOTH = {"ask": "rows", "taps": "Shower,house,shower,0,2", "runs": "pump,house,30,12"}
+
+
+def cycling(**texts):
+    found = work(SHEET, State(texts=BOTH | texts)).answer
+    return [one for one in found.cautions if "cannot run on" in one]
+
+
+@pytest.mark.parametrize("tank", ["2 L", "50 L"])
+def test_a_small_tank_is_said_to_let_the_pump_cycle_at_a_draw_nobody_told_of(tank):
+    (said,) = cycling(tank=tank)
+    assert "more than 20 times an hour with this pressure tank" in said
+    assert "L/min" not in said  # the pump, and so its least flow, may be assumed
+    close = work(SHEET, State(texts=BOTH | {"tank": tank, "least": "6 L/min", "draw": "5.9 L/min"}))
+    (found,) = (one for one in close.answer.findings if one.key == "least-flow")
+    rate = re.search(r"up to ([\d\u202f]+) times an hour", found.text)[1].replace("\u202f", "")
+    assert float(rate) > 20
+    assert len(cycling(tank=tank, taps="Shower,house,shower,0,2;Hose,house,hose,0,1")) == 1
+
+
+def test_no_cycling_is_said_where_the_draw_is_told_or_the_tank_spaces_the_starts():
+    assert cycling(tank="2 L", draw="3 L/min") == []
+    assert cycling(tank="2 L", taps="Shower,house,shower,0,2;Drops,house,steady,0,1,3 L/min") == []
+    assert cycling(tank="500 L") == []
+    assert cycling(tank="2 L", drive="full") == []
+    (said,) = cycling(tank="?")
+    assert "again and again" in said

@@ -471,3 +471,16 @@ def test_links_open_without_an_error(system):
             known = {entry.key for entry in sheet(link.sheet).fields}
             if "line" not in link.values or "line" in known:
                 assert work(sheet(link.sheet), State(system, dict(link.values))).errors == {}, link
+
+
+@pytest.mark.parametrize("flow, noted", [("3000 L/min", True), ("15 L/min", False)])
+def test_a_pressure_below_a_vacuum_is_said_not_to_happen(flow, noted):
+    found = answer(line="140 m,12 m,pe100-sdr11/32", flow=flow)
+    assert (figure(found, "Running pressure at the outlet") < -101325) is noted
+    assert ("not-real" in {one.key for one in found.findings}) is noted
+
+
+def test_a_hose_comes_with_what_a_hose_is_not_made_for():
+    said = [one for one in answer(kind="hose", line="").cautions if one.startswith("A garden hose")]
+    assert len(said) == 1 and "drinking water" in said[0]
+    assert not any("garden hose" in one for one in answer(kind="pe100-sdr11", line="").cautions)

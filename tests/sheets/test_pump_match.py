@@ -1,10 +1,12 @@
 """The pump-and-pipe sheet: what it finds, judged from its figures; its fixes; its pasted table."""
 
 import math
+import re
 from functools import partial
 
 import pytest
 
+from calc import practice
 from calc.page.form import work
 from calc.page.row_text import encode
 from calc.page.state import State
@@ -698,3 +700,45 @@ def test_a_deeper_pumping_level_never_raises_the_flow(pump):
         }
         flows.append(told.get(MOST, 0.0))  # none: it reaches the pressure with no flow
     assert flows == sorted(flows, reverse=True) and flows[0] > 0
+
+
+# Little at the sensor, much from a narrow pipe -----------------------------------------------
+
+ONE = {"line": "", "kind": "pe100-sdr11", "pe100-sdr11": "40", "set": "3.5 bar", "pump": "middle"}
+
+
+@pytest.mark.parametrize("lift, sensed", [("4 m", "30 m"), ("2 m", "24 m")])
+def test_no_control_is_advised_to_hold_next_to_nothing(lift, sensed):
+    texts = ONE | {"flow": "15 L/min", "lift": lift, "climb": "12 m", "sensed": sensed}
+    advised = [fix for fix in fixes(**texts) if fix.link and fix.link.values.get("set")]
+    assert advised
+    for fix in advised:
+        held = parse(fix.link.values["set"], "pressure", "bar").value
+        assert held >= practice.LEAST_CONTROL * (1 - 1e-9)
+        after = work(SHEET, State("metric", dict(fix.link.values))).answer
+        assert not [one for one in after.findings if one.level != "note"]
+
+
+def test_a_sensor_far_above_the_outlet_is_said_to_be_odd():
+    texts = ONE | {"flow": "15 L/min", "climb": "12 m"}
+    assert found("sensor-high", **texts, sensed="22.1 m") == "note"
+    assert found("sensor-high", **texts, sensed="21.9 m") == ""
+
+
+def test_a_set_pressure_that_hardly_any_control_holds_is_noted():
+    texts = ONE | {"climb": "2 m", "flow": "5 L/min"}
+    assert found("set-low", **texts | {"set": "0.49 bar"}) == "note"
+    assert found("set-low", **texts | {"set": "0.5 bar"}) == ""
+
+
+def test_friction_beyond_any_pump_asks_for_a_wider_pipe():
+    texts = ONE | {"climb": "12 m", "length": "140 m"}
+    (fix,) = fixes(**texts, flow="600 L/min")
+    assert "Look for" not in fix.text and fix.text.startswith("The pipe is the bottleneck: ")
+    size, head = re.search(r"In (\d+) mm .* at ([\d.]+)\u00a0m\.$", fix.text).groups()
+    wide = answer(**texts | {"pe100-sdr11": size}, flow="600 L/min")
+    # what is advised is sure, a tenth over what works
+    assert figure(wide, "Head needed") <= float(head) <= 1.1 * figure(wide, "Head needed")
+    assert figure(wide, "Water speed") < practice.SPEED_CARE
+    (fix,) = fixes(**texts, flow="3000 L/min")
+    assert fix.text.endswith("Even 110 mm PE 100 SDR 11 is too narrow for it: open less at once.")

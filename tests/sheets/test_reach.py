@@ -10,6 +10,7 @@ import pytest
 from calc import practice, water
 from calc.page.form import work
 from calc.page.state import State
+from calc.pipe import pipes
 from calc.sheets import sheet
 from calc.sheets.reach.sheet import SHEET
 from calc.units import FOOT, GRAVITY, PSI
@@ -67,7 +68,14 @@ def test_a_pressure_below_zero_is_said_not_to_be_real(texts):
     found = answer(**texts, **UNCHECKED)
     (running,) = (f for f in found.figures if f.label == RUNNING)
     assert running.value < -101325 and "not a real pressure" in running.note
+    assert "not-real" in keys(found, "note")
     assert "no-water" in keys(found, "stop")
+
+
+def test_the_lowest_pressure_on_the_way_is_said_not_to_be_real_either():
+    found = answer(flow="3000 L/min", highest="14 m", **UNCHECKED)
+    (least,) = (f for f in found.figures if f.label == "Lowest pressure on the way")
+    assert least.value < -101325 and "not a real pressure" in least.note
 
 
 # A stop decides ------------------------------------------------------------------------------
@@ -399,3 +407,69 @@ def test_a_pipe_of_ones_own_too_rough_names_its_field_and_a_remedy():
 def test_a_pipe_of_ones_own_has_no_rating_to_check():
     found = answer(kind="own", bore="30 mm")
     assert "no-rating" in keys(found, "care") and found.verdict.level == "tight"
+
+
+# The height, and a pipe laid twice -----------------------------------------------------------
+
+HIGH = {"pressure": "6 bar", "climb": "40 m", "length": "1.2 km", "use": "own", "wanted": "2 bar"}
+ONE = {"line": "", "kind": "pe100-sdr11", "pe100-sdr11": "25", "extra": "0", "most": "60 L/min"}
+
+
+def opened(fix):
+    outcome = work(SHEET, State("metric", dict(fix.link.values)))
+    assert outcome.errors == {}
+    return outcome.answer
+
+
+@pytest.mark.parametrize(
+    "texts",
+    [{**HIGH, "flow": "12 L/min"}, {"climb": "5 m", "highest": "40 m", "flow": "41.9 L/min"}],
+)
+def test_where_height_and_pipe_both_take_too_much_both_are_put_right_together(texts):
+    found = answer(**ONE, **texts)
+    assert found.verdict.level == "bad"
+    (fix,) = found.fixes
+    assert fix.text.startswith("The height is the bottleneck, and the pipe is narrow for it. With ")
+    assert "at the start, 32 mm PE 100 SDR 11 leaves" in fix.text
+    assert not keys(opened(fix), "stop", "care")
+
+
+@pytest.mark.parametrize(
+    "texts, named",
+    [
+        ({"pressure": "5 bar", "climb": "200 m"}, "the highest point takes 19.6 bar"),
+        ({"pressure": "5 bar", "climb": "20 m", "highest": "200 m"}, "takes 19.6 bar"),
+        (
+            {"pressure": "19.9 bar", "climb": "200 m", "kind": "copper-en", "copper-en": "28x1p0"},
+            "with no flow 0.304 bar is left at the outlet; 2.20 bar would be enough.",
+        ),
+    ],
+)
+def test_where_no_fix_is_found_the_height_is_named_if_it_takes_the_pressure(texts, named):
+    found = answer(**ONE | {"use": "own", "wanted": "2 bar", "flow": "12 L/min"} | texts)
+    (fix,) = found.fixes
+    assert fix.text.startswith("No change we tried is enough. The height is the bottleneck: ")
+    assert named in fix.text.replace("\u00a0", " ")
+
+
+def test_of_two_pipes_laid_one_after_the_other_the_last_alone_is_named():
+    deep = {"climb": "5 m", "lowest": "-150 m", "highest": "30 m", "flow": "41.9 L/min"}
+    found = answer(**ONE, **deep)
+    (fix,) = found.fixes
+    assert fix.text.startswith("Do all of this. ")
+    assert fix.text.count("Use ") == 1
+    after = opened(fix)
+    assert not keys(after, "stop", "care")
+    kind = fix.link.values["kind"]
+    assert f"Use {pipes.pipe(kind, fix.link.values[kind]).label}." in fix.text
+
+
+def test_a_line_from_open_water_is_told_of_no_pump_that_it_has():
+    fall = {"pressure": "0", "climb": "-20 m", "length": "300 m", "flow": "15 L/min"}
+    found = answer(**ONE, **fall)
+    (fix,) = [one for one in found.fixes if "at the start" in one.text]
+    assert "The pump must" not in fix.text
+    said = re.search(r"L/min, or a water level ([\d.]+)\u00a0m higher\.$", fix.text)
+    after = opened(fix)
+    lower = answer(**ONE, **fall | {"climb": f"{-20 - float(said[1])} m"})
+    assert figure(after, RUNNING) == pytest.approx(figure(lower, RUNNING), rel=2e-3)

@@ -176,3 +176,25 @@ def test_a_weaker_charge_a_stricter_motor_and_a_smaller_draw_count(key):
 
     assert rate(starts="40 per hour")[0] == "note" and rate(starts="20 per hour")[0] == "care"
     assert int(rate(precharge="1 bar")[1]) > int(rate()[1]) > int(rate(draw="1 L/min")[1])
+
+
+@pytest.mark.parametrize("has", [{"tank": "20 L"}, {"tank": ""}])
+@pytest.mark.parametrize("key", PAGES)
+def test_a_draw_that_the_pump_does_not_outdo_starts_it_never(key, has):
+    smallest = "smallest" if key == "pressure_tank" else "draw"
+    texts = {smallest: "200 L/min", "least": "300 L/min"} | has
+    if key == "pressure_tank":
+        texts |= {"control": "speed", "refill": "60 L/min"}
+        texts |= {"has": "tank"} if has["tank"] else {"has": "none"}
+    found = work(sheet(key), State("metric", texts)).answer
+    (one,) = (one for one in found.findings if one.key == KEY)
+    assert one.level == "note" and "it never stops" in one.text and "an hour" not in one.text
+    assert not any("least flow" in fix.text for fix in found.fixes)
+
+
+def test_a_draw_just_below_what_the_pump_gives_starts_it_seldom():
+    texts = {"control": "speed", "has": "tank", "tank": "20 L", "refill": "60 L/min"}
+    texts |= {"least": "300 L/min", "smallest": "59 L/min"}
+    found = work(sheet("pressure_tank"), State("metric", texts)).answer
+    level, rate = judged(found)
+    assert level and float(rate) > 0

@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calc import practice
 from calc.page.form import work
 from calc.page.render import plain
 from calc.page.row_text import encode
@@ -324,7 +325,38 @@ def test_water_above_the_pump_flows_in():
 def test_water_above_a_pump_that_pulls_a_vacuum_does_not_flow_in_by_itself():
     texts = {"lift": "-1.5 m", "flow": "60 L/min"}
     assert figure(VACUUM, **texts) == pytest.approx(0.17e5, abs=0.01e5)
-    assert "by itself" not in said(**texts) and found("vacuum", **texts) == "note"
+    assert "by itself" not in said(**texts) and found("vacuum", **texts) == "care"
+    few = texts | {"flow": "50 L/min"}
+    assert 0 < figure(VACUUM, **few) <= practice.FLOODED_VACUUM
+    assert found("vacuum", **few) == "note" and word(**few) == "Works"
+
+
+@pytest.mark.parametrize(
+    "texts, first",
+    [
+        ({"flow": "60 L/min"}, "Use "),
+        ({"length": "10 m", "strainer": "4 m", "flow": "40 L/min"}, "The strainer is"),
+        (
+            {"length": "30 m", "flow": "40 L/min", "kind": "pe100-sdr11", "pe100-sdr11": "25"},
+            "Use ",
+        ),
+    ],
+)
+def test_much_vacuum_below_the_water_is_borderline_and_put_right(texts, first):
+    found_ = answer(lift="-1.5 m", **texts)
+    assert figure(VACUUM, lift="-1.5 m", **texts) > practice.FLOODED_VACUUM
+    assert "vacuum" in {one.key for one in found_.findings if one.level == "care"}
+    assert found_.fixes[0].text.startswith(first)
+    for fix in found_.fixes:
+        after = work(SHEET, State("metric", dict(fix.link.values))).answer
+        assert not [one for one in after.findings if one.level != "note"], fix.text
+
+
+def test_a_pump_that_lifts_is_not_kept_from_priming_by_a_check_valve():
+    assert any(
+        "self-priming" in one and "check valve" in one for one in answer(lift="3 m").cautions
+    )
+    assert not any("check valve" in one for one in answer(lift="-3 m").cautions)
 
 
 def test_water_above_the_pump_asks_for_an_isolating_valve_not_for_a_foot_valve():
@@ -517,7 +549,9 @@ def test_works_always_means_npsh_its_margin_the_usual_lift_and_no_great_speed(
     usual = 4.572 * _pressure_of_air(altitude) / 101325
     enough = values[AVAILABLE] >= values[REQUIRED] + 0.6 - 1e-9
     slow = flow / 60000 / (math.pi / 4 * 0.026**2) < 2.4
-    assert (word(**texts) == "Works") == (enough and lift <= usual + 1e-6 and slow)
+    flows_in = lift >= 0 or values.get(VACUUM, 0.0) <= practice.FLOODED_VACUUM
+    good = enough and lift <= usual + 1e-6 and slow and flows_in
+    assert (word(**texts) == "Works") == good
 
 
 @pytest.mark.parametrize("seed", range(4))

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 
 MOST_TANKS = 12  # on one line, tried; our choice
 LOWER_BY = 0.1  # m, that a crest is laid below the pressure line; our choice
+WHOLE = frozenset({0})  # sections laid anew: the line is one pipe
 NONE = "No change we tried is enough; a pump may be."
 
 
@@ -66,7 +67,8 @@ def _wider(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
     for pipe in larger_pipes(case.fall.pipe, practice.MOST_SIZES_UP):
         changed = case.with_pipe(pipe)
         left = reader.show(changed.left, "pressure")
-        yield Tried("wider", f"{pipe.label} leaves {left}.", changed, f"Use {pipe.label}.")
+        yield Tried("wider", f"{pipe.label} leaves {left}.", changed,
+                    pipe=f"Use {pipe.label}.", laid=WHOLE)  # fmt: skip
 
 
 def _less(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
@@ -138,7 +140,8 @@ def _tougher(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
         pipe = as_wide(kind, old)
         if pipe is not None:
             text = f"{pipe.label} is made for this pressure and heat."
-            yield Tried("kind", text, case.with_pipe(pipe), f"Use {pipe.label}.")
+            uses = f"Use {pipe.label}."
+            yield Tried("kind", text, case.with_pipe(pipe), pipe=uses, laid=WHOLE)
 
 
 def _linked(case: Case, after: Case, values: Values, reader: Reader) -> Link:

@@ -7,10 +7,13 @@ from typing import TYPE_CHECKING
 from calc.network.parts import Run
 from calc.pump.curve import DisplacementPump
 from calc.sheets.keep_up.falls import tanks
-from calc.sheets.parts.line_cautions import pipe_cautions
+from calc.sheets.keep_up.pump_signs import unasked_draw
+from calc.sheets.parts.line_cautions import PRIMES, pipe_cautions
+from calc.sheets.parts.small_draw import cycles
 
 if TYPE_CHECKING:
     from calc.sheets.keep_up.case import Case
+    from calc.units import Reader
 
 
 BREAKS = (
@@ -27,7 +30,7 @@ OPEN = (
 )
 
 
-def cautions(case: Case) -> tuple[str, ...]:
+def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
     """Standing advice that belongs to these numbers."""
     source = case.supply.pumping
     laid = (row.pipe for row in case.supply.sections)
@@ -47,9 +50,12 @@ def cautions(case: Case) -> tuple[str, ...]:
             "does not run on against closed taps."
         )
     if any(isinstance(link, Run) and link.check for link in case.after.network.links):
-        found.append("A check valve after a self-priming pump can stop it priming.")
+        found.append(PRIMES)
     if source.lift_m <= 0:
         found.append("Fit an isolating valve between the water and the pump.")
     else:
         found.append("Fit a foot valve, and let the suction pipe rise all the way to the pump.")
+    small = unasked_draw(case)
+    if small is not None:
+        found.append(cycles(small, reader))
     return tuple(found)

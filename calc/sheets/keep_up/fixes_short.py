@@ -173,7 +173,7 @@ def wider(case: Case, _reader: Reader) -> Iterator[Option]:
     if case.main is None or case.cause.kind in HEIGHTS:
         return
     lossy = case.sections_on_way
-    chosen = sorted(lossy, key=lambda link: -case.after.loss(link.name))[:MOST_RUNS]
+    chosen = sorted(lossy, key=lambda link: -case.after.lost(link.name))[:MOST_RUNS]
     options = []
     for count in range(1, len(chosen) + 1):
         for up in range(1, practice.MOST_SIZES_UP + 1):

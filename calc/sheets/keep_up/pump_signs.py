@@ -9,7 +9,7 @@ from calc.network.findings import Trouble
 from calc.network.state import SEEPING
 from calc.pump.curve import DisplacementPump
 from calc.sheets.parts import guard
-from calc.sheets.parts.small_draw import KEY, SmallDraw, smallest_lasting
+from calc.sheets.parts.small_draw import KEY, SmallDraw, least_of, smallest_lasting
 from calc.site.supply import INLET, PUMP_PART, SUCTION
 
 if TYPE_CHECKING:
@@ -103,18 +103,36 @@ def small_draws(case: Case) -> list[tuple[SmallDraw, str]]:
         if found is None:
             return []
         draw, name = found
+    return [(_drawn(case, source, source.set_pa, draw), name)]
+
+
+def _drawn(case: Case, source: Source, set_pa: float, draw_m3s: float) -> SmallDraw:
+    """What a lasting draw asks of the pump and its tank."""
     air = water.air_pressure(source.altitude_m)
-    return [
-        (
-            SmallDraw(
-                pump=source.pump, draw=draw, least=source.least_m3s, tank=source.tank_m3,
-                set_pa=source.set_pa, lift_m=source.lift_m, weight=case.weight, air_pa=air,
-                pumps=source.pumps, sensed_pa=source.sensed_pa, charge=source.charge_pa,
-                allowed=source.allowed,
-            ),
-            name,
-        )
-    ]  # fmt: skip
+    return SmallDraw(
+        pump=source.pump, draw=draw_m3s, least=source.least_m3s, tank=source.tank_m3,
+        set_pa=set_pa, lift_m=source.lift_m, weight=case.weight, air_pa=air,
+        pumps=source.pumps, sensed_pa=source.sensed_pa, charge=source.charge_pa,
+        allowed=source.allowed,
+    )  # fmt: skip
+
+
+def unasked_draw(case: Case) -> SmallDraw | None:
+    """The worst that a lasting draw nobody told of could ask: one just below the pump's least flow.
+
+    None where one is told, or an outlet's is found to be too small; where the pump has no least
+    flow, or never stops; where the tank spaces the starts of any draw.
+    """
+    source = case.supply.pumping
+    if source is None or source.set_pa is None or source.smallest_m3s is not None:
+        return None
+    if any(small.judged[0] for small, _ in small_draws(case)):
+        return None
+    least = least_of(source.pump, source.least_m3s)
+    if least is None or source.set_pa > most_at_pump(case, source) * (1 + 1e-9):
+        return None
+    worst = _drawn(case, source, source.set_pa, 0.999 * least)
+    return None if worst.judged[0] in ("", "note") else worst
 
 
 def settled_by_tank(case: Case) -> bool:

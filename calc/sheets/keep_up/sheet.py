@@ -34,7 +34,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
-from calc.sheets.parts.line_cautions import DRAWN_IN, FROST
+from calc.sheets.parts.line_cautions import DRAWN_IN, EARTH, FROST
 from calc.sheets.parts.pipe_choice import KIND_HEADINGS
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
 
@@ -170,7 +170,7 @@ def solve(values: Values, reader: Reader) -> Answer:
     return Answer(
         told=judge.told(case, reader),
         findings=judge.findings(case, reader, brief=True),
-        cautions=cautions(case),
+        cautions=cautions(case, reader),
         figures=show.figures(case),
         later=later,
     )
@@ -208,6 +208,7 @@ SHEET = Sheet(
         "Parts that touch drinking water must be approved for it where you are.",
         FROST,
         DRAWN_IN,
+        EARTH,
     ),
     sources=(
         "Friction: Darcy-Weisbach with Colebrook (1939); fittings: Crane TP-410, from memory.",

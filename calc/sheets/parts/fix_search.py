@@ -30,13 +30,17 @@ class Tried(Generic[C]):
     """A case after one change.
 
     way: of those that go one way the first that is enough counts; text: what to do and what it
-    gives; does: what to do alone, as one of several changes ("": ``text``).
+    gives; does: what to do alone, as one of several changes ("": ``text``); pipe: the pipe that it
+    lays, said alone, and laid: the sections it lays it in, by index: of several changes the last
+    that lays a section is said.
     """
 
     way: str
     text: str
     case: C
     does: str = ""
+    pipe: str = ""
+    laid: frozenset[int] = frozenset()
 
 
 @dataclass
@@ -134,7 +138,7 @@ class Search(Generic[C]):
         """One ``Fix`` of one or several changes, and what they leave."""
         case = steps[-1].case
         several, wrong = len(steps) > 1, self.wrong(case)
-        texts = [(one.does or one.text) if several or wrong else one.text for one in steps]
+        texts = _said(steps) if several or wrong else [one.text for one in steps]
         parts = [
             f"{NONE} Do this first." if wrong else "Do all of this." if several else "",
             *texts,
@@ -142,6 +146,16 @@ class Search(Generic[C]):
             left_words(self.judged(case)),
         ]
         return Fix(" ".join(part for part in parts if part), self.linked(case))
+
+
+def _said(steps: Sequence[Tried[C]]) -> list[str]:
+    """What to do, step by step, without a pipe that a later step replaces."""
+    found = []
+    for at, one in enumerate(steps):
+        kept = one.pipe and not any(one.laid <= later.laid for later in steps[at + 1 :])
+        found += [one.pipe] if kept else []
+        found += [one.does or one.text] if one.does or not one.pipe else []
+    return found
 
 
 def _known(found: Sequence[Finding]) -> list[str]:

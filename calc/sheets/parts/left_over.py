@@ -26,6 +26,7 @@ _ABOUT = {
     "npsh-margin": "the NPSH margin",
     "lift-practice": "the suction lift",
     "vacuum-collapse": "the soft suction pipe",
+    "vacuum": "the vacuum at the pump",
     "past-curve": "a flow far out on the pump's curve",
     "grade": "the pump's tolerance",
     "runs-on": "a set pressure out of reach",

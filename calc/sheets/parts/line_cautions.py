@@ -37,6 +37,12 @@ HOT = (
 CHECK_VALVE = (
     "A check valve after the pump keeps the line full and under pressure while the pump rests.",
 )
+EARTH = "Earth (ground) the pump and protect it against lightning, to local codes."
+PRIMES = "A check valve after a self-priming pump can stop it priming."
+GRIT = (
+    "Iron, manganese and sediment stain, and clog filters, valves and drippers: have the water "
+    "tested before you choose a filter."
+)
 HOSE = (
     "A garden hose is not made to stay under pressure, nor for drinking water. Close the valve "
     "before it after use.",

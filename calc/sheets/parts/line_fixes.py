@@ -39,7 +39,8 @@ class Change:
     """A line and need after one change, and the sentence that tells of it.
 
     way: of the changes that go one way ("wider", "pressure") the first that is enough counts;
-    does: the same as one of several changes, without what it gives ("": ``text``).
+    does: the same as one of several changes, without what it gives ("": ``text``); pipe, laid: the
+    pipe that it lays, as a sentence apart, and the indices of the sections it lays it in.
     """
 
     way: str
@@ -48,6 +49,8 @@ class Change:
     need: Need
     name: str = ""  # of the pipe it brings
     does: str = ""
+    pipe: str = ""
+    laid: frozenset[int] = frozenset()
 
 
 def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[Fix, ...]:
@@ -99,14 +102,42 @@ def round_down(value: float, quantity: str, reader: Reader, digits: int = 3) -> 
 
 
 def _stronger(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
-    """Against too little pressure: wider pipe, less open at once, more pressure."""
-    if _height_allows(line, need):
+    """Against too little pressure: wider pipe, less open at once, more pressure.
+
+    Where the height takes too much no wider pipe is enough, but more pressure may be too much for
+    the outlet: then both together.
+    """
+    if height_allows(line, need):
         yield from _wider(line, need, reader)
         yield from _less_flow(line, need, reader)
+        yield from _more_pressure(line, need, reader)
+        return
     yield from _more_pressure(line, need, reader)
+    for change in _wider(line, need, reader):
+        yield from _more_with(change, reader)
 
 
-def _height_allows(line: Line, need: Need) -> bool:
+def _more_with(change: Change, reader: Reader) -> Iterator[Change]:
+    """A wider pipe, and the pressure at the start that is then enough."""
+    line, need = change.line, change.need
+    needed = pressure_for(line, need, reader)
+    if needed is None or needed <= line.start_pa:
+        return
+    raised = replace(line.with_start(needed), highest_pa=_highest(line, needed))
+    shown = reader.show(needed, "pressure")
+    left = reader.show(raised.left(need.flow_m3s), "pressure")
+    pipe = change.text.partition(" leaves ")[0].replace("Every", "every")
+    said = (
+        "The height is the bottleneck, and the pipe is narrow for it. "
+        f"With {shown} at the start, {pipe} leaves {left}."
+    )
+    does = " ".join(
+        one for one in (change.does, f"Raise the pressure at the start to {shown}.") if one
+    )
+    yield replace(change, way="pressure", text=said, line=raised, does=does)
+
+
+def height_allows(line: Line, need: Need) -> bool:
     """Whether still water leaves enough, so that a wider pipe could."""
     return line.static > max(need.sure_pa, 0.0) and line.crest(0.0) >= 0.0
 
@@ -122,8 +153,9 @@ def _wider(line: Line, need: Need, reader: Reader, at: int | None = None) -> Ite
         changed = line.with_pipe(pipe, worst)
         left = reader.show(changed.left(need.flow_m3s), "pressure")
         where = f" for {the(section).lower()}" if section.name else ""
-        text, does = f"{pipe.label}{where} leaves {left}.", f"Use {pipe.label}{where}."
-        yield Change("wider", text, changed, need, does=does)
+        text, uses = f"{pipe.label}{where} leaves {left}.", f"Use {pipe.label}{where}."
+        laid = frozenset({worst})
+        yield Change("wider", text, changed, need, pipe=uses, laid=laid)
     if line.single is None:
         yield from _wider_throughout(line, need, reader)
 
@@ -156,7 +188,7 @@ def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     if needed is None:
         return
     raised = replace(line.with_start(needed), highest_pa=_highest(line, needed))
-    cause = "" if _height_allows(line, need) else "The height is the bottleneck, not the pipe. "
+    cause = "" if height_allows(line, need) else "The height is the bottleneck, not the pipe. "
     left = reader.show(raised.left(need.flow_m3s), "pressure")
     shown = reader.show(needed, "pressure")
     start, does = f"{cause}With {shown} at the start", f"Raise the pressure at the start to {shown}"
@@ -164,8 +196,7 @@ def _more_pressure(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
     for change in _tougher(raised, need, reader):
         got = reader.show(change.line.left(need.flow_m3s), "pressure")
         said = f"{start} and {change.name} you get {got}."
-        also = f"{does} and use {change.name}."
-        yield replace(change, way="pressure", text=said, does=also)
+        yield replace(change, way="pressure", text=said, does=f"{does}.")
 
 
 def pressure_for(line: Line, need: Need, reader: Reader) -> float | None:
@@ -216,8 +247,9 @@ def _tougher(line: Line, need: Need, reader: Reader) -> Iterator[Change]:
             if len(bad) > 1:
                 where += f" and {len(bad) - 1} more"
             said = f"{pipe.label}{where} is made for this pressure and heat."
-            does = f"Use {pipe.label}{where}."
-            yield Change("kind", said, changed, need, pipe.label, does)
+            uses = f"Use {pipe.label}{where}."
+            laid = frozenset(bad)
+            yield Change("kind", said, changed, need, pipe.label, pipe=uses, laid=laid)
 
 
 def as_wide(kind: str, pipe: pipes.Pipe) -> pipes.Pipe | None:

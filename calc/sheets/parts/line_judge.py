@@ -57,7 +57,7 @@ def line_findings(line: Line, need: Need, reader: Reader) -> tuple[Finding, ...]
         *_ratings(line, reader),
         *over_limit(line.most_static, reader),
         *(dry or (*_crest(line, need, reader), *_enough(line, need, reader))),
-        *([] if dry else _valves(line, need, reader)),
+        *(_not_real(line, need, reader) if dry else _valves(line, need, reader)),
         *_speed(line, need, reader),
         *_no_rating(line, reader),
     )
@@ -179,6 +179,17 @@ def _no_water(line: Line, need: Need, reader: Reader) -> list[Finding]:
             said += f"{most} will arrive, not {asked}."
         return [Finding("stop", "no-water", said, "cannot")]
     return []
+
+
+def _not_real(line: Line, need: Need, reader: Reader) -> list[Finding]:
+    """That a figure below a vacuum is only arithmetic, where one is shown."""
+    if line.left(need.flow_m3s) >= -AIR:
+        return []
+    vacuum = reader.show(-AIR, "pressure")
+    said = (
+        f"A figure below {vacuum} cannot happen: the water column separates first, and less flows."
+    )
+    return [Finding("note", "not-real", said)]
 
 
 def breaks_at(line: Line) -> float:

@@ -72,8 +72,19 @@ class SmallDraw:
     @property
     def below(self) -> bool:
         """Whether the pump cannot run on at this draw, so that it starts again and again."""
+        return self._under and not self.outdrawn
+
+    @property
+    def _under(self) -> bool:
         least = self.least_known
         return least is not None and self.draw < least * (1 - SLACK)
+
+    @property
+    def outdrawn(self) -> bool:
+        """Whether as much is drawn as the pump gives, below its least flow as that was told: it
+        never stops, so that it does not start again."""
+        refill = self.refill
+        return self._under and refill is not None and self.draw >= refill * (1 - SLACK)
 
     @property
     def restart_pa(self) -> float:
@@ -147,7 +158,7 @@ class SmallDraw:
             runs_low = isinstance(self.pump, DisplacementPump)
             return ("care", "unchecked") if small and not runs_low else ("", "")
         if not self.below:
-            return "", ""
+            return ("note", "weak") if self.outdrawn else ("", "")
         if self.overcharged:
             return "care", "weak"
         rate = self.starts
@@ -231,6 +242,27 @@ def tank_fix(tank_m3: float, reader: Reader) -> str:
     return f"Fit a pressure tank of {reader.show(tank_m3, 'volume')} or more at the pump"
 
 
+def runs_low(least_m3s: float, reader: Reader) -> str:
+    """A caution where no small draw is told: what one below the pump's least flow (m3/s) does."""
+    return (
+        f"Below about {reader.show(least_m3s, 'flow')} the pump cannot run on: a smaller steady "
+        "draw, such as one drip zone, starts and stops it again and again. Enter your smallest to "
+        "see how often."
+    )
+
+
+def cycles(worst: SmallDraw, reader: Reader) -> str:
+    """The same for a supply whose pump may be assumed: no figure of the pump stands in it.
+
+    worst: the draw below the pump's least flow that starts it most often.
+    """
+    begins = "Below its least flow the pump cannot run on: a small steady draw, such as one drip"
+    if worst.starts is None:
+        return f"{begins} zone, starts and stops it again and again."
+    most = reader.show(worst.allowed, "number", 2)
+    return f"{begins} zone, starts it more than {most} times an hour with this pressure tank."
+
+
 def small_draw_finding(
     small: SmallDraw, draws: str, reader: Reader, at: str = ""
 ) -> Finding | None:
@@ -249,6 +281,12 @@ def _sentence(small: SmallDraw, draws: str, reader: Reader) -> str:
     if least is None:
         passes = reader.show(small.draw, "flow")
         return f"The pump's least flow is not known, so it is not checked: {passes} or less passes."
+    if small.outdrawn:
+        draw, gives = reader.apart(small.draw, small.refill, "flow")
+        return (
+            f"{draws} {draw} and the pump gives {gives}: it never stops. Check its least flow, "
+            f"{reader.show(least, 'flow')}."
+        )
     draw, lowest = reader.apart(small.draw, least, "flow")
     below = f"{draws} {draw}, below the pump's least flow, {lowest}"
     if small.overcharged:

@@ -95,7 +95,7 @@ def _changed(case: Case, change: Change) -> Tried[Case]:
     """The case with a line's change made; a pipe is changed once, in kind or in size."""
     after = replace(case, line=change.line, need=change.need)
     way = "pipe" if change.way in ("kind", "wider") else change.way
-    return Tried(way, change.text, after, change.does)
+    return Tried(way, change.text, after, change.does, change.pipe, change.laid)
 
 
 def _throughout(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
@@ -104,8 +104,9 @@ def _throughout(case: Case, reader: Reader) -> Iterator[Tried[Case]]:
     if found is not None:
         label, left = found.pipe.label, reader.show(found.left, "pressure")
         after = replace(case, line=found.line)
+        every = frozenset(range(len(found.line.sections)))
         yield Tried("throughout", f"One size throughout: {label} leaves {left}.", after,
-                    f"Use {label} throughout.")  # fmt: skip
+                    pipe=f"Use {label} throughout.", laid=every)  # fmt: skip
 
 
 def _own_speed(case: Case, reader: Reader) -> Iterator[Tried[Case]]:

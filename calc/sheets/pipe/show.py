@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
 from calc.pipe import friction
-from calc.sheets.parts.line_cautions import hot_cautions
+from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_judge import below_zero
 from calc.sheets.parts.pipe_working import line_steps, rating_step, sections_table
 
@@ -184,7 +184,7 @@ def _line(line: Line, flows: tuple[float, ...]) -> tuple[tuple[float, ...], tupl
 
 def cautions(line: Line, flow: float) -> tuple[str, ...]:
     """What belongs to these numbers but never counts."""
-    found = list(hot_cautions(line.temperature_k))
+    found = list(pipe_cautions((one.pipe for one in line.sections), line.temperature_k))
     section = line.sections[line.worst(flow)]
     speed, bore = line.speed_in(section, flow), section.pipe.inside_m
     re = friction.reynolds(speed, bore, line.viscosity)

@@ -35,7 +35,6 @@ DRIPS = 0.05 * LITRE / MINUTE  # m3/s, leaks that the form takes where nobody kn
 LEAKS, NEVER_STOPS = frozenset({"leaks"}), frozenset({"never-stops"})
 CUTS_OUT = frozenset({"never-cuts-out"})
 OVER_CUT_OUT = 1.1  # times cut-out, what a pump should make with no flow; our choice
-LEAST_CUT_IN = 0.5e5  # Pa, that a fix goes down to; our choice
 CYCLES = LEAKS | {"no-tank", "starts", "least-flow"}  # what a larger drawdown puts right
 
 
@@ -200,7 +199,7 @@ def _reached(values: Values, case: Case, reader: Reader) -> Iterator[Change]:
     low = min(
         case.cut_in, round_down(max(high - (case.high - case.cut_in), 0.0), "pressure", reader)
     )
-    if LEAST_CUT_IN <= low < high < case.high:
+    if practice.LEAST_CONTROL <= low < high < case.high:
         shown = [reader.show(one, "pressure") for one in (low, high)]
         text = f"Set the switch to start the pump at {shown[0]} and to stop it at {shown[1]}."
         pair = {"cutin": exact(low, "pressure", reader), "cutout": exact(high, "pressure", reader)}

@@ -92,9 +92,10 @@ def _changes(case: Case, key: str, reader: Reader) -> Iterator[Tried[Case]]:
 
 
 def _at_advised(case: Case, reader: Reader) -> Case | None:
-    """The case at the set pressure worked out for it, as printed; None where the form takes none
-    such."""
-    at_control = round_up(max(case.as_set(case.advised), LEAST_SET), "pressure", reader)
+    """The case at the set pressure worked out for it, as printed, no less than a control holds;
+    None where the form takes none such."""
+    least = max(case.as_set(case.advised), practice.LEAST_CONTROL)
+    at_control = round_up(least, "pressure", reader)
     if at_control > MOST_SET:
         return None
     return replace(case, given_set=at_control + case.weight * case.sensed_m)
@@ -131,7 +132,8 @@ def _pipe(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
         if after.running is not None:
             left = reader.show(after.running.left, "pressure")
             text = f"{pipe.label}{where} leaves {left} at the outlet."
-            yield Tried("wider", text, after, f"Use {pipe.label}{where}.")
+            uses, laid = f"Use {pipe.label}{where}.", frozenset({worst})
+            yield Tried("wider", text, after, pipe=uses, laid=laid)
 
 
 def _pump(case: Case, reader: Reader, _key: str) -> Iterator[Tried[Case]]:
@@ -188,12 +190,37 @@ def _look_for(case: Case, wrong: set[str], reader: Reader) -> Iterator[Fix]:
             held = "A break-pressure tank on the way takes the pressure: place it higher."
         yield Fix(held)
         return
+    if head > practice.MOST_HEAD >= case.system(0.0, case.need.sure_pa):
+        yield Fix(_far_too_narrow(case, head, reader))
+        return
     text = f"Look for a pump that gives {reader.show(case.flow, 'flow')} at "
     text += f"{reader.show(head, 'head')}."
     if not _height_allows(case) and wrong & WEAK != {"past-curve"}:
         most = reader.show(max(case.pump.shut_off_head - case.intake.lift, 0.0), "head")
         text = f"Height is the bottleneck: this pump raises water {most} at most. {text}"
     yield Fix(text)
+
+
+def _far_too_narrow(case: Case, head: float, reader: Reader) -> str:
+    """That friction asks for more head than a pump for a house has; the pipe that does not.
+
+    head: m, that this line asks for.
+    """
+    show, section = reader.show, case.line.sections[case.line.worst(case.flow)]
+    flow = show(case.flow, "flow")
+    text = (
+        f"The pipe is the bottleneck: it asks for {show(head, 'head')} of head at {flow}, more "
+        "than a pump for a house has."
+    )
+    for pipe in larger_pipes(section.pipe, len(pipes.sizes(section.pipe.kind))):
+        wide = replace(case, line=case.line.with_pipe(pipe))
+        asks = wide.system(case.flow, case.need.sure_pa)
+        slow = practice.speed_level(wide.line.speed(case.flow)) != "care"
+        if slow and asks <= practice.MOST_HEAD:
+            return f"{text} In {pipe.label} a pump must give {flow} at {show(asks, 'head')}."
+    most = larger_pipes(section.pipe, len(pipes.sizes(section.pipe.kind)))
+    widest = most[-1] if most else section.pipe
+    return f"{text} Even {widest.label} is too narrow for it: open less at once."
 
 
 # The suction side --------------------------------------------------------------------------------
@@ -267,7 +294,8 @@ def _line(case: Case, reader: Reader, key: str) -> Iterator[Tried[Case]]:
         return
     need = replace(case.need, flow_m3s=state.flow)
     for change in line_changes(case.line_at(state), need, reader, key):
-        yield Tried(change.way, change.text, _changed(case, change), change.does)
+        after = _changed(case, change)
+        yield Tried(change.way, change.text, after, change.does, change.pipe, change.laid)
 
 
 def _changed(case: Case, change: Change) -> Case:

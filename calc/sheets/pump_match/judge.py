@@ -64,6 +64,17 @@ def _line(case: Case, state: State | None, reader: Reader) -> list[Finding]:
 
 
 def _set(case: Case, reader: Reader) -> Iterator[Finding]:
+    over = case.sensed_m - case.line.rise_m
+    if over > practice.SENSOR_OVER + SLACK:
+        high = reader.show(over, "length")
+        text = f"The pressure is sensed {high} above the outlet, which is odd: check both heights."
+        yield Finding("note", "sensor-high", text)
+    state, at_control = case.running, case.as_set(case.set_pressure)
+    if at_control < practice.LEAST_CONTROL * (1 - SLACK) and not (state and state.stands):
+        asked, least = reader.apart(at_control, practice.LEAST_CONTROL, "pressure")
+        where = "sensor" if case.sensed_m else "pump"
+        text = f"The set pressure at the {where} is {asked}: few controls hold less than {least}."
+        yield Finding("note", "set-low", text)
     if case.runs_on:
         pressure, most = reader.apart(
             case.as_set(case.set_pressure), max(case.as_set(case.shut_off_pa), 0.0), "pressure"

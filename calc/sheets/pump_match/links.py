@@ -9,6 +9,7 @@ from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_cautions import pipe_cautions
 from calc.sheets.parts.line_rows import as_text
+from calc.sheets.parts.small_draw import runs_low
 
 if TYPE_CHECKING:
     from calc.page.form import Values
@@ -34,11 +35,7 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
             f"control commonly starts it again near {reader.show(case.restart, 'pressure')}."
         )
     if case.least is not None and case.steady.draw is None:
-        found.append(
-            f"Below about {reader.show(case.least, 'flow')} the pump cannot run on: a smaller "
-            "steady draw, such as one drip zone, starts and stops it again and again. Enter your "
-            "smallest to see how often."
-        )
+        found.append(runs_low(case.least, reader))
     if case.shut_off_pa > 0 and not case.displaces:
         most = reader.show(max(s.pressure_pa for s in case.failed.stresses()), "pressure")
         found.append(

@@ -30,7 +30,7 @@ from calc.sheets.parts.fields import (
     water_temperature,
 )
 from calc.sheets.parts.guard import CENTRIFUGAL, pump_guard
-from calc.sheets.parts.line_cautions import DIG, DRAWN_IN, FROST
+from calc.sheets.parts.line_cautions import DIG, DRAWN_IN, EARTH, FROST
 from calc.sheets.parts.line_rows import line_field, what_if
 from calc.sheets.parts.pipe_choice import pipe_fields
 from calc.sheets.parts.pump_choice import own_pump_fields, pump_menu
@@ -212,6 +212,7 @@ SHEET = Sheet(
         FROST,
         DRAWN_IN,
         DIG,
+        EARTH,
     ),
     sources=(
         "Affinity laws: Karassik, Pump Handbook; definitions as in ISO 17769-1.",

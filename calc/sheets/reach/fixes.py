@@ -11,7 +11,7 @@ from calc.page.findings import Fix
 from calc.pipe import pipes
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.fix_search import Search, Tried
-from calc.sheets.parts.line_fixes import line_changes, round_down
+from calc.sheets.parts.line_fixes import height_allows, line_changes, round_down
 from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.tank_sizes import round_up
 from calc.sheets.reach.judge import findings, given
@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
 MOST_ASKED = 0.05  # m3/s, the maximum flow that the form takes
 NONE = "No change we tried is enough."
+HEIGHT = "The height is the bottleneck:"
+WEAK = frozenset({"short", "no-water"})
 
 
 def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
@@ -36,7 +38,20 @@ def fixes(case: Case, values: Values, reader: Reader) -> tuple[Fix, ...]:
         linked=lambda one: _linked(case, one, values, reader),
         gives=lambda one: _gives(one, reader),
     )
-    return search.told(case, NONE)
+    return search.told(case, _none_words(case, reader))
+
+
+def _none_words(case: Case, reader: Reader) -> str:
+    """That nothing is enough; that it is the height, where still water leaves too little."""
+    line, need = case.line, case.need
+    wrong = {one.key for one in findings(case, reader) if one.level != "note"}
+    if line.reduced or height_allows(line, need) or not wrong & WEAK:
+        return NONE
+    if line.crest(0.0) < 0:
+        takes, has = reader.apart(line.weight * line.top_m, line.start_pa, "pressure")
+        return f"{NONE} {HEIGHT} the highest point takes {takes}, and the start has {has}."
+    left, enough = reader.apart(line.static, need.sure_pa, "pressure")
+    return f"{NONE} {HEIGHT} with no flow {left} is left at the outlet; {enough} would be enough."
 
 
 def _gives(case: Case, reader: Reader) -> str:
@@ -67,14 +82,23 @@ def _changed(case: Case, change: Change, reader: Reader) -> Tried[Case]:
     line, need = change.line, change.need
     after = replace(case, line=line, need=need)
     if not line.start_pa > case.line.start_pa or need.flow_m3s == 0:
-        return Tried(change.way, change.text, after, change.does)
+        return Tried(change.way, change.text, after, change.does, change.pipe, change.laid)
     most = round_up(need.flow_m3s, "flow", reader)
     known = case.most is not None or not case.pumped
     if known and most <= MOST_ASKED:
         after = replace(after, most=max(case.most or 0.0, most))
-    flow = reader.show(most, "flow")
-    also = f"The pump must give {flow} at that pressure."
-    return Tried(change.way, f"{change.text} {also}", after, f"{change.does} {also}")
+    also = _asks(case, most, line.start_pa, reader)
+    text, does = f"{change.text} {also}", f"{change.does} {also}"
+    return Tried(change.way, text, after, does, change.pipe, change.laid)
+
+
+def _asks(case: Case, flow: float, start_pa: float, reader: Reader) -> str:
+    """What more pressure (Pa) at the start asks for at a flow (m3/s), as a sentence."""
+    shown = reader.show(flow, "flow")
+    if case.pumped:
+        return f"The pump must give {shown} at that pressure."
+    higher = reader.show(round_up(start_pa / case.line.weight, "head", reader), "head")
+    return f"That takes a pump that gives {shown}, or a water level {higher} higher."
 
 
 def _linked(case: Case, after: Case, values: Values, reader: Reader) -> Link | None:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from calc import practice, water
 from calc.page.answer import Chart, Column, Figure, Series, Step, Table, Value
-from calc.sheets.parts.line_judge import below_zero
+from calc.sheets.parts.line_judge import AIR, below_zero
 from calc.sheets.parts.pipe_working import line_steps, rating_step, sections_table
 from calc.units import GRAVITY
 
@@ -37,7 +37,7 @@ def figures(case: Case) -> tuple[Figure, ...]:
     ]
     if case.counted or line.highest_m is not None:
         least = line.crest(flow)
-        note = "" if least >= 0 else "below zero"
+        note = "" if least >= 0 else below_zero(least) if least < -AIR else "below zero"
         found.append(Figure("Lowest pressure on the way", least, "pressure", note=note))
     return tuple(found)
 

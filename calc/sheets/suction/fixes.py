@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from calc import practice
 from calc.page.findings import Finding
 from calc.pipe import pipes
-from calc.pipe.line import larger_pipes
+from calc.pipe.line import larger_pipes, largest
 from calc.sheets.parts.carry import exact
 from calc.sheets.parts.line_fixes import round_down
 from calc.sheets.parts.tank_sizes import round_up
@@ -29,8 +29,9 @@ LOWEST = -5.0  # m; to set a pump deeper, for a pipe's sake, is no repair; our c
 SUCKS = frozenset({"npsh", "npsh-margin"})
 HEAT = frozenset({"too-hot", "over-rating"})
 KIND = HEAT | {"vacuum-collapse"}  # against which no size helps
-PIPE = SUCKS | KIND | {"fast"}
-HEIGHT = SUCKS | {"lift-practice", "vacuum-collapse"}
+LOSS = SUCKS | {"vacuum"}  # what less friction is rid of
+PIPE = LOSS | KIND | {"fast"}
+HEIGHT = LOSS | {"lift-practice", "vacuum-collapse"}
 
 
 def changes(case: Case, reader: Reader) -> Iterator[Change]:
@@ -132,11 +133,19 @@ def _strainer(case: Case, reader: Reader) -> Iterator[Change]:
     """A strainer that loses less, where it takes more than pipe and fittings do."""
     if case.spare is None or case.strainer <= case.loss - case.strainer:
         return
-    loss = round_down(case.strainer - (_kept(case) - case.spare), "head", reader)
+    over = max(_kept(case) - case.spare, _over_vacuum(case))
+    loss = round_down(case.strainer - over, "head", reader)
     if loss > 0:
         text = "The strainer is the bottleneck: clean it, or use one that loses "
-        yield Change(f"{text}{reader.show(loss, 'head')} at most.", SUCKS,
+        yield Change(f"{text}{reader.show(loss, 'head')} at most.", LOSS,
                      {"strainer": exact(loss, "head", reader)})  # fmt: skip
+
+
+def _over_vacuum(case: Case) -> float:
+    """Head that friction takes too much where the water is above the pump, m; 0: none."""
+    if case.lift >= 0:
+        return 0.0
+    return max(0.0, (case.vacuum - practice.FLOODED_VACUUM) / case.line.weight)
 
 
 def _kept(case: Case) -> float:
@@ -149,14 +158,18 @@ def _less(case: Case, reader: Reader) -> Iterator[Change]:
     if case.pulsing is not None:
         return
     slow = case.flow * practice.SPEED_CARE * (1 - 1e-6) / case.speed
-    flow = round_down(min(case.largest_flow(_kept(case)), slow), "flow", reader)
+    most = min(case.largest_flow(_kept(case)), slow)
+    if _over_vacuum(case) > 0:
+        spare = practice.FLOODED_VACUUM
+        most = min(most, largest(lambda flow: spare + case.line.left(flow), case.flow))
+    flow = round_down(most, "flow", reader)
     if flow < practice.LEAST_FLOW_KEPT * case.flow:
         return
     text = f"Draw {reader.show(flow, 'flow')} at most through this pipe: open less at once."
     # the strainer's loss is entered at the flow
     lost = case.line.device_loss_in(case.section, flow)
     changed = {"strainer": exact(lost, "head", reader)} if case.strainer else {}
-    yield Change(text, SUCKS | {"fast"}, {"flow": exact(flow, "flow", reader), **changed})
+    yield Change(text, LOSS | {"fast"}, {"flow": exact(flow, "flow", reader), **changed})
 
 
 def _lower(case: Case, reader: Reader) -> Iterator[Change]:
@@ -192,7 +205,10 @@ def _bearable(case: Case) -> float:
     if case.pipe.kind in SOFT:
         vacuum = practice.HOSE_VACUUM if case.pipe.kind == "hose" else 0.0
         above = min(above, vacuum / case.line.weight - case.loss)
-    return min(case.usual_lift, above)
+    above = min(case.usual_lift, above)
+    if above < SHALLOW:  # the water then stands above the pump
+        above = min(above, practice.FLOODED_VACUUM / case.line.weight - case.loss)
+    return above
 
 
 def _printed(lift: float, reader: Reader) -> float:

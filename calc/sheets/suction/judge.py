@@ -10,7 +10,7 @@ from calc import practice, suction
 from calc.page.answer import Link
 from calc.page.findings import Finding, unchecked
 from calc.sheets.parts.carry import exact
-from calc.sheets.parts.line_cautions import hot_cautions
+from calc.sheets.parts.line_cautions import PRIMES, hot_cautions
 from calc.sheets.parts.line_judge import heat_findings, too_hot
 from calc.sheets.suction.case import RATED_AT, SLACK, Case
 
@@ -179,8 +179,9 @@ def _notes(case: Case, reader: Reader) -> Iterator[Finding]:
             "A figure below zero cannot happen: the water boils first, and less flows.",
         )
     if case.lift <= 0 < case.vacuum:
+        little = case.lift >= 0 or case.vacuum <= practice.FLOODED_VACUUM * (1 + SLACK)
         yield Finding(
-            "note",
+            "note" if little else "care",
             "vacuum",
             "The water is above the pump, yet friction leaves a vacuum of "
             f"{reader.show(case.vacuum, 'pressure')} there: air can leak in.",
@@ -212,7 +213,7 @@ def cautions(case: Case, reader: Reader) -> tuple[str, ...]:
         if seconds is not None:
             time = reader.show(seconds, "time" if seconds < 120 else "minutes", 2)
             start += f": that takes at least {time}, running dry"
-        found.append(f"{start}.")
+        found += [f"{start}.", PRIMES]
     else:
         found.append(
             "Fit an isolating valve between the water and the pump, so that it can be opened "

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calc.page.answer import Answer
 from calc.page.fields import Number, Sheet, Unknown
 from calc.sheets.parts.fields import daily_use, use_pattern
-from calc.sheets.parts.line_cautions import CHLORINATE
+from calc.sheets.parts.line_cautions import CHLORINATE, GRIT
 from calc.sheets.parts.tries import Form
 from calc.sheets.tank import drawing, fixes, judge, show
 from calc.sheets.tank.case import case
@@ -166,6 +166,7 @@ SHEET = Sheet(
         CHLORINATE,
         "In frost drain the pipes or bury them; protect outlet, vent and overflow.",
         "Lift tanks with machines or many hands: an empty one rolls and catches wind.",
+        GRIT,
     ),
     sources=(
         "Mass curve: W. Rippl, Proceedings of the Institution of Civil Engineers 71 (1883).",

@@ -11,6 +11,7 @@ from calc import practice
 from calc.page.answer import Answer
 from calc.page.fields import Choice, Number, Rows, Sheet, Unknown
 from calc.sheets.parts.fields import daily_use, use_pattern
+from calc.sheets.parts.line_cautions import GRIT
 from calc.sheets.parts.tries import Form
 
 if TYPE_CHECKING:
@@ -164,6 +165,7 @@ SHEET = Sheet(
         "licensed driller.",
         "Let the pipe leave the well below the frost, or drain back into it: then air must get in "
         "at its top.",
+        GRIT,
     ),
     sources=(
         "Recovery: C. V. Theis (1935); H. H. Cooper and C. E. Jacob (1946). Water in the well "
