@@ -114,7 +114,8 @@ def _verdict(work: Work, room: Room) -> Iterator[Block]:
     first, told = parts[0], verdict.of(work)
     decides = first.verdict is not None and first.verdict.level == work.level != GOOD
     sentence = said_of.bare(first) if decides else told.sentence
-    yield Para(sentence, f"{work.word}.")
+    title = said_of.title(first) if decides else told.title
+    yield Para(f"{told.lead} {title} {sentence}" if told.lead else sentence, f"{work.word}.")
     own = _of_their_own(work, parts, sentence)[: room.found]
     lines = [f"{said_of.title(one)} {said_of.sentence(one)}" for one in own]
     named: dict[str, list[str]] = {}

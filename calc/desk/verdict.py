@@ -6,9 +6,9 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from calc.desk import limits
-from calc.desk.said_of import few, lacking
+from calc.desk.said_of import few, lacking, title, worst_first
 from calc.desk.work import all_ways, work_out
-from calc.page.findings import TIGHT, WORDS, Finding, ranked, unchecked
+from calc.page.findings import GOOD, TIGHT, WORDS, Finding, ranked, unchecked
 from calc.units import Reader
 
 if TYPE_CHECKING:
@@ -16,22 +16,29 @@ if TYPE_CHECKING:
 
 CORE = ("keep_up", "reach", "gravity")  # without any of these nothing is known of the supply
 NONE = "Not worked out"
+DEMAND = "demand"  # how much is used is seldom what somebody asks who tells of something else
 
 
 @dataclass(frozen=True)
 class Whole:
     """level: "good", "tight" or "bad"; word and sentence; key: of the part it comes from, "" for
-    none; outlet: the one that part was asked about, "" where it was asked of all."""
+    none; outlet: the one that part was asked about, "" where it was asked of all; lead: what is
+    said before it, where the sentence is not about what people ask first; title: of its part."""
 
     level: str
     word: str
     sentence: str
     key: str = ""
     outlet: str = ""
+    lead: str = ""
+    title: str = ""
 
     @property
     def said(self) -> str:
-        """The sentence, led by the outlet it is about where it does not name it."""
+        """The sentence, led by what is asked first and its part's title, or by the outlet it is
+        about where it does not name it."""
+        if self.lead:
+            return f"{self.lead} {self.title} {self.sentence}"
         named = not self.outlet or self.outlet in self.sentence
         return self.sentence if named else f"{self.outlet}: {self.sentence}"
 
@@ -94,16 +101,32 @@ def _of_part(one: Part, work: Work) -> tuple[Finding, ...]:
 def of(work: Work) -> Whole:
     """The ``Whole`` of a site's parts: never greener than the worst of them."""
     if not any(work.part(key) for key in CORE):
-        lacks = next((one.lacks for one in work.left if one.key in CORE), "the pipe")
-        return Whole(TIGHT, NONE, f"The whole supply needs {lacks} to be known.")
-    worst = next(iter(found(work)), None)
-    if worst is not None and work.level != "good":
+        return _without_core(work)
+    worst, first = next(iter(found(work)), None), next(one for one in work.parts if one.key in CORE)
+    if worst is not None and work.level != GOOD:
         at = work.part(worst.key)
         outlet = at.way.partition("/")[2] if at else ""
-        return Whole(work.level, WORDS[work.level], worst.finding.text, worst.key, outlet)
-    first = next(one for one in work.parts if one.key in CORE)
+        whole = Whole(work.level, WORDS[work.level], worst.finding.text, worst.key, outlet)
+        if work.level != TIGHT or at is None or worst.key in (*CORE, "suction"):
+            return whole
+        if first.verdict is None or first.verdict.level != GOOD:
+            return whole
+        return replace(whole, lead=first.verdict.sentence, title=title(at))
     said = first.verdict.sentence if first.verdict else ""
     return Whole(work.level, WORDS[work.level], said, first.key)
+
+
+def _without_core(work: Work) -> Whole:
+    """Of a supply of which it is not known whether enough arrives: what the other parts say."""
+    lacks = next((one.lacks for one in work.left if one.key in CORE), "the pipe")
+    need = f"The whole supply needs {lacks} to be known."
+    told = [(one, one.verdict) for one in worst_first(work) if one.verdict is not None]
+    if not told:
+        return Whole(TIGHT, NONE, need)
+    worst = [(one, found) for one, found in told if found.level == told[0][1].level]
+    first, found = next((pair for pair in worst if pair[0].key != DEMAND), worst[0])
+    word, said = WORDS[work.level], found.sentence
+    return Whole(work.level, word, said, first.key, lead=need, title=title(first))
 
 
 def mark(one: Found) -> tuple[str, str, str, str]:

@@ -11,6 +11,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc.errors import InputError
+from calc.page.fields import UNKNOWN
 from calc.page.findings import BAD, GOOD, TIGHT, WORDS
 from calc.page.form import work
 from calc.page.state import State
@@ -65,8 +66,16 @@ ONE_PIPE = frozenset(("reach", "gravity", "pump_match", "pipe", "surge", "hot_wa
 # Where one of these could not be worked out, a whole supply cannot be said to work.
 DECIDING = frozenset(("keep_up", "reach", "gravity", "suction"))
 ALL_OPEN = "Flow of everything open"  # a figure of the whole supply
-TWO_OPEN = {"metric": "15 L/min", "us": "4 gpm"}  # of a suction whose flow nobody told; our choice
-TWO_TOLD = "two outlets at once, as nobody said what opens; our choice"
+# Flows of a site of which nobody told any, by page and field; our choice.
+USUAL_FLOWS = {
+    "suction": {"flow": {"metric": "15 L/min", "us": "4 gpm",
+                         "why": "two outlets at once, as nobody said what opens; our choice"}},
+    "pressure_tank": {
+        "pump": {"metric": "20 L/min", "us": "5 gpm", "why": "usual of a small pump; our choice"},
+        "draw": {"metric": "7.5 L/min", "us": "2 gpm",
+                 "why": "one outlet, as nobody said what opens; our choice"},
+    },
+}  # fmt: skip
 KEPT = 300  # outcomes kept: a site worked out again solves only what the change reaches; our choice
 EVEN = 1.0  # Pa; outlets within this of each other have the same to spare: the solver's last bits
 
@@ -218,16 +227,22 @@ def _part(packed: str, key: str, system: str, way: str, quick: bool) -> Part:
 
 
 def _with_flow(state: State, key: str) -> State:
-    """The suction page of a site without pipes or outlets, asked about a usual flow: a letter on a
-    pump that loses its water says nothing else, and its lift and foot valve can be judged."""
-    if key != "suction" or state.texts.get("flow", "?").strip() not in ("", "?"):
+    """The pages of suction and pressure tank, of a site without pipes or outlets, asked about usual
+    flows: a letter on a pump that loses its water, or that starts every few seconds, tells none,
+    and its lift, its foot valve or its tank can be judged."""
+    asked = {
+        field: flows
+        for field, flows in USUAL_FLOWS.get(key, {}).items()
+        if state.texts.get(field, UNKNOWN).strip() in ("", UNKNOWN)
+    }
+    if not asked:
         return state
     return replace(
         state,
-        texts={**state.texts, "flow": TWO_OPEN[state.system]},
-        standing={**state.standing, "flow": ASSUMED},
-        reasons={**state.reasons, "flow": TWO_TOLD},
-        kept=state.kept - {"flow"},
+        texts={**state.texts, **{field: flows[state.system] for field, flows in asked.items()}},
+        standing={**state.standing, **dict.fromkeys(asked, ASSUMED)},
+        reasons={**state.reasons, **{field: flows["why"] for field, flows in asked.items()}},
+        kept=state.kept - frozenset(asked),
     )
 
 

@@ -38,7 +38,6 @@ NOT_TOLD = "not told: as for a pump a little above its water; our choice"
 FALLS = "the water comes from above, and no pump is named"
 NO_SIZE = "the smallest that keeps the water below {} with all open"
 USUAL = "usual; our choice"
-ONE_SHOWER = "one shower, as nobody said what opens"
 HUNG = "not told: just below its water, since it lifts no less from deeper; our choice"
 AT_PUMP = "not told: at the pump, the lowest that it can draw from; our choice"
 AT_TOP = "not told: at the top of the well; our choice"
@@ -276,13 +275,13 @@ def _alike(place: Place, one: Fact, other: Fact) -> bool:
 
 
 def _with_outlet(site: Site) -> Site:
-    """With one shower at the end of the last section, where nothing is said to open; with the
+    """With one outlet at the end of the last section, where nothing is said to open; with the
     tank's float valve where the line leads to a tank."""
     rows, last = site.rows("outlets"), site.rows("sections")[-1]
     tank = last.get("height", NOT_KNOWN).reason == TO_TANK
     if rows and (not tank or site.word("outlets", rows[0], "name") == TANK):
         return site  # the last: it was completed before
-    name, kind, why = (TANK, "float", FILLED) if tank else ("Shower", "shower", ONE_SHOWER)
+    name, kind, why = (TANK, "float", FILLED) if tank else more.usual_outlet(site)
     outlet: Row = {
         "name": Fact(name, ASSUMED, why),
         "at": Fact(site.word("sections", last, "to")),

@@ -51,6 +51,8 @@ COUNTS = {
     "shower": "use.showers", "sink": "use.sinks", "toilet": "use.toilets", "washer": "use.washers",
     "hose": "use.hoses", "float": "use.troughs",
 }  # fmt: skip
+NAMES = {"shower": "Shower", "sink": "Sink", "hose": "Hose", "float": "Trough"}
+ONE_OF_THEM = "one {}, as nobody said what opens"
 AS_OPEN = "as many as open at once, as nobody said how many there are"
 A_DAY = "5 mm"  # of reference ET0; FAO-56, Table 2, from memory: 4 to 7 mm in warm months
 A_DAY_SAID = "usual in a warm month, as neither place nor climate was told; our choice"
@@ -124,6 +126,17 @@ def _with_people(site: Site) -> Site:
     if kinds & set(HOUSEHOLD) or any(_known(site, COUNTS[kind]) for kind in HOUSEHOLD):
         return site  # somebody opens these: how many is asked
     return _told(site, "use.people", "0", NOBODY)
+
+
+def usual_outlet(site: Site) -> tuple[str, str, str]:
+    """(name, kind, why) of the one outlet that is taken to open where none was said to: of a kind
+    that was counted; a trough where animals drink and nobody lives; else a shower."""
+    for kind, name in NAMES.items():
+        if site.get(COUNTS[kind]).standing == GIVEN and site.value(COUNTS[kind]):
+            return name, kind, ONE_OF_THEM.format(name.lower())
+    if site.rows("animals") and site.value("use.people") == 0:
+        return NAMES["float"], "float", ONE_OF_THEM.format("trough")
+    return NAMES["shower"], "shower", ONE_OF_THEM.format("shower")
 
 
 def with_counts(site: Site) -> Site:
