@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 
 from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_nouns import NOUNS
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -179,6 +180,7 @@ _PUMPED = re.compile(
     r"\b(?:our|the|a|my|jet|submersible|booster|solar) pump\b(?! (?:is|are) not| at all)"
 )
 _LONG = frozenset(["suction.length", "water.level", "pump.height", "well.depth", "well.intake"])
+_PLAIN = frozenset(["drip.need"])  # numbers without a unit
 _BARE_PATHS = frozenset(["drip.warmest", "drip.coolest"])
 _UPRIGHT = re.compile(
     r"\b(?:elevation|height|fall|drop|rise|rises|gain|climb|climbs|lift|lifts|vertical|head|difference|drops|falls|cable|wire|suction)\b"
@@ -204,7 +206,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in _DEFINED
+    for path, kinds, left, right, mail in (*_DEFINED, *NOUNS)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -217,7 +219,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
     rules = _BY_KIND.get(token.kind, ())
-    left = near.before[-_WIDE:]
+    left = near.before.lstrip(" -*•")[-_WIDE:]
     for one in rules:
         if one.right is not None and not one.right.match(near.after):
             continue
@@ -226,13 +228,15 @@ def path_of(token: Token, near: Context, unit: str) -> str:
         if one.mail is not None and not one.mail.search(near.mail):
             continue
         if _fits(token, near, one.path):
-            if token.kind == "bare":
+            if token.kind == "bare" and one.path not in _PLAIN:
                 if not unit:
                     continue
                 token.unit = unit
             return one.path
     return ""
 
+
+_HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
     [
@@ -255,6 +259,11 @@ def weight(path: str) -> float:
 def _fits(token: Token, near: Context, path: str) -> bool:
     """Whether a number can be one of that path; its unit and sign are put right."""
     small = token.unit in {"mm", "in", "cm"}
+    metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
+    if path == "place.altitude":
+        return metres >= _HIGH
+    if path == "pipes.hottest" and token.kind == "angle":
+        token.unit = "°C"  # of a pipe, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":
