@@ -79,7 +79,7 @@ _BACK = re.compile(
     r" (?:about )?(?:the |that |my )?((?:[a-z]+ )?[a-z]+)\b"
 )
 _GONE = re.compile(
-    r"[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)"
+    r" (?:that |which )?(?:we|i) (?:have |'ve )?(?:closed|shut|removed|took out|taken out|ripped out|got rid of)\b|[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)"
 )
 
 

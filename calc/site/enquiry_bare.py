@@ -12,6 +12,7 @@ from calc.site.enquiry_numbers import unit_after
 from calc.site.enquiry_rules import weigh
 
 _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
+_VOLTAGE = re.compile(r"\b(?:voltage|v\.?oc)(?: is| of)?[ :=]*$")
 _TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}
 _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
@@ -24,6 +25,9 @@ _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 def labelled(low: str, numbers: list[Token]) -> None:
     """ "Depth (m): 62": the unit stands in the label."""
     for token in numbers:
+        if token.kind == "bare" and _VOLTAGE.search(low, max(0, token.start - 16), token.start):
+            token.kind, token.unit = "voltage", "V"
+            continue
         label = _LABEL.search(low, max(0, token.start - 16), token.start)
         if token.kind != "bare" or label is None:
             continue
@@ -42,6 +46,8 @@ def usual(numbers: list[Token]) -> str:
 
 def length(token: Token, near: Context, unit: str) -> tuple[Token, str]:
     """(the number in the letter's unit of length, its path), where a cue stands just before it."""
+    if near.mail[token.start : token.end] in {"one", "half", "a half"}:
+        return token, ""  # "for the dug one"
     if not unit or token.low != token.high or not 1 <= token.low <= 2000:
         return token, ""
     if not _ENDS.match(near.right) or re.search(r":[ ]*$", near.left):

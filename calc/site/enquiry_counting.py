@@ -110,7 +110,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if _is_outlet(path) else None
     after = low[end : end + 70]
-    if _EACH.match(after) or _EACH_LIST.match(after):
+    if _EACH.match(after):
+        return _each(low, path, match)
+    if _EACH_LIST.match(after) and _HOMES.search(low[max(0, start - 170) : start]):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
     if (
@@ -147,9 +149,9 @@ _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
 _EVERY = re.compile(
-    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) [^.;]{0,40}$"
+    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
 )
-_EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
+_EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b(?:(?!\bin the\b)[^.;]){0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
@@ -271,7 +273,9 @@ _BEHIND = re.compile(
     rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
-_RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")
+_RUNS = re.compile(
+    r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened|should|must|needs|wants)\b"
+)
 
 
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:

@@ -13,6 +13,7 @@ from calc.site import (
     enquiry_hours,
     enquiry_people,
     enquiry_sides,
+    enquiry_sun,
     enquiry_together,
     enquiry_vessels,
     enquiry_weigh,
@@ -56,8 +57,10 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
+    found.pieces += enquiry_sun.told(clean)
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
+    found.pieces = enquiry_sun.zoned(clean, found.pieces)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):
@@ -289,7 +292,7 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
     low, high, unit = token.low * times, token.high * times, token.unit
     sign = token.sign if path in SIGNED else 1.0
     if path in BELOW:
-        sign = -1.0
+        sign = 1.0 if token.extra.get("over") else -1.0
     if path == "water.yield" and unit.endswith("/day"):
         low, high, unit = (
             low / 24,

@@ -59,7 +59,7 @@ def aliased(at: places.Between, near: Context) -> places.Between:
         return at
     word = re.escape(place[1])
     if re.search(
-        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
+        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside|by|beside|next to|near|behind) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
         near.mail,
     ):
         return places.Between(at.before, "PUMP", at.how)
@@ -130,6 +130,7 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         _pump_over(token, down, found)
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
+        token.extra["over"] = 0.0 if down else 1.0  # water that stands above its pump
     elif one == "PUMP" and not other and down and _HUNG.search(near.left[-40:]):
         found["pump.height"], token.sign = 7, -1.0
     elif one == "PUMP" and not other:
@@ -153,7 +154,7 @@ _TWICE = re.compile(
     r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
 )
 _EACH_OTHER = re.compile(
-    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
+    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building|(?= ?[.,;\n]|$| and\b| but\b))"
 )
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")

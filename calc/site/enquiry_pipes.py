@@ -136,7 +136,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()

@@ -12,7 +12,7 @@ _BOOKS = re.compile(
     r"|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
     r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|shower|european|american)\b"
     r"|\b(?<!per )(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|person|goat|hen|horse|sheep|human|adult|man) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
-    r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
+    r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|(?<!as )(?<!like )(?<!how )\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
 )
 _MEANT = re.compile(
     r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
@@ -47,7 +47,7 @@ _GOES_ON = re.compile(
     r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the|there)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
 )
 _MACHINE = re.compile(
-    r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
+    r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|(?<!of the )(?<!of )(?<!the sun)(?<!sun)lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
 )
 
 

@@ -69,6 +69,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
 _AIMED = re.compile(
@@ -117,7 +118,7 @@ def _loose(low: str, one: Said) -> bool:
     if one.path == "drip.filter" and not _DRIPS.search(low):
         return True
     if one.path == "power.source" and one.value == "sun":
-        return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b|not yet)", low[one.end :]))
+        return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
         if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
             return True  # two pumps: which of them is asked about?

@@ -1,0 +1,104 @@
+"""What a letter tells of panels and drippers beside their names: aim, shade, zones, a pressure class."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_model import Piece
+from calc.site.enquiry_numbers import NUMBER, value
+
+_PANELS = re.compile(r"\b(?:panels?|solar|modules?|pv|array)\b")
+_AIM = r"(?P<one>north|south|east|west)(?:[ -]?(?P<two>east|west))?"
+_AIMED = (  # "tilt 35°, facing south-west", "six panels of 275 W, south, thirty degrees"
+    re.compile(
+        rf"\b(?:tilt(?:ed)?|inclined|inclination|pitch|angle|degrees|°)[^.;\n]{{0,25}}[, ](?:and )?(?:facing|looking|looks?|pointing|aimed|turned|oriented|orientated|to(?:wards)?)(?: due| true| to(?:wards)?| the)* {_AIM}\b(?! of\b)"
+    ),
+    re.compile(
+        rf"\b(?:panels?|modules?|array)\b[^.;\n]{{0,40}}, ?(?:facing |looking |due |to the |towards |all )?{_AIM}(?= ?(?:[,.;\n]|and\b|at\b|$))"
+    ),
+    re.compile(
+        rf"\b(?:panels?|modules?|array|roof)\b[^.;\n]{{0,30}}\b(?:turned|set|laid|directed|mounted|installed) (?:due |to(?:wards)? |the )*{_AIM}\b(?! of\b)"
+    ),
+)
+_SHARES = {
+    "half": 50.0, "third": 100 / 3, "two thirds": 200 / 3, "quarter": 25.0, "three quarters": 75.0,
+    "fifth": 20.0, "tenth": 10.0, "sixth": 100 / 6, "eighth": 12.5,
+}  # fmt: skip
+_SHARE = re.compile(
+    r"(?<![\w-])(?:(?:an?|one|about|around) )*(?P<f>two thirds|three quarters|half|third|quarter|fifth|tenth|sixth|eighth)(?: of)? (?:of )?(?:the |our |its |their |all )?(?:day's |daily )?(?:sun(?:light|shine)?|light|output|power|energy|yield|harvest|panels? output)\b"
+)
+_TAKEN = re.compile(
+    r"\b(?:shad\w+|trees?|oaks?|walnuts?|pines?|hill|ridge|barn|roof|chimney|forest|wood)\b"
+)
+_LOST = re.compile(
+    r"\b(?:lost|lose|loses|losing|takes?|costs?|steals?|robs?|eats?|blocks?|missing|gone|cuts?|shad\w+)\b"
+)
+_CLASS = re.compile(
+    r"\b(?:weakest|lowest class|lowest rated|poorest)\b[^.;\n]{0,45}\bpn ?-?(?P<n>\d{1,2}(?:\.\d)?)\b|\bpn ?-?(?P<m>\d{1,2}(?:\.\d)?)\b[^.;\n]{0,25}\b(?:is )?the weakest\b"
+)
+_ZONES = re.compile(
+    rf"(?<![\w¤-])(?P<n>{NUMBER})(?: \w+)? (?:zones?|sectors?|blocks?|sections?)\b(?! (?:valve|board))"
+)
+_TURNS = re.compile(
+    r"[^.;\n]{0,25}\b(?:one after (?:the other|another)|one by one|in turns?|by turns?|after each other|in sequence)\b"
+)
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")
+
+
+def _sentence(low: str, at: int) -> tuple[int, int]:
+    begin = max(low.rfind(sign, 0, at) for sign in ".;?!\n") + 1
+    end = re.compile(r"[.;?!\n]").search(low, at)
+    return begin, end.start() if end else len(low)
+
+
+def told(low: str) -> list[Piece]:
+    """All that stands in a masked, folded text."""
+    found = [*_aims(low), *_shades(low)] if _PANELS.search(low) else []
+    for one in _CLASS.finditer(low):
+        number = float(one["n"] or one["m"])
+        found.append(Piece("pipes.weakest", *one.span(), number, number, "bar"))
+    return found
+
+
+def _aims(low: str) -> list[Piece]:
+    found = []
+    for pattern in _AIMED:
+        for one in pattern.finditer(low):
+            key = one["one"][0] + (one["two"] or "")[:1]
+            begin, end = _sentence(low, one.start())
+            if not re.search(r"\b(?:if|would|could|should)\b|¤", low[begin : one.end()]):
+                span = one.start("one"), one.end("two" if one["two"] else "one")
+                found.append(Piece("power.facing", *span, word=key, weight=3))
+    return found
+
+
+def _shades(low: str) -> list[Piece]:
+    """ "a walnut tree takes a third of the light"."""
+    found = []
+    for one in _SHARE.finditer(low):
+        begin, end = _sentence(low, one.start())
+        said = low[begin:end]
+        if _TAKEN.search(said) and _LOST.search(said) and not re.search(r"\bif\b|\bwould\b", said):
+            share = _SHARES[one["f"]]
+            found.append(Piece("power.shade", *one.span(), share, share, "%"))
+    return found
+
+
+def zoned(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Zones of a letter about drippers are those of its drip lines, and no outlets of the house."""
+    zones = _zones(low)
+    kept = [one for one in pieces if not (zones and one.path.startswith("outlets.drip"))]
+    return [*kept, *zones]
+
+
+def _zones(low: str) -> list[Piece]:
+    """Zones of a letter about drippers, or ones that are watered by turns."""
+    if "drip" not in low and not _DRIPPERS.search(low):
+        return []
+    found = []
+    for one in _ZONES.finditer(low):
+        number = value(one["n"])[0]
+        turns = _TURNS.match(low, one.end())
+        if (turns or _DRIPPERS.search(low)) and number == int(number) and 1 <= number <= 100:
+            found.append(Piece("drip.zones", *one.span(), number, number))
+    return found
