@@ -18,7 +18,7 @@ _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
     r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
 )
-_SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on")
+_SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on|shuts off|comes back|goes off")
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 

@@ -56,8 +56,8 @@ def hours(low: str, masked: str) -> list[Piece]:
     if not found and not re.search(r"\bgarden|\bsprinkl", low):
         return found
     for match in _LASTS.finditer(masked):
-        if not _GARDEN.search(masked[max(0, match.start() - 70) : match.end()]) or _DRIP.search(
-            low
+        if not _GARDEN.search(masked[max(0, match.start() - 70) : match.end()]) or (
+            _DRIP.search(low) and not (found and _WE_WATER.search(match.group()))
         ):
             continue
         amount = 0.5 if match["half"] else 1.0 if match["one"] == "an" else value(match["one"])[0]
@@ -68,6 +68,7 @@ def hours(low: str, masked: str) -> list[Piece]:
     return found
 
 
+_WE_WATER = re.compile(r"^water (?:it |them |the \w+ )?(?:from|at)\b")
 _GARDEN = re.compile(
     r"\b(?:garden|watering|water the|sprinkl\w+|beds|vegetables|lawn|irrigat\w+)\b"
 )

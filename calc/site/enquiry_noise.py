@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_gone as gone
 from calc.site import enquiry_supposed as supposed
 from calc.site.enquiry_model import Ignored
 
@@ -328,6 +329,8 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
         found += _past(said, start)
         found += _considered(said, start)
         found += supposed.supposed(said, start)
+        found += [(*span, gone.GONE) for span in gone.gone(said, start)]
+        found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]
         if not alone:
             found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found

@@ -27,7 +27,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length",), rf"\b(?:well|bore ?hole)\b{_UNPUMPED}{{0,90}}\bsays?{_F}", r" ?deep\b", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:one |1 |a |the |our )?(?:\w+ )?(?:well|bore ?hole)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.tested", ("flow",), rf"\b(?:pumping|dynamic)(?: water)? level\b[^;\n]{{0,25}}(?:\bat|@){_F}", r"", ""),
-    ("well.tested", ("flow",), rf"(?:^|[,;.:] ?|\band |\bwas |\bthen )(?:test[ -]?)?pumped(?: at| with)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|levell?ed|fell|went down|dropped|drew|came down|stood|steady)\b)", _WELL),
+    ("well.tested", ("flow",), rf"(?:^|[,;.:] ?|\band |\bwas |\bthen )(?:test[ -]?)?pumped(?: at| with)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|levell?ed|fell|went down|dropped|drew|came down|stood|steady)\b)", rf"{_WELL}|\bwell|\bcasing|\bdriller"),
     ("well.rate", ("flow",), rf"\b(?:i|we|he|they) pumped(?: it| out)?(?: at| with)?{_F}", r"", r"\brecover|\brose\b|\bcame back|\b(?:measured|took|read) the (?:water|level)\b|\bwith a stick\b"),
     ("well.pumped_for", ("time",), rf"\bpumped\b[^.;\n]{{0,25}}\bfor{_F}", r"", r"\b(?:measured|took|read) the (?:water|level)\b|\bwith a stick\b"),
     ("well.static", ("length",), rf"\b(?:before|at first|to begin with)\b[^.;\n]{{0,30}}\b(?:it|water|level) (?:stood|was|sat|lay|had been)(?: at)?{_F}", r"(?! ?(?:away|from the house|above|long))", r"\bpumped\b"),
@@ -63,6 +63,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.least_flow", ("flow",), rf"\bpump\b[^.;\n]{{0,40}}\b(?:at least|minimum(?: flow)?|not (?:less|under|below)(?: than)?|min\.?){_F}", r" ?(?:for|to|of) (?:its |the )?(?:motor |own )?(?:cool\w*|motor)", ""),
     ("pump.least_flow", ("flow",), rf"\b(?:minimum|least|lowest) flow (?:of|through|for) the pump{_F}", r"", ""),
     ("pump.diameter", ("length",), rf"\b(?:outside|outer|pump) diameter{_F}", r" ?(?=[,.;)\n]|$)", r"\b(?:submersible|bore ?hole pump)\b[^\n]{0,200}\b(?:outside|outer|pump) diameter"),
+    ("power.tilt", ("angle",), rf"\b(?:panels?|modules?|array)\b[^;\n]{{0,70}}\b(?:north|south|east|west|[ns][ew])(?: and| with| at|,)*{_F}", r"(?! ?(?:n\b|s\b|north|south|lat|c\b|f\b))", ""),
     # the way
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:up |over |out |down |across )?to (?:the |our |my )?(?:\w+ )?{_HOME}(?: it)?{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|far\b|of (?:pipe|poly|hose)\b)", ""),
     ("way.length", ("length",), rf"\b(?:way|distance|route|path|run|line) to (?:the |our |my )?(?:\w+ )?{_HOME}{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|long\b)", ""),
@@ -70,7 +71,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.climb", ("length",), rf"\bup to (?:the |our )?(?:roof|attic|top|upper|second|third|first|highest) (?:floor|storey|story|tap|flat|apartment|bathroom|shower|outlet){_F}", r" ?(?:$|[,.;)\n]|in height|high\b)", ""),
     ("place.altitude", ("length",), rf"(?:^|[.;\n]) *(?:our |the |a |an |small |mountain |old |little |alpine |stone |wooden )*(?:hut|refuge|cabin|chalet|lodge|village|hospital|hamlet|monastery|farm),{_F}", r" ?(?=[,.;]|$)", ""),
     # drip
-    ("drip.length", ("length",), rf"(?:^|[.;\n,] ?)(?:the |our |each |every |all )?(?:drip ?)?(?:lines?|rows?|laterals?)(?: each)?{_F}", r" ?(?:$|[,.;)\n]|long\b|each\b)", _DRIP),
+    ("drip.length", ("length",), rf"(?:^|[.;\n,] ?)(?:the |our |each |every |all )?(?:drip ?)?(?:lines?|laterals?)(?: each)?(?! at\b){_F}", r" ?(?:$|[,.;)\n]|long\b|each\b)", _DRIP),
     ("drip.hours", ("time",), rf"\b(?:may|can|could) (?:run|work|drip|water|irrigate)(?: only| at most| for| up to)*{_F}", r" ?(?:$|[.,;)\n]|a day\b|daily|per day)", _DRIP),
     ("drip.need", ("bare",), rf"\b(?:crop (?:coefficient|factor)|kc){_F}", r"(?! ?(?:mm|m\b|%|l\b|ha|bar))", _DRIP),
     ("beds.area", ("area",), r"", r",? ?(?:all |on |with |under |by |of )*drip(?:ped|pers?| ?lines?| irrigat\w+)?\b", ""),

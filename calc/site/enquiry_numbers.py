@@ -50,9 +50,9 @@ _DEFINED = (
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
     ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:in|by|on|at) (?:an|one|1|the) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
-    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_GAL}{_PER}(?:person|head|capita)\b|"
+    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_GAL}{_PER}(?:person|head|capita)\b|"
                          rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
+    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
                        rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
     ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),

@@ -23,6 +23,9 @@ _WE_ARE = re.compile(
     rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
 )
 
+_BRETHREN = re.compile(
+    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees|men|women)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
+)
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
 _WITH_STAFF = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders)(?:,| and| plus| &) $"
@@ -36,7 +39,7 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and (?:her|him)\b(?! (?:dogs?|cats?|horses?|goats?))|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(
@@ -87,6 +90,12 @@ def people(low: str) -> list[Counted]:
 
 
 _WHOLE = (
+    re.compile(
+        rf"\bwe are {NUMBER},? (?:and |but )?(?:together )?with (?:my|our|the) [a-z]+(?:[ -]in[ -]law)? (?:we are )?({NUMBER})(?= ?(?:[.,;!\n]|$))"
+    ),
+    re.compile(
+        rf"\b(?:of us|people|persons|we are|we're|guests)\b[^.;\n]{{0,60}}\b(?:normally|usually|otherwise|mostly|most of the (?:time|year)|the rest of the (?:time|year)|day to day),? (?:it is |it's |we are |we're |there are |just |only )*({NUMBER})(?: of us)?(?= ?(?:[.,;!)\n]|$))"
+    ),
     re.compile(
         rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({NUMBER}) "
         r"(?:of us|people|persons|souls|heads|in all|in total|altogether)\b(?! (?:at|in) the (?:weekend|summer))"
@@ -140,7 +149,7 @@ _HOMES = re.compile(
 def _numbered(low: str) -> list[Counted]:
     """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
     found: list[Counted] = []
-    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE, _BEHIND):
+    for pattern in (_FAMILY, _OF_US, _BRETHREN, _PEOPLE_IS, _WE_ARE, _BEHIND):
         for match in pattern.finditer(low):
             number = value(next((one for one in match.groups() if one), ""))[0]
             several = pattern not in {_WE_ARE, _BEHIND} and match.lastindex and match.lastindex > 1

@@ -41,6 +41,7 @@ _SAYS_CLASS = re.compile(
     r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
 )
 _SCHEDULES = {40, 80}
+_AND_THEN = re.compile(r" [a-z]+(?: [a-z]+){0,2} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)")
 _BARE_ENDS = re.compile(
     r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down)\b)"
 )
@@ -68,6 +69,8 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         named = sucks
     if material == "" and not named:
         return None
+    if token.kind == "bare" and start == token.start and _AND_THEN.match(low[token.end : end + 45]):
+        return None  # "20 cows and one hose"
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
         return None
     if _NO_PIPE.match(after):
@@ -134,6 +137,8 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
             )
             if told:
                 return key, token.start, token.end + told.end()
+            if key == "hose" and "suction" in before:
+                continue  # a strong one, and none of a garden
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
                 r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",

@@ -7,6 +7,22 @@ import re
 from calc.site.enquiry_model import Piece
 from calc.site.enquiry_numbers import NUMBER, value
 
+WORDS = (  # rows as those of ``enquiry_words``
+    ("power.source", "sun", 3, r"\bstrings? of (?:\d+|two|three|four|five|six|seven|eight|ten) (?:modules|panels)\b|\b(?:runs?|fed|powered|driven|worked)(?: straight| directly| only)? (?:from|by|off|on) (?:a |the |our |one |two |three |four |six |eight )?(?:single |pair of )?(?:\d+ ?-?(?:w|watts?) )?panels?\b|\bmppt\b"),
+    ("store.fills", "always", 3, r"\b(?:spring|seep|stream|source)\b[^.;\n]{0,60}\b(?:fills|feeds|runs into|goes into|trickles into)\b[^.;\n]{0,25}\b(?:day and night|round the clock|continuously|constantly|without stop(?:ping)?)\b"),
+    ("store.fills", "none", 4, r"\b(?:filled|fed|lives)\b[^.;\n]{0,12}\b(?:only|solely|nothing but)\b[^.;\n]{0,12}\b(?:rain\w*|roof\w*)"),
+    ("pump.placement", "out", 3, r"\bsurface[ -]type\b"),
+    ("pump.grade", "1B", 3, r"\b(?:tolerance|acceptance|grade)(?: class| grade)? 1b\b"),
+    ("pump.grade", "2B", 3, r"\b(?:tolerance|acceptance|grade)(?: class| grade)? 2b\b"),
+    ("pump.grade", "3B", 3, r"\b(?:tolerance|acceptance|grade)(?: class| grade)? 3b\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|hose|line|poly|hdpe|pe|it)\b[^.;\n]{0,45}\b(?:lies?|lying|laid|runs?|left) (?:just |all )?(?:loose|bare|uncovered|in the (?:full |open |hot )?sun)\b"),
+    ("drip.fed", "middle", 3, r"\b(?:manifold|header|sub-?main|drip|laterals?|rows?)\b[^.;\n]{0,40}\b(?:fed|feeds?|enters?|supplied|connected|comes in|joins)\b[^.;\n]{0,15}\b(?:in|from|at) (?:the |its )?(?:middle|centre|center)\b"),
+    ("drip.fed", "start", 3, r"\b(?:manifold|header|sub-?main)\b[^.;\n]{0,40}\b(?:fed|feeds?|enters?|supplied|connected|comes in|joins)\b[^.;\n]{0,12}\b(?:at|from) (?:the |one |its )(?:\w+ )?end\b"),
+    ("water.kind", "well", 3, r"\b(?:have|has|got|is|use|using)(?: now| only| just)* (?:a )?well (?:with|of|that gives)(?= ?(?:\d|about))"),
+)  # fmt: skip
+GROWN = re.compile(
+    r"\b(?:grow|grows|growing|plant|plants|planted|planting|cultivate|cultivates|raise) (?:\w+ ){0,2}?[a-z]"
+)
 _PANELS = re.compile(r"\b(?:panels?|solar|modules?|pv|array)\b")
 _AIM = r"(?P<one>north|south|east|west)(?:[ -]?(?P<two>east|west))?"
 _AIMED = (  # "tilt 35°, facing south-west", "six panels of 275 W, south, thirty degrees"

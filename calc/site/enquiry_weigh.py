@@ -54,6 +54,9 @@ _BUCKET = re.compile(
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
 )
+_OF_SIZE = re.compile(
+    rf"\b(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|canisters?) (?:of|with|that holds) (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>[^.;\n¤\d]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
+)
 _CLOCKED = re.compile(
     rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
@@ -243,7 +246,7 @@ _USED = re.compile(
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _TIMED, _CLOCKED):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
@@ -292,6 +295,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:in|as) (?:one|a|a single) (?:series )?string\b"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),

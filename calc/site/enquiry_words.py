@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
+from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
 
@@ -65,6 +66,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)? (?:protection|cut ?-?off|cutout|sensor|guard|protect\w*)|low[ -]water (?:cut ?-?off|cutout|sensor|probe|protection)|run[ -]dry protection)\b"),
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
     *MORE,
+    *WORDS,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -177,7 +179,7 @@ def _crop(low: str) -> list[Said]:
         begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
         line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
         keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
-    if not hits and len(_DRIPS.findall(low)) >= 2:  # a letter about drip, and one crop in all of it
+    if not hits and (len(_DRIPS.findall(low)) >= 2 or (_DRIPS.search(low) and GROWN.search(low))):  # a letter about drip, and one crop in all of it
         hits = list(CROP.finditer(low))
         keys = {CROP_KEYS[one["crop"]] for one in hits}
     if len(keys) != 1:
