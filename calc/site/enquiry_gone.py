@@ -19,6 +19,9 @@ _SOLD = re.compile(
     r"\b(?:and|but|so|which|that|,) ?(?:i|we|he|they)?(?:'ve| have)? ?(?:since |already |then )?(?:sold|scrapped|gave away|threw out|binned|returned|sent back|got rid of|took out) (?:it|them|that)\b"
     r"|\b(?:now |then )?(?:it|they) (?:is|are|was|were|got|has been) (?:now )?(?:stolen|sold|scrapped|gone)\b"
 )
+_IGNORE = re.compile(
+    r"[,;:-] ?(?:so |but |please )*(?:ignore|forget|disregard|never ?mind|don'?t count|do not count) (?:it|that|this|them|those|that one)\b"
+)
 _CLAUSE = re.compile(r"[,;:(]| and | but | while | whereas | so ")
 _WROTE = re.compile(
     r"(?<!as )(?<!when )(?<!if )\byou (?:wrote|assumed?|reckoned|calculated?|proposed?|estimated?|supposed?|put down|took|counted)\b(?! (?:to|me|us|back|my|our|about)\b)"
@@ -43,6 +46,9 @@ def gone(said: str, start: int) -> list[tuple[int, int]]:
         begin = before[-1] if before else 0
         if len(said[begin : one.start()].split()) <= _LONG:
             found.append((start + begin, start + one.end()))
+    taken = _IGNORE.search(said)
+    if taken:
+        found.append((start, start + taken.end()))
     return found
 
 

@@ -57,7 +57,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
-    if token.kind == "bare" and start < token.start and _counts_else(token, after):
+    if token.kind == "bare" and start < token.start and _counts_else(token, after, material):
         return None
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
@@ -90,9 +90,10 @@ _NO_PIPE = re.compile(
 )
 
 
-def _counts_else(token: Token, after: str) -> bool:
+def _counts_else(token: Token, after: str, material: str) -> bool:
     """Whether a bare number behind a material is of another thing: "sch 40 PVC, 3 people"."""
-    return token.low in {1, 2, 3, 4} | _SCHEDULES or not _BARE_ENDS.match(after)
+    schedules = _SCHEDULES if material.startswith("pvc") else set()
+    return token.low in {1, 2, 3, 4} | schedules or not _BARE_ENDS.match(after)
 
 
 def _number(number: float) -> str:
@@ -137,8 +138,6 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
             )
             if told:
                 return key, token.start, token.end + told.end()
-            if key == "hose" and "suction" in before:
-                continue  # a strong one, and none of a garden
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
                 r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",

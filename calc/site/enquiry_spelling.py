@@ -85,7 +85,7 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\b(at|to|of|is|hung|about)(?=\d)", r"\1 "), (r"(\d)(?=(?:people|persons|ppl|showers?|sinks?|toilets?|hoses?|goats|hens|cows)\b)", r"\1 "),
     (r"\b(higher|lower|more|less|deeper|further|farther|longer|bigger|older) then\b", r"\1 than"), (r"\binch an a\b", "inch and a"),
     (r"\binch[ -]and[ -]a[ -](quarter|half)\b", r"inch and a \1"), (r"\b(nine|ten|eleven|twelve|[2-9]|two|three|four|five|six|seven|eight) foot (six|\d)(?= (?:above|below|higher|lower|up|down|over)\b)", r"\1 foot \2 inches"),
-    (r"\b(um|uh|erm|ehm) (?=\w)", ""), (r"(?<=, )(?=foot apart\b)", "a "),
+    (r"\b(um|uh|erm|ehm) (?=\w)", ""), (r"\b(?:a )?(foot|metre|meter)(?= apart\b)(?<!\d foot)(?<!\d metre)(?<!\d meter)(?<!half a foot)(?<!half a metre)", r"1 \1"),
     (r"\bto gether\b", "together"), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip
