@@ -236,7 +236,7 @@ _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
 )
 
 
@@ -250,7 +250,7 @@ def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 

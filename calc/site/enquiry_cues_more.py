@@ -24,7 +24,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("way.length", 5, r"(?:pipe|line|poly|copper|pvc|hose|pex|hdpe|mdpe)\b[^.;¤\n]{0,25},(?: maybe| about| perhaps| some| roughly)?", r" ?of it\b"),
         ("well.depth", 6, None, r"[ -](?:drilled |dug |deep )*(?:hole|well|bore ?hole)\b(?! (?:away|to|from))"),
         ("well.depth", 6, r"(?:\bit|thing|hole|which|that|well)(?: is| was| goes|'s)?(?: [a-z]+){0,2}?", r"(?: |-)?(?:deep\b(?! (?:trench|under)))"),
-        ("well.drop_pipe", 9, r"(?:drop (?:pipe|line)|riser(?: pipe)?|rising pipe in the well)", None),
+        ("well.drop_pipe", 9, r"(?:drop (?:pipe|line)|riser(?: pipe)?|rising pipe in the well)", r"(?! ?(?:off|above|from|over) (?:the )?bottom)"),
         ("well.drop_pipe", 9, None, r" ?(?:of |long )?(?:[\w\"/]+ ){0,4}?(?:drop (?:pipe|line)|riser)\b"),
         ("drip.length", 9, r"(?:(?:each|every) (?:drip ?)?(?:line|row|lateral)|(?:drip ?lines?|laterals?)(?: (?:are|is|run|each|of|about))*|rows? (?:are|is))", r"(?! ?(?:apart|between|spacing))"),
         ("drip.length", 9, None, r" ?(?:long )?(?:drip ?lines?|laterals?|runs? of drip)\b"),

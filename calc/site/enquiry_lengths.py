@@ -165,6 +165,10 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("way.climb", None)
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
+    if _OFF_BOTTOM.match(near.right):
+        token.extra["other"] = 1.0
+        for path in ("way.length", "way.climb", "water.level", "well.depth"):
+            found.pop(path, None)
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -182,6 +186,7 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
+_OFF_BOTTOM = re.compile(r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))")
 _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )

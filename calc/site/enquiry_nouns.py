@@ -26,8 +26,11 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length", "bare"), rf"(?:\bwell'?s?|\bbore ?holes?|\bbore|\bshaft|\bhole)\b{_UNPUMPED}{{0,60}}{_F}", r" ?(?:down )?to (?:the |its )?bottom\b(?! of (?:the )?(?:hill|garden|field|slope|tank|cistern|valley|track))", _WELL),
     ("well.depth", ("length",), rf"\b(?:well|bore ?hole)\b{_UNPUMPED}{{0,90}}\bsays?{_F}", r" ?deep\b", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:one |1 |a |the |our )?(?:\w+ )?(?:well|bore ?hole)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:hole|bore|shaft|bore ?hole)(?: itself)?{_F}", r" ?(?:$|[,;.)])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
+    ("well.depth", ("length", "bare"), rf"\bbottom(?: of (?:it|(?:the|our|my) (?:well|bore\w*|hole|shaft)))(?: lies| sits)?{_F}", r"(?! ?(?:above|below|higher|lower|away))", _WELL),
     ("well.tested", ("flow",), rf"\b(?:pumping|dynamic)(?: water)? level\b[^;\n]{{0,25}}(?:\bat|@){_F}", r"", ""),
     ("well.tested", ("flow",), rf"(?:^|[,;.:] ?|\band |\bwas |\bthen )(?:test[ -]?)?pumped(?: at| with)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|levell?ed|fell|went down|dropped|drew|came down|stood|steady)\b)", rf"{_WELL}|\bwell|\bcasing|\bdriller"),
+    ("well.tested", ("flow",), rf"\b(?:pulls|draws|drew|pulled|drops|dropped|falls|fell|goes|went|sinks|sank|settles|settled|stays|holds)\b[^.;\n]{{0,30}}\b(?:at|with|under){_F}", r"", rf"\b(?:static|rest level)\b[\s\S]*{_WELL}|{_WELL}[\s\S]*\b(?:static|rest level)\b"),
     ("well.rate", ("flow",), rf"\b(?:i|we|he|they) pumped(?: it| out)?(?: at| with)?{_F}", r"", r"\brecover|\brose\b|\bcame back|\b(?:measured|took|read) the (?:water|level)\b|\bwith a stick\b"),
     ("well.pumped_for", ("time",), rf"\bpumped\b[^.;\n]{{0,25}}\bfor{_F}", r"", r"\b(?:measured|took|read) the (?:water|level)\b|\bwith a stick\b"),
     ("well.static", ("length",), rf"\b(?:before|at first|to begin with)\b[^.;\n]{{0,30}}\b(?:it|water|level) (?:stood|was|sat|lay|had been)(?: at)?{_F}", r"(?! ?(?:away|from the house|above|long))", r"\bpumped\b"),
@@ -38,6 +41,8 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("water.level", ("length", "bare"), rf"\bwater(?: level)?(?: is| was| sits| stands| lies|'s)? at{_F}", r" ?(?:or so\b|down\b|below (?:ground|grade|the (?:surface|top|rim)))", _WELL),
     ("water.level", ("length", "bare"), rf"(?:^|[,;.] ?)(?:the )?water (?:is |sits |stands )?at{_F}", r" ?(?:$|[.,;)\n])", rf"{_WELL}[\s\S]{{0,60}}\bwater (?:is |sits |stands )?at\b"),
     ("water.level", ("length",), rf"\bwater(?: level)? (?:in|of|inside) (?:the|our|my|this) (?:\w+ )?(?:well|bore ?hole|bore|shaft) (?:stands|sits|lies|is|rests|was|falls|drops|goes|sinks)(?: down)?(?: to| at)?{_F}", r" ?(?:below|under|beneath) (?:the )?(?:yard|ground|surface|grass|lawn|rim|top|cover|lid|floor|cap|casing|grade|terrace)\b", ""),
+    ("water.level", ("length", "bare"), rf"\b(?:water|level)\b[^;\n]{{0,60}}\bin {_DRY}(?: (?:only|falls to|it falls to|drops to|it drops to|goes to|sinks to|it sinks to))*{_F}", r" ?(?:$|[.,;)\n]|down\b|deep\b|below\b)(?! (?:the (?:house|pump)))", _WELL),
+    ("water.level", ("bare",), rf"\b(?:static|water|level)\b[^.;\n]{{0,50}}\b(?:pulls|draws|goes|drops|falls|sinks|went|pulled|drew|dropped)(?: it)?(?: down)? to{_F}", r" ?(?:$|[.,;)\n]|at\b|when\b|while\b|in\b|after\b|by\b)", _WELL),
     ("pump.height", ("length",), rf"\b(?:it|pump|submersible)(?: now)? (?:hangs|is hung|hung|is hanging|is suspended)(?: down| at)?{_F}", r" ?(?:below|under|beneath) (?:the )?(?:ground|surface|top|grade|casing|cap|rim)\b", r"\b(?:pump|submersible)\b"),
     # tanks
     ("tank.level", ("length",), rf"\btank\b(?:(?!\b(?:pumps?|house|panels?|draws?)\b)[^.;\n]){{0,60}}{_F}", r" ?(?:above|over|off) (?:the )?ground\b", ""),
@@ -76,5 +81,6 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.need", ("bare",), rf"\b(?:crop (?:coefficient|factor)|kc){_F}", r"(?! ?(?:mm|m\b|%|l\b|ha|bar))", _DRIP),
     ("beds.area", ("area",), r"", r",? ?(?:all |on |with |under |by |of )*drip(?:ped|pers?| ?lines?| irrigat\w+)?\b", ""),
     ("beds.area", ("area",), rf"(?:^|[.;\n]) *(?:\w+ )?{CROPS}(?: on)?{_F}", r"(?! ?(?:roof|of (?:roof|land|forest)))", _DRIP),
+    ("water.yield", ("flow",), rf"\b(?:i|we|you) (?:get|have|collect|catch|measure|measured|timed){_F}", r" ?(?:out of|off) (?:the|our) (?:spring|well|bore\w*|seep|source|hillside)\b", ""),
     ("water.yield", ("flow",), rf"\b(?:well|bore ?hole|bore|spring) with{_F}", r"(?! ?(?:pump|at the))", ""),
 )  # fmt: skip

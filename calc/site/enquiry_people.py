@@ -124,6 +124,13 @@ def _total(low: str) -> list[Counted]:
     return []
 
 
+def _amount(term: re.Match[str]) -> float:
+    """How many a term of a party is: a couple, and parents, are two."""
+    if term["n"] and term["n"] not in {"a", "an", "our"}:
+        return value(term["n"])[0]
+    return 2.0 if re.search(r"couple|parents$|oldies$", term.group()) else 1.0
+
+
 def _party(low: str) -> list[Counted]:
     """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
@@ -133,8 +140,7 @@ def _party(low: str) -> list[Counted]:
             r"[a-z]{2}", re.sub(r"\b(?:myself|me|i|and|also|plus|with)\b", "", match.group())
         ):
             continue  # "me, I" is one that speaks
-        terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
-        total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
+        total = sum(_amount(one) for one in _TERM.finditer(low, match.start(), match.end()))
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
     return []

@@ -28,6 +28,8 @@ _AIR = re.compile(
     rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|(?:the |my )?tank)(?: was| is)?|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
+_GAUGE = re.compile(r"\b(?:gauges?|manometers?|reads?|reading)\b")
+_OF_AIR = re.compile(r"\b(?:air|pre-?\w*charge\w*|tank|vessel|bladder|drained|empty|emptied)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
 _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b)|(?:with|when) the pump off and the (?:water|tank) (?:drained|out|empty))"
@@ -73,7 +75,8 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     left, right = near.left[-110:], near.right
     if re.search(r"\b(?:tyres?|tires?) (?:is|are|has|have|takes?|at)\b", left):
         return {}
-    if _AIR.search(left) or _AIR_RIGHT.match(right):
+    gauge = _GAUGE.search(near.before[-70:]) and not _OF_AIR.search(near.before + right[:40])
+    if (_AIR.search(left) or _AIR_RIGHT.match(right)) and not gauge:
         hot = _EXPANSION.search(near.before[-90:]) and _HOT.search(near.mail)
         return {"hot.precharge" if hot else "pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
