@@ -13,12 +13,14 @@ from calc.site.enquiry_rules import weigh
 
 _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
 _VOLTAGE = re.compile(r"\b(?:voltage|v\.?oc)(?: is| of)?[ :=]*$")
+_TILT = re.compile(r"\b(?:tilt(?:ed)?|inclination)(?: is| at| of| angle)?[ :=]*$")
 _TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}
 _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
     r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
 )
 _SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on|shuts off|comes back|goes off")
+_CHARGED = ("pressure_tank.precharge",)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -27,6 +29,10 @@ def labelled(low: str, numbers: list[Token]) -> None:
     for token in numbers:
         if token.kind == "bare" and _VOLTAGE.search(low, max(0, token.start - 16), token.start):
             token.kind, token.unit = "voltage", "V"
+            continue
+        tilted = token.kind == "bare" and 0 < token.low < 90
+        if tilted and _TILT.search(low, max(0, token.start - 22), token.start):
+            token.kind, token.unit = "angle", "°"
             continue
         label = _LABEL.search(low, max(0, token.start - 16), token.start)
         if token.kind != "bare" or label is None:
@@ -73,7 +79,7 @@ def pressure(token: Token, near: Context) -> Piece | None:
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)
-    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
+    path = next((one for one in ("pump.cut_in", "pump.cut_out", *_CHARGED) if one in weights), "")
     if not path or _CLOCK.match(near.right):
         return None
     return Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,

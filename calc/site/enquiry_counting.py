@@ -42,7 +42,8 @@ def things(low: str) -> list[Counted]:
                 low[max(0, match.start() - 30) : match.start()]
             ):
                 continue
-            one = None if any(taken[start:end]) else _counted(low, path, match)
+            listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
+            one = None if listed else _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)

@@ -28,7 +28,7 @@ from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
 from calc.site.enquiry_supposed import of_a_machine, requested
-from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, parts, seasons
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, likewise, paired, parts, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
@@ -50,6 +50,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
     parts(masked, numbers)
+    likewise(masked, numbers)
     _words(clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)

@@ -52,6 +52,14 @@ def gone(said: str, start: int) -> list[tuple[int, int]]:
     return found
 
 
+_HERE = re.compile(r"[^.;\n]{0,25}\b(?:lives?|living|stays?|sleeps?) (?:here|with (?:us|me))\b")
+
+
+def lives_here(said: str, kin: re.Match[str]) -> bool:
+    """Whether somebody's kin are of the house: "me, my wife and my parents live here"."""
+    return bool(_HERE.match(said, kin.end()) or _HERE.match(said, kin.start()))
+
+
 def assumed(said: str, start: int) -> list[tuple[int, int]]:
     """Numbers that the reader of a letter had written: "you wrote "assume 40 cows"."""
     found = []

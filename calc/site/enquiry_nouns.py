@@ -44,6 +44,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("water.level", ("length", "bare"), rf"\b(?:water|level)\b[^;\n]{{0,60}}\bin {_DRY}(?: (?:only|falls to|it falls to|drops to|it drops to|goes to|sinks to|it sinks to))*{_F}", r" ?(?:$|[.,;)\n]|down\b|deep\b|below\b)(?! (?:the (?:house|pump)))", _WELL),
     ("water.level", ("bare",), rf"\b(?:static|water|level)\b[^.;\n]{{0,50}}\b(?:pulls|draws|goes|drops|falls|sinks|went|pulled|drew|dropped)(?: it)?(?: down)? to{_F}", r" ?(?:$|[.,;)\n]|at\b|when\b|while\b|in\b|after\b|by\b)", _WELL),
     ("pump.height", ("length",), rf"\b(?:it|pump|submersible)(?: now)? (?:hangs|is hung|hung|is hanging|is suspended)(?: down| at)?{_F}", r" ?(?:below|under|beneath) (?:the )?(?:ground|surface|top|grade|casing|cap|rim)\b", r"\b(?:pump|submersible)\b"),
+    ("pump.height", ("bare",), rf"\b(?:submersible|pump)(?: is| sits| hangs| set)? at{_F}", r" ?in (?:an?|the|our) (?:\d|¤|well|bore)", _WELL),
     # tanks
     ("tank.level", ("length",), rf"\btank\b(?:(?!\b(?:pumps?|house|panels?|draws?)\b)[^.;\n]){{0,60}}{_F}", r" ?(?:above|over|off) (?:the )?ground\b", ""),
     ("tank.level", ("length",), rf"\b(?:elevated|raised|overhead|tower|high|upper) (?:\w+ )?tank\b(?:(?!\b(?:pump|house|panels?)\b)[^.;\n]){{0,60}}{_F}", r" ?(?:high|up|tall)\b(?! (?:the|to|from))", ""),
@@ -53,7 +54,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.floor", ("area",), rf"\b(?:cistern|tank|reservoir)(?:'s)? (?:floor|base|plan|footprint|bottom)(?: area| measures)?{_F}", r"", ""),
     ("store.depth", ("length",), rf"\bwater(?: in it| in the (?:tank|cistern)| stands)?{_F}", r" ?(?:deep |high )?(?:in it )?(?:when|if)(?: it is| it's| the (?:tank|cistern) is)? (?:full|filled)", r"\b(?:tank|cistern|reservoir)\b"),
     # pressures
-    ("pump.set", ("pressure",), rf"(?:^|[.;\n] ?|, ?| and )(?:it|the pump|pump|which)(?: is|'s| was| runs)? (?:set|adjusted|programmed) (?:to|at|for|on){_F}", r"(?! ?(?:pre-?charge|air|-|/|and))", _NO_REDUCER),
+    ("pump.set", ("pressure",), rf"(?:^|[.;\n] ?|, ?| and )(?:it|the pump|pump|which)(?: is|'s| was| runs)? (?:set|adjusted|programmed) (?:to|at|for|on){_F}", r"(?! ?(?:pre-?charge|air|-|/|and \d))", _NO_REDUCER),
     ("pressure_tank.precharge", ("pressure",), rf"(?<!expansion )\b(?:pressure (?:tank|vessel)|vessel|accumulator|(?:bladder|membrane|captive air) tank|tank membrane)\b(?:(?!\b(?:pump|switch|set|max\w*|rated|cut)\b)[^.;\n]){{0,25}}\b(?:has|with|filled to|inflated to|is at|at){_F}", r"(?! ?(?:switch|max|rated|rating|test|at the|cut|on\b|off\b|-|/))", ""),
     ("pressure_tank.precharge", ("pressure",), rf"\b(?:i|we|he|they) (?:put|pumped|blew|have|keep|gave it){_F}", r" ?(?:in\b(?! (?:the|our) (?:house|pipe|line|kitchen|shower))|of air\b|air\b)", r"\b(?:pressure|captive|bladder|air)[ a-z]* tank|\bvessel|\bswitch\b|\d0[-/]\d0"),
     ("drip.least", ("pressure",), r"", r" ?(?:is|are) (?:the )?(?:least|minimum|lowest|smallest)\b", _DRIP),
@@ -72,6 +73,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # the way
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:up |over |out |down |across )?to (?:the |our |my )?(?:\w+ )?{_HOME}(?: it)?{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|far\b|of (?:pipe|poly|hose)\b)", ""),
     ("way.length", ("length",), rf"\b(?:way|distance|route|path|run|line) to (?:the |our |my )?(?:\w+ )?{_HOME}{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|long\b)", ""),
+    ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )(?:way|distance|pipe run|route)(?: is| are){_F}", r" ?(?:$|[,.;)\n]|long\b|and\b)", ""),
     ("way.climb", ("length",), rf"(?:^|[.;\n] ?)(?:up |over |out )?to (?:the |our |my )?(?:\w+ )?{_HOME}[^.;\n]{{0,30}}(?:\band|,){_F}", r" ?(?:high|up|uphill|higher|in height|of (?:height|climb|rise))\b(?! (?:to|than))", ""),
     ("way.climb", ("length",), rf"\bup to (?:the |our )?(?:roof|attic|top|upper|second|third|first|highest) (?:floor|storey|story|tap|flat|apartment|bathroom|shower|outlet){_F}", r" ?(?:$|[,.;)\n]|in height|high\b)", ""),
     ("place.altitude", ("length",), rf"(?:^|[.;\n]) *(?:our |the |a |an |small |mountain |old |little |alpine |stone |wooden )*(?:hut|refuge|cabin|chalet|lodge|village|hospital|hamlet|monastery|farm),{_F}", r" ?(?=[,.;]|$)", ""),
@@ -82,5 +84,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("beds.area", ("area",), r"", r",? ?(?:all |on |with |under |by |of )*drip(?:ped|pers?| ?lines?| irrigat\w+)?\b", ""),
     ("beds.area", ("area",), rf"(?:^|[.;\n]) *(?:\w+ )?{CROPS}(?: on)?{_F}", r"(?! ?(?:roof|of (?:roof|land|forest)))", _DRIP),
     ("water.yield", ("flow",), rf"\b(?:i|we|you) (?:get|have|collect|catch|measure|measured|timed){_F}", r" ?(?:out of|off) (?:the|our) (?:spring|well|bore\w*|seep|source|hillside)\b", ""),
+    ("water.yield", ("flow",), rf"\b(?:ours|mine) (?:only |just )?(?:gives|makes|yields|has|delivers|runs){_F}", r"", ""),
+    ("water.yield", ("flow",), rf"\b(?:but|though|and) (?:i|we) (?:only |myself |just )?(?:measured|timed|got|counted){_F}", r" ?(?:$|[.,;)\n]|in \w+)", r"\b(?:springs?|wells?|bore\w*)\b"),
     ("water.yield", ("flow",), rf"\b(?:well|bore ?hole|bore|spring) with{_F}", r"(?! ?(?:pump|at the))", ""),
 )  # fmt: skip

@@ -62,7 +62,7 @@ _ALONE = re.compile(
 )
 
 _TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|parents|grandparents|in-laws|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
     rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
@@ -128,7 +128,7 @@ def _amount(term: re.Match[str]) -> float:
     """How many a term of a party is: a couple, and parents, are two."""
     if term["n"] and term["n"] not in {"a", "an", "our"}:
         return value(term["n"])[0]
-    return 2.0 if re.search(r"couple|parents$|oldies$", term.group()) else 1.0
+    return 2.0 if re.search(r"couple|parents$|oldies$|in-laws$", term.group()) else 1.0
 
 
 def _party(low: str) -> list[Counted]:

@@ -90,6 +90,22 @@ def parts(low: str, numbers: list[Token]) -> None:
                 part.kind, part.unit = whole.kind, whole.unit
 
 
+_OURS = re.compile(
+    r"\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
+)
+_STOP = re.compile(r" ?(?:[.,;!\n]|$|in \w+|at (?:best|most|worst))")
+
+
+def likewise(low: str, numbers: list[Token]) -> None:
+    """ "his gives 20 L/min, ours 8", "he wrote 12 gpm, I measured 7": a flow, too."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        near = second.start - first.end < 60 and "\n" not in low[first.end : second.start]
+        if near and first.kind == "flow" and second.kind == "bare" and first.low != second.low:
+            ours = _OURS.search(low[max(0, second.start - 40) : second.start])
+            if ours and _STOP.match(low, second.end):
+                second.kind, second.unit = first.kind, first.unit
+
+
 _SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
 
 
