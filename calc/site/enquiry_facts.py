@@ -240,7 +240,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     if token.kind == "bare":
         _bare(token, near, found, unit)
         return
-    weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
+    weights = enquiry_sun.each(near) if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (

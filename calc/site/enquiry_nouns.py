@@ -7,7 +7,7 @@ tank, 12 m above ground", "the vessel has 2.8 bar". A row is as ``enquiry_direct
 from __future__ import annotations
 
 _F = (
-    r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|even|in total|total|it is|it's|which is|that is"
+    r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|even|in total|total|it is|it's|which is|that is"
     r"|by|good|over|all|exactly|then|down|we have|there are)(?![a-z])[ ,:=~(-]*+)*+$"
 )
 _DRIP = r"\bdrip|\bemitters?\b|\bdripline"
@@ -28,7 +28,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:one |1 |a |the |our )?(?:\w+ )?(?:well|bore ?hole)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:hole|bore|shaft|bore ?hole)(?: itself)?{_F}", r" ?(?:$|[,;.)])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length", "bare"), rf"\bbottom(?: of (?:it|(?:the|our|my) (?:well|bore\w*|hole|shaft)))(?: lies| sits)?{_F}", r"(?! ?(?:above|below|higher|lower|away))", _WELL),
-    ("well.tested", ("flow",), rf"\b(?:pumping|dynamic)(?: water)? level\b[^;\n]{{0,25}}(?:\bat|@){_F}", r"", ""),
+    ("well.tested", ("flow",), rf"\b(?:pumping|dynamic)(?: water)?(?: level)?\b[^;\n]{{0,25}}(?:\bat|@){_F}", r"", ""),
     ("well.tested", ("flow",), rf"(?:^|[,;.:] ?|\band |\bwas |\bthen )(?:test[ -]?)?pumped(?: at| with)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|levell?ed|fell|went down|dropped|drew|came down|stood|steady)\b)", rf"{_WELL}|\bwell|\bcasing|\bdriller"),
     ("well.tested", ("flow",), rf"\b(?:pulls|draws|drew|pulled|drops|dropped|falls|fell|goes|went|sinks|sank|settles|settled|stays|holds)\b[^.;\n]{{0,30}}\b(?:at|with|under){_F}", r"", rf"\b(?:static|rest level)\b[\s\S]*{_WELL}|{_WELL}[\s\S]*\b(?:static|rest level)\b"),
     ("well.rate", ("flow",), rf"\b(?:i|we|he|they) pumped(?: it| out)?(?: at| with)?{_F}", r"", r"\brecover|\brose\b|\bcame back|\b(?:measured|took|read) the (?:water|level)\b|\bwith a stick\b"),
@@ -55,7 +55,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.depth", ("length",), rf"\bwater(?: in it| in the (?:tank|cistern)| stands)?{_F}", r" ?(?:deep |high )?(?:in it )?(?:when|if)(?: it is| it's| the (?:tank|cistern) is)? (?:full|filled)", r"\b(?:tank|cistern|reservoir)\b"),
     # pressures
     ("pump.set", ("pressure",), rf"(?:^|[.;\n] ?|, ?| and )(?:it|the pump|pump|which)(?: is|'s| was| runs)? (?:set|adjusted|programmed) (?:to|at|for|on){_F}", r"(?! ?(?:pre-?charge|air|-|/|and \d))", _NO_REDUCER),
-    ("pressure_tank.precharge", ("pressure",), rf"(?<!expansion )\b(?:pressure (?:tank|vessel)|vessel|accumulator|(?:bladder|membrane|captive air) tank|tank membrane)\b(?:(?!\b(?:pump|switch|set|max\w*|rated|cut)\b)[^.;\n]){{0,25}}\b(?:has|with|filled to|inflated to|is at|at){_F}", r"(?! ?(?:switch|max|rated|rating|test|at the|cut|on\b|off\b|-|/))", ""),
+    ("pressure_tank.precharge", ("pressure",), rf"(?<!expansion )\b(?:pressure (?:tank|vessel)|vessel|accumulator|(?:bladder|membrane|captive air) tank|tank membrane)\b(?:(?!\b(?:pump|switch|set|max\w*|rated|cut)\b)[^.;\n]){{0,25}}\b(?:has|with|filled to|inflated to|is at|at){_F}", r"(?! ?(?:switch|max|rated|rating|test|line\b|water pressure|at the|cut|on\b|off\b|-|/))", ""),
     ("pressure_tank.precharge", ("pressure",), rf"\b(?:i|we|he|they) (?:put|pumped|blew|have|keep|gave it){_F}", r" ?(?:in\b(?! (?:the|our) (?:house|pipe|line|kitchen|shower))|of air\b|air\b)", r"\b(?:pressure|captive|bladder|air)[ a-z]* tank|\bvessel|\bswitch\b|\d0[-/]\d0"),
     ("drip.least", ("pressure",), r"", r" ?(?:is|are) (?:the )?(?:least|minimum|lowest|smallest)\b", _DRIP),
     # use and leaks
@@ -74,14 +74,16 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:up |over |out |down |across )?to (?:the |our |my )?(?:\w+ )?{_HOME}(?: it)?{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|far\b|of (?:pipe|poly|hose)\b)", ""),
     ("way.length", ("length",), rf"\b(?:way|distance|route|path|run|line) to (?:the |our |my )?(?:\w+ )?{_HOME}{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|long\b)", ""),
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )(?:way|distance|pipe run|route)(?: is| are){_F}", r" ?(?:$|[,.;)\n]|long\b|and\b)", ""),
+    ("way.climb", ("length",), rf"\b(?:height|level|elevation) difference\b(?: (?:between|from|of|pump|well|bore\w*|spring|source|to|and|the|our|-)| (?:house|cabin|garden|barn|kitchen|hut|farm|trough))+{_F}", r"", ""),
     ("way.climb", ("length",), rf"(?:^|[.;\n] ?)(?:up |over |out )?to (?:the |our |my )?(?:\w+ )?{_HOME}[^.;\n]{{0,30}}(?:\band|,){_F}", r" ?(?:high|up|uphill|higher|in height|of (?:height|climb|rise))\b(?! (?:to|than))", ""),
     ("way.climb", ("length",), rf"\bup to (?:the |our )?(?:roof|attic|top|upper|second|third|first|highest) (?:floor|storey|story|tap|flat|apartment|bathroom|shower|outlet){_F}", r" ?(?:$|[,.;)\n]|in height|high\b)", ""),
     ("place.altitude", ("length",), rf"(?:^|[.;\n]) *(?:our |the |a |an |small |mountain |old |little |alpine |stone |wooden )*(?:hut|refuge|cabin|chalet|lodge|village|hospital|hamlet|monastery|farm),{_F}", r" ?(?=[,.;]|$)", ""),
     # drip
     ("drip.length", ("length",), rf"(?:^|[.;\n,] ?)(?:the |our |each |every |all )?(?:drip ?)?(?:lines?|laterals?)(?: each)?(?! at\b){_F}", r" ?(?:$|[,.;)\n]|long\b|each\b)", _DRIP),
+    ("drip.length", ("length",), rf"\b(?:row|line|lateral)s?'? lengths?{_F}", r"", _DRIP),
     ("drip.hours", ("time",), rf"\b(?:may|can|could) (?:run|work|drip|water|irrigate)(?: only| at most| for| up to)*{_F}", r" ?(?:$|[.,;)\n]|a day\b|daily|per day)", _DRIP),
     ("drip.need", ("bare",), rf"\b(?:crop (?:coefficient|factor)|kc){_F}", r"(?! ?(?:mm|m\b|%|l\b|ha|bar))", _DRIP),
-    ("beds.area", ("area",), r"", r",? ?(?:all |on |with |under |by |of )*drip(?:ped|pers?| ?lines?| irrigat\w+)?\b", ""),
+    ("beds.area", ("area",), rf"\A(?![\s\S]*\b(?:house|roof|barn|hall|cabin|hangar|shed)\b)[\s\S]*{_F}", r",? ?(?:all |on |with |under |by |of )*drip(?:ped|pers?| ?lines?| irrigat\w+)?\b", ""),
     ("beds.area", ("area",), rf"(?:^|[.;\n]) *(?:\w+ )?{CROPS}(?: on)?{_F}", r"(?! ?(?:roof|of (?:roof|land|forest)))", _DRIP),
     ("water.yield", ("flow",), rf"\b(?:i|we|you) (?:get|have|collect|catch|measure|measured|timed){_F}", r" ?(?:out of|off) (?:the|our) (?:spring|well|bore\w*|seep|source|hillside)\b", ""),
     ("water.yield", ("flow",), rf"\b(?:ours|mine) (?:only |just )?(?:gives|makes|yields|has|delivers|runs){_F}", r"", ""),

@@ -24,7 +24,7 @@ _WE_ARE = re.compile(
 )
 
 _BRETHREN = re.compile(
-    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees|men|women)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
+    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
 )
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
 _WITH_STAFF = re.compile(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from calc.site.enquiry_model import Piece
+from calc.site.enquiry_model import Context, Piece
 from calc.site.enquiry_numbers import NUMBER, value
 
 WORDS = (  # rows as those of ``enquiry_words``
@@ -59,6 +59,19 @@ _TURNS = re.compile(
     r"[^.;\n]{0,25}\b(?:one after (?:the other|another)|one by one|in turns?|by turns?|after each other|in sequence)\b"
 )
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")
+
+
+_BEASTS = re.compile(
+    r"\b(?:cows?|cattle|goats?|sheep|horses?|hens|chickens|heifers?|steers?|ewes|pigs|animals|livestock|trees?|plants?|vines)\b"
+)
+_PERSONS = re.compile(r"\b(?:people|persons?|guests?|family|us|we|pupils|children|patients|household|person|capita)\b")
+
+
+def each(near: Context) -> dict[str, float]:
+    """{path: weight} of an amount "each a day", which is a person's unless beasts are named."""
+    said = near.before[-60:]
+    beasts = _BEASTS.search(said) and not _PERSONS.search(said.split(",")[-1])
+    return {} if beasts else {"use.each": 7.0}
 
 
 def _sentence(low: str, at: int) -> tuple[int, int]:
