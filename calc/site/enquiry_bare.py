@@ -19,7 +19,9 @@ _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
     r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
 )
-_SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on|shuts off|comes back|goes off")
+_SWITCH = re.compile(
+    r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on|shuts off|comes back|goes off"
+)
 _CHARGED = ("pressure_tank.precharge",)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 

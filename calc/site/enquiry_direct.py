@@ -263,8 +263,8 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if path == "place.altitude":
         return metres >= _HIGH
-    if path == "pipes.hottest" and token.kind == "angle":
-        token.unit = "°C"  # of a pipe, "degrees" alone
+    if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
+        token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":

@@ -31,6 +31,7 @@ from calc.site.enquiry_supposed import of_a_machine, requested
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, likewise, paired, parts, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
+_SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 
 
@@ -152,7 +153,8 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
                                   reason="a bucket, timed"))  # fmt: skip
     for area, unit, start, end in enquiry_sides.by_sides(clean):
         taken.append((start, end))
-        found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
+        path = "rain.roof" if enquiry_sides.is_roof(clean, start) else "beds.area"
+        found.pieces.append(Piece(path, start, end, area, area, unit, weight=7))
     for number, start, end in enquiry_sides.latitudes(clean):
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
@@ -252,6 +254,8 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
             return
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
+    elif token.kind == "voltage" and _SOME.search(near.left[-10:]):
+        weights = {}  # "4 x 6 V": one of several
     elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
             r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:6]):  # fmt: skip
         weights = {"power.voltage": 4}

@@ -121,6 +121,8 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
+        if down and not other and _GOAL_LOWER.search(near.before[-45:]):
+            token.sign = 1.0  # "from the tank 80 m to the kitchen, 15 m lower"
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
@@ -150,6 +152,9 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found.clear()
 
 
+_GOAL_LOWER = re.compile(
+    r"\bto (?:the |our )?(?:\w+ )?(?:house|kitchen|cabin|barn|garden|hut|home|trough|taps?|showers?|stable)(?:,| which is| that is| and is)(?: about| some)* $"
+)
 _TWICE = re.compile(
     r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
 )

@@ -78,7 +78,10 @@ _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|pump(?:s|ing)?)\b[^.;\n]{0,120}$", 
 
 def _what(said: str) -> str:
     """Which beginning is told: of watering the garden, or of filling a tank."""
-    if re.search(r"\b(?:watering|irrigat\w+|sprinkl\w+|to water|garden|hosing)\b|\b(?:i|we|they) water\b", said):
+    if re.search(
+        r"\b(?:watering|irrigat\w+|sprinkl\w+|to water|garden|hosing)\b|\b(?:i|we|they) water\b",
+        said,
+    ):
         return "use.garden_from"
     return "store.begins" if _FILLS.search(said) else ""
 

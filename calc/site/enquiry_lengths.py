@@ -165,6 +165,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("way.climb", None)
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
+    if _ACROSS.match(near.right):
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
     if _OFF_BOTTOM.match(near.right):
         token.extra["other"] = 1.0
         for path in ("way.length", "way.climb", "water.level", "well.depth"):
@@ -186,7 +189,10 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("water.level", None)
 
 
-_OFF_BOTTOM = re.compile(r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))")
+_OFF_BOTTOM = re.compile(
+    r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))"
+)
+_ACROSS = re.compile(r" ?(?:across|wide|in diameter|diameter)\b(?! (?:the|our|a)\b)")
 _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )

@@ -28,6 +28,9 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:one |1 |a |the |our )?(?:\w+ )?(?:well|bore ?hole)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:hole|bore|shaft|bore ?hole)(?: itself)?{_F}", r" ?(?:$|[,;.)])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length", "bare"), rf"\bbottom(?: of (?:it|(?:the|our|my) (?:well|bore\w*|hole|shaft)))(?: lies| sits)?{_F}", r"(?! ?(?:above|below|higher|lower|away))", _WELL),
+    ("well.depth", ("length",), rf"\b(?:bore ?hole|bore|hole|well|shaft)(?: (?:has|have|with))?{_F}", r" ?(?:$|[.;)]|, (?:the )?(?:pump|water|static|level)\b|deep\b|of depth\b)(?! trench)", r"\b(?:(?:bore ?hole|bore|hole|well|shaft) has|from (?:a |the )?hole)\b"),
+    ("well.depth", ("length",), rf"\b(?:bore ?hole|bore|well|shaft) has{_F}", r" ?(?:$|[.,;)]|and\b)", ""),
+    ("water.level", ("length",), rf"\bwater (?:stays?|remains|keeps) (?:in|at|on){_F}", r"(?! ?(?:away|long|from|pipe|of pipe))", r"\b(?:wells?|bore ?holes?|bore|hole|shaft)\b"),
     ("well.tested", ("flow",), rf"\b(?:pumping|dynamic)(?: water)?(?: level)?\b[^;\n]{{0,25}}(?:\bat|@){_F}", r"", ""),
     ("well.tested", ("flow",), rf"(?:^|[,;.:] ?|\band |\bwas |\bthen )(?:test[ -]?)?pumped(?: at| with)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|levell?ed|fell|went down|dropped|drew|came down|stood|steady)\b)", rf"{_WELL}|\bwell|\bcasing|\bdriller"),
     ("well.tested", ("flow",), rf"\b(?:pulls|draws|drew|pulled|drops|dropped|falls|fell|goes|went|sinks|sank|settles|settled|stays|holds)\b[^.;\n]{{0,30}}\b(?:at|with|under){_F}", r"", rf"\b(?:static|rest level)\b[\s\S]*{_WELL}|{_WELL}[\s\S]*\b(?:static|rest level)\b"),
@@ -63,7 +66,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("use.leak", ("flow",), rf"\bmeter (?:still |yet )?(?:turns|moves|creeps|runs|counts|shows)\b[^;\n]{{0,40}}{_F}", r"", r"\b(?:night|closed|shut|off|leak\w*)\b"),
     ("use.each", ("daily",), rf"\b(?:each|every one|everybody|everyone)(?: of (?:us|them))? (?:drinks?|washes|uses?|needs?|takes?|consumes?)(?: and \w+)?{_F}", r"(?! ?(?:cow|goat|hen))", r"\b(?:people|persons?|guests?|family|we are|we're|of us|adults?|pupils|children|brothers|sisters|monks)\b"),
     ("use.garden", ("daily",), rf"\b(?:i|we) (?:water|irrigate)\b[^;\n]{{0,60}}{_F}", r"(?! ?(?:per|each))", r"\b(?:garden|beds?|vegetables?|drip)\b"),
-    ("hot.stored", ("temperature",), rf"\b(?:boiler|heater|cylinder|geyser|hot[ -]water(?: tank)?)\b[^.;\n]{{0,25}}\b(?:at|kept|of){_F}", r"(?! ?(?:max|inlet|cold))", _HOT),
+    ("hot.stored", ("temperature", "angle"), rf"\b(?:boiler|heater|cylinder|geyser|(?:hot|warm)[ -]water(?: tank)?)\b(?:(?!\b(?:tilt|panels?|south|roof)\b)[^.;\n]){{0,25}}(?:\bat|\bkept|\bof|,|\bwater){_F}", r"(?! ?(?:max|inlet|cold|tilt|pitch|angle|slope|south|north|n\b|s\b))", _HOT),
     ("pipes.hottest", ("temperature", "angle"), rf"\b(?:pipe|line|poly|hose|it)\b[^;\n]{{0,40}}\bsun\b[^;\n\d]{{0,20}}\b(?:has|have|gets|get|reaches|goes to|is|to){_F}", r"(?! ?(?:tilt|south|north|n\b|s\b|slope))", r"\b(?:pipe|poly|hose|line|pe|hdpe)\b"),
     # pumps
     ("pump.least_flow", ("flow",), rf"\bpump\b[^.;\n]{{0,40}}\b(?:at least|minimum(?: flow)?|not (?:less|under|below)(?: than)?|min\.?){_F}", r" ?(?:for|to|of) (?:its |the )?(?:motor |own )?(?:cool\w*|motor)", ""),

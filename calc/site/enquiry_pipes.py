@@ -41,7 +41,9 @@ _SAYS_CLASS = re.compile(
     r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
 )
 _SCHEDULES = {40, 80}
-_AND_THEN = re.compile(r" [a-z]+(?: [a-z]+){0,2} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)")
+_AND_THEN = re.compile(
+    r" [a-z]+(?: [a-z]+){0,2} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)"
+)
 _BARE_ENDS = re.compile(
     r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down|buried|laid|underground|along|between|over)\b)"
 )

@@ -35,12 +35,25 @@ _GROWN = re.compile(
 )
 
 
+_ROOF = re.compile(r"\broof(?:'s)?\b(?: is| of| area| measures| has|,|:)* (?:about )?$")
+
+
+def is_roof(low: str, at: int) -> bool:
+    """Whether two sides are those of a roof."""
+    return bool(_ROOF.search(low[max(0, at - 30) : at]))
+
+
 def by_sides(low: str) -> list[tuple[float, str, int, int]]:
     """(area, unit, start, end) of beds told by their two sides."""
     found = []
     for match in _BY.finditer(low):
         unit = "m²" if match["u2"].startswith("m") else "ft²"
         around = low[max(0, match.start() - 45) : match.end() + 25]
+        roof = is_roof(low, match.start())
+        if roof and not match["n"]:
+            area = value(match["a"])[0] * value(match["b"])[0]
+            found.append((area, unit, match.start("a"), match.end()))
+            continue
         if not _GROWN.search(around) or re.search(
             r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
         ):

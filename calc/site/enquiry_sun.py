@@ -64,7 +64,9 @@ _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _BEASTS = re.compile(
     r"\b(?:cows?|cattle|goats?|sheep|horses?|hens|chickens|heifers?|steers?|ewes|pigs|animals|livestock|trees?|plants?|vines)\b"
 )
-_PERSONS = re.compile(r"\b(?:people|persons?|guests?|family|us|we|pupils|children|patients|household|person|capita)\b")
+_PERSONS = re.compile(
+    r"\b(?:people|persons?|guests?|family|us|we|pupils|children|patients|household|person|capita)\b"
+)
 
 
 def each(near: Context) -> dict[str, float]:

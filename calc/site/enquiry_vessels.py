@@ -36,7 +36,9 @@ _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 _DAILY = re.compile(
     r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
 )
-_FIRE = re.compile(r" ?(?:of (?:it|that|this|them) )?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
+_FIRE = re.compile(
+    r" ?(?:of (?:it|that|this|them) )?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b"
+)
 
 
 def volume(token: Token, near: Context) -> dict[str, float]:

@@ -59,6 +59,9 @@ _TIMED = re.compile(
 _OF_SIZE = re.compile(
     rf"\b(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|canisters?) (?:of|with|that holds) (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>[^.;\n¤\d]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
 )
+_UNIT_IN = re.compile(
+    rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
 _CLOCKED = re.compile(
     rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
@@ -249,7 +252,7 @@ _USED = re.compile(
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
@@ -257,9 +260,11 @@ def buckets(low: str) -> list[tuple[Token, str]]:
             )
             seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
             seconds += float(match.groupdict().get("more") or 0)
-            amount = value(match["v"])[0]
+            amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
+            unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
             if (
                 not fill
+                or unsaid
                 or seconds <= 0
                 or amount <= 0
                 or any(one.start < match.end() and match.start() < one.end for one, _ in found)

@@ -179,7 +179,9 @@ def _crop(low: str) -> list[Said]:
         begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
         line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
         keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
-    if not hits and (len(_DRIPS.findall(low)) >= 2 or (_DRIPS.search(low) and GROWN.search(low))):  # a letter about drip, and one crop in all of it
+    if not hits and (
+        len(_DRIPS.findall(low)) >= 2 or (_DRIPS.search(low) and GROWN.search(low))
+    ):  # a letter about drip, and one crop in all of it
         hits = list(CROP.finditer(low))
         keys = {CROP_KEYS[one["crop"]] for one in hits}
     if len(keys) != 1:
