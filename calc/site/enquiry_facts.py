@@ -31,8 +31,6 @@ from calc.site.enquiry_supposed import of_a_machine, requested
 from calc.site.enquiry_tokens import Spans, correct, in_minutes, likewise, paired, parts, seasons
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
-_SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
-_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 
 
 def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
@@ -254,11 +252,8 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
             return
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
-    elif token.kind == "voltage" and _SOME.search(near.left[-10:]):
-        weights = {}  # "4 x 6 V": one of several
-    elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
-            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:6]):  # fmt: skip
-        weights = {"power.voltage": 4}
+    elif token.kind == "voltage":
+        weights = enquiry_weigh.voltage(token, near, weights)
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:

@@ -114,15 +114,13 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
-    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
-        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+    if _of_others(token, near):
         return
     if one == "TANK" and other == "PUMP" and down:
         found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
-        if down and not other and _GOAL_LOWER.search(near.before[-45:]):
-            token.sign = 1.0  # "from the tank 80 m to the kitchen, 15 m lower"
+        token.sign *= _turned(down, other, near)
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
@@ -163,6 +161,19 @@ _EACH_OTHER = re.compile(
 )
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
+
+
+def _of_others(token: Token, near: Context) -> bool:
+    """Whether a height is above a second place, or between two of one kind."""
+    found = bool(_TWICE.match(near.left) or _EACH_OTHER.match(near.right))
+    if found:
+        token.extra["other"] = 1.0
+    return found
+
+
+def _turned(down: bool, other: str, near: Context) -> float:
+    """-1 where what lies lower is the goal: "from the tank 80 m to the kitchen, 15 m lower"."""
+    return -1.0 if down and not other and _GOAL_LOWER.search(near.before[-45:]) else 1.0
 
 
 def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places as places
+from calc.site import enquiry_sides as sides
 from calc.site.enquiry_heights import aliased, from_to, labelled, related, unrelated
 from calc.site.enquiry_model import Context, Token
 
@@ -165,13 +166,6 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("way.climb", None)
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
-    if _ACROSS.match(near.right):
-        found.pop("way.length", None)
-        found.pop("way.climb", None)
-    if _OFF_BOTTOM.match(near.right):
-        token.extra["other"] = 1.0
-        for path in ("way.length", "way.climb", "water.level", "well.depth"):
-            found.pop(path, None)
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -187,12 +181,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
             found.pop(path, None)
     if _DUG.search(near.left[-40:]):
         found.pop("water.level", None)
+    sides.its_own(token, near, found)
 
 
-_OFF_BOTTOM = re.compile(
-    r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))"
-)
-_ACROSS = re.compile(r" ?(?:across|wide|in diameter|diameter)\b(?! (?:the|our|a)\b)")
 _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 
 _LATITUDE = re.compile(
@@ -33,6 +34,23 @@ _BY = re.compile(
 _GROWN = re.compile(
     r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"
 )
+
+
+_OFF_BOTTOM = re.compile(
+    r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))"
+)
+_ACROSS = re.compile(r" ?(?:across|wide|in diameter|diameter)\b(?! (?:the|our|a)\b)")
+
+
+def its_own(token: Token, near: Context, found: dict[str, float]) -> None:
+    """What a thing measures across, or hangs above a bottom, is no way and no height of water."""
+    if _ACROSS.match(near.right):
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
+    if _OFF_BOTTOM.match(near.right):
+        token.extra["other"] = 1.0
+        for path in ("way.length", "way.climb", "water.level", "well.depth"):
+            found.pop(path, None)
 
 
 _ROOF = re.compile(r"\broof(?:'s)?\b(?: is| of| area| measures| has|,|:)* (?:about )?$")

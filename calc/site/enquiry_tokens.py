@@ -85,9 +85,9 @@ def parts(low: str, numbers: list[Token]) -> None:
     """ "2,200 gallons, 500 of it for fire": a part has the unit of its whole."""
     for whole, part in zip(numbers, numbers[1:], strict=False):
         near = part.start - whole.end < 60 and "\n\n" not in low[whole.end : part.start]
-        if near and part.kind == "bare" and whole.kind == "volume" and part.low < whole.low:
-            if _OF_IT.match(low, part.end):
-                part.kind, part.unit = whole.kind, whole.unit
+        less = part.kind == "bare" and whole.kind == "volume" and part.low < whole.low
+        if near and less and _OF_IT.match(low, part.end):
+            part.kind, part.unit = whole.kind, whole.unit
 
 
 _OURS = re.compile(

@@ -249,6 +249,19 @@ _USED = re.compile(
 )
 
 
+_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+_SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
+
+
+def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str, float]:
+    """A system's voltage that no word tells; that of one of several batteries is none."""
+    if _SOME.search(near.left[-10:]):
+        return {}
+    said = near.left[-12:] + near.right[:6]
+    known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
+    return {"power.voltage": 4} if known and not weights else weights
+
+
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
@@ -279,17 +292,10 @@ def buckets(low: str) -> list[tuple[Token, str]]:
             line = low[
                 begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)
             ]
-            source, tap = _SPRINGS.search(line), _TAPS.search(line)
-            found.append(
-                (
-                    token,
-                    "measured at a tap"
-                    if tap and not re.search(r"spring|well|creek|overflow|source", line)
-                    else ""
-                    if source or not tap
-                    else "",
-                )
+            at_tap = _TAPS.search(line) and not re.search(
+                r"spring|well|creek|overflow|source", line
             )
+            found.append((token, "measured at a tap" if at_tap else ""))
     return found
 
 
