@@ -127,7 +127,7 @@ _D = {
     ),
     "charge": (("power.capacity", 6, None, r"(?! ?(?:per|a) day)"),),
     "power": (
-        ("power.panel", 4.5, r"\b(?:panels?|modules?|pv|solar|array)\b[^.;\n]{0,40}", r"(?! ?(?:array|total|in total|altogether|pump|motor|submersible|surface|of solar|system|controller|inverter))"),
+        ("power.panel", 4.5, r"\b(?:panels?|modules?|pv|solar|array)\b(?:(?!\b(?:makes?|gives?|delivers?|produces?|output|reads?|shows?|measured|brings?)\b)[^.;\n]){0,40}", r"(?! ?(?:array|total|in total|altogether|pump|motor|submersible|surface|of solar|system|controller|inverter))"),
         ("power.panel", 7, None, r"[ -]?(?:solar |mono\w* |poly\w* |pv |rated |used |each )*(?:panels?|modules?)"),
         ("power.panel", 5, r"(?:solar|pv|array|photovoltaics?) ?[:=-]* ?(?:\d+|\w+) ?(?:x|of)", None),
         ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),

@@ -123,14 +123,13 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         token.sign *= _turned(down, other, near)
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
-    elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
-        if down:
-            found["water.level"], token.sign = 8, -1.0
+    elif one == "WATER" and other in {"PUMP", "", *places.SOURCES}:
+        found["water.level"], token.sign = 8 if down else 0, -1.0
     elif one == "PUMP" and other in sources:
         _pump_over(token, down, found)
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
-        token.extra["over"] = 0.0 if down else 1.0  # water that stands above its pump
+        token.extra["over"] = token.sign > 0  # water that stands above its pump
     elif one == "PUMP" and not other and down and _HUNG.search(near.left[-40:]):
         found["pump.height"], token.sign = 7, -1.0
     elif one == "PUMP" and not other:

@@ -144,9 +144,8 @@ def _levels(near: Context, found: dict[str, float]) -> None:
 def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
     if token.unit in {"in", "mm"}:  # a size: no way is as short
-        found.pop("way.length", None)
-        found.pop("way.climb", None)
-        found.pop("well.depth", None)
+        for path in ("way.length", "way.climb", "well.depth"):
+            found.pop(path, None)
         if _INCH_WELL.match(near.right):
             found["well.bore"] = 7
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):

@@ -35,7 +35,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     if "lay-flat" in pipe.words:
         return False  # it would be sucked flat
     left = re.split(_PUSHED, near.before[-70:])[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,6}?(?:suction|intake (?:pipe|line|hose)|foot valve|strainer)\b(?! lift)", near.right.split(",")[0][: 55]))  # fmt: skip
 
 
@@ -70,7 +70,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         or _TO_PUMP.search(after)
     ):
         return True
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,5}?(?:suction(?! lift)|intake (?:pipe|line|hose)|with strainer|strainer and)\b", after.split(",")[0]))  # fmt: skip
 
 

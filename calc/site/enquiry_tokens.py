@@ -61,7 +61,7 @@ def paired(low: str, numbers: list[Token]) -> None:
         if (
             not ready
             or not 1.15 <= ratio <= 4
-            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
+            or re.search(r"pre-?charge[^,;.]*$", low[pair.start - 25 : pair.start])
         ):
             continue
         if pair.unit == "psi" and not 10 <= pair.low <= 120:
