@@ -74,7 +74,7 @@ _D = {
         ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),
-        ("well.depth", 5, r"(?:drilled|bored|dug|well depth|depth of (?:the |our )?well|total depth|goes down|sunk|td|(?<!water )depth)(?: (?:down )?to| is)?", r"(?! ?(?:to water|of pipe))"),
+        ("well.depth", 5, r"(?:drilled|bored|dug|well depth|depth of (?:the |our )?well|total depth|goes down|sunk|td|(?<!water )depth(?! of (?:the |our )?(?:pond|lake|river|tank|cistern|stream|trench|water|pipe)))(?: (?:down )?to| is)?", r"(?! ?(?:to water|of pipe))"),
         ("well.depth", 6, None, r"[ -]?(?:foot |m |metre )?deep (?:drilled |dug |bored |hand-dug |domestic |old |stone )*(?:well|bore\w*|borehole)"),
         ("well.depth", 5, None, r"[ -](?:drilled |dug |bored |hand-dug |deep )*(?:well|bore ?hole|bore)\b"),
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
@@ -130,7 +130,7 @@ _D = {
         ("power.panel", 4.5, r"\b(?:panels?|modules?|pv|solar|array)\b(?:(?!\b(?:makes?|gives?|delivers?|produces?|output|reads?|shows?|measured|brings?)\b)[^.;\n]){0,40}", r"(?! ?(?:array|total|in total|altogether|pump|motor|submersible|surface|of solar|system|controller|inverter))"),
         ("power.panel", 7, None, r"[ -]?(?:solar |mono\w* |poly\w* |pv |rated |used |each )*(?:panels?|modules?)"),
         ("power.panel", 5, r"(?:solar|pv|array|photovoltaics?) ?[:=-]* ?(?:\d+|\w+) ?(?:x|of)", None),
-        ("power.panel", 6, r"(?:panels?|modules?)(?: \w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),
+        ("power.panel", 6, r"(?:panels?|modules?)(?: (?!(?:makes?|gives?|delivers?|produces?|output|reads?|shows?|brings?)\b)\w+){0,4}?(?: (?:are|of|is|rated|each))?", r"(?! ?(?:total|in total|altogether|array|of (?:solar|panels)|pump|motor))"),
     ),
     "percent": (
         ("power.shade", 7, r"(?:shad(?:e|ed|ing)|lost to shade|trees (?:take|cost|shade))(?: \w+){0,3}", None),

@@ -215,8 +215,9 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
 def _direct(token: Token, path: str, found: Found) -> None:
     """A number whose own clause names its fact."""
     token.used, token.path = True, path
-    if path == "well.pumping":
-        found.pieces.append(_piece(replace(token), "water.level", 6, ()))
+    bare = path == "well.static" and token.kind == "bare"
+    if path == "well.pumping" or bare:  # the site's lowest water, too
+        found.pieces.append(_piece(replace(token), "water.level", 5 if bare else 6, ()))
     found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
 
 

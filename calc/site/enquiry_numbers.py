@@ -20,8 +20,8 @@ _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
-    rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
-    rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+    rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
 _FIGURES = (
     r"(?:\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"

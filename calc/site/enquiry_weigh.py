@@ -65,6 +65,9 @@ _UNIT_IN = re.compile(
 _CLOCKED = re.compile(
     rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
+_SET_SWITCH = re.compile(
+    r"\b(?:set|turned|put|adjusted|raised) (?:the |our |my )?(?:pressure )?switch (?:up |back |down |higher )?(?:to|at) $"
+)
 _SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
 _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
 _SPRINGS = re.compile(
@@ -84,6 +87,8 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         return {"hot.precharge" if hot else "pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
         return _head(token, near)
+    if _SET_SWITCH.search(left):  # which of its two ends?
+        return {"pump.cut_out": 5, "pump.cut_in": 5}
     on, off = _on_or_off(left, right)
     cycle = re.search(
         r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",

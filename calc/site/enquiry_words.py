@@ -103,6 +103,7 @@ def said(low: str) -> list[Said]:
 _BETWEEN = re.compile(
     r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which|fills?|for|pushes|delivers) "
 )
+_FLOAT = re.compile(r"\b(?:floats?|probes?|sensors?|electrodes?|controlled by)\b")
 _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
@@ -128,6 +129,8 @@ def _loose(low: str, one: Said) -> bool:
             : one.start
         ].endswith("hand "):
             return True
+        if _FLOAT.search(said):
+            return True  # "controlled by a float in the tank"
         return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
     if one.path != "pipes.held":
         return False
