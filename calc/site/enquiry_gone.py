@@ -13,11 +13,15 @@ _ENDED = (
 )
 _IS = re.compile(
     rf"\b(?:that|the|this|our|my|an?|old|his) (?:[a-z]+ ){{0,2}}?(?P<noun>{_THING})(?: (?!is\b|are\b|was\b|but\b|and\b)[a-z']+){{0,4}} (?:is|are|was|were|has been|have been|got)(?: now| long| since| all| already)* {_ENDED}\b"
+    rf"|\b(?:another|a second|one more|the other|an old|a third) (?:[a-z]+ )?(?P<noun3>{_THING})\b[^.;\n]{{0,50}}\b(?:which|that|but) (?:we|i) (?:do not|don'?t|no longer|never) (?:use|need)\b"
     rf"|\bwe (?:no longer|do not|don'?t) use (?:that|the|this|our|my) (?:[a-z]+ )?(?P<noun2>{_THING})(?: any ?more| any longer)?"
 )
 _SOLD = re.compile(
     r"\b(?:and|but|so|which|that|,) ?(?:i|we|he|they)?(?:'ve| have)? ?(?:since |already |then )?(?:sold|scrapped|gave away|threw out|binned|returned|sent back|got rid of|took out) (?:it|them|that)\b"
     r"|\b(?:now |then )?(?:it|they) (?:is|are|was|were|got|has been) (?:now )?(?:stolen|sold|scrapped|gone)\b"
+)
+_ONCE = re.compile(
+    r"\b(?:when|while) (?:the|our|my) [a-z]+ (?:was|were|hung|stood|sat)\b[^.;\n]{0,60}?(?=[,;]? (?:but |and )?now\b)"
 )
 _IGNORE = re.compile(
     r"[,;:-] ?(?:so |but |please )*(?:ignore|forget|disregard|never ?mind|don'?t count|do not count) (?:it|that|this|them|those|that one)\b"
@@ -34,7 +38,7 @@ def gone(said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence of what is capped, sold, no more used; ``start`` is where it begins."""
     found = []
     for one in _IS.finditer(said):
-        noun = (one["noun"] or one["noun2"]).rstrip("s")
+        noun = (one["noun"] or one["noun2"] or one["noun3"]).rstrip("s")
         before = [each.end() for each in _CLAUSE.finditer(said, 0, one.start() + 1)]
         begin = before[-1] if before else 0
         if re.search(rf"\b{noun}s?\b", said[:begin]):
@@ -46,6 +50,7 @@ def gone(said: str, start: int) -> list[tuple[int, int]]:
         begin = before[-1] if before else 0
         if len(said[begin : one.start()].split()) <= _LONG:
             found.append((start + begin, start + one.end()))
+    found += [(start + one.start(), start + one.end()) for one in _ONCE.finditer(said)]
     taken = _IGNORE.search(said)
     if taken:
         found.append((start, start + taken.end()))
@@ -60,9 +65,14 @@ def lives_here(said: str, kin: re.Match[str]) -> bool:
     return bool(_HERE.match(said, kin.end()) or _HERE.match(said, kin.start()))
 
 
+_BUT_I = re.compile(
+    r"\b(?:my|our|the) [a-z][a-z' -]{2,20} (?:says?|thinks?|reckons?|claims?|swears?)\b[^.;\n]{2,60}?(?=,? (?:but )?(?:i|we) (?:think|say|measured|believe|found|reckon|make it|counted|know)\b)"
+)
+
+
 def assumed(said: str, start: int) -> list[tuple[int, int]]:
     """Numbers that the reader of a letter had written: "you wrote "assume 40 cows"."""
-    found = []
+    found = [(start + one.start(), start + one.end()) for one in _BUT_I.finditer(said)]
     for one in _WROTE.finditer(said):
         quoted = re.compile(r'[^"\d]{0,12}"[^"\n]{2,120}"').match(said, one.end())
         stop = _STOPS.search(said, one.end())

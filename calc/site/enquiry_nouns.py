@@ -25,7 +25,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length",), rf"{_WELL} of{_F}", r"(?! ?(?:pipe|diameter|across|wide|away|from|in diameter|inside|water|casing))", ""),
     ("well.depth", ("length", "bare"), rf"(?:\bwell'?s?|\bbore ?holes?|\bbore|\bshaft|\bhole)\b{_UNPUMPED}{{0,60}}{_F}", r" ?(?:down )?to (?:the |its )?bottom\b(?! of (?:the )?(?:hill|garden|field|slope|tank|cistern|valley|track))", _WELL),
     ("well.depth", ("length",), rf"\b(?:well|bore ?hole)\b{_UNPUMPED}{{0,90}}\bsays?{_F}", r" ?deep\b", ""),
-    ("well.depth", ("length",), rf"(?:(?:^|[.;\n]) *(?:one |1 |a |the |our )?|, (?:one|a|the|our) )(?:\w+ )?(?:well|bore ?hole|bore)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
+    ("well.depth", ("length",), rf"(?:(?:^|[.;:\n]) *(?:one |1 |a |the |our )?|, (?:one|a|the|our) )(?:\w+ )?(?:well|bore ?hole|bore)[:,]{_F}", r" ?(?:$|[,;.])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:hole|bore|shaft|bore ?hole)(?: itself)?{_F}", r" ?(?:$|[,;.)])(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length", "bare"), rf"\bbottom(?: of (?:it|(?:the|our|my) (?:well|bore\w*|hole|shaft)))(?: lies| sits)?{_F}", r"(?! ?(?:above|below|higher|lower|away))", _WELL),
     ("well.depth", ("length",), rf"\b(?:bore ?hole|bore|hole|well|shaft)(?: (?:has|have|with))?{_F}", r" ?(?:$|[.;)]|, (?:the )?(?:pump|water|static|level)\b|deep\b|of depth\b)(?! trench)", r"\b(?:(?:bore ?hole|bore|hole|well|shaft) has|from (?:a |the )?hole)\b"),

@@ -91,6 +91,9 @@ def people(low: str) -> list[Counted]:
 
 _WHOLE = (
     re.compile(
+        rf"\b(?:only|just) (?:us|we) ({NUMBER})(?: of us)?(?= (?:use|drink|live|draw|are|have)\b)"
+    ),
+    re.compile(
         rf"\bwe are {NUMBER},? (?:and |but )?(?:together )?with (?:my|our|the) [a-z]+(?:[ -]in[ -]law)? (?:we are )?({NUMBER})(?= ?(?:[.,;!\n]|$))"
     ),
     re.compile(

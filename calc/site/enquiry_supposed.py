@@ -15,7 +15,7 @@ _BOOKS = re.compile(
     r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|(?<!as )(?<!like )(?<!how )\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
 )
 _MEANT = re.compile(
-    r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
+    r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:originally|first|once) (?:was |were )?(?:planned|built|meant|designed|sized|intended|laid out) for\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
     r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|\b(?:figure|number|value|estimate|reading)\b[^.;\n]{0,40}\b(?:was|is|were) (?:nonsense|rubbish|made up|a guess|wrong(?! ?:))|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(

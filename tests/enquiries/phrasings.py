@@ -4,6 +4,163 @@ A range is a pair. A sentence stands alone, so what it says must be decisive by 
 """
 
 SAID = (
+    ("well.depth", "84 m", (
+        "Data: one borehole, 84 m, yield 3 m³/h.",
+        "A submersible in a borehole of 84 m.",
+        "The well is 84 m to the bottom.",
+        "A borehole was made for us, and the paper of the contractor says 84 metres deep.",
+        "The hole is 84 m, lined with plastic.",
+        "The bottom of the well is at 84 m.",
+        "The borehole has 84 m, pump at 70 m.",
+    )),
+    ("well.tested", "8 gpm", (
+        "Static is 88 ft in our well and it pulls down to 120 ft at 8 gpm.",
+        "Casing 6 inch, static 72 ft, pumped 8 gpm for 4 hours and the level settled at 205 ft.",
+        "Borehole: static 21 m, pumping level 33 m at 8 gpm.",
+    )),
+    ("water.level", "-6 m", (
+        "The water of the well is at 4.5 m in spring but only 6 m down in August.",
+        "Water of the well is at 4 metres, maximum 6 in summer.",
+        "The well is 9 m deep and the water normally at 4 m, in August at 6.",
+        "The water in the well stands 6 m below the yard at worst.",
+    )),
+    ("water.level", "1.5 m", (
+        "Our spring is 1.5 m above the pump.",
+    )),
+    ("pump.height", "-52 m", (
+        "Bore pump 1.1 kW at 52 m, bore 60 m deep.",
+        "The pump is a good one. It hangs 52 m below ground.",
+    )),
+    ("pump.set", "3.2 bar", (
+        "The pump sits in the cellar. It is set to 3.2 bar.",
+        "The pump feeds the house and is adjusted to 3.2 bar.",
+    )),
+    ("pressure_tank.precharge", "2.8 bar", (
+        "The 35 litre vessel has 2.8 bar.",
+        "Tank membrane 100 litres with 2.8 bar.",
+        "A bladder tank, and I put 2.8 bar in.",
+    )),
+    ("pump.cut_in", "1.8 bar", (
+        "Vessel 24 l, switch 1,8 / 3,2 bar.",
+        "The pump shuts off at 3.2 bar, comes back at 1.8 bar.",
+    )),
+    ("tank.level", "12 m", (
+        "The pump fills a tank of 10 000 litres, 12 m above ground.",
+        "Elevated tank 20 m³, bottom is 12 m high.",
+    )),
+    ("store.inflow", "25 L/min", (
+        "A concrete tank, which gets 25 L/min from the town line.",
+        "The cistern receives 25 L/min day and night.",
+    )),
+    ("store.reserve", "500 gal", (
+        "The cistern is 2,200 gallons, I keep 500 of it for fire.",
+    )),
+    ("store.floor", "18 m²", (
+        "Floor of the cistern 18 m².",
+    )),
+    ("use.leak", "0.4 L/min", (
+        "At night with all taps closed the meter turns, I count 0.4 litre per minute.",
+    )),
+    ("use.each", "70 L/day", (
+        "Twelve brothers drink from the spring, 70 litres each daily.",
+        "We are 2 in family. Each drinks and washes 70 litres per day.",
+    )),
+    ("use.people", "5", (
+        "We are 4, with my mother 5.",
+        "Nine of us at Christmas, normally 5.",
+        "A couple with three kids rents it.",
+        "Me, my wife, my son and my parents live here.",
+        "The village has 400 people but only us five use this spring.",
+    )),
+    ("drip.zones", "4", (
+        "Drippers of 1.6 l/h, lines 60 m, 4 zones one after the other.",
+    )),
+    ("drip.least", "0.5 bar", (
+        "Drip lines, 0.5 bar is the least they need.",
+    )),
+    ("drip.fed", "middle", (
+        "The manifold of the drip lines is fed in the middle.",
+    )),
+    ("power.shade", "20 %", (
+        "Panels 400 W, and a walnut tree takes a fifth of the light.",
+        "Six panels, one fifth of the sun is lost in shade.",
+    )),
+    ("power.facing", "sw", (
+        "Six panels of 275 W, south-west, thirty degrees.",
+        "Array of 4 modules. Tilt 35°, facing south-west.",
+    )),
+    ("power.tilt", "30 °", (
+        "Six panels of 275 W, south, thirty degrees.",
+        "Panels tilt 30 to the south.",
+    )),
+    ("power.source", "sun", (
+        "System: 2 strings of 3 modules.",
+        "The pump runs straight from a single 200 W panel, no battery.",
+    )),
+    ("power.series", "4", (
+        "Array is 4 panels, all in one series string.",
+    )),
+    ("pump.diameter", "98 mm", (
+        "Submersible pump, outside diameter 98 mm.",
+    )),
+    ("pump.grade", "2B", (
+        "Plate of the pump: tolerance class 2B.",
+    )),
+    ("pump.least_flow", "6 L/min", (
+        "The pump wants at least 6 l/min for its cooling.",
+    )),
+    ("pipes.weakest", "6 bar", (
+        "Weakest part in the line is PN 6.",
+    )),
+    ("pipes.hottest", "50 °C", (
+        "The pipe of 63 mm PE lies in the sun and has 50 degrees.",
+    )),
+    ("pipes.held", "laid", (
+        "A hose 19 mm lying loose to the cabin.",
+    )),
+    ("rain.roof", "96 m²", (
+        "The roof of 12 x 8 m fills the cistern.",
+    )),
+    ("rain.dry_count", "5", (
+        "Rain from the roof only. Dry months are five, from May.",
+    )),
+    ("store.fills", "none", (
+        "The cistern is filled only by the rain of the roof.",
+    )),
+    ("store.fills", "always", (
+        "The spring gives 6 l/min which fills it day and night.",
+    )),
+    ("place.altitude", "1965 m", (
+        "Small hut, 1965 m, 12 beds.",
+    )),
+    ("water.yield", "15 L/min", (
+        "The spring fills a bucket of 20 litres in 80 seconds.",
+        "My neighbour's spring gives 40 L/min, ours gives 15.",
+    )),
+    ("animals.cattle", "25", (
+        "He has 25 young stock at the spring.",
+    )),
+    ("use.troughs", "2", (
+        "Two troughs, ball valve each.",
+    )),
+    ("outlets.sink", "4", (
+        "2 toilets 4 sinks washer.",
+    )),
+    ("way.climb", "9 m", (
+        "Up to the house 48 metres and 9 metres high.",
+        "Up to the roof floor are 9 m.",
+        "Highest tap 9 m over pump.",
+    )),
+    ("way.length", "48 m", (
+        "Up to the house 48 metres and 9 metres high.",
+        "Way to kitchen 48 m, 4 m higher.",
+    )),
+    ("suction.length", "60 ft", (
+        'Lake intake 60 ft of 1" line, pump in the shed.',
+    )),
+    ("beds.area", "0.5 acre", (
+        "A half acre of drip.",
+    )),
     ("way.length", "150 m", (
         "The house is 150 m from the well.",
         "It is 150 m from the pump to the house.",
@@ -772,6 +929,74 @@ SAID = (
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
 NOT_SAID = (
+    ("water.yield", (
+        "My realtor said the well was 12 gpm but that well is capped now.",
+        "The old 5 gpm test was for the dug well, ignore it.",
+        "I do not reach 30 l/min in the kitchen.",
+    )),
+    ("animals.cattle", (
+        'In your mail you wrote "assume 40 cows and 70 l/min" but that was for my brother.',
+    )),
+    ("water.kind", (
+        "The pond is no more used.",
+        "The toilet cistern leaks 10 litres an hour.",
+    )),
+    ("pump.placement", (
+        "A half horse jet pump came with the barn and I sold it.",
+        "Our pump is controlled by a float in the tank.",
+    )),
+    ("pressure_tank.precharge", (
+        "Gauge at the pump says 4 bar when it is off.",
+    )),
+    ("pump.set", (
+        "The relief valve is by the pump, it is set at 6 bar.",
+    )),
+    ("pump.cut_in", (
+        "I set the switch up to 60 psi now.",
+    )),
+    ("way.length", (
+        "The tank is round, 2.4 m across and 1.8 m high.",
+        "The submersible hangs at 48 m on a 32 mm poly riser, 4 m off the bottom.",
+        "The hole is 38 m, lined with plastic.",
+    )),
+    ("well.drop_pipe", (
+        "The submersible hangs at 48 m on a 32 mm poly riser, 4 m off the bottom.",
+    )),
+    ("way.pipe", (
+        "A tank on stilts feeds 20 beef cows and one hose.",
+        "My dad says the pipe is 2 inch, I think it's 1 1/4.",
+    )),
+    ("use.each", (
+        "For 20 head of cattle at 50 litres each per day.",
+    )),
+    ("use.people", (
+        "Originally planned for 50 guests.",
+    )),
+    ("power.panel", (
+        "At noon the panels make 900 W.",
+    )),
+    ("power.voltage", (
+        "Battery: 4 x 6 V golf cart.",
+    )),
+    ("outlets.washer", (
+        "2 toilets 4 sinks, no washer.",
+    )),
+    ("outlets.drip", (
+        "Drippers of 1.6 l/h, 4 zones one after the other.",
+    )),
+    ("well.depth", (
+        "Depth of the pond 3 m.",
+        "There is another well, 20 m deep, which we do not use.",
+    )),
+    ("tank.level", (
+        "We could raise the tank by 3 m.",
+    )),
+    ("beds.area", (
+        "The house 120 m2, drip in the garden.",
+    )),
+    ("hot.stored", (
+        "Solar heater, 45 degrees tilt.",
+    )),
     ("way.length", (
         "The pump is 3 m from the wall.", "The suction hose is 6 m long.", "The well is 60 m deep.", "We have 40 m of cable to the pump.",
         "The town is 12 km away.", "The fence is 200 m long.", "Our neighbour ran 300 m of pipe.",
