@@ -66,7 +66,7 @@ def lives_here(said: str, kin: re.Match[str]) -> bool:
 
 
 _BUT_I = re.compile(
-    r"\b(?:my|our|the) [a-z][a-z' -]{2,20} (?:says?|thinks?|reckons?|claims?|swears?)\b[^.;\n]{2,60}?(?=,? (?:but )?(?:i|we) (?:think|say|measured|believe|found|reckon|make it|counted|know)\b)"
+    r"\b(?:my|our|the) [a-z][a-z' -]{2,20} (?:says?|thinks?|reckons?|claims?|swears?)\b[^.;\n]{0,20}\b(?:pipe|hose|line)\b[^.;\n\d]{0,25}[\d¾½ /]+ ?(?:mm|in\b|inch|\"|) ?(?=,? (?:but )?(?:i|we) (?:think|say|measured|believe|found|reckon|make it|counted|know)\b)"
 )
 
 
