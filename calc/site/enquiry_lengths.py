@@ -142,6 +142,8 @@ def _levels(near: Context, found: dict[str, float]) -> None:
 
 def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
+    if token.unit == "cm":
+        found.pop("well.depth", None)  # a pipe's, dug in
     if token.unit in {"in", "mm"}:  # a size: no way is as short
         found.pop("way.length", None)
         found.pop("way.climb", None)
@@ -185,6 +187,7 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
 _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )
+_FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
 
@@ -209,8 +212,8 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if wide > 10:
         found.pop("well.bore", None)
-    goes = re.search(r"\b(?:goes|whole)\b", near.left)
-    if "way.length" in found and at.before == "WELL" and goes:
+    goes = re.search(r"\b(?:goes|whole)\b", near.left) and not _FROM.search(near.left)
+    if "way.length" in found and at.before == "WELL" and goes and not near.next_pipe:
         found.pop("way.length")
         found["well.depth"] = max(found.get("well.depth", 0), 5)
 

@@ -49,12 +49,15 @@ def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
     return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
 
 
+_SUCKS = re.compile(r"\b(?:suction|intake) (?:hose|pipe|line|tube)\b")
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve) (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
 )
 
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
+    if _SUCKS.search(clean, pipe.start, pipe.end):
+        return True
     before, after = (
         re.split(
             r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",

@@ -39,7 +39,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (CLOCK, r"\b\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|o'?clock)(?:\b|(?<=\.))"),
     (CLOCK, r"\b(?:after|before|until|at|from|by|around) (?:\d{1,2}|six|seven|eight|nine|ten|five|four) (?:in the (?:morning|evening|afternoon)|at night|tonight"
             r"|tomorrow)\b"),
-    (PRICE, r"(?:us|au|nz|ca)?[$€£] ?\d[\d,. ]*(?:k|m)?\b(?:[ -]{1,3}(?:to )?[$€£]? ?\d[\d,.]*k?\b(?! ?[a-z]))?"),
+    (PRICE, r"(?:us|au|nz|ca)?[$€£] ?\d(?:[\d,. ]*\d)?(?:k|m)?\b(?:[ -]{1,3}(?:to )?[$€£]? ?\d[\d,.]*k?\b(?! ?[a-z]))?"),
     (PRICE, r"\b\d[\d,.]* ?k? ?(?:dollars?|bucks|euros?|eur|usd|aud|nzd|gbp|chf|quid|grand|francs?|€|£|\$)(?!\w)"),
     (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
@@ -249,10 +249,10 @@ _WAS = re.compile(
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
     r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
-    r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
+    r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
 )
 _NOW = re.compile(
-    r"\b(?:but (?:now|that|then|it|we|these)|now|nowadays|these days|today|currently|since then|replaced (?:it |that |them )?(?:with|by)"
+    r"\b(?:but (?:now|that|then|it|we|these)|now|nowadays|these days|today|currently|since then|the new (?:one|pump|tank|line|pipe|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"
     r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
 )
 _IF = re.compile(

@@ -11,7 +11,7 @@ MORE = (
     ("drip.filter", "yes", 3, r"\bfilter (?:before|ahead of|in front of|at the head of) (?:the |all )?(?:drip|lines?|laterals?|rows|valves?)\b"),
     ("pump.dry_run", "no", 4, r"\b(?:no|without(?: any)?|hasn'?t got(?: any)?|lacks) (?:dry[ -]?run(?:ning)?|low[ -]water) (?:protection|cut ?-?off|sensor|guard|switch)\b"),
     ("pump.relief", "no", 4, r"\b(?:no|without(?: an?y?)?|hasn'?t got(?: an?y?)?|lacks an?) (?:pressure )?relief valve\b(?! (?:on|at|for) the (?:\w+ )?(?:heater|boiler|cylinder))"),
-    ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by) the pump\b|\bpump\b[^.;\n¤]{0,25}\brelief valve\b"),
+    ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by|of|in) (?:the|my|our) (?:\w+ )?pump\b|\bpump (?:with|has|and) (?:(?:a|an|its|own|the|built-in|internal|pressure) )*relief valve\b(?! (?:of|on|at|for|in) (?:the|our|my) (?:[\w.]+ ){0,3}(?:heater|boiler|cylinder|tank|geyser))"),
     ("pump.works", "diaphragm", 3, r"(?:^|\n) *diaphragm\b"),
     ("rain.used", "yes", 3, r"\b(?:off|from) (?:the|our|a|my) (?:\w+ )?roof\b(?! tank)|\broof (?:catchment|water|runoff)\b"),
     ("rain.used", "yes", 3, r"\b(?:the|our|my|a) (?:\w+ )?roofs?(?: that| which)? (?:feeds?|fills?|drains? (?:in)?to) (?:it|the|our|a|two|both)\b"),
