@@ -73,6 +73,7 @@ _D = {
         ("water.level", 6, r"water(?: level)?(?: has| is| was)?(?: never| not)?(?: been| gone| dropped| fallen)? (?:lower|deeper|further down) than", None),
         ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
+        ("water.level", 6.5, None, r" ?(?:deep |of )?(?:static |rest )?water (?:level|table)\b(?! (?:to|in the tank|of the tank))"),
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),
         ("well.depth", 5, r"(?:drilled|bored|dug|well depth|depth of (?:the |our )?well|total depth|goes down|sunk|td|depth)(?: (?:down )?to| is)?", r"(?! ?(?:to water|of pipe))"),
         ("well.depth", 6, None, r"[ -]?(?:foot |m |metre )?deep (?:drilled |dug |bored |hand-dug |domestic |old |stone )*(?:well|bore\w*|borehole)"),

@@ -7,6 +7,7 @@ import re
 from calc.site import enquiry_places as places
 from calc.site.enquiry_heights import aliased, from_to, labelled, related, unrelated
 from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_suction import of_suction
 
 _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
@@ -30,10 +31,6 @@ _OF_PIPE = re.compile(
     r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
 )
 _RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
-_TO_PUMP = re.compile(
-    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
-    r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
-)
 _LIVES_AT = re.compile(
     r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
     r"(?: about| around| roughly| nearly)? ?$"
@@ -89,7 +86,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
     ):
         found["well.depth"] = 6.5
-    _of_suction(near, at, found)
+    of_suction(near, at, found)
     _whose(token, near, found)
     _altitude(token, near, at, found)
 
@@ -339,33 +336,9 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
             found.pop(path, None)
 
 
-_SUCTION_IS = re.compile(r"\bsuction $")
-_HOSE = re.compile(
-    r"[ ,]*(?:of |long\b|in |through |\d|x ?\d)|[ ,]*(?:\w+ ){0,2}(?:pipe|hose|line|poly)"
+_ELEVATION = re.compile(
+    r" ?(?:(?:of )?(?:elevation|altitude)\b|(?:above|over) (?:the )?sea|a\.?s\.?l|in (?:elevation|altitude)\b)"
 )
-
-
-def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
-    """The pipe from the water to a pump that is out of it is its suction."""
-    around = near.before + near.after
-    draws = (
-        re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
-        or "foot valve" in near.left[-30:]
-    )
-    if _SUCTION_IS.search(near.left) and not (
-        near.next_pipe or near.last_pipe or _HOSE.match(near.right)
-    ):
-        found["water.level"] = max(found.get("suction.length", 0), 6)  # a lift, or a pipe's length
-    if "suction.length" in found and not draws:
-        del found["suction.length"]
-    if at.before == "PANELS" and not near.next_pipe:
-        found.pop("way.length", None)
-    to_pump = re.search(
-        _TO_PUMP.pattern + r"(?:,? (?:is|are|of|with|runs|there|about|by|a|it|is it))*[ :]*$",
-        near.left[-90:],
-    ) or _TO_PUMP.match(near.right.lstrip())
-    if "way.length" in found and to_pump and "submersible" not in near.mail:
-        found["suction.length"] = found.pop("way.length") + 1
 
 
 def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
@@ -377,6 +350,8 @@ def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, 
         found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
     if _TOPS.search(near.left[-50:]):
         found.pop("place.altitude", None)
+    if high >= 250 and found.get("place.altitude", 0) >= 8 and _ELEVATION.match(near.right):
+        found["place.altitude"] = 10  # said beside the number itself
     sure = "sea" in near.right or "altitude" in near.left
     if "place.altitude" in found and high < 60 and not sure:
         found["place.altitude"] = 0

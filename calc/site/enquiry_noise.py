@@ -223,10 +223,14 @@ _KIN = (
     r"|mother(?:[ -]in[ -]law)?|parents|dad|mum|mom|colleague|buddy|mate|grandfather|grandparents|son|daughter"
     r"|folks|(?:guy|man|lady|people|family|farm|place|ranch) (?:next door|down the road|up the road|across the (?:road|valley)))"
 )
+_ROLE = (
+    r"(?:supplier|dealer|plumber|installer|salesman|seller|buddy|guy|man|chap|fellow|bloke|lady|woman|farmer|rancher|couple|colleague|customer|contractor"
+    r"|builder|shop ?keeper|mechanic|electrician|acquaintance|person|family|friend)"
+)
 _THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
-    rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
+    rf"|\b(?:the|my|our|an?|one|some|this|that) (?:{_ROLE})(?: [a-z]+)? (?:who |that )?(?:has|have|runs|uses|owns|gets|pumps|lifts|draws|lives|swears by)\b(?! (?:been|to|it |the water|our|us|my|me)\b)|\b(?:an?|one|some) (?:{_ROLE}|{_KIN}) with (?:an?|his|her|\d|¤)|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
@@ -260,6 +264,7 @@ _IF = re.compile(
     r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
     r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
+    r"|(?:says?|said|reckons?|told (?:me|us)|tells (?:me|us)|advises?|advised|wants (?:me|us)) to (?:go|use|put|get|fit|buy|try|change|switch|install|upgrade|replace|have|drill|run)\b"
     r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + _KIN
@@ -269,6 +274,7 @@ _IF = re.compile(
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_WHICH = re.compile(r" (?:which|that|who) ")
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
 _IF_ENDS = re.compile(
@@ -345,6 +351,8 @@ def _considered(said: str, start: int) -> list[tuple[int, int, str]]:
         return []
     stops = [_IF_ENDS.search(said, maybe.end())]
     whole = maybe.group().startswith(("if", "what if", "supp", "even if"))
+    if maybe.group().endswith(("replace", "upgrade")):
+        stops.append(_WHICH.search(said, maybe.end()))  # what is there is told of beside it
     if not whole or len(said.split()) > _LONG:
         stops.append(_CLAUSE.search(said, maybe.end() + 3))
     end = min((one.start() for one in stops if one), default=len(said))

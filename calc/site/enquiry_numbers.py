@@ -116,7 +116,7 @@ _ABOUT = re.compile(
     r"|just (?:under|over)|at least|up to|~|≈|like|close to|a good|or so|somewhere)\s*$"
 )
 _PAIR = re.compile(
-    r"(?<![\w./,¤-])(\d{1,3}(?:\.\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:\.\d)?)(?!\d|/|\.\d|\s?(?:mm|in\b|\"|'))\s*-?"
+    r"(?<![\w./,¤-])(\d{1,3}(?:[.,]\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:[.,]\d)?)(?!\d|/|[.,]\d|\s?(?:mm|in\b|\"|'))\s*-?"
     r"(psi|bars?|kpa|lbs?)?\b"
 )
 
@@ -382,7 +382,7 @@ def pairs(low: str) -> list[Token]:
                 Token("pair", ends[0], ends[1], "psi", start, said.end("b" if said["a"] else "d"))
             )
     for pair in _PAIR.finditer(low):
-        first, second = float(pair[1]), float(pair[2])
+        first, second = (float(pair[one].replace(",", ".")) for one in (1, 2))
         if first < second:
             unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(pair[3] or "psi", "psi")
             small = second <= 10 and not pair[3]

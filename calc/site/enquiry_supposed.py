@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 
 GENERAL, MEANT, WISHED = "of places in general", "only planned, and not done", "only wished"
+ELSEWHERE = "of another place, for another letter"
 
 _BOOKS = re.compile(
     r"\b(?:(?:text|hand|guide|year)?books?|brochures?|leaflets?|magazines?|internet|web ?pages?|websites?|online|rules? of thumb|studies|study|statistics|wikipedia)\b"
@@ -36,6 +37,9 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
         r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
     ),
 )
+_APART = re.compile(
+    r"\b(?:another|a different|a separate|some other) (?:time|letter|mail|e-?mail|message|story|matter|day|question)\b|\bleave (?:that|it) (?:aside|out|for (?:now|later))\b|\b(?:is|are) not what (?:this|i|we|my)\b|\bnot (?:the )?(?:subject|point) (?:of this|here)\b"
+)
 _VERSION = re.compile(
     r"^\s*(?:a |an |or (?:a |an )?|maybe (?:a |an )?)?(?P<what>\d[^?.]{0,25}\b(?:version|pump|model|pipe|tank|one|line|hose|system))\?\s*$"
 )
@@ -54,7 +58,7 @@ _MACHINE = re.compile(
 def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
     """Spans of a sentence that tell of no place, or of one that is no more; ``start`` is where it
     begins in the letter."""
-    found = []
+    found = [(start, start + len(said), ELSEWHERE)] if _APART.search(said) else []
     for why, pattern in ((GENERAL, _BOOKS), (MEANT, _MEANT), (WISHED, _WISHED)):
         match = pattern.search(said)
         if match is None:
