@@ -11,8 +11,10 @@ from calc.site import (
     enquiry_counting,
     enquiry_direct,
     enquiry_hours,
+    enquiry_names,
     enquiry_people,
     enquiry_sides,
+    enquiry_stands,
     enquiry_together,
     enquiry_vessels,
     enquiry_weigh,
@@ -49,6 +51,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
     _words(clean, found)
+    _places(plain, clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)
     for path, number, start, end in enquiry_asked.counted(clean, asked):
@@ -131,6 +134,16 @@ def _words(clean: str, found: Found) -> None:
     gone = enquiry_words.no_pump(clean)
     if gone:
         found.pieces.append(Piece("pump.present", *gone, word="no"))
+
+
+def _places(plain: str, clean: str, found: Found) -> None:
+    """Where the letter comes from, and where the pump stands."""
+    name = enquiry_names.named(plain, clean)
+    if name:
+        found.pieces.append(Piece("place.name", name[1], name[2], word=name[0]))
+    at = enquiry_stands.stands(clean)
+    if at and not any(one.path == "pump.placement" for one in found.pieces):
+        found.pieces.append(Piece("pump.placement", *at, word="out", weight=2.5))
 
 
 def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
