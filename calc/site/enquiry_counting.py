@@ -141,7 +141,7 @@ _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
-    r"(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+    r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
 _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"

@@ -65,7 +65,7 @@ _D = {
         ("way.climb", 5, r"(?:lift|raise|pump|bring)\b[^.;¤]{0,45}\bby", None),
         ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water(?:'s)? (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
-        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up to|rises to|starts|stays|levels off|drops|draws down|falls|sinks)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe))"),
+        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up to|rises to|starts|stays|levels off|drops|draws down|falls|sinks)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe|to (?:the|our|my|a)|from|between|over|in height|before|uphill|higher|more|lower than))"),
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
         ("water.level", 5, r"\bwater(?: level)?", r" ?(?:$|[,.;)\n])"),
         ("water.level", 5, r"(?:draws?|sucks?)(?: it| water)? up", r" ?(?:$|[,.;)])"),
@@ -139,7 +139,7 @@ _D = {
         ("store.usable", 5, None, r" ?(?:usable|of (?:the tank|it) (?:is )?usable)"),
     ),
     "angle": (
-        ("power.tilt", 7, r"(?:tilt(?:ed)?|angled?|pitch(?:ed)?|slope|inclined|inclination)(?: (?:at|of|is|to|angle|about))*", None),
+        ("power.tilt", 7, r"(?:tilt(?:ed)?|facing (?:due )?(?:south|north|east|west)(?:[ -]?(?:east|west))? at|angled?|pitch(?:ed)?|slope|inclined|inclination)(?: (?:at|of|is|to|angle|about))*", None),
         ("power.tilt", 7, None, r" ?(?:tilt|pitch|slope|from (?:the )?horizontal|inclination)"),
         ("place.latitude", 7, r"(?:lat(?:itude)?\.?|we(?:'re| are) at|located at|parallel|coordinates)(?: is| of)?", r"(?! ?(?:c|f)\b)"),
         ("place.latitude", 7, None, r" ?(?:n(?:orth)?\b|s(?:outh)?\b|(?:north |south )?latitude|lat\b)"),

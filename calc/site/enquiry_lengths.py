@@ -318,7 +318,7 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
     one = _SUBJECT.search(near.before[-80:])
     if one is None:
         return
-    who = one["who"]
+    who = re.split(r" (?:in|of|at|on|beside|under|over|inside) ", one["who"])[0]  # "the ladder in the well"
     other = _WIRES.search(who) or (not places.noun(who) and not _ITS_OWN.search(who))
     side = (
         _OF_AREA.search(who)

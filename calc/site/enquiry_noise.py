@@ -273,7 +273,9 @@ _IF = re.compile(
     r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
-_CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
+_CLAUSE = re.compile(
+    r"[,;:(]| (?:but|oh|so|also|though|because|since|then) | and (?!(?:an?|one|two|three|some|more|\d|¤|bigger|larger|new|another|with|put|use|get|fit|add|[a-z]+er) ?)"
+)
 _WHICH = re.compile(r" (?:which|that|who) ")
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
