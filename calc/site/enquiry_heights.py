@@ -153,7 +153,7 @@ _TWICE = re.compile(
     r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
 )
 _EACH_OTHER = re.compile(
-    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
+    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring|ground floor|basement|cellar floor|lower floor)(?: one| house| cabin| cottage| building)?\b"
 )
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")

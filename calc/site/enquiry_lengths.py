@@ -39,6 +39,9 @@ _AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
 _ELSE = re.compile(
     r"\b(?:town|village|shop|store|fence|road|drive|driveway|property|land|wall|city|school|highway|track|boundary|sea|coast|neighbou?rs?)\b(?:'s)?(?: [a-z]+)? (?:is|are|lies|runs|measures)\b[^.;,]*$"
 )
+_NEAREST = re.compile(
+    r"\b(?:nearest|closest) (?!well|spring|water|tap|tank|trough)\w+(?: \w+)?,? (?:is|are|lies|stands|being)(?: [a-z]+){0,2} $"
+)
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
 _DUG = re.compile(
@@ -147,6 +150,8 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
         found.pop("well.depth", None)
         if _INCH_WELL.match(near.right):
             found["well.bore"] = 7
+    if _NEAREST.search(near.left[-60:]):
+        found.clear()
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
     on_hose = re.search(
@@ -185,6 +190,7 @@ _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )
 _FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
+_TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
 
@@ -199,9 +205,13 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
-    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
+    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's |its )(?:about |only |just )?", near.left)
     if deep and alone and at.before == "WELL" and not found:
         found["well.depth"] = 6
+    if re.search(r"\b(?:water depth|depth of (?:the )?water)\b[^.;]*$", near.left):
+        found.pop("well.depth", None)  # of the water that stands in it
+    if _TOP_DOWN.match(near.right) and not _OF_WELL.search(near.before + near.subject.lower()):
+        found.pop("well.depth", None)  # a garden's
     if "well.bore" in found and not (
         near.subject == "WELL" or _OF_WELL.search(near.before[-90:] + near.right[:40])
     ):
