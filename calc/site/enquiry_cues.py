@@ -77,7 +77,7 @@ _D = {
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),
         ("well.depth", 5, r"(?:drilled|bored|dug|well depth|depth of (?:the |our )?well|total depth|goes down|sunk|td|depth)(?: (?:down )?to| is)?", r"(?! ?(?:to water|of pipe))"),
         ("well.depth", 6, None, r"[ -]?(?:foot |m |metre )?deep (?:drilled |dug |bored |hand-dug |domestic |old |stone )*(?:well|bore\w*|borehole)"),
-        ("well.depth", 5, None, r"[ -](?:drilled |dug |bored |hand-dug |deep )*(?:well|bore ?hole|bore)\b"),
+        ("well.depth", 5, None, r"[ -](?:drilled |dug |bored |hand-dug |deep )*(?:well|bore ?hole|bore)\b(?! (?:is|has|was|goes|makes|gives|yields|water|depth))"),
         ("suction.length", 8, r"(?:suction(?: (?:line|pipe|hose|side|run))?|intake (?:pipe|line|hose)|foot valve)(?: (?:is|of|runs?|about|line))*", r"(?! ?(?:lift|below|down|above))"),
         ("suction.length", 8, None, r" ?(?:of |long )?(?:suction (?:line|pipe|hose)|of suction\b(?! lift| head)|intake (?:pipe|hose|line)|suction\b(?! lift)|from (?:the )?pump to (?:the )?(?:foot valve|water|strainer))"),
         ("pump.height", 7, r"pump (?:is |was )?(?:hangs?|hung|hanging|set|sits|suspended|lowered|placed|installed|down|at a depth of|depth|setting|is down)(?: down)?(?: in (?:it|the (?:well|bore\w*)))?(?: at| to)?", r"(?! ?(?:away|from the|above|higher|of pipe|long))"),

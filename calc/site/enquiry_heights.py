@@ -27,7 +27,7 @@ _RISES = re.compile(
     r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
 )
 _UP_TO = re.compile(
-    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
+    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) (?P<to>up|down) to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it|and\b)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
@@ -79,7 +79,7 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
     if after:
         found.clear()
     found.pop("way.length", None)
-    sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
+    sign = -1.0 if rise["to" if after else "how"] in {"down", "fall", "drop"} else 1.0
     _climbs(token, places.noun(rise["one"], last=False), places.noun(rise["other"]), found, sign)
     return True
 

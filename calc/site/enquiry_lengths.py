@@ -262,6 +262,8 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
         if path != "way.length":
             found.pop("way.length", None)
         found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
+        if near.right.strip().startswith("of"):
+            found.pop("way.climb", None)  # "runs downhill: 1,350 ft of 1 in poly"
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
     if follows and not found and not cover and token.unit in _RUN_UNITS:

@@ -313,6 +313,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found: list[tuple[int, int, str]] = []
     theirs = False
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
+    found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]

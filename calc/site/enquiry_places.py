@@ -68,7 +68,7 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     """left, whole_left: words before the number, back to the last number and to the sentence's
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
-    before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    before = _next_to(whole_left) or _antecedent(whole_left) or _subject(left) or _subject(whole_left)
     if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
         before = "PUMP"
     if _ITS.match(whole_left):
@@ -101,6 +101,23 @@ _ONWARD = re.compile(
     r"\b(?P<place>[a-z]+),? (?:which|that|it)(?:'s| (?:is|sits|stands|lies))\b[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) (?:it'?s |is )?(?:about |some |roughly |maybe )*$"
     r"|\b(?:run|bring|get|pump|push|send|carry|take|lift|feed|pipe) (?:it |that |the water |water )?(?:up |over |out |down )?to (?:the |our |my |a )?(?P<goal>[a-z]+(?: [a-z]+)?),? (?:[^.;\n]{0,40}\b(?:away|off|distant|from here) (?:and|but) )?(?:(?:which|that) is |about |some |roughly |maybe )*$"
 )
+
+
+_CLOSE = re.compile(
+    r"(?:^|(?P<last>\b[a-z']+) )(?:the |our |my )?(?P<who>[a-z-]+) (?:is|sits|stands|lies|'s)(?: (?:about|roughly|only|some|maybe|around|just))* ?$"
+)
+_PREPOSITIONS = frozenset(
+    "above below over under from to of at near behind beside by in on between with for and that which than".split()
+)
+
+
+def _next_to(whole_left: str) -> str:
+    """The place just before "is": of "spring is down the hill cabin is" the cabin."""
+    close = _CLOSE.search(whole_left[-50:])
+    if close is None or close["last"] in _PREPOSITIONS:
+        return ""
+    name = noun(close["who"])
+    return name if name in {"HOUSE", "SPRING", "CREEK"} else ""
 
 
 def _antecedent(whole_left: str) -> str:

@@ -103,6 +103,35 @@ def of_a_machine(low: str, start: int) -> bool:
     return bool(_MACHINE.search(said)) and not re.search(r"\b(?:pumps?|bank|inverter)\b", said)
 
 
+# What is taken back afterwards ------------------------------------------------------------------
+
+_THAT_WAS = re.compile(
+    r"\b(?:that|those|these figures|the figures|which) (?:was|were|is|are)(?: for| of| from| actually| really)* (?:the|my|our|his|her) (?:\w+ )?(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|in-?law|father|mother|parent|dad|mum|mom|colleague|grandfather|son|daughter|folk)(?:[ -]in[ -]law)?s?'?s?\b(?! (?:idea|guess|estimate|measure))(?![^.;\n]{0,30}\b(?:before|until|now)\b)"
+)
+_FORGET = re.compile(
+    r"\b(?:forget|ignore|skip|disregard|never ?mind|scrap) (?:about )?(?:that|it|those|this|them)(?: one| bit| part| lot)?(?= ?[,.;:)!\n]|$| (?:please|it is|it's|we|i)\b)"
+)
+
+
+def taken_back(low: str, sentences: tuple[tuple[int, int], ...]) -> list[tuple[int, int]]:
+    """Spans of what the next words take back: "a 90 ft well, that was my dad's", "forget that"."""
+    found = []
+    for index, (start, end) in enumerate(sentences):
+        hit = _THAT_WAS.search(low, start, end) or _FORGET.search(low, start, end)
+        if hit is None:
+            continue
+        opened = low.rfind("(", start, hit.start())
+        if opened >= 0 and ")" not in low[opened : hit.start()]:
+            found.append((opened, hit.end()))
+        elif any(sign.isdigit() for sign in low[start : hit.start()]):
+            found.append((start, hit.end()))
+        elif index and hit.start() - start < _SHORT:
+            found.append((sentences[index - 1][0], hit.end()))
+    return found
+
+
+_SHORT = 30  # characters up to which a sentence speaks of the one before; our choice
+
 # What is asked for --------------------------------------------------------------------------------
 
 _REQUEST = re.compile(

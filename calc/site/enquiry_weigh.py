@@ -19,7 +19,7 @@ _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
 )
 _ON_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
+    r" ?(?:cut[ -]?(?:in|on)|on\b(?! (?:the|its|my|our|a) )|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
 )
 _OFF_RIGHT = re.compile(
     r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
@@ -163,6 +163,10 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
+    if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
+        return {}  # a point of a pump's curve
+    if _DREW.match(near.after) or _DRAWN.search(near.before):
+        return {"well.tested": 8}
     if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
         return {}
     pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
@@ -199,6 +203,13 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
+_AT_HEAD = re.compile(r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)")
+_DREW = re.compile(
+    r",? (?:it|the level|the water|level|water)(?: level)? (?:drew|draws|dropped|drops|fell|went|goes|settled|pulled|came|sank|stood) (?:down|to|at)\b"
+)
+_DRAWN = re.compile(
+    r"\b(?:pumping(?: level)?|drew down|drawn down|dynamic(?: level)?|dwl|pwl)\b[^.;]{0,30}\d ?[a-z']+ (?:at|while pumping|with) $"
+)
 _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
 _AT_PRESSURE = re.compile(
