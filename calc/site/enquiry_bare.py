@@ -15,7 +15,10 @@ _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
 _TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}
 _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
-    r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
+    r"|at the (?:end|worst|lowest)|and|but|from|its|it's|it|with|the|our|we|house|water|static|pump|submersible|makes|gives|yields|on a|according|so)\b)(?! ?(?:am|pm|psi|people|%))"
+)
+_DEEP_IS = re.compile(  # "well is two hundred forty", "ours is only 85"
+    r"(?:^|[.,;:\n] ?|\b(?:the|our|my|this|and|but) )(?:well|bore|bore ?hole|hole|ours)(?:'s| is| was| goes)(?: (?:only|about|just|down|to|around))* $"
 )
 _SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on")
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
@@ -54,6 +57,8 @@ def length(token: Token, near: Context, unit: str) -> tuple[Token, str]:
         rule.path == path and rule.left and rule.fits(near.left[-110:], near.right)
         for rule in RULES["length"]
     )
+    if not path and _DEEP_IS.search(near.left):
+        return trial, "well.depth"
     if path == "way.length" and not re.search(r"\d ?(?:m|ft|feet|met)", near.before):
         return token, ""
     return (trial, path) if path in _TOLD and cued and len(others) == 1 else (token, "")

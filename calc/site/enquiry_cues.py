@@ -95,6 +95,7 @@ _D = {
         ("well.bore", 7, r"(?:casing|cased|lined|lining|liner|inside diameter|well diameter|bore diameter)(?: (?:is|of|diameter|size))*", None),
     ),
     "flow": (
+        ("water.yield", 5, r"(?:it|well|bore|spring|she|they)(?:'ll| will| can| should) (?:give|make|do|yield|run|supply|deliver)(?: us)?", r" ?(?:$|[,.;)]|all day|day and night|for ever|forever|steady|without|year round|all year)"),
         ("water.yield", 5, r"(?:yields?|yielding|recovers?(?: at)?|recovery(?: rate)?|produces?|producing|makes?|making|gives?(?: us| me)?|giving|delivers?|flows?(?: at)?|tested(?: at)?|supplies|supply|output|runs?(?: at)?|puts out|flow(?: rate)?|good for|does|drops to|down to|inflow|overflow|trickles?|refills?|comes?|brings?)", None),
         ("water.yield", 5, None, r" ?(?:well|spring|yield|bore|recovery|of recovery|from the (?:well|spring|creek)|in (?:summer|winter|august|the dry))"),
         ("pump.most_flow", 0, None, None),

@@ -227,7 +227,7 @@ _ROLE = (
     r"(?:supplier|dealer|plumber|installer|salesman|seller|buddy|guy|man|chap|fellow|bloke|lady|woman|farmer|rancher|couple|colleague|customer|contractor"
     r"|builder|shop ?keeper|mechanic|electrician|acquaintance|person|family|friend)"
 )
-_THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
+_THINGS = r"(?:well|pump|tank|rig|array|outfit|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:the|my|our|an?|one|some|this|that) (?:{_ROLE})(?: [a-z]+)? (?:who |that )?(?:has|have|runs|uses|owns|gets|pumps|lifts|draws|lives|swears by)\b(?! (?:been|to|it |the water|our|us|my|me)\b)|\b(?:an?|one|some) (?:{_ROLE}|{_KIN}) with (?:an?|his|her|\d|¤)|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"

@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -36,7 +36,7 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:(?:just|only) (?:the )?two of us|\bus two\b|\bthe pair of us\b|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(

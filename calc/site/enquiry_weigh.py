@@ -307,6 +307,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) of \d{{2,3}} ?w(?:att)?s?,? (?:all )?(?:in (?:one|a|a single) (?:series )?string|in series)\b"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
@@ -356,7 +357,7 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
             if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
             if path.startswith("power") and re.search(
-                r"batter(?:y|ies)|cells",
+                r"(?<!no )batter(?:y|ies)\b(?!.*\b(?:panels?|modules?)\b)|cells",
                 low[
                     max(low.rfind(".", 0, match.start()), match.start() - 30, 0) : match.end() + 12
                 ],

@@ -141,7 +141,7 @@ def _loose(low: str, one: Said) -> bool:
     tank = re.match(r"(?: [a-z-]+){0,2} (?:tank|cistern|reservoir)", low[one.end :])
     line = low[begin : min(ends, default=len(low))]
     alone = len(line) < 25 and not re.search(r"\b(?:tank|cable|cistern|wire|box|is)\b", line)
-    its = re.match(r"\s*(?:and )?(?:it|they|all of it|everything)\b", line)
+    its = re.match(r"\s*(?:[^.;\n]{0,25}, so )?(?:and )?(?:it|they|all of it|everything)\b", line)
     goes_on = its and _LINE.search(low[max(0, begin - 120) : begin])
     return bool(tank) or not (_LINE.search(line) or alone or goes_on)
 
