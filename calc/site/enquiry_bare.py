@@ -68,11 +68,12 @@ def pressure(token: Token, near: Context) -> Piece | None:
     """A pressure of a switch that its words leave no doubt of."""
     if not 10 <= token.low <= 150 and not 1 <= token.low <= 8:
         return None
-    if not _SWITCH.search(near.before + near.right):
+    if not _SWITCH.search(near.before + near.right + near.mail[: 0 if token.low < 10 else None]):
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)
-    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
+    paths = ("pump.cut_in", "pump.cut_out", "pressure_tank.precharge")
+    path = next((one for one in paths if one in weights), "")
     if not path or _CLOCK.match(near.right):
         return None
     return Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,

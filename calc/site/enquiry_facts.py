@@ -29,7 +29,7 @@ from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
 from calc.site.enquiry_supposed import of_a_machine, requested
-from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons, since
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
@@ -48,6 +48,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
             token.why = clause.why
     enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
+    since(masked, numbers)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
     _words(clean, found)
@@ -199,7 +200,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
             continue
-        near = context(clean, live, at, sentences, pipes)
+        near = context(clean, live, at, sentences, pipes, "again" in token.extra)
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue

@@ -13,7 +13,7 @@ _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
 )
 _BORE_IS = re.compile(
-    r"(?:^|[.\n;:]) *(?:our |my |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+    r"(?:(?:^|[.\n;:]) *|\b(?:has|have|got|with|from|is) )(?:our |my |the |an? |drilled |dug |deep |bored |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
 )
 _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
@@ -42,6 +42,7 @@ _ELSE = re.compile(
 _NEAREST = re.compile(
     r"\b(?:nearest|closest) (?!well|spring|water|tap|tank|trough)\w+(?: \w+)?,? (?:is|are|lies|stands|being)(?: [a-z]+){0,2} $"
 )
+_IN_HEIGHT = re.compile(r"[^,.;\d]{0,30}\bin (?:height|elevation|level|altitude)\b")
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
 _DUG = re.compile(
@@ -167,6 +168,9 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if apart:
         found.pop("way.climb", None)
+    if _IN_HEIGHT.match(near.right):
+        found.pop("way.length", None)
+        found["way.climb"] = max(found.get("way.climb", 0), 6)
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
@@ -190,6 +194,7 @@ _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )
 _FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
+_NO_WELL = frozenset(["TANK", "ABOVE", "STORE", "CREEK", "PTANK"])
 _TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
@@ -210,6 +215,9 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
         found["well.depth"] = 6
     if re.search(r"\b(?:water depth|depth of (?:the )?water)\b[^.;]*$", near.left):
         found.pop("well.depth", None)  # of the water that stands in it
+    own = _OF_WELL.search(near.before)
+    if not own and (at.before in _NO_WELL or not _OF_WELL.search(near.mail)):
+        found.pop("well.depth", None)  # "the tank is full when it's 9 ft deep"
     if _TOP_DOWN.match(near.right) and not _OF_WELL.search(near.before + near.subject.lower()):
         found.pop("well.depth", None)  # a garden's
     if "well.bore" in found and not (
@@ -315,7 +323,7 @@ _SUBJECT = re.compile(
     r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
 )
 _ITS_OWN = re.compile(
-    r"\b(?:pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
+    r"\b(?:ours|mine|pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
 )
 _WIRES = re.compile(
     r"\bseptic\b|\bsewage\b|\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b"

@@ -76,7 +76,7 @@ _DEFINED = (
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
     ("length", "ft", r"(?:ft|feet|foot(?![ -]?valve)|foots|feets|fet)\b|'(?![\w'])"),
-    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue|well|bore|casing|suction|inside|outside|id\b|od\b)[a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue|well|bore|casing|suction|inside|outside|id\b|od\b)[a-z])|in\b(?! the| a | my| our| height| elevation| level| depth| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),

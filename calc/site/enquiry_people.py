@@ -55,7 +55,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|two|three) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(

@@ -23,6 +23,7 @@ _NAMED = re.compile(
 _PUSHES = re.compile(
     r"\b(?:then|deliver\w*|discharge|from (?:the|our|my) pump|to (?:the|our|my|a) (?:\w+ )?(?:house|cabin|tank|barn|garden|trough|field|yard|hut|farm|taps?|cottage)|push(?:es|ing)?|pumps (?:it|up|to|the)|sends|feeds|lifts?|lifted|house|from there|after the pump|well is|bore\w* is)\b"
 )
+_THEN = re.compile(r"\bthen\b[^.;]{0,20}$")
 _AS_LONG = re.compile(r" ?(?:long\b|in length\b|in total\b|total\b|of (?:pipe|hose|line|it|run)\b)")
 _OF_IT = re.compile(r" ?(?:$|[,.;)\n]|with\b|and\b|from\b|down to\b|in\b|through\b)")
 _MEASURES = re.compile(
@@ -61,6 +62,8 @@ def of_suction(near: Context, at: places.Between, found: dict[str, float]) -> No
         for path in ("way.length", "well.depth"):
             found.pop(path, None)
         found["suction.length"] = 8.5
+    if "suction.length" in found and _THEN.search(near.left):
+        found["way.length"] = found.pop("suction.length")
     if at.before == "PANELS" and not near.next_pipe:
         found.pop("way.length", None)
     to_pump = re.search(

@@ -19,10 +19,10 @@ _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
 )
 _ON_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:in|on)|on\b(?! (?:the|its|my|our|a) )|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
+    r" ?(?:cut[ -]?(?:in|on)|on\b(?! (?:the|its|my|our|a) )|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|restarts|comes on|comes back|turns on|goes on|kicks (?:back )?in|cuts in))"
 )
 _OFF_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
+    r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:cuts off|stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
     rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,60}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|(?:the |my )?tank)(?: was| is)?|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
@@ -94,7 +94,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|constant|control|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        r"pump|constant|control|speed|vfd|inverter|drive|system|booster|set ?-?point|set pressure|pressure set",
         near.before + near.after,
     ):
         found["pump.set"] = 6

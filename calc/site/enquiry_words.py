@@ -240,6 +240,8 @@ def no_pump(low: str) -> tuple[int, int] | None:
     ):
         return None
     strong = "pump" in match.group()
+    if not strong and _LIFTS.search(low):
+        return None  # water out of a bore runs nowhere by itself
     own = (
         [
             one
@@ -252,6 +254,9 @@ def no_pump(low: str) -> tuple[int, int] | None:
     return None if own else match.span()
 
 
+_LIFTS = re.compile(
+    r"\b(?:submersible|sub|windmill|bore ?hole|bore|drilled well|well is|the well|our well|deep well|solar|generator|genset|engine)\b"
+)
 _FLAT = re.compile(
     r"\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
     r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
