@@ -117,11 +117,16 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
+    if _BOTTOM.match(near.right) or _HUMP.search(near.left[-50:]):
+        found.clear()
+        return
     if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
         token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
         return
     if one == "TANK" and other == "PUMP" and down:
         found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
+    elif one == "TANK" and down and other in places.SOURCES:
+        token.extra["other"] = 1.0  # a tank that its spring runs down to: none above
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
@@ -157,6 +162,12 @@ _TWICE = re.compile(
 )
 _EACH_OTHER = re.compile(
     r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring|ground floor|basement|cellar floor|lower floor)(?: one| house| cabin| cottage| building)?\b"
+)
+_BOTTOM = re.compile(
+    r" ?(?:above|below|over|under|off) (?:the |its )?(?:(?:\w+ )?bottom|(?:well|tank|cistern|creek|river) (?:floor|bed))\b"
+)
+_HUMP = re.compile(
+    r"\b(?:hump|bump|high point|low point|highest point|dip|saddle|hollow|crest|air ?lock|kink)\b[^.;]*$"
 )
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")

@@ -42,6 +42,10 @@ _ELSE = re.compile(
 _NEAREST = re.compile(
     r"\b(?:nearest|closest) (?!well|spring|water|tap|tank|trough)\w+(?: \w+)?,? (?:is|are|lies|stands|being)(?: [a-z]+){0,2} $"
 )
+_UP_FROM = re.compile(
+    r"\bup(?: (?:about|some|maybe|only|around|roughly|another|just|a good))* $"
+)
+_LOW = 10.0  # m, up to which "up from the well" is a height; our choice
 _IN_HEIGHT = re.compile(r"[^,.;\d]{0,30}\bin (?:height|elevation|level|altitude)\b")
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
@@ -168,6 +172,10 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if apart:
         found.pop("way.climb", None)
+    if _UP_FROM.search(near.left) and near.right.startswith((" from", "from")):
+        metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
+        found["way.climb"] = 5.0
+        found["way.length"] = 5.0 if metres > _LOW else 0.0  # "up 8 ft from the well" is a height
     if _IN_HEIGHT.match(near.right):
         found.pop("way.length", None)
         found["way.climb"] = max(found.get("way.climb", 0), 6)

@@ -304,7 +304,7 @@ _ABOVE_CLUES = re.compile(
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n\d]{0,50}\bbelow\b|\btanks?\b[^.;\n]{0,50}\b(?:next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
     r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
-    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btrickles? into the tank|\btanks?\b[^.;\n]{0,15}\b(?:the |our |my )?(?:pump|booster) (?:draws|sucks|pulls|feeds|takes)\b|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
+    r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btanks?\b[^.;\n]{0,35}[-=]> ?(?:the |a )?(?:\w+ )?pump\b|\btrickles? into the tank|\btanks?\b[^.;\n]{0,15}\b(?:the |our |my )?(?:pump|booster) (?:draws|sucks|pulls|feeds|takes)\b|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
 )
 
 
