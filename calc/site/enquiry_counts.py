@@ -41,7 +41,7 @@ _ANIMALS = (
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|(?<=dry )stock|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|rams|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (

@@ -77,6 +77,14 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
         found["water.level"] = 8
         return True
     rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
+    route = _ROUTE.search(near.before[-100:]) if _BARE.match(near.right) else None
+    if rise is None and route:  # "from dam to yards 500 m, 30 m lower": the goal is
+        ends = places.noun(route["one"]), places.noun(route["other"])
+        if all(ends) and ends[0] != ends[1]:
+            found.pop("way.length", None)
+            low = re.match(r" ?(?:lower|deeper|below|down)", near.right)
+            _climbs(token, *ends, found, -1.0 if low else 1.0)
+            return True
     if rise is None:
         return False
     if after:
@@ -127,6 +135,8 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
     elif one == "TANK" and down and other in places.SOURCES:
         token.extra["other"] = 1.0  # a tank that its spring runs down to: none above
+    elif one == "TANK" and down and other == "HOUSE":
+        found["way.climb"] = found["tank.level"] = 5  # drawn from, or only low
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
@@ -134,6 +144,8 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
         if down:
             found["water.level"], token.sign = 8, -1.0
+    elif one == "PUMP" and _HEAD.match(near.right):
+        found.clear()  # the top of a well is no water
     elif one == "PUMP" and other in sources:
         _pump_over(token, down, found)
     elif one in sources and other == "PUMP":
@@ -169,6 +181,13 @@ _BOTTOM = re.compile(
 _HUMP = re.compile(
     r"\b(?:hump|bump|high point|low point|highest point|dip|saddle|hollow|crest|air ?lock|kink)\b[^.;]*$"
 )
+_HEAD = re.compile(
+    r" ?(?:above|over|higher than) (?:the |our )?(?:well ?head|well (?:cover|cap|top|lid)|top of the (?:well|bore\w*))\b"
+)
+_ROUTE = re.compile(
+    r"\b(?:from )?(?:the |our )?(?P<one>(?<=from )[a-z]+|(?<=from the )[a-z]+|[a-z]+) to (?:the |our |my )?(?P<other>[a-z]+)\b[^.;]{0,25}[,:(] ?(?:and |which is |it is |that is )?(?:about |some )?$"
+)
+_BARE = re.compile(r" ?(?:lower|higher|deeper|below|above|down|up|uphill|downhill)(?: ?[,.;)\n]|$)")
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 

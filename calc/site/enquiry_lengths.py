@@ -19,7 +19,7 @@ _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
     r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
 )
-_DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
+_DOWN = re.compile(r" ?(?:down\b(?! (?:the (?:hill|slope|road)|to (?:the|our|a)\b|from|into))|lower|deeper|below)")
 _HILL = re.compile(
     r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll|fell|glen|mountainside|gully|brae|ravine|valley side)\b"
 )

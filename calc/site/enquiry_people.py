@@ -20,7 +20,7 @@ _PEOPLE_IS = re.compile(
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|at home|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
 )
 
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")

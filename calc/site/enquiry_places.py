@@ -22,7 +22,7 @@ _NOUNS = (
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|vines|olives|rooms|highest|pastures?|troughs|yards?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
@@ -114,9 +114,9 @@ _PREPOSITIONS = frozenset(
 def _next_to(whole_left: str) -> str:
     """The place just before "is": of "spring is down the hill cabin is" the cabin."""
     close = _CLOSE.search(whole_left[-50:])
-    if close is None or close["last"] in _PREPOSITIONS:
+    if close is None or close["last"] in _PREPOSITIONS or not noun(close["who"]):
         return ""
-    name = noun(close["who"])
+    name = noun(f"{close['last'] or ''} {close['who']}", last=False)  # a pump shed is the pump's
     return name if name in {"HOUSE", "SPRING", "CREEK"} else ""
 
 
