@@ -30,7 +30,9 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     return [*told, _count(plain, path, _added(low, alone, named))]
 
 
-_ROOM = re.compile(r"\b(kitchen|bath|bathroom|utility|hand|wash|laundry|scullery|outdoor|outside|garden|yard)\b")
+_ROOM = re.compile(
+    r"\b(kitchen|bath|bathroom|utility|hand|wash|laundry|scullery|outdoor|outside|garden|yard)\b"
+)
 
 
 def _kinds(low: str, named: list[Piece]) -> list[Piece]:
@@ -44,9 +46,13 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
     kept: list[Piece] = []
     for one in ones:
         plain = [each for each in kept if _thing(each) == _thing(one)]
-        alike = [each for each in plain if not (_ROOM.search(each.thing) and _ROOM.search(one.thing))]
+        alike = [
+            each for each in plain if not (_ROOM.search(each.thing) and _ROOM.search(one.thing))
+        ]
         gap = low[alike[-1].end : one.start] if alike else ""
-        if not alike or (len(gap) < _LISTED and not re.search(r"[.;\n]|\b(?:when|while|is|at|has|runs?)\b", gap)):
+        if not alike or (
+            len(gap) < _LISTED and not re.search(r"[.;\n]|\b(?:when|while|is|at|has|runs?)\b", gap)
+        ):
             kept.append(one)
     return kept
 

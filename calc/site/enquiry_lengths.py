@@ -19,7 +19,9 @@ _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
     r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
 )
-_DOWN = re.compile(r" ?(?:down\b(?! (?:the (?:hill|slope|road)|to (?:the|our|a)\b|from|into))|lower|deeper|below)")
+_DOWN = re.compile(
+    r" ?(?:down\b(?! (?:the (?:hill|slope|road)|to (?:the|our|a)\b|from|into))|lower|deeper|below)"
+)
 _HILL = re.compile(
     r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll|fell|glen|mountainside|gully|brae|ravine|valley side)\b"
 )
@@ -42,9 +44,7 @@ _ELSE = re.compile(
 _NEAREST = re.compile(
     r"\b(?:nearest|closest) (?!well|spring|water|tap|tank|trough)\w+(?: \w+)?,? (?:is|are|lies|stands|being)(?: [a-z]+){0,2} $"
 )
-_UP_FROM = re.compile(
-    r"\bup(?: (?:about|some|maybe|only|around|roughly|another|just|a good))* $"
-)
+_UP_FROM = re.compile(r"\bup(?: (?:about|some|maybe|only|around|roughly|another|just|a good))* $")
 _LOW = 10.0  # m, up to which "up from the well" is a height; our choice
 _IN_HEIGHT = re.compile(r"[^,.;\d]{0,30}\bin (?:height|elevation|level|altitude)\b")
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
@@ -218,7 +218,9 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
-    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's |its )(?:about |only |just )?", near.left)
+    alone = re.fullmatch(
+        r"[ ,]*(?:and |it |which )*(?:is |it's |its )(?:about |only |just )?", near.left
+    )
     if deep and alone and at.before == "WELL" and not found:
         found["well.depth"] = 6
     if re.search(r"\b(?:water depth|depth of (?:the )?water)\b[^.;]*$", near.left):
@@ -346,7 +348,9 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
     one = _SUBJECT.search(near.before[-80:])
     if one is None:
         return
-    who = re.split(r" (?:in|of|at|on|beside|under|over|inside) ", one["who"])[0]  # "the ladder in the well"
+    who = re.split(r" (?:in|of|at|on|beside|under|over|inside) ", one["who"])[
+        0
+    ]  # "the ladder in the well"
     other = _WIRES.search(who) or (not places.noun(who) and not _ITS_OWN.search(who))
     side = (
         _OF_AREA.search(who)

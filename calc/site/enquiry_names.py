@@ -38,6 +38,10 @@ def named(plain: str, clean: str) -> tuple[str, int, int] | None:
     for pattern in _SAID:
         for match in pattern.finditer(plain):
             start, end = match.span("name")
-            if clean[start] != MASK and not _NO_NAME.match(match["name"]) and not match["name"].isupper():
+            if (
+                clean[start] != MASK
+                and not _NO_NAME.match(match["name"])
+                and not match["name"].isupper()
+            ):
                 return match["name"], start, end
     return None

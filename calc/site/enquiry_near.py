@@ -51,7 +51,9 @@ def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
     return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
 
 
-_DELIVERS = re.compile(r"[ ,]*(?:(?:pipe|line|hose|for|on|as|is|the) )*(?:delivery|discharge|pressure (?:side|pipe|line)|outlet)\b")
+_DELIVERS = re.compile(
+    r"[ ,]*(?:(?:pipe|line|hose|for|on|as|is|the) )*(?:delivery|discharge|pressure (?:side|pipe|line)|outlet)\b"
+)
 _SUCKS = re.compile(r"\b(?:suction|intake) (?:hose|pipe|line|tube)\b")
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve) (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"

@@ -381,9 +381,7 @@ def pairs(low: str) -> list[Token]:
         one, other = next(two for two in ("ab", "cd", "ef", "gh") if said[two[0]])
         ends = [value(said[each])[0] for each in (one, other)]
         if ends[0] < ends[1]:
-            found.append(
-                Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other))
-            )
+            found.append(Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other)))
     for pair in _PAIR.finditer(low):
         first, second = (float(pair[one].replace(",", ".")) for one in (1, 2))
         if first < second:

@@ -66,7 +66,10 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     )
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
-    if re.match(r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))", after):
+    if re.match(
+        r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))",
+        after,
+    ):
         named = named or re.search("", after)
     if material == "" and not named:
         return None

@@ -68,7 +68,9 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     """left, whole_left: words before the number, back to the last number and to the sentence's
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
-    before = _next_to(whole_left) or _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    before = (
+        _next_to(whole_left) or _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    )
     if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
         before = "PUMP"
     if _ITS.match(whole_left):
@@ -107,7 +109,29 @@ _CLOSE = re.compile(
     r"(?:^|(?P<last>\b[a-z']+) )(?:the |our |my )?(?P<who>[a-z-]+) (?:is|sits|stands|lies|'s)(?: (?:about|roughly|only|some|maybe|around|just))* ?$"
 )
 _PREPOSITIONS = frozenset(
-    "above below over under from to of at near behind beside by in on between with for and that which than".split()
+    [
+        "above",
+        "below",
+        "over",
+        "under",
+        "from",
+        "to",
+        "of",
+        "at",
+        "near",
+        "behind",
+        "beside",
+        "by",
+        "in",
+        "on",
+        "between",
+        "with",
+        "for",
+        "and",
+        "that",
+        "which",
+        "than",
+    ]
 )
 
 

@@ -15,7 +15,9 @@ from calc.site.enquiry_model import Context, Token
 
 _DRIP = re.compile(r"\b(?:drip|drippers?|emitters?|irrigat\w+)\b")
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
-_AFTER = re.compile(r"\b(?:after|within|took|takes|only|about every|every)(?: about| some| roughly)? $")
+_AFTER = re.compile(
+    r"\b(?:after|within|took|takes|only|about every|every)(?: about| some| roughly)? $"
+)
 _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
 
 

@@ -16,7 +16,9 @@ _STANDS = re.compile(
 _OTHER = re.compile(
     r"\b(?:tank|vessel|switch|controller|inverter|batter\w+|panels?|heater|boiler|cylinder|gauge|filter|meter|valve|sensor|transducer|house|cabin|well|spring|cistern|tap|pipe|line|hose|box|accumulator|charger|fuse|breaker|generator|trough|it all|everything|one of|drum|ibc|tote|drinker|sink|shower)\b"
 )
-_IT = re.compile(r"^[\s,-]*(?:and |but |so )?(?:it|this one|the new one|the one we have|she|that one)\b")
+_IT = re.compile(
+    r"^[\s,-]*(?:and |but |so )?(?:it|this one|the new one|the one we have|she|that one)\b"
+)
 _HAND = re.compile(r"\bhand[ -]?pump|\b(?:old|spare|second|other|petrol|fire) pump\b")
 _OURS = re.compile(r"\bpumps?\b|\bjet\b")
 
@@ -30,15 +32,20 @@ def stands(clean: str) -> tuple[int, int] | None:
             continue
         its = _IT.match(said)
         last = places.noun(clean[max(0, begin - 120) : begin]) if its else ""
-        hit = None
-        for hit in _OURS.finditer(said):
-            pass
+        hit = next(reversed(list(_OURS.finditer(said))), None)
         rest = said[hit.end() :] if hit else said[its.end() :] if its else ""
         spoken = hit is not None or last == "PUMP"
-        if not spoken or _OTHER.search(rest) or _HAND.search(clean[max(0, begin - 60) : match.end()]):
+        if (
+            not spoken
+            or _OTHER.search(rest)
+            or _HAND.search(clean[max(0, begin - 60) : match.end()])
+        ):
             continue
         before = said[: hit.start()] if hit else ""
-        if re.search(r"\b(?:from|to|by|with|for|of|beside|near|above|below|feeds?|than) (?:the |our |my |a )?(?:[a-z]+ )?$", before):
+        if re.search(
+            r"\b(?:from|to|by|with|for|of|beside|near|above|below|feeds?|than) (?:the |our |my |a )?(?:[a-z]+ )?$",
+            before,
+        ):
             continue  # the pump is named, and is not what is told of
         return match.start(), match.end()
     return None

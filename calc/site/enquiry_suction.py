@@ -34,14 +34,14 @@ _MEASURES = re.compile(
 def _its_own(near: Context) -> bool:
     """Whether a sentence that speaks of the suction goes on to its length: "the suction is one
     inch poly about 40 feet long"."""
-    named = None
-    for named in _NAMED.finditer(near.before):
-        pass
+    named = next(reversed(list(_NAMED.finditer(near.before))), None)
     if named is None or _PUSHES.search(near.before, named.end()):
         return False
     if _AS_LONG.match(near.right):
         return True
-    plain = _OF_IT.match(near.right) and not re.search(r"\b(?:lift|deep|depth|below|down|level)\b", near.left)
+    plain = _OF_IT.match(near.right) and not re.search(
+        r"\b(?:lift|deep|depth|below|down|level)\b", near.left
+    )
     return bool(plain and _MEASURES.search(near.left[-40:]) and near.last_pipe != "way.pipe")
 
 
@@ -72,5 +72,3 @@ def of_suction(near: Context, at: places.Between, found: dict[str, float]) -> No
     ) or _TO_PUMP.match(near.right.lstrip())
     if "way.length" in found and to_pump and "submersible" not in near.mail:
         found["suction.length"] = found.pop("way.length") + 1
-
-

@@ -123,7 +123,9 @@ def _named(low: str, numbers: list[Token]) -> None:
             (
                 one
                 for one in reversed(numbers)
-                if one.end <= second.start and one.low == denied.low and not one.why
+                if one.end <= second.start
+                and one.low == denied.low
+                and not one.why
                 and denied.kind in {"bare", one.kind}
                 and (second.kind in {"bare", one.kind} or one.kind == "bare")
             ),
@@ -159,7 +161,9 @@ def since(low: str, numbers: list[Token]) -> None:
         if first.why or second.why or not (alike or second.kind == "bare") or first.kind == "bare":
             continue
         gap = low[first.end : second.start]
-        if not _IS_NOW.fullmatch(gap) or not _WAS.search(low, max(0, first.start - 70), first.start):
+        if not _IS_NOW.fullmatch(gap) or not _WAS.search(
+            low, max(0, first.start - 70), first.start
+        ):
             continue
         if second.kind == "bare":
             if not _STANDS.match(low, second.end):

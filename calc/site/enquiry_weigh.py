@@ -203,7 +203,9 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
-_AT_HEAD = re.compile(r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)")
+_AT_HEAD = re.compile(
+    r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)"
+)
 _DREW = re.compile(
     r",? (?:it|the level|the water|level|water)(?: level)? (?:drew|draws|dropped|drops|fell|went|goes|settled|pulled|came|sank|stood) (?:down|to|at)\b"
 )
