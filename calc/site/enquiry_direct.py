@@ -185,7 +185,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.motor", ("percent",), rf"\bmotor(?:'s)? efficiency(?: is)?{_F}", r"", ""),
     ("way.climb", ("length",), r"", r" ?(?:of )?lift (?:up )?to (?:the |our |my )?(?:house|cabin|cottage|home|barn|garden|hut|trough|field|kitchen)\b", ""),
     ("way.length", ("length",), rf"\b(?:box|spring ?box|intake|catchment|weir|dam|springhead|well ?head|pump ?house) to (?:the )?(?:house|cabin|cottage|home|barn|hut|trough|garden|kitchen|taps?|farm){_F}", r"(?! ?(?:up\b|higher|above|below|lower|of (?:fall|drop|rise)|drop|fall|rise))", ""),
-    ("drip.pressure", ("pressure",), rf"\d (?:gpm|l/min|lpm|l/s|m3/h|gph|l/h) at the (?:field|garden|plot|beds|orchard|gate|patch),?(?: and)?{_F}", r" ?(?:$|[,.;)\n])", _DRIP),
+    ("drip.pressure", ("pressure",), rf"\b(?:gpm|l/min|lpm|l/s|gph|l/h) at the (?:field|garden|plot|beds|orchard|gate|patch),?(?: and)?{_F}", r" ?(?:$|[,.;)\n])", _DRIP),
     ("drip.warmest", ("temperature",), r"", r" ?(?:highs?|in the shade|at the hottest|on (?:the )?hot(?:test)? days?)\b", _DRIP),
     ("store.reserve", ("volume", "bare"), r"", r" ?of (?:that|it|this) (?:is |must be |to be )?(?:kept|held|reserved|saved) (?:back )?for (?:a )?fire\b", ""),
     ("well.depth", ("length",), rf"\bours(?: itself)?(?: is| goes| was drilled| went)?{_F}", r" ?(?:according|by the|on paper|from the|going by|says)\b", _WELL),

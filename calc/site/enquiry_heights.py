@@ -125,18 +125,10 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
-    if _BOTTOM.match(near.right) or _HUMP.search(near.left[-50:]):
-        found.clear()
+    if _of_neither(token, near, one, found):
         return
-    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
-        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
-        return
-    if one == "TANK" and other == "PUMP" and down:
-        found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
-    elif one == "TANK" and down and other in places.SOURCES:
-        token.extra["other"] = 1.0  # a tank that its spring runs down to: none above
-    elif one == "TANK" and down and other == "HOUSE":
-        found["way.climb"] = found["tank.level"] = 5  # drawn from, or only low
+    if one == "TANK" and down and other in {*places.SOURCES, "PUMP", "HOUSE"}:
+        _low_tank(token, other, found)
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
     elif one == "STORE" and other in {"HOUSE", ""}:
@@ -144,16 +136,12 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
     elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
         if down:
             found["water.level"], token.sign = 8, -1.0
-    elif one == "PUMP" and _HEAD.match(near.right):
-        found.clear()  # the top of a well is no water
     elif one == "PUMP" and other in sources:
         _pump_over(token, down, found)
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
-    elif one == "PUMP" and not other and down and _HUNG.search(near.left[-40:]):
-        found["pump.height"], token.sign = 7, -1.0
     elif one == "PUMP" and not other:
-        found.pop("pump.height", None)  # above or below what is not said
+        _pump_alone(token, down and _HUNG.search(near.left[-40:]) is not None, found)
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
         bare = re.match(r" ?(?:below|above|under|over)", near.right)
@@ -167,6 +155,36 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         found["way.climb"] = 5
     elif one in {"PTANK", "PANELS", "SUCTION"}:
         found.clear()
+
+
+def _of_neither(token: Token, near: Context, one: str, found: dict[str, float]) -> bool:
+    """Whether a height is of none of them: of a bottom, a hump, a second place, a well's top."""
+    bottom = _BOTTOM.match(near.right) or _HUMP.search(near.left[-50:])
+    if bottom or (one == "PUMP" and _HEAD.match(near.right)):
+        found.clear()
+        return True
+    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
+        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+        return True
+    return False
+
+
+def _low_tank(token: Token, other: str, found: dict[str, float]) -> None:
+    """A tank below the pump is drawn from; one below its spring is no tank above."""
+    if other == "PUMP":
+        found["water.level"], token.sign = 7, -1.0
+    elif other == "HOUSE":
+        found["way.climb"] = found["tank.level"] = 5  # drawn from, or only low
+    else:
+        token.extra["other"] = 1.0
+
+
+def _pump_alone(token: Token, hung: bool, found: dict[str, float]) -> None:
+    """A pump that hangs; above or below what is not said of others."""
+    if hung:
+        found["pump.height"], token.sign = 7, -1.0
+    else:
+        found.pop("pump.height", None)
 
 
 _TWICE = re.compile(

@@ -172,13 +172,24 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if apart:
         found.pop("way.climb", None)
-    if _UP_FROM.search(near.left) and near.right.startswith((" from", "from")):
+    _up_or_along(token, near, found)
+    _of_what_falls(near, found)
+
+
+def _up_or_along(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "up 8 ft from the well" is a height, "up 300 ft from the well" may be a length."""
+    sucks = re.search(r"suck|suction|draw|\bwater\b", near.left[-40:])
+    if not sucks and _UP_FROM.search(near.left) and near.right.lstrip().startswith("from"):
         metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
         found["way.climb"] = 5.0
-        found["way.length"] = 5.0 if metres > _LOW else 0.0  # "up 8 ft from the well" is a height
+        found["way.length"] = 5.0 if metres > _LOW else 0.0
     if _IN_HEIGHT.match(near.right):
         found.pop("way.length", None)
         found["way.climb"] = max(found.get("way.climb", 0), 6)
+
+
+def _of_what_falls(near: Context, found: dict[str, float]) -> None:
+    """Of a season, a creek that sinks, a trench, a suction: no climb and no length of the way."""
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"

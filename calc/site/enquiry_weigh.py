@@ -163,15 +163,9 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
-        return {}  # a point of a pump's curve
-    if _DREW.match(near.after) or _DRAWN.search(near.before):
-        return {"well.tested": 8}
-    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
-        return {}
-    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
-    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
-        return {"pump.most_flow": 6}
+    pumped = _pumped(token, near)
+    if pumped is not None:
+        return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
     if "water.yield" not in found:
@@ -201,6 +195,20 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     if _USED.match(near.right):
         return {}
     return found if who or close else {}
+
+
+def _pumped(token: Token, near: Context) -> dict[str, float] | None:
+    """Of a pump, its curve, a tap or a test of a well; None where it is none of these."""
+    if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
+        return {}  # a point of a pump's curve
+    if _DREW.match(near.after) or _DRAWN.search(near.before):
+        return {"well.tested": 8}
+    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
+        return {}
+    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
+    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
+        return {"pump.most_flow": 6}
+    return None
 
 
 _AT_HEAD = re.compile(
@@ -303,13 +311,13 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b(?! and (?:in )?parallel)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:[a-z]+ )?(?:panels|modules)\b[^.;\n¤]{{0,30}}(?:\beach|\d ?w|watts?|wired|connected|them)\b[ ,]*(?:all |and |wired |connected )*in series\b(?!,? (?:of|and|or) )"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) of \d{{2,3}} ?w(?:att)?s?,? (?:all )?(?:in (?:one|a|a single) (?:series )?string|in series)\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) of \d{{2,3}} ?w(?:att)?s?,? (?:all )?(?:in (?:one|a|a single) (?:series )?string|in series(?! and (?:in )?parallel))\b"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
