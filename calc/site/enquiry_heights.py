@@ -316,3 +316,33 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         found["way.climb"] = 0
     if at.before in {"WATER", "SUCTION"} and "suction" in near.before[-40:]:
         found["way.climb"] = 0
+
+
+_LIVES_AT = re.compile(
+    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
+    r"(?: about| around| roughly| nearly)? ?$"
+)
+_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
+_TOPS = re.compile(
+    r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$"
+)
+_ELEVATION = re.compile(
+    r" ?(?:(?:of )?(?:elevation|altitude)\b|(?:above|over) (?:the )?sea|a\.?s\.?l|in (?:elevation|altitude)\b)"
+)
+
+
+def altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A height above the sea, by how high it is and what is said to be "at" it."""
+    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
+    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
+    elif high >= 900 and not at.how and _AT.search(near.left):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
+    if _TOPS.search(near.left[-50:]):
+        found.pop("place.altitude", None)
+    if high >= 250 and found.get("place.altitude", 0) >= 8 and _ELEVATION.match(near.right):
+        found["place.altitude"] = 10  # said beside the number itself
+    sure = "sea" in near.right or "altitude" in near.left
+    if "place.altitude" in found and high < 60 and not sure:
+        found["place.altitude"] = 0
+        found["way.climb"] = max(found.get("way.climb", 0), 4)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from calc.site import enquiry_places as places
-from calc.site.enquiry_heights import aliased, from_to, labelled, related, unrelated
+from calc.site.enquiry_heights import aliased, altitude, from_to, labelled, related, unrelated
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_suction import of_suction
 
@@ -33,11 +33,6 @@ _OF_PIPE = re.compile(
     r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
 )
 _RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
-_LIVES_AT = re.compile(
-    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
-    r"(?: about| around| roughly| nearly)? ?$"
-)
-_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
 _ELSE = re.compile(
     r"\b(?:town|village|shop|store|fence|road|drive|driveway|property|land|wall|city|school|highway|track|boundary|sea|coast|neighbou?rs?)\b(?:'s)?(?: [a-z]+)? (?:is|are|lies|runs|measures)\b[^.;,]*$"
 )
@@ -51,9 +46,6 @@ _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
 _DUG = re.compile(
     r"\b(?:pipe|line|cellar|basement|floor|frost|trench|tank|footing|slab|cable)s? (?:is|are|goes|lies|sits|runs|was) (?:about |laid |buried |some )*$"
-)
-_TOPS = re.compile(
-    r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$"
 )
 
 
@@ -96,7 +88,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         found["well.depth"] = 6.5
     of_suction(near, at, found)
     _whose(token, near, found)
-    _altitude(token, near, at, found)
+    altitude(token, near, at, found)
 
 
 _SEASON = re.compile(
@@ -377,25 +369,3 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
         wells = () if places.noun(near.right[:20]) == "WELL" else ("well.bore", "well.depth")
         for path in ("way.length", "way.climb", "water.level", *wells):
             found.pop(path, None)
-
-
-_ELEVATION = re.compile(
-    r" ?(?:(?:of )?(?:elevation|altitude)\b|(?:above|over) (?:the )?sea|a\.?s\.?l|in (?:elevation|altitude)\b)"
-)
-
-
-def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
-    """A height above the sea, by how high it is and what is said to be "at" it."""
-    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
-    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
-        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
-    elif high >= 900 and not at.how and _AT.search(near.left):
-        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
-    if _TOPS.search(near.left[-50:]):
-        found.pop("place.altitude", None)
-    if high >= 250 and found.get("place.altitude", 0) >= 8 and _ELEVATION.match(near.right):
-        found["place.altitude"] = 10  # said beside the number itself
-    sure = "sea" in near.right or "altitude" in near.left
-    if "place.altitude" in found and high < 60 and not sure:
-        found["place.altitude"] = 0
-        found["way.climb"] = max(found.get("way.climb", 0), 4)
