@@ -21,6 +21,9 @@ _DEEP_IS = re.compile(  # "well is two hundred forty", "ours is only 85"
     r"(?:^|[.,;:\n] ?|\b(?:the|our|my|this|and|but) )(?:well|bore|bore ?hole|hole|ours)(?:'s| is| was| goes)(?: (?:only|about|just|down|to|around))* $"
 )
 _SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on")
+_PRESSED = re.compile(
+    r" ?(?:$|[,.;:)/\n-]|(?:and|off|on|out|in|cut|cuts|when|then|to|it|but|is|or|kick\w*|stop\w*|start\w*|for|pressure|precharge|air|comes|with|pounds|shuts|turns|at)\b)"
+)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -68,7 +71,9 @@ def pressure(token: Token, near: Context) -> Piece | None:
     """A pressure of a switch that its words leave no doubt of."""
     if not 10 <= token.low <= 150 and not 1 <= token.low <= 8:
         return None
-    if not _SWITCH.search(near.before + near.right + near.mail[: 0 if token.low < 10 else None]):
+    if not _SWITCH.search(near.before + near.right) and "charge" not in near.left[-25:]:
+        return None
+    if not _PRESSED.match(near.right):
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)

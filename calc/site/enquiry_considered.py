@@ -24,7 +24,7 @@ _IF = re.compile(
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(
-    r"[,;:(]| (?:but|oh|so|also|though|because|since|then) | and (?!(?:an?|one|two|three|some|more|\d|¤|bigger|larger|new|another|with|put|use|get|fit|add|[a-z]+er) ?)"
+    r",(?!\d)|[;:(]| (?:but|oh|so|also|though|because|since|then) | and (?!(?:an?|one|two|three|some|more|\d|¤|bigger|larger|new|another|with|put|use|get|fit|add|[a-z]+er) ?)"
 )
 _WHICH = re.compile(r" (?:which|that|who) ")
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice

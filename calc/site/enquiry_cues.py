@@ -21,6 +21,8 @@ FILL = (
 _PHRASE = r"(?: between (?:[a-z'-]+ ){1,3}and(?: [a-z'-]+){1,3}| (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
+_LABEL = re.compile(r"\b(?:static|standing|pumping|running|well|bore|depth|yield|suction lift)$")
+_LABELS = re.compile(r" ?(?:level |water )?(?:is |at |of |about )?[:=]? ?\d")
 _GAP = r"(?:[^.;¤\n]|(?<=\d)\.(?=\d)){"  # the point of "0.75 kW" ends no sentence
 
 
@@ -37,8 +39,11 @@ class Rule:
 
     def fits(self, left: str, right: str) -> bool:
         """Whether the words beside a number are this rule's."""
-        if self.right is not None and not self.right.match(right):
+        after = self.right.match(right) if self.right is not None else None
+        if self.right is not None and after is None:
             return False
+        if after is not None and self.cue is None and _LABELS.match(right, after.end()):
+            return not _LABEL.search(after.group())  # "90 ft static 35": the label of the next
         if self.cue is None or self.left is None:
             return True
         return bool(self.cue.search(left)) and bool(self.left.search(left))

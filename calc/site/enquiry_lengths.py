@@ -206,6 +206,9 @@ _PUMP_TO = re.compile(
 )
 _FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
 _NO_WELL = frozenset(["TANK", "ABOVE", "STORE", "CREEK", "PTANK"])
+_COMES_UP = re.compile(
+    r"\bwater(?: level)? (?:comes|rises|stands|came|rose) (?:back )?up (?:to|till|until)(?: about)? $"
+)
 _TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
@@ -220,6 +223,9 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     ):
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
+    if _COMES_UP.search(near.left[-45:]):
+        found.clear()
+        found["water.level"] = 6.5
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
     alone = re.fullmatch(
         r"[ ,]*(?:and |it |which )*(?:is |it's |its )(?:about |only |just )?", near.left

@@ -54,7 +54,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
     (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
     (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
-    (ADDRESS, r"\b\d{1,5} (?!(?:imperial |us |cubic |square )?(?:gal(?:lon)?s?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|ft|m|l|people|panels|inch(?:es)?|volts?|watts?)\b)(?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
+    (ADDRESS, r"\b\d{1,5} (?!(?:imperial |us |cubic |square )?(?:gal(?:lon)?s?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|ft|m|l|people|panels|inch(?:es)?|in|mm|cm|yards?|bar|psi|volts?|watts?)\b)(?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
     (ADDRESS, r"\b[a-z]{1,2}\d[a-z\d]? \d[a-z]{2}\b|\b(?:zip|post ?code)(?: code)?:? ?[a-z]?\d[\w ]{2,7}\b"),
     (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month)s?"
                r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?|\b(?:\d{1,3}|two|three|four|five|six|a few|couple(?: of)?)[ -]weeks? ago\b|\bin (?:\d+|two|three|four|a few) weeks\b"),
@@ -250,7 +250,7 @@ _WAS = re.compile(
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
     r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
     r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
-    r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
+    r"|(?:old|previous|former) (?:supply|arrangement|scheme|set ?-?up|system)\b[^.;:\n]{0,25}:|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
 )
 _NOW = re.compile(
     r"\b(?:but (?:now|that|then|it|we|these)|now|nowadays|these days|today|currently|since then|the new (?:one|pump|tank|line|pipe|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"

@@ -24,13 +24,13 @@ _WORDS = (
     rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
 _FIGURES = (
-    r"(?:\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
+    r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
     r"|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
-_WATER = r"(?: of)? ?(?:head|water(?! level| line| table| tank| is| was)|h2o)\b"
+_WATER = r"(?: of ?(?:head|water(?! level| line| table| tank| is| was)|h2o)| ?(?:head|h2o|water(?= ?(?:column|gauge|pressure|head|[,.;)\n]|$))))\b"
 _PER = r"(?: ?/ ?| per | an? | each | every |per )"
 _GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
 _M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
@@ -134,8 +134,8 @@ def value(text: str, decimal_comma: bool = False) -> tuple[float, tuple[float, .
     text = text.lstrip("-").strip()
     if text[:1].isalpha():
         return _spoken(text), ()
-    times = 1000.0 if text.endswith("k") else 1.0
-    number, maybe = _written(text.rstrip("k"), decimal_comma)
+    times = 1000.0 if text.endswith(("k", "thousand")) else 100.0 if "hundred" in text else 1.0
+    number, maybe = _written(re.sub(r"k$| (?:hundred|thousand)$", "", text), decimal_comma)
     return sign * number * times, tuple(sign * other * times for other in maybe)
 
 
@@ -370,7 +370,7 @@ def _large(first: float, high: float, said: str) -> float:
 
 
 _SPOKEN_PAIR = re.compile(
-    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bswitch(?:es)?(?: is| at| set(?: at| to)?|:)? (?P<e>[1-6]\d) (?P<f>[2-8]\d)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/))|\bbetween (?P<g>[1-6]\d) and (?P<h>[2-8]\d)(?= on the (?:gauge|dial)\b)|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
+    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bswitch(?:es)?(?: is| at| set(?: at| to)?|:)? (?P<e>[1-6]\d) (?P<f>[2-8]\d)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/))|\bbetween (?P<g>[1-6]\d) and (?P<h>[2-8]\d)(?= on the (?:gauge|dial)\b)|\b(?:on|at|is|switch) (?P<i>20|30|40|50) (?P<j>40|50|60|70)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/|mm|psi at))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
 )
 
 
@@ -378,7 +378,7 @@ def pairs(low: str) -> list[Token]:
     """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
     found = []
     for said in _SPOKEN_PAIR.finditer(low):
-        one, other = next(two for two in ("ab", "cd", "ef", "gh") if said[two[0]])
+        one, other = next(two for two in ("ab", "cd", "ef", "gh", "ij") if said[two[0]])
         ends = [value(said[each])[0] for each in (one, other)]
         if ends[0] < ends[1]:
             found.append(Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other)))

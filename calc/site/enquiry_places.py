@@ -38,7 +38,7 @@ _DOWNS = re.compile(
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
-    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ )?"
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ (?!behind\b|beside\b|near\b|above\b|below\b|at\b|in\b|on\b|of\b|to\b|from\b|by\b|over\b|under\b))?"
     r"(?!is\b|are\b|sits\b|stands\b|lies\b|and\b|but\b|which\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
 )
 
@@ -71,7 +71,7 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     before = (
         _next_to(whole_left) or _antecedent(whole_left) or _subject(left) or _subject(whole_left)
     )
-    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
+    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left[-45:]):
         before = "PUMP"
     if _ITS.match(whole_left):
         before = subject or before
@@ -174,17 +174,25 @@ def _subject(said: str) -> str:
     said = _OBJECT.sub(" ", said)
     clause = re.split(r"[,;:(]| and | but | so | then ", said)
     for part in reversed(clause):
-        verb = re.search(
-            r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
-            part,
-        )
-        if (
-            verb
-            and (name := noun(part[: verb.start()]))
-            and (name != "WATER" or "WATER" in _all(part))
-        ):
+        if name := _last_of(part):
             return name
         if name := noun(part):
+            return name
+    return ""
+
+
+_VERB = re.compile(
+    r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b"
+)
+
+
+def _last_of(part: str) -> str:
+    """The noun before the last verb that has one: people who speak on end no sentence."""
+    verbs = list(_VERB.finditer(part))
+    begins = [0, *(one.end() for one in verbs)]
+    for begin, verb in reversed(list(zip(begins, verbs, strict=False))):
+        name = noun(part[begin : verb.start()])
+        if name and (name != "WATER" or "WATER" in _all(part)):
             return name
     return ""
 

@@ -150,7 +150,8 @@ _WAS = re.compile(
 )
 _IS_NOW = re.compile(
     r"[^.;\d¤]{0,12}[,;.] ?(?:and |but )?(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
-    r"|,? ?(?:and |but |then )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
+    r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
+    r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )
 
 

@@ -102,6 +102,8 @@ def said(low: str) -> list[Said]:
 _BETWEEN = re.compile(
     r"(?<!next)(?<!close)(?<!fixed)(?<!bolted) (?:to|from|feeds?|and|but|yet|supplies|which(?! (?:is|stands|sits|lives|hangs|was|i have|we have))|fills?|for|pushes|delivers) "
 )
+_HUNG = re.compile(r"\b(?:hung|hang|lowered|dropped|set) (?:the |our |my )?$")
+_APART = re.compile(r" (?:theres|there's|there is|phase|power|electric\w*|it's|its) ")
 _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
@@ -127,7 +129,13 @@ def _loose(low: str, one: Said) -> bool:
             : one.start
         ].endswith("hand "):
             return True
-        return bool(_BETWEEN.search(said) or _WOULD.search(low[max(0, one.start - 35) : one.start]))
+        if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
+            return True  # "we hung the pump at 40, there's power at the shed"
+        return bool(
+            _BETWEEN.search(said)
+            or _APART.search(said)
+            or _WOULD.search(low[max(0, one.start - 35) : one.start])
+        )
     if one.path != "pipes.held":
         return False
     if _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18]):
