@@ -340,6 +340,17 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 ))  # fmt: skip
 
 
+_NEEDED = {
+    "power.strings": ("string", "parallel"),
+    "power.series": ("string", "series", "in each"),
+    "rain.dry_count": ("dry month",),
+    "pump.starts": ("start", "times", "cycles"),
+    "power.fail": ("days",),
+    "suction.bends": ("elbow", "bend"),
+    "fall.breaks": ("break", "reduc"),
+    "pump.count": ("pumps",),
+    "suction.foot_valves": ("foot",),
+}
 _ALLOWED = re.compile(
     r"\b(?:allow\w*|permit\w*|max\w*|at most|no more|not more|limit\w*|rated|sheet|manual|plate|says?|up to|good for)\b"
 )
@@ -354,6 +365,8 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
     """(path, number, start, end) of what is counted about panels, pumps, the suction."""
     found = []
     for path, pattern in _SERIES:
+        if not any(word in low for word in _NEEDED[path]):
+            continue  # looked for only where the letter has its word
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
                 found.append((path, 0.0, *match.span()))
