@@ -24,6 +24,7 @@ _SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on")
 _PRESSED = re.compile(
     r" ?(?:$|[,.;:)/\n-]|(?:and|off|on|out|in|cut|cuts|when|then|to|it|but|is|or|kick\w*|stop\w*|start\w*|for|pressure|precharge|air|comes|with|pounds|shuts|turns|at)\b)"
 )
+_CHARGE = re.compile(r"\b(?:pre-?charged?|charge|air)\b[^.;,\d]{0,14}$")
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -71,7 +72,7 @@ def pressure(token: Token, near: Context) -> Piece | None:
     """A pressure of a switch that its words leave no doubt of."""
     if not 10 <= token.low <= 150 and not 1 <= token.low <= 8:
         return None
-    if not _SWITCH.search(near.before + near.right) and "charge" not in near.left[-25:]:
+    if not _SWITCH.search(near.before + near.right) and not _CHARGE.search(near.left):
         return None
     if not _PRESSED.match(near.right):
         return None

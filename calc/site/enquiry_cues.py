@@ -50,8 +50,8 @@ class Rule:
 
 
 def _rule(path: str, weight: float, left: str | None, right: str | None) -> Rule:
-    cue = re.compile(rf"\b(?:{left})") if left else None
     left = left.replace("[^.;¤\\n]{", _GAP) if left else left
+    cue = re.compile(rf"\b(?:{left})") if left else None
     whole = re.compile(rf"\b(?:{left}){_PHRASE}{FILL}") if left else None
     return Rule(path, weight, cue, whole, re.compile(right) if right else None)
 
@@ -74,7 +74,7 @@ _D = {
         ("way.climb", 5, r"(?:lift|raise|pump|bring)\b[^.;¤]{0,45}\bby", None),
         ("way.climb", 4, r"(?:lift(?:s|ing|ed)?|raise[sd]?|raising|(?:push(?:es|ing)?|pump(?:s|ed|ing)?)(?: it| water| the water)? (?:up|uphill))(?: it| water| the water)?(?: up| uphill)?", None),
         ("water.level", 6, r"(?:water(?:'s)? (?:level|table|surface|line)|static(?: water)?(?: level)?|standing (?:water )?level|swl|suction lift|depth to (?:the )?water|water depth from the top|level in the well)(?: in (?:it|the (?:well|bore\w*|cistern)))?(?: (?:drops?|falls?|goes|sinks|is down|gets|went)(?: down)?)?", None),
-        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|sits|is found|comes up to|rises to|starts|stays|levels off|drops|draws down|falls|sinks)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe|to (?:the|our|my|a)|from|between|over|in height|before|uphill|higher|more|lower than))"),
+        ("water.level", 5, r"(?:water|it)(?: in (?:it|the (?:well|bore\w*|cistern)))? (?:stands|stood|sits|sat|is found|comes up to|rises to|starts|stays|levels off|drops|draws down|falls|sinks)(?: down)?(?: to| at)?", r"(?! ?(?:long|of pipe|away|pipe|to (?:the|our|my|a)|from|between|over|in height|before|uphill|higher|more|lower than))"),
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*|cistern)))?", r" ?(?:down|deep|below|bgl|under|from the (?:top|surface|rim)|beneath)"),
         ("water.level", 5, r"\bwater(?: level)?", r" ?(?:$|[,.;)\n])"),
         ("water.level", 5, r"(?:draws?|sucks?)(?: it| water)? up", r" ?(?:$|[,.;)])"),

@@ -381,12 +381,14 @@ def pairs(low: str) -> list[Token]:
         one, other = next(two for two in ("ab", "cd", "ef", "gh", "ij") if said[two[0]])
         ends = [value(said[each])[0] for each in (one, other)]
         if ends[0] < ends[1]:
-            found.append(Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other)))
-    for pair in _PAIR.finditer(low):
-        first, second = (float(pair[one].replace(",", ".")) for one in (1, 2))
+            pair = Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other))
+            pair.extra["spoken"] = 1.0
+            found.append(pair)
+    for match in _PAIR.finditer(low):
+        first, second = (float(match[one].replace(",", ".")) for one in (1, 2))
         if first < second:
-            unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(pair[3] or "psi", "psi")
-            small = second <= 10 and not pair[3]
-            found.append(Token("pair", first, second, "bar" if small else unit, pair.start(),
-                               pair.end()))  # fmt: skip
+            unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(match[3] or "psi", "psi")
+            small = second <= 10 and not match[3]
+            found.append(Token("pair", first, second, "bar" if small else unit, match.start(),
+                               match.end()))  # fmt: skip
     return found

@@ -49,8 +49,16 @@ def paired(low: str, numbers: list[Token]) -> None:
             or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
             or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
         )
-        if "/" not in said and not re.search(
-            r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+        spoken = "spoken" in pair.extra and re.search(
+            r"\bpump|pressure tank|bladder|\bjet\b|shower", around
+        )
+        ready = ready or spoken
+        if (
+            "/" not in said
+            and not spoken
+            and not re.search(
+                r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+            )
         ):
             continue
         small = pair.high <= 10 and not unit
@@ -149,8 +157,8 @@ _WAS = re.compile(
     r"\b(?:was|were|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
 )
 _IS_NOW = re.compile(
-    r"[^.;\d¤]{0,12}[,;.] ?(?:and |but )?(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
-    r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
+    r"[^.;\d]{0,14}[,;.] ?(?:and |but )?(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
+    r"|[^.;\d]{0,14}[,;.]? ?(?:and |but |then |so )*(?:since then |now )?\b(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
     r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )
 
