@@ -42,6 +42,12 @@ _NEAREST = re.compile(
 _UP_FROM = re.compile(r"\bup(?: (?:about|some|maybe|only|around|roughly|another|just|a good))* $")
 _LOW = 10.0  # m, up to which "up from the well" is a height; our choice
 _IN_HEIGHT = re.compile(r"[^,.;\d]{0,30}\bin (?:height|elevation|level|altitude)\b")
+_AT_WELL = re.compile(
+    r" ?(?:away )?from (?:the |our |my )?(?:\w+ )?(?:well|bore ?hole|bore|creek|river|stream|pond)\b"
+)
+_PUMP_IS = re.compile(
+    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:about|some|only|maybe|just|roughly))* $"
+)
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
 _DUG = re.compile(
@@ -184,6 +190,8 @@ def _of_what_falls(near: Context, found: dict[str, float]) -> None:
     """Of a season, a creek that sinks, a trench, a suction: no climb and no length of the way."""
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
+    if _AT_WELL.match(near.right) and _PUMP_IS.search(near.left):
+        found.pop("way.length", None)  # from the pump to its well: none of the way
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -282,6 +290,11 @@ def _only_upright(near: Context, at: places.Between, found: dict[str, float]) ->
         found.pop("water.level", None)
 
 
+_DROP = re.compile(
+    r"\b(?:drop (?:pipe|line)|riser)\b(?:(?!\b(?:house|then|line to|to the)\b)[^.;\n]){0,35}$"
+)
+
+
 def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
     """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
     if near.next_pipe and _OF_PIPE.fullmatch(near.right) and token.unit in _RUN_UNITS:
@@ -291,6 +304,10 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
         found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
         if near.right.strip().startswith("of"):
             found.pop("way.climb", None)  # "runs downhill: 1,350 ft of 1 in poly"
+    if near.last_pipe and _DROP.search(near.before[-60:]) and token.unit in _RUN_UNITS:
+        found.pop("way.length", None)
+        found["well.drop_pipe"] = 9
+        return
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
     if follows and not found and not cover and token.unit in _RUN_UNITS:

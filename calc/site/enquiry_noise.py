@@ -236,7 +236,7 @@ _OTHER = re.compile(
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(
-    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )\bmy (?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
+    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )(?:\bmy |(?<![^\n]))(?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
 )
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"

@@ -16,13 +16,13 @@ _NOUNS = (
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
-    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole)\b")),
+    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole|(?:planned|proposed|drilling|best|chosen) (?:spot|site|location))\b")),
     ("SPRING", re.compile(r"\b(?:springs?|seep)\b(?! (?:time|clean|loaded))")),
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|rooms|highest|pastures?|troughs|yards?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|vines|olives|rooms|highest|pastures?|troughs|yards?|patch|planters?|plots?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(

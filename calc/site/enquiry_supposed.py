@@ -38,7 +38,7 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
     ),
 )
 _APART = re.compile(
-    r"\b(?:another|a different|a separate|some other) (?:time|letter|mail|e-?mail|message|story|matter|day|question)\b|\bleave (?:that|it) (?:aside|out|for (?:now|later))\b|\b(?:is|are) not what (?:this|i|we|my)\b|\bnot (?:the )?(?:subject|point) (?:of this|here)\b"
+    r"\b(?:another|a different|a separate|some other) (?:time|letter|mail|e-?mail|message|story)\b|\bleave (?:that|it) (?:aside|out|for (?:now|later))\b|\b(?:is|are) not what (?:this|i|we|my)\b|\bnot (?:the )?(?:subject|point) (?:of this|here)\b"
 )
 _VERSION = re.compile(
     r"^\s*(?:a |an |or (?:a |an )?|maybe (?:a |an )?)?(?P<what>\d[^?.]{0,25}\b(?:version|pump|model|pipe|tank|one|line|hose|system))\?\s*$"

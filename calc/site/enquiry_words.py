@@ -273,7 +273,7 @@ _FLAT = re.compile(
 )
 _LEVEL = re.compile(
     r"\b(?:tanks?|ibcs?|totes?|source|spring|well|cistern|bore ?hole)\b[^.;\n]{0,60}\blevel with the (?:house|cabin|caravan|cottage|barn|garden|taps?|trailer)\b|"
-    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
+    r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)\b(?! (?:ground|surface|floor|lawn|rim|top|water))|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
 )
 
 
