@@ -22,6 +22,8 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
     named = [one for one in pieces if one.vague and _alone(low, one)]
+    if alone and named and not any(one.low or _thing(one) == _thing(named[0]) for one in alone):
+        alone = []  # "outside tap, no hose"
     if not alone and together:
         return told
     if not alone:

@@ -302,7 +302,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end)
     if path == "use.troughs":
         return None
-    apart = path in {"outlets.hose", "outlets.drip"}
+    tap = re.search(r"\b(?:outside|outdoor|garden|yard) tap", match["thing"])
+    apart = path in {"outlets.hose", "outlets.drip"} and not tap
     listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
     runs = path == "outlets.hose" and _RUNS.match(after)
     if apart and not listed_before and not runs:

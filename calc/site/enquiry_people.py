@@ -83,7 +83,13 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    return [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    found = [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
+
+
+_FOR_EACH = re.compile(  # of one house, and nobody adds them up here
+    r"\b(?:each|every) (?:house|household|family|flat|cabin|unit|room|cottage|tent|pitch|apartment)\b[^.;\n]{0,18}$"
+)
 
 
 _WHOLE = (

@@ -87,7 +87,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
 
 
 _NO_PIPE = re.compile(
-    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
 )
 
