@@ -8,6 +8,7 @@ from dataclasses import replace
 from calc.site import (
     enquiry_asked,
     enquiry_bare,
+    enquiry_buckets,
     enquiry_counting,
     enquiry_direct,
     enquiry_hours,
@@ -95,7 +96,7 @@ _NO_TANK = re.compile(
 def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
     """Buckets, sides of beds, strings of panels: spans whose numbers are used up."""
     taken = []
-    for token, why in enquiry_weigh.buckets(clean):
+    for token, why in enquiry_buckets.buckets(clean):
         taken.append((token.start, token.end))
         if why:
             found.ignored.append(

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable
 
 from calc.site import enquiry_gone as gone
+from calc.site import enquiry_options as options
 from calc.site import enquiry_supposed as supposed
 from calc.site.enquiry_considered import KIN as _KIN
 from calc.site.enquiry_considered import considered
@@ -290,6 +291,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     theirs = False
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
+    found += [(*span, MAYBE) for span in options.options(low, sentences)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
