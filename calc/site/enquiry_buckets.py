@@ -23,6 +23,9 @@ _UNIT_IN = re.compile(
 _CLOCKED = re.compile(
     rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
+_INTO = re.compile(
+    rf"\bbuckets?\b[^.;\n¤\d]{{0,45}}[:,] (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
+)
 _SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
 _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
 _SPRINGS = re.compile(
@@ -33,7 +36,7 @@ _SPRINGS = re.compile(
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _INTO):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",

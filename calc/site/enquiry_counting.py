@@ -139,7 +139,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
-_MILKED = re.compile(r"\bmilk(?:ing)? $")
+_MILKED = re.compile(r"\bmilk(?:s|ing)? $")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )

@@ -39,9 +39,9 @@ _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
-    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cobs?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|merinos|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (

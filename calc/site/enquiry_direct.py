@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
+from calc.site.enquiry_rows import ROWS
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -241,7 +242,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*_DEFINED, *NOUNS)
+    for path, kinds, left, right, mail in (*_DEFINED, *NOUNS, *ROWS)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)

@@ -24,7 +24,7 @@ _ONCE = re.compile(
     r"\b(?:when|while) (?:the|our|my) [a-z]+ (?:was|were|hung|stood|sat)\b[^.;\n]{0,60}?(?=[,;]? (?:but |and )?now\b)"
 )
 _IGNORE = re.compile(
-    r"[,;:-] ?(?:so |but |please )*(?:ignore|forget|disregard|never ?mind|don'?t count|do not count) (?:it|that|this|them|those|that one)\b"
+    r"(?:[,;:-] ?| (?=so ))(?:so |but |please )*(?:ignore|forget|disregard|never ?mind|don'?t count|do not count) (?:it|that|this|them|those|that one)\b"
 )
 _CLAUSE = re.compile(r"[,;:(]| and | but | while | whereas | so ")
 _WROTE = re.compile(

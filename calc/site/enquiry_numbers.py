@@ -25,7 +25,7 @@ _WORDS = (
 )
 _FIGURES = (
     r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
-    r"|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
+    r"|\d{1,2}'\d{3}(?![\d'\"])|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
@@ -151,7 +151,7 @@ def _written(text: str, decimal_comma: bool) -> tuple[float, tuple[float, ...]]:
     if mixed:
         bottom = float(mixed[3]) or 1.0
         return float(mixed[1] or 0) + float(mixed[2]) / bottom, ()
-    text = text.replace(" ", "")
+    text = text.replace(" ", "").replace("'", "")
     if re.fullmatch(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?", text):
         plain = float(text.replace(",", ""))
         if text.startswith("0,"):

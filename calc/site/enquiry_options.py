@@ -11,14 +11,14 @@ import re
 
 from calc.site.enquiry_considered import KIN
 
-_A = r"(?:an?|the|some|another|one|two|three|four|more|new|bigger|larger|second|solar|our|my|it|that|them|this|everything)"
+_A = r"(?:an?|the|some|another|one|two|three|four|more|new|bigger|larger|second|solar|our|my|everything)"
 _PUT = (
-    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|lay|drill|dig|hang|mount|add|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
-    rf"|(?:get|run|use|take|choose|move|place|make|pump|bring|have|keep) {_A}\b)"
+    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
+    rf"|(?:get|run|use|take|choose|move|place|make|have) {_A}\b)"
 )
 _WOULD = re.compile(
-    rf"\b(?:(?:i|we|they|he|she|you)(?:'d| would)|(?:i|we) could|(?:i|we) might)(?: (?:also|probably|then|maybe|perhaps|just|rather|simply|sooner|love to|like to|prefer to|want to|have to|need to))* {_PUT}"
-    r"|\b(?:that|it|this|they|which|cabin|barn|cottage|workshop|laundry|extension|annexe?|greenhouse|one|other|alternative) would (?:have|need|hold|give|cost|mean|stand|sit|make|bring|take|require|add|save|come (?:to|with)|go|be)\b"
+    rf"\b(?:(?:i|we|they|he|she)(?:'d| would)|(?:i|we) could|(?:i|we) might)(?: (?:also|probably|then|maybe|perhaps|just|rather|simply|sooner|love to|like to|prefer to|want to|have to|need to))* {_PUT}"
+    r"|\b(?:that|it|this|they|which|cabin|barn|cottage|workshop|laundry|extension|annexe?|greenhouse|one|other|alternative) would (?:have|need|hold|give|cost|mean|stand|sit|make|bring|take|require|add|save|come (?:to|with)|go)\b"
     r"|\bwould (?:cost|mean|need|take) (?:me|us|another)\b"
 )
 _BUILT = (  # what somebody would add to a place, whose outlets and animals are none yet
@@ -53,11 +53,13 @@ _IF_A = re.compile(
     r"\b(?:if|for|with|in case of|under|in) (?:(?:option|plan|variant|case) )?[a-d][,:]"
 )
 _ENDS = re.compile(
-    r"[;]|[,.:(] ?(?:but|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b| right now\b| at (?:present|the moment)\b"
+    r"[;]|[,.:(] ?(?:but|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b|[,;] ?(?:in fact|really|actually|in truth|(?:we |i )?measured)\b| right now\b| at (?:present|the moment)\b"
 )
 _GOES_ON = re.compile(
     r"\s*(?:and |so |then )?(?:it|they|this|that|these|those|this one|that one|each|the (?:new|second|bigger|larger|other) (?:one|pump|tank|well|cabin|pipe|line))(?:'d| would| could| might|'ll| will| holds| has| have| comes?| costs?| makes?| gives?| lifts?| needs?| goes| sits| stands| does| delivers| wants)\b"
 )
+_INSTEAD = re.compile(r"\b(?:replace|swap|raise|move)\b")
+_WHICH_IS = re.compile(r" (?:which|that) |, ")  # what is there is told of beside it
 _OWN = re.compile(r"\b(?:we|i) (?:have|run|use|own|draw|get) (?:now|already|today|at present)\b")
 _MOST = 0.5  # share of a sentence from which on it is considered as a whole; our choice
 
@@ -89,7 +91,9 @@ def _of(said: str, many: re.Match[str] | None) -> list[tuple[int, int]]:
     for pattern in (_WOULD, _LIKE, _OFFERED, _IF_A):
         match = pattern.search(said)
         if match:
-            spans.append((match.start(), _end(said, match.end())))
+            other = _WHICH_IS.search(said, match.end()) if _INSTEAD.search(match[0]) else None
+            end = _end(said, match.end())
+            spans.append((match.start(), min(end, other.start()) if other else end))
     if talk := _TALK.search(said):
         spans.append((_begins(said, talk.start()), _end(said, talk.end())))
     if many and ":" in said[many.end() - 1 :]:

@@ -28,7 +28,7 @@ _BRETHREN = re.compile(
 )
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
 _WITH_STAFF = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders)(?:,| and| plus| &) $"
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )
 _BEHIND = re.compile(
     rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
@@ -188,6 +188,8 @@ def _numbered(low: str) -> list[Counted]:
                 if homes is None:
                     continue
                 number, high = number * value(homes[1])[0], high * value(homes[1])[0]
+            if more_of:
+                found = [one for one in found if one.end < match.start() - 12]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
                 span = match.span()

@@ -8,7 +8,7 @@ from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 
 _LATITUDE = re.compile(
-    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
+    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b|(?<![\w.,])(?P<c>\d{1,2}\.\d{1,4}) (?P<v>n|s)\b(?= ?[.,;)\n]|$)"
 )
 
 
@@ -16,12 +16,12 @@ def latitudes(low: str) -> list[tuple[float, int, int]]:
     """(degrees, start, end) of latitudes; south is negative."""
     found = []
     for match in _LATITUDE.finditer(low):
-        side = match["s"] or match["t"] or "n"
-        degrees = float((match["a"] or match["b"]).replace(",", "."))
+        side = match["s"] or match["t"] or match["v"] or "n"
+        degrees = float((match["a"] or match["b"] or match["c"]).replace(",", "."))
         found.append(
             (
                 -abs(degrees) if side.startswith("s") else degrees,
-                match.start("a" if match["a"] else "b"),
+                match.start("a" if match["a"] else "b" if match["b"] else "c"),
                 match.end(),
             )
         )

@@ -18,6 +18,7 @@ _MINUTES_RIGHT = re.compile(
     r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])"
 )
 
+_SET = re.compile(r"\bpump\b[^.;\n]{0,40}\bset (?:at |to |for )?$")
 _USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
 
 _TIMES = re.compile(
@@ -47,7 +48,10 @@ def paired(low: str, numbers: list[Token]) -> None:
         ready = (
             re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around)
             or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
-            or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
+            or (
+                (pair.low, pair.high) in _USUAL
+                and (said.count("/") == 1 or _SET.search(low, 0, pair.start))
+            )
         )
         spoken = "spoken" in pair.extra and re.search(
             r"\bpump|pressure tank|bladder|\bjet\b|shower", around
@@ -185,7 +189,7 @@ _WAS = re.compile(
     r"\b(?:was|were|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
 )
 _IS_NOW = re.compile(
-    r"[^.;\d]{0,14}[,;.] ?(?:and |but )?(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
+    r"[^.;\d]{0,18}(?:[,;.] ?(?:and |but )?| (?:and|but) (?:it )?)(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
     r"|[^.;\d]{0,14}[,;.]? ?(?:and |but |then |so )*(?:since then |now )?\b(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
     r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )
