@@ -243,11 +243,24 @@ _HOMES = re.compile(
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """ "three cabins with one shower each" are three showers."""
-    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()])
+    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()]) or _of_all(low, match)
     number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
     if homes is None or number is None:
         return None
     return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
+
+
+_EVERY_ONE = re.compile(
+    r"\b(?:each|every) (?P<home>cabin|cottage|house|unit|hut|flat|chalet|tent|pod|villa|apartment|bungalow|room|lodge|yurt|cell|dormitory|suite)\b[^.;]{0,70}$"
+)
+
+
+def _of_all(low: str, match: re.Match[str]) -> re.Match[str] | None:
+    """How many homes a letter has, where "every chalet has" one of these."""
+    every = _EVERY_ONE.search(low, max(0, match.start() - 90), match.start())
+    if every is None:
+        return None
+    return re.search(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?{every['home'][:5]}[a-z]*s\b", low)
 
 
 _ROOMS = re.compile(
@@ -289,6 +302,9 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     homes = _HOMES.search(low[max(0, start - 90) : start])
     if homes and not plural and _IN_EACH.match(low, end):
         return Counted(path, value(homes[1])[0], start, end)
+    every = None if plural else _of_all(low, match)
+    if every and not path.startswith("animals"):
+        return Counted(path, value(every[1])[0], start, end)
     after, before = low[end : end + 30], low[max(0, start - 40) : start]
     listed = _in_list(path, match, before, after)
     if listed is not None:

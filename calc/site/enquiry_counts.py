@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from calc.site.enquiry_numbers import NUMBER, value
 
@@ -81,6 +81,22 @@ DRY = re.compile(
 SKIP_THING = re.compile(
     r"^[ -]*(?:at the (?:road\w*|spring|source|gate)|fills\b|overflows?\b|(?:within|in (?:an|one|two|three|\d+)|per|every|each|a) (?:hours?|day|morning|evening|week|the (?:first|last)|two hours)|bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
 )
+
+
+_AMENDED = re.compile(
+    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:no,? |oh |er,? |wait,? )*(?:sorry|correction|wait|make (?:that|it)|i mean|rather|actually|no)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|now|of (?:us|them)|in all|counting|with|if|at the)| and\b)"
+)
+
+
+def amended(low: str, one: Counted) -> Counted:
+    """What is put right at once: "6 people, sorry, it's 8"."""
+    if one.vague or not one.count:
+        return one
+    match = _AMENDED.match(low, one.end)
+    number = value(match[1])[0] if match else 0.0
+    if match is None or number != int(number) or not number:
+        return one
+    return replace(one, count=number, high=number, end=match.end())
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:

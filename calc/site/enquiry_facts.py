@@ -10,6 +10,7 @@ from calc.site import (
     enquiry_bare,
     enquiry_buckets,
     enquiry_counting,
+    enquiry_counts,
     enquiry_direct,
     enquiry_hours,
     enquiry_people,
@@ -309,7 +310,8 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
-    return [*things, *more, *enquiry_people.people(clean)]
+    counted = [*things, *more, *enquiry_people.people(clean)]
+    return [enquiry_counts.amended(clean, one) for one in counted]
 
 
 def _again(one: Counted, things: list[Counted]) -> bool:

@@ -137,6 +137,10 @@ def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:
     return tuple(found)
 
 
+_UNIT = re.compile(r"\d ?[wvlhm]\.$")
+_COUNTS = re.compile(
+    r" (?:\d+|one|two|three|four|five|six|seven|eight|ten) (?:of us|people|persons|adults?|kids|showers?|sinks?|toilets?|taps?|cows|goats|sheep|hens|horses|panels|guests|beds)\b"
+)
 _MATERIAL = re.compile(r" ?(?:PEX|C?PVC|[HLM]?D?PE|SDR|ID|OD|GI|ABS)\b")
 
 
@@ -145,6 +149,10 @@ def _ends(low: str, text: str, start: int, end: re.Match[str]) -> bool:
     if sign[0] == ".":
         after = text[end.end() : end.end() + 3].strip(" \n\"'(")[:1]
         short = _SHORT.search(low[max(start, end.start() - 8) : end.start() + 1])
+        if _COUNTS.match(low, end.end()) and _UNIT.search(
+            low, max(start, end.start() - 6), end.start() + 1
+        ):
+            return True  # "say 6 x 410 W. 3 of us"
         goes_on = after and (not after.isupper() or _MATERIAL.match(text, end.end()))
         return not (short and goes_on)
     if sign == "\n":

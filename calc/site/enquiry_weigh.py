@@ -242,7 +242,7 @@ def _pump_gives(token: Token, near: Context) -> bool:
 
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
 _AT_TAP_FLOW = re.compile(
-    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough)\b"
+    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough|top|far end|outlet)\b| ?(?:up|down|out) (?:there|here)\b| ?(?:upstairs|indoors|inside)\b"
 )
 _TAP_FLOW = re.compile(
     r"\bflow(?: \w+)? (?:at|in|from|out of) (?:the |our |my )?(?:\w+ )?(?:taps?|faucets?|sink|shower|hose|kitchen|house|bathroom|trough)\b[^.;]{0,12}$"
