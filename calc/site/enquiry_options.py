@@ -13,11 +13,11 @@ from calc.site.enquiry_considered import KIN
 
 _A = r"(?:an?|the|some|another|one|two|three|four|more|new|bigger|larger|second|solar|our|my|everything)"
 _PUT = (
-    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
+    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|pump to|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
     rf"|(?:get|run|use|take|choose|move|place|make|have) {_A}\b)"
 )
 _WOULD = re.compile(
-    rf"\b(?:(?:i|we|they|he|she)(?:'d| would)|(?:i|we) could|(?:i|we) might)(?: (?:also|probably|then|maybe|perhaps|just|rather|simply|sooner|love to|like to|prefer to|want to|have to|need to))* {_PUT}"
+    rf"\b(?:(?:i|we|they|he|she)'d|(?!you\b)[a-z]+ would|(?:i|we|one) could|(?:i|we|he|she|they) might)(?: (?:also|probably|then|maybe|perhaps|just|rather|simply|sooner|love to|like to|prefer to|want to|have to|need to))* {_PUT}"
     r"|\b(?:that|it|this|they|which|cabin|barn|cottage|workshop|laundry|extension|annexe?|greenhouse|one|other|alternative) would (?:have|need|hold|give|cost|mean|stand|sit|make|bring|take|require|add|save|come (?:to|with)|go)\b"
     r"|\bwould (?:cost|mean|need|take) (?:me|us|another)\b"
 )
@@ -26,10 +26,10 @@ _BUILT = (  # what somebody would add to a place, whose outlets and animals are 
 )
 _LIKE = re.compile(
     rf"\b(?:i|we|they|she|he)(?:'d| would)? (?:also )?(?:like|love|want|wants|hope|hopes|plan|plans|intend)(?: to (?:have|keep|get|own|build|add|put up|raise))? (?:an?|another|some|more|two|three|four|five|six|eight|ten|\d+) (?:[a-z-]+ )?{_BUILT}\b"
-    rf"|\b(?:i|we|they|she|he) (?:want|wants|plan|plans|intend|hope|are hoping|am hoping|are planning|am planning|'re planning|'m planning) to (?:add|build|open|put up|start) (?!(?:a |an )?(?:water|supply|system)\b)"
+    rf"|\b(?:i|we|they|she|he)(?:'re| are|'m| am|'s| is)? (?:want|wants|plan|plans|planning|intend|intending|hope|hopes|hoping) to (?:add|build|open|put up|start|keep|get|own|raise|take on) (?!(?:a |an )?(?:water|supply|system)\b)"
 )
 _TALK = re.compile(
-    r"\b(?:under discussion|on the table|still (?:undecided|open|only an idea|on paper)|(?:only|just) (?:an idea|a dream|on paper)|not (?:yet )?(?:drilled|built|bought|ordered)(?: yet)?)\b"
+    r"\b(?:under (?:discussion|consideration|debate)|being (?:considered|discussed)|up for debate|on the table|on offer|still (?:undecided|open|only an idea|on paper)|(?:only|just) (?:an idea|a dream|on paper)|not (?:yet )?(?:drilled|built|bought|ordered)(?: yet)?)\b"
 )
 _OFFERED = re.compile(
     r"\b(?!(?:i|we|you|and|have|has) )[a-z]+ (?:has |have |had )?(?:proposed|promised|offered|quoted|suggested|recommended|advised)(?! (?:to (?:help|come|pay|call)|that you|you|your)\b)"
@@ -40,8 +40,13 @@ _WHICH = re.compile(
     r"|\b(?:which|what) (?:is|would be|works?|makes) (?:the )?(?:better|best|cheaper|wiser|smarter|more sensible)\b[^.?\n]*\?"
     r"|\b(?:is it|would it be|am i|are we|will it be) (?:better|cheaper|wiser|smarter|best|better off|easier)\b[^.?\n]*"
 )
+_WHAT_ABOUT = re.compile(
+    r"\b(?:what|how) about (?:an?|another|the|two|three|\d)\b[^.?\n]*|\b(?:one|another|my|our|his|her) (?:other )?(?:idea|option|choice|possibility|thought|alternative) ?(?:is|was|would be|:)[^.\n]*"
+    r"|(?:^|[;\n] ?)\W*(?:either|alternatively|or else)\b[^.?\n]*\bor\b[^.?\n]*|^\W*(?:alternatively|as an alternative|or else)\b[^.?\n]*"
+    r"|^\W*(?:option|plan|variant|alternative|scenario|choice) (?:[a-d]|[1-4]|one|two|three)\b(?! (?:is|was) what we)[^.\n]*"
+)
 _MANY = re.compile(
-    r"\b(?:two|three|four|2|3|4|both|several|some|these|my|our|the) (?:other |possible |different )?(?:options|choices|possibilities|variants|alternatives|ideas|plans|roads|thoughts|scenarios|proposals|offers|quotes)\b|\b(?:two|three) (?:other |possible |different )?ways (?:to|of|forward|out|are)\b|\b(?:options|alternatives|ideas|variants) *:"
+    r"\bone (?:idea|option|way|choice|possibility|thought) (?:is|would be)\b|\b(?:two|three|four|2|3|4|both|several|some|these|my|our|the) (?:other |possible |different )?(?:options|choices|possibilities|variants|alternatives|ideas|plans|roads|thoughts|scenarios|proposals|offers|quotes)\b|\b(?:two|three) (?:other |possible |different )?ways (?:to|of|forward|out|are)\b|\b(?:options|alternatives|ideas|variants) *:"
 )
 _ONE_OF = re.compile(
     r"\s*[-*•]? ?(?:\(?(?:[a-d]|[1-4]|i{1,3})\)|(?:[a-d]|[1-4])[:.]\s|(?:option|plan|variant|alternative|idea|no\.?|number|choice|way|offer|quote|road) (?:[a-d]|[1-4]|one|two|three)\b|(?:one|the (?:first|second|third|other|one)(?: (?:one|option|way|idea|plan|road|quote|offer))?)(?: is|:|,| would| has| gives| needs| means)|(?:first|second|third|firstly|secondly|either|alternatively|or)\b[ ,:])"
@@ -88,6 +93,7 @@ def options(low: str, sentences: tuple[tuple[int, int], ...]) -> list[tuple[int,
 def _of(said: str, many: re.Match[str] | None) -> list[tuple[int, int]]:
     """Spans of one sentence."""
     spans = [match.span() for match in _WHICH.finditer(said)]
+    spans += [one.span() for one in _WHAT_ABOUT.finditer(said) if not _KEPT.search(one[0])]
     for pattern in (_WOULD, _LIKE, _OFFERED, _IF_A):
         match = pattern.search(said)
         if match:
