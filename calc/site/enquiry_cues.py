@@ -21,7 +21,9 @@ FILL = (
 _PHRASE = r"(?: between (?:[a-z'-]+ ){1,3}and(?: [a-z'-]+){1,3}| (?:from|between|to|of|for|out to|up to|down to|in|at|through)(?: (?!and\b(?! the)|but\b|with\b|which\b|then\b)[a-z'-]+){1,8}?)?"
 
 
-_LABEL = re.compile(r"\b(?:static|standing|pumping|running|well|bore|depth|yield|suction lift)$")
+_LABEL = re.compile(
+    r"\b(?:static|standing|pumping|running|well|bore|depth|yield|height|distance|suction lift)$"
+)
 _LABELS = re.compile(r" ?(?:level |water )?(?:is |at |of |about )?[:=]? ?\d")
 _GAP = r"(?:[^.;¤\n]|(?<=\d)\.(?=\d)){"  # the point of "0.75 kW" ends no sentence
 

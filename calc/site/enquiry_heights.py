@@ -152,6 +152,8 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         _house(token, other, down, near, found)
     elif not one and other == "HOUSE":
         _by_mail(down, near, found, token)
+    elif not one and other == "WATER" and not down:
+        found["water.level"], token.sign = 6, -1.0  # "ours is 6 m above the water"
     elif not one and other in {*sources, "PUMP"}:
         found["way.climb"] = 5
     elif one in {"PTANK", "PANELS", "SUCTION"}:
@@ -200,7 +202,7 @@ _EACH_OTHER = re.compile(
     r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring|ground floor|basement|cellar floor|lower floor)(?: one| house| cabin| cottage| building|(?= ?[.,;\n]|$| and\b| but\b))"
 )
 _BOTTOM = re.compile(
-    r" ?(?:above|below|over|under|off) (?:the |its )?(?:(?:\w+ )?bottom|(?:well|tank|cistern|creek|river) (?:floor|bed))\b"
+    r" ?(?:above|below|over|under|off) (?:the |its )?(?:(?:\w+ )?bottom|(?<=its )(?:floor|base)|(?:well|tank|cistern|creek|river) (?:floor|bed))\b"
 )
 _HUMP = re.compile(
     r"\b(?:hump|bump|high point|low point|highest point|dip|saddle|hollow|crest|air ?lock|kink)\b[^.;]*$"
@@ -365,3 +367,33 @@ def altitude(token: Token, near: Context, at: places.Between, found: dict[str, f
     if "place.altitude" in found and high < 60 and not sure:
         found["place.altitude"] = 0
         found["way.climb"] = max(found.get("way.climb", 0), 4)
+
+
+_SEASON = re.compile(
+    r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
+)
+_IN_AUTUMN = re.compile(
+    r"[ ,;(]*(?:but |and |or |going )*in (?:the |late |a |very )*(?:dry )?(?:summer|autumn|fall|august|september|october|drought|dry|years?|times?|season|months?)+(?: (?:season|years?|times?|months?))?(?: (?:at|it is|it's|only|about|to|down))*[ ,]*"
+)
+_WENT_DOWN = re.compile(
+    r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
+)
+_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
+
+
+def levels(near: Context, found: dict[str, float]) -> None:
+    """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
+    if not _LEVEL.search(near.before[-110:]):
+        return
+    if (
+        _SEASON.search(near.left)
+        and re.match(
+            r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
+            near.right,
+        )
+        or _IN_AUTUMN.fullmatch(near.left)
+    ):
+        found["water.level"] = max(found.get("water.level", 0), 6)
+    elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
+        found.pop("way.climb", None)
+        found["water.level"] = max(found.get("water.level", 0), 6.5)

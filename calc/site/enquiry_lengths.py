@@ -6,7 +6,15 @@ import re
 
 from calc.site import enquiry_places as places
 from calc.site import enquiry_sides as sides
-from calc.site.enquiry_heights import aliased, altitude, from_to, labelled, related, unrelated
+from calc.site.enquiry_heights import (
+    aliased,
+    altitude,
+    from_to,
+    labelled,
+    levels,
+    related,
+    unrelated,
+)
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_suction import of_suction
 
@@ -71,7 +79,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = labelled(token, near, at)
     _of_something_else(token, near, found)
-    _levels(near, found)
+    levels(near, found)
     _of_wells(token, near, at, found)
     _of_drip(near, found)
     _only_upright(near, at, found)
@@ -98,16 +106,6 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     altitude(token, near, at, found)
 
 
-_SEASON = re.compile(
-    r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
-)
-_IN_AUTUMN = re.compile(
-    r"[ ,;(]*(?:but |and |or |going )*in (?:the |late |a |very )*(?:dry )?(?:summer|autumn|fall|august|september|october|drought|dry|years?|times?|season|months?)+(?: (?:season|years?|times?|months?))?(?: (?:at|it is|it's|only|about|to|down))*[ ,]*"
-)
-_WENT_DOWN = re.compile(
-    r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
-)
-_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
     r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about| another| a further| some| to)* $"
 )
@@ -124,24 +122,6 @@ _RISE_IN = re.compile(
 _FAR_FROM = re.compile(
     r" ?(?:away )?from (?:the )?(?:nearest |closest |next )?(?:grid|town|village|road|power|mains|pole|shop|store|sea|coast|city|neighbou?rs?)\b"
 )
-
-
-def _levels(near: Context, found: dict[str, float]) -> None:
-    """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
-    if not _LEVEL.search(near.before[-110:]):
-        return
-    if (
-        _SEASON.search(near.left)
-        and re.match(
-            r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
-            near.right,
-        )
-        or _IN_AUTUMN.fullmatch(near.left)
-    ):
-        found["water.level"] = max(found.get("water.level", 0), 6)
-    elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
-        found.pop("way.climb", None)
-        found["water.level"] = max(found.get("water.level", 0), 6.5)
 
 
 def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
@@ -215,8 +195,14 @@ _PUMP_TO = re.compile(
 )
 _FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
 _NO_WELL = frozenset(["TANK", "ABOVE", "STORE", "CREEK", "PTANK"])
+_WELL_FALLS = re.compile(
+    r"\b(?:well|bore ?hole|bore)(?: itself)? (?:drops|falls|sinks|goes down|went down|dropped|fell|draws down) (?:down )?to(?: about)? $"
+)
 _COMES_UP = re.compile(
     r"\bwater(?: level)? (?:comes|rises|stands|came|rose) (?:back )?up (?:to|till|until)(?: about)? $"
+)
+_OTHER_WIDE = re.compile(
+    r"\b(?:road|track|path|river|creek|stream|ditch|gap|gate|drive|lane)\b[^.;]{0,20}$"
 )
 _TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
@@ -232,7 +218,7 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     ):
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
-    if _COMES_UP.search(near.left[-45:]):
+    if _COMES_UP.search(near.left[-45:]) or _WELL_FALLS.search(near.left[-60:]):
         found.clear()
         found["water.level"] = 6.5
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
@@ -248,6 +234,8 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
         found.pop("well.depth", None)  # "the tank is full when it's 9 ft deep"
     if _TOP_DOWN.match(near.right) and not _OF_WELL.search(near.before + near.subject.lower()):
         found.pop("well.depth", None)  # a garden's
+    if _OTHER_WIDE.search(near.left):
+        found.pop("well.bore", None)
     if "well.bore" in found and not (
         near.subject == "WELL" or _OF_WELL.search(near.before[-90:] + near.right[:40])
     ):

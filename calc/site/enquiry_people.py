@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(

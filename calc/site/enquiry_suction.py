@@ -18,7 +18,7 @@ _HOSE = re.compile(
 
 
 _NAMED = re.compile(
-    r"\b(?:suction\b(?! (?:lift|head|height|side is|is (?:too|not)))|intake (?:pipe|line|hose)\b|(?:draw|suck|pull)(?:s|ing)?\b[^.;]{0,40}\b(?:through|with an?|via|using)\b)"
+    r"\b(?:suction\b(?! (?:lift|head|height|side is|is (?:too|not)))|intake (?:pipe|line|hose)\b|(?:pipe|hose|line) (?:reaches |goes |leads )?down (?:in)?to (?:it|the (?:water|river|creek|pond|lake|stream))\b|(?:draw|suck|pull)(?:s|ing)?\b[^.;]{0,40}\b(?:through|with an?|via|using)\b)"
 )
 _PUSHES = re.compile(
     r"\b(?:then|deliver\w*|discharge|from (?:the|our|my) pump|to (?:the|our|my|a) (?:\w+ )?(?:house|cabin|tank|barn|garden|trough|field|yard|hut|farm|taps?|cottage)|push(?:es|ing)?|pumps (?:it|up|to|the)|sends|feeds|lifts?|lifted|house|from there|after the pump|well is|bore\w* is)\b"
