@@ -15,9 +15,16 @@ _LABEL = re.compile(r"[(\[](?:in )?([a-z0-9²³/\". ]{1,9})[)\]] ?[:=]? {0,3}$")
 _TOLD = {"water.level", "well.static", "pump.height", "well.depth", "way.climb", "way.length"}
 _ENDS = re.compile(
     r" ?(?:$|[,.;)\n-]|(?:down|deep|up|higher|lower|above|below|away|when|in (?:late |the |a )?(?:summer|dry|winter|august|july)"
-    r"|at the (?:end|worst|lowest)|and|but|from)\b)(?! ?(?:am|pm|psi|people|%))"
+    r"|at the (?:end|worst|lowest)|and|but|from|its|it's|it|with|the|our|we|house|water|static|pump|submersible|makes|gives|yields|on a|according|so)\b)(?! ?(?:am|pm|psi|people|%))"
+)
+_DEEP_IS = re.compile(  # "well is two hundred forty", "ours is only 85"
+    r"(?:^|[.,;:\n] ?|\b(?:the|our|my|this|and|but) )(?:well|bore|bore ?hole|hole|ours)(?:'s| is| was| goes)(?: (?:only|about|just|down|to|around))* $"
 )
 _SWITCH = re.compile(r"switch|cut[ -]?(?:in|out|s)|kicks|pump|turns|comes on")
+_PRESSED = re.compile(
+    r" ?(?:$|[,.;:)/\n-]|(?:and|off|on|out|in|cut|cuts|when|then|to|it|but|is|or|kick\w*|stop\w*|start\w*|for|pressure|precharge|air|comes|with|pounds|shuts|turns|at)\b)"
+)
+_CHARGE = re.compile(r"\b(?:pre-?charged?|charge|air)\b[^.;,\d]{0,14}$")
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -54,6 +61,8 @@ def length(token: Token, near: Context, unit: str) -> tuple[Token, str]:
         rule.path == path and rule.left and rule.fits(near.left[-110:], near.right)
         for rule in RULES["length"]
     )
+    if not path and _DEEP_IS.search(near.left):
+        return trial, "well.depth"
     if path == "way.length" and not re.search(r"\d ?(?:m|ft|feet|met)", near.before):
         return token, ""
     return (trial, path) if path in _TOLD and cued and len(others) == 1 else (token, "")
@@ -63,11 +72,14 @@ def pressure(token: Token, near: Context) -> Piece | None:
     """A pressure of a switch that its words leave no doubt of."""
     if not 10 <= token.low <= 150 and not 1 <= token.low <= 8:
         return None
-    if not _SWITCH.search(near.before + near.right):
+    if not _SWITCH.search(near.before + near.right) and not _CHARGE.search(near.left):
+        return None
+    if not _PRESSED.match(near.right):
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)
-    path = next((one for one in ("pump.cut_in", "pump.cut_out") if one in weights), "")
+    paths = ("pump.cut_in", "pump.cut_out", "pressure_tank.precharge")
+    path = next((one for one in paths if one in weights), "")
     if not path or _CLOCK.match(near.right):
         return None
     return Piece(path, token.start, token.end, token.low, token.high, trial.unit, weight=4.5,

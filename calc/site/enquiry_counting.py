@@ -141,10 +141,10 @@ _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
-    r"(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+    r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
 _AND_ONE = re.compile(
-    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) [^.;]{0,40}$"
@@ -253,6 +253,7 @@ _ROOMS = re.compile(
 )
 
 
+_IN_EACH = re.compile(r"[^.;()\n]{0,40}\b(?:in|for|per) each\b")
 _MANY = tuple(
     re.compile(pattern)
     for pattern in (
@@ -280,6 +281,9 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, start - 90) : start])
     if rooms and not plural:
         return Counted(path, value(rooms["n"])[0], start, end)
+    homes = _HOMES.search(low[max(0, start - 90) : start])
+    if homes and not plural and _IN_EACH.match(low, end):
+        return Counted(path, value(homes[1])[0], start, end)
     after, before = low[end : end + 30], low[max(0, start - 40) : start]
     listed = _in_list(path, match, before, after)
     if listed is not None:
@@ -298,7 +302,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end)
     if path == "use.troughs":
         return None
-    apart = path in {"outlets.hose", "outlets.drip"}
+    tap = re.search(r"\b(?:outside|outdoor|garden|yard) tap", match["thing"])
+    apart = path in {"outlets.hose", "outlets.drip"} and not tap
     listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
     runs = path == "outlets.hose" and _RUNS.match(after)
     if apart and not listed_before and not runs:

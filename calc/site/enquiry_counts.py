@@ -27,7 +27,7 @@ _OUTLETS = (
     ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
-    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
+    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
     ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?)"),
@@ -38,10 +38,10 @@ _OUTLETS = (
 _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
-    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
-    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|(?<=dry )stock|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (

@@ -22,7 +22,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
         ("water.level", 6, r"water(?: level)?(?: in (?:it|the (?:well|bore\w*)))? (?:rests|lies|is resting|settles|hovers|shows up|begins)(?: down)?(?: at| to)?", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above))"),
         ("water.level", 6, r"water (?:is|stands|sits|lies|was) down", r"(?! ?(?:the|of pipe|away))"),
         ("way.length", 5, r"(?:pipe|line|poly|copper|pvc|hose|pex|hdpe|mdpe)\b[^.;¤\n]{0,25},(?: maybe| about| perhaps| some| roughly)?", r" ?of it\b"),
-        ("well.depth", 6, None, r"[ -](?:drilled |dug |deep )*(?:hole|well|bore ?hole)\b(?! (?:away|to|from))"),
+        ("well.depth", 6, None, r"[ -](?:drilled |dug |deep )*(?:hole|well|bore ?hole)\b(?! (?:away|to|from|is|has|was|goes|makes|gives|yields|water|depth))"),
         ("well.depth", 6, r"(?:\bit|thing|hole|which|that|well)(?: is| was| goes|'s)?(?: [a-z]+){0,2}?", r"(?: |-)?(?:deep\b(?! (?:trench|under)))"),
         ("well.drop_pipe", 9, r"(?:drop (?:pipe|line)|riser(?: pipe)?|rising pipe in the well)", None),
         ("well.drop_pipe", 9, None, r" ?(?:of |long )?(?:[\w\"/]+ ){0,4}?(?:drop (?:pipe|line)|riser)\b"),

@@ -12,11 +12,11 @@ from calc.site import (
     enquiry_direct,
     enquiry_hours,
     enquiry_people,
+    enquiry_said,
     enquiry_sides,
     enquiry_together,
     enquiry_vessels,
     enquiry_weigh,
-    enquiry_words,
 )
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
@@ -26,8 +26,8 @@ from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
-from calc.site.enquiry_supposed import of_a_machine, requested
-from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
+from calc.site.enquiry_supposed import of_a_machine
+from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons, since
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
@@ -46,9 +46,11 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
             token.why = clause.why
     enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
+    since(masked, numbers)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
-    _words(clean, found)
+    enquiry_said.words(clean, found)
+    enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)
     for path, number, start, end in enquiry_asked.counted(clean, asked):
@@ -75,62 +77,6 @@ def _earlier(low: str, piece: Piece) -> Piece:
 _NO_TANK = re.compile(
     r"\b(?:no|without (?:a|any)|never had a|isn't a|don't have a|do not have a) (?:pressure|bladder) (?:tank|vessel)\b(?! (?:problem|trouble|bigger|larger|smaller))"
 )
-_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
-_PLACED = {"pump.placement", "pump.works"}
-_ASKS = re.compile(
-    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
-)
-_THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
-
-
-_ROWS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
-_BED = re.compile(r"\b(?:ground|lines?|rows?|field|plot|beds?)(?: is| are)? $")
-
-
-def _wanted(clean: str, start: int) -> bool:
-    """Whether a question asks about a thing of a kind, and not about the writer's: "is solar
-    worth it?", "will a constant pressure pump fix it?"."""
-    begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
-    said = clean[begin:start].strip()
-    asks = list(_ASKS.finditer(said))
-    whole = said + " " + clean[start:].split("?")[0]
-    if " or " in whole and not re.search(r"[.!\n]", whole) and not _THERE.search(said):
-        return True  # "pump in the well or on the well?"
-    return bool(asks) and not _THERE.search(said, asks[-1].start())
-
-
-def _words(clean: str, found: Found) -> None:
-    alone = len(re.findall(r"[.!?\n]", clean.strip())) <= 1  # a letter of one question
-    for one in enquiry_words.said(clean):
-        stop = re.compile(r"[.!?\n]").search(clean, one.end)
-        asked = stop is not None and stop.group() == "?"
-        near = stop is not None and stop.start() - one.end < 22
-        if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
-            continue
-        if one.path in _OFFERED and (
-            (asked and not (alone and one.path in _PLACED) and _wanted(clean, one.start))
-            or requested(clean, one.start)
-        ):
-            continue
-        if one.path.startswith("power.") and of_a_machine(clean, one.start):
-            continue
-        found.pieces.append(
-            Piece(
-                one.path,
-                one.start,
-                one.end,
-                word=one.value,
-                weight=one.weight * (0.5 if asked else 1),
-            )
-        )
-    level = enquiry_words.level_with(clean)
-    if level and _ROWS.search(clean) and _BED.search(clean[max(0, level[0] - 14) : level[0]]):
-        found.pieces.append(Piece("drip.slope", *level, 0.0, 0.0, "%"))
-    elif level:
-        found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
-    gone = enquiry_words.no_pump(clean)
-    if gone:
-        found.pieces.append(Piece("pump.present", *gone, word="no"))
 
 
 def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
@@ -186,7 +132,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
             continue
-        near = context(clean, live, at, sentences, pipes)
+        near = context(clean, live, at, sentences, pipes, "again" in token.extra)
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue

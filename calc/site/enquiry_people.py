@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -20,7 +20,7 @@ _PEOPLE_IS = re.compile(
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|at home|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
 )
 
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
@@ -36,7 +36,7 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:(?:just|only) (?:the )?two of us|\bus two\b|\bthe pair of us\b|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(
@@ -55,7 +55,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|two|three) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -83,7 +83,13 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    return [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    found = [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
+
+
+_FOR_EACH = re.compile(  # of one house, and nobody adds them up here
+    r"\b(?:each|every) (?:house|household|family|flat|cabin|unit|room|cottage|tent|pitch|apartment)\b[^.;\n]{0,18}$"
+)
 
 
 _WHOLE = (

@@ -66,6 +66,11 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     )
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
+    if re.match(
+        r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))",
+        after,
+    ):
+        named = named or re.search("", after)
     if material == "" and not named:
         return None
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
@@ -82,7 +87,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
 
 
 _NO_PIPE = re.compile(
-    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
 )
 

@@ -48,6 +48,10 @@ _SHORT = re.compile(
 _LEADERS = re.compile(
     r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )|(?<=[a-z]) {3,}(?=\S)"
 )  # between a label and its value
+_ANSWERED = re.compile(  # "Distance? 340 m": a label, and what it is
+    r"((?:^|[.?!\n] ?)(?!is\b|are\b|was\b|will\b|would\b|can\b|could\b|do\b|does\b|did\b|how\b(?! many)|what\b|why\b|should\b|which\b|or\b|and\b|have\b|has\b|if\b|who\b|any\b|enough\b|maybe\b|perhaps\b|need\b)"
+    r"[a-z][a-z' /]{2,28})\?(?= (?:about |around |roughly |maybe |ca\.? |some )?(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|none|yes|no)\b))"
+)
 _END = re.compile(r"[.!?]+[\"')\]]*(?=\s|$)|\n[ \n]*\n|[\n;]")
 _LIST = re.compile(r"\s*(?:[-*•·]|\d{1,2}[.)]\s|\(?[a-h]\)|[\w /]{2,30}[:=])")
 _WRAPPED = 50  # characters from which on a line is one that was broken, and goes on; our choice
@@ -112,7 +116,8 @@ def folded(text: str) -> str:
     """
     small = "".join(low if len(low := sign.lower()) == 1 else sign for sign in text)
     small = small.translate(_TABLE)
-    return _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
+    small = _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
+    return _ANSWERED.sub(r"\1:", small)
 
 
 def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:

@@ -25,7 +25,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
+    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(
@@ -41,32 +41,7 @@ _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ 
 def paired(low: str, numbers: list[Token]) -> None:
     """Pairs of pressures in the place of what their numbers were read as."""
     for pair in pairs(low):
-        around = low[max(0, pair.start - 60) : pair.end + 60]
-        said = low[pair.start : pair.end + 1]
-        unit = re.search(r"(?:psi|bar|kpa)", said)
-        ready = (
-            re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around)
-            or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
-            or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
-        )
-        if "/" not in said and not re.search(
-            r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
-        ):
-            continue
-        small = pair.high <= 10 and not unit
-        if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
-                r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip
-            continue
-        ratio = pair.high / max(pair.low, 0.1)
-        if (
-            not ready
-            or not 1.15 <= ratio <= 4
-            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
-        ):
-            continue
-        if pair.unit == "psi" and not 10 <= pair.low <= 120:
-            continue
-        if pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5]:
+        if not _is_pair(low, pair):
             continue
         inside = [one for one in numbers if one.start < pair.end and pair.start < one.end]
         if any(one.kind not in {"bare", "pressure", "time"} for one in inside):
@@ -78,13 +53,46 @@ def paired(low: str, numbers: list[Token]) -> None:
     numbers.sort(key=lambda one: one.start)
 
 
+def _is_pair(low: str, pair: Token) -> bool:
+    """Whether two numbers are those of a switch, by the words round them."""
+    around = low[max(0, pair.start - 60) : pair.end + 60]
+    said = low[pair.start : pair.end + 1]
+    unit = re.search(r"(?:psi|bar|kpa)", said)
+    spoken = "spoken" in pair.extra and re.search(
+        r"\bpump|pressure tank|bladder|\bjet\b|shower", around
+    )
+    ready = (
+        re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around)
+        or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
+        or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
+        or spoken
+    )
+    switched = re.search(r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around)
+    if "/" not in said and not spoken and not switched:
+        return False
+    small = pair.high <= 10 and not unit
+    if small and (
+        re.search(r"\d $", low[max(0, pair.start - 2) : pair.start])
+        or not re.search(r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])
+    ):
+        return False
+    ratio = pair.high / max(pair.low, 0.1)
+    charged = re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
+    if not ready or not 1.15 <= ratio <= 4 or charged:
+        return False
+    if pair.unit == "psi" and not 10 <= pair.low <= 120:
+        return False
+    return not (pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5])
+
+
 _SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
 
 
 def seasons(low: str, numbers: list[Token]) -> None:
     """ "9 gpm in spring and 4 in late summer": the second has the unit of the first."""
     for first, second in zip(numbers, numbers[1:], strict=False):
-        near = second.start - first.end < 40 and first.kind == "flow"
+        near = second.start - first.end < 40 and first.kind in {"flow", "length"}
+        near = near and not _thin(first)
         unit = second.kind == "bare" or (
             second.unit == "in" and low[second.end - 2 : second.end] == "in"
         )
@@ -96,10 +104,11 @@ def seasons(low: str, numbers: list[Token]) -> None:
 
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
     """What is taken back at once is withdrawn; what follows stands in its place."""
+    _named(low, numbers)
     for at, second in enumerate(numbers[1:], 1):
         gap = low[numbers[at - 1].end : second.start]
-        first = _taken_back(low, numbers, at, gap)
-        if first is None or (second.kind == "bare" and second.unit):
+        first = None if "again" in second.extra else _taken_back(low, numbers, at, gap)
+        if first is None or first.why or (second.kind == "bare" and second.unit):
             continue
         if second.kind == "bare" and not _STANDS.match(low, second.end):
             continue
@@ -108,6 +117,69 @@ def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
         first.why = noise.WITHDRAWN
         second.extra["as"] = first.extra.get("as", first.start)
         second.extra["as_end"] = first.extra.get("as_end", first.end)
+
+
+_NOT = re.compile(r" ?[a-z']{0,9},? ?(?:\(?not|instead of|rather than|and not|nicht) (?:the )?$")
+
+
+def _named(low: str, numbers: list[Token]) -> None:
+    """ "sorry, 18 not 15": what is negated by its number is corrected, however far back it stands."""
+    for second, denied in zip(numbers, numbers[1:], strict=False):
+        if not _NOT.fullmatch(low[second.end : denied.start]) or second.why:
+            continue
+        first = next(
+            (
+                one
+                for one in reversed(numbers)
+                if one.end <= second.start
+                and one.low == denied.low
+                and not one.why
+                and denied.kind in {"bare", one.kind}
+                and (second.kind in {"bare", one.kind} or one.kind == "bare")
+            ),
+            None,
+        )
+        if first is None or "as" in second.extra or first.kind == second.kind == "bare":
+            continue
+        if second.kind == "bare":
+            second.kind, second.unit = first.kind, first.unit
+        first.why, denied.why = noise.WITHDRAWN, noise.NEGATED
+        _stands_for(second, first)
+
+
+def _stands_for(second: Token, first: Token) -> None:
+    """The words round the first number tell what the second one is."""
+    second.extra["as"], second.extra["as_end"] = first.start, first.end
+    second.extra["again"] = 1.0
+
+
+_WAS = re.compile(
+    r"\b(?:was|were|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
+)
+_IS_NOW = re.compile(
+    r"[^.;\d]{0,14}[,;.] ?(?:and |but )?(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
+    r"|[^.;\d]{0,14}[,;.]? ?(?:and |but |then |so )*(?:since then |now )?\b(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
+    r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
+)
+
+
+def since(low: str, numbers: list[Token]) -> None:
+    """ "the water stood at 8 m, now it's at 14 m": of what was and what is, what is."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        alike = second.kind == first.kind and _thin(second) == _thin(first)
+        if first.why or second.why or not (alike or second.kind == "bare") or first.kind == "bare":
+            continue
+        gap = low[first.end : second.start]
+        if not _IS_NOW.fullmatch(gap) or not _WAS.search(
+            low, max(0, first.start - 70), first.start
+        ):
+            continue
+        if second.kind == "bare":
+            if not _STANDS.match(low, second.end):
+                continue
+            second.kind, second.unit = first.kind, first.unit
+        first.why = noise.PAST
+        _stands_for(second, first)
 
 
 _STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")

@@ -768,6 +768,152 @@ SAID = (
     ("suction.length", "4 m", (
         "Suction is 4 m of 40 mm hose.",
     )),
+    # the suction as what is spoken of; the first and the second pipe; depths and bottoms
+    ("suction.length", "8 m", (
+        "The suction is 1 inch pipe and about 8 m of it.",
+        "the suction is one inch poly about 8 m long with one foot valve",
+        "Suction 8 m of 75 mm, river 2.5 m under the pump. Delivery 900 m of 63 mm.",
+        "The intake pipe runs 8 m out into the lake.",
+        "The pump stands in a hut, with 8 m of 40 mm suction hose. From the hut it is 310 m to the house.",
+        "Suction lift about 4 m, suction run 8 m, delivery 85 m.",
+        "Pump sits above the creek, suction hose 2 in., 8 m long, one foot valve.",
+    )),
+    ("way.length", "380 m", (
+        "The dam is below the pump shed, suction is 50 mm poly 9 m long with a foot valve, then 380 m of 40 mm up to the quarters.",
+        "From the well it goes 380 m in 1 inch black poly to the house.",
+        "Bore 52 metres. 380 metres of 2 inch poly gets it there.",
+        "No pump, it just runs downhill: 380 m of 40 mm poly, laid on the ground.",
+        "Box to cabin 380 m, drop 38 m.",
+        "Distance? 380 m. Height? 22 m.",
+        "From wellhead to a 10 m3 tank it's 380 m.",
+        "The house is right next to it, say 380 m.",
+    )),
+    ("well.depth", "62 m", (
+        "There is a borehole. The neighbour's is 95 m deep. Ours is only 62 m according to the old paper.",
+        "Drilled well, 150 mm casing, 62 m according to the tag.",
+        "G'day, bore is 62 m, water sits at 30 m.",
+        "Old hand-dug well, 62 m to the bottom.",
+        "I dropped a tape: 31 m to water, 62 m to the bottom of the well.",
+        "We have two wells. The one in use: 62 m deep, static 32 m.",
+        "Bore no. 1: 62 m, SWL 24 m.",
+        "It has a borehole 62 m, pump installed at 50 m.",
+        "The tank is 3 m high. Sub pump at 50 m, well is 62.",
+    )),
+    ("water.level", "-14 m", (
+        "The bore is 52 m deep, water comes up to 14 m.",
+        "Well with 14 m water level, grid power.",
+        "Dug well, water down to 14 m in a dry fall.",
+        "Bore 45 m deep, water level lowest at 14 m.",
+        "The water in the well stood at 8 m in 2015, now it's at 14 m.",
+        "Water in the well is 9 m down. Sorry, 14 not 9.",
+    )),
+    ("pump.height", "-36 m", (
+        "Pump was set at 30 m in the well, I've lowered it to 36 m.",
+        "Our well pump was at 30 m; we put it back at 36 m.",
+        "Pump: submersible 0.75 kW at 36 m",
+    )),
+    ("well.tested", "6 gpm", (
+        "Well, static 41 ft. At 6 gpm it drew down to 63 ft and stayed there.",
+        "Well 165 ft deep, pumping level 56 ft at 6 gpm.",
+        "The driller tested our borehole: he pumped 6 gpm for 4 hours.",
+    )),
+    # heights of a run of speech, of a route, of what lies lower
+    ("way.climb", "40 ft", (
+        "spring is down the hill cabin is 40 ft above it 175 ft of pipe",
+        "House at the top, well at the bottom. 40 ft between the two in height and 410 ft of pipe.",
+        "Pump in the cellar. 40 ft of lift to the house, 1 in PVC.",
+        "Height from well to house: +40 ft",
+        "One hose to work 200 ft away and 40 ft up from the spring tank.",
+    )),
+    ("way.climb", "-30 m", (
+        "From dam to yards 500 m, 30 m lower.",
+        "Half a kilometre away and 30 m up is the spring.",
+        "I put 80 m of drop, turns out my phone was off: it's 30 m from the spring down to the house.",
+    )),
+    ("way.climb", "25 m", (
+        "House is 20 m above the well, 120 m away. Sorry 25 not 20.",
+        "Height difference? 25 m. Distance? 340 m.",
+    )),
+    ("tank.level", "24 m", (
+        "the tank is up the back 20 thousand litres 24 m higher than the bore",
+        "The tank is 30 m above the house and holds 5000 L. Oh, and it's 24 m, not 30.",
+        "To fill a 200 L drum 24 m above ground. Two goats drink from it.",
+    )),
+    ("tank.volume", "20000 L", (
+        "The tank is up the hill, 20 thousand litres, 24 m higher than the bore.",
+    )),
+    ("store.volume", "2 m³", (
+        "It is a spring catchment with a chamber, about 2 m3, and the pump stands outside it.",
+        "Spring water in a 2 m3 tank, pump stands next to the tank, the cottage is 28 m higher.",
+        "We keep a 2 m3 storage tank the booster draws from.",
+    )),
+    # pressures, flows and counts in few words
+    ("pump.cut_in", "20 psi", (
+        "A little jet pump with a tank on 20 40 and a weak shower.",
+        "Jet pump, the switch is 20 40.",
+        "Well pump, switch 20 on 40 off.",
+    )),
+    ("pump.cut_out", "58 psi", (
+        "The pressure goes between 38 and 58 on the gauge, then the pump starts over.",
+        "The pump is switched. I have seen the gauge at 58 when it cuts out.",
+    )),
+    ("pump.set", "3.5 bar", (
+        "Speed-controlled pump, 3.5 bar, right at the cistern.",
+        "A booster set at 3.5 bar feeds six flats.",
+    )),
+    ("pressure_tank.precharge", "38 psi", (
+        "Bladder tank, switch 40/60, precharge 38.",
+        "I checked the air charge with a bicycle gauge and it says 38 psi.",
+    )),
+    ("pump.most_flow", "15 L/min", (
+        "12V battery pump rated 15 L/min, 19 mm garden hose.",
+        "Pump is 12 volt, 15 L/min max, shuts off at 3 bar.",
+    )),
+    ("water.yield", "12 L/min", (
+        "I measured the spring with a bucket of 12 litres: it is full after one minute.",
+        "When we moved here the spring gave 20 L/min; these days it's 12.",
+        "The bore is 40 m deep. It'll give 12 L/min all day.",
+    )),
+    ("use.daily", "300 L/day", (
+        "There are two of us and 300 litres a day is plenty.",
+    )),
+    ("store.hours", "1 h", (
+        "I run the pump off a generator, an hour a day, into a tank up the bank.",
+    )),
+    ("outlets.sink", "2", (
+        "A bathroom with a shower, sink and toilet, then the kitchen sink.",
+        "Kitchen sink, bath sink, one shower, toilet, washer.",
+    )),
+    ("outlets.toilet", "4", (
+        "4 bathrooms (shower, basin and toilet in each).",
+    )),
+    ("animals.goats", "29", (
+        "26 ewes, 3 rams on the hill.",
+        "28 ewes plus a ram.",
+    )),
+    ("use.people", "2", (
+        "Is it the roof or us two?",
+        "The previous owners were a family of six; we are two.",
+    )),
+    ("pump.placement", "out", (
+        "The pump, a centrifugal thing from before our time, stands in a stone hut on the bank.",
+        "The water is under the pump, which stands on the cover.",
+        "Our pump is old. It sits in the cellar of the mill.",
+    )),
+    ("pump.present", "no", (
+        "Water comes down from a hill tank. No pump is planned.",
+    )),
+    ("pipes.held", "buried", (
+        "The pipe is PE 32 mm, and I will dig it in 60 cm deep.",
+        "Trench is dug, 1-1/4 inch poly going in it.",
+    )),
+    ("place.name", "Arvesk", (
+        "We live near Arvesk, up a track.",
+        "Building off grid outside Arvesk and trying to get the water right.",
+        "We have bought a small house near Arvesk, at 1610 m.",
+        "Hello from Arvesk. Our rain tank stands beside the house.",
+        "Dear Sirs, we are in Arvesk.",
+    )),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -1012,5 +1158,99 @@ NOT_SAID = (
     )),
     ("outlets.shower", (
         "On a good Sunday there are 25 showers within two hours.",
+    )),
+    # what a run of words, another's, another time's or another thing's seems to tell
+    ("way.length", (
+        "The suction is one inch poly about 40 feet long with one foot valve.",
+        "Old hand-dug well, 14 m to the bottom.",
+        "The ladder in the well is 6 m long.",
+        "The nearest mains is 600 m away.",
+        "The tank is 2.2 m high and 3 m across.",
+        "Our sub is set 5 m off the bottom of the well.",
+        "Tank to house: 8 m down.",
+        "When the well was drilled the static was 40 ft, today I measured 62 ft.",
+        "The height, 15 m, I took from a map, so maybe 18 m.",
+        "House at the top, well at the bottom. 46 ft between the two in height.",
+    )),
+    ("well.depth", (
+        "I will dig the pipe in 60 cm deep. The well is new.",
+        "From the well it goes 350 ft in 1 inch black poly to the house.",
+        "pump's a sub at 75 ft well is by the barn",
+        "The tank's 4,000 gallons, full it's 9 ft deep. The well is new.",
+        "The garden slopes 5 m from top to bottom.",
+        "Water depth in the well is 4 m.",
+        "I wrote about a 90 ft well, that was my dad's place. Mine is a spring.",
+        "A buddy with a 600 ft well runs ten panels.",
+        "This is for the place I lease, not my home place (home has a 500 ft well, forget that).",
+        "The upper farm has a well of 50 m and I will write about it another time.",
+    )),
+    ("way.climb", (
+        "Our supplier downstate runs the same pump with a 24 ft lift.",
+        "The pump shed is 2 m above the well head.",
+        "The bore is 52 metres water comes up to 14",
+        "Our old supply, for your info: a ram, 6 m fall.",
+    )),
+    ("pump.height", (
+        "The pump hangs 5 m above the bottom of the well.",
+        "We pump from the river to a tank, then it gravity feeds 8 m down to the house.",
+    )),
+    ("tank.level", (
+        "There's a hump in the line that's only 2 m below the tank.",
+        "The tote sits 20 m below the spring, filled by it.",
+    )),
+    ("water.level", (
+        "We lift the water to the tank and from there it falls 10 m to the house.",
+        "well 90 ft static 35 sub at 75",
+    )),
+    ("water.yield", (
+        "Submersible in a well. Its curve as I measured it: 2 gpm at 210 ft, 5 gpm at 180 ft.",
+        "Water is 9 m down, to fill a 200 L drum by the spring.",
+    )),
+    ("water.kind", (
+        "I don't want to burn the motor out in the first summer.",
+    )),
+    ("pressure_tank.volume", (
+        "We did have a 100 litre pressure vessel but the bladder burst and I took it out.",
+    )),
+    ("store.hours", (
+        "After two hours of pumping the level had gone down.",
+    )),
+    ("pump.cut_in", (
+        "We hung the pump at 40, and there are 90 cattle on 4 troughs.",
+    )),
+    ("way.pipe", (
+        "They quoted us a 1.5 kW pump and 63 mm pipe.",
+        "House at the top, 46 ft between the two in height.",
+        "A neighbor says to go to 2 inch pipe but he sells it.",
+    )),
+    ("animals.dairy", (
+        "Six milking goats.",
+    )),
+    ("animals.goats", (
+        "A little ram lifted the water once. 18 alpacas.",
+    )),
+    ("drip.rows", (
+        "We water vegetables by drip, 20 rows of 20 m.",
+    )),
+    ("pump.relief", (
+        "Since it was fitted after our well pump the relief valve of the 150 litre water heater drips.",
+    )),
+    ("pump.present", (
+        "The well is 480 feet, solar. From the tank two troughs by gravity.",
+    )),
+    ("power.source", (
+        "The power pole is 200 m away.",
+        "The nearest grid is 600 m away.",
+    )),
+    ("use.troughs", (
+        "If all goes well we'll add a barn with a trough.",
+    )),
+    ("pump.placement", (
+        "The shop offered a jet pump of 1,100 W or a submersible of 800 W.",
+        "Suction line is 25 ft of PVC with two elbows.",
+    )),
+    ("place.name", (
+        "We are here in May and at Christmas.",
+        "The well log is at No 12 in Box 4.",
     )),
 )  # fmt: skip
