@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
@@ -90,7 +91,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.reserve", ("volume",), r"", r" ?(?:of (?:it|that|the tank|water) )?(?:must |has to |should |to )?(?:be |stay |is |are )?(?:kept|held|reserved|set aside|left|locked)[^.;\n]{0,25}\bfire", ""),
     ("store.reserve", ("volume",), rf"\bfire(?:[ -]?fighting)? (?:reserve|storage|water)(?: required| wanted| kept)?{_F}", r"", ""),
     # hot water and leaks
-    ("hot.relief", ("pressure",), rf"\b(?:it|that|this)(?: is|'s) an?{_F}", r" ?(?:relief |safety )?valve", rf"(?=[\s\S]*relief)(?:[\s\S]*{_HOT})"),
+    ("hot.relief", ("pressure",), rf"\b(?:it|that|this)(?: is|'s) an?{_F}", r" ?(?:relief |safety )?valve", rf"\A(?=[\s\S]*relief)(?:[\s\S]*{_HOT})"),
     ("hot.relief", ("pressure",), r"", r" ?(?:relief|t&p|temperature and pressure|safety) (?:relief )?valve\b", _HOT),
     ("use.leak", ("flow",), rf"\b(?:leak\w*|drip(?:s|ping)?|losing|loses?|seep\w*)\b[^.;\n]{{0,30}}\b(?:measured|timed|caught|collected|makes?|amounts to|comes to|worth|about|rate of|of){_F}", r"(?! ?(?:per|each) (?:dripper|emitter))", r"\bleak|\bdrips\b|\bdripping\b|\blos(?:es|ing)\b"),
     ("use.smallest", ("flow",), rf"\b(?:smallest|least|lowest) (?:\w+ )?(?:draw|flow|use|demand|consumer|consumption|take)\b[^.;\n\d]{{0,50}}{_F}", r"", ""),
@@ -251,6 +252,12 @@ _BY_KIND = {
 _WIDE = 110  # characters before a number that may name it; our choice
 
 
+@lru_cache(maxsize=512)
+def _holds(pattern: re.Pattern[str], mail: str) -> bool:
+    """Whether a letter holds what a row wants somewhere; asked again for each of its numbers."""
+    return pattern.search(mail) is not None
+
+
 def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
@@ -261,7 +268,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
             continue
         if one.left is not None and not one.left.search(left):
             continue
-        if one.mail is not None and not one.mail.search(near.mail):
+        if one.mail is not None and not _holds(one.mail, near.mail):
             continue
         if _fits(token, near, one.path):
             if token.kind == "bare" and one.path not in _PLAIN:

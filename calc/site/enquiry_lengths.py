@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from calc.site import enquiry_places as places
 from calc.site import enquiry_sides as sides
@@ -208,6 +209,11 @@ _TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
 
 
+@lru_cache(maxsize=8)
+def _tells_of_well(mail: str) -> bool:
+    return _OF_WELL.search(mail) is not None
+
+
 def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """A pump that hangs, and a well that goes down."""
     if re.search(r"\bpump\b[^.;]{0,25}\b(?:hanging|hangs|hung)\b[^.;]{0,12}$", near.left[-50:]):
@@ -230,7 +236,7 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     if re.search(r"\b(?:water depth|depth of (?:the )?water)\b[^.;]*$", near.left):
         found.pop("well.depth", None)  # of the water that stands in it
     own = _OF_WELL.search(near.before)
-    if not own and (at.before in _NO_WELL or not _OF_WELL.search(near.mail)):
+    if not own and (at.before in _NO_WELL or not _tells_of_well(near.mail)):
         found.pop("well.depth", None)  # "the tank is full when it's 9 ft deep"
     if _TOP_DOWN.match(near.right) and not _OF_WELL.search(near.before + near.subject.lower()):
         found.pop("well.depth", None)  # a garden's

@@ -33,7 +33,7 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("power.panel", ("power",), rf"\b(?:panels?|modules?|series|strings?)\b[^;\n]{{0,60}}{_F}", r" ?(?:each|apiece)\b", r"\b(?:panels?|modules?)\b"),
     ("power.limit", ("voltage",), rf"\b(?:controller|inverter|drive)(?:'s)? (?:limit|maximum|max\.?)(?: input| voltage)*{_F}", "", ""),
     ("power.tilt", ("angle",), rf"\bfacing (?:due )?(?:north|south|east|west|[ns][ew]?|[a-z]+-[a-z]+),?(?: at| tilted| tilt| and)*{_F}", r"(?! ?(?:n\b|s\b|north|south|lat|c\b|f\b))", r"\bpanels?|\bmodules?|\barray"),
-    ("tank.level", ("length",), rf"\b(?:hill|header|high|top|upper) tank(?:'s)?(?: outlet| floor| base| bottom)? ?{_F}", _ENDS, r"\b(?:hill|header|high|top|upper) tank(?:'s)?(?: outlet| floor| base| bottom)? ?\+\d"),
+    ("tank.level", ("length",), r"\b(?:hill|header|high|top|upper) tank(?:'s)?(?: outlet| floor| base| bottom)? ?\+ ?$", _ENDS, ""),
     ("tank.volume", ("volume",), rf"(?:^|[.;,\n] ?)(?:the |our |a |header )*tank(?: is| holds| of)?{_F}", r" ?(?:in the (?:loft|attic|roof space|gable)|on the roof|up the hill|on the hill|on (?:a|the) (?:stand|tower))\b", ""),
     ("drip.spacing", ("length",), "", r" (?:emitter |dripper )?spacing\b(?! (?:of|between) (?:the )?rows)", r"\b(?:tape|drip|emitters?|drippers?)\b"),
     ("drip.rows", ("length",), rf"(?:^|[,;.] ?)rows{_F}", _ENDS, r"\b(?:tape|drip|emitters?|drippers?)\b"),

@@ -86,9 +86,8 @@ _ELSEWHERE = re.compile(
 
 def at_home(low: str, said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence of the home of somebody whose letter is of another place."""
-    if not _ELSEWHERE.search(low):
-        return []
-    return [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
+    found = [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
+    return found if found and _ELSEWHERE.search(low) else []
 
 
 def long_ago(said: str) -> re.Match[str] | None:

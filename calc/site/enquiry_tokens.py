@@ -124,7 +124,10 @@ _SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn
 def seasons(low: str, numbers: list[Token]) -> None:
     """ "9 gpm in spring and 4 in late summer": the second has the unit of the first."""
     for first, second in zip(numbers, numbers[1:], strict=False):
-        near = second.start - first.end < (60 if first.kind == "flow" else 40) and first.kind in {"flow", "length"}
+        near = second.start - first.end < (60 if first.kind == "flow" else 40) and first.kind in {
+            "flow",
+            "length",
+        }
         near = near and not _thin(first)
         unit = second.kind == "bare" or (
             second.unit == "in" and low[second.end - 2 : second.end] == "in"
