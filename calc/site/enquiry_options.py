@@ -32,7 +32,9 @@ _TALK = re.compile(
     r"\b(?:under (?:discussion|consideration|debate)|being (?:considered|discussed)|up for debate|on the table|on offer|still (?:undecided|open|only an idea|on paper)|(?:only|just) (?:an idea|a dream|on paper)|not (?:yet )?(?:drilled|built|bought|ordered)(?: yet)?)\b"
 )
 _OFFERED = re.compile(
-    r"\b(?!(?:i|we|you|and|have|has) )[a-z]+ (?:has |have |had )?(?:proposed|promised|offered|quoted|suggested|recommended|advised)(?! (?:to (?:help|come|pay|call)|that you|you|your)\b)"
+    r"\b(?!(?:i|we|you|and|have|has) )[a-z]+ (?:has |have |had )?(?:proposed|promised|offered|quoted|suggested|recommended|advised)(?! (?:to (?:help|come|pay|call)|that you|you|your)\b)|\b(?:been|got|me|us) ¤+ for an?\b|\b(?:leaning (?:towards?|to)|inclined to|eyeing|eying)\b"
+    rf"|\b{KIN} (?:thinks?|says?|reckons?|believes?|insists?)\b[^.;]{{0,40}}\b(?:needed|enough|better|necessary|too (?:small|thin|weak)|required)\b"
+    r"|\bwith an? [^.;,\n]{0,30} instead\b|\bwith \d[^.;,\n]{0,25} instead\b|\b(?:i|we) could pump\b|\b(?:it|tank|pump|pipe|they|this|that) could be (?:raised|lifted|lowered|made|widened|drilled|deepened)\b"
     rf"|\b(?:{KIN}|he|she|they|contractor|plumber|driller|builder|installer|shop|dealer|engineer|salesman|man) (?:says?|said|reckons?|thinks?)(?: to| i should| we should|,)? (?:raise|lift|lower|move|put|use|get|buy|fit|install|go|change|swap|replace|drill|dig|lay|tee|add|double|build)\b"
 )
 _WHICH = re.compile(
@@ -41,7 +43,7 @@ _WHICH = re.compile(
     r"|\b(?:is it|would it be|am i|are we|will it be) (?:better|cheaper|wiser|smarter|best|better off|easier)\b[^.?\n]*"
 )
 _WHAT_ABOUT = re.compile(
-    r"\b(?:what|how) about (?:an?|another|the|two|three|\d)\b[^.?\n]*|\b(?:one|another|my|our|his|her) (?:other )?(?:idea|option|choice|possibility|thought|alternative) ?(?:is|was|would be|:)[^.\n]*"
+    r"\b(?:what|how) about (?:an?|another|the|two|three|\d|[a-z]+ing)\b[^.?\n]*|\b(?:one|another|my|our|his|her) (?:other )?(?:idea|option|choice|possibility|thought|alternative) ?(?:is|was|would be|:)[^.\n]*"
     r"|(?:^|[;\n] ?)\W*(?:either|alternatively|or else)\b[^.?\n]*\bor\b[^.?\n]*|^\W*(?:alternatively|as an alternative|or else)\b[^.?\n]*"
     r"|^\W*(?:option|plan|variant|alternative|scenario|choice) (?:[a-d]|[1-4]|one|two|three)\b(?! (?:is|was) what we)[^.\n]*"
 )
@@ -58,7 +60,7 @@ _IF_A = re.compile(
     r"\b(?:if|for|with|in case of|under|in) (?:(?:option|plan|variant|case) )?[a-d][,:]"
 )
 _ENDS = re.compile(
-    r"[;]|[,.:(] ?(?:but|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b|[,;] ?(?:in fact|really|actually|in truth|(?:we |i )?measured)\b| right now\b| at (?:present|the moment)\b"
+    r"[;]|, which (?:is|lies|has|gives|runs|sits|stands)\b|[,.:(] ?(?:but|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b|[,;] ?(?:in fact|really|actually|in truth|(?:we |i )?measured)\b| right now\b| at (?:present|the moment)\b"
 )
 _GOES_ON = re.compile(
     r"\s*(?:and |so |then )?(?:it|they|this|that|these|those|this one|that one|each|the (?:new|second|bigger|larger|other) (?:one|pump|tank|well|cabin|pipe|line))(?:'d| would| could| might|'ll| will| holds| has| have| comes?| costs?| makes?| gives?| lifts?| needs?| goes| sits| stands| does| delivers| wants)\b"

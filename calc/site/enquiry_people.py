@@ -30,6 +30,10 @@ _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
 _WITH_STAFF = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )
+_SCHOOL = re.compile(r"\b(?:school|kindergarten|orphanage|nursery|cr[eè]che|day ?care)\b")
+_CHILDREN = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:school ?)?(?:children|kids|boys|girls|learners|orphans)\b(?! and)()"
+)
 _BEHIND = re.compile(
     rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
 )
@@ -164,10 +168,15 @@ _HOMES = re.compile(
 def _numbered(low: str) -> list[Counted]:
     """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
     found: list[Counted] = []
-    for pattern in (_FAMILY, _OF_US, _BRETHREN, _PEOPLE_IS, _WE_ARE, _BEHIND):
+    school = (_CHILDREN,) if _SCHOOL.search(low) else ()
+    for pattern in (_FAMILY, _OF_US, _BRETHREN, _PEOPLE_IS, _WE_ARE, _BEHIND, *school):
         for match in pattern.finditer(low):
             number = value(next((one for one in match.groups() if one), ""))[0]
-            several = pattern not in {_WE_ARE, _BEHIND} and match.lastindex and match.lastindex > 1
+            several = (
+                pattern not in {_WE_ARE, _BEHIND, _CHILDREN}
+                and match.lastindex
+                and match.lastindex > 1
+            )
             ranged = match[2] if several else None
             high = value(ranged)[0] if ranged else number
             more = None if ranged else _SOMETIMES.match(low, match.end())

@@ -47,6 +47,7 @@ _AND_THEN = re.compile(
 _BARE_ENDS = re.compile(
     r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down|buried|laid|underground|along|between|over)\b)"
 )
+_FROM = re.compile(r"\b(?:from|to|between|out of) (?:the|our|my|a)\b")
 _BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
 
 
@@ -78,7 +79,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if token.kind == "bare" and start == token.start and _AND_THEN.match(low[token.end : end + 45]):
         return None  # "20 cows and one hose"
-    if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
+    if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(
+        _FROM.split(after[:30])[0]
+    ):
         return None
     if _NO_PIPE.match(after):
         return None

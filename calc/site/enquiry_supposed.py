@@ -105,7 +105,7 @@ def of_a_machine(low: str, start: int) -> bool:
 # What is taken back afterwards ------------------------------------------------------------------
 
 _THAT_WAS = re.compile(
-    r"\b(?:that|those|these figures|the figures|which) (?:was|were|is|are)(?: for| of| from| actually| really)* (?:the|my|our|his|her) (?:\w+ )?(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|in-?law|father|mother|parent|dad|mum|mom|colleague|grandfather|son|daughter|folk)(?:[ -]in[ -]law)?s?'?s?\b(?! (?:idea|guess|estimate|measure))(?![^.;\n]{0,30}\b(?:before|until|now)\b)"
+    r"\bbut (?:at|on|for) (?:the|my|our) (?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt)s?'s?\b(?= ?[.,;\n]|$)|\b(?:that|those|these figures|the figures|which) (?:was|were|is|are)(?: for| of| from| actually| really)* (?:the|my|our|his|her) (?:\w+ )?(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|in-?law|father|mother|parent|dad|mum|mom|colleague|grandfather|son|daughter|folk)(?:[ -]in[ -]law)?s?'?s?\b(?! (?:idea|guess|estimate|measure))(?![^.;\n]{0,30}\b(?:before|until|now)\b)"
 )
 _FORGET = re.compile(
     r"\b(?:forget|ignore|skip|disregard|never ?mind|scrap) (?:about )?(?:that|it|those|this|them)(?: one| bit| part| lot)?(?= ?[,.;:)!\n]|$| (?:please|it is|it's|we|i)\b)"
