@@ -30,6 +30,10 @@ _PRESSED = re.compile(
 )
 _CHARGE = re.compile(r"\b(?:pre-?charged?|charge|air)\b[^.;,\d]{0,14}$")
 _CHARGED = ("pressure_tank.precharge",)
+_OF_PANELS = re.compile(r"\b(?:strings?|rows?|panels?|sets?|groups?|lots?) of $")
+_IN_SERIES = re.compile(
+    r" ?(?:in (?:series|parallel|a|one|each|the)\b|panels|strings|modules|people|times)"
+)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -89,6 +93,8 @@ def pressure(token: Token, near: Context) -> Piece | None:
     if not _SWITCH.search(near.before + near.right) and not _CHARGE.search(near.left):
         return None
     if not _PRESSED.match(near.right):
+        return None
+    if _OF_PANELS.search(near.left) or _IN_SERIES.match(near.right):
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")
     weights = enquiry_weigh.pressure(trial, near)

@@ -50,7 +50,9 @@ def things(low: str) -> list[Counted]:
     for path, pattern in BARE.items():
         for match in pattern.finditer(low):
             one = None if any(taken[match.start() : match.end()]) else _named(low, path, match)
-            if one is not None:
+            if one is not None and not (
+                path.startswith("animals") and any(taken[one.start : one.end])
+            ):
                 found.append(one)
                 take(*match.span())
     found.sort(key=lambda one: one.start)
@@ -221,9 +223,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
-    if path != "use.troughs" and _ONE_OF.search(
-        low[max(0, match.start("thing") - 14) : match.start("thing")]
-    ):
+    if _ONE_OF.search(low[max(0, match.start("thing") - 14) : match.start("thing")]):
         return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
@@ -237,7 +237,7 @@ _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
 )
 
 
@@ -315,7 +315,7 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end)
     if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
         return None
-    if path != "use.troughs" and _ONE_OF.search(before[-14:]):
+    if _ONE_OF.search(before[-14:]):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None

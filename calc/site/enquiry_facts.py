@@ -134,7 +134,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
 _OLD = re.compile(r"\b(?:old|previous|former) $")
-_CHANGED = re.compile(r"\b(?:replaced|changed|swapped|new) (?:\w+ ){0,2}(?:pipe|line|hose)\b")
+_CHANGED = re.compile(
+    r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
+)
 _NO_WAY = re.compile(
     r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )

@@ -49,7 +49,7 @@ _DEFINED = (
     ("flow", "L/min", rf"{_L} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
                       rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
-    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:in|by|on|at) (?:an|one|1|the) {_H}|lph\b|{_L}{_PER}{_H})"),
+    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:by|(?:in|by|on|at) (?:an|one|1|the)) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
     ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_GAL}{_PER}(?:person|head|capita)\b|"
                          rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),

@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -122,6 +122,9 @@ _WHOLE = (
         rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
     ),
     re.compile(
+        rf"\b(?:home|back|in|again|here),? so (?:we are |we're |now |it's )?({NUMBER})(?: of us)?(?= ?(?:[.;!\n]|$))"
+    ),
+    re.compile(
         rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
     ),
 )
@@ -159,6 +162,9 @@ def _party(low: str) -> list[Counted]:
     return []
 
 
+_PLUS = re.compile(
+    rf"(?<=of us)(?: and| plus| \+| &| and also| together with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visit|come|who)\b)"
+)
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
@@ -190,6 +196,10 @@ def _numbered(low: str) -> list[Counted]:
             more_of = _WITH_STAFF.search(before) if _STAFF.search(match.group()) else None
             if more_of:
                 number, high = number + value(more_of[1])[0], high + value(more_of[1])[0]
+            plus = _PLUS.match(low, match.end()) if pattern is _OF_US else None
+            if plus:
+                extra = sum(_amount(one) for one in _TERM.finditer(low, *plus.span("who")))
+                number, high = number + extra, high + extra
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):

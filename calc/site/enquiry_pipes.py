@@ -16,7 +16,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pe", "PE", r"\b(?:poly\w*|pe|plastic) hose\b"),
     ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
-    ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
+    ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
     ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
     ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
@@ -34,6 +34,9 @@ _KINDS = {  # by material and unit, the kinds that may be meant, the usual one f
     ("steel", "in"): ("steel",), ("steel", "mm"): ("steel-en",), ("hose", "in"): ("hose",),
     ("layflat", "mm"): ("layflat",), ("layflat", "in"): ("layflat",),
 }  # fmt: skip
+_BUT_IS = re.compile(
+    r"[ ,]*(?:\w+ ){0,2}\w+ (?:i (?:thought|said|wrote)|we (?:thought|said)|no|sorry|i mean|rather)\b[, ]*(?:no |sorry |wait |but |now )*(?:it's|it is|it was|actually|really)?(?= (?:pvc|poly|pe\b|pex|copper|steel|galv|hdpe))"
+)
 _PIPE = re.compile(
     r"\b(?:pipe|pipes|piping|line|tube|tubing|hose|main|pipeline|plumbing|mainline)\b"
 )
@@ -130,10 +133,13 @@ def _size(token: Token) -> tuple[float, str] | None:
 def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int, int]:
     """(material, start, end) of the words; "" where none stands beside the size."""
     best: tuple[int, str, int, int] | None = None
+    mended = _BUT_IS.match(after)
+    if mended:  # "PVC I thought but it's poly"
+        after = " " * mended.end() + after[mended.end() :]
     for key, _, pattern in _MATERIALS:
         found = pattern.search(after)
         if found and re.fullmatch(
-            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
             after[: found.start()],

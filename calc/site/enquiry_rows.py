@@ -12,6 +12,22 @@ _SUNNY = r"\b(?:pipe|poly|hdpe|mdpe|pe|hose|line)\b"
 _PEOPLE = r"\b(?:people|persons?|pupils|children|students|guests?|residents|beds|family|of us|adults?|learners|monks|nuns|staff)\b"
 
 ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
+    ("way.climb", ("length",), rf"(?:^|[.;\n] ?)ours (?:is|sits|lies|stands){_F}", r" ?(?:above|higher|up)\b(?! the (?:sea|ground))", r"\b(?:well|spring|bore\w*|creek|pump)\b"),
+    ("way.climb", ("length",), r", (?:and )?(?:about |some )?$", r" ?(?:up|higher|uphill) to (?:the|our|my) (?:yard|house|cabin|barn|farm|garden|hut|kitchen|stable|field|trough)\b", ""),
+    ("drip.pressure", ("pressure",), rf"\b(?:at|where) (?:the )?(?:start|head|beginning|inlet) of (?:the |each )?(?:drip )?(?:lines?|laterals?|rows?|tape)\b[^.;\n\d]{{0,30}}{_F}", "", ""),
+    ("drip.pressure", ("pressure",), rf"\bpressure (?:at|in|on) the (?:drip )?(?:lines?|laterals?|rows|tape|manifold){_F}", "", r"\b(?:drip|emitters?|drippers?)\b"),
+    ("water.level", ("length",), rf"\b(?:lowest|deepest) (?:that )?(?:the )?water (?:level )?(?:has )?(?:ever )?(?:been|gone|got|gets|goes|was|falls)(?: down)?(?: to)?{_F}", r"(?! ?(?:away|wide|from the house))", ""),
+    ("water.level", ("length",), rf"\bwater(?: level)?(?: in (?:it|the (?:well|bore\w*)))? (?:stands|is|stays|goes|falls|sinks|sits|gets|drops)(?: never)? (?:no|not|never) (?:lower|deeper|further(?: down)?) than{_F}", r"(?! ?(?:the|away))", ""),
+    ("water.level", ("length",), rf"\b(?:suck\w*|draw\w*|pull\w*) [^.;\n]{{0,60}}\bwith{_F}", r" ?(?:of )?(?:suction )?lift\b", ""),
+    ("well.static", ("length",), rf"\bat rest(?: it(?:'s| is)| is)?{_F}", r"(?! ?(?:away|above|psi))", r"\b(?:settled|pumped|pumping)\b"),
+    ("well.depth", ("length",), rf"\b(?:well|bore ?hole|bore) (?:that's|that is|which is){_F}", r" ?(?:$|[.,;)]|deep\b)(?! ?(?:away|from))", ""),
+    ("pump.height", ("length",), rf"\bdown{_F}", r" ?(?:deep )?in (?:an?|the|our|my) (?:\w+ )?(?:well|bore ?hole|bore)\b", r"\b(?:pump|submersible)\b"),
+    ("pump.height", ("length",), rf"\bpump(?:'s| is) an? (?:sub|submersible)(?: pump)?,{_F}", _ENDS, ""),
+    ("pump.height", ("length",), rf"\bit (?:sits|hangs|is) in the (?:well|bore ?hole|bore),{_F}", r" ?(?:down|deep)\b", r"\bpump\b"),
+    ("pump.set", ("pressure",), rf"(?:^|[.;\n] ?|, ?)(?:the |our )?(?:house |system |pump )?pressure (?:is )?set (?:at|to){_F}", r"(?! ?(?:-|/|to \d))", r"\A(?![\s\S]*\b(?:reduc\w+|reducer|regulator|prv|switch)\b)[\s\S]*"),
+    ("water.temperature", _TEMPS, rf"(?<!hot )\bwater(?:'s| is)(?: [a-z]+)?,{_F}", _ENDS, ""),
+    ("power.tilt", ("angle",), rf"\b(?:panels?|modules?|array)\b[^.;\n]{{0,40}}\bat{_F}", r",? facing\b", ""),
+    ("water.yield", ("flow",), rf"\b(?:well|bore ?hole|bore|spring)\b(?:(?!\b(?:pump\w*|needs?|wants?|shower|tank|meter|use|drip)\b)[^.;\n]){{0,60}},{_F}", r" ?(?:$|[,.;)\n])(?! ?(?:at|from the pump))", ""),
     ("pump.least_flow", ("flow",), rf"(?:^|[.;\n,] ?)(?:the )?(?:minimum|min\.?|least) (?:pump )?flow(?: rate)?{_F}", _ENDS, r"\bpump|\bnpsh"),
     ("pump.controller", ("percent",), rf"\b(?:controller|drive|inverter|vfd)(?:'s)? efficiency{_F}", "", ""),
     ("pump.sensed", ("length",), rf"\b(?:pressure )?(?:is )?(?:sensed|sensor|transducer|gauged)(?: sits| sitting| mounted)?{_F}", r" ?(?:above|over|higher than) (?:the )?(?:pump|floor|it)\b", r"\bpump"),

@@ -14,6 +14,8 @@ MORE = (
     ("pump.relief", "no", 5, r"\brelief valve ?[:=] *(?:none|no\b|nil|not fitted)"),
     ("pump.works", "diaphragm", 3, r"\b\d\d ?-?v(?:olts?)?,? diaphragm\b"),
     ("drip.filter", "yes", 3, r"\bfilter (?:is )?(?:already )?(?:fitted|installed|in place)\b"),
+    ("power.source", "grid", 3, r"\bgrid(?:'s| is) (?:available|there|at the|close|connected)\b|(?:^|[.,;\n] ?)yes,? grid\b|\belectric(?:ity)? (?:from|of) (?:the )?net\b"),
+    ("pump.placement", "in", 3, r"\bit (?:sits|hangs|is) (?:down )?in the (?:well|bore ?hole|bore), [^.;\n]{1,12} (?:down|deep)\b"),
     ("pump.relief", "yes", 4, r"\brelief valve ?[:=] *(?:yes|fitted|present)\b"),
     ("pump.relief", "no", 4, r"\b(?:no|without(?: an?y?)?|hasn'?t got(?: an?y?)?|lacks an?) (?:pressure )?relief valve\b(?! (?:on|at|for) the (?:\w+ )?(?:heater|boiler|cylinder))"),
     ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by|of|in) (?:the|my|our) (?:\w+ )?pump\b|\bpump (?:with|has|and) (?:(?:a|an|its|own|the|built-in|internal|pressure) )*relief valve\b(?! (?:of|on|at|for|in) (?:the|our|my) (?:[\w.]+ ){0,3}(?:heater|boiler|cylinder|tank|geyser))"),
