@@ -172,6 +172,8 @@ def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     )
     if (not listed and len(gap) > 3) or one.word == "together" or total[-1].word == "together":
         return False
+    if one.path.startswith("animals."):  # "9 horses and run 30 cattle"
+        gap = re.sub(r"^ and (?:we |i )?(?:run|keep|have|graze) ", " and ", gap)
     return not re.search(
         r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
     )

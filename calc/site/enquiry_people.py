@@ -66,12 +66,12 @@ _ALONE = re.compile(
 )
 
 _TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|parents|grandparents|in-laws|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|(?:(?:small|little|young|elderly|old|baby|teenage|new) )?(?:daughter|son|boy|girl|mother|father)|mother|father|mum|mom|dad|parents|grandparents|in-laws|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
     rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(
-    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
+    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|, plus|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
 )
 
 
@@ -147,6 +147,9 @@ def _amount(term: re.Match[str]) -> float:
     return 2.0 if re.search(r"couple|parents$|oldies$|in-laws$", term.group()) else 1.0
 
 
+_I_WITH = re.compile(r"\bi (?:live|stay|am living|am)\b[^.;\n]{0,40}\bwith $")
+
+
 def _party(low: str) -> list[Counted]:
     """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
@@ -157,13 +160,14 @@ def _party(low: str) -> list[Counted]:
         ):
             continue  # "me, I" is one that speaks
         total = sum(_amount(one) for one in _TERM.finditer(low, match.start(), match.end()))
+        total += bool(_I_WITH.search(low, max(0, match.start() - 60), match.start()))
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
     return []
 
 
 _PLUS = re.compile(
-    rf"(?<=of us)(?: and| plus| \+| &| and also| together with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visit|come|who)\b)"
+    rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
 )
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(

@@ -86,7 +86,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         _FROM.split(after[:30])[0]
     ):
         return None
-    if _NO_PIPE.match(after):
+    if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
@@ -97,6 +97,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     return Pipe(key, says, reason, start, end)
 
 
+_MADE_OF = re.compile(
+    r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
+)
 _NO_PIPE = re.compile(
     r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"

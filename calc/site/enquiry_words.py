@@ -30,7 +30,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"(?<!toilet )(?<!wc )(?<!flush )(?<!flushing )(?<!loo )\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
-    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\b(?:sucks?|sucking)\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
     ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
     ("pump.placement", "in", 6, r"\bpump (?:itself )?(?:is|hangs|sits) (?:right )?down the (?:hole|well|bore\w*)\b"),
     ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
@@ -344,11 +344,19 @@ def clues(low: str) -> tuple[bool, bool]:
     return bool(_ABOVE_CLUES.search(low)), bool(_STORE_CLUES.search(low))
 
 
+_ROOF_INTO = re.compile(
+    r"\b(?:roofs?|rain|gutters?|down ?pipes?)\b(?! tank)[^.;\n]{0,60}\b(?:runs?|goes|drains?|flows?|feeds?|fills?|leads?|led|collect\w*|pours?|caught)(?: down)? (?:in(?:to)? )?(?:an?|the|our|two|three|my) [^.;\n]{0,12}$"
+)
+
+
 def tank_role(low: str, start: int, end: int) -> str:
     """Which tank words name: "pressure", "above", "store", "" unclear, by all of the letter."""
     role = named(low, start, end)
     if role:
         return role
+    begin = max(low.rfind(sign, 0, start) for sign in ".;\n") + 1
+    if _ROOF_INTO.search(low, begin, start):
+        return "store"
     above, store = clues(low)
     if above and store:
         line = low[low.rfind(".", 0, start) + 1 : (low.find(".", end) + 1) or len(low)]
