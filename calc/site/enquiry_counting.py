@@ -63,11 +63,15 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
     found = []
     for no in NO_LIST.finditer(low):
-        at, missed = no.start(1), False
+        at, missed, comma = no.start(1), False, False
         for number, part in enumerate(
             re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
         ):
-            if number % 2 == 0:
+            if number % 2:
+                comma = part.strip() == ","
+            elif comma and re.match(r"(?:an?|one|two|the|our) ", part):
+                break  # "no shower yet, a kitchen sink"
+            else:
                 said_no = part.startswith("no ")
                 hit = next(
                     (

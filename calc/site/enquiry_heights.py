@@ -41,6 +41,9 @@ _FROM_TANK = re.compile(
 _DOWN_TO = re.compile(
     r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
 )
+_SPRING_UP = re.compile(
+    r"\b(?:spring|source|intake)(?: is| lies)? \| up(?:hill| the hill)?(?= ?[.,;)\n]|$)"
+)
 _UP_IS = re.compile(
     r" ?(?:up|higher|above)(?: us| here)? (?:is|lies|sits|comes|there is|we have) (?:the|our|a|an) (?:\w+ )?(?:spring|source|creek|stream|intake|pond|lake|dam)\b"
 )
@@ -307,7 +310,7 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         and not re.search(r"\b(?:up|climbs?|rises?|uphill)\b", near.left[-25:])
     ):
         token.sign = -1.0
-    if _UP_IS.match(near.right):
+    if _UP_IS.match(near.right) or _SPRING_UP.search(f"{near.left[-30:]}|{near.right[:18]}"):
         token.sign = -1.0
     to = re.match(
         r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",

@@ -125,6 +125,9 @@ _FAR_FROM = re.compile(
 )
 
 
+_RATED_HEAD = re.compile(r"\b(?:rated|max(?:imum)?\.?|shut-?off) head[ :of]*$")
+
+
 def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
     if token.unit == "cm":
@@ -136,6 +139,8 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
             found["well.bore"] = 7
     if _NEAREST.search(near.left[-60:]):
         found.clear()
+    if _RATED_HEAD.search(near.left):
+        found.pop("way.climb", None)
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
     on_hose = re.search(

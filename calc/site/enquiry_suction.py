@@ -11,6 +11,7 @@ _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
     r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
 )
+_AT_MOST = re.compile(r"\b(?:max(?:imum)?\.?|up to|at most|no more than)(?: of| about)? $")
 _SUCTION_IS = re.compile(r"\bsuction $")
 _HOSE = re.compile(
     r"[ ,]*(?:of |long\b|in |through |\d|x ?\d)|[ ,]*(?:\w+ ){0,2}(?:pipe|hose|line|poly)"
@@ -56,6 +57,8 @@ def of_suction(near: Context, at: places.Between, found: dict[str, float]) -> No
         near.next_pipe or near.last_pipe or _HOSE.match(near.right)
     ):
         found["water.level"] = max(found.get("suction.length", 0), 6)  # a lift, or a pipe's length
+    if _AT_MOST.search(near.left):
+        found.pop("suction.length", None)  # what a pump can
     if "suction.length" in found and not draws:
         del found["suction.length"]
     if _its_own(near) and not found.get("suction.length"):

@@ -190,10 +190,10 @@ def _stands_for(second: Token, first: Token) -> None:
 
 
 _WAS = re.compile(
-    r"\b(?:was|were|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
+    r"\b(?:was|were|could get|got|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
 )
 _IS_NOW = re.compile(
-    r"[^.;\d]{0,18}(?:[,;.] ?(?:and |but )?| (?:and|but) (?:it )?)(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
+    r"(?: when (?:we|i|they|it) [^.;,\d]{3,30})?[^.;\d]{0,18}(?:[,;.] ?(?:and |but )?| (?:and|but) (?:it )?)(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
     r"|[^.;\d]{0,14}[,;.]? ?(?:and |but |then |so )*(?:since then |now )?\b(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
     r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )

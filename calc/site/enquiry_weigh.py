@@ -219,7 +219,7 @@ _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
 )
 _NO_SOURCE = re.compile(  # what a pump is rated for, or must give
-    r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
+    r"\bmax(?:imum)?\.? (?:flow|output|delivery)\b[^.;]{0,12}$|\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
 )
 
 
