@@ -12,10 +12,10 @@ from calc.site.enquiry_heights import (
     altitude,
     from_to,
     labelled,
-    levels,
     related,
     unrelated,
 )
+from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_suction import of_suction
 
@@ -306,7 +306,8 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
             found.pop("way.climb", None)  # "runs downhill: 1,350 ft of 1 in poly"
     if near.last_pipe and _DROP.search(near.before[-60:]) and token.unit in _RUN_UNITS:
         found.pop("way.length", None)
-        found["well.drop_pipe"] = 9
+        if "bottom" not in near.right[:20]:  # "4 m off the bottom"
+            found["well.drop_pipe"] = 9
         return
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)

@@ -215,8 +215,9 @@ def _numbered(low: str) -> list[Counted]:
                 found = [one for one in found if one.end < match.start() - 12]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
-                span = match.span()
-                found.append(Counted("use.people", number, *span, False, guests, high))
+                found.append(
+                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
+                )
     return found
 
 

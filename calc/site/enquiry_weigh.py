@@ -158,6 +158,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
+    if _UP_THERE.match(near.right):
+        return {}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
@@ -241,6 +243,7 @@ def _pump_gives(token: Token, near: Context) -> bool:
 
 
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
+_UP_THERE = re.compile(r" ?(?:up|down|out) (?:there|here)\b")
 _AT_TAP_FLOW = re.compile(
     r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough|top|far end|outlet)\b| ?(?:up|down|out) (?:there|here)\b| ?(?:upstairs|indoors|inside)\b"
 )

@@ -4,6 +4,45 @@ A range is a pair. A sentence stands alone, so what it says must be decisive by 
 """
 
 SAID = (
+    ("use.people", "8", (
+        "On your form I'd put 6 people, sorry, it's 8 since the in-laws moved in.",
+        "We have 5 guests and 3 staff when full.",
+        "Six of us plus two lodgers.",
+        "Our school: 8 children, each taking 15 litres a day.",
+    )),
+    ("use.people", "3", (
+        "Two of us plus the mother-in-law.",
+        "I live in a yurt with my wife and the small daughter.",
+    )),
+    ("outlets.shower", "8", (
+        "We have 8 chalets. Every chalet has a shower, toilet and two basins.",
+        "Each room has a shower; there are 8 rooms.",
+    )),
+    ("outlets.sink", "1", (
+        "Two sinks, well, one really, the other drains.",
+        "There is one toilet, no shower yet, a kitchen sink and washing machine.",
+    )),
+    ("water.yield", "3 L/min", (
+        "Our spring was at 12 litres a minute in May and now gives 3.",
+        "The spring gave 10 L/min when we bought it, now it's 3.",
+        "I put a bucket under the spring last week: 6 litres in 120 seconds.",
+        "The contractor promised 5 L/min, measured were 3 L/min from the spring.",
+    )),
+    ("pump.dry_run", "no", ("Dry-run protection: none.",)),
+    ("pump.relief", "yes", ("The pump is a jet. Relief valve: yes.",)),
+    ("place.latitude", "54.2 °", ("Off-grid, 54.2 N.",)),
+    ("place.altitude", "1780 m", ("Alp in summer only, 1'780 m.",)),
+    ("way.pipe", "1 in poly", (
+        "Pipe's 1 inch, PVC I thought but it's poly.",
+        "My brother-in-law thinks 2 inch pipe is needed. I have 1 inch poly.",
+    )),
+    ("tank.volume", "3000 gal", (
+        "It goes to two steel tanks on the ridge, 3,000 gallons between them.",
+    )),
+    ("animals.cattle", "39", (
+        "We agist 9 horses and run 30 weaner cattle.",
+    )),
+    ("animals.cattle", "22", ("Steers, 22 head.",)),
     ("well.depth", "84 m", (
         "Data: one borehole, 84 m, yield 3 m³/h.",
         "A submersible in a borehole of 84 m.",
@@ -308,7 +347,6 @@ SAID = (
         "There is a pump inside the cistern, under water.",
         "The well pump is a submersible.",
         "The pump sits at the bottom of the well.",
-        "A borehole pump brings it up.",
         "Our pump is submerged in the well.",
         "The pump is set at 30 m in the borehole.",
         "A deep well submersible feeds it.",
@@ -1075,6 +1113,50 @@ SAID = (
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
 NOT_SAID = (
+    ("tank.level", (
+        "Which is better: a tank on the hill, 30 ft up, or a pressure tank in the shed?",
+        "Option 1 - a 5,000 L tank 20 m up the slope. Option 2 - a bladder tank. We have a well.",
+        "My husband would put a 500 gallon tank on the ridge, 80 ft up.",
+        "One idea is a tank 20 m up the hill, the other is a second pump.",
+        "Under discussion is a header tank 15 m above the house, not built.",
+        "Alternatively we might pump to a tank of 10,000 L on the hill 50 m up.",
+    )),
+    ("way.pipe", (
+        "Should we lay 50 mm PE or 63 mm PE instead?",
+        "My brother-in-law thinks 2 inch poly is needed.",
+        "Either an 1 1/4 inch poly line straight down or a 1 inch one along the road.",
+        "Two poly tunnels and two steel tanks are all there is.",
+    )),
+    ("power.panel", (
+        "I'd go solar: say 6 x 410 W.",
+        "If A, I thought 2 panels of 250 W.",
+        "The dealer quoted 8 panels of 400 W.",
+        "If we went solar, it would take 12 panels of 400 W.",
+        "I am leaning towards 8 panels of 400 W.",
+    )),
+    ("animals.cattle", (
+        "We'd like a barn, eight horses and two hydrants, 200 ft beyond the house.",
+        "We're planning to keep 5 horses up there.",
+        "The 60 head of yearlings drink from the dugout so don't count them for the well.",
+    )),
+    ("water.yield", (
+        "Under discussion is a borehole the contractor promised at 2 m3/h, not drilled.",
+        "There is a creek. I get 3 gpm up there.",
+        "The well is 60 m. Max flow 30 L/min, rated head 50 m.",
+        "The driller found 15 gpm, but at the neighbor's.",
+    )),
+    ("store.volume", (
+        "I've got two roads. One is to frack the well. The other is another cistern, say 1,600 gallons.",
+        "How about putting in a 5000 L cistern?",
+    )),
+    ("pump.placement", (
+        "The cistern is full, pump next to it.",
+        "Pump room note for your file.",
+        "Borehole pump gives 35 L/min at the yard.",
+    )),
+    ("pump.cut_in", (
+        "We run our pump from eight panels, 2 strings of 4 in series.",
+    )),
     ("water.yield", (
         "My realtor said the well was 12 gpm but that well is capped now.",
         "The old 5 gpm test was for the dug well, ignore it.",
