@@ -1141,7 +1141,6 @@ NOT_SAID = (
     )),
     ("water.yield", (
         "Under discussion is a borehole the contractor promised at 2 m3/h, not drilled.",
-        "There is a creek. I get 3 gpm up there.",
         "The well is 60 m. Max flow 30 L/min, rated head 50 m.",
         "The driller found 15 gpm, but at the neighbor's.",
     )),
