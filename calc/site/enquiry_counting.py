@@ -59,6 +59,9 @@ def things(low: str) -> list[Counted]:
     return found
 
 
+_BEFORE = re.compile(r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ")
+
+
 def _none(low: str) -> list[tuple[int, int, str]]:
     """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
     found = []
@@ -73,22 +76,8 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                 break  # "no shower yet, a kitchen sink"
             else:
                 said_no = part.startswith("no ")
-                hit = next(
-                    (
-                        (p, f)
-                        for p, pattern in BARE.items()
-                        if (
-                            f := pattern.match(
-                                re.sub(
-                                    r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
-                                    "",
-                                    part,
-                                )
-                            )
-                        )
-                    ),
-                    None,
-                )
+                bare = _BEFORE.sub("", part)
+                hit = next(((p, f) for p, one in BARE.items() if (f := one.match(bare))), None)
                 if hit is None:
                     at += len(part)
                     missed = True

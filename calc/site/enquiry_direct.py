@@ -279,6 +279,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
     return ""
 
 
+_EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
@@ -334,10 +335,9 @@ def _fits(token: Token, near: Context, path: str) -> bool:
             token.low, token.high = -token.high, -token.low
     if path == "pump.height":
         token.sign = -1.0
-    if path == "pump.set" and _VALVE.search(near.mail[max(0, token.start - 100) : token.start]):
+    valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
+    if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
-    if path == "use.leak" and re.search(r"\b(?:drippers?|emitters?)\b", near.before[-60:]):
-        return False
     if path in {"drip.length", "drip.rows"}:
         return not small or token.unit == "cm"
     return not (small and path in _LONG)

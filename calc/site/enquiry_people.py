@@ -182,12 +182,8 @@ def _numbered(low: str) -> list[Counted]:
     for pattern in (_FAMILY, _OF_US, _BRETHREN, _PEOPLE_IS, _WE_ARE, _BEHIND, *school):
         for match in pattern.finditer(low):
             number = value(next((one for one in match.groups() if one), ""))[0]
-            several = (
-                pattern not in {_WE_ARE, _BEHIND, _CHILDREN}
-                and match.lastindex
-                and match.lastindex > 1
-            )
-            ranged = match[2] if several else None
+            one = pattern in {_WE_ARE, _BEHIND, _CHILDREN}
+            ranged = match[2] if not one and (match.lastindex or 0) > 1 else None
             high = value(ranged)[0] if ranged else number
             more = None if ranged else _SOMETIMES.match(low, match.end())
             high = value(more[1])[0] if more else high

@@ -67,10 +67,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
-    sucks = re.search(
-        r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$",
-        low[max(left, token.start - 70) : token.start],
-    )
+    sucks = _SUCKS.search(low[max(left, token.start - 70) : token.start])
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
     if re.match(
@@ -97,6 +94,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     return Pipe(key, says, reason, start, end)
 
 
+_SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
 _MADE_OF = re.compile(
     r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
 )

@@ -39,6 +39,17 @@ _STANDS = re.compile(
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
 
+def _can_be(low: str, pair: Token) -> bool:
+    """Whether a switch can have two such pressures."""
+    if not 1.15 <= pair.high / max(pair.low, 0.1) <= 4:
+        return False
+    if re.search(r"pre-?charge[^,;.]*$", low[pair.start - 25 : pair.start]):
+        return False
+    if pair.unit == "psi" and not 10 <= pair.low <= 120:
+        return False
+    return not (pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5])
+
+
 def paired(low: str, numbers: list[Token]) -> None:
     """Pairs of pressures in the place of what their numbers were read as."""
     for pair in pairs(low):
@@ -69,16 +80,7 @@ def paired(low: str, numbers: list[Token]) -> None:
         if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
                 r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip
             continue
-        ratio = pair.high / max(pair.low, 0.1)
-        if (
-            not ready
-            or not 1.15 <= ratio <= 4
-            or re.search(r"pre-?charge[^,;.]*$", low[pair.start - 25 : pair.start])
-        ):
-            continue
-        if pair.unit == "psi" and not 10 <= pair.low <= 120:
-            continue
-        if pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5]:
+        if not ready or not _can_be(low, pair):
             continue
         inside = [one for one in numbers if one.start < pair.end and pair.start < one.end]
         if any(one.kind not in {"bare", "pressure", "time"} for one in inside):

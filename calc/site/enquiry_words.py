@@ -134,21 +134,19 @@ def _loose(low: str, one: Said) -> bool:
             : one.start
         ].endswith("hand "):
             return True
-        if _FLOAT.search(said):
-            return True  # "controlled by a float in the tank"
         if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
             return True  # "we hung the pump at 40, there's power at the shed"
         return bool(
-            _BETWEEN.search(said)
+            _FLOAT.search(said)  # "controlled by a float in the tank"
+            or _BETWEEN.search(said)
             or _APART.search(said)
             or _WOULD.search(low[max(0, one.start - 35) : one.start])
         )
     if one.path != "pipes.held":
         return False
-    if _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18]):
-        return True
-    if one.value != "buried":
-        return False
+    no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
+    if no_line or one.value != "buried":
+        return bool(no_line)
     if re.search(r"\bwater\b[^.;,\n]{0,30}$", low[max(0, one.start - 40) : one.start]):
         return True  # how far down the water is
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
