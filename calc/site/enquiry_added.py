@@ -22,13 +22,44 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
     named = [one for one in pieces if one.vague and _alone(low, one)]
+    if alone and named and not any(one.low or _thing(one) == _thing(named[0]) for one in alone):
+        alone = []  # "outside tap, no hose"
     if not alone and together:
         return told
     if not alone:
-        kinds = {_thing(one): one for one in reversed(named)}
-        first = sorted(kinds.values(), key=lambda one: one.start)
+        first = _kinds(low, named)
         return [*told, _count(plain, path, first)] if first else told
     return [*told, _count(plain, path, _added(low, alone, named))]
+
+
+_ROOM = re.compile(
+    r"\b(kitchen|bath|bathroom|utility|hand|wash|laundry|scullery|outdoor|outside|garden|yard)\b"
+)
+
+
+def _kinds(low: str, named: list[Piece]) -> list[Piece]:
+    """Each of several that were named by their rooms, or in one list: "sink and toilet, then the
+    kitchen sink"."""
+    first: dict[tuple[str, str], Piece] = {}
+    for one in named:
+        room = _ROOM.search(one.thing)
+        first.setdefault((_thing(one), room[1] if room else ""), one)
+    ones = sorted(first.values(), key=lambda one: one.start)
+    kept: list[Piece] = []
+    for one in ones:
+        plain = [each for each in kept if _thing(each) == _thing(one)]
+        alike = [
+            each for each in plain if not (_ROOM.search(each.thing) and _ROOM.search(one.thing))
+        ]
+        gap = low[alike[-1].end : one.start] if alike else ""
+        if not alike or (
+            len(gap) < _LISTED and not re.search(r"[.;\n]|\b(?:when|while|is|at|has|runs?)\b", gap)
+        ):
+            kept.append(one)
+    return kept
+
+
+_LISTED = 50  # characters within which two of a kind stand in one list; our choice
 
 
 def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
@@ -79,7 +110,7 @@ _BACK = re.compile(
     r" (?:about )?(?:the |that |my )?((?:[a-z]+ )?[a-z]+)\b"
 )
 _GONE = re.compile(
-    r"[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)"
+    r" (?:that |which )?(?:we|i) (?:have |'ve )?(?:closed|shut|removed|took out|taken out|ripped out|got rid of)\b|[^.;\n]{0,8}\b(?:cross (?:that|it) out|scratch that|is gone|gone\b|removed|taken out)"
 )
 
 
@@ -141,6 +172,8 @@ def _adds(low: str, total: list[Piece], one: Piece) -> bool:
     )
     if (not listed and len(gap) > 3) or one.word == "together" or total[-1].word == "together":
         return False
+    if one.path.startswith("animals."):  # "9 horses and run 30 cattle"
+        gap = re.sub(r"^ and (?:we |i )?(?:run|keep|have|graze) ", " and ", gap)
     return not re.search(
         r"\b(?:when|while|if|whenever|opens?|once|as|runs?|want|use|only|just)\b", gap
     )

@@ -42,46 +42,42 @@ def things(low: str) -> list[Counted]:
                 low[max(0, match.start() - 30) : match.start()]
             ):
                 continue
-            one = None if any(taken[start:end]) else _counted(low, path, match)
+            listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
+            one = None if listed else _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)
     for path, pattern in BARE.items():
         for match in pattern.finditer(low):
             one = None if any(taken[match.start() : match.end()]) else _named(low, path, match)
-            if one is not None:
+            if one is not None and not (
+                path.startswith("animals") and any(taken[one.start : one.end])
+            ):
                 found.append(one)
                 take(*match.span())
     found.sort(key=lambda one: one.start)
     return found
 
 
+_BEFORE = re.compile(r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ")
+
+
 def _none(low: str) -> list[tuple[int, int, str]]:
     """(start, end, path) of what a list after "no" names: "no toilet, washing machine or hose"."""
     found = []
     for no in NO_LIST.finditer(low):
-        at, missed = no.start(1), False
+        at, missed, comma = no.start(1), False, False
         for number, part in enumerate(
             re.split(r"(, ?(?:or |and |nor )?| or | nor | and no )", no[1])
         ):
-            if number % 2 == 0:
+            if number % 2:
+                comma = part.strip() == ","
+            elif comma and re.match(r"(?:an?|one|two|the|our) ", part):
+                break  # "no shower yet, a kitchen sink"
+            else:
                 said_no = part.startswith("no ")
-                hit = next(
-                    (
-                        (p, f)
-                        for p, pattern in BARE.items()
-                        if (
-                            f := pattern.match(
-                                re.sub(
-                                    r"^(?:no|an?|any|the|more|other|flush(?:ing)?|indoor|separate) ",
-                                    "",
-                                    part,
-                                )
-                            )
-                        )
-                    ),
-                    None,
-                )
+                bare = _BEFORE.sub("", part)
+                hit = next(((p, f) for p, one in BARE.items() if (f := one.match(bare))), None)
                 if hit is None:
                     at += len(part)
                     missed = True
@@ -110,7 +106,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if negated(low, start) and not word[0].isdigit():
         return Counted(path, 0, start, end) if _is_outlet(path) else None
     after = low[end : end + 70]
-    if _EACH.match(after) or _EACH_LIST.match(after):
+    if _EACH.match(after):
+        return _each(low, path, match)
+    if _EACH_LIST.match(after) and _HOMES.search(low[max(0, start - 170) : start]):
         return _each(low, path, match)
     ordinal = re.match(r"(?:the |our |a )?(second|third) (?!home|house)", match.group())
     if (
@@ -136,20 +134,20 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
-_MILKED = re.compile(r"\bmilk(?:ing)? $")
+_MILKED = re.compile(r"\bmilk(?:s|ing)? $")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
-    r"(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+    r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
 _AND_ONE = re.compile(
-    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
 _EVERY = re.compile(
-    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) [^.;]{0,40}$"
+    r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
 )
-_EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b[^.;]{0,40}$")
+_EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b(?:(?!\bin the\b)[^.;]){0,40}$")
 _EACH = re.compile(
     r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
@@ -218,9 +216,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
-    if path != "use.troughs" and _ONE_OF.search(
-        low[max(0, match.start("thing") - 14) : match.start("thing")]
-    ):
+    if _ONE_OF.search(low[max(0, match.start("thing") - 14) : match.start("thing")]):
         return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
@@ -234,25 +230,39 @@ _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bathrooms|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
 )
 
 
 def _each(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """ "three cabins with one shower each" are three showers."""
-    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()])
+    homes = _HOMES.search(low[max(0, match.start() - 170) : match.start()]) or _of_all(low, match)
     number = 1.0 if match["n"] in {"a", "an", "one", "1"} else how_many(match["n"])[0]
     if homes is None or number is None:
         return None
     return Counted(path, value(homes[1])[0] * number, match.start(), match.end("thing"))
 
 
+_EVERY_ONE = re.compile(
+    r"\b(?:each|every) (?P<home>cabin|cottage|house|unit|hut|flat|chalet|tent|pod|villa|apartment|bungalow|room|lodge|yurt|cell|dormitory|suite)\b[^.;]{0,70}$"
+)
+
+
+def _of_all(low: str, match: re.Match[str]) -> re.Match[str] | None:
+    """How many homes a letter has, where "every chalet has" one of these."""
+    every = _EVERY_ONE.search(low, max(0, match.start() - 90), match.start())
+    if every is None:
+        return None
+    return re.search(rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?{every['home'][:5]}[a-z]*s\b", low)
+
+
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bathrooms|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 
 
+_IN_EACH = re.compile(r"[^.;()\n]{0,40}\b(?:in|for|per) each\b")
 _MANY = tuple(
     re.compile(pattern)
     for pattern in (
@@ -271,7 +281,9 @@ _BEHIND = re.compile(
     rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
-_RUNS = re.compile(r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened)\b")
+_RUNS = re.compile(
+    r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened|should|must|needs|wants)\b"
+)
 
 
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -280,6 +292,12 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     rooms = _ROOMS.search(low[max(0, start - 90) : start])
     if rooms and not plural:
         return Counted(path, value(rooms["n"])[0], start, end)
+    homes = _HOMES.search(low[max(0, start - 90) : start])
+    if homes and not plural and _IN_EACH.match(low, end):
+        return Counted(path, value(homes[1])[0], start, end)
+    every = None if plural else _of_all(low, match)
+    if every and not path.startswith("animals"):
+        return Counted(path, value(every[1])[0], start, end)
     after, before = low[end : end + 30], low[max(0, start - 40) : start]
     listed = _in_list(path, match, before, after)
     if listed is not None:
@@ -290,7 +308,7 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end)
     if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
         return None
-    if path != "use.troughs" and _ONE_OF.search(before[-14:]):
+    if _ONE_OF.search(before[-14:]):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
         return None
@@ -298,7 +316,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return Counted(path, 0, start, end)
     if path == "use.troughs":
         return None
-    apart = path in {"outlets.hose", "outlets.drip"}
+    tap = re.search(r"\b(?:outside|outdoor|garden|yard) tap", match["thing"])
+    apart = path in {"outlets.hose", "outlets.drip"} and not tap
     listed_before = re.search(r"(?:,|and|plus|&|\+|:|/|one)\s*(?:\w+ )?$", before)
     runs = path == "outlets.hose" and _RUNS.match(after)
     if apart and not listed_before and not runs:

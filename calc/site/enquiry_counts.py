@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from calc.site.enquiry_numbers import NUMBER, value
 
@@ -27,7 +27,7 @@ _OUTLETS = (
     ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
-    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
+    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
     ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?)"),
@@ -38,15 +38,15 @@ _OUTLETS = (
 _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
-    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
-    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cattle|steers?|heifers?|bullocks?|bulls?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+    ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cobs?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?|geldings?|stallions?|foals?)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
-    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|lambs?|alpacas|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
+    ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|merinos|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
 )  # fmt: skip
 _STOP = (
     r"(?:at|in|of|for|to|from|and|or|with|is|are|on|the|by|per|than|when|while|that|which|has|have|no|not|above|below|between|if|can|could|will|would|as|a|an|one|two|our"
-    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|cm|m|km|bar|psi|kpa|kw|w|v|hp|kg|metres?|meters?|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|dozen|hundred|both|some|few|many)"
+    r"|my|your|their|it|then|runs?|opens?|into|up|down|near|inch|mm|cm|m|km|bar|psi|kpa|kw|w|v|hp|kg|metres?|meters?|gallon|gallons|gal|litre|litres|liter|liters|l|ft|foot|feet|people|persons|second|third|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|dozen|hundred|both|some|few|many)"
 )
 _ADJ = rf"(?:(?!{_STOP}\b)[a-z][a-z-]* |(?:of (?:my|our|the) )|(?:pieces?|pcs|units|nos?) (?:of )?|\d/\d |½ ){{0,2}}"
 _N = rf"(?P<n>(?:the |a |our )?(?:second|third)|(?:a )?(?:couple|pair)(?: of)?|{NUMBER}(?: ?(?:-|to|or) ?{NUMBER})?|an?|one|the|our|my|this|that|its|his|no|zero|both|each|single|another|main|kitchen|outdoor|outside|goat|upstairs|downstairs|second|third|1x|also|plus|and|,|&|\+|x)"
@@ -81,6 +81,22 @@ DRY = re.compile(
 SKIP_THING = re.compile(
     r"^[ -]*(?:at the (?:road\w*|spring|source|gate)|fills\b|overflows?\b|(?:within|in (?:an|one|two|three|\d+)|per|every|each|a) (?:hours?|day|morning|evening|week|the (?:first|last)|two hours)|bloc?k|tray|curtain|bib for|head is|time|water$|pump|supply|tank|room|house|bag|timer|valve|pressure|line|barb|hours?|lines?|clamp|reel|fitting|connector|head costs?|of rain|rail|door|screen|stall|pan)"
 )
+
+
+_AMENDED = re.compile(
+    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:no,? |oh |er,? |wait,? )*(?:sorry|correction|wait|make (?:that|it)|i mean|rather|actually|no|well)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|now|of (?:us|them)|in all|counting|with|if|at the|really|actually|in truth)| and\b)"
+)
+
+
+def amended(low: str, one: Counted) -> Counted:
+    """What is put right at once: "6 people, sorry, it's 8"."""
+    if one.vague or not one.count:
+        return one
+    match = _AMENDED.match(low, one.end)
+    number = value(match[1])[0] if match else 0.0
+    if match is None or number != int(number) or not number:
+        return one
+    return replace(one, count=number, high=number, end=match.end())
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:

@@ -9,8 +9,11 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_nouns import NOUNS
+from calc.site.enquiry_rows import ROWS
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -34,6 +37,8 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.spacing", ("length",), rf"\b(?:dripper|emitter)s? (?:spacing|distance|pitch){_F}", r"", _DRIP),
     ("drip.spacing", ("length",), rf"\b(?:trees?|plants?|vines?|bushes) (?:are |stand |planted )?(?:each|every){_F}", r"(?! ?(?:row|deep))", r"\b(?:drippers?|emitters?) (?:at|to|for|per|by|on) (?:each|every|the)|\bone (?:dripper|emitter)|\b(?:dripper|emitter) (?:per|each)"),
     ("drip.spacing", ("length",), r"", r" ?(?:between|from one) (?:the |two )?(?:drippers?|emitters?|holes)\b", _DRIP),
+    ("drip.length", ("length",), rf"\b(?:rows?|lines?|laterals?|runs) of{_F}", r"(?! ?(?:apart|pipe|poly|\d|spacing|wide))", _DRIP),
+    ("drip.rows", ("length",), rf"\b(?:rows?|lines?|laterals?)(?: are| is)?{_F}", r" ?apart\b", _DRIP),
     ("drip.rows", ("length",), rf"\b(?:between|distance (?:of|between|from)|spacing (?:of|between)) (?:the )?(?:drip )?(?:rows|beds|lines|laterals|vines){_F}", r"(?! ?(?:long|deep))", _DRIP),
     ("drip.rows", ("length",), rf"\b(?:row|line|bed)s? (?:spacing|distance|pitch){_F}", r"", _DRIP),
     ("drip.rows", ("length",), rf"\b(?:rows?|drip lines?|laterals?)(?: (?:planted|set|laid|stand|sit|lie|spaced|come))?{_F}", r" ?(?:apart|from each other|from one another|between them|distant|wide apart)", _DRIP),
@@ -86,7 +91,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.reserve", ("volume",), r"", r" ?(?:of (?:it|that|the tank|water) )?(?:must |has to |should |to )?(?:be |stay |is |are )?(?:kept|held|reserved|set aside|left|locked)[^.;\n]{0,25}\bfire", ""),
     ("store.reserve", ("volume",), rf"\bfire(?:[ -]?fighting)? (?:reserve|storage|water)(?: required| wanted| kept)?{_F}", r"", ""),
     # hot water and leaks
-    ("hot.relief", ("pressure",), rf"\b(?:it|that|this)(?: is|'s) an?{_F}", r" ?(?:relief |safety )?valve", rf"(?=[\s\S]*relief)(?:[\s\S]*{_HOT})"),
+    ("hot.relief", ("pressure",), rf"\b(?:it|that|this)(?: is|'s) an?{_F}", r" ?(?:relief |safety )?valve", rf"\A(?=[\s\S]*relief)(?:[\s\S]*{_HOT})"),
     ("hot.relief", ("pressure",), r"", r" ?(?:relief|t&p|temperature and pressure|safety) (?:relief )?valve\b", _HOT),
     ("use.leak", ("flow",), rf"\b(?:leak\w*|drip(?:s|ping)?|losing|loses?|seep\w*)\b[^.;\n]{{0,30}}\b(?:measured|timed|caught|collected|makes?|amounts to|comes to|worth|about|rate of|of){_F}", r"(?! ?(?:per|each) (?:dripper|emitter))", r"\bleak|\bdrips\b|\bdripping\b|\blos(?:es|ing)\b"),
     ("use.smallest", ("flow",), rf"\b(?:smallest|least|lowest) (?:\w+ )?(?:draw|flow|use|demand|consumer|consumption|take)\b[^.;\n\d]{{0,50}}{_F}", r"", ""),
@@ -95,7 +100,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pipes.hottest", ("temperature",), r"", r" ?(?:degrees )?(?:hot )?(?:in|inside) (?:the|that|this) (?:black )?(?:pipe|line|poly|hose)\b", ""),
     ("power.shade", ("percent",), r"", r" ?of (?:the |our )?(?:panels?'?s? )?(?:output|sun|power|light|energy|harvest|day)[^.;\n]{0,14}\b(?:lost|shad\w+|gone|missing)", r"\bpanel|\bsolar"),
     ("pump.dry_lift", ("length",), r"", r" ?(?:of )?dry (?:suction )?lift", ""),
-    ("drip.spacing", ("length",), rf"\b(?:drippers?|emitters?)\b[^.;\n]{{0,40}}?{_F}", r" ?(?:apart|spacing|spaced|from each other|from one another|to the next)", _DRIP),
+    ("drip.spacing", ("length",), rf"\b(?:drippers?|emitters?)\b(?:(?!\b(?:rows?|lines?|laterals?|beds?)\b)[^.;\n]){{0,40}}?{_F}", r" ?(?:apart|spacing|spaced|from each other|from one another|to the next)", _DRIP),
     ("drip.spacing", ("length",), rf"\b(?:drippers?|emitters?|drip)\b[^.;\n]{{0,50}}\bone (?:every|each){_F}", r"", _DRIP),
     ("drip.length", ("length",), rf"\b(?:drippers?|emitters?|drip)\b[^.;\n]{{0,60}}\blines?{_F}", r" ?(?:$|[,.;)\n]|each\b|long\b)", _DRIP),
     ("suction.length", ("length",), rf"\bsuction(?: ?-?(?:pipe|hose|line|side|run|tube))?\b(?:(?!\b(?:lift|then|delivery|house|tank|discharge)\b)[^.;\n]){{0,30}}?\b(?:long|length)\b{_F}", r"(?! ?(?:below|under|down\b|above|lift|higher))", ""),
@@ -116,7 +121,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.days", ("time",), rf"\b(?:hold|last|enough|store|keep|carry|cover)\b[^.;\n\d]{{0,30}}\bfor{_F}", r" ?(?:if|when|while|without|of (?:no|drought))\b", ""),
     ("use.each", ("daily",), rf"\b(?:each|every)(?: one)?(?: of (?:us|them))?(?: (?:person|guest|head|man|one|pupil|child|worker))? (?:uses?|needs?|takes?|consumes?|gets?|wants?){_F}", r"(?! ?(?:cow|goat|hen))", r"\b(?:people|persons?|guests?|family|we are|we're|of us|adults?|pupils|children)\b"),
     ("well.depth", ("length",), rf"\b(?:wells?|bore ?holes?|bore|hole)\b(?:(?!\b(?:pump|water|tank|cistern|house|pipe|trench|intake|pond)\b)[^.;\n]){{0,45}}?{_F}", r" ?deep\b(?! (?:trench|under|in the water|to the water))", ""),
-    ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:well|bore ?hole)(?: is)?[:,] (?:(?!\b(?:pump|water|tank|house|pipe|to|from|away)\b)[^.;\n]){{0,30}}{_F}", r" ?(?:$|[,;.]|deep)(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;\n]) *(?:the |our |my )?(?:\w+ )?(?:well|bore ?hole)(?: is)?[:,] (?:(?!\b(?:pump|submersible|sub|water|tank|house|pipe|to|from|away)\b)[^.;\n]){{0,30}}{_F}", r" ?(?:$|[,;.]|deep)(?![^.;\n]{0,25}\b(?:away|from the house|of pipe)\b)", ""),
     ("well.depth", ("length",), rf"\b(?:hole|well|bore ?hole|bore|it)(?: itself)? (?:bottoms out|ends|stops|reaches bottom|was taken)(?: down)?(?: at| to)?{_F}", r"(?! ?(?:away|from))", _WELL),
     ("water.level", ("length",), rf"\bwater(?:'s| is|'s down| is down) (?:at|down){_F}", r"(?! ?(?:away|from|of pipe|long|above|bar|psi))", _WELL),
     ("water.level", ("length",), rf"\b(?:water|level)\b[^.;\n]{{0,45}}\b(?:sinks?|falls?|drops?|goes|never|not)\b[^.;\n\d]{{0,15}}\b(?:under|below|lower than|deeper than){_F}", r"", _WELL),
@@ -173,12 +178,46 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.rows", ("length",), r"", r" ?between(?: rows| them| each)?(?= ?[.,;\n]|$)", _DRIP),
     ("store.reserve", ("volume",), rf"\breserve for (?:the )?fire\b[^;\n\d]{{0,20}}{_F}", r"", ""),
     ("pressure_tank.precharge", ("pressure",), rf"\b(?:pressure (?:tank|vessel)|accumulator|bladder tank)\b[^;\n]{{0,25}}\bwith{_F}", r"(?! ?(?:switch|at the))", ""),
+    ("well.depth", ("length",), rf"\b(?:the one (?:in use|we use|that (?:works|we use))|bore(?:hole)? (?:no\.?|number|nr\.?) ?\d)[:,]{_F}", r"(?! ?(?:away|from|of pipe|up\b|above))", _WELL),
+    ("well.drawn_for", ("time",), rf"\b(?:drew|drawn|pumped out|bailed(?: out)?|took out)\b[^.;\n]{{0,25}}\bin{_F}", r"", _WELL),
+    ("well.pumping", ("length",), rf"\b(?:it|level|water)(?: level)? (?:drew|pulled|drawn)(?: it)? down to{_F}", r"(?! ?(?:away|above))", _WELL),
+    ("water.level", ("length",), rf"\bwater(?: level)?(?: goes| gets| is)? (?:down to|lowest at|lowest|at (?:its )?lowest|at worst|at (?:the )?least){_F}", r"(?! ?(?:away|above|of pipe|long))", _WELL),
+    ("pump.height", ("length",), rf"\b(?:tag|card|plate|log|slip|report)\b[^.;\n]{{0,30}}\bset(?: at)?{_F}", r"(?! ?(?:away|above|psi))", _WELL),
+    ("pump.diameter", ("length",), rf"\b(?:sub|submersible|pump)\b[^.;\n]{{0,25}}\b(?:outside|outer) diameter{_F}", r"", ""),
+    ("pump.set", ("pressure",), rf"\b(?:speed[- ]controlled|variable[- ]speed|constant[- ]pressure|inverter[- ]driven|vfd)(?: \w+)? (?:pump|system|set|drive|unit|booster),{_F}", r" ?(?:$|[,.;)\n])", ""),
+    ("pump.motor", ("percent",), rf"\bmotor(?:'s)? efficiency(?: is)?{_F}", r"", ""),
+    ("way.climb", ("length",), r"", r" ?(?:of )?lift (?:up )?to (?:the |our |my )?(?:house|cabin|cottage|home|barn|garden|hut|trough|field|kitchen)\b", ""),
+    ("way.length", ("length",), rf"\b(?:box|spring ?box|intake|catchment|weir|dam|springhead|well ?head|pump ?house) to (?:the )?(?:house|cabin|cottage|home|barn|hut|trough|garden|kitchen|taps?|farm){_F}", r"(?! ?(?:up\b|higher|above|below|lower|of (?:fall|drop|rise)|drop|fall|rise))", ""),
+    ("drip.pressure", ("pressure",), rf"\b(?:gpm|l/min|lpm|l/s|gph|l/h) at the (?:field|garden|plot|beds|orchard|gate|patch),?(?: and)?{_F}", r" ?(?:$|[,.;)\n])", _DRIP),
+    ("drip.warmest", ("temperature",), r"", r" ?(?:highs?|in the shade|at the hottest|on (?:the )?hot(?:test)? days?)\b", _DRIP),
+    ("store.reserve", ("volume", "bare"), r"", r" ?of (?:that|it|this) (?:is |must be |to be )?(?:kept|held|reserved|saved) (?:back )?for (?:a )?fire\b", ""),
+    ("well.depth", ("length",), rf"\bours(?: itself)?(?: is| goes| was drilled| went)?{_F}", r" ?(?:according|by the|on paper|from the|going by|says)\b", _WELL),
+    ("well.depth", ("length",), rf"\b(?:wells?|bore ?holes?|bore)\b(?:(?!\b(?:water|static|level|pump|house|pipe|tank)\b)[^.;\n]){{0,45}},{_F}", r" ?(?:according to|going by|says|per|on) (?:the |my |our |his |an? )?(?:\w+ )?(?:tag|log|papers?|report|driller|card|plate|sheet|records?|survey|deeds?|seller|file)\b", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;,\n] ?|\band |\bbut )(?:the |our |my )?(?:\w+ )?(?:bore|bore ?hole) (?:is|goes|was){_F}", r" ?(?:$|[,.;)\n])", ""),
+    ("well.depth", ("length",), r"", r" ?(?:straight |right |down |all the way )?(?:to|from the top to) (?:the |its )?(?:bottom|floor)\b(?! (?:of the (?:hill|slope|garden|field|tank|pond|lake|cistern|valley|road)|field|garden|tank|house))", rf"(?:{_WELL}|\bwater)"),
+    ("way.length", ("length",), rf"\b(?:house|cabin|cottage|barn|hut|home|trough|garden|yurt|caravan|trailer)(?: is| lies| stands| sits)?(?: right| just| quite| very)? (?:next to|close to|near|beside|by) (?:it|that|the (?:well|spring|pump|bore\w*|tank|cistern|creek|stream)),{_F}", r" ?(?:$|[,.;)\n]|away|off\b|at most)", ""),
+    ("way.length", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:house|cabin|cottage|barn|trough|garden|hut)(?: is| lies)? at(?: a distance of)?{_F}", r" ?(?:$|[,.;)\n]|distance|away|from the (?:well|spring|pump|bore))", ""),
+    ("well.tested", ("flow",), rf"\b(?:he|they|we|i|driller|rig) (?:test[ -]?)?(?:pumped|bailed|drew|took)(?: it)?(?: at)?{_F}", r" ?for (?:\d|an?\b|two|three|four|five|six|eight|several|half|some)", _WELL),
+    ("water.level", ("length",), rf"\b(?:water|level|table)\b[^.;\n\d]{{0,40}}\b(?:from|between) [\d.,]+ ?[a-z']*[^.;\n\d]{{0,25}} (?:to|and){_F}", r"(?! ?(?:away|above|of pipe|long))(?=[^.;\n]{0,12}\b(?:in|by|at the end|late|during|when it is dry)\b)", _WELL),
+    ("well.tested", ("flow",), rf"\b(?:test(?:ed)?|pump test|yield test)(?: at)?{_F}", r" ?for (?:\d|an?\b|two|three|four|five|six|eight|several|half|some)", _WELL),
+    ("well.static", ("length",), rf"\b(?:water|level)(?: level)? (?:went|fell|dropped|sank|drew|goes|falls|drops|sinks|came|moved)(?: down)? from{_F}", r" ?(?:down )?(?:to|until)\b", _WELL),
+    ("well.pumping", ("length",), rf"\b(?:water|level)(?: level)? (?:went|fell|dropped|sank|drew|goes|falls|drops|sinks|came|moved)(?: down)? from [\d.,]+ ?[a-z']* ?(?:down )?to{_F}", r"(?! ?(?:away|above|in (?:summer|winter|august|the dry)))", rf"(?:{_WELL})[\s\S]*\bpump(?:ed|ing|s)\b|\bpump(?:ed|ing|s)\b[\s\S]*(?:{_WELL})"),
+    ("drip.flow", ("flow",), r"", r" ?(?:at|to|before|after|through|past) (?:the )?(?:filter|head ?works|manifold|header|valve box|zone valves?|start of the (?:lines?|rows?)|first (?:valve|row|line))\b", _DRIP),
+    ("drip.pressure", ("pressure",), rf"\b(?:filter|manifold|header|valve box|head ?works|start of the (?:lines?|rows?))\b[^.;\n]{{0,30}},{_F}", r" ?(?:there\b|at that point)", _DRIP),
+    ("drip.length", ("length",), rf"\b(?:each|every|one|a|single) (?:row|line|bed|lateral)(?: is| runs| measures)?{_F}", r"(?! ?(?:apart|between|wide|from))", _DRIP),
+    ("tank.level", ("length",), rf"\b(?:tanks?|drums?|barrels?|totes?|ibcs?)\b(?:(?!\b(?:pump|pipe|line|well|house)\b)[^.;\n\d]){{0,30}}{_F}", r" ?(?:above|off) (?:the )?ground\b", ""),
+    ("hot.relief", ("pressure",), rf"\brelief valve\b[^;\n]{{0,90}}\. ?(?:it|this|that)(?: valve)? (?:is|opens|lifts|blows|says)(?: set| stamped| marked| rated)?{_F}", r"", _HOT),
+    ("pump.most_flow", ("flow",), rf"\bpump\b(?:(?!\b(?:well|spring|bore\w*|house|shower|need|want)\b)[^.;\n]){{0,40}}\b(?:rated|rating|max(?:imum)?|nominal)(?: (?:at|for|of|flow|output))*{_F}", r"", ""),
+    ("pump.most_flow", ("flow",), rf"\bpump\b(?:(?!\b(?:well|spring|bore\w*|house|shower|need|want)\b)[^.;\n]){{0,40}}{_F}", r" ?(?:max\b|maximum|rated|at (?:the )?most|free flow|nominal)", ""),
+    ("use.daily", ("daily",), r"", r" ?(?:is|are|would be|will be|should be) (?:plenty|enough|fine|sufficient|all we need|what we (?:need|use)|ample|about right)\b", ""),
+    ("way.length", ("length",), rf"\bfrom (?:the |our |my )?(?:\w+ )?(?:pump|well|well ?head|spring|bore ?hole|bore|creek|stream|source) (?:up |over |on |down )?to (?:(?!\bto\b|\bfrom\b)[^.;\n]){{2,45}}(?:house|cabin|home|cottage|garden|barn|hut|tank|trough|kitchen|field)(?:,| there)? ?(?:it is|it's|is|there is|there are|we have|i have|i paced|i measured|runs?|we laid){_F}", r" ?(?:$|[,.;)(\n]|(?:of|with|away|long|and|in|pipe|along|x)\b)", ""),
 )  # fmt: skip
 _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
     r"\b(?:our|the|a|my|jet|submersible|booster|solar) pump\b(?! (?:is|are) not| at all)"
 )
 _LONG = frozenset(["suction.length", "water.level", "pump.height", "well.depth", "well.intake"])
+_PLAIN = frozenset(["drip.need"])  # numbers without a unit
 _BARE_PATHS = frozenset(["drip.warmest", "drip.coolest"])
 _UPRIGHT = re.compile(
     r"\b(?:elevation|height|fall|drop|rise|rises|gain|climb|climbs|lift|lifts|vertical|head|difference|drops|falls|cable|wire|suction)\b"
@@ -204,7 +243,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in _DEFINED
+    for path, kinds, left, right, mail in (*_DEFINED, *NOUNS, *ROWS)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -213,26 +252,36 @@ _BY_KIND = {
 _WIDE = 110  # characters before a number that may name it; our choice
 
 
+@lru_cache(maxsize=512)
+def _holds(pattern: re.Pattern[str], mail: str) -> bool:
+    """Whether a letter holds what a row wants somewhere; asked again for each of its numbers."""
+    return pattern.search(mail) is not None
+
+
 def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
     rules = _BY_KIND.get(token.kind, ())
-    left = near.before[-_WIDE:]
+    left = near.before.lstrip(" -*•")[-_WIDE:]
     for one in rules:
         if one.right is not None and not one.right.match(near.after):
             continue
         if one.left is not None and not one.left.search(left):
             continue
-        if one.mail is not None and not one.mail.search(near.mail):
+        if one.mail is not None and not _holds(one.mail, near.mail):
             continue
         if _fits(token, near, one.path):
-            if token.kind == "bare":
+            if token.kind == "bare" and one.path not in _PLAIN:
                 if not unit:
                     continue
                 token.unit = unit
             return one.path
     return ""
 
+
+_EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
+_VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
+_HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
     [
@@ -255,12 +304,19 @@ def weight(path: str) -> float:
 def _fits(token: Token, near: Context, path: str) -> bool:
     """Whether a number can be one of that path; its unit and sign are put right."""
     small = token.unit in {"mm", "in", "cm"}
+    metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
+    if path == "place.altitude":
+        return metres >= _HIGH
+    if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
+        token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:
         return token.unit in {"mm", "in"}
     if path == "drip.reference":
         return small and token.low < 20
-    if path == "way.length" and _UPRIGHT.search(near.left[-90:]):
-        return False
+    if path == "way.length":
+        far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
+        placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
+        return not (placed or _UPRIGHT.search(near.left[-90:]))
     if path == "well.bore":
         return (
             token.unit in {"mm", "in", "cm"}
@@ -279,8 +335,9 @@ def _fits(token: Token, near: Context, path: str) -> bool:
             token.low, token.high = -token.high, -token.low
     if path == "pump.height":
         token.sign = -1.0
-    if path == "use.leak" and re.search(r"\b(?:drippers?|emitters?)\b", near.before[-60:]):
-        return False
+    valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
+    if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
+        return False  # "it" is another thing
     if path in {"drip.length", "drip.rows"}:
         return not small or token.unit == "cm"
     return not (small and path in _LONG)

@@ -8,15 +8,18 @@ from dataclasses import replace
 from calc.site import (
     enquiry_asked,
     enquiry_bare,
+    enquiry_buckets,
     enquiry_counting,
+    enquiry_counts,
     enquiry_direct,
     enquiry_hours,
     enquiry_people,
+    enquiry_said,
     enquiry_sides,
+    enquiry_sun,
     enquiry_together,
     enquiry_vessels,
     enquiry_weigh,
-    enquiry_words,
 )
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
@@ -26,11 +29,19 @@ from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
 from calc.site.enquiry_pipes import pipe_at
 from calc.site.enquiry_rules import weigh
-from calc.site.enquiry_supposed import of_a_machine, requested
-from calc.site.enquiry_tokens import Spans, correct, in_minutes, paired, seasons
+from calc.site.enquiry_supposed import of_a_machine
+from calc.site.enquiry_tokens import (
+    Spans,
+    correct,
+    in_minutes,
+    likewise,
+    paired,
+    parts,
+    seasons,
+    since,
+)
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
-_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
 
 
 def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
@@ -46,9 +57,13 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
             token.why = clause.why
     enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
+    since(masked, numbers)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
-    _words(clean, found)
+    parts(masked, numbers)
+    likewise(masked, numbers)
+    enquiry_said.words(clean, found)
+    enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
     asked = enquiry_asked.questions(low)
     for path, number, start, end in enquiry_asked.counted(clean, asked):
@@ -56,8 +71,10 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
+    found.pieces += enquiry_sun.told(clean)
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
+    found.pieces = enquiry_sun.zoned(clean, found.pieces)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):
@@ -75,68 +92,12 @@ def _earlier(low: str, piece: Piece) -> Piece:
 _NO_TANK = re.compile(
     r"\b(?:no|without (?:a|any)|never had a|isn't a|don't have a|do not have a) (?:pressure|bladder) (?:tank|vessel)\b(?! (?:problem|trouble|bigger|larger|smaller))"
 )
-_OFFERED = {"power.source", "power.battery", "pump.control", "pump.placement", "pump.works"}
-_PLACED = {"pump.placement", "pump.works"}
-_ASKS = re.compile(
-    r"(?:^|[,;:] ?|\b(?:and|but|so|or) )(?:is|are|would|will|could|should|can|do|does)\b"
-)
-_THERE = re.compile(r"\b(?:my|our|the|this|that|we have|i have|have got|runs? on|running on)\b")
-
-
-_ROWS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
-_BED = re.compile(r"\b(?:ground|lines?|rows?|field|plot|beds?)(?: is| are)? $")
-
-
-def _wanted(clean: str, start: int) -> bool:
-    """Whether a question asks about a thing of a kind, and not about the writer's: "is solar
-    worth it?", "will a constant pressure pump fix it?"."""
-    begin = max(clean.rfind(sign, 0, start) for sign in ".!?\n") + 1
-    said = clean[begin:start].strip()
-    asks = list(_ASKS.finditer(said))
-    whole = said + " " + clean[start:].split("?")[0]
-    if " or " in whole and not re.search(r"[.!\n]", whole) and not _THERE.search(said):
-        return True  # "pump in the well or on the well?"
-    return bool(asks) and not _THERE.search(said, asks[-1].start())
-
-
-def _words(clean: str, found: Found) -> None:
-    alone = len(re.findall(r"[.!?\n]", clean.strip())) <= 1  # a letter of one question
-    for one in enquiry_words.said(clean):
-        stop = re.compile(r"[.!?\n]").search(clean, one.end)
-        asked = stop is not None and stop.group() == "?"
-        near = stop is not None and stop.start() - one.end < 22
-        if stop is not None and near and asked and re.match(r"[?!]* *no\b", clean[stop.start() :]):
-            continue
-        if one.path in _OFFERED and (
-            (asked and not (alone and one.path in _PLACED) and _wanted(clean, one.start))
-            or requested(clean, one.start)
-        ):
-            continue
-        if one.path.startswith("power.") and of_a_machine(clean, one.start):
-            continue
-        found.pieces.append(
-            Piece(
-                one.path,
-                one.start,
-                one.end,
-                word=one.value,
-                weight=one.weight * (0.5 if asked else 1),
-            )
-        )
-    level = enquiry_words.level_with(clean)
-    if level and _ROWS.search(clean) and _BED.search(clean[max(0, level[0] - 14) : level[0]]):
-        found.pieces.append(Piece("drip.slope", *level, 0.0, 0.0, "%"))
-    elif level:
-        found.pieces.append(Piece("way.climb", *level, 0.0, 0.0, "m"))
-    gone = enquiry_words.no_pump(clean)
-    if gone:
-        found.pieces.append(Piece("pump.present", *gone, word="no"))
 
 
 def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
     """Buckets, sides of beds, strings of panels: spans whose numbers are used up."""
     taken = []
-    for token, why in enquiry_weigh.buckets(clean):
+    for token, why in enquiry_buckets.buckets(clean):
         taken.append((token.start, token.end))
         if why:
             found.ignored.append(
@@ -147,7 +108,8 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
                                   reason="a bucket, timed"))  # fmt: skip
     for area, unit, start, end in enquiry_sides.by_sides(clean):
         taken.append((start, end))
-        found.pieces.append(Piece("beds.area", start, end, area, area, unit, weight=7))
+        path = "rain.roof" if enquiry_sides.is_roof(clean, start) else "beds.area"
+        found.pieces.append(Piece(path, start, end, area, area, unit, weight=7))
     for number, start, end in enquiry_sides.latitudes(clean):
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
@@ -172,7 +134,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
 _OLD = re.compile(r"\b(?:old|previous|former) $")
-_CHANGED = re.compile(r"\b(?:replaced|changed|swapped|new) (?:\w+ ){0,2}(?:pipe|line|hose)\b")
+_CHANGED = re.compile(
+    r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
+)
 _NO_WAY = re.compile(
     r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )
@@ -186,7 +150,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         if any(start < token.end and token.start < end for start, end in taken):
             token.used = True
             continue
-        near = context(clean, live, at, sentences, pipes)
+        near = context(clean, live, at, sentences, pipes, "again" in token.extra)
         if "as" not in token.extra and noise.negated(clean, token.start):
             token.why = noise.NEGATED
             continue
@@ -210,8 +174,9 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
 def _direct(token: Token, path: str, found: Found) -> None:
     """A number whose own clause names its fact."""
     token.used, token.path = True, path
-    if path == "well.pumping":
-        found.pieces.append(_piece(replace(token), "water.level", 6, ()))
+    bare = path == "well.static" and token.kind == "bare"
+    if path == "well.pumping" or bare:  # the site's lowest water, too
+        found.pieces.append(_piece(replace(token), "water.level", 5 if bare else 6, ()))
     found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
 
 
@@ -235,7 +200,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     if token.kind == "bare":
         _bare(token, near, found, unit)
         return
-    weights = {"use.each": 7.0} if token.kind == "each" else weigh(token, near)
+    weights = enquiry_sun.each(near) if token.kind == "each" else weigh(token, near)
     if token.kind == "pressure":
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
@@ -247,9 +212,8 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
             return
     elif token.kind == "current" and re.search(r"mppt|pwm|controller|charg", near.before[-45:]):
         weights = {"power.amps": 6}
-    elif token.kind == "voltage" and not weights and token.low in _SYSTEMS and not re.search(
-            r"voc|max|open|limit|pv |^ ?panel", near.left[-12:] + near.right[:6]):  # fmt: skip
-        weights = {"power.voltage": 4}
+    elif token.kind == "voltage":
+        weights = enquiry_weigh.voltage(token, near, weights)
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
@@ -289,7 +253,7 @@ def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> P
     low, high, unit = token.low * times, token.high * times, token.unit
     sign = token.sign if path in SIGNED else 1.0
     if path in BELOW:
-        sign = -1.0
+        sign = 1.0 if token.extra.get("over") else -1.0
     if path == "water.yield" and unit.endswith("/day"):
         low, high, unit = (
             low / 24,
@@ -348,7 +312,8 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
-    return [*things, *more, *enquiry_people.people(clean)]
+    counted = [*things, *more, *enquiry_people.people(clean)]
+    return [enquiry_counts.amended(clean, one) for one in counted]
 
 
 def _again(one: Counted, things: list[Counted]) -> bool:

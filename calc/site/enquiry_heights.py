@@ -27,7 +27,7 @@ _RISES = re.compile(
     r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
 )
 _UP_TO = re.compile(
-    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) up to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
+    r" ?from (?:the |our )?(?P<one>[a-z]+(?: [a-z]+)?) (?P<to>up|down) to (?:the |our )?(?P<other>[a-z]+(?: [a-z]+)?)"
 )
 _FROM_TO = re.compile(
     r"\bfrom (?:the |our |my )?(?P<one>[a-z' -]{3,30}?),? (?:it (?:is|climbs|goes) )?(?P<how>up|down) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!in\b|of\b|at\b|it|and\b)[a-z-]+)?)(?: (?:in|of|at) (?:the|our|my) [a-z]+)?,?(?: (?:it's|it is|it climbs|is|there are|there is|are|about|roughly|around|goes|climbs))*[ :=]+$"
@@ -40,6 +40,12 @@ _FROM_TANK = re.compile(
 )
 _DOWN_TO = re.compile(
     r" ?(?:from|between) (?:the |our )?pump (?:straight )?(?:down to|and) (?:the )?water\b"
+)
+_SPRING_UP = re.compile(
+    r"\b(?:spring|source|intake)(?: is| lies)? \| up(?:hill| the hill)?(?= ?[.,;)\n]|$)"
+)
+_UP_IS = re.compile(
+    r" ?(?:up|higher|above)(?: us| here)? (?:is|lies|sits|comes|there is|we have) (?:the|our|a|an) (?:\w+ )?(?:spring|source|creek|stream|intake|pond|lake|dam)\b"
 )
 _FIRST = {
     "ABOVE": r"\b(?:hill|header|upper) ?-?tank",
@@ -59,7 +65,7 @@ def aliased(at: places.Between, near: Context) -> places.Between:
         return at
     word = re.escape(place[1])
     if re.search(
-        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
+        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside|by|beside|next to|near|behind) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
         near.mail,
     ):
         return places.Between(at.before, "PUMP", at.how)
@@ -74,12 +80,20 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
         found["water.level"] = 8
         return True
     rise = after or _FROM_TO.search(near.left[-100:]) or _RISES.search(near.left[-100:])
+    route = _ROUTE.search(near.before[-100:]) if _BARE.match(near.right) else None
+    if rise is None and route:  # "from dam to yards 500 m, 30 m lower": the goal is
+        ends = places.noun(route["one"]), places.noun(route["other"])
+        if all(ends) and ends[0] != ends[1]:
+            found.pop("way.length", None)
+            low = re.match(r" ?(?:lower|deeper|below|down)", near.right)
+            _climbs(token, *ends, found, -1.0 if low else 1.0)
+            return True
     if rise is None:
         return False
     if after:
         found.clear()
     found.pop("way.length", None)
-    sign = -1.0 if not after and rise["how"] in {"down", "fall", "drop"} else 1.0
+    sign = -1.0 if rise["to" if after else "how"] in {"down", "fall", "drop"} else 1.0
     _climbs(token, places.noun(rise["one"], last=False), places.noun(rise["other"]), found, sign)
     return True
 
@@ -114,26 +128,24 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
             found.pop(path, None)
     one, other, down = at.before, at.after, at.how == "below"
     sources = {*places.SOURCES, "STORE", "WATER"}
-    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
-        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+    if _of_neither(token, near, one, found):
         return
-    if one == "TANK" and other == "PUMP" and down:
-        found["water.level"], token.sign = 7, -1.0  # the tank that the pump draws from
+    if one == "TANK" and down and other in {*places.SOURCES, "PUMP", "HOUSE"}:
+        _low_tank(token, other, found)
     elif one in {"TANK", "ABOVE"} and other != one:
         found["tank.level"] = 8 if one == "ABOVE" or not _of_pressure(near.mail) else 0
+        token.sign *= _turned(down, other, near)
     elif one == "STORE" and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = 7, 1.0 if down else -1.0
-    elif one in {"WATER"} and other in {"PUMP", "", *places.SOURCES}:
-        if down:
-            found["water.level"], token.sign = 8, -1.0
+    elif one == "WATER" and other in {"PUMP", "", *places.SOURCES}:
+        found["water.level"], token.sign = 8 if down else 0, -1.0
     elif one == "PUMP" and other in sources:
         _pump_over(token, down, found)
     elif one in sources and other == "PUMP":
         found["water.level"], token.sign = 6.5, -1.0 if down else 1.0
-    elif one == "PUMP" and not other and down and _HUNG.search(near.left[-40:]):
-        found["pump.height"], token.sign = 7, -1.0
+        token.extra["over"] = token.sign > 0  # water that stands above its pump
     elif one == "PUMP" and not other:
-        found.pop("pump.height", None)  # above or below what is not said
+        _pump_alone(token, down and _HUNG.search(near.left[-40:]) is not None, found)
     elif one in {*sources, "PUMP"} and other in {"HOUSE", ""}:
         found["way.climb"], token.sign = (7 if other else 4), 1.0 if down else -1.0
         bare = re.match(r" ?(?:below|above|under|over)", near.right)
@@ -143,20 +155,83 @@ def related(token: Token, at: places.Between, near: Context, found: dict[str, fl
         _house(token, other, down, near, found)
     elif not one and other == "HOUSE":
         _by_mail(down, near, found, token)
+    elif not one and other == "WATER" and not down:
+        found["water.level"], token.sign = 6, -1.0  # "ours is 6 m above the water"
     elif not one and other in {*sources, "PUMP"}:
         found["way.climb"] = 5
     elif one in {"PTANK", "PANELS", "SUCTION"}:
         found.clear()
 
 
+_GOAL_LOWER = re.compile(
+    r"\bto (?:the |our )?(?:\w+ )?(?:house|kitchen|cabin|barn|garden|hut|home|trough|taps?|showers?|stable)(?:,| which is| that is| and is)(?: about| some)* $"
+)
+
+
+def _of_neither(token: Token, near: Context, one: str, found: dict[str, float]) -> bool:
+    """Whether a height is of none of them: of a bottom, a hump, a second place, a well's top."""
+    bottom = _BOTTOM.match(near.right) or _HUMP.search(near.left[-50:])
+    if bottom or (one == "PUMP" and _HEAD.match(near.right)):
+        found.clear()
+        return True
+    if _TWICE.match(near.left) or _EACH_OTHER.match(near.right):
+        token.extra["other"] = 1.0  # above a second place; two of one kind beside each other
+        return True
+    return False
+
+
+def _low_tank(token: Token, other: str, found: dict[str, float]) -> None:
+    """A tank below the pump is drawn from; one below its spring is no tank above."""
+    if other == "PUMP":
+        found["water.level"], token.sign = 7, -1.0
+    elif other == "HOUSE":
+        found["way.climb"] = found["tank.level"] = 5  # drawn from, or only low
+    else:
+        token.extra["other"] = 1.0
+
+
+def _pump_alone(token: Token, hung: bool, found: dict[str, float]) -> None:
+    """A pump that hangs; above or below what is not said of others."""
+    if hung:
+        found["pump.height"], token.sign = 7, -1.0
+    else:
+        found.pop("pump.height", None)
+
+
 _TWICE = re.compile(
     r" ?(?:above|below|higher than|lower than) (?:the |our )?[a-z -]{3,30},? (?:and|but) (?:about |some |only |just )?$"
 )
 _EACH_OTHER = re.compile(
-    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring)(?: one| house| cabin| cottage| building)?\b"
+    r" ?(?:above|below|higher than|lower than|under|over) (?:the |each )?(?:first|second|third|other|next|last|previous|lower|upper|old|neighbouring|ground floor|basement|cellar floor|lower floor)(?: one| house| cabin| cottage| building|(?= ?[.,;\n]|$| and\b| but\b))"
 )
+_BOTTOM = re.compile(
+    r" ?(?:above|below|over|under|off) (?:the |its )?(?:(?:\w+ )?bottom|(?<=its )(?:floor|base)|(?:well|tank|cistern|creek|river) (?:floor|bed))\b"
+)
+_HUMP = re.compile(
+    r"\b(?:hump|bump|high point|low point|highest point|dip|saddle|hollow|crest|air ?lock|kink)\b[^.;]*$"
+)
+_HEAD = re.compile(
+    r" ?(?:above|over|higher than) (?:the |our )?(?:well ?head|well (?:cover|cap|top|lid)|top of the (?:well|bore\w*))\b"
+)
+_ROUTE = re.compile(
+    r"\b(?:from )?(?:the |our )?(?P<one>(?<=from )[a-z]+|(?<=from the )[a-z]+|[a-z]+) to (?:the |our |my )?(?P<other>[a-z]+)\b[^.;]{0,25}[,:(] ?(?:and |which is |it is |that is )?(?:about |some )?$"
+)
+_BARE = re.compile(r" ?(?:lower|higher|deeper|below|above|down|up|uphill|downhill)(?: ?[,.;)\n]|$)")
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
+
+
+def _of_others(token: Token, near: Context) -> bool:
+    """Whether a height is above a second place, or between two of one kind."""
+    found = bool(_TWICE.match(near.left) or _EACH_OTHER.match(near.right))
+    if found:
+        token.extra["other"] = 1.0
+    return found
+
+
+def _turned(down: bool, other: str, near: Context) -> float:
+    """-1 where what lies lower is the goal: "from the tank 80 m to the kitchen, 15 m lower"."""
+    return -1.0 if down and not other and _GOAL_LOWER.search(near.before[-45:]) else 1.0
 
 
 def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:
@@ -235,6 +310,8 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         and not re.search(r"\b(?:up|climbs?|rises?|uphill)\b", near.left[-25:])
     ):
         token.sign = -1.0
+    if _UP_IS.match(near.right) or _SPRING_UP.search(f"{near.left[-30:]}|{near.right[:18]}"):
+        token.sign = -1.0
     to = re.match(
         r" ?(?:of )?(?:vertical(?:ly)?|rise|climb|lift|elevation(?: gain)?|up|uphill|higher|straight up|height|head)?,? ?(?:up )?(?:in)?to (?:a|an|the|our|my)\b([^.,;]{0,40})",
         near.right,
@@ -263,3 +340,33 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         found["way.climb"] = 0
     if at.before in {"WATER", "SUCTION"} and "suction" in near.before[-40:]:
         found["way.climb"] = 0
+
+
+_LIVES_AT = re.compile(
+    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
+    r"(?: about| around| roughly| nearly)? ?$"
+)
+_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
+_TOPS = re.compile(
+    r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$"
+)
+_ELEVATION = re.compile(
+    r" ?(?:(?:of )?(?:elevation|altitude)\b|(?:above|over) (?:the )?sea|a\.?s\.?l|in (?:elevation|altitude)\b)"
+)
+
+
+def altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """A height above the sea, by how high it is and what is said to be "at" it."""
+    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
+    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
+    elif high >= 900 and not at.how and _AT.search(near.left):
+        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
+    if _TOPS.search(near.left[-50:]):
+        found.pop("place.altitude", None)
+    if high >= 250 and found.get("place.altitude", 0) >= 8 and _ELEVATION.match(near.right):
+        found["place.altitude"] = 10  # said beside the number itself
+    sure = "sea" in near.right or "altitude" in near.left
+    if "place.altitude" in found and high < 60 and not sure:
+        found["place.altitude"] = 0
+        found["way.climb"] = max(found.get("way.climb", 0), 4)

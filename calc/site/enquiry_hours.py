@@ -56,8 +56,8 @@ def hours(low: str, masked: str) -> list[Piece]:
     if not found and not re.search(r"\bgarden|\bsprinkl", low):
         return found
     for match in _LASTS.finditer(masked):
-        if not _GARDEN.search(masked[max(0, match.start() - 70) : match.end()]) or _DRIP.search(
-            low
+        if not _GARDEN.search(masked[max(0, match.start() - 70) : match.end()]) or (
+            _DRIP.search(low) and not (found and _WE_WATER.search(match.group()))
         ):
             continue
         amount = 0.5 if match["half"] else 1.0 if match["one"] == "an" else value(match["one"])[0]
@@ -68,6 +68,7 @@ def hours(low: str, masked: str) -> list[Piece]:
     return found
 
 
+_WE_WATER = re.compile(r"^water (?:it |them |the \w+ )?(?:from|at)\b")
 _GARDEN = re.compile(
     r"\b(?:garden|watering|water the|sprinkl\w+|beds|vegetables|lawn|irrigat\w+)\b"
 )
@@ -77,7 +78,10 @@ _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|pump(?:s|ing)?)\b[^.;\n]{0,120}$", 
 
 def _what(said: str) -> str:
     """Which beginning is told: of watering the garden, or of filling a tank."""
-    if re.search(r"\b(?:watering|irrigat\w+|sprinkl\w+|to water|garden|hosing)\b", said):
+    if re.search(
+        r"\b(?:watering|irrigat\w+|sprinkl\w+|to water|garden|hosing)\b|\b(?:i|we|they) water\b",
+        said,
+    ):
         return "use.garden_from"
     return "store.begins" if _FILLS.search(said) else ""
 
@@ -96,7 +100,7 @@ def _hour(match: re.Match[str]) -> float | None:
 
 
 _DRY_TIME = re.compile(
-    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,25}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?"
+    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,25}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?|\bdry months(?: (?:are|here|there|we have|number))*[ :]+(?P<n2>{NUMBER})(?:,? (?:from|beginning (?:in|with)|starting (?:in|with)) (?P<a2>{_MONTH}))?"
 )
 
 
@@ -115,10 +119,11 @@ def months(clean: str, low: str) -> list[Piece]:
             break
     time = _DRY_TIME.search(low)
     if time and not found:
-        many, span = value(time["n"])[0], time.span()
+        many, span = value(time["n"] or time["n2"])[0], time.span()
         found.append(Piece("rain.dry_count", *span, many, many))
-        if time["a"]:
-            begins = _MONTHS.index(time["a"][:3]) + 1.0
+        first_month = time["a"] or time["a2"]
+        if first_month:
+            begins = _MONTHS.index(first_month[:3]) + 1.0
             found.append(Piece("rain.dry_from", *span, begins, begins))
     for pattern in _MOST:
         match = pattern.search(clean)

@@ -15,13 +15,14 @@ _RUNS = re.compile(
     r"\b(?:pipe|line|house|cabin|hose|garden|trough|run|from|to|away|between|field|barn|poly|pvc)\b"
 )
 
+_MEASURED = re.compile(r"\b(?:altimeter|map|static|difference|height|driller|measured)\b")
 _FAR = 8.0  # m, below which a length nobody explains is none of a pipe line; our choice
 
 _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
 
 _NO_YIELD = re.compile(
-    r"\b(?:(?<!driller )rated|pump|hose|shower|tap|sprinklers?|drip|nozzle|sink|each|needs?|want|emitters?|filter|meter|house|demand|peak|push(?:es)?|lifts?|moves|delivers|sends)\b"
+    r"\b(?:(?<!driller )rated|pump|hose|shower|tap|sprinklers?|drip|nozzle|sink|each|needs?|want|reach|kitchen|bathroom|tap|emitters?|filter|meter|house|demand|peak|push(?:es)?|lifts?|moves|delivers|sends)\b"
 )
 
 
@@ -47,6 +48,11 @@ def _around(clean: str, token: Token, sentences: Spans) -> tuple[str, str]:
     return near, clean[max(start, token.start - 200) : min(end, token.end + 200)]
 
 
+def _clause(clean: str, token: Token) -> str:
+    left = re.split(r"[,;.:]", clean[max(0, token.start - 60) : token.start])[-1]
+    return left + " " + re.split(r"[,;.:]", clean[token.end : token.end + 40])[0]
+
+
 def _runs(clean: str, token: Token, sentences: Spans) -> bool:
     if (
         token.kind != "length"
@@ -55,6 +61,8 @@ def _runs(clean: str, token: Token, sentences: Spans) -> bool:
     ):
         return False
     near, said = _around(clean, token, sentences)
+    if _MEASURED.search(said) and not _RUNS.search(_clause(clean, token)):
+        return False
     return not _HIGH.search(near) and bool(_RUNS.search(said))
 
 

@@ -3,22 +3,35 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from calc.site import enquiry_places as places
-from calc.site.enquiry_heights import aliased, from_to, labelled, related, unrelated
+from calc.site import enquiry_sides as sides
+from calc.site.enquiry_heights import (
+    aliased,
+    altitude,
+    from_to,
+    labelled,
+    related,
+    unrelated,
+)
+from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_suction import of_suction
 
 _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
 )
 _BORE_IS = re.compile(
-    r"(?:^|[.\n;:]) *(?:our |my |the |a |drilled |dug |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
+    r"(?:(?:^|[.\n;:]) *|\b(?:has|have|got|with|from|is) )(?:our |my |the |an? |drilled |dug |deep |bored |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
 )
 _VERTICAL = re.compile(
     r"\b(?:climb(?:s|ing)?|rises?|rising|drop(?:s|ping)?|falls?|falling|descends?|ascends?|lift(?:s|ed)?|raised?|height difference|difference in height|elevation (?:gain|change)|vertical \w+)"
     r"(?: (?:of|is|by|about|another|further|some|roughly|between [a-z ]{5,40}|from [a-z ]{5,40}))*[ :=]*$"
 )
-_DOWN = re.compile(r" ?(?:down\b(?! the (?:hill|slope|road))|lower|deeper|below)")
+_DOWN = re.compile(
+    r" ?(?:down\b(?! (?:the (?:hill|slope|road)|to (?:the|our|a)\b|from|into))|lower|deeper|below)"
+)
 _HILL = re.compile(
     r" ?(?:further )?(up|down) (?:the|a|our) (?:\w+ )?(hill|slope|mountain|ridge|hillside|bank|knoll|fell|glen|mountainside|gully|brae|ravine|valley side)\b"
 )
@@ -30,25 +43,25 @@ _OF_PIPE = re.compile(
     r" ?(?:of|of the|run of|long|in|-|,|x|/|worth of|of old|of new|of buried|of black|@|on|down|using|through)? ?\(?"
 )
 _RUN_UNITS = {"m", "ft", "yd", "km", "mi"}
-_TO_PUMP = re.compile(
-    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
-    r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
-)
-_LIVES_AT = re.compile(
-    r"\b(?:we(?:'re| are| live| sit)|cabin is|place is|house is|located|situated|up)(?: \w+){0,3} (?:at|up)"
-    r"(?: about| around| roughly| nearly)? ?$"
-)
-_AT = re.compile(r"\b(?:at|@)(?: about| around| roughly| nearly)? ?$")
 _ELSE = re.compile(
     r"\b(?:town|village|shop|store|fence|road|drive|driveway|property|land|wall|city|school|highway|track|boundary|sea|coast|neighbou?rs?)\b(?:'s)?(?: [a-z]+)? (?:is|are|lies|runs|measures)\b[^.;,]*$"
+)
+_NEAREST = re.compile(
+    r"\b(?:nearest|closest) (?!well|spring|water|tap|tank|trough)\w+(?: \w+)?,? (?:is|are|lies|stands|being)(?: [a-z]+){0,2} $"
+)
+_UP_FROM = re.compile(r"\bup(?: (?:about|some|maybe|only|around|roughly|another|just|a good))* $")
+_LOW = 10.0  # m, up to which "up from the well" is a height; our choice
+_IN_HEIGHT = re.compile(r"[^,.;\d]{0,30}\bin (?:height|elevation|level|altitude)\b")
+_AT_WELL = re.compile(
+    r" ?(?:away )?from (?:the |our |my )?(?:\w+ )?(?:well|bore ?hole|bore|creek|river|stream|pond)\b"
+)
+_PUMP_IS = re.compile(
+    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:about|some|only|maybe|just|roughly))* $"
 )
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
 _DUG = re.compile(
     r"\b(?:pipe|line|cellar|basement|floor|frost|trench|tank|footing|slab|cable)s? (?:is|are|goes|lies|sits|runs|was) (?:about |laid |buried |some )*$"
-)
-_TOPS = re.compile(
-    r"\b(?:summit|peak|pass|top of the mountain|works|rated|good|approved)\b[^.;,]*$"
 )
 
 
@@ -67,7 +80,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     at = labelled(token, near, at)
     _of_something_else(token, near, found)
-    _levels(near, found)
+    levels(near, found)
     _of_wells(token, near, at, found)
     _of_drip(near, found)
     _only_upright(near, at, found)
@@ -89,21 +102,11 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
     ):
         found["well.depth"] = 6.5
-    _of_suction(near, at, found)
+    of_suction(near, at, found)
     _whose(token, near, found)
-    _altitude(token, near, at, found)
+    altitude(token, near, at, found)
 
 
-_SEASON = re.compile(
-    r"\bin (?:the )?(?:winter|spring|wet season|rains?|wet)[ ,;]*(?:and |but )?(?:about |maybe |down to |at )*$"
-)
-_IN_AUTUMN = re.compile(
-    r"[ ,;(]*(?:but |and |or |going )*in (?:the |late |a |very )*(?:dry )?(?:summer|autumn|fall|august|september|october|drought|dry|years?|times?|season|months?)+(?: (?:season|years?|times?|months?))?(?: (?:at|it is|it's|only|about|to|down))*[ ,]*"
-)
-_WENT_DOWN = re.compile(
-    r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
-)
-_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
 _FALLS = re.compile(
     r"\b(?:stream|creek|river|brook|burn)(?: itself)? (?:drops?|falls?|fell|dropped|sinks?)(?: by| about| another| a further| some| to)* $"
 )
@@ -122,32 +125,22 @@ _FAR_FROM = re.compile(
 )
 
 
-def _levels(near: Context, found: dict[str, float]) -> None:
-    """ "6 m down in winter, 9 m in summer", "static 22 m, it went down to 31 m": levels of water."""
-    if not _LEVEL.search(near.before[-110:]):
-        return
-    if (
-        _SEASON.search(near.left)
-        and re.match(
-            r" ?(?:down |deep )?in (?:late |the |a |dry )*(?:summer|august|september|autumn|fall|drought)",
-            near.right,
-        )
-        or _IN_AUTUMN.fullmatch(near.left)
-    ):
-        found["water.level"] = max(found.get("water.level", 0), 6)
-    elif _WENT_DOWN.search(near.left) and not found.get("tank.level"):
-        found.pop("way.climb", None)
-        found["water.level"] = max(found.get("water.level", 0), 6.5)
+_RATED_HEAD = re.compile(r"\b(?:rated|max(?:imum)?\.?|shut-?off) head[ :of]*$")
 
 
 def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a town, a fence, a house's own sides, a suction, a pipe's depth: none of the way or water."""
+    if token.unit == "cm":
+        found.pop("well.depth", None)  # a pipe's, dug in
     if token.unit in {"in", "mm"}:  # a size: no way is as short
-        found.pop("way.length", None)
-        found.pop("way.climb", None)
-        found.pop("well.depth", None)
+        for path in ("way.length", "way.climb", "well.depth"):
+            found.pop(path, None)
         if _INCH_WELL.match(near.right):
             found["well.bore"] = 7
+    if _NEAREST.search(near.left[-60:]):
+        found.clear()
+    if _RATED_HEAD.search(near.left):
+        found.pop("way.climb", None)
     if _ELSE.search(near.left[-60:]) and not _RUNS.search(near.left + near.right[:25]):
         found.pop("way.length", None)
     on_hose = re.search(
@@ -163,8 +156,29 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     )
     if apart:
         found.pop("way.climb", None)
+    _up_or_along(token, near, found)
+    _of_what_falls(near, found)
+    sides.its_own(token, near, found)
+
+
+def _up_or_along(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "up 8 ft from the well" is a height, "up 300 ft from the well" may be a length."""
+    sucks = re.search(r"suck|suction|draw|\bwater\b", near.left[-40:])
+    if not sucks and _UP_FROM.search(near.left) and near.right.lstrip().startswith("from"):
+        metres = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
+        found["way.climb"] = 5.0
+        found["way.length"] = 5.0 if metres > _LOW else 0.0
+    if _IN_HEIGHT.match(near.right):
+        found.pop("way.length", None)
+        found["way.climb"] = max(found.get("way.climb", 0), 6)
+
+
+def _of_what_falls(near: Context, found: dict[str, float]) -> None:
+    """Of a season, a creek that sinks, a trench, a suction: no climb and no length of the way."""
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
+    if _AT_WELL.match(near.right) and _PUMP_IS.search(near.left):
+        found.pop("way.length", None)  # from the pump to its well: none of the way
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -185,7 +199,24 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
 _PUMP_TO = re.compile(
     r"\bpump (?:is|was|hangs|goes|sits) (?:put |down )?(?:to|on|in) (?:the )?(?:about )?$"
 )
+_FROM = re.compile(r"\bfrom (?:the |our )?\w+\b[^.;]{0,25}$")
+_NO_WELL = frozenset(["TANK", "ABOVE", "STORE", "CREEK", "PTANK"])
+_WELL_FALLS = re.compile(
+    r"\b(?:well|bore ?hole|bore)(?: itself)? (?:drops|falls|sinks|goes down|went down|dropped|fell|draws down) (?:down )?to(?: about)? $"
+)
+_COMES_UP = re.compile(
+    r"\bwater(?: level)? (?:comes|rises|stands|came|rose) (?:back )?up (?:to|till|until)(?: about)? $"
+)
+_OTHER_WIDE = re.compile(
+    r"\b(?:road|track|path|river|creek|stream|ditch|gap|gate|drive|lane)\b[^.;]{0,20}$"
+)
+_TOP_DOWN = re.compile(r" ?from (?:the )?top to (?:the )?bottom\b")
 _OF_WELL = re.compile(r"well|bore|casing|cased|\blin(?:ed|ing|er)\b|hole|\brings?\b|shaft")
+
+
+@lru_cache(maxsize=8)
+def _tells_of_well(mail: str) -> bool:
+    return _OF_WELL.search(mail) is not None
 
 
 def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
@@ -198,10 +229,24 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     ):
         found.clear()  # "the pump is to 100 metres"
         found["pump.height"], token.sign = 6, -1.0
+    if _COMES_UP.search(near.left[-45:]) or _WELL_FALLS.search(near.left[-60:]):
+        found.clear()
+        found["water.level"] = 6.5
     deep = re.match(r" ?deep\b(?! (?:trench|under|in the))", near.right)
-    alone = re.fullmatch(r"[ ,]*(?:and |it |which )*(?:is |it's )(?:about )?", near.left)
+    alone = re.fullmatch(
+        r"[ ,]*(?:and |it |which )*(?:is |it's |its )(?:about |only |just )?", near.left
+    )
     if deep and alone and at.before == "WELL" and not found:
         found["well.depth"] = 6
+    if re.search(r"\b(?:water depth|depth of (?:the )?water)\b[^.;]*$", near.left):
+        found.pop("well.depth", None)  # of the water that stands in it
+    own = _OF_WELL.search(near.before)
+    if not own and (at.before in _NO_WELL or not _tells_of_well(near.mail)):
+        found.pop("well.depth", None)  # "the tank is full when it's 9 ft deep"
+    if _TOP_DOWN.match(near.right) and not _OF_WELL.search(near.before + near.subject.lower()):
+        found.pop("well.depth", None)  # a garden's
+    if _OTHER_WIDE.search(near.left):
+        found.pop("well.bore", None)
     if "well.bore" in found and not (
         near.subject == "WELL" or _OF_WELL.search(near.before[-90:] + near.right[:40])
     ):
@@ -209,8 +254,8 @@ def _of_wells(token: Token, near: Context, at: places.Between, found: dict[str, 
     wide = max(token.low, token.high) * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if wide > 10:
         found.pop("well.bore", None)
-    goes = re.search(r"\b(?:goes|whole)\b", near.left)
-    if "way.length" in found and at.before == "WELL" and goes:
+    goes = re.search(r"\b(?:goes|whole)\b", near.left) and not _FROM.search(near.left)
+    if "way.length" in found and at.before == "WELL" and goes and not near.next_pipe:
         found.pop("way.length")
         found["well.depth"] = max(found.get("well.depth", 0), 5)
 
@@ -245,6 +290,11 @@ def _only_upright(near: Context, at: places.Between, found: dict[str, float]) ->
         found.pop("water.level", None)
 
 
+_DROP = re.compile(
+    r"\b(?:drop (?:pipe|line)|riser)\b(?:(?!\b(?:house|then|line to|to the)\b)[^.;\n]){0,35}$"
+)
+
+
 def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
     """ "400 ft of 1 in poly", "1 in poly, 400 ft": the length of that pipe."""
     if near.next_pipe and _OF_PIPE.fullmatch(near.right) and token.unit in _RUN_UNITS:
@@ -252,6 +302,13 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
         if path != "way.length":
             found.pop("way.length", None)
         found[path] = max(found.get(path, 0), 6.5 if near.right.strip() else 4.5)
+        if near.right.strip().startswith("of"):
+            found.pop("way.climb", None)  # "runs downhill: 1,350 ft of 1 in poly"
+    if near.last_pipe and _DROP.search(near.before[-60:]) and token.unit in _RUN_UNITS:
+        found.pop("way.length", None)
+        if "bottom" not in near.right[:20]:  # "4 m off the bottom"
+            found["well.drop_pipe"] = 9
+        return
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
     if follows and not found and not cover and token.unit in _RUN_UNITS:
@@ -303,7 +360,7 @@ _SUBJECT = re.compile(
     r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
 )
 _ITS_OWN = re.compile(
-    r"\b(?:pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
+    r"\b(?:ours|mine|pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
 )
 _WIRES = re.compile(
     r"\bseptic\b|\bsewage\b|\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b"
@@ -318,7 +375,9 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
     one = _SUBJECT.search(near.before[-80:])
     if one is None:
         return
-    who = one["who"]
+    who = re.split(r" (?:in|of|at|on|beside|under|over|inside) ", one["who"])[
+        0
+    ]  # "the ladder in the well"
     other = _WIRES.search(who) or (not places.noun(who) and not _ITS_OWN.search(who))
     side = (
         _OF_AREA.search(who)
@@ -334,47 +393,3 @@ def _whose(token: Token, near: Context, found: dict[str, float]) -> None:
         wells = () if places.noun(near.right[:20]) == "WELL" else ("well.bore", "well.depth")
         for path in ("way.length", "way.climb", "water.level", *wells):
             found.pop(path, None)
-
-
-_SUCTION_IS = re.compile(r"\bsuction $")
-_HOSE = re.compile(
-    r"[ ,]*(?:of |long\b|in |through |\d|x ?\d)|[ ,]*(?:\w+ ){0,2}(?:pipe|hose|line|poly)"
-)
-
-
-def _of_suction(near: Context, at: places.Between, found: dict[str, float]) -> None:
-    """The pipe from the water to a pump that is out of it is its suction."""
-    around = near.before + near.after
-    draws = (
-        re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
-        or "foot valve" in near.left[-30:]
-    )
-    if _SUCTION_IS.search(near.left) and not (
-        near.next_pipe or near.last_pipe or _HOSE.match(near.right)
-    ):
-        found["water.level"] = max(found.get("suction.length", 0), 6)  # a lift, or a pipe's length
-    if "suction.length" in found and not draws:
-        del found["suction.length"]
-    if at.before == "PANELS" and not near.next_pipe:
-        found.pop("way.length", None)
-    to_pump = re.search(
-        _TO_PUMP.pattern + r"(?:,? (?:is|are|of|with|runs|there|about|by|a|it|is it))*[ :]*$",
-        near.left[-90:],
-    ) or _TO_PUMP.match(near.right.lstrip())
-    if "way.length" in found and to_pump and "submersible" not in near.mail:
-        found["suction.length"] = found.pop("way.length") + 1
-
-
-def _altitude(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
-    """A height above the sea, by how high it is and what is said to be "at" it."""
-    high = max(token.low, *token.maybe, 0.0) * {"m": 1, "ft": 0.3048}.get(token.unit, 0)
-    if high >= 250 and _LIVES_AT.search(near.left[-50:]):
-        found["place.altitude"] = max(found.get("place.altitude", 0), 8)
-    elif high >= 900 and not at.how and _AT.search(near.left):
-        found["place.altitude"] = max(found.get("place.altitude", 0), 5.5)
-    if _TOPS.search(near.left[-50:]):
-        found.pop("place.altitude", None)
-    sure = "sea" in near.right or "altitude" in near.left
-    if "place.altitude" in found and high < 60 and not sure:
-        found["place.altitude"] = 0
-        found["way.climb"] = max(found.get("way.climb", 0), 4)

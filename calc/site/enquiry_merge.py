@@ -25,7 +25,7 @@ _FIXED = re.compile(
     r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
-    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running)\b"
+    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|pulls|pulled|drew|sinks|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}

@@ -34,8 +34,10 @@ _PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pu
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
     if "lay-flat" in pipe.words:
         return False  # it would be sucked flat
+    if _DELIVERS.match(clean, pipe.end):
+        return False
     left = re.split(_PUSHED, near.before[-70:])[-1]
-    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b", left)
+    return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,6}?(?:suction|intake (?:pipe|line|hose)|foot valve|strainer)\b(?! lift)", near.right.split(",")[0][: 55]))  # fmt: skip
 
 
@@ -49,12 +51,20 @@ def _parts(one: Token, token: Token, pipes: dict[int, Pipe]) -> bool:
     return one.kind != "bare" and (one.kind in _MAIN or one.kind == token.kind)
 
 
+_DELIVERS = re.compile(
+    r"[ ,]*(?:(?:pipe|line|hose|for|on|as|is|the) )*(?:delivery|discharge|pressure (?:side|pipe|line)|outlet)\b"
+)
+_SUCKS = re.compile(r"\b(?:suction|intake) (?:hose|pipe|line|tube)\b")
 _TO_PUMP = re.compile(
     r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve) (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
 )
 
 
 def _suction_near(clean: str, pipe: Pipe) -> bool:
+    if _DELIVERS.match(clean, pipe.end):
+        return False
+    if _SUCKS.search(clean, pipe.start, pipe.end):
+        return True
     before, after = (
         re.split(
             r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
@@ -70,7 +80,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         or _TO_PUMP.search(after)
     ):
         return True
-    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$", before)
+    return bool(re.search(r"\bsuction(?! lift)[^.;]*$|\bsuck(?:s|ing)?\b[^.;]*$|\b(?:draw|pull)(?:s|ing)?\b[^.;]*\bthrough\b[^.;]*$|\bintake (?:pipe|line|hose)[^.;]*$|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", before)
                 or re.match(r"[ ,]*(?:\w+ ){0,5}?(?:suction(?! lift)|intake (?:pipe|line|hose)|with strainer|strainer and)\b", after.split(",")[0]))  # fmt: skip
 
 

@@ -6,7 +6,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_gone as gone
+from calc.site import enquiry_options as options
 from calc.site import enquiry_supposed as supposed
+from calc.site.enquiry_considered import KIN as _KIN
+from calc.site.enquiry_considered import considered
 from calc.site.enquiry_model import Ignored
 
 MASK = "¤"  # stands where no fact may be read
@@ -29,7 +33,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PHONE, r"\b(?:tel|phone|ph|cell|mob(?:ile)?|call(?: me)?(?: (?:on|at))?|ring(?: me)?(?: (?:on|at))?"
             r"|text(?: me)?(?: (?:on|at))?|fax)\b[ .:]{0,3}(?:\(?\+?\d[\d ().-]{5,20}\d|\d{3,}(?! ?[a-z]))"),
     (DATE, r"\b\d{1,2}[/.]\d{1,2}[/.](?:\d{4}|\d{2})\b|\b\d{4}-\d{2}-\d{2}\b|\b\d{1,2}-\d{1,2}-\d{4}\b"),
-    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} {_TH}(?! ?(?:m|ft|psi|gal|l|people)\b)\b"
+    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} (?<!march\. )(?<!april\. )(?<!may\. )(?<!june\. )(?<!july\. )(?:[12]?\d|3[01])(?:st|nd|rd|th)?(?! ?(?:m|ft|psi|gal|l|people|persons|guests|of us|bar|mm|cows|%|°)\b)\b"
            r"(?:,? ?(?:19|20)\d\d\b)?"),
     (DATE, rf"\b{_MONTHS} (?:19|20)\d\d\b"), (DATE, r"\b\d{1,2}(?:st|nd|rd|th)\b"),
     (DATE, r"\b(?:in|since|from|back in|until|till|by|of|circa|around|installed|drilled|built|dug|year)"
@@ -39,20 +43,20 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (CLOCK, r"\b\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|o'?clock)(?:\b|(?<=\.))"),
     (CLOCK, r"\b(?:after|before|until|at|from|by|around) (?:\d{1,2}|six|seven|eight|nine|ten|five|four) (?:in the (?:morning|evening|afternoon)|at night|tonight"
             r"|tomorrow)\b"),
-    (PRICE, r"(?:us|au|nz|ca)?[$€£] ?\d[\d,. ]*(?:k|m)?\b(?:[ -]{1,3}(?:to )?[$€£]? ?\d[\d,.]*k?\b(?! ?[a-z]))?"),
+    (PRICE, r"(?:us|au|nz|ca)?[$€£] ?\d(?:[\d,. ]*\d)?(?:k|m)?\b(?:[ -]{1,3}(?:to )?[$€£]? ?\d[\d,.]*k?\b(?! ?[a-z]))?"),
     (PRICE, r"\b\d[\d,.]* ?k? ?(?:dollars?|bucks|euros?|eur|usd|aud|nzd|gbp|chf|quid|grand|francs?|€|£|\$)(?!\w)"),
     (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
-            r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|x)\w*)"),
+            r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|panel|tank|people|in|of|x)\w*)"),
     (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
-           r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?"
-           r"[a-z]{0,6}[ -]?\d[\w-]*(?:[-/][\w]+)*(?! ?(?:m|ft|feet|psi|l|gal)\b)"),
+           r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?(?!et[ _-]?[0o]?\b)"
+           r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
     (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
     (CODE, r"\b\d{1,3}[a-z]{2}\d{2,}[\w-]*\b|\b\d{2,4}-\d{2,4}-\d{1,4}\b"),
     (ADDRESS, r"\b(?:p\.?o\.? ?)?box \d+\b|\b(?:highway|hwy|route|rte|county road|cr|lot|apt|suite|unit|exit|junction) \d+\b"),
-    (ADDRESS, r"\b\d{1,5} (?!(?:imperial |us |cubic |square )?(?:gal(?:lon)?s?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|ft|m|l|people|panels|inch(?:es)?|volts?|watts?)\b)(?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
+    (ADDRESS, r"\b\d{1,5} (?!(?:imperial |us |cubic |square )?(?:gal(?:lon)?s?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|ft|m|l|people|panels|inch(?:es)?|in|mm|cm|yards?|bar|psi|volts?|watts?)\b)(?:[a-z]+ ){1,3}(?:road|rd|street|st|lane|ln|avenue|ave|drive|court|close|crescent|terrace rd)\b"),
     (ADDRESS, r"\b[a-z]{1,2}\d[a-z\d]? \d[a-z]{2}\b|\b(?:zip|post ?code)(?: code)?:? ?[a-z]?\d[\w ]{2,7}\b"),
     (LONG_AGO, r"\b(?:\d{1,3}|two|three|four|five|six|ten|twenty|thirty|a few|couple(?: of)?)[ -]+(?:more )?(?:year|yr|month)s?"
                r"(?:[ -]old\b|s'?)?(?: (?:ago|now))?|\b(?:\d{1,3}|two|three|four|five|six|a few|couple(?: of)?)[ -]weeks? ago\b|\bin (?:\d+|two|three|four|a few) weeks\b"),
@@ -218,15 +222,14 @@ def masked(low: str, spans: Iterable[Ignored]) -> str:
 
 # Clauses that tell of something else ---------------------------------------------------------------
 
-_KIN = (
-    r"(?:neigh?bou?rs?|brother(?:[ -]in[ -]law)?|sister(?:[ -]in[ -]law)?|friends?|cousin|uncle|aunt|in-?laws|father(?:[ -]in[ -]law)?"
-    r"|mother(?:[ -]in[ -]law)?|parents|dad|mum|mom|colleague|buddy|mate|grandfather|grandparents|son|daughter"
-    r"|folks|(?:guy|man|lady|people|family|farm|place|ranch) (?:next door|down the road|up the road|across the (?:road|valley)))"
+_ROLE = (
+    r"(?:supplier|dealer|plumber|installer|salesman|seller|buddy|guy|man|chap|fellow|bloke|lady|woman|farmer|rancher|couple|colleague|customer|contractor"
+    r"|builder|shop ?keeper|mechanic|electrician|acquaintance|person|family|friend)"
 )
-_THINGS = r"(?:well|pump|tank|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
+_THINGS = r"(?:well|pump|tank|rig|array|outfit|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
     rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?: \w+){{0,3}}? (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
-    rf"|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
+    rf"|\b(?:the|my|our|an?|one|some|this|that) (?:{_ROLE})(?: [a-z]+)? (?:who |that )?(?:has|have|runs|uses|owns|gets|pumps|lifts|draws|lives|swears by)\b(?! (?:been|to|it |the water|our|us|my|me)\b)|\b(?:an?|one|some) (?:{_ROLE}|{_KIN}) with (?:an?|his|her|\d|¤)|\bat (?:my|our) (?:last|old|previous|former|other) (?:place|house|farm|home|property)\b|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, who [^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b"
@@ -235,7 +238,7 @@ _OTHER = re.compile(
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(
-    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )\bmy (?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
+    rf"\b(?:asking|writing|enquiring|inquiring|planning|plan|system|supply|water|help(?:ing)?|look(?:ing)? after|inherited|took over|taken over|moved into|on behalf|this is|it is|it's)\b[^.;\n]{{0,45}}(?:\b(?:for|of|at)|(?<=inherited)|(?<=look after)|(?<=looking after)|(?<=took over)|(?<=taken over)|(?<=moved into)) (?:my|our|his|her) (?:elderly |old |late )?(?P<who>(?!neigh){_KIN})\b|(?<!at )(?<!to )(?<!in )(?<!from )(?<!near )(?:\bmy |(?<![^\n]))(?P<whose>(?!neigh){_KIN})'s (?:place|house|farm|cabin|smallholding|homestead)(?= ?[:,]|\n)"
 )
 _OWN = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b"
@@ -247,33 +250,15 @@ _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|(?<!static )before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
-    r"(?= (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
-    r"|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
-    r"|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b)"
+    r"(?=(?:, [^,;\n]{2,25},)? (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
+    r"|(?:i|we) (?:said|wrote|told you|mentioned) [^.,;\n]{2,40} (?:earlier|before|last time|in my (?:first|last) (?:mail|letter|e-?mail))|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
+    r"|(?:old|previous|former) (?:supply|arrangement|scheme|set ?-?up|system)\b[^.;:\n]{0,25}:|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
 )
 _NOW = re.compile(
-    r"\b(?:but (?:now|that|then|it|we|these)|now|nowadays|these days|today|currently|since then|replaced (?:it |that |them )?(?:with|by)"
+    r"\b(?:but (?:now|that|then|it|we|these)|the (?:present|current) (?:one|tank|pump|pipe|well)|this (?:year|summer)|now|nowadays|these days|today|currently|since then|the new (?:one|pump|tank|line|pipe|well|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"
     r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
 )
-_IF = re.compile(
-    r"\b(?:(?:if|what if|suppose|supposing|imagine|even if) (?:i|we|you|one|it were|there were|they)\b(?! (?:have|run|open|turn|use|are|do|can|need|want|get|leave) (?:the|both|two|all|a shower|my|our|2|any)\b)(?! (?:go|went|get) (?:¤|\d|a week|two|three|four|five|ten))"
-    r"|should (?:i|we) |^should (?:the|a|an|my|our|it)\b|^would [a-z]+(?: [a-z]+)? (?:be|work|do|help|suffice)\b|could (?:i|we) (?:use|go|get|just|put|run|fit|add|swap|do with|buy|install)|can (?:i|we) (?:use|go|get|just|put|fit|add|swap|do with|buy|install)|shall (?:i|we) "
-    r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
-    r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
-    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|recommend(?:s|ed)?\b|suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
-    r"|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
-    + _KIN
-    + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
-    r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
-    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
-    r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
-)
-_CLAUSE = re.compile(r"[,;:(]| (?:and|but|oh|so|also|though|because|since|then) ")
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
-_LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
-_IF_ENDS = re.compile(
-    r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
-)
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
     r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
@@ -305,10 +290,15 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found: list[tuple[int, int, str]] = []
     theirs = False
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
+    found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
+    found += [(*span, MAYBE) for span in options.options(low, sentences)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
-        other = next((one for one in _OTHER.finditer(said) if not _theirs_too(one, kin)), None)
+        other = next(
+            (one for one in _OTHER.finditer(said)
+             if not (_theirs_too(one, kin) or gone.lives_here(said, one))), None
+        )  # fmt: skip
         if other is not None and _HEADED.match(said.strip()):
             blank = low.find("\n\n", end)
             found.append((start, blank if blank > 0 else len(low), OTHERS))
@@ -326,8 +316,10 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
             found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
-        found += _considered(said, start)
+        found += [(*span, MAYBE) for span in considered(said, start)]
         found += supposed.supposed(said, start)
+        found += [(*span, gone.GONE) for span in gone.gone(said, start)]
+        found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]
         if not alone:
             found += [(*span, MAYBE) for span in supposed.asked(said, start)]
     return found
@@ -336,33 +328,6 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
 def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:
     """Whether somebody's words are of the one that the letter is written for."""
     return kin is not None and (kin["who"] or kin["whose"]).rstrip("s'") in other.group()
-
-
-def _considered(said: str, start: int) -> list[tuple[int, int, str]]:
-    """What a sentence only considers, up to where it goes on to what is."""
-    maybe = _IF.search(said)
-    if maybe is None:
-        return []
-    stops = [_IF_ENDS.search(said, maybe.end())]
-    whole = maybe.group().startswith(("if", "what if", "supp", "even if"))
-    if not whole or len(said.split()) > _LONG:
-        stops.append(_CLAUSE.search(said, maybe.end() + 3))
-    end = min((one.start() for one in stops if one), default=len(said))
-    return [(start + _begins(said, maybe), start + end, MAYBE)]
-
-
-_TIMES = re.compile(r"(?:some ?day|one day|eventually|later on|in (?:the )?future|next )")
-
-
-def _begins(said: str, maybe: re.Match[str]) -> int:
-    """Where a clause begins that is only considered: of "a shower, some day" before its noun."""
-    if not _TIMES.match(maybe.group()):
-        return maybe.start()
-    before = [one.end() for one in _CLAUSE.finditer(said, 0, maybe.start())]
-    at = before[-1] if before else 0
-    if at and not said[at : maybe.start()].strip():
-        at = before[-2] if len(before) > 1 else 0
-    return at
 
 
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:

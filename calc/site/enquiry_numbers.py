@@ -20,17 +20,17 @@ _WORDS = (
     rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
-    rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?"
-    rf"|(?:a )?quarter(?: of an?)?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+    rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
 )
 _FIGURES = (
-    r"(?:\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
-    r"|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
+    r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
+    r"|\d{1,2}'\d{3}(?![\d'\"])|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
-_WATER = r"(?: of)? ?(?:head|water(?! level| line| table| tank| is| was)|h2o)\b"
+_WATER = r"(?: of ?(?:head|water(?! level| line| table| tank| is| was)|h2o)| ?(?:head|h2o|water(?= ?(?:column|gauge|pressure|head|[,.;)\n]|$))))\b"
 _PER = r"(?: ?/ ?| per | an? | each | every |per )"
 _GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
 _M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
@@ -45,17 +45,18 @@ _DEFINED = (
     ("pressure", "kgf/cm²", r"kg/cm2\b"),
     ("flow", "gpm", rf"{_GAL} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
                     rf"(?:(?:us )?g\.?p\.?m\.?\b|{_GAL}{_PER}{_MIN})"),
+    ("flow", "qt gpm", rf"(?:quarts?|qts?){_PER}{_MIN}"),
     ("flow", "L/min", rf"{_L} (?:in|every|each|by|on|for|at) (?:(?:a|one|1|the|each) )?{_MIN}|"
                       rf"(?:l\.?p\.?m\b|{_L}{_PER}{_MIN}|l/m\b)"),
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
-    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:in|by|on|at) (?:an|one|1|the) {_H}|lph\b|{_L}{_PER}{_H})"),
+    ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:by|(?:in|by|on|at) (?:an|one|1|the)) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
-    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_GAL}{_PER}(?:person|head|capita)\b|"
+    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_GAL}{_PER}(?:person|head|capita)\b|"
                          rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?{_PER}{_DAY}|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
+    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
                        rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
     ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
-    ("daily", "L/day", rf"(?:lpd\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
+    ("daily", "L/day", rf"(?:lpd\b|{_L} the day\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),
     ("area", "acre", r"acres?\b"), ("area", "ha", r"(?:ha|hectares?|hectars?)\b"),
     ("area", "m²", r"(?:m2|sqm|sq\.? ?m(?:et(?:re|er)s?|trs?)?|square met(?:re|er)s?|m\^2)\b"),
@@ -75,7 +76,7 @@ _DEFINED = (
     ("length", "mi", r"miles?\b"), ("length", "yd", r"(?:yards?|yds?)\b"),
     ("length", "m", r"(?:met(?:re|er)s?|mters?|metr?es|mtrs?|m)\b(?![²³/]|2|3)"),
     ("length", "ft", r"(?:ft|feet|foot(?![ -]?valve)|foots|feets|fet)\b|'(?![\w'])"),
-    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue)[a-z])|in\b(?! the| a | my| our| total| all| and| about| winter| summer"
+    ("length", "in", r"(?:inch(?:es)?|zoll|pouces?|pulgadas?|inchs|in\b\.(?! (?!sch|poly|pvc|cpvc|pipe|pex|copper|hdpe|mdpe|black|steel|dia|galv|line|hose|pe\b|plastic|blue|well|bore|casing|suction|inside|outside|id\b|od\b)[a-z])|in\b(?! the| a | my| our| height| elevation| level| depth| total| all| and| about| winter| summer"
                      r"| series| parallel| case| each| \d)|\"|''(?!'))"),
     ("time", "s", r"(?:s|secs?|seconds?)\b"), ("time", "min", r"(?:mins?|minutes?)\b"),
     ("time", "h", r"(?:h|hrs?|hours?)\b"), ("time", "days", r"days?\b"),
@@ -96,13 +97,14 @@ _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
 )
 _AND_HALF = re.compile(
-    r"(?<![\w-])(?:an?|one) (?P<u>mile|kilomet(?:re|er)|acre|hectare)(?: and an? (?P<h>half|quarter))?\b(?! an? (?:hour|minute))"
+    r"(?<![\w-])(?:an?|one) (?P<u>mile|kilomet(?:re|er)|acre|hectare|hour(?= (?:a|per|each|every) day\b| daily\b))(?: and an? (?P<h>half|quarter))?\b(?! an? (?:hour|minute))"
 )
 _WHOLE_UNITS = {
     "m": ("length", "mi"),
     "k": ("length", "km"),
     "a": ("area", "acre"),
     "h": ("area", "ha"),
+    "hr": ("time", "h"),
 }
 _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
@@ -116,7 +118,7 @@ _ABOUT = re.compile(
     r"|just (?:under|over)|at least|up to|~|≈|like|close to|a good|or so|somewhere)\s*$"
 )
 _PAIR = re.compile(
-    r"(?<![\w./,¤-])(\d{1,3}(?:\.\d)?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:\.\d)?)(?!\d|/|\.\d|\s?(?:mm|in\b|\"|'))\s*-?"
+    r"(?<![\w./,¤-])(\d{1,3}(?:[.,]\d(?!\d))?)\s?(?:/|-|–|to)\s?(\d{1,3}(?:[.,]\d(?!\d))?)(?!\d|/|[.,]\d|\s?(?:mm|in\b|\"|'))\s*-?"
     r"(psi|bars?|kpa|lbs?)?\b"
 )
 
@@ -132,8 +134,8 @@ def value(text: str, decimal_comma: bool = False) -> tuple[float, tuple[float, .
     text = text.lstrip("-").strip()
     if text[:1].isalpha():
         return _spoken(text), ()
-    times = 1000.0 if text.endswith("k") else 1.0
-    number, maybe = _written(text.rstrip("k"), decimal_comma)
+    times = 1000.0 if text.endswith(("k", "thousand")) else 100.0 if "hundred" in text else 1.0
+    number, maybe = _written(re.sub(r"k$| (?:hundred|thousand)$", "", text), decimal_comma)
     return sign * number * times, tuple(sign * other * times for other in maybe)
 
 
@@ -149,7 +151,7 @@ def _written(text: str, decimal_comma: bool) -> tuple[float, tuple[float, ...]]:
     if mixed:
         bottom = float(mixed[3]) or 1.0
         return float(mixed[1] or 0) + float(mixed[2]) / bottom, ()
-    text = text.replace(" ", "")
+    text = text.replace(" ", "").replace("'", "")
     if re.fullmatch(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?", text):
         plain = float(text.replace(",", ""))
         if text.startswith("0,"):
@@ -235,7 +237,7 @@ def tokens(low: str) -> list[Token]:
             at = alone.end()
             continue
         if whole and (one is None or whole.start() <= one.start()):
-            kind, unit = _WHOLE_UNITS[whole["u"][0]]
+            kind, unit = _WHOLE_UNITS["hr" if whole["u"] == "hour" else whole["u"][0]]
             size = 1 + {"half": 0.5, "quarter": 0.25}.get(whole["h"] or "", 0.0)
             found.append(Token(kind, size, size, unit, whole.start(), whole.end()))
             at = whole.end()
@@ -278,6 +280,8 @@ def _tail(low: str, token: Token) -> None:
     if token.unit.startswith("imp gp"):
         token.unit = "L/min" if token.unit == "imp gpm" else "L/h"
         token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
+    if token.unit == "qt gpm":
+        token.unit, token.low, token.high = "gpm", token.low / 4, token.high / 4
     if token.unit in {"gph", "gpm"} and re.compile(r"[ ,]*\(?imperial\b").match(low, token.end):
         token.unit = "L/min" if token.unit == "gpm" else "L/h"
         token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
@@ -366,7 +370,7 @@ def _large(first: float, high: float, said: str) -> float:
 
 
 _SPOKEN_PAIR = re.compile(
-    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
+    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bswitch(?:es)?(?: is| at| set(?: at| to)?|:)? (?P<e>[1-6]\d) (?P<f>[2-8]\d)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/))|\bbetween (?P<g>[1-6]\d) and (?P<h>[2-8]\d)(?= on the (?:gauge|dial)\b)|\b(?:on|at|is|switch) (?P<i>20|30|40|50) (?P<j>40|50|60|70)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/|mm|psi at))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
 )
 
 
@@ -374,18 +378,17 @@ def pairs(low: str) -> list[Token]:
     """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
     found = []
     for said in _SPOKEN_PAIR.finditer(low):
-        ends = [_spoken(said[one]) for one in ("a", "b") if said[one]]
-        ends = ends or [_spoken(said[one]) for one in ("c", "d")]
+        one, other = next(two for two in ("ab", "cd", "ef", "gh", "ij") if said[two[0]])
+        ends = [value(said[each])[0] for each in (one, other)]
         if ends[0] < ends[1]:
-            start = said.start("a" if said["a"] else "c")
-            found.append(
-                Token("pair", ends[0], ends[1], "psi", start, said.end("b" if said["a"] else "d"))
-            )
-    for pair in _PAIR.finditer(low):
-        first, second = float(pair[1]), float(pair[2])
+            pair = Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other))
+            pair.extra["spoken"] = 1.0
+            found.append(pair)
+    for match in _PAIR.finditer(low):
+        first, second = (float(match[one].replace(",", ".")) for one in (1, 2))
         if first < second:
-            unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(pair[3] or "psi", "psi")
-            small = second <= 10 and not pair[3]
-            found.append(Token("pair", first, second, "bar" if small else unit, pair.start(),
-                               pair.end()))  # fmt: skip
+            unit = {"bar": "bar", "bars": "bar", "kpa": "kPa"}.get(match[3] or "psi", "psi")
+            small = second <= 10 and not match[3]
+            found.append(Token("pair", first, second, "bar" if small else unit, match.start(),
+                               match.end()))  # fmt: skip
     return found

@@ -12,7 +12,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths)\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -20,12 +20,19 @@ _PEOPLE_IS = re.compile(
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|at home|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
 )
 
+_BRETHREN = re.compile(
+    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
+)
 _STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
 _WITH_STAFF = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders)(?:,| and| plus| &) $"
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
+)
+_SCHOOL = re.compile(r"\b(?:school|kindergarten|orphanage|nursery|cr[eè]che|day ?care)\b")
+_CHILDREN = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:school ?)?(?:children|kids|boys|girls|learners|orphans)\b(?! and)()"
 )
 _BEHIND = re.compile(
     rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
@@ -36,7 +43,7 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:(?:just|only) (?:the )?two of us|\bus two\b|\bthe pair of us\b|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and (?:her|him)\b(?! (?:dogs?|cats?|horses?|goats?))|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(
@@ -55,16 +62,16 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|two|three) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
-    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|mother|father|mum|mom|dad|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
+    rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|(?:(?:small|little|young|elderly|old|baby|teenage|new) )?(?:daughter|son|boy|girl|mother|father)|mother|father|mum|mom|dad|parents|grandparents|in-laws|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
     rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(
-    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
+    rf"{_TERM.pattern.replace('(?P<n>', '(?:')}(?: ?(?:,|and|&|\+|plus|with|, and|, plus|,? ?and also) ?(?:{_TERM.pattern.replace('(?P<n>', '(?:')}))+"
 )
 
 
@@ -83,10 +90,25 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    return [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    found = [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
+
+
+_FOR_EACH = re.compile(  # of one house, and nobody adds them up here
+    r"\b(?:each|every) (?:house|household|family|flat|cabin|unit|room|cottage|tent|pitch|apartment)\b[^.;\n]{0,18}$"
+)
 
 
 _WHOLE = (
+    re.compile(
+        rf"\b(?:only|just) (?:us|we) ({NUMBER})(?: of us)?(?= (?:use|drink|live|draw|are|have)\b)"
+    ),
+    re.compile(
+        rf"\bwe are {NUMBER},? (?:and |but )?(?:together )?with (?:my|our|the) [a-z]+(?:[ -]in[ -]law)? (?:we are )?({NUMBER})(?= ?(?:[.,;!\n]|$))"
+    ),
+    re.compile(
+        rf"\b(?:of us|people|persons|we are|we're|guests)\b[^.;\n]{{0,60}}\b(?:normally|usually|otherwise|mostly|most of the (?:time|year)|the rest of the (?:time|year)|day to day),? (?:it is |it's |we are |we're |there are |just |only )*({NUMBER})(?: of us)?(?= ?(?:[.,;!)\n]|$))"
+    ),
     re.compile(
         rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({NUMBER}) "
         r"(?:of us|people|persons|souls|heads|in all|in total|altogether)\b(?! (?:at|in) the (?:weekend|summer))"
@@ -98,6 +120,9 @@ _WHOLE = (
     re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
     re.compile(
         rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
+    ),
+    re.compile(
+        rf"\b(?:home|back|in|again|here),? so (?:we are |we're |now |it's )?({NUMBER})(?: of us)?(?= ?(?:[.;!\n]|$))"
     ),
     re.compile(
         rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
@@ -115,6 +140,16 @@ def _total(low: str) -> list[Counted]:
     return []
 
 
+def _amount(term: re.Match[str]) -> float:
+    """How many a term of a party is: a couple, and parents, are two."""
+    if term["n"] and term["n"] not in {"a", "an", "our"}:
+        return value(term["n"])[0]
+    return 2.0 if re.search(r"couple|parents$|oldies$|in-laws$", term.group()) else 1.0
+
+
+_I_WITH = re.compile(r"\bi (?:live|stay|am living|am)\b[^.;\n]{0,40}\bwith $")
+
+
 def _party(low: str) -> list[Counted]:
     """ "me, my wife and three kids", added up."""
     for match in _PARTY.finditer(low):
@@ -124,13 +159,16 @@ def _party(low: str) -> list[Counted]:
             r"[a-z]{2}", re.sub(r"\b(?:myself|me|i|and|also|plus|with)\b", "", match.group())
         ):
             continue  # "me, I" is one that speaks
-        terms = [one["n"] for one in _TERM.finditer(low, match.start(), match.end())]
-        total = sum(1.0 if not n or n in {"a", "an", "our"} else value(n)[0] for n in terms)
+        total = sum(_amount(one) for one in _TERM.finditer(low, match.start(), match.end()))
+        total += bool(_I_WITH.search(low, max(0, match.start() - 60), match.start()))
         if total == int(total):
             return [Counted("use.people", total, match.start(), match.end())]
     return []
 
 
+_PLUS = re.compile(
+    rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
+)
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
@@ -140,11 +178,12 @@ _HOMES = re.compile(
 def _numbered(low: str) -> list[Counted]:
     """ "a family of four", "5 people", "People: 4-6"; guests count where no others are told."""
     found: list[Counted] = []
-    for pattern in (_FAMILY, _OF_US, _PEOPLE_IS, _WE_ARE, _BEHIND):
+    school = (_CHILDREN,) if _SCHOOL.search(low) else ()
+    for pattern in (_FAMILY, _OF_US, _BRETHREN, _PEOPLE_IS, _WE_ARE, _BEHIND, *school):
         for match in pattern.finditer(low):
             number = value(next((one for one in match.groups() if one), ""))[0]
-            several = pattern not in {_WE_ARE, _BEHIND} and match.lastindex and match.lastindex > 1
-            ranged = match[2] if several else None
+            one = pattern in {_WE_ARE, _BEHIND, _CHILDREN}
+            ranged = match[2] if not one and (match.lastindex or 0) > 1 else None
             high = value(ranged)[0] if ranged else number
             more = None if ranged else _SOMETIMES.match(low, match.end())
             high = value(more[1])[0] if more else high
@@ -157,6 +196,10 @@ def _numbered(low: str) -> list[Counted]:
             more_of = _WITH_STAFF.search(before) if _STAFF.search(match.group()) else None
             if more_of:
                 number, high = number + value(more_of[1])[0], high + value(more_of[1])[0]
+            plus = _PLUS.match(low, match.end()) if pattern is _OF_US else None
+            if plus:
+                extra = sum(_amount(one) for one in _TERM.finditer(low, *plus.span("who")))
+                number, high = number + extra, high + extra
             if _OTHERS.search(before) or _DID.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):
@@ -164,10 +207,13 @@ def _numbered(low: str) -> list[Counted]:
                 if homes is None:
                     continue
                 number, high = number * value(homes[1])[0], high * value(homes[1])[0]
+            if more_of:
+                found = [one for one in found if one.end < match.start() - 12]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
-                span = match.span()
-                found.append(Counted("use.people", number, *span, False, guests, high))
+                found.append(
+                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
+                )
     return found
 
 

@@ -16,7 +16,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pe", "PE", r"\b(?:poly\w*|pe|plastic) hose\b"),
     ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
-    ("pe", "PE", r"\b(?:poly(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
+    ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
     ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
     ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
@@ -34,6 +34,9 @@ _KINDS = {  # by material and unit, the kinds that may be meant, the usual one f
     ("steel", "in"): ("steel",), ("steel", "mm"): ("steel-en",), ("hose", "in"): ("hose",),
     ("layflat", "mm"): ("layflat",), ("layflat", "in"): ("layflat",),
 }  # fmt: skip
+_BUT_IS = re.compile(
+    r"[ ,]*(?:\w+ ){0,2}\w+ (?:i (?:thought|said|wrote)|we (?:thought|said)|no|sorry|i mean|rather)\b[, ]*(?:no |sorry |wait |but |now )*(?:it's|it is|it was|actually|really)?(?= (?:pvc|poly|pe\b|pex|copper|steel|galv|hdpe))"
+)
 _PIPE = re.compile(
     r"\b(?:pipe|pipes|piping|line|tube|tubing|hose|main|pipeline|plumbing|mainline)\b"
 )
@@ -41,9 +44,13 @@ _SAYS_CLASS = re.compile(
     r"\bs(?:i)?dr ?-?(\d+(?:\.\d)?)|\bpn ?-?(\d+)|\b(?:sch(?:ed(?:ule)?)?\.? ?)(40|80)|\bdr ?-?(\d+)"
 )
 _SCHEDULES = {40, 80}
-_BARE_ENDS = re.compile(
-    r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down)\b)"
+_AND_THEN = re.compile(
+    r" [a-z]+(?: [a-z]+){0,2} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)"
 )
+_BARE_ENDS = re.compile(
+    r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down|buried|laid|underground|along|between|over)\b)"
+)
+_FROM = re.compile(r"\b(?:from|to|between|out of) (?:the|our|my|a)\b")
 _BORE = re.compile(r"\b(?:well|casing|bore ?hole|bore|drill(?:ed)?|diameter well|hole|wide)\b")
 
 
@@ -56,21 +63,27 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
     material, start, end = _material(low, token, before, after)
-    if token.kind == "bare" and start < token.start and _counts_else(token, after):
+    if token.kind == "bare" and start < token.start and _counts_else(token, after, material):
         return None
     named = _PIPE.search(after[:32]) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
-    sucks = re.search(
-        r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$",
-        low[max(left, token.start - 70) : token.start],
-    )
+    sucks = _SUCKS.search(low[max(left, token.start - 70) : token.start])
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
+    if re.match(
+        r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))",
+        after,
+    ):
+        named = named or re.search("", after)
     if material == "" and not named:
         return None
-    if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(after[:30]):
+    if token.kind == "bare" and start == token.start and _AND_THEN.match(low[token.end : end + 45]):
+        return None  # "20 cows and one hose"
+    if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(
+        _FROM.split(after[:30])[0]
+    ):
         return None
-    if _NO_PIPE.match(after):
+    if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
@@ -81,15 +94,20 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     return Pipe(key, says, reason, start, end)
 
 
+_SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
+_MADE_OF = re.compile(
+    r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
+)
 _NO_PIPE = re.compile(
-    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
 )
 
 
-def _counts_else(token: Token, after: str) -> bool:
+def _counts_else(token: Token, after: str, material: str) -> bool:
     """Whether a bare number behind a material is of another thing: "sch 40 PVC, 3 people"."""
-    return token.low in {1, 2, 3, 4} | _SCHEDULES or not _BARE_ENDS.match(after)
+    schedules = _SCHEDULES if material.startswith("pvc") else set()
+    return token.low in {1, 2, 3, 4} | schedules or not _BARE_ENDS.match(after)
 
 
 def _number(number: float) -> str:
@@ -116,10 +134,13 @@ def _size(token: Token) -> tuple[float, str] | None:
 def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int, int]:
     """(material, start, end) of the words; "" where none stands beside the size."""
     best: tuple[int, str, int, int] | None = None
+    mended = _BUT_IS.match(after)
+    if mended:  # "PVC I thought but it's poly"
+        after = " " * mended.end() + after[mended.end() :]
     for key, _, pattern in _MATERIALS:
         found = pattern.search(after)
         if found and re.fullmatch(
-            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|line|diameter|dia\.?|in|medium|heavy|duty"
+            r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
             after[: found.start()],
@@ -136,7 +157,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()

@@ -16,18 +16,18 @@ _NOUNS = (
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
-    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole)\b")),
+    ("WELL", re.compile(r"\b(?:wells?|well ?heads?|bore ?holes?|bore|sand ?point|hole|(?:planned|proposed|drilling|best|chosen) (?:spot|site|location))\b")),
     ("SPRING", re.compile(r"\b(?:springs?|seep)\b(?! (?:time|clean|loaded))")),
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
-        r"|vines|olives|rooms|highest|pastures?|troughs|yard|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
+        r"|vines|olives|rooms|highest|pastures?|troughs|yards?|patch|planters?|plots?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
-    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
+    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water|pump|house|well|spring|creek)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
     r"(?P<rest>[^.;\n]{0,60})"
 )
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
@@ -38,7 +38,7 @@ _DOWNS = re.compile(
 
 # "from the house": a place that a sentence names, and does not tell of
 _OBJECT = re.compile(
-    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ )?"
+    r"\b(?:from|to|at|in|into|of|by|between|above|below|near|behind|beside|with|for|on|over|under|than) (?:(?:the|our|my|a|an|its|that|this) (?:(?!is\b|sits\b|stands\b|lies\b|and\b|but\b)[a-z]+ (?!behind\b|beside\b|near\b|above\b|below\b|at\b|in\b|on\b|of\b|to\b|from\b|by\b|over\b|under\b))?"
     r"(?!is\b|are\b|sits\b|stands\b|lies\b|and\b|but\b|which\b)[a-z]+\b|(?:house|cabin|pump|well|spring|creek|tank|garden|barn|stream|pond|cistern|home|river|borehole|pumphouse|cottage|wellhead|trough|lake)\b)"
 )
 
@@ -68,8 +68,10 @@ def between(left: str, right: str, whole_left: str, subject: str) -> Between:
     """left, whole_left: words before the number, back to the last number and to the sentence's
     beginning; right: after it; subject: of the sentence before."""
     found = _REL.match(right)
-    before = _antecedent(whole_left) or _subject(left) or _subject(whole_left)
-    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left):
+    before = (
+        _next_to(whole_left) or _antecedent(whole_left) or _subject(left) or _subject(whole_left)
+    )
+    if re.search(r"\b(?:hangs?|hung|hanging|lowered|suspended)\b", left[-45:]):
         before = "PUMP"
     if _ITS.match(whole_left):
         before = subject or before
@@ -103,6 +105,45 @@ _ONWARD = re.compile(
 )
 
 
+_CLOSE = re.compile(
+    r"(?:^|(?P<last>\b[a-z']+) )(?:the |our |my )?(?P<who>[a-z-]+) (?:is|sits|stands|lies|'s)(?: (?:about|roughly|only|some|maybe|around|just))* ?$"
+)
+_PREPOSITIONS = frozenset(
+    [
+        "above",
+        "below",
+        "over",
+        "under",
+        "from",
+        "to",
+        "of",
+        "at",
+        "near",
+        "behind",
+        "beside",
+        "by",
+        "in",
+        "on",
+        "between",
+        "with",
+        "for",
+        "and",
+        "that",
+        "which",
+        "than",
+    ]
+)
+
+
+def _next_to(whole_left: str) -> str:
+    """The place just before "is": of "spring is down the hill cabin is" the cabin."""
+    close = _CLOSE.search(whole_left[-50:])
+    if close is None or close["last"] in _PREPOSITIONS or not noun(close["who"]):
+        return ""
+    name = noun(f"{close['last'] or ''} {close['who']}", last=False)  # a pump shed is the pump's
+    return name if name in {"HOUSE", "SPRING", "CREEK"} else ""
+
+
 def _antecedent(whole_left: str) -> str:
     """What "that is" just before a number belongs to: the last place that was named."""
     onward = _ONWARD.search(whole_left[-120:])
@@ -133,17 +174,25 @@ def _subject(said: str) -> str:
     said = _OBJECT.sub(" ", said)
     clause = re.split(r"[,;:(]| and | but | so | then ", said)
     for part in reversed(clause):
-        verb = re.search(
-            r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b",
-            part,
-        )
-        if (
-            verb
-            and (name := noun(part[: verb.start()]))
-            and (name != "WATER" or "WATER" in _all(part))
-        ):
+        if name := _last_of(part):
             return name
         if name := noun(part):
+            return name
+    return ""
+
+
+_VERB = re.compile(
+    r"\b(?:is|are|sits?|stands?|stays?|lays?|lies|hangs?|was|have|has|'s|being|located)\b"
+)
+
+
+def _last_of(part: str) -> str:
+    """The noun before the last verb that has one: people who speak on end no sentence."""
+    verbs = list(_VERB.finditer(part))
+    begins = [0, *(one.end() for one in verbs)]
+    for begin, verb in reversed(list(zip(begins, verbs, strict=False))):
+        name = noun(part[begin : verb.start()])
+        if name and (name != "WATER" or "WATER" in _all(part)):
             return name
     return ""
 

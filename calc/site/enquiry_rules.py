@@ -15,6 +15,9 @@ from calc.site.enquiry_model import Context, Token
 
 _DRIP = re.compile(r"\b(?:drip|drippers?|emitters?|irrigat\w+)\b")
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?|drip ?lines?)\b")
+_AFTER = re.compile(
+    r"\b(?:after|within|took|takes|only|about every|every)(?: about| some| roughly)? $"
+)
 _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
 
 
@@ -31,6 +34,8 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
             near.before + near.after,
         )
         return {"store.days": 6} if dry else {}
+    if token.kind == "time" and _AFTER.search(near.left):
+        found.pop("store.hours", None)  # "after two hours of pumping"
     watering = "store.hours" in found and _DRIP.search(near.mail)
     if watering and not _FILLS.search(near.before + near.after):  # or of filling a tank
         only = _DRIPPERS.search(near.mail) and not _FILLS.search(near.mail)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 
 _LATITUDE = re.compile(
-    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b"
+    r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b|(?<![\w.,])(?P<c>\d{1,2}\.\d{1,4}) (?P<v>n|s)\b(?= ?[.,;)\n]|$)"
 )
 
 
@@ -15,12 +16,12 @@ def latitudes(low: str) -> list[tuple[float, int, int]]:
     """(degrees, start, end) of latitudes; south is negative."""
     found = []
     for match in _LATITUDE.finditer(low):
-        side = match["s"] or match["t"] or "n"
-        degrees = float((match["a"] or match["b"]).replace(",", "."))
+        side = match["s"] or match["t"] or match["v"] or "n"
+        degrees = float((match["a"] or match["b"] or match["c"]).replace(",", "."))
         found.append(
             (
                 -abs(degrees) if side.startswith("s") else degrees,
-                match.start("a" if match["a"] else "b"),
+                match.start("a" if match["a"] else "b" if match["b"] else "c"),
                 match.end(),
             )
         )
@@ -35,12 +36,42 @@ _GROWN = re.compile(
 )
 
 
+_OFF_BOTTOM = re.compile(
+    r" ?(?:off|above|from|over|clear of) (?:the |its )?bottom\b(?! (?:of the )?(?:hill|garden|field|slope|track))"
+)
+_ACROSS = re.compile(r" ?(?:across|wide|in diameter|diameter)\b(?! (?:the|our|a)\b)")
+
+
+def its_own(token: Token, near: Context, found: dict[str, float]) -> None:
+    """What a thing measures across, or hangs above a bottom, is no way and no height of water."""
+    if _ACROSS.match(near.right):
+        found.pop("way.length", None)
+        found.pop("way.climb", None)
+    if _OFF_BOTTOM.match(near.right):
+        token.extra["other"] = 1.0
+        for path in ("way.length", "way.climb", "water.level", "well.depth"):
+            found.pop(path, None)
+
+
+_ROOF = re.compile(r"\broof(?:'s)?\b(?: is| of| area| measures| has|,|:)* (?:about )?$")
+
+
+def is_roof(low: str, at: int) -> bool:
+    """Whether two sides are those of a roof."""
+    return bool(_ROOF.search(low[max(0, at - 30) : at]))
+
+
 def by_sides(low: str) -> list[tuple[float, str, int, int]]:
     """(area, unit, start, end) of beds told by their two sides."""
     found = []
     for match in _BY.finditer(low):
         unit = "m²" if match["u2"].startswith("m") else "ft²"
         around = low[max(0, match.start() - 45) : match.end() + 25]
+        roof = is_roof(low, match.start())
+        if roof and not match["n"]:
+            area = value(match["a"])[0] * value(match["b"])[0]
+            found.append((area, unit, match.start("a"), match.end()))
+            continue
         if not _GROWN.search(around) or re.search(
             r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
         ):

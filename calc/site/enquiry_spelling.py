@@ -70,7 +70,7 @@ _WORDS = {
     "conduct": "pipe", "conduit": "pipe", "electropump": "pump", "motorpump": "pump", "basin": "basin",
     "cubics": "m3", "cubic": "cubic", "quadrat": "square", "altura": "height", "bovines": "cattle", "ovines": "sheep", "caprines": "goats",
     "sheeps": "sheep", "hens": "hens", "accu": "battery", "accus": "batteries", "akku": "battery", "aljibe": "cistern",
-    "cisterne": "cistern", "reservoire": "reservoir", "wc's": "wcs", "metros": "metres", "litros": "litres", "metern": "metres",
+    "cisterne": "cistern", "cisterna": "cistern", "balsa": "reservoir", "goteros": "drippers", "gotero": "dripper", "goutteurs": "drippers", "autoclave": "pressure tank", "furo": "borehole", "pozo": "well", "pozzo": "well", "puits": "well", "brunnen": "well", "nascente": "spring", "manantial": "spring", "sorgente": "spring", "pression": "pressure", "reservoire": "reservoir", "wc's": "wcs", "metros": "metres", "litros": "litres", "metern": "metres",
     "aspiration": "suction", "feild": "field", "shauer": "shower", "shour": "shower", "chower": "shower", "desnivel": "difference of height", "dislevel": "difference of height", "mts": "m", "lagoon": "pond", "pomp": "pump", "pumb": "pump", "punp": "pump", "pumpe": "pump", "pompe": "pump", "pmp": "pump", "tanck": "tank", "tenk": "tank", "showre": "shower", "baried": "buried", "burred": "buried", "abve": "above", "wat": "watt", "wats": "watts", "gras": "grass", "trofs": "troughs", "hores": "horses", "heighter": "higher", "acer": "acre", "acers": "acres", "akre": "acre", "zons": "zones", "shud": "should", "wud": "would", "meteres": "metres", "watering": "watering", "kilometers": "km", "hight": "height", "higth": "height", "heigth": "height", "lenght": "length",
     "lenth": "length", "distanse": "distance", "diametre": "diameter", "diametr": "diameter", "sqare": "square", "squar": "square", "shalow": "shallow", "swith": "switch", "sqm": "m2", "nr": "nr",
 }  # fmt: skip
@@ -85,7 +85,7 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\bmachine for (?:the )?washing\b", "washing machine"), (r"\bi b c\b", "ibc"), (r"\bin (?:the same|one) time\b", "at the same time"), (r"[Øø⌀] ?", "diameter "), (r"\b(at|to|of|is|hung|about)(?=\d)", r"\1 "), (r"(\d)(?=(?:people|persons|ppl|showers?|sinks?|toilets?|hoses?|goats|hens|cows)\b)", r"\1 "),
     (r"\b(higher|lower|more|less|deeper|further|farther|longer|bigger|older) then\b", r"\1 than"), (r"\binch an a\b", "inch and a"),
     (r"\binch[ -]and[ -]a[ -](quarter|half)\b", r"inch and a \1"), (r"\b(nine|ten|eleven|twelve|[2-9]|two|three|four|five|six|seven|eight) foot (six|\d)(?= (?:above|below|higher|lower|up|down|over)\b)", r"\1 foot \2 inches"),
-    (r"\b(um|uh|erm|ehm) (?=\w)", ""),
+    (r"\b(um|uh|erm|ehm) (?=\w)", ""), (r"\bcontactor(?= (?:is |set )*\d)", "pressure switch"), (r"\b(tank|vessel) of press(?:ion|ure)\b", r"pressure \1"), (r"\b(?:a )?(foot|metre|meter)(?= apart\b)(?<!\d foot)(?<!\d metre)(?<!\d meter)(?<!half a foot)(?<!half a metre)", r"1 \1"),
     (r"\bto gether\b", "together"), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip

@@ -6,16 +6,17 @@ from __future__ import annotations
 import re
 
 GENERAL, MEANT, WISHED = "of places in general", "only planned, and not done", "only wished"
+ELSEWHERE = "of another place, for another letter"
 
 _BOOKS = re.compile(
     r"\b(?:(?:text|hand|guide|year)?books?|brochures?|leaflets?|magazines?|internet|web ?pages?|websites?|online|rules? of thumb|studies|study|statistics|wikipedia)\b"
-    r"|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
+    r"|\b(?:each|every) (?:household|house|family) (?:may|can|is allowed|gets|has a right)\b|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s?(?: (?:of|for|to) (?:the|my|our|this) \w+)? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
     r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|shower|european|american)\b"
-    r"|\b(?<!per )(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|person|goat|hen|horse|sheep|human|adult|man) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
-    r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
+    r"|\b(?<!per )(?:(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|goat|hen|horse|sheep|human)|(?:an?|one) (?:\w+ )?(?:person|adult|man)) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
+    r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|(?<!as )(?<!like )(?<!how )\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
 )
 _MEANT = re.compile(
-    r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
+    r"\b(?:(?:the|our|my|first|original|initial|old) (?:plan|idea|intention|thought) was|(?:first|old|early|earlier|original) (?:draft|sketch|plan|drawing|design|layout|idea)s?\b|(?:originally|first|once) (?:was |were )?(?:planned|built|meant|designed|sized|intended|laid out) for\b|(?:had|was|were) (?:once |first |originally )?(?:planned|intended|meant|going|supposed|hoping) to\b|had (?:planned|wanted|meant|hoped)\b"
     r"|(?:almost|nearly) (?:bought|put|drilled|dug|laid|went|chose)|\b(?:architect|engineer|designer|surveyor)s? (?:drew|draws|has drawn|had drawn|proposes?|proposed|sketched|foresees?)\b|\bon the drawings?\b|\b(?:figure|number|value|estimate|reading)\b[^.;\n]{0,40}\b(?:was|is|were) (?:nonsense|rubbish|made up|a guess|wrong(?! ?:))|(?:cancelled|dropped|abandoned|gave up) (?:the|that|this|our) (?:plan|idea|project))"
 )
 _WISHED = re.compile(
@@ -36,6 +37,9 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
         r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
     ),
 )
+_APART = re.compile(
+    r"\b(?:another|a different|a separate|some other) (?:time|letter|mail|e-?mail|message|story)\b|\bleave (?:that|it) (?:aside|out|for (?:now|later))\b|\b(?:is|are) not what (?:this|i|we|my)\b|\bnot (?:the )?(?:subject|point) (?:of this|here)\b"
+)
 _VERSION = re.compile(
     r"^\s*(?:a |an |or (?:a |an )?|maybe (?:a |an )?)?(?P<what>\d[^?.]{0,25}\b(?:version|pump|model|pipe|tank|one|line|hose|system))\?\s*$"
 )
@@ -47,14 +51,14 @@ _GOES_ON = re.compile(
     r"\b(?:but|whereas|while|though|yet|however|now|today)\b[^.\n]{0,14}\b(?:ours?|we|my|mine|i|us|it|the|there)\b|[,;-] ?(?:ours|mine|we|our|my)\b|\b(?:now|today|nowadays|these days|at present|currently)\b"
 )
 _MACHINE = re.compile(
-    r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
+    r"\b(?:mower|tractor|car|cars|truck|lorry|fence|fencing|energi[sz]er|gate|boat|camper|caravan|motorhome|van|quad|(?:e-?)?bike|scooter|radio|laptop|phone|torch|lamps?|(?<!of the )(?<!of )(?<!the sun)(?<!sun)lights?|lighting|freezer|fridge|camera|weather station|alarm|router|shaver|drill|chain ?saw|wheelchair|pool|pond aerator|aquarium|sauna|bee ?hives?)(?:'s)?\b"
 )
 
 
 def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
     """Spans of a sentence that tell of no place, or of one that is no more; ``start`` is where it
     begins in the letter."""
-    found = []
+    found = [(start, start + len(said), ELSEWHERE)] if _APART.search(said) else []
     for why, pattern in ((GENERAL, _BOOKS), (MEANT, _MEANT), (WISHED, _WISHED)):
         match = pattern.search(said)
         if match is None:
@@ -82,9 +86,8 @@ _ELSEWHERE = re.compile(
 
 def at_home(low: str, said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence of the home of somebody whose letter is of another place."""
-    if not _ELSEWHERE.search(low):
-        return []
-    return [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
+    found = [(start + one.start(), start + one.end()) for one in _HOME.finditer(said)]
+    return found if found and _ELSEWHERE.search(low) else []
 
 
 def long_ago(said: str) -> re.Match[str] | None:
@@ -98,6 +101,35 @@ def of_a_machine(low: str, start: int) -> bool:
     said = re.split(r"[.;?!\n]", low[begin:], maxsplit=1)[0]
     return bool(_MACHINE.search(said)) and not re.search(r"\b(?:pumps?|bank|inverter)\b", said)
 
+
+# What is taken back afterwards ------------------------------------------------------------------
+
+_THAT_WAS = re.compile(
+    r"\bbut (?:at|on|for) (?:the|my|our) (?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt)s?'s?\b(?= ?[.,;\n]|$)|\b(?:that|those|these figures|the figures|which) (?:was|were|is|are)(?: for| of| from| actually| really)* (?:the|my|our|his|her) (?:\w+ )?(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|in-?law|father|mother|parent|dad|mum|mom|colleague|grandfather|son|daughter|folk)(?:[ -]in[ -]law)?s?'?s?\b(?! (?:idea|guess|estimate|measure))(?![^.;\n]{0,30}\b(?:before|until|now)\b)"
+)
+_FORGET = re.compile(
+    r"\b(?:forget|ignore|skip|disregard|never ?mind|scrap) (?:about )?(?:that|it|those|this|them)(?: one| bit| part| lot)?(?= ?[,.;:)!\n]|$| (?:please|it is|it's|we|i)\b)"
+)
+
+
+def taken_back(low: str, sentences: tuple[tuple[int, int], ...]) -> list[tuple[int, int]]:
+    """Spans of what the next words take back: "a 90 ft well, that was my dad's", "forget that"."""
+    found = []
+    for index, (start, end) in enumerate(sentences):
+        hit = _THAT_WAS.search(low, start, end) or _FORGET.search(low, start, end)
+        if hit is None:
+            continue
+        opened = low.rfind("(", start, hit.start())
+        if opened >= 0 and ")" not in low[opened : hit.start()]:
+            found.append((opened, hit.end()))
+        elif any(sign.isdigit() for sign in low[start : hit.start()]):
+            found.append((start, hit.end()))
+        elif index and hit.start() - start < _SHORT:
+            found.append((sentences[index - 1][0], hit.end()))
+    return found
+
+
+_SHORT = 30  # characters up to which a sentence speaks of the one before; our choice
 
 # What is asked for --------------------------------------------------------------------------------
 

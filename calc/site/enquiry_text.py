@@ -48,6 +48,10 @@ _SHORT = re.compile(
 _LEADERS = re.compile(
     r"\.{4,}|_{3,}|(?<= )\.{3}(?= )|(?<=\w) ?\|(?= )|(?<=[a-z]) {3,}(?=\S)"
 )  # between a label and its value
+_ANSWERED = re.compile(  # "Distance? 340 m": a label, and what it is
+    r"((?:^|[.?!\n] ?)(?!is\b|are\b|was\b|will\b|would\b|can\b|could\b|do\b|does\b|did\b|how\b(?! many)|what\b|why\b|should\b|which\b|or\b|and\b|have\b|has\b|if\b|who\b|any\b|enough\b|maybe\b|perhaps\b|need\b)"
+    r"[a-z][a-z' /]{2,28})\?(?= (?:about |around |roughly |maybe |ca\.? |some )?(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|none|yes|no)\b))"
+)
 _END = re.compile(r"[.!?]+[\"')\]]*(?=\s|$)|\n[ \n]*\n|[\n;]")
 _LIST = re.compile(r"\s*(?:[-*•·]|\d{1,2}[.)]\s|\(?[a-h]\)|[\w /]{2,30}[:=])")
 _WRAPPED = 50  # characters from which on a line is one that was broken, and goes on; our choice
@@ -112,7 +116,8 @@ def folded(text: str) -> str:
     """
     small = "".join(low if len(low := sign.lower()) == 1 else sign for sign in text)
     small = small.translate(_TABLE)
-    return _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
+    small = _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
+    return _ANSWERED.sub(r"\1:", small)
 
 
 def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:
@@ -132,6 +137,10 @@ def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:
     return tuple(found)
 
 
+_UNIT = re.compile(r"\d ?[wvlhm]\.$")
+_COUNTS = re.compile(
+    r" (?:\d+|one|two|three|four|five|six|seven|eight|ten) (?:of us|people|persons|adults?|kids|showers?|sinks?|toilets?|taps?|cows|goats|sheep|hens|horses|panels|guests|beds)\b"
+)
 _MATERIAL = re.compile(r" ?(?:PEX|C?PVC|[HLM]?D?PE|SDR|ID|OD|GI|ABS)\b")
 
 
@@ -140,6 +149,10 @@ def _ends(low: str, text: str, start: int, end: re.Match[str]) -> bool:
     if sign[0] == ".":
         after = text[end.end() : end.end() + 3].strip(" \n\"'(")[:1]
         short = _SHORT.search(low[max(start, end.start() - 8) : end.start() + 1])
+        if _COUNTS.match(low, end.end()) and _UNIT.search(
+            low, max(start, end.start() - 6), end.start() + 1
+        ):
+            return True  # "say 6 x 410 W. 3 of us"
         goes_on = after and (not after.isupper() or _MATERIAL.match(text, end.end()))
         return not (short and goes_on)
     if sign == "\n":

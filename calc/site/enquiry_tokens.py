@@ -18,6 +18,7 @@ _MINUTES_RIGHT = re.compile(
     r" ?(?:to (?:fill|empty|recover|refill|run)|before|later|on\b|off\b|(?:of|per) (?:running|pumping|hour|use)|and (?:then )?(?:it )?(?:stops?|shuts?|runs? dry)|a day|$|[.,;)])"
 )
 
+_SET = re.compile(r"\bpump\b[^.;\n]{0,40}\bset (?:at |to |for )?$")
 _USUAL = {(20, 40), (30, 50), (40, 60), (50, 70)}  # psi; common practice, no source
 
 _TIMES = re.compile(
@@ -25,7 +26,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
+    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(
@@ -38,6 +39,17 @@ _STANDS = re.compile(
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
 
+def _can_be(low: str, pair: Token) -> bool:
+    """Whether a switch can have two such pressures."""
+    if not 1.15 <= pair.high / max(pair.low, 0.1) <= 4:
+        return False
+    if re.search(r"pre-?charge[^,;.]*$", low[pair.start - 25 : pair.start]):
+        return False
+    if pair.unit == "psi" and not 10 <= pair.low <= 120:
+        return False
+    return not (pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5])
+
+
 def paired(low: str, numbers: list[Token]) -> None:
     """Pairs of pressures in the place of what their numbers were read as."""
     for pair in pairs(low):
@@ -47,26 +59,28 @@ def paired(low: str, numbers: list[Token]) -> None:
         ready = (
             re.search(r"switch|cut[ -]?(?:in|out)|pressure sw", around)
             or (unit and re.search(r"\bpump|pressure tank|press|cycl|set", around))
-            or ((pair.low, pair.high) in _USUAL and said.count("/") == 1)
+            or (
+                (pair.low, pair.high) in _USUAL
+                and (said.count("/") == 1 or _SET.search(low, 0, pair.start))
+            )
         )
-        if "/" not in said and not re.search(
-            r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+        spoken = "spoken" in pair.extra and re.search(
+            r"\bpump|pressure tank|bladder|\bjet\b|shower", around
+        )
+        ready = ready or spoken
+        if (
+            "/" not in said
+            and not spoken
+            and not re.search(
+                r"switch|cut[ -]?(?:in|out|s)|kicks|comes on|cycl|between|set\b", around
+            )
         ):
             continue
         small = pair.high <= 10 and not unit
         if small and (re.search(r"\d $", low[max(0, pair.start - 2) : pair.start]) or not re.search(
                 r"switch|cut[ -]?(?:in|out)", low[max(0, pair.start - 22) : pair.end + 18])):  # fmt: skip
             continue
-        ratio = pair.high / max(pair.low, 0.1)
-        if (
-            not ready
-            or not 1.15 <= ratio <= 4
-            or re.search(r"pre-?charge|precharge", low[pair.start - 25 : pair.start])
-        ):
-            continue
-        if pair.unit == "psi" and not 10 <= pair.low <= 120:
-            continue
-        if pair.unit == "bar" and "psi" in low[pair.end : pair.end + 5]:
+        if not ready or not _can_be(low, pair):
             continue
         inside = [one for one in numbers if one.start < pair.end and pair.start < one.end]
         if any(one.kind not in {"bare", "pressure", "time"} for one in inside):
@@ -78,13 +92,45 @@ def paired(low: str, numbers: list[Token]) -> None:
     numbers.sort(key=lambda one: one.start)
 
 
+_OF_IT = re.compile(r" of (?:it|that|this|which)\b")
+
+
+def parts(low: str, numbers: list[Token]) -> None:
+    """ "2,200 gallons, 500 of it for fire": a part has the unit of its whole."""
+    for whole, part in zip(numbers, numbers[1:], strict=False):
+        near = part.start - whole.end < 60 and "\n\n" not in low[whole.end : part.start]
+        less = part.kind == "bare" and whole.kind == "volume" and part.low < whole.low
+        if near and less and _OF_IT.match(low, part.end):
+            part.kind, part.unit = whole.kind, whole.unit
+
+
+_OURS = re.compile(
+    r"\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
+)
+_STOP = re.compile(r" ?(?:[.,;!\n]|$|in \w+|at (?:best|most|worst))")
+
+
+def likewise(low: str, numbers: list[Token]) -> None:
+    """ "his gives 20 L/min, ours 8", "he wrote 12 gpm, I measured 7": a flow, too."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        near = second.start - first.end < 60 and "\n" not in low[first.end : second.start]
+        if near and first.kind == "flow" and second.kind == "bare" and first.low != second.low:
+            ours = _OURS.search(low[max(0, second.start - 40) : second.start])
+            if ours and _STOP.match(low, second.end):
+                second.kind, second.unit = first.kind, first.unit
+
+
 _SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
 
 
 def seasons(low: str, numbers: list[Token]) -> None:
     """ "9 gpm in spring and 4 in late summer": the second has the unit of the first."""
     for first, second in zip(numbers, numbers[1:], strict=False):
-        near = second.start - first.end < 40 and first.kind == "flow"
+        near = second.start - first.end < (60 if first.kind == "flow" else 40) and first.kind in {
+            "flow",
+            "length",
+        }
+        near = near and not _thin(first)
         unit = second.kind == "bare" or (
             second.unit == "in" and low[second.end - 2 : second.end] == "in"
         )
@@ -96,10 +142,11 @@ def seasons(low: str, numbers: list[Token]) -> None:
 
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
     """What is taken back at once is withdrawn; what follows stands in its place."""
+    _named(low, numbers)
     for at, second in enumerate(numbers[1:], 1):
         gap = low[numbers[at - 1].end : second.start]
-        first = _taken_back(low, numbers, at, gap)
-        if first is None or (second.kind == "bare" and second.unit):
+        first = None if "again" in second.extra else _taken_back(low, numbers, at, gap)
+        if first is None or first.why or (second.kind == "bare" and second.unit):
             continue
         if second.kind == "bare" and not _STANDS.match(low, second.end):
             continue
@@ -108,6 +155,69 @@ def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
         first.why = noise.WITHDRAWN
         second.extra["as"] = first.extra.get("as", first.start)
         second.extra["as_end"] = first.extra.get("as_end", first.end)
+
+
+_NOT = re.compile(r" ?[a-z']{0,9},? ?(?:\(?not|instead of|rather than|and not|nicht) (?:the )?$")
+
+
+def _named(low: str, numbers: list[Token]) -> None:
+    """ "sorry, 18 not 15": what is negated by its number is corrected, however far back it stands."""
+    for second, denied in zip(numbers, numbers[1:], strict=False):
+        if not _NOT.fullmatch(low[second.end : denied.start]) or second.why:
+            continue
+        first = next(
+            (
+                one
+                for one in reversed(numbers)
+                if one.end <= second.start
+                and one.low == denied.low
+                and not one.why
+                and denied.kind in {"bare", one.kind}
+                and (second.kind in {"bare", one.kind} or one.kind == "bare")
+            ),
+            None,
+        )
+        if first is None or "as" in second.extra or first.kind == second.kind == "bare":
+            continue
+        if second.kind == "bare":
+            second.kind, second.unit = first.kind, first.unit
+        first.why, denied.why = noise.WITHDRAWN, noise.NEGATED
+        _stands_for(second, first)
+
+
+def _stands_for(second: Token, first: Token) -> None:
+    """The words round the first number tell what the second one is."""
+    second.extra["as"], second.extra["as_end"] = first.start, first.end
+    second.extra["again"] = 1.0
+
+
+_WAS = re.compile(
+    r"\b(?:was|were|could get|got|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
+)
+_IS_NOW = re.compile(
+    r"(?: when (?:we|i|they|it) [^.;,\d]{3,30})?[^.;\d]{0,18}(?:[,;.] ?(?:and |but )?| (?:and|but) (?:it )?)(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"
+    r"|[^.;\d]{0,14}[,;.]? ?(?:and |but |then |so )*(?:since then |now )?\b(?:i|we|he|they)(?:'ve| have|'d| had)? (?:since |now |just |then )?(?:lowered|raised|moved|pulled|dropped|extended|deepened|lengthened|shortened|changed) (?:it|that|this|them|the \w+) (?:up |down |out )?to (?:about )?$"
+    r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
+)
+
+
+def since(low: str, numbers: list[Token]) -> None:
+    """ "the water stood at 8 m, now it's at 14 m": of what was and what is, what is."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        alike = second.kind == first.kind and _thin(second) == _thin(first)
+        if first.why or second.why or not (alike or second.kind == "bare") or first.kind == "bare":
+            continue
+        gap = low[first.end : second.start]
+        if not _IS_NOW.fullmatch(gap) or not _WAS.search(
+            low, max(0, first.start - 70), first.start
+        ):
+            continue
+        if second.kind == "bare":
+            if not _STANDS.match(low, second.end):
+                continue
+            second.kind, second.unit = first.kind, first.unit
+        first.why = noise.PAST
+        _stands_for(second, first)
 
 
 _STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")

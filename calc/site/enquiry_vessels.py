@@ -36,7 +36,9 @@ _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 _DAILY = re.compile(
     r"\b(?:daily|per day|each day|every day|a (?:peak |hot |busy )?(?:summer )?day|day)\b[^.;¤\d]{0,25}\b(?:needs?|uses?|use|takes?|consumes?|goes through|want)\b[^.;¤\d]{0,15}$"
 )
-_FIRE = re.compile(r" ?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b")
+_FIRE = re.compile(
+    r" ?(?:of (?:it|that|this|them) )?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b"
+)
 
 
 def volume(token: Token, near: Context) -> dict[str, float]:
@@ -64,7 +66,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|house|well|spring)\b)[^.;\n]){0,60}(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*(?:about )?$"
+    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)[^.;\n]){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
 )
 
 
@@ -91,7 +93,7 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
         rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
     )
-    if count and value(count[1])[0] in {2, 3, 4, 5, 6}:
+    if count and value(count[1])[0] in {2, 3, 4, 5, 6} and not _IN_ALL.match(near.right):
         token.extra["times"] = value(count[1])[0]
     if role == "small":
         return {"pressure_tank.volume": 5, "store.volume": 5}
@@ -141,6 +143,9 @@ _LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure ta
 _CYCLED = 330.0  # L, the largest pressure tank of a house, 86 gal; common practice, no source
 
 
+_IN_ALL = re.compile(
+    r"[ ,(]*(?:of \w+ )?(?:between them|in total|total|altogether|all told|combined|together|in all)\b"
+)
 _SEVERAL_TANKS = re.compile(
     rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels)(?: [a-z]+){{0,3}},? (?:of |each |at |with |holding )*(?:about )?$"
 )

@@ -12,22 +12,24 @@ from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
 
-ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|starts? (?:the |our )?pump|starts? it|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
+ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|(?:comes|kicks|clicks) back(?! (?:off|out|down))|starts? (?:the |our )?pump|starts? it|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down|of)|stops? it|stops? (?:the )?pump|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
 _ON_LEFT, _OFF_LEFT = (
     re.compile(rf"\b{ON}(?: pressure)?{FILL}"),
     re.compile(rf"\b(?:{OFF}(?: pressure)?|switch opens){FILL}"),
 )
 _ON_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:in|on)|on\b|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|comes on|turns on|goes on|kicks in))"
+    r" ?(?:cut[ -]?(?:in|on)|on\b(?! (?:the|its|my|our|a) )|start\b|kick[ -]?(?:in|on)|\(on\)|in\b(?! (?:it|the|our|my|with)\b)|when it (?:starts|restarts|comes on|comes back|turns on|goes on|kicks (?:back )?in|cuts in))"
 )
 _OFF_RIGHT = re.compile(
-    r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:stops|goes off|shuts|turns off|cuts out))"
+    r" ?(?:cut[ -]?(?:out|off)|off\b|stop\b|kick[ -]?(?:out|off)|\(off\)|out\b|when it (?:cuts off|stops|goes off|shuts|turns off|cuts out))"
 )
 _AIR = re.compile(
-    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,35}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|(?:the |my )?tank)(?: was| is)?|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
+    rf"(?:pre-?charge\b[^.;\n¤\d]{{0,45}}(?::|\bat\b|\bis\b|\bwas\b)|(?:checked|measured|tested) (?:the )?air\b[^.;\d¤]{{0,60}}?|(?:bladder|pressure tank) (?:has|up to|to)|pumped the (?:pressure )?tank(?: up)? to|pre-?charged?|pre charge|pre-?pressure|pre-?load(?:ed)?|air cushion|nitrogen|gas pressure|pumped (?:it |that |them )?(?:up )?to|charged? (?:is|at|to)|charge|\bair(?: is| at| set to| side| charge)?|bladder (?:at|is|charge)|prefill|pre-?fill|air(?: pressure)? (?:in|inside|of) the (?:vessel|bladder|pressure tank)|air[ -]charge|air pressure|air side|charged|air in (?:it|(?:the |my )?tank)(?: was| is)?|precharge pressure|pumped up with air)(?: (?:in the tank|of the tank|with air|pressure))?{FILL}"
 )
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
+_GAUGE = re.compile(r"\b(?:gauges?|manometers?|reads?|reading)\b")
+_OF_AIR = re.compile(r"\b(?:air|pre-?\w*charge\w*|tank|vessel|bladder|drained|empty|emptied)\b")
 _EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
 _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b)|(?:with|when) the pump off and the (?:water|tank) (?:drained|out|empty))"
@@ -48,19 +50,8 @@ _RATED = re.compile(
 _PARTS = re.compile(
     r"\b(?:pipes?|poly|hose|fittings?|filter|heater|boiler|line|joints?|valves?|housing|parts?)\b"
 )
-_BUCKET = re.compile(
-    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
-)
-_TIMED = re.compile(
-    rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
-)
-_CLOCKED = re.compile(
-    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
-)
-_SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
-_TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
-_SPRINGS = re.compile(
-    r"\b(?:spring|well|creek|source|overflow|seep|bore\w*|stream|pipe from the|intake|it fills|fills)\b"
+_SET_SWITCH = re.compile(
+    r"\b(?:set|turned|put|adjusted|raised) (?:the |our |my )?(?:pressure )?switch (?:up |back |down |higher )?(?:to|at) $"
 )
 
 
@@ -70,15 +61,18 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
     left, right = near.left[-110:], near.right
     if re.search(r"\b(?:tyres?|tires?) (?:is|are|has|have|takes?|at)\b", left):
         return {}
-    if _AIR.search(left) or _AIR_RIGHT.match(right):
+    gauge = _GAUGE.search(near.before[-70:]) and not _OF_AIR.search(near.before + right[:40])
+    if (_AIR.search(left) or _AIR_RIGHT.match(right)) and not gauge:
         hot = _EXPANSION.search(near.before[-90:]) and _HOT.search(near.mail)
         return {"hot.precharge" if hot else "pressure_tank.precharge": 8}
     if token.unit in {"m water", "ft water"}:
         return _head(token, near)
+    if _SET_SWITCH.search(left):  # which of its two ends?
+        return {"pump.cut_out": 5, "pump.cut_in": 5}
     on, off = _on_or_off(left, right)
     cycle = re.search(
         r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
-        near.before + near.after + near.subject,
+        near.before + near.after + near.subject.lower(),
     )
     if on and cycle:
         found["pump.cut_in"] = 6
@@ -90,7 +84,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         and not _AT_TAP.search(near.before + near.after)
         and not found
     ) and re.search(
-        r"pump|constant|control|speed|vfd|inverter|drive|system|set ?-?point|set pressure|pressure set",
+        r"pump|constant|control|speed|vfd|inverter|drive|system|booster|set ?-?point|set pressure|pressure set",
         near.before + near.after,
     ):
         found["pump.set"] = 6
@@ -159,13 +153,13 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
-        return {}
-    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
-    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
-        return {"pump.most_flow": 6}
+    pumped = _pumped(token, near)
+    if pumped is not None:
+        return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
+    if _UP_THERE.match(near.right):
+        return {}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
@@ -195,6 +189,29 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
+def _pumped(token: Token, near: Context) -> dict[str, float] | None:
+    """Of a pump, its curve, a tap or a test of a well; None where it is none of these."""
+    if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
+        return {}  # a point of a pump's curve
+    if _DREW.match(near.after) or _DRAWN.search(near.before):
+        return {"well.tested": 8}
+    if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
+        return {}
+    pumped = re.search(r"\b(?:pumps?|boosters?|label)\b", near.before + near.subject.lower())
+    if pumped and (_AT_PRESSURE.match(near.after) or _MOST.search(near.left)):
+        return {"pump.most_flow": 6}
+    return None
+
+
+_AT_HEAD = re.compile(
+    r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)"
+)
+_DREW = re.compile(
+    r",? (?:it|the level|the water|level|water)(?: level)? (?:drew|draws|dropped|drops|fell|went|goes|settled|pulled|came|sank|stood) (?:down|to|at)\b"
+)
+_DRAWN = re.compile(
+    r"\b(?:pumping(?: level)?|drew down|drawn down|dynamic(?: level)?|dwl|pwl)\b[^.;]{0,30}\d ?[a-z']+ (?:at|while pumping|with) $"
+)
 _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no source
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
 _AT_PRESSURE = re.compile(
@@ -204,7 +221,7 @@ _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
 )
 _NO_SOURCE = re.compile(  # what a pump is rated for, or must give
-    r"\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
+    r"\bmax(?:imum)?\.? (?:flow|output|delivery)\b[^.;]{0,12}$|\b(?:(?<!driller )rated|rating|name ?plate|label|must|has to|have to|should|need(?:s|ed)? to|ought to|required|demand|peak|wants?)\b[^.;\n]{0,25}$"
 )
 
 
@@ -226,8 +243,9 @@ def _pump_gives(token: Token, near: Context) -> bool:
 
 
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
+_UP_THERE = re.compile(r" ?(?:up|down|out) (?:there|here)\b")
 _AT_TAP_FLOW = re.compile(
-    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough)\b"
+    r" ?(?:at|in) (?:the |our |my )?(?:kitchen |bathroom |top |bath )?(?:tap|faucet|sink|shower|hose|kitchen|house|bathroom|barn|trough|top|far end|outlet)\b| ?(?:up|down|out) (?:there|here)\b| ?(?:upstairs|indoors|inside)\b"
 )
 _TAP_FLOW = re.compile(
     r"\bflow(?: \w+)? (?:at|in|from|out of) (?:the |our |my )?(?:\w+ )?(?:taps?|faucets?|sink|shower|hose|kitchen|house|bathroom|trough)\b[^.;]{0,12}$"
@@ -240,58 +258,30 @@ _USED = re.compile(
 )
 
 
-def buckets(low: str) -> list[tuple[Token, str]]:
-    """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
-    found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _TIMED, _CLOCKED):
-        for match in pattern.finditer(low):
-            fill = re.search(
-                r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
-                match["mid"],
-            )
-            seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
-            seconds += float(match.groupdict().get("more") or 0)
-            amount = value(match["v"])[0]
-            if (
-                not fill
-                or seconds <= 0
-                or amount <= 0
-                or any(one.start < match.end() and match.start() < one.end for one, _ in found)
-            ):
-                continue
-            unit = "gal" if match["u"].lstrip("us ").startswith("g") else "L"
-            rate = amount / seconds * 60
-            token = Token(
-                "flow", rate, rate, "gpm" if unit == "gal" else "L/min", match.start(), match.end()
-            )
-            begin = max(low.rfind(".", 0, match.start()), low.rfind("\n\n", 0, match.start()), 0)
-            line = low[
-                begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)
-            ]
-            source, tap = _SPRINGS.search(line), _TAPS.search(line)
-            found.append(
-                (
-                    token,
-                    "measured at a tap"
-                    if tap and not re.search(r"spring|well|creek|overflow|source", line)
-                    else ""
-                    if source or not tap
-                    else "",
-                )
-            )
-    return found
+_SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+_SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
+
+
+def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str, float]:
+    """A system's voltage that no word tells; that of one of several batteries is none."""
+    if _SOME.search(near.left[-10:]):
+        return {}
+    said = near.left[-12:] + near.right[:6]
+    known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
+    return {"power.voltage": 4} if known and not weights else weights
 
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b(?! and (?:in )?parallel)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:[a-z]+ )?(?:panels|modules)\b[^.;\n¤]{{0,30}}(?:\beach|\d ?w|watts?|wired|connected|them)\b[ ,]*(?:all |and |wired |connected )*in series\b(?!,? (?:of|and|or) )"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
@@ -306,7 +296,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("suction.bends", rf"\b(?:draws?|sucks?|pulls?)\b[^;\n]{{0,90}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
     ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?break[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b"),
     ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?pressure[ -]reduc(?:ing|tion) valves?\b"),
-    ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}pumps\b"),
+    ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}(?:pumps|units (?=(?:\w+ )?(?:in parallel|side by side)))\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
     ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
     ("suction.bends", rf"\bsuction\b[^.;\n]{{0,60}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
@@ -314,6 +304,17 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 ))  # fmt: skip
 
 
+_NEEDED = {
+    "power.strings": ("string", "parallel"),
+    "power.series": ("string", "series", "in each"),
+    "rain.dry_count": ("dry month",),
+    "pump.starts": ("start", "times", "cycles"),
+    "power.fail": ("days",),
+    "suction.bends": ("elbow", "bend"),
+    "fall.breaks": ("break", "reduc"),
+    "pump.count": ("pumps",),
+    "suction.foot_valves": ("foot",),
+}
 _ALLOWED = re.compile(
     r"\b(?:allow\w*|permit\w*|max\w*|at most|no more|not more|limit\w*|rated|sheet|manual|plate|says?|up to|good for)\b"
 )
@@ -328,6 +329,8 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
     """(path, number, start, end) of what is counted about panels, pumps, the suction."""
     found = []
     for path, pattern in _SERIES:
+        if not any(word in low for word in _NEEDED[path]):
+            continue  # looked for only where the letter has its word
         for match in pattern.finditer(low):
             if path == "suction.foot_valves" and negated(low, match.start()):
                 found.append((path, 0.0, *match.span()))
@@ -341,7 +344,7 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
             if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module", around):
                 continue
             if path.startswith("power") and re.search(
-                r"batter(?:y|ies)|cells",
+                r"(?<!no )batter(?:y|ies)\b(?!.*\b(?:panels?|modules?)\b)|cells",
                 low[
                     max(low.rfind(".", 0, match.start()), match.start() - 30, 0) : match.end() + 12
                 ],

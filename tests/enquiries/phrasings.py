@@ -4,6 +4,202 @@ A range is a pair. A sentence stands alone, so what it says must be decisive by 
 """
 
 SAID = (
+    ("use.people", "8", (
+        "On your form I'd put 6 people, sorry, it's 8 since the in-laws moved in.",
+        "We have 5 guests and 3 staff when full.",
+        "Six of us plus two lodgers.",
+        "Our school: 8 children, each taking 15 litres a day.",
+    )),
+    ("use.people", "3", (
+        "Two of us plus the mother-in-law.",
+        "I live in a yurt with my wife and the small daughter.",
+    )),
+    ("outlets.shower", "8", (
+        "We have 8 chalets. Every chalet has a shower, toilet and two basins.",
+        "Each room has a shower; there are 8 rooms.",
+    )),
+    ("outlets.sink", "1", (
+        "Two sinks, well, one really, the other drains.",
+        "There is one toilet, no shower yet, a kitchen sink and washing machine.",
+    )),
+    ("water.yield", "3 L/min", (
+        "Our spring was at 12 litres a minute in May and now gives 3.",
+        "The spring gave 10 L/min when we bought it, now it's 3.",
+        "I put a bucket under the spring last week: 6 litres in 120 seconds.",
+        "The contractor promised 5 L/min, measured were 3 L/min from the spring.",
+    )),
+    ("pump.dry_run", "no", ("Dry-run protection: none.",)),
+    ("pump.relief", "yes", ("The pump is a jet. Relief valve: yes.",)),
+    ("place.latitude", "54.2 °", ("Off-grid, 54.2 N.",)),
+    ("place.altitude", "1780 m", ("Alp in summer only, 1'780 m.",)),
+    ("way.pipe", "1 in poly", (
+        "Pipe's 1 inch, PVC I thought but it's poly.",
+        "My brother-in-law thinks 2 inch pipe is needed. I have 1 inch poly.",
+    )),
+    ("tank.volume", "3000 gal", (
+        "It goes to two steel tanks on the ridge, 3,000 gallons between them.",
+    )),
+    ("animals.cattle", "39", (
+        "We agist 9 horses and run 30 weaner cattle.",
+    )),
+    ("animals.cattle", "22", ("Steers, 22 head.",)),
+    ("well.depth", "84 m", (
+        "Data: one borehole, 84 m, yield 3 m³/h.",
+        "A submersible in a borehole of 84 m.",
+        "The well is 84 m to the bottom.",
+        "A borehole was made for us, and the paper of the contractor says 84 metres deep.",
+        "The hole is 84 m, lined with plastic.",
+        "The bottom of the well is at 84 m.",
+        "The borehole has 84 m, pump at 70 m.",
+    )),
+    ("well.tested", "8 gpm", (
+        "Static is 88 ft in our well and it pulls down to 120 ft at 8 gpm.",
+        "Casing 6 inch, static 72 ft, pumped 8 gpm for 4 hours and the level settled at 205 ft.",
+        "Borehole: static 21 m, pumping level 33 m at 8 gpm.",
+    )),
+    ("water.level", "-6 m", (
+        "The water of the well is at 4.5 m in spring but only 6 m down in August.",
+        "Water of the well is at 4 metres, maximum 6 in summer.",
+        "The well is 9 m deep and the water normally at 4 m, in August at 6.",
+        "The water in the well stands 6 m below the yard at worst.",
+    )),
+    ("water.level", "1.5 m", (
+        "Our spring is 1.5 m above the pump.",
+    )),
+    ("pump.height", "-52 m", (
+        "Bore pump 1.1 kW at 52 m, bore 60 m deep.",
+        "The pump is a good one. It hangs 52 m below ground.",
+    )),
+    ("pump.set", "3.2 bar", (
+        "The pump sits in the cellar. It is set to 3.2 bar.",
+        "The pump feeds the house and is adjusted to 3.2 bar.",
+    )),
+    ("pressure_tank.precharge", "2.8 bar", (
+        "The 35 litre vessel has 2.8 bar.",
+        "Tank membrane 100 litres with 2.8 bar.",
+        "A bladder tank, and I put 2.8 bar in.",
+    )),
+    ("pump.cut_in", "1.8 bar", (
+        "Vessel 24 l, switch 1,8 / 3,2 bar.",
+        "The pump shuts off at 3.2 bar, comes back at 1.8 bar.",
+    )),
+    ("tank.level", "12 m", (
+        "The pump fills a tank of 10 000 litres, 12 m above ground.",
+        "Elevated tank 20 m³, bottom is 12 m high.",
+    )),
+    ("store.inflow", "25 L/min", (
+        "A concrete tank, which gets 25 L/min from the town line.",
+        "The cistern receives 25 L/min day and night.",
+    )),
+    ("store.reserve", "500 gal", (
+        "The cistern is 2,200 gallons, I keep 500 of it for fire.",
+    )),
+    ("store.floor", "18 m²", (
+        "Floor of the cistern 18 m².",
+    )),
+    ("use.leak", "0.4 L/min", (
+        "At night with all taps closed the meter turns, I count 0.4 litre per minute.",
+    )),
+    ("use.each", "70 L/day", (
+        "Twelve brothers drink from the spring, 70 litres each daily.",
+        "We are 2 in family. Each drinks and washes 70 litres per day.",
+    )),
+    ("use.people", "5", (
+        "We are 4, with my mother 5.",
+        "Nine of us at Christmas, normally 5.",
+        "A couple with three kids rents it.",
+        "Me, my wife, my son and my parents live here.",
+        "The village has 400 people but only us five use this spring.",
+    )),
+    ("drip.zones", "4", (
+        "Drippers of 1.6 l/h, lines 60 m, 4 zones one after the other.",
+    )),
+    ("drip.least", "0.5 bar", (
+        "Drip lines, 0.5 bar is the least they need.",
+    )),
+    ("drip.fed", "middle", (
+        "The manifold of the drip lines is fed in the middle.",
+    )),
+    ("power.shade", "20 %", (
+        "Panels 400 W, and a walnut tree takes a fifth of the light.",
+        "Six panels, one fifth of the sun is lost in shade.",
+    )),
+    ("power.facing", "sw", (
+        "Six panels of 275 W, south-west, thirty degrees.",
+        "Array of 4 modules. Tilt 35°, facing south-west.",
+    )),
+    ("power.tilt", "30 °", (
+        "Six panels of 275 W, south, thirty degrees.",
+        "Panels tilt 30 to the south.",
+    )),
+    ("power.source", "sun", (
+        "System: 2 strings of 3 modules.",
+        "The pump runs straight from a single 200 W panel, no battery.",
+    )),
+    ("power.series", "4", (
+        "Array is 4 panels, all in one series string.",
+    )),
+    ("pump.diameter", "98 mm", (
+        "Submersible pump, outside diameter 98 mm.",
+    )),
+    ("pump.grade", "2B", (
+        "Plate of the pump: tolerance class 2B.",
+    )),
+    ("pump.least_flow", "6 L/min", (
+        "The pump wants at least 6 l/min for its cooling.",
+    )),
+    ("pipes.weakest", "6 bar", (
+        "Weakest part in the line is PN 6.",
+    )),
+    ("pipes.hottest", "50 °C", (
+        "The pipe of 63 mm PE lies in the sun and has 50 degrees.",
+    )),
+    ("pipes.held", "laid", (
+        "A hose 19 mm lying loose to the cabin.",
+    )),
+    ("rain.roof", "96 m²", (
+        "The roof of 12 x 8 m fills the cistern.",
+    )),
+    ("rain.dry_count", "5", (
+        "Rain from the roof only. Dry months are five, from May.",
+    )),
+    ("store.fills", "none", (
+        "The cistern is filled only by the rain of the roof.",
+    )),
+    ("store.fills", "always", (
+        "The spring gives 6 l/min which fills it day and night.",
+    )),
+    ("place.altitude", "1965 m", (
+        "Small hut, 1965 m, 12 beds.",
+    )),
+    ("water.yield", "15 L/min", (
+        "The spring fills a bucket of 20 litres in 80 seconds.",
+        "My neighbour's spring gives 40 L/min, ours gives 15.",
+    )),
+    ("animals.cattle", "25", (
+        "He has 25 young stock at the spring.",
+    )),
+    ("use.troughs", "2", (
+        "Two troughs, ball valve each.",
+    )),
+    ("outlets.sink", "4", (
+        "2 toilets 4 sinks washer.",
+    )),
+    ("way.climb", "9 m", (
+        "Up to the house 48 metres and 9 metres high.",
+        "Up to the roof floor are 9 m.",
+        "Highest tap 9 m over pump.",
+    )),
+    ("way.length", "48 m", (
+        "Up to the house 48 metres and 9 metres high.",
+        "Way to kitchen 48 m, 4 m higher.",
+    )),
+    ("suction.length", "60 ft", (
+        'Lake intake 60 ft of 1" line, pump in the shed.',
+    )),
+    ("beds.area", "0.5 acre", (
+        "A half acre of drip.",
+    )),
     ("way.length", "150 m", (
         "The house is 150 m from the well.",
         "It is 150 m from the pump to the house.",
@@ -151,7 +347,6 @@ SAID = (
         "There is a pump inside the cistern, under water.",
         "The well pump is a submersible.",
         "The pump sits at the bottom of the well.",
-        "A borehole pump brings it up.",
         "Our pump is submerged in the well.",
         "The pump is set at 30 m in the borehole.",
         "A deep well submersible feeds it.",
@@ -768,10 +963,267 @@ SAID = (
     ("suction.length", "4 m", (
         "Suction is 4 m of 40 mm hose.",
     )),
+    # the suction as what is spoken of; the first and the second pipe; depths and bottoms
+    ("suction.length", "8 m", (
+        "The suction is 1 inch pipe and about 8 m of it.",
+        "the suction is one inch poly about 8 m long with one foot valve",
+        "Suction 8 m of 75 mm, river 2.5 m under the pump. Delivery 900 m of 63 mm.",
+        "The intake pipe runs 8 m out into the lake.",
+        "The pump stands in a hut, with 8 m of 40 mm suction hose. From the hut it is 310 m to the house.",
+        "Suction lift about 4 m, suction run 8 m, delivery 85 m.",
+        "Pump sits above the creek, suction hose 2 in., 8 m long, one foot valve.",
+    )),
+    ("way.length", "380 m", (
+        "The dam is below the pump shed, suction is 50 mm poly 9 m long with a foot valve, then 380 m of 40 mm up to the quarters.",
+        "From the well it goes 380 m in 1 inch black poly to the house.",
+        "Bore 52 metres. 380 metres of 2 inch poly gets it there.",
+        "No pump, it just runs downhill: 380 m of 40 mm poly, laid on the ground.",
+        "Box to cabin 380 m, drop 38 m.",
+        "Distance? 380 m. Height? 22 m.",
+        "From wellhead to a 10 m3 tank it's 380 m.",
+        "The house is right next to it, say 380 m.",
+    )),
+    ("well.depth", "62 m", (
+        "There is a borehole. The neighbour's is 95 m deep. Ours is only 62 m according to the old paper.",
+        "Drilled well, 150 mm casing, 62 m according to the tag.",
+        "G'day, bore is 62 m, water sits at 30 m.",
+        "Old hand-dug well, 62 m to the bottom.",
+        "I dropped a tape: 31 m to water, 62 m to the bottom of the well.",
+        "We have two wells. The one in use: 62 m deep, static 32 m.",
+        "Bore no. 1: 62 m, SWL 24 m.",
+        "It has a borehole 62 m, pump installed at 50 m.",
+        "The tank is 3 m high. Sub pump at 50 m, well is 62.",
+    )),
+    ("water.level", "-14 m", (
+        "The bore is 52 m deep, water comes up to 14 m.",
+        "Well with 14 m water level, grid power.",
+        "Dug well, water down to 14 m in a dry fall.",
+        "Bore 45 m deep, water level lowest at 14 m.",
+        "The water in the well stood at 8 m in 2015, now it's at 14 m.",
+        "Water in the well is 9 m down. Sorry, 14 not 9.",
+    )),
+    ("pump.height", "-36 m", (
+        "Pump was set at 30 m in the well, I've lowered it to 36 m.",
+        "Our well pump was at 30 m; we put it back at 36 m.",
+        "Pump: submersible 0.75 kW at 36 m",
+    )),
+    ("well.tested", "6 gpm", (
+        "Well, static 41 ft. At 6 gpm it drew down to 63 ft and stayed there.",
+        "Well 165 ft deep, pumping level 56 ft at 6 gpm.",
+        "The driller tested our borehole: he pumped 6 gpm for 4 hours.",
+    )),
+    # heights of a run of speech, of a route, of what lies lower
+    ("way.climb", "40 ft", (
+        "spring is down the hill cabin is 40 ft above it 175 ft of pipe",
+        "House at the top, well at the bottom. 40 ft between the two in height and 410 ft of pipe.",
+        "Pump in the cellar. 40 ft of lift to the house, 1 in PVC.",
+        "Height from well to house: +40 ft",
+        "One hose to work 200 ft away and 40 ft up from the spring tank.",
+    )),
+    ("way.climb", "-30 m", (
+        "From dam to yards 500 m, 30 m lower.",
+        "Half a kilometre away and 30 m up is the spring.",
+        "I put 80 m of drop, turns out my phone was off: it's 30 m from the spring down to the house.",
+    )),
+    ("way.climb", "25 m", (
+        "House is 20 m above the well, 120 m away. Sorry 25 not 20.",
+        "Height difference? 25 m. Distance? 340 m.",
+    )),
+    ("tank.level", "24 m", (
+        "the tank is up the back 20 thousand litres 24 m higher than the bore",
+        "The tank is 30 m above the house and holds 5000 L. Oh, and it's 24 m, not 30.",
+        "To fill a 200 L drum 24 m above ground. Two goats drink from it.",
+    )),
+    ("tank.volume", "20000 L", (
+        "The tank is up the hill, 20 thousand litres, 24 m higher than the bore.",
+    )),
+    ("store.volume", "2 m³", (
+        "It is a spring catchment with a chamber, about 2 m3, and the pump stands outside it.",
+        "Spring water in a 2 m3 tank, pump stands next to the tank, the cottage is 28 m higher.",
+        "We keep a 2 m3 storage tank the booster draws from.",
+    )),
+    # pressures, flows and counts in few words
+    ("pump.cut_in", "20 psi", (
+        "A little jet pump with a tank on 20 40 and a weak shower.",
+        "Jet pump, the switch is 20 40.",
+        "Well pump, switch 20 on 40 off.",
+    )),
+    ("pump.cut_out", "58 psi", (
+        "The pressure goes between 38 and 58 on the gauge, then the pump starts over.",
+        "The pump is switched. I have seen the gauge at 58 when it cuts out.",
+    )),
+    ("pump.set", "3.5 bar", (
+        "Speed-controlled pump, 3.5 bar, right at the cistern.",
+        "A booster set at 3.5 bar feeds six flats.",
+    )),
+    ("pressure_tank.precharge", "38 psi", (
+        "Bladder tank, switch 40/60, precharge 38.",
+        "I checked the air charge with a bicycle gauge and it says 38 psi.",
+    )),
+    ("pump.most_flow", "15 L/min", (
+        "12V battery pump rated 15 L/min, 19 mm garden hose.",
+        "Pump is 12 volt, 15 L/min max, shuts off at 3 bar.",
+    )),
+    ("water.yield", "12 L/min", (
+        "I measured the spring with a bucket of 12 litres: it is full after one minute.",
+        "When we moved here the spring gave 20 L/min; these days it's 12.",
+        "The bore is 40 m deep. It'll give 12 L/min all day.",
+    )),
+    ("use.daily", "300 L/day", (
+        "There are two of us and 300 litres a day is plenty.",
+    )),
+    ("store.hours", "1 h", (
+        "I run the pump off a generator, an hour a day, into a tank up the bank.",
+    )),
+    ("outlets.sink", "2", (
+        "A bathroom with a shower, sink and toilet, then the kitchen sink.",
+        "Kitchen sink, bath sink, one shower, toilet, washer.",
+    )),
+    ("outlets.toilet", "4", (
+        "4 bathrooms (shower, basin and toilet in each).",
+    )),
+    ("animals.goats", "29", (
+        "26 ewes, 3 rams on the hill.",
+        "28 ewes plus a ram.",
+    )),
+    ("use.people", "2", (
+        "Is it the roof or us two?",
+        "The previous owners were a family of six; we are two.",
+    )),
+    ("pump.placement", "out", (
+        "The pump, a centrifugal thing from before our time, stands in a stone hut on the bank.",
+        "The water is under the pump, which stands on the cover.",
+        "Our pump is old. It sits in the cellar of the mill.",
+    )),
+    ("pump.present", "no", (
+        "Water comes down from a hill tank. No pump is planned.",
+    )),
+    ("pipes.held", "buried", (
+        "The pipe is PE 32 mm, and I will dig it in 60 cm deep.",
+        "Trench is dug, 1-1/4 inch poly going in it.",
+    )),
+    ("place.name", "Arvesk", (
+        "We live near Arvesk, up a track.",
+        "Building off grid outside Arvesk and trying to get the water right.",
+        "We have bought a small house near Arvesk, at 1610 m.",
+        "Hello from Arvesk. Our rain tank stands beside the house.",
+        "Dear Sirs, we are in Arvesk.",
+    )),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
 NOT_SAID = (
+    ("tank.level", (
+        "Which is better: a tank on the hill, 30 ft up, or a pressure tank in the shed?",
+        "Option 1 - a 5,000 L tank 20 m up the slope. Option 2 - a bladder tank. We have a well.",
+        "My husband would put a 500 gallon tank on the ridge, 80 ft up.",
+        "One idea is a tank 20 m up the hill, the other is a second pump.",
+        "Under discussion is a header tank 15 m above the house, not built.",
+        "Alternatively we might pump to a tank of 10,000 L on the hill 50 m up.",
+    )),
+    ("way.pipe", (
+        "Should we lay 50 mm PE or 63 mm PE instead?",
+        "My brother-in-law thinks 2 inch poly is needed.",
+        "Either an 1 1/4 inch poly line straight down or a 1 inch one along the road.",
+        "Two poly tunnels and two steel tanks are all there is.",
+    )),
+    ("power.panel", (
+        "I'd go solar: say 6 x 410 W.",
+        "If A, I thought 2 panels of 250 W.",
+        "The dealer quoted 8 panels of 400 W.",
+        "If we went solar, it would take 12 panels of 400 W.",
+        "I am leaning towards 8 panels of 400 W.",
+    )),
+    ("animals.cattle", (
+        "We'd like a barn, eight horses and two hydrants, 200 ft beyond the house.",
+        "We're planning to keep 5 horses up there.",
+        "The 60 head of yearlings drink from the dugout so don't count them for the well.",
+    )),
+    ("water.yield", (
+        "Under discussion is a borehole the contractor promised at 2 m3/h, not drilled.",
+        "The well is 60 m. Max flow 30 L/min, rated head 50 m.",
+        "The driller found 15 gpm, but at the neighbor's.",
+    )),
+    ("store.volume", (
+        "I've got two roads. One is to frack the well. The other is another cistern, say 1,600 gallons.",
+        "How about putting in a 5000 L cistern?",
+    )),
+    ("pump.placement", (
+        "The cistern is full, pump next to it.",
+        "Pump room note for your file.",
+        "Borehole pump gives 35 L/min at the yard.",
+    )),
+    ("pump.cut_in", (
+        "We run our pump from eight panels, 2 strings of 4 in series.",
+    )),
+    ("water.yield", (
+        "My realtor said the well was 12 gpm but that well is capped now.",
+        "The old 5 gpm test was for the dug well, ignore it.",
+        "I do not reach 30 l/min in the kitchen.",
+    )),
+    ("animals.cattle", (
+        'In your mail you wrote "assume 40 cows and 70 l/min" but that was for my brother.',
+    )),
+    ("water.kind", (
+        "The pond is no more used.",
+        "The toilet cistern leaks 10 litres an hour.",
+    )),
+    ("pump.placement", (
+        "A half horse jet pump came with the barn and I sold it.",
+        "Our pump is controlled by a float in the tank.",
+    )),
+    ("pressure_tank.precharge", (
+        "Gauge at the pump says 4 bar when it is off.",
+    )),
+    ("pump.set", (
+        "The relief valve is by the pump, it is set at 6 bar.",
+    )),
+    ("pump.cut_in", (
+        "I set the switch up to 60 psi now.",
+    )),
+    ("way.length", (
+        "The tank is round, 2.4 m across and 1.8 m high.",
+        "The submersible hangs at 48 m on a 32 mm poly riser, 4 m off the bottom.",
+        "The hole is 38 m, lined with plastic.",
+    )),
+    ("well.drop_pipe", (
+        "The submersible hangs at 48 m on a 32 mm poly riser, 4 m off the bottom.",
+    )),
+    ("way.pipe", (
+        "A tank on stilts feeds 20 beef cows and one hose.",
+        "My dad says the pipe is 2 inch, I think it's 1 1/4.",
+    )),
+    ("use.each", (
+        "For 20 head of cattle at 50 litres each per day.",
+    )),
+    ("use.people", (
+        "Originally planned for 50 guests.",
+    )),
+    ("power.panel", (
+        "At noon the panels make 900 W.",
+    )),
+    ("power.voltage", (
+        "Battery: 4 x 6 V golf cart.",
+    )),
+    ("outlets.washer", (
+        "2 toilets 4 sinks, no washer.",
+    )),
+    ("outlets.drip", (
+        "Drippers of 1.6 l/h, 4 zones one after the other.",
+    )),
+    ("well.depth", (
+        "Depth of the pond 3 m.",
+        "There is another well, 20 m deep, which we do not use.",
+    )),
+    ("tank.level", (
+        "We could raise the tank by 3 m.",
+    )),
+    ("beds.area", (
+        "The house 120 m2, drip in the garden.",
+    )),
+    ("hot.stored", (
+        "Solar heater, 45 degrees tilt.",
+    )),
     ("way.length", (
         "The pump is 3 m from the wall.", "The suction hose is 6 m long.", "The well is 60 m deep.", "We have 40 m of cable to the pump.",
         "The town is 12 km away.", "The fence is 200 m long.", "Our neighbour ran 300 m of pipe.",
@@ -1012,5 +1464,99 @@ NOT_SAID = (
     )),
     ("outlets.shower", (
         "On a good Sunday there are 25 showers within two hours.",
+    )),
+    # what a run of words, another's, another time's or another thing's seems to tell
+    ("way.length", (
+        "The suction is one inch poly about 40 feet long with one foot valve.",
+        "Old hand-dug well, 14 m to the bottom.",
+        "The ladder in the well is 6 m long.",
+        "The nearest mains is 600 m away.",
+        "The tank is 2.2 m high and 3 m across.",
+        "Our sub is set 5 m off the bottom of the well.",
+        "Tank to house: 8 m down.",
+        "When the well was drilled the static was 40 ft, today I measured 62 ft.",
+        "The height, 15 m, I took from a map, so maybe 18 m.",
+        "House at the top, well at the bottom. 46 ft between the two in height.",
+    )),
+    ("well.depth", (
+        "I will dig the pipe in 60 cm deep. The well is new.",
+        "From the well it goes 350 ft in 1 inch black poly to the house.",
+        "pump's a sub at 75 ft well is by the barn",
+        "The tank's 4,000 gallons, full it's 9 ft deep. The well is new.",
+        "The garden slopes 5 m from top to bottom.",
+        "Water depth in the well is 4 m.",
+        "I wrote about a 90 ft well, that was my dad's place. Mine is a spring.",
+        "A buddy with a 600 ft well runs ten panels.",
+        "This is for the place I lease, not my home place (home has a 500 ft well, forget that).",
+        "The upper farm has a well of 50 m and I will write about it another time.",
+    )),
+    ("way.climb", (
+        "Our supplier downstate runs the same pump with a 24 ft lift.",
+        "The pump shed is 2 m above the well head.",
+        "The bore is 52 metres water comes up to 14",
+        "Our old supply, for your info: a ram, 6 m fall.",
+    )),
+    ("pump.height", (
+        "The pump hangs 5 m above the bottom of the well.",
+        "We pump from the river to a tank, then it gravity feeds 8 m down to the house.",
+    )),
+    ("tank.level", (
+        "There's a hump in the line that's only 2 m below the tank.",
+        "The tote sits 20 m below the spring, filled by it.",
+    )),
+    ("water.level", (
+        "We lift the water to the tank and from there it falls 10 m to the house.",
+        "well 90 ft static 35 sub at 75",
+    )),
+    ("water.yield", (
+        "Submersible in a well. Its curve as I measured it: 2 gpm at 210 ft, 5 gpm at 180 ft.",
+        "Water is 9 m down, to fill a 200 L drum by the spring.",
+    )),
+    ("water.kind", (
+        "I don't want to burn the motor out in the first summer.",
+    )),
+    ("pressure_tank.volume", (
+        "We did have a 100 litre pressure vessel but the bladder burst and I took it out.",
+    )),
+    ("store.hours", (
+        "After two hours of pumping the level had gone down.",
+    )),
+    ("pump.cut_in", (
+        "We hung the pump at 40, and there are 90 cattle on 4 troughs.",
+    )),
+    ("way.pipe", (
+        "They quoted us a 1.5 kW pump and 63 mm pipe.",
+        "House at the top, 46 ft between the two in height.",
+        "A neighbor says to go to 2 inch pipe but he sells it.",
+    )),
+    ("animals.dairy", (
+        "Six milking goats.",
+    )),
+    ("animals.goats", (
+        "A little ram lifted the water once. 18 alpacas.",
+    )),
+    ("drip.rows", (
+        "We water vegetables by drip, 20 rows of 20 m.",
+    )),
+    ("pump.relief", (
+        "Since it was fitted after our well pump the relief valve of the 150 litre water heater drips.",
+    )),
+    ("pump.present", (
+        "The well is 480 feet, solar. From the tank two troughs by gravity.",
+    )),
+    ("power.source", (
+        "The power pole is 200 m away.",
+        "The nearest grid is 600 m away.",
+    )),
+    ("use.troughs", (
+        "If all goes well we'll add a barn with a trough.",
+    )),
+    ("pump.placement", (
+        "The shop offered a jet pump of 1,100 W or a submersible of 800 W.",
+        "Suction line is 25 ft of PVC with two elbows.",
+    )),
+    ("place.name", (
+        "We are here in May and at Christmas.",
+        "The well log is at No 12 in Box 4.",
     )),
 )  # fmt: skip

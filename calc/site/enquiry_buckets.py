@@ -1,0 +1,70 @@
+"""Buckets, drums and cans that fill in a time: flows of a source, or of a tap."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_model import Token
+from calc.site.enquiry_numbers import NUMBER, value
+
+_NO_HEIGHT = r"(?! ?(?:down|deep|above|below|up\b|high|higher|lower|long|away|off|of\b|from|under|over|uphill|downhill|to the|pipe|head))"
+_BUCKET = re.compile(
+    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m{_NO_HEIGHT}|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
+)
+_TIMED = re.compile(
+    rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m{_NO_HEIGHT}|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
+)
+_OF_SIZE = re.compile(
+    rf"\b(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|canisters?) (?:of|with|that holds) (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>[^.;\n¤\d]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
+)
+_UNIT_IN = re.compile(
+    rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
+_CLOCKED = re.compile(
+    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
+_INTO = re.compile(
+    rf"\bbuckets?\b[^.;\n¤\d]{{0,45}}[:,] (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
+)
+_SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
+_TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
+_SPRINGS = re.compile(
+    r"\b(?:spring|well|creek|source|overflow|seep|bore\w*|stream|pipe from the|intake|it fills|fills)\b"
+)
+
+
+def buckets(low: str) -> list[tuple[Token, str]]:
+    """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
+    found: list[tuple[Token, str]] = []
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _INTO):
+        for match in pattern.finditer(low):
+            fill = re.search(
+                r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
+                match["mid"],
+            )
+            seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+            seconds += float(match.groupdict().get("more") or 0)
+            amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
+            unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
+            if (
+                not fill
+                or unsaid
+                or seconds <= 0
+                or amount <= 0
+                or any(one.start < match.end() and match.start() < one.end for one, _ in found)
+            ):
+                continue
+            unit = "gal" if match["u"].lstrip("us ").startswith("g") else "L"
+            rate = amount / seconds * 60
+            token = Token(
+                "flow", rate, rate, "gpm" if unit == "gal" else "L/min", match.start(), match.end()
+            )
+            begin = max(low.rfind(".", 0, match.start()), low.rfind("\n\n", 0, match.start()), 0)
+            line = low[
+                begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)
+            ]
+            at_tap = _TAPS.search(line) and not re.search(
+                r"spring|well|creek|overflow|source", line
+            )
+            found.append((token, "measured at a tap" if at_tap else ""))
+    return found
