@@ -153,7 +153,8 @@ def set_pressure(found: SetRange | None, reader: Reader) -> str:
     if found.low is None or found.high is None:
         low, high = (reader.show(one, "pressure", 2) for one in found.looked)
         said = (
-            f"No set pressure from {low} to {high} gives every outlet enough. It is set to {now}."
+            f"At any set pressure from {low} to {high} something is too little, or near its limit. "
+            f"It is set to {now}."
         )
     else:
         low, high = (reader.show(one, "pressure", 2) for one in (found.low, found.high))
