@@ -8,7 +8,7 @@ import pytest
 from calc import bridge, practice
 from calc.pipe import pipes
 from calc.sheets.parts import ways
-from calc.sheets.parts.completed import COMPLETED, completed, with_reasons
+from calc.sheets.parts.completed import COMPLETED, INVENTED, completed, with_reasons
 from calc.site import link
 from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace, to_change
 from calc.site.facts import ASSUMED, Fact
@@ -70,7 +70,7 @@ def test_the_pipe_is_the_smallest_that_is_slow_enough():
 
 @pytest.mark.parametrize("level", ["-3 m", "-12 m"])
 def test_a_suction_pipe_is_longer_than_its_lift(level):
-    site = completed(told(level=level))
+    site = completed(told(level=level).put("pump.placement", Fact("out")))
     assert site.value("suction.length") >= -site.value("water.level") + 3.0 - 1e-9
 
 
@@ -180,7 +180,14 @@ def test_a_line_of_unknown_end_leads_to_the_tank_that_it_fills():
     assert answered(made, "metric")["errors"] == {}
     with_taps = completed(site.put_rows("outlets", told(name="Tap", at="house", kind="sink")
                                         .rows("outlets")))  # fmt: skip
-    assert "height" not in with_taps.rows("sections")[0]  # whether they hang on it is not told
+    first = with_taps.rows("sections")[0]  # no pump was told, and no well: they hang on it
+    assert (first["from"].text, first["height"].text) == ("source", "0 m")
+    assert with_taps.get("water.level").text == "25 m"
+    for path, kind in (("pump.set", "2 bar"), ("water.kind", "well")):
+        filled = completed(site.put(path, Fact(kind)).put_rows(
+            "outlets", told(name="Tap", at="house", kind="sink").rows("outlets")))  # fmt: skip
+        assert filled.rows("sections")[0]["height"].text == "25 m"
+        assert filled.word("outlets", filled.rows("outlets")[0], "name") == "Tank"
 
 
 def test_a_tank_above_a_house_without_a_pump_is_where_its_line_comes_from():
@@ -210,6 +217,6 @@ def test_a_copy_of_the_example_stays_from_the_example():
     site = unpack(pack(to_change("Mine")))
     found = with_reasons(site)
     held = [found.get(path) for path in COMPLETED]
-    usual = {"our choice", "counted from the ground at the source"}
+    usual = {"our choice", "counted from the ground at the source", INVENTED}
     assert {fact.reason for fact in held if fact.text} <= {FROM_THE_EXAMPLE, *usual}
     assert reasons(found) == reasons(site)

@@ -52,6 +52,8 @@ COMPLETED = (
     "pump.present", "pump.set", "pump.height", "pump.sensed", "water.level", "suction.pipe",
     "suction.length", *(path for path in more.PATHS if path not in ("pump.height", "water.level")),
 )  # fmt: skip
+INVENTED = BY_PATH["pump.id"].reason  # of the usual pump, in links too
+UNTOLD = (FROM_A_LINK, FROM_THE_EXAMPLE, INVENTED)
 SHOWER = ("name", "kind", "after")
 TANK = "Tank"  # the outlet by which a line fills the tank it leads to
 COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
@@ -212,7 +214,7 @@ def with_reasons(site: Site) -> Site:
     copied = _is_copied(site)
     for place, old in taken.items():
         by_example = old.reason == FROM_THE_EXAMPLE
-        if place in alike and not (by_example and copied):
+        if place in alike and not (old.reason != FROM_A_LINK and copied):
             site = _with(site, place, replace(old, reason=alike[place].reason))
         elif by_example and not copied:  # it is as in the example by chance
             site = _with(site, place, replace(old, reason=FROM_A_LINK))
@@ -249,7 +251,7 @@ def _untold(site: Site) -> tuple[Site, dict[Place, Fact]]:
 
 
 def _is_untold(fact: Fact) -> bool:
-    return fact.standing == ASSUMED and fact.reason in (FROM_A_LINK, FROM_THE_EXAMPLE)
+    return fact.standing == ASSUMED and fact.reason in UNTOLD
 
 
 def _at(site: Site, place: Place) -> Fact:
