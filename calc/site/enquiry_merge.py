@@ -18,6 +18,7 @@ from calc.site.enquiry_model import (
     Unclear,
 )
 from calc.site.enquiry_slots import label, slot
+from calc.site.enquiry_wins import settled
 from calc.units import parse, plain_number
 
 _FIXED = re.compile(
@@ -31,6 +32,7 @@ _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|on
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
+TURNED = 0.04  # the same, of one told in other units and rounded, as 2 bar of 30 psi; our choice
 
 
 @dataclass
@@ -159,6 +161,12 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
                 quote = plain[one.start : one.end]
                 result.withdrawn.append(Ignored(quote, one.start, one.end, "withdrawn"))
         return [last]
+    if path not in {"water.level", "water.yield"} or not any(
+        _LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups
+    ):
+        groups = settled(low, path, groups, sentences)
+    if len(groups) == 1:
+        return groups
     if path == "water.level" and any(
         _LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups
     ):
@@ -190,8 +198,7 @@ def _same(one: Piece, other: Piece) -> bool:
         point = other if inside is one else one
         return inside.unit == point.unit and inside.low <= point.low and point.high <= inside.high
     a, b = _si(one), _si(other)
-    rounded = one.about or other.about
-    return abs(a - b) <= (0.03 if rounded and one.unit != other.unit else SAME) * max(
+    return abs(a - b) <= (TURNED if one.unit != other.unit else SAME) * max(
         abs(a), abs(b), 1e-12
     )
 
