@@ -90,6 +90,8 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
             return True
     if rise is None:
         return False
+    if after and re.search(r"\b(?:length|run|distance|(?:of|the) pipe)\b", near.before):
+        return False  # parts of a pipe
     if after:
         found.clear()
     found.pop("way.length", None)

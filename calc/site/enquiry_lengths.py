@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from calc.site import enquiry_places as places
 from calc.site import enquiry_sides as sides
+from calc.site.enquiry_beside import beside
 from calc.site.enquiry_heights import (
     aliased,
     altitude,
@@ -56,7 +57,7 @@ _AT_WELL = re.compile(
     r" ?(?:away )?from (?:the |our |my )?(?:\w+ )?(?:well|bore ?hole|bore|creek|river|stream|pond)\b"
 )
 _PUMP_IS = re.compile(
-    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:about|some|only|maybe|just|roughly))* $"
+    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:in|inside) (?:the|a|our|its) (?:\w+ )?(?:shed|hut|garage|box|pump ?house),?)?(?: (?:about|some|only|maybe|just|roughly))* $"
 )
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
@@ -103,6 +104,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
     ):
         found["well.depth"] = 6.5
     of_suction(near, at, found)
+    beside(token, near, at, found)
     _whose(token, near, found)
     altitude(token, near, at, found)
 

@@ -18,7 +18,7 @@ from calc.site.enquiry_model import (
     Unclear,
 )
 from calc.site.enquiry_slots import label, slot
-from calc.site.enquiry_wins import settled
+from calc.site.enquiry_wins import settled, struck
 from calc.units import parse, plain_number
 
 _FIXED = re.compile(
@@ -161,6 +161,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
                 quote = plain[one.start : one.end]
                 result.withdrawn.append(Ignored(quote, one.start, one.end, "withdrawn"))
         return [last]
+    groups = struck(low, path, groups)
     if path not in {"water.level", "water.yield"} or not any(
         _LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups
     ):

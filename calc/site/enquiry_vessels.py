@@ -41,6 +41,24 @@ _FIRE = re.compile(
 )
 
 
+_ONE_ABOVE = re.compile(
+    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|in the (?:loft|attic)|above the (?:house|cabin))\b"
+)
+_ONE_BELOW = re.compile(
+    r" ?(?:one )?(?:(?:at|by|beside|near|below|under|in) (?:the|our) (?:spring|source|well|shed|house|cellar|basement|pump|barn|creek),? ?)?(?:(?:that|which|where) (?:the|our) pump (?:draws|sucks|pulls|takes)(?: from)?|from which (?:the|our) pump|(?<=one at the spring)|(?<=one at the source)|(?<=one at the well)|(?<=one by the pump))"
+)
+_TANKS = re.compile(r"\b(?:tanks?|cisterns?|totes?|reservoirs?)\b")
+
+
+def _another(near: Context) -> str:
+    """ "a 300 gallon one at the spring", "1000 L on the hill": which of several tanks it is."""
+    if not _TANKS.search(near.before):
+        return ""
+    if _ONE_ABOVE.match(near.right):
+        return "tank.volume"
+    return "store.volume" if _ONE_BELOW.match(near.right) else ""
+
+
 def volume(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of a volume: which tank is it of?"""
     if _FIRE.match(near.right):
@@ -51,6 +69,9 @@ def volume(token: Token, near: Context) -> dict[str, float]:
     right = _END.split(near.right)[0]
     if _OTHER_VESSEL.match(right):
         return {"hot.volume": 5} if _HEATER.match(right) else {}
+    named = _another(near)
+    if named:
+        return {named: 7}
     after = _TANK_AFTER.match(right)
     span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
     if span is None:

@@ -63,6 +63,19 @@ def settled(low: str, path: str, pieces: list[Piece], spans: tuple[tuple[int, in
     return pieces
 
 
+_STRUCK = re.compile(
+    r"\b(?:hit|struck|found|strike|reached|first|met) (?:the |first )?water(?: was)?(?: at| after| in)?(?: about| around)? $"
+)
+
+
+def struck(low: str, path: str, pieces: list[Piece]) -> list[Piece]:
+    """Without the depth at which a driller struck the water, where its level is told as well."""
+    if path != "water.level":
+        return pieces
+    left = [one for one in pieces if not _STRUCK.search(low[max(0, one.start - 40) : one.start])]
+    return left or pieces
+
+
 def _clause(low: str, piece: Piece) -> tuple[str, str]:
     """The words of a piece's own clause, before and after it."""
     begin = max(0, piece.start - 90)

@@ -1,0 +1,119 @@
+"""Lengths told beside the way's: of a part, a casing, a frost, what a pump could lift; and some of the way itself."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site import enquiry_places as places
+from calc.site.enquiry_model import Context, Token
+
+_PART = re.compile(r"\b(?:the|last|its) (?:first|last|final|next|remaining|lowest|top) (?:few )?$")
+_THEN = re.compile(
+    r"\b(?:then|and|again)(?: (?:it |we |you |the \w+ )?(?:goes|climbs?|rises?|drops?|falls?|comes|dips))?(?: back| again)? (?:up|down|again|climbs?|rises?|drops?|falls?)(?: again| by| about| another| some| back)* $"
+)
+_ENDS_AT = re.compile(r" ?(?:down |up |again )?(?:in)?to (?:the|our|my|us)\b")
+_IN_WELL = re.compile(
+    r" ?(?:of (?:it|that|pipe) )?(?:is |are |goes |runs |hangs )?(?:down|inside|in|within|up) (?:the|our|my|a|its) (?:\w+ )?(?:well|bore ?hole|bore|hole|casing|shaft)\b(?! (?:house|shed|field))"
+)
+_FROST = re.compile(
+    r"\b(?:frost(?: ?line| depth)?|freez\w+)\b[^.;,\d]{0,30}$|\b(?:pipe|line|trench|ditch)s? (?:is |are |was |lies |sits )?(?:laid |buried )?(?:at|to) (?:about )?$"
+)
+_DEEP = re.compile(r" ?(?:of )?(?:depth|deep|down\b|under(?:ground)?\b|below (?:ground|grade))")
+_CASING = re.compile(r" ?(?:of )?(?:\w+ )?(?:casing|surface casing|liner)\b")
+_PIT = re.compile(r"\b(?:well|pump|valve|meter) pit\b[^.;,\d]{0,15}$")
+_COULD = re.compile(
+    r"\b(?:could|can|able to|capable of|rated to|good for|says it|should) (?:lift|push|pump|raise|lifting|pumping|pushing)(?: water| it)?(?: up| to| up to)?(?: about)? $"
+)
+_BOUGHT = re.compile(
+    r"\b(?:bought|ordered|a roll of|rolls? of|coils? of|spare|left over|in stock|in the shed)(?: about| some| a| another)* $"
+)
+_NEEDED = re.compile(r" ?(?:was|were|is|are|will be) (?:needed|used|required|laid|enough)\b")
+_FOOT_VALVE = re.compile(r"\b(?:foot valve|strainer) (?:is |sits |hangs )?at(?: about)? $")
+_FROM_HOME = re.compile(
+    r" ?(?:away )?from (?:the|our|my) (?:house|cabin|home|cottage|hut|barn|trailer|lodge|farm),? (?:and|but)(?: about| some| maybe| roughly)* $"
+)
+_LEVELS = re.compile(
+    r" ?(?P<how>down|lower|below|up|higher|above)(?: us| it| here)?(?= ?[.,;)\n]|$| and\b| but\b)"
+)
+_ALONG = re.compile(
+    r" ?(?:up|down|along) (?:a|the|our|my) (?:\w+ )?(?:track|road|lane|drive|driveway|path|trail|valley|canyon)\b"
+)
+_LIFT = re.compile(r"\bsuction\b[^.;]*\b(?:with )?(?:an? )?lift (?:of |is |about )*$")
+_DELIVERY = re.compile(
+    r"\b(?:delivery|discharge)(?: (?:line|pipe|side|hose))?(?: is| are| of|:| has| about)* $"
+)
+_BORE = re.compile(
+    r"\b(?:bore ?hole|bore|casing|cased|well)(?: is| of|:| has| with| measures| about)* $"
+)
+_OFF_BOTTOM = re.compile(
+    r" ?(?:above|off|from|over|up from) (?:the |its )?(?:very )?(?:floor|bottom|base)\b(?! of (?:the )?(?:hill|slope|garden|field|valley))"
+)
+_UNDER_WATER = re.compile(
+    r" ?(?:under|below|beneath|deep in) (?:the )?(?:water|surface)\b"
+)
+_INLET = re.compile(r"\b(?:intake|inlet|foot valve|strainer|screen)(?: is| sits| hangs| lies)?(?: about)? $")
+_PUMP_ABOVE = re.compile(r"\bpump(?: is| sits| stands)?(?: about| some| only)* $")
+_OVER_WATER = re.compile(r" ?(?:above|over|higher than) (?:the )?(?:water|surface|water ?level|water ?line)\b")
+_ALL = re.compile(r"\b(?:all together|altogether|in all|all told|in total)[:,]? (?:about )?$")
+_RUN = re.compile(r"\b(?:line|pipe|run|poly|hose)\b")
+_RISES = re.compile(r" ?(?:up|uphill|higher|of (?:rise|climb|lift|fall|drop)|rise|climb)\b")
+_SHORT = 10.0  # m, below which a length "in all" is rarely a way's; our choice
+_METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
+
+
+def beside(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """What stands beside the way, the well and the pump, and is none of their lengths."""
+    left, right = near.left[-90:], near.right
+    if _FROST.search(left) and ("frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)):
+        found.clear()
+    if _COULD.search(left) and "pump" in near.before or _OFF_BOTTOM.match(right):
+        found.clear()
+    if _INLET.search(left) and _UNDER_WATER.match(right):
+        found.clear()
+    if _PART.search(left) or (_THEN.search(left) and _ENDS_AT.match(right)):
+        found.pop("way.length", None)
+    if _IN_WELL.match(right):
+        for path in ("way.length", "way.climb"):
+            found.pop(path, None)
+    if _CASING.match(right) or _PIT.search(left):
+        found.pop("well.depth", None)
+    if _BOUGHT.search(left) and "way.length" in found:
+        found["way.length"] = 4.0
+    if _FOOT_VALVE.search(left):
+        found.pop("suction.length", None)
+    if _ALONG.match(right):
+        found.pop("way.climb", None)
+    _thin(token, near, found)
+    _of_way(token, near, at, found)
+
+
+def _thin(token: Token, near: Context, found: dict[str, float]) -> None:
+    """Millimetres and inches beside a bore are its width, and never a pipe's length."""
+    if token.unit not in {"mm", "in"}:
+        return
+    found.pop("well.drop_pipe", None)
+    if _BORE.search(near.left[-40:]):
+        found["well.bore"] = 7
+
+
+def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
+    """Of a suction's lift, a delivery, what was needed, all together, "150 ft off and 35 ft down"."""
+    left, right = near.left[-90:], near.right
+    metres = max(token.low, token.high) * _METRES.get(token.unit, 0.0)
+    if _LIFT.search(near.before[-90:]) and token.unit in {"m", "ft"}:
+        found.clear()
+        found["water.level"] = 7
+    elif _DELIVERY.search(left) and metres and not _RISES.match(right):
+        found["way.length"] = 6
+    elif _NEEDED.match(right) and metres > _SHORT and _RUN.search(near.before):
+        found["way.length"] = 6
+    elif _ALL.search(left) and metres > _SHORT and not found and _RUN.search(near.mail):
+        found["way.length"] = 4.5
+    elif _PUMP_ABOVE.search(left) and _OVER_WATER.match(right):
+        found.clear()
+        found["water.level"], token.sign = 8, -1.0
+    levels = _LEVELS.match(right)
+    if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before) in places.SOURCES:
+        found.clear()
+        found["way.climb"] = 6.5
+        token.sign = 1.0 if levels["how"] in {"down", "lower", "below"} else -1.0
