@@ -94,6 +94,7 @@ def _thin(token: Token, near: Context, found: dict[str, float]) -> None:
     found.pop("well.drop_pipe", None)
     if _BORE.search(near.left[-40:]):
         found["well.bore"] = 7
+        found.pop("well.depth", None)
 
 
 def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
@@ -113,7 +114,7 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
         found.clear()
         found["water.level"], token.sign = 8, -1.0
     levels = _LEVELS.match(right)
-    if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before) in places.SOURCES:
+    if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before, last=False) in places.SOURCES:
         found.clear()
         found["way.climb"] = 6.5
         token.sign = 1.0 if levels["how"] in {"down", "lower", "below"} else -1.0

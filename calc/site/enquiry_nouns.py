@@ -49,6 +49,11 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.static", ("length",), rf"\b(?:drew|draws|pulled|pulls|pumped)(?: it)? down from{_F}", r" ?(?:down )?(?:to|until)\b", _WELL),
     ("well.pumping", ("length",), rf"\b(?:drew|draws|pulled|pulls|pumped)(?: it)? down from [\d.,]+ ?[a-z']* ?(?:down )?(?:to|until){_F}", r"", _WELL),
     ("pump.height", ("length",), rf"(?:^|[.;,\n] ?)pump(?: depth| setting| set| hangs)?:{_F}", r" ?(?:$|[.;,\n)])(?! ?(?:from|away|above))", _WELL),
+    ("well.depth", ("length",), rf"\bours(?: is| goes| was){_F}", r" ?with (?:the |its )?(?:water|static)\b", ""),
+    ("well.depth", ("length",), rf"\b(?:wells?|bore ?hole|bore) itself(?: is| goes| has| was)(?: down)?(?: to)?{_F}", r" ?(?:$|[.,;)]|deep\b|and\b)(?! ?(?:away|from the house))", ""),
+    ("well.depth", ("length",), r"", r" ?(?:in |of )?total depth\b", _WELL),
+    ("well.pumping", ("length",), rf"\bafter [^.;\n\d]{{0,25}}\bpumping,? (?:it|the level|level|the water|water)(?: level)? (?:is|stands|was|goes|drops|dropped|fell|sits)(?: down)?(?: to| at)?{_F}", r"(?! ?(?:away|above))", ""),
+    ("tank.level", ("length",), rf"\b(?:to|into) (?:a|an|the|our|my) (?:[a-z]+ ){{0,2}}(?:tank|reservoir)(?: that is| which is| sitting| standing)?{_F}", r" ?(?:higher|above|up\b|uphill|further up)", ""),
     # levels of water
     ("water.level", ("length", "bare"), rf"\b(?:water|level)\b[^;\n]{{0,60}}(?:\bbut|\band|\bor|,)(?: \w+)?{_F}", rf" ?(?:down |deep |below \w+ )?(?:in|by|at the end of|during) {_DRY}\b(?! (?:we|i|they|it needs))", _WELL),
     ("water.level", ("length", "bare"), rf"\bwater(?: level)?\b[^;\n]{{0,55}}\b(?:maximum|max\.?|at worst|worst|deepest){_F}", rf"(?= ?(?:m\b|down\b|in {_DRY}|[.,;)\n]|$))", _WELL),

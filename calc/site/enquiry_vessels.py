@@ -87,7 +87,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)[^.;\n]){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
+    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
 )
 
 
