@@ -40,7 +40,7 @@ _ALONG = re.compile(
 )
 _LIFT = re.compile(r"\bsuction\b[^.;]*\b(?:with )?(?:an? )?lift (?:of |is |about )*$")
 _DELIVERY = re.compile(
-    r"\b(?:delivery|discharge)(?: (?:line|pipe|side|hose))?(?: is| are| of|:| has| about)* $"
+    r"\b(?:delivery|discharge|pressure(?= (?:side|pipe|line)))(?: (?:line|pipe|side|hose))?(?: is| are| of|:| has| about)* $"
 )
 _BORE = re.compile(
     r"\b(?:bore ?hole|bore|casing|cased|well)(?: is| of|:| has| with| measures| about)* $"
@@ -57,6 +57,27 @@ _OVER_WATER = re.compile(r" ?(?:above|over|higher than) (?:the )?(?:water|surfac
 _ALL = re.compile(r"\b(?:all together|altogether|in all|all told|in total)[:,]? (?:about )?$")
 _RUN = re.compile(r"\b(?:line|pipe|run|poly|hose)\b")
 _RISES = re.compile(r" ?(?:up|uphill|higher|of (?:rise|climb|lift|fall|drop)|rise|climb)\b")
+_FLAT = re.compile(r" ?(?:on the (?:flat|level)|of (?:lay-?flat|hose|flat|level|pipe|poly))\b")
+_PIPE_REACHES = re.compile(
+    r"\b(?:pipe|hose|ladder|rope|cable)\b[^.;\d]{0,25}\b(?:reaches|goes down|hangs|ends|goes)(?: down)?(?: to| at)?(?: about)? $"
+)
+_BY_ROAD = re.compile(r" ?by (?:the )?(?:road|car|track|truck|trail)\b")
+_BY_PIPE = re.compile(r" ?(?:by|along|following) (?:the|our) (?:pipe|trench|ditch|line)\b")
+_FOR = re.compile(r" ?(?:deep|down|underground) for (?:about )?")
+_IN_ALL_UP = re.compile(
+    r" ?(?:in all|in total|altogether|total) (?P<how>above|below|higher|lower|up)\b"
+)
+_SINKS_BY = re.compile(
+    r"\b(?:water|level)\b[^.;\d]{0,15}\b(?:drops?|falls?|sinks?|goes down|dropped|fell|sank|rises?|rose)(?: down)?(?: by)?(?: about| only| some)* $"
+)
+_STANDING = re.compile(r" ?of (?:standing )?water\b(?! (?:pressure|head|column|pipe|line|hose))")
+_SUNK = re.compile(
+    r"\b(?:lowers?|lowered|draws?|drew|pulls?|pulled|drops?|dropped|falls?|fell|sinks?|sank)\b(?: (?:it|down|the|water|level))*(?: from)? $"
+)
+_CREEK_TO_PUMP = re.compile(
+    r"(?:^|[.;\n] ?)(?:the )?(?:well|creek|stream|pond|lake|river|cistern|water) to (?:the )?pump\b[^.;\n]*$"
+)
+_SUCTION_LIFT = re.compile(r" ?(?:of )?(?:suction )?(?:lift|height|rise)\b")
 _SHORT = 10.0  # m, below which a length "in all" is rarely a way's; our choice
 _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
@@ -83,8 +104,27 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
         found.pop("suction.length", None)
     if _ALONG.match(right):
         found.pop("way.climb", None)
+    if _FLAT.match(right):
+        found.pop("way.climb", None)
+    if _PIPE_REACHES.search(left):
+        found.pop("well.depth", None)
+    if _BY_ROAD.match(right):
+        found.pop("way.length", None)
+    _of_water(token, near, found)
     _thin(token, near, found)
     _of_way(token, near, at, found)
+
+
+def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
+    """How far the water sinks, or stands in a well, is no climb; what it sinks to is its level."""
+    if _SINKS_BY.search(near.left[-60:]):
+        found.pop("way.climb", None)
+    if _STANDING.match(near.right):
+        found.clear()
+    if token.low != token.high and _SUNK.search(near.left[-70:]):
+        found.clear()
+        found["water.level"] = 6.5
+        token.low = token.high = max(token.low, token.high)
 
 
 def _thin(token: Token, near: Context, found: dict[str, float]) -> None:
@@ -106,6 +146,11 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
         found["water.level"] = 7
     elif _DELIVERY.search(left) and metres and not _RISES.match(right):
         found["way.length"] = 6
+    elif _BY_PIPE.match(right) or _FOR.fullmatch(near.left):
+        found["way.length"] = 6
+    elif _CREEK_TO_PUMP.search(near.before) and _SUCTION_LIFT.match(right):
+        found.clear()
+        found["water.level"] = 7
     elif _NEEDED.match(right) and metres > _SHORT and _RUN.search(near.before):
         found["way.length"] = 6
     elif _ALL.search(left) and metres > _SHORT and not found and _RUN.search(near.mail):
@@ -113,6 +158,10 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
     elif _PUMP_ABOVE.search(left) and _OVER_WATER.match(right):
         found.clear()
         found["water.level"], token.sign = 8, -1.0
+    whole = _IN_ALL_UP.match(right)
+    if whole and at.before not in {"TANK", "ABOVE"}:
+        found["way.climb"] = 7
+        token.sign = -1.0 if whole["how"] in {"below", "lower"} else 1.0
     levels = _LEVELS.match(right)
     if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before, last=False) in places.SOURCES:
         found.clear()

@@ -30,6 +30,7 @@ _LOWEST = re.compile(
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
+_LEVELS = ("well.static", "well.pumping")
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
 TURNED = 0.04  # the same, of one told in other units and rounded, as 2 bar of 30 psi; our choice
@@ -77,7 +78,7 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
             contradictions.append(Contradiction(path, label(path), said))
         else:
             told += said
-    result.told = tuple(sorted(_whole(_hung(_rained(told))), key=lambda one: (one.start, one.path)))
+    result.told = tuple(sorted(_whole(_hung(_rained(_drawn_down(told)))), key=lambda one: (one.start, one.path)))
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
@@ -268,6 +269,15 @@ def _rained(told: list[Told]) -> list[Told]:
         return told
     path = "rain.used"
     return [*told, Told(path, "yes", label(path), roof.quote, roof.start, roof.end)]
+
+
+def _drawn_down(told: list[Told]) -> list[Told]:
+    """A pumping level above the static one is how far the water was drawn down, and no level."""
+    at = {one.path: slot(one.path).read(one.text) for one in told if one.path in _LEVELS}
+    static, pumping = (at.get(path) for path in _LEVELS)
+    if static is None or pumping is None or pumping >= static:
+        return told
+    return [one for one in told if one.path != "well.pumping"]
 
 
 def _hung(told: list[Told]) -> list[Told]:

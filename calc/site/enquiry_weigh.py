@@ -148,11 +148,18 @@ def _head(token: Token, near: Context) -> dict[str, float]:
     return {}
 
 
+_SHARE_OF = re.compile(
+    r"\b(?:third|half|quarter|fifth|tenth|fraction) of (?:its|the|that|those)(?: \w+)? $"
+)
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
+    if _SHARE_OF.search(near.left[-30:]):
+        return {}
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped

@@ -32,6 +32,7 @@ _INDOORS = re.compile(
 _TOTAL = re.compile(
     r"\b(?:total(?:ly)?|in total|altogether|all together|all told|in all|overall|whole|entire|all the way)\b"
 )
+_NET = re.compile(r"\b(?:net|end to end|overall|altogether|difference)\b")
 _EXACT = re.compile(
     r"\b(?:to be (?:exact|precise)|exactly|precisely|more (?:exact\w*|precise\w*|accurate\w*)|by (?:the |my )?(?:tape|wheel|level|laser|gps)|(?:tape|laser|level|gps|log|wheel) (?:says?|said|gives?|gave|shows?|showed)|(?:i|we) (?:then )?(?:shot|taped|measured) it)\b"
 )
@@ -54,7 +55,7 @@ _TOPMOST = re.compile(r"\b(?:top|lid|roof|overflow|full|rim)\b")
 
 def settled(low: str, path: str, pieces: list[Piece], spans: tuple[tuple[int, int], ...]) -> list[Piece]:  # fmt: skip
     """The pieces of one path that can be meant, of several that say different things."""
-    for rule in (_not_aside, _not_older, _the_total):
+    for rule in (_not_in_brackets, _not_aside, _not_older, _the_total):
         kept = rule(low, path, pieces, spans)
         if kept and len(kept) < len(pieces):
             pieces = kept
@@ -87,6 +88,13 @@ def _clause(low: str, piece: Piece) -> tuple[str, str]:
     ]
 
 
+def _not_in_brackets(low: str, path: str, pieces: list[Piece], _: object) -> list[Piece]:
+    """ "7 m up (4 m of slope, 3 m of house)": brackets hold the parts."""
+    if path not in {"way.length", "way.climb", "tank.volume", "store.volume"}:
+        return pieces
+    return [one for one in pieces if "(" not in low[max(0, one.start - 60) : one.start].rpartition(")")[2]]  # fmt: skip
+
+
 def _not_aside(low: str, path: str, pieces: list[Piece], _: object) -> list[Piece]:
     """Without those of a second line, of what lies beyond the house, of a house below its tank."""
     if path == "tank.level":
@@ -117,7 +125,7 @@ def _beside_tank(left: str, right: str) -> bool:
     """Whether a height is a house's below its tank, water's, or that of a tank's top."""
     if _UNDER.match(right) and not _TANK.search(left):
         return True
-    return bool(_OF_WATER.search(left) or (_TOPMOST.search(left) and _TANK.search(left)) or re.search(r"\b(?:its|the) (?:top|lid|rim|roof)\b", left))  # fmt: skip
+    return bool(_OF_WATER.search(left) or (_TOPMOST.search(left) and _TANK.search(left)) or re.search(r"\bitself\b|\b(?:its|the) (?:top|lid|rim|roof)\b", left))  # fmt: skip
 
 
 def _not_older(
@@ -148,6 +156,9 @@ def _the_total(low: str, path: str, pieces: list[Piece], _: object) -> list[Piec
     """The whole, where it is named one and is the largest."""
     if path not in {"way.length", "way.climb", "tank.volume", "store.volume", "tank.level"}:
         return pieces
+    net = [one for one in pieces if path == "way.climb" and _NET.search(_clause(low, one)[0])]
+    if len(net) == 1:
+        return net
     most = max(pieces, key=lambda one: abs(one.low))
     alike = all(one.unit == most.unit for one in pieces)
     left, right = _clause(low, most)
