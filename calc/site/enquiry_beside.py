@@ -78,6 +78,19 @@ _CREEK_TO_PUMP = re.compile(
     r"(?:^|[.;\n] ?)(?:the )?(?:well|creek|stream|pond|lake|river|cistern|water) to (?:the )?pump\b[^.;\n]*$"
 )
 _SUCTION_LIFT = re.compile(r" ?(?:of )?(?:suction )?(?:lift|height|rise)\b")
+_FROM_SOURCE = re.compile(
+    r" ?(?:away )?(?:from|off) (?:the|our|my) (?:\w+ )?(?:stream|creek|river|spring|well|bore|pond|lake|dam),? (?:and|but)(?: about| some| maybe| roughly)* $"
+)
+_GAINS = re.compile(r"\b(?:pipe|line|it|which|that) (?P<how>loses|gains)(?: about| some| only)* $")
+_SUCTION_ONLY = re.compile(r" ?(?:of )?suction(?= ?[.,;)\n]|$)")
+_OTHER_PLACE = re.compile(
+    r" ?(?:above|below|over|under|higher than|lower than) (?:the|our|my) (?:\w+ )?(?:road|track|lane|street|driveway|fence|beach|railway|highway|village|valley(?: floor)?)\b"
+)
+_VARIES = re.compile(
+    r"\blevel\b[^.;\d]{0,30}\b(?:up and down|varies|fluctuates|changes|swings)(?: by)?(?: about| some)* $"
+)
+_PLUMBING = re.compile(r"\bplumbing\b[^.;\d]{0,20}$")
+_DROPS = re.compile(r"\W*(?:the )?(?:drop|fall|rise|height|lift)s? from\b")
 _SHORT = 10.0  # m, below which a length "in all" is rarely a way's; our choice
 _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
@@ -85,6 +98,11 @@ _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 def beside(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """What stands beside the way, the well and the pump, and is none of their lengths."""
     left, right = near.left[-90:], near.right
+    before = len(found)
+    if _OTHER_PLACE.match(right) or _VARIES.search(left) or _PLUMBING.search(left):
+        found.clear()
+    if _DROPS.match(near.before) and not _RUN.search(right[:12]):
+        found.pop("way.length", None)
     if _FROST.search(left) and ("frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)):
         found.clear()
     if _COULD.search(left) and "pump" in near.before or _OFF_BOTTOM.match(right):
@@ -93,26 +111,31 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
         found.clear()
     if _PART.search(left) or (_THEN.search(left) and _ENDS_AT.match(right)):
         found.pop("way.length", None)
+    _of_wells(left, right, found)
+    if _BOUGHT.search(left) and "way.length" in found:
+        found["way.length"] = 4.0
+    if _ALONG.match(right) or _FLAT.match(right):
+        found.pop("way.climb", None)
+    if _BY_ROAD.match(right):
+        found.pop("way.length", None)
+    _of_water(token, near, found)
+    if before and not found:
+        token.extra["other"] = 1.0  # and none of what is left over either
+    _thin(token, near, found)
+    _of_way(token, near, at, found)
+
+
+def _of_wells(left: str, right: str, found: dict[str, float]) -> None:
+    """A pipe inside a well, a casing, a pit, a foot valve: no way, and no bottom of a well."""
     if _IN_WELL.match(right):
         for path in ("way.length", "way.climb"):
             found.pop(path, None)
     if _CASING.match(right) or _PIT.search(left):
         found.pop("well.depth", None)
-    if _BOUGHT.search(left) and "way.length" in found:
-        found["way.length"] = 4.0
     if _FOOT_VALVE.search(left):
         found.pop("suction.length", None)
-    if _ALONG.match(right):
-        found.pop("way.climb", None)
-    if _FLAT.match(right):
-        found.pop("way.climb", None)
     if _PIPE_REACHES.search(left):
         found.pop("well.depth", None)
-    if _BY_ROAD.match(right):
-        found.pop("way.length", None)
-    _of_water(token, near, found)
-    _thin(token, near, found)
-    _of_way(token, near, at, found)
 
 
 def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
@@ -121,6 +144,7 @@ def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
         found.pop("way.climb", None)
     if _STANDING.match(near.right):
         found.clear()
+        token.extra["other"] = 1.0
     if token.low != token.high and _SUNK.search(near.left[-70:]):
         found.clear()
         found["water.level"] = 6.5
@@ -146,7 +170,7 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
         found["water.level"] = 7
     elif _DELIVERY.search(left) and metres and not _RISES.match(right):
         found["way.length"] = 6
-    elif _BY_PIPE.match(right) or _FOR.fullmatch(near.left):
+    elif re.match(r" ?of lay-?flat", right) or _BY_PIPE.match(right) or _FOR.fullmatch(near.left):
         found["way.length"] = 6
     elif _CREEK_TO_PUMP.search(near.before) and _SUCTION_LIFT.match(right):
         found.clear()
@@ -162,7 +186,24 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
     if whole and at.before not in {"TANK", "ABOVE"}:
         found["way.climb"] = 7
         token.sign = -1.0 if whole["how"] in {"below", "lower"} else 1.0
-    levels = _LEVELS.match(right)
+    elif _SUCTION_ONLY.match(right) and re.search(r"\b(?:lift|vertical|height)\b", near.before):
+        found.clear()
+        found["water.level"] = 7
+    gains = _GAINS.search(left)
+    if gains and metres:
+        found.pop("way.length", None)
+        found["way.climb"], token.sign = 6.5, -1.0 if gains["how"].startswith("los") else 1.0
+    _off_and_up(token, near, found)
+
+
+def _off_and_up(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "50 m off the stream and 7 m above", "150 ft from the cabin and 35 ft down"."""
+    levels = _LEVELS.match(near.right)
+    off = levels and _FROM_SOURCE.fullmatch(near.left)
+    if levels and off and places.noun(near.before, last=False) == "HOUSE":
+        found.clear()
+        found["way.climb"] = 6.5
+        token.sign = -1.0 if levels["how"] in {"down", "lower", "below"} else 1.0
     if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before, last=False) in places.SOURCES:
         found.clear()
         found["way.climb"] = 6.5

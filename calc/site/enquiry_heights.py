@@ -329,7 +329,10 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
     if from_tank or (_OF_FALL.search(near.left) and _FROM_TANK.match(near.right)):
         found.pop("water.level", None)
         tank, token.sign = True, 1.0
-    if tank:
+    to_tank = re.search(
+        r"\b(?:pump|well|spring|creek|bore\w*) to (?:the |our )?(?:\w+ )?tank:[^.;\n]*$", near.before
+    )
+    if tank or to_tank:
         found["tank.level"], found["way.climb"] = 6.5, 0
     if re.search(
         r"\b(?:data ?sheets?|specs?|specification|curve|brochure|name ?plate|the box|label|leaflet)\b[^.;\n]*$",

@@ -159,7 +159,7 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     if apart:
         found.pop("way.climb", None)
     _up_or_along(token, near, found)
-    _of_what_falls(near, found)
+    _of_what_falls(token, near, found)
     sides.its_own(token, near, found)
 
 
@@ -175,12 +175,13 @@ def _up_or_along(token: Token, near: Context, found: dict[str, float]) -> None:
         found["way.climb"] = max(found.get("way.climb", 0), 6)
 
 
-def _of_what_falls(near: Context, found: dict[str, float]) -> None:
+def _of_what_falls(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a season, a creek that sinks, a trench, a suction: no climb and no length of the way."""
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
     if _AT_WELL.match(near.right) and _PUMP_IS.search(near.left):
         found.pop("way.length", None)  # from the pump to its well: none of the way
+        token.extra["other"] = 1.0
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -331,7 +332,7 @@ def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str,
     if at.before == "HOUSE" and plain:
         found["way.climb"] = 7
         return True
-    found["way.length"], found["way.climb"] = 5, 5
+    found["way.length"], found["way.climb"] = 5, 1 if metres > _STEEP / 2 and other else 5
     return True
 
 

@@ -21,6 +21,16 @@ _UNPUMPED = r"(?:(?!\b(?:pump|intake|water|tank|cistern|pipe|trench|pond|level)\
 CROPS = r"(?:lettuces?|tomatoes|tomato|strawberr(?:y|ies)|peppers?|onions?|potatoes|cabbages?|melons?|cucumbers?|carrots?|olives?|almonds?|apples?|vines|grapes|vegetables?|orchard|berries|maize|corn|beans|fruit trees)"
 
 NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
+    # beside others of their kind
+    ("pump.height", ("length",), rf"\bdepth of (?:the |our )?pump[:,]?{_F}", r"", _WELL),
+    ("water.level", ("length",), rf"\brest water(?: is)?(?: at)?{_F}", r"(?! ?(?:away|above))", ""),
+    ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,50}}\bours (?:stands|is|sits|rests)(?: at)?{_F}", r" ?(?:$|[.,;)]|down\b|deep\b)", ""),
+    ("well.depth", ("length",), rf"\bbottom(?: of (?:the |our )?(?:well|bore\w*|hole))?(?: is)?(?: at)?{_F}", r" ?(?:$|[.,;)\n]|down\b)", rf"\A(?=[\s\S]*\bwater)[\s\S]*{_WELL}"),
+    ("well.depth", ("length",), rf"\bcased\b[^;\n]{{0,60}}\b(?:is|goes){_F}", r" ?deep\b", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;\n] ?)(?:total )?depth[:=]?{_F}", r" ?(?:$|[,;.])", r"\bstatic\b|\bswl\b"),
+    ("tank.level", ("length",), rf"\d ?(?:m|ft|feet|met(?:re|er)s)(?: of [a-z ]{{3,12}})? and{_F}", r" ?(?:straight )?up to (?:the|our|my|a) (?:\w+ )?tank\b", ""),
+    ("tank.level", ("length",), rf"\b(?:one|another)(?: more)? (?:\w+ )?on (?:a|the) (?:platform|stand|tower|roof|hill|ridge)\b[^.;\n\d]{{0,10}}{_F}", r" ?(?:above|high|up)\b", r"\b(?:tanks?|totes?|ibcs?)\b"),
+    ("way.length", ("length",), rf"\bunderground(?: for)?{_F}", r" ?(?:$|[,.;)])", r"\b(?:pipe|line|hose|poly|house)\b"),
     # wells
     ("well.depth", ("length",), rf"{_WELL} of{_F}", r"(?! ?(?:pipe|diameter|across|wide|away|from|in diameter|inside|water|casing))", ""),
     ("well.depth", ("length", "bare"), rf"(?:\bwell'?s?|\bbore ?holes?|\bbore|\bshaft|\bhole)\b{_UNPUMPED}{{0,60}}{_F}", r" ?(?:down )?to (?:the |its )?bottom\b(?! of (?:the )?(?:hill|garden|field|slope|tank|cistern|valley|track))", _WELL),
@@ -60,7 +70,7 @@ NOUNS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.bore", ("length",), rf"\brings?(?: are| is| of| have| with| measure)*{_F}", r" ?(?:in |of )?(?:diameter|across|wide|inside)\b", _WELL),
     ("pump.height", ("length",), rf"\b(?:static|swl|water|level|depth)[^.;\n]{{0,14}}[,;] ?pump{_F}", r" ?(?:$|[.;,\n)])", _WELL),
     ("water.level", ("length",), rf"\bwater(?: comes| rises| stands| is)?(?: up)?(?: to)? within{_F}", r" ?of (?:the )?(?:top|surface|ground|rim)\b", ""),
-    ("water.yield", ("flow",), rf"\b(?:i|we|last|now|lately|recently)(?: have| had| was)? (?:re-?)?measured(?: it)?(?: at)?{_F}", r"(?! ?(?:at the (?:tap|house|shower|pump)|from the pump))", rf"(?:{_WELL}|\bspring|\byield)"),
+    ("water.yield", ("flow",), rf"\b(?:i|we|last|now|lately|recently)(?: have| had| was)? (?:re-?)?measured(?: it)?(?: at)?{_F}", r"(?! ?(?:at (?!the (?:spring|well|box|source))|from the pump))", rf"(?:{_WELL}|\bspring|\byield)"),
     ("water.yield", ("flow",), rf"\b(?:sustainable|safe|long[- ]term|steady) yield\b[^.;\n\d]{{0,25}}{_F}", r"", ""),
     ("tank.level", ("length",), rf"\b(?:overhead|elevated|header|hill|high) tank\b[^.;\n]{{0,25}}\bat(?: a height of)?{_F}", r" ?(?:$|[,;.)\n]|height\b|high\b|up\b)", ""),
     ("tank.level", ("length",), rf"\b(?:tower|stand|platform)(?: is| of)?{_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", r"\btank (?:stands |sits |is )?on (?:it|top|that|the (?:tower|stand|platform))\b"),

@@ -29,7 +29,7 @@ _HEATER = re.compile(
 _END = re.compile(
     r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
 )
-_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
+_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|break|septic|fuel|propane|diesel|gas|fish) ?$")
 _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 
 

@@ -153,12 +153,15 @@ _SHARE_OF = re.compile(
 )
 
 
+_ARRIVES = re.compile(r" ?(?:gets?|reach(?:es)?|arrives?|makes it) (?:to |at |into )?(?:the|our|my)\b")
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _SHARE_OF.search(near.left[-30:]):
+    if _SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right):
         return {}
     pumped = _pumped(token, near)
     if pumped is not None:

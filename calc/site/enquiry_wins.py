@@ -92,7 +92,15 @@ def _not_in_brackets(low: str, path: str, pieces: list[Piece], _: object) -> lis
     """ "7 m up (4 m of slope, 3 m of house)": brackets hold the parts."""
     if path not in {"way.length", "way.climb", "tank.volume", "store.volume"}:
         return pieces
-    return [one for one in pieces if "(" not in low[max(0, one.start - 60) : one.start].rpartition(")")[2]]  # fmt: skip
+    return [one for one in pieces if not _in_brackets(low, one)]
+
+
+def _in_brackets(low: str, piece: Piece) -> bool:
+    """Whether a number is one of several that stand within the same brackets."""
+    opened = low.rfind("(", max(0, piece.start - 60), piece.start)
+    if opened < 0 or ")" in low[opened : piece.start]:
+        return False
+    return len(re.findall(r"\d[\d.,]*", low[opened : low.find(")", piece.end) + 1])) > 1
 
 
 def _not_aside(low: str, path: str, pieces: list[Piece], _: object) -> list[Piece]:
@@ -105,7 +113,8 @@ def _not_aside(low: str, path: str, pieces: list[Piece], _: object) -> list[Piec
     for one in pieces:
         left, right = _clause(low, one)
         within = path == "way.pipe" and _INDOORS.search(left + " | " + right)
-        if not (_SECOND.search(left) or _ONWARD.match(right) or within):
+        road = path == "way.length" and re.match(r" ?by (?:the )?(?:road|car|track)\b", right)
+        if not (road or _SECOND.search(left) or _ONWARD.match(right) or within):
             kept.append(one)
     kept = kept or pieces
     home = [one for one in kept if _goal(*_clause(low, one)) == "home"]
