@@ -6,6 +6,7 @@ import re
 
 from calc.site import enquiry_places as places
 from calc.site.enquiry_model import Context, Token
+from calc.site.enquiry_suction import of_suction
 
 _PART = re.compile(r"\b(?:the|last|its) (?:first|last|final|next|remaining|lowest|top) (?:few )?$")
 _THEN = re.compile(
@@ -48,12 +49,14 @@ _BORE = re.compile(
 _OFF_BOTTOM = re.compile(
     r" ?(?:above|off|from|over|up from) (?:the |its )?(?:very )?(?:floor|bottom|base)\b(?! of (?:the )?(?:hill|slope|garden|field|valley))"
 )
-_UNDER_WATER = re.compile(
-    r" ?(?:under|below|beneath|deep in) (?:the )?(?:water|surface)\b"
+_UNDER_WATER = re.compile(r" ?(?:under|below|beneath|deep in) (?:the )?(?:water|surface)\b")
+_INLET = re.compile(
+    r"\b(?:intake|inlet|foot valve|strainer|screen)(?: is| sits| hangs| lies)?(?: about)? $"
 )
-_INLET = re.compile(r"\b(?:intake|inlet|foot valve|strainer|screen)(?: is| sits| hangs| lies)?(?: about)? $")
 _PUMP_ABOVE = re.compile(r"\bpump(?: is| sits| stands)?(?: about| some| only)* $")
-_OVER_WATER = re.compile(r" ?(?:above|over|higher than) (?:the )?(?:water|surface|water ?level|water ?line)\b")
+_OVER_WATER = re.compile(
+    r" ?(?:above|over|higher than) (?:the )?(?:water|surface|water ?level|water ?line)\b"
+)
 _ALL = re.compile(r"\b(?:all together|altogether|in all|all told|in total)[:,]? (?:about )?$")
 _RUN = re.compile(r"\b(?:line|pipe|run|poly|hose)\b")
 _RISES = re.compile(r" ?(?:up|uphill|higher|of (?:rise|climb|lift|fall|drop)|rise|climb)\b")
@@ -97,13 +100,16 @@ _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
 def beside(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """What stands beside the way, the well and the pump, and is none of their lengths."""
+    of_suction(near, at, found)
     left, right = near.left[-90:], near.right
     before = len(found)
     if _OTHER_PLACE.match(right) or _VARIES.search(left) or _PLUMBING.search(left):
         found.clear()
     if _DROPS.match(near.before) and not _RUN.search(right[:12]):
         found.pop("way.length", None)
-    if _FROST.search(left) and ("frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)):
+    if _FROST.search(left) and (
+        "frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)
+    ):
         found.clear()
     if _COULD.search(left) and "pump" in near.before or _OFF_BOTTOM.match(right):
         found.clear()
@@ -161,6 +167,16 @@ def _thin(token: Token, near: Context, found: dict[str, float]) -> None:
         found.pop("well.depth", None)
 
 
+def _runs(near: Context, metres: float) -> bool:
+    """Whether a length is a delivery's, one along the pipe, or what was needed of it."""
+    left, right = near.left[-90:], near.right
+    if _DELIVERY.search(left) and metres and not _RISES.match(right):
+        return True
+    if re.match(r" ?of lay-?flat", right) or _BY_PIPE.match(right) or _FOR.fullmatch(near.left):
+        return True
+    return bool(_NEEDED.match(right) and metres > _SHORT and _RUN.search(near.before))
+
+
 def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, float]) -> None:
     """Of a suction's lift, a delivery, what was needed, all together, "150 ft off and 35 ft down"."""
     left, right = near.left[-90:], near.right
@@ -168,15 +184,11 @@ def _of_way(token: Token, near: Context, at: places.Between, found: dict[str, fl
     if _LIFT.search(near.before[-90:]) and token.unit in {"m", "ft"}:
         found.clear()
         found["water.level"] = 7
-    elif _DELIVERY.search(left) and metres and not _RISES.match(right):
-        found["way.length"] = 6
-    elif re.match(r" ?of lay-?flat", right) or _BY_PIPE.match(right) or _FOR.fullmatch(near.left):
+    elif _runs(near, metres):
         found["way.length"] = 6
     elif _CREEK_TO_PUMP.search(near.before) and _SUCTION_LIFT.match(right):
         found.clear()
         found["water.level"] = 7
-    elif _NEEDED.match(right) and metres > _SHORT and _RUN.search(near.before):
-        found["way.length"] = 6
     elif _ALL.search(left) and metres > _SHORT and not found and _RUN.search(near.mail):
         found["way.length"] = 4.5
     elif _PUMP_ABOVE.search(left) and _OVER_WATER.match(right):
@@ -204,7 +216,11 @@ def _off_and_up(token: Token, near: Context, found: dict[str, float]) -> None:
         found.clear()
         found["way.climb"] = 6.5
         token.sign = -1.0 if levels["how"] in {"down", "lower", "below"} else 1.0
-    if levels and _FROM_HOME.fullmatch(near.left) and places.noun(near.before, last=False) in places.SOURCES:
+    if (
+        levels
+        and _FROM_HOME.fullmatch(near.left)
+        and places.noun(near.before, last=False) in places.SOURCES
+    ):
         found.clear()
         found["way.climb"] = 6.5
         token.sign = 1.0 if levels["how"] in {"down", "lower", "below"} else -1.0

@@ -18,7 +18,6 @@ from calc.site.enquiry_heights import (
 )
 from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
-from calc.site.enquiry_suction import of_suction
 
 _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
@@ -103,7 +102,6 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
     ):
         found["well.depth"] = 6.5
-    of_suction(near, at, found)
     beside(token, near, at, found)
     _whose(token, near, found)
     altitude(token, near, at, found)

@@ -78,7 +78,9 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
             contradictions.append(Contradiction(path, label(path), said))
         else:
             told += said
-    result.told = tuple(sorted(_whole(_hung(_rained(_drawn_down(told)))), key=lambda one: (one.start, one.path)))
+    result.told = tuple(
+        sorted(_whole(_hung(_rained(_drawn_down(told)))), key=lambda one: (one.start, one.path))
+    )
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
@@ -200,9 +202,7 @@ def _same(one: Piece, other: Piece) -> bool:
         point = other if inside is one else one
         return inside.unit == point.unit and inside.low <= point.low and point.high <= inside.high
     a, b = _si(one), _si(other)
-    return abs(a - b) <= (TURNED if one.unit != other.unit else SAME) * max(
-        abs(a), abs(b), 1e-12
-    )
+    return abs(a - b) <= (TURNED if one.unit != other.unit else SAME) * max(abs(a), abs(b), 1e-12)
 
 
 # Telling --------------------------------------------------------------------------------------------

@@ -153,7 +153,14 @@ _SHARE_OF = re.compile(
 )
 
 
-_ARRIVES = re.compile(r" ?(?:gets?|reach(?:es)?|arrives?|makes it) (?:to |at |into )?(?:the|our|my)\b")
+_ARRIVES = re.compile(
+    r" ?(?:gets?|reach(?:es)?|arrives?|makes it) (?:to |at |into )?(?:the|our|my)\b"
+)
+
+
+def _of_it(near: Context) -> bool:
+    """Whether a flow is a whole of which a share is told, or what of it arrives somewhere."""
+    return bool(_SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right))
 
 
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
@@ -161,14 +168,12 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right):
-        return {}
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
-    if _UP_THERE.match(near.right):
+    if _UP_THERE.match(near.right) or _of_it(near):
         return {}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
