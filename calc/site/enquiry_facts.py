@@ -33,12 +33,14 @@ from calc.site.enquiry_supposed import of_a_machine
 from calc.site.enquiry_tokens import (
     Spans,
     correct,
+    exactly,
     in_minutes,
     likewise,
     paired,
     parts,
     seasons,
     since,
+    turned,
 )
 
 LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; our choice
@@ -50,6 +52,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     only considered."""
     found = Found()
     numbers = tokens(masked)
+    turned(masked, numbers)
     paired(masked, numbers)
     for token in numbers:
         clause = next((one for one in clauses if one.start <= token.start < one.end), None)
@@ -58,6 +61,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
     since(masked, numbers)
+    exactly(masked, numbers)
     in_minutes(masked, numbers, sentences)
     seasons(masked, numbers)
     parts(masked, numbers)

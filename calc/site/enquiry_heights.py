@@ -90,6 +90,8 @@ def from_to(token: Token, near: Context, found: dict[str, float]) -> bool:
             return True
     if rise is None:
         return False
+    if after and re.search(r"\b(?:length|run|distance|(?:of|the) pipe)\b", near.before):
+        return False  # parts of a pipe
     if after:
         found.clear()
     found.pop("way.length", None)
@@ -302,6 +304,11 @@ def _by_mail(down: bool, near: Context, found: dict[str, float], token: Token) -
         found["way.climb"], token.sign = 5, 1.0 if down else -1.0
 
 
+_TO_TANK = re.compile(
+    r"\b(?:pump|well|spring|creek|bore\w*) to (?:the |our )?(?:\w+ )?tank:[^.;\n]*$"
+)
+
+
 def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, float]) -> None:
     """ "up 40 ft", "a fall of 20 m": the way's, unless a tank is named where it ends."""
     if (
@@ -327,7 +334,7 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
     if from_tank or (_OF_FALL.search(near.left) and _FROM_TANK.match(near.right)):
         found.pop("water.level", None)
         tank, token.sign = True, 1.0
-    if tank:
+    if tank or _TO_TANK.search(near.before):
         found["tank.level"], found["way.climb"] = 6.5, 0
     if re.search(
         r"\b(?:data ?sheets?|specs?|specification|curve|brochure|name ?plate|the box|label|leaflet)\b[^.;\n]*$",

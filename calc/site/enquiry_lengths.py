@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from calc.site import enquiry_places as places
 from calc.site import enquiry_sides as sides
+from calc.site.enquiry_beside import beside
 from calc.site.enquiry_heights import (
     aliased,
     altitude,
@@ -17,7 +18,6 @@ from calc.site.enquiry_heights import (
 )
 from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
-from calc.site.enquiry_suction import of_suction
 
 _AFTER_PIPE = re.compile(
     r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
@@ -56,7 +56,7 @@ _AT_WELL = re.compile(
     r" ?(?:away )?from (?:the |our |my )?(?:\w+ )?(?:well|bore ?hole|bore|creek|river|stream|pond)\b"
 )
 _PUMP_IS = re.compile(
-    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:about|some|only|maybe|just|roughly))* $"
+    r"\b(?:pump|pump ?house|pump shed|pump hut) (?:is|sits|stands)(?: (?:in|inside) (?:the|a|our|its) (?:\w+ )?(?:shed|hut|garage|box|pump ?house),?)?(?: (?:about|some|only|maybe|just|roughly))* $"
 )
 _SIDES = re.compile(r" ?(?:m )?(?:long|wide) (?:and|by|x)\b[^.;]{0,12}\b(?:wide|deep|long|high)")
 _RUNS = re.compile(r"\b(?:pipe|line|poly\w*|hose|pvc|pump|well|spring|water)\b")
@@ -102,7 +102,7 @@ def lengths(token: Token, near: Context, found: dict[str, float]) -> None:
         r" ?(?:$|[,.;)\n]|with (?:the )?water\b)", near.right
     ):
         found["well.depth"] = 6.5
-    of_suction(near, at, found)
+    beside(token, near, at, found)
     _whose(token, near, found)
     altitude(token, near, at, found)
 
@@ -157,7 +157,7 @@ def _of_something_else(token: Token, near: Context, found: dict[str, float]) -> 
     if apart:
         found.pop("way.climb", None)
     _up_or_along(token, near, found)
-    _of_what_falls(near, found)
+    _of_what_falls(token, near, found)
     sides.its_own(token, near, found)
 
 
@@ -173,12 +173,13 @@ def _up_or_along(token: Token, near: Context, found: dict[str, float]) -> None:
         found["way.climb"] = max(found.get("way.climb", 0), 6)
 
 
-def _of_what_falls(near: Context, found: dict[str, float]) -> None:
+def _of_what_falls(token: Token, near: Context, found: dict[str, float]) -> None:
     """Of a season, a creek that sinks, a trench, a suction: no climb and no length of the way."""
     if re.search(r"\b(?:last|this|next|every|each|in (?:the )?) ?fall,? $", near.left):
         found.pop("way.climb", None)  # the season
     if _AT_WELL.match(near.right) and _PUMP_IS.search(near.left):
         found.pop("way.length", None)  # from the pump to its well: none of the way
+        token.extra["other"] = 1.0
     if _RISE_IN.search(near.left):  # "40 ft of rise in 300 ft"
         found.pop("way.climb", None)
         found["way.length"] = max(found.get("way.length", 0), 5)
@@ -329,7 +330,7 @@ def _on_a_hill(token: Token, near: Context, at: places.Between, found: dict[str,
     if at.before == "HOUSE" and plain:
         found["way.climb"] = 7
         return True
-    found["way.length"], found["way.climb"] = 5, 5
+    found["way.length"], found["way.climb"] = 5, 1 if metres > _STEEP / 2 and other else 5
     return True
 
 
@@ -360,7 +361,7 @@ _SUBJECT = re.compile(
     r"(?: (?:about|only|some|roughly|just|over|nearly|around|almost|a|good|at|another|under|maybe|perhaps|approximately|exactly|up|down))* ?$"
 )
 _ITS_OWN = re.compile(
-    r"\b(?:ours|mine|pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
+    r"\b(?:ours|mine|delivery|discharge|casing|lining|liner|pipes?|piping|line|lines|run|way|distance|hose|poly\w*|pvc|hdpe|mdpe|pe|pex|copper|trench|main|mains|route|stretch|haul|pipeline|length|conduct|conduit|tube|tubing|it|they|that|this|there|which|here|we|he|she|level|rise|climb|height|drop|fall|lift|depth|head|difference|elevation|gain|total|suction|all|from|to|between|between|everything|rest|ground|land|slope|hill|table|surface|source|intake|bottom|top|outlet|altitude|one|other|villa|dwelling|storey|gite|refuge|conduite|spigots?|standpipes?|hydrants?|beds?|vegetables|orchard|drip|zones?|runn|thing|animals|cows|cattle|sheep|point|end|spot|site|property)\b"
 )
 _WIRES = re.compile(
     r"\bseptic\b|\bsewage\b|\b(?:power|phone|telephone|electric|washing|clothes|fence|tree|bus|railway|overhead) ?-?lines?\b"

@@ -18,6 +18,7 @@ from calc.site.enquiry_model import (
     Unclear,
 )
 from calc.site.enquiry_slots import label, slot
+from calc.site.enquiry_wins import settled, struck
 from calc.units import parse, plain_number
 
 _FIXED = re.compile(
@@ -29,8 +30,10 @@ _LOWEST = re.compile(
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
+_LEVELS = ("well.static", "well.pumping")
 _CONTROLS = ("speed", "fixed", "switch")  # the first that is plainly said counts
 SAME = 0.005  # of a number, within which two are the same one; our choice
+TURNED = 0.04  # the same, of one told in other units and rounded, as 2 bar of 30 psi; our choice
 
 
 @dataclass
@@ -75,7 +78,9 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
             contradictions.append(Contradiction(path, label(path), said))
         else:
             told += said
-    result.told = tuple(sorted(_whole(_hung(_rained(told))), key=lambda one: (one.start, one.path)))
+    result.told = tuple(
+        sorted(_whole(_hung(_rained(_drawn_down(told)))), key=lambda one: (one.start, one.path))
+    )
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
@@ -159,6 +164,13 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
                 quote = plain[one.start : one.end]
                 result.withdrawn.append(Ignored(quote, one.start, one.end, "withdrawn"))
         return [last]
+    groups = struck(low, path, groups)
+    if path not in {"water.level", "water.yield"} or not any(
+        _LOWEST.search(low[max(0, one.start - 50) : one.end + 40]) for one in groups
+    ):
+        groups = settled(low, path, groups, sentences)
+    if len(groups) == 1:
+        return groups
     if path == "water.level" and any(
         _LOWEST.search(low[max(0, one.start - 40) : one.end + 30]) for one in groups
     ):
@@ -190,10 +202,7 @@ def _same(one: Piece, other: Piece) -> bool:
         point = other if inside is one else one
         return inside.unit == point.unit and inside.low <= point.low and point.high <= inside.high
     a, b = _si(one), _si(other)
-    rounded = one.about or other.about
-    return abs(a - b) <= (0.03 if rounded and one.unit != other.unit else SAME) * max(
-        abs(a), abs(b), 1e-12
-    )
+    return abs(a - b) <= (TURNED if one.unit != other.unit else SAME) * max(abs(a), abs(b), 1e-12)
 
 
 # Telling --------------------------------------------------------------------------------------------
@@ -260,6 +269,15 @@ def _rained(told: list[Told]) -> list[Told]:
         return told
     path = "rain.used"
     return [*told, Told(path, "yes", label(path), roof.quote, roof.start, roof.end)]
+
+
+def _drawn_down(told: list[Told]) -> list[Told]:
+    """A pumping level above the static one is how far the water was drawn down, and no level."""
+    at = {one.path: slot(one.path).read(one.text) for one in told if one.path in _LEVELS}
+    static, pumping = (at.get(path) for path in _LEVELS)
+    if static is None or pumping is None or pumping >= static:
+        return told
+    return [one for one in told if one.path != "well.pumping"]
 
 
 def _hung(told: list[Told]) -> list[Told]:

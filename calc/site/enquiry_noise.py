@@ -258,6 +258,9 @@ _NOW = re.compile(
     r"\b(?:but (?:now|that|then|it|we|these)|the (?:present|current) (?:one|tank|pump|pipe|well)|this (?:year|summer)|now|nowadays|these days|today|currently|since then|the new (?:one|pump|tank|line|pipe|well|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"
     r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
 )
+_INSTEAD = re.compile(  # "I said 80 m before, it's 95 m"
+    r"[,;:-] ?(?:but |and |actually |no,? |sorry,? )*(?=(?:it'?s|it is|there are|that'?s|they are)\b)"
+)
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
@@ -341,6 +344,8 @@ def _past(said: str, start: int) -> list[tuple[int, int, str]]:
     now = _NOW.search(said, was.end())
     if now is None and was.group().endswith(("both", "all", "our", "my", "most", "off")):
         now = re.compile(r", (?:and|but|so) (?:the|we|now)\b|;").search(said, was.end())
+    if was.group().startswith(("i ", "we ")):
+        now = _INSTEAD.search(said, was.end()) or now
     return [(start + was.start(), start + (now.start() if now else len(said)), PAST)]
 
 

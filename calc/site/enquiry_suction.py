@@ -8,7 +8,7 @@ from calc.site import enquiry_places as places
 from calc.site.enquiry_model import Context
 
 _TO_PUMP = re.compile(
-    r"\bfrom (?:the |our )?(?:\w+ )?(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
+    r"(?:\bfrom (?:the |our )?(?:\w+ )?|(?:^|[.;\n] ?)(?:the )?)(?:well|creek|stream|pond|lake|river|cistern|spring|water|foot valve)"
     r" (?:up |over )?to (?:the |our )?(?:\w+ )?pump\b"
 )
 _AT_MOST = re.compile(r"\b(?:max(?:imum)?\.?|up to|at most|no more than)(?: of| about)? $")

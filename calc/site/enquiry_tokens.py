@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 
+from calc.errors import InputError
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import pairs
+from calc.units import parse
 
 Spans = tuple[tuple[int, int], ...]
 
@@ -138,6 +140,54 @@ def seasons(low: str, numbers: list[Token]) -> None:
         if near and unit and _SEASON.match(low, at):
             second.kind, second.unit = first.kind, first.unit
             second.end = at
+
+
+_EXACTLY = re.compile(
+    r"[^¤\d]{0,50}\b(?:to be (?:exact|precise)|more exact(?:ly)?|more precisely|exactly|precisely)\b[ ,:]*(?:(?:it'?s|it is|about) )*$"
+)
+_MEASURED = re.compile(
+    r"[^¤\d]{0,40}\b(?:i|we|he) (?:then |have |later )?(?:shot|measured|taped|surveyed|levelled)\b[^.;\d]{0,25}[:,]? ?(?:(?:it'?s|it is|and got|at|it came to) )*$"
+)
+_CLOSE = 0.2  # share by which an exact number may differ from the first guess; our choice
+
+
+def exactly(low: str, numbers: list[Token]) -> None:
+    """ "about 500 ft to the house, to be exact 487 ft": the exact one stands in the other's place."""
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        alike = second.kind == first.kind and _thin(second) == _thin(first)
+        alike = alike and second.unit == first.unit and first.kind != "bare"
+        if not alike or first.why or second.why or "as" in second.extra:
+            continue
+        gap = low[first.end : second.start]
+        said = _EXACTLY.fullmatch(gap) or (first.about and _MEASURED.fullmatch(gap))
+        if said and 0 < abs(first.low - second.low) <= _CLOSE * second.low:
+            first.why = noise.WITHDRAWN
+            _stands_for(second, first)
+
+
+_SAID_AGAIN = re.compile(r" ?[(\[] ?(?:or |about |ca\.? |roughly |approx\.? |i\.?e\.? |= ?)*")
+
+
+def turned(low: str, numbers: list[Token]) -> None:
+    """ "61 m (200 ft) deep" is one number: what its brackets say in other units is no other one."""
+    for first, second in list(zip(numbers, numbers[1:], strict=False)):
+        if first.kind != second.kind or first.unit == second.unit or _thin(first) or _thin(second):
+            continue
+        inside = _SAID_AGAIN.fullmatch(low[first.end : second.start])
+        if not inside or low[second.end : second.end + 1] not in {")", "]"}:
+            continue
+        if first.low != first.high or not _equal(first, second):
+            continue
+        first.end = second.end + 1
+        numbers.remove(second)
+
+
+def _equal(first: Token, second: Token) -> bool:
+    try:
+        a, b = (parse(f"{one.low:.12g} {one.unit}", one.kind).value for one in (first, second))
+    except (InputError, ValueError, KeyError):
+        return False
+    return abs(a - b) <= 0.04 * max(abs(a), abs(b))
 
 
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:

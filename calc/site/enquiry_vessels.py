@@ -29,7 +29,7 @@ _HEATER = re.compile(
 _END = re.compile(
     r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
 )
-_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|septic|fuel|propane|diesel|gas|fish) ?$")
+_NO_WATER_BEFORE = re.compile(r"(?:hot|heater|break|septic|fuel|propane|diesel|gas|fish) ?$")
 _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 
 
@@ -39,6 +39,27 @@ _DAILY = re.compile(
 _FIRE = re.compile(
     r" ?(?:of (?:it|that|this|them) )?(?:back |aside |always )?(?:for|in case of|as) (?:a )?fire\b"
 )
+
+
+_ONE_ABOVE = re.compile(
+    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|in the (?:loft|attic)|above the (?:house|cabin))\b"
+)
+_AT_HEIGHT = re.compile(r" ?at (?:a height of )?[\d.,]+ ?[a-z]+ (?:height|high|up|above)\b")
+_ONE_BELOW = re.compile(
+    r" ?(?:one )?(?:(?:at|by|beside|near|below|under|in) (?:the|our) (?:spring|source|well|shed|house|cellar|basement|pump|barn|creek),? ?)?(?:(?:that|which|where) (?:the|our) pump (?:draws|sucks|pulls|takes)(?: from)?|from which (?:the|our) pump|(?<=one at the spring)|(?<=one at the source)|(?<=one at the well)|(?<=one by the pump))"
+)
+_TANKS = re.compile(r"\b(?:tanks?|cisterns?|totes?|reservoirs?)\b")
+
+
+def _another(near: Context) -> str:
+    """ "a 300 gallon one at the spring", "1000 L on the hill": which of several tanks it is."""
+    if not _TANKS.search(near.before):
+        return ""
+    if _ONE_ABOVE.match(near.right):
+        return "tank.volume"
+    if _AT_HEIGHT.match(near.after):
+        return "tank.volume"
+    return "store.volume" if _ONE_BELOW.match(near.right) else ""
 
 
 def volume(token: Token, near: Context) -> dict[str, float]:
@@ -51,6 +72,9 @@ def volume(token: Token, near: Context) -> dict[str, float]:
     right = _END.split(near.right)[0]
     if _OTHER_VESSEL.match(right):
         return {"hot.volume": 5} if _HEATER.match(right) else {}
+    named = _another(near)
+    if named:
+        return {named: 7}
     after = _TANK_AFTER.match(right)
     span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
     if span is None:
@@ -66,7 +90,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)[^.;\n]){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
+    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
 )
 
 

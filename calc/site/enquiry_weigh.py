@@ -148,6 +148,21 @@ def _head(token: Token, near: Context) -> dict[str, float]:
     return {}
 
 
+_SHARE_OF = re.compile(
+    r"\b(?:third|half|quarter|fifth|tenth|fraction) of (?:its|the|that|those)(?: \w+)? $"
+)
+
+
+_ARRIVES = re.compile(
+    r" ?(?:gets?|reach(?:es)?|arrives?|makes it) (?:to |at |into )?(?:the|our|my)\b"
+)
+
+
+def _of_it(near: Context) -> bool:
+    """Whether a flow is a whole of which a share is told, or what of it arrives somewhere."""
+    return bool(_SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right))
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
@@ -158,7 +173,7 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
         return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
-    if _UP_THERE.match(near.right):
+    if _UP_THERE.match(near.right) or _of_it(near):
         return {}
     if "water.yield" not in found:
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)

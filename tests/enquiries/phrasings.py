@@ -4,6 +4,392 @@ A range is a pair. A sentence stands alone, so what it says must be decisive by 
 """
 
 SAID = (
+    ("way.length", "300 ft", (
+        "I have 300 ft of pipe, 120 of it uphill, the rest on the flat. The rise is 35 ft.",
+    )),
+    ("way.climb", "35 ft", (
+        "I have 300 ft of pipe, 120 of it uphill, the rest on the flat. The rise is 35 ft.",
+        "The road is 400 ft away. The creek is 150 ft from the cabin and 35 ft down.",
+    )),
+    ("tank.level", "60 ft", (
+        "The tank is 60 ft above the well and the house is 20 ft below the tank.",
+    )),
+    ("well.depth", "92 m", (
+        "Borehole 92 m, pump 78 m, water 41 m. House 12 m higher, 160 m away.",
+    )),
+    ("pump.height", "-78 m", (
+        "Borehole 92 m, pump 78 m, water 41 m. House 12 m higher, 160 m away.",
+    )),
+    ("water.level", "-41 m", (
+        "Borehole 92 m, pump 78 m, water 41 m. House 12 m higher, 160 m away.",
+    )),
+    ("way.climb", "12 m", (
+        "Borehole 92 m, pump 78 m, water 41 m. House 12 m higher, 160 m away.",
+        "The run is 100 m (328 ft) and the climb 12 m (39 ft).",
+    )),
+    ("way.length", "160 m", (
+        "Borehole 92 m, pump 78 m, water 41 m. House 12 m higher, 160 m away.",
+    )),
+    ("tank.level", "3 m", (
+        "The tank stands on a 3 m tower and holds 2000 litres; under the house is another one of 5000 litres from which the pump draws.",
+    )),
+    ("tank.volume", "2000 L", (
+        "The tank stands on a 3 m tower and holds 2000 litres; under the house is another one of 5000 litres from which the pump draws.",
+        "Overhead tank 2 kL at 9 m; sump 12 kL below the car park.",
+    )),
+    ("way.length", "90 m", (
+        "From the pump it's 90 metres to the house; a second line of 150 m goes to the trough. The house is 7 m up, trough 11 m up.",
+    )),
+    ("way.climb", "7 m", (
+        "From the pump it's 90 metres to the house; a second line of 150 m goes to the trough. The house is 7 m up, trough 11 m up.",
+        "From pump to shower head 7 m vertical (4 m slope + 3 m house).",
+        "The house stands 50 m off the stream and 7 m above.",
+    )),
+    ("tank.volume", "20 m³", (
+        "The reservoir, 20 cubic metres, sits 55 m above the river. The lodge is 15 m below the reservoir and 400 m further along.",
+    )),
+    ("tank.level", "55 m", (
+        "The reservoir, 20 cubic metres, sits 55 m above the river. The lodge is 15 m below the reservoir and 400 m further along.",
+    )),
+    ("suction.length", "15 ft", (
+        "Suction is 15 ft of 1-1/4 hose with a lift of 8 ft; delivery is 350 ft and rises 45 ft.",
+    )),
+    ("water.level", "-8 ft", (
+        "Suction is 15 ft of 1-1/4 hose with a lift of 8 ft; delivery is 350 ft and rises 45 ft.",
+    )),
+    ("way.length", "350 ft", (
+        "Suction is 15 ft of 1-1/4 hose with a lift of 8 ft; delivery is 350 ft and rises 45 ft.",
+    )),
+    ("way.climb", "45 ft", (
+        "Suction is 15 ft of 1-1/4 hose with a lift of 8 ft; delivery is 350 ft and rises 45 ft.",
+    )),
+    ("tank.volume", "1500 gal", (
+        "There is a 1,500 gallon tank up on the hill, 85 ft above the cabin, and a 300 gallon one at the spring.",
+    )),
+    ("tank.level", "85 ft", (
+        "There is a 1,500 gallon tank up on the hill, 85 ft above the cabin, and a 300 gallon one at the spring.",
+    )),
+    ("store.volume", "300 gal", (
+        "There is a 1,500 gallon tank up on the hill, 85 ft above the cabin, and a 300 gallon one at the spring.",
+    )),
+    ("water.yield", "3 gpm", (
+        "Our well makes 3 gpm. The driller said 7 gpm when it was new.",
+    )),
+    ("way.length", "180 m", (
+        "Total length of pipe 180 m: 40 m from the well up to the tank and 140 m down to the house.",
+    )),
+    ("way.length", "487 ft", (
+        "It's about 500 ft to the house, to be exact 487 ft by the tape.",
+    )),
+    ("way.climb", "43 ft", (
+        "The house is maybe 40 feet higher. I shot it with a level: 43 feet.",
+    )),
+    ("way.length", "100 m", (
+        "The run is 100 m (328 ft) and the climb 12 m (39 ft).",
+    )),
+    ("well.depth", "61 m", (
+        "The well is 61 m (200 ft) deep.",
+    )),
+    ("way.climb", "30 m", (
+        "We live 200 m up a track, our well is at the bottom, 30 m below us in height. The pipe follows the track.",
+    )),
+    ("well.static", "38 ft", (
+        "Static water level is 38 ft, after an hour of pumping it is at 72 ft.",
+    )),
+    ("water.level", "-72 ft", (
+        "Static water level is 38 ft, after an hour of pumping it is at 72 ft.",
+    )),
+    ("well.bore", "5 in", (
+        "Casing is 5 inch PVC and the drop pipe is 1-1/4 inch, 160 ft of it.",
+    )),
+    ("well.drop_pipe", "160 ft", (
+        "Casing is 5 inch PVC and the drop pipe is 1-1/4 inch, 160 ft of it.",
+    )),
+    ("well.depth", "85 ft", (
+        "The neighbours' well is 300 ft deep; ours is only 85 ft with water at 40.",
+    )),
+    ("water.level", "-40 ft", (
+        "The neighbours' well is 300 ft deep; ours is only 85 ft with water at 40.",
+    )),
+    ("way.length", "150 ft", (
+        "The road is 400 ft away. The creek is 150 ft from the cabin and 35 ft down.",
+    )),
+    ("store.volume", "5000 L", (
+        "I have two tanks: 5000 L by the shed that the pump draws from, and 1000 L on the hill.",
+    )),
+    ("tank.volume", "1000 L", (
+        "I have two tanks: 5000 L by the shed that the pump draws from, and 1000 L on the hill.",
+    )),
+    ("water.level", "-2 m", (
+        "The pump stands 2 m above the stream and pushes up to a tank 40 m higher, 3000 L, 250 m of pipe.",
+    )),
+    ("tank.level", "40 m", (
+        "The pump stands 2 m above the stream and pushes up to a tank 40 m higher, 3000 L, 250 m of pipe.",
+    )),
+    ("tank.volume", "3000 L", (
+        "The pump stands 2 m above the stream and pushes up to a tank 40 m higher, 3000 L, 250 m of pipe.",
+    )),
+    ("way.length", "250 m", (
+        "The pump stands 2 m above the stream and pushes up to a tank 40 m higher, 3000 L, 250 m of pipe.",
+    )),
+    ("way.length", "250 ft", (
+        "Pipe goes 90 ft down the well and then 250 ft to the house.",
+        "From the well it's 250 ft to the house plus 120 ft from the house to the garden.",
+    )),
+    ("way.length", "85 m", (
+        "Frost goes down 1.2 m here, so pipe is at 1.4 m depth for all 85 m to the house.",
+    )),
+    ("pump.height", "-140 ft", (
+        "The well pit is 5 ft deep. The well itself is 160 ft. Pump at 140 ft.",
+    )),
+    ("well.depth", "400 ft", (
+        "They drilled 400 ft, hit water at 310 ft, and it rose to 120 ft.",
+    )),
+    ("water.level", "-120 ft", (
+        "They drilled 400 ft, hit water at 310 ft, and it rose to 120 ft.",
+    )),
+    ("well.depth", "240 ft", (
+        "Hit water at 180 ft, went on to 240 ft. Static now 75 ft. Pump hung at 200 ft.",
+    )),
+    ("water.level", "-75 ft", (
+        "Hit water at 180 ft, went on to 240 ft. Static now 75 ft. Pump hung at 200 ft.",
+    )),
+    ("pump.height", "-200 ft", (
+        "Hit water at 180 ft, went on to 240 ft. Static now 75 ft. Pump hung at 200 ft.",
+    )),
+    ("way.length", "800 ft", (
+        "The pump could lift 200 ft but I need only 90 ft to the tank, which is 800 ft away.",
+    )),
+    ("pump.cut_in", "40 psi", (
+        "Switch was 20/40, I turned it up to 40/60.",
+    )),
+    ("pump.cut_out", "60 psi", (
+        "Switch was 20/40, I turned it up to 40/60.",
+    )),
+    ("pump.cut_in", "30 psi", (
+        "The switch is set 30-50 (2 to 3.4 bar).",
+    )),
+    ("pump.cut_out", "50 psi", (
+        "The switch is set 30-50 (2 to 3.4 bar).",
+    )),
+    ("water.level", "-15 m", (
+        "In the well the water is to 15 m, the pump is to 25 m and the well goes to 30 m. The house is more high 6 m.",
+    )),
+    ("pump.height", "-25 m", (
+        "In the well the water is to 15 m, the pump is to 25 m and the well goes to 30 m. The house is more high 6 m.",
+    )),
+    ("well.depth", "30 m", (
+        "In the well the water is to 15 m, the pump is to 25 m and the well goes to 30 m. The house is more high 6 m.",
+    )),
+    ("way.climb", "6 m", (
+        "In the well the water is to 15 m, the pump is to 25 m and the well goes to 30 m. The house is more high 6 m.",
+        "It goes underground 110 m, 80 cm deep, from the shaft to the house, with 6 m of rise.",
+    )),
+    ("water.level", "-6 ft", (
+        "The intake is 2 ft under the surface and the pump 6 ft above the surface.",
+    )),
+    ("water.yield", "9 gpm", (
+        "Yield of the well per the driller 12 gpm, I measured 9 gpm.",
+        "Yield was 15 gpm in 1988, last measured at 9 gpm this June.",
+    )),
+    ("way.length", "420 ft", (
+        "I bought 500 ft of pipe but only 420 ft was needed to reach the house.",
+    )),
+    ("way.climb", "30 ft", (
+        "House: 30 ft above well. Barn: 45 ft above well. House 200 ft from well. Barn 380 ft from well.",
+    )),
+    ("way.length", "200 ft", (
+        "House: 30 ft above well. Barn: 45 ft above well. House 200 ft from well. Barn 380 ft from well.",
+    )),
+    ("way.length", "95 m", (
+        "Sorry I said 80 m before, it's 95 m to the house. And the climb is not 10 but 13 m.",
+    )),
+    ("well.depth", "112 ft", (
+        "I said the well's 100 ft. The log in the drawer says 112 ft, so go with that.",
+    )),
+    ("way.climb", "14.2 m", (
+        "House is about 15 m up. More precisely 14.2 m.",
+    )),
+    ("way.length", "238 ft", (
+        "Length: 250 ft or so. Exactly 238 ft when I paced it with the wheel.",
+    )),
+    ("way.climb", "25 ft", (
+        "There's a 10 ft dip halfway but end to end the rise is 25 ft.",
+    )),
+    ("way.climb", "18 m", (
+        "Net rise is 18 m, though the pipe climbs 30 m and comes back down 12.",
+        "Vertical lift: 18 m from pump to house + 6 m suction.",
+    )),
+    ("well.depth", "48 m", (
+        "Bore: dia 125, depth 48 m, SWL 11 m, pump 40 m.",
+    )),
+    ("well.static", "11 m", (
+        "Bore: dia 125, depth 48 m, SWL 11 m, pump 40 m.",
+    )),
+    ("water.level", "-11 m", (
+        "Bore: dia 125, depth 48 m, SWL 11 m, pump 40 m.",
+    )),
+    ("pump.height", "-40 m", (
+        "Bore: dia 125, depth 48 m, SWL 11 m, pump 40 m.",
+    )),
+    ("well.bore", "8 in", (
+        "It's an 8\" well, 96 ft deep; water to within 20 ft of the top.",
+    )),
+    ("well.depth", "96 ft", (
+        "It's an 8\" well, 96 ft deep; water to within 20 ft of the top.",
+    )),
+    ("water.level", "-20 ft", (
+        "It's an 8\" well, 96 ft deep; water to within 20 ft of the top.",
+    )),
+    ("well.bore", "1 m", (
+        "The concrete rings are 1 m in diameter and the well is 7 m deep.",
+    )),
+    ("well.depth", "7 m", (
+        "The concrete rings are 1 m in diameter and the well is 7 m deep.",
+    )),
+    ("well.depth", "11 m", (
+        "We have 22 rings of half a metre, so the well's 11 m.",
+    )),
+    ("tank.level", "6 m", (
+        "Our tower is 6 m. The tank on it takes 1500 liters.",
+    )),
+    ("tank.volume", "1500 L", (
+        "Our tower is 6 m. The tank on it takes 1500 liters.",
+    )),
+    ("way.climb", "36 ft", (
+        "The slope is 22 ft and then the second-floor bath is another 14, so 36 ft in all above the pump.",
+    )),
+    ("way.length", "375 ft", (
+        "Pipe buried 4 ft deep for 375 ft.",
+    )),
+    ("suction.length", "20 ft", (
+        "Creek to pump: 20 ft of hose, 7 ft lift. Pump to cabin: 310 ft, 52 ft of rise.",
+    )),
+    ("water.level", "-7 ft", (
+        "Creek to pump: 20 ft of hose, 7 ft lift. Pump to cabin: 310 ft, 52 ft of rise.",
+    )),
+    ("way.length", "310 ft", (
+        "Creek to pump: 20 ft of hose, 7 ft lift. Pump to cabin: 310 ft, 52 ft of rise.",
+    )),
+    ("way.climb", "52 ft", (
+        "Creek to pump: 20 ft of hose, 7 ft lift. Pump to cabin: 310 ft, 52 ft of rise.",
+    )),
+    ("suction.length", "6 m", (
+        "Suction side 6 m with 3 m height, pressure side 80 m with 14 m height.",
+    )),
+    ("way.length", "80 m", (
+        "Suction side 6 m with 3 m height, pressure side 80 m with 14 m height.",
+    )),
+    ("way.climb", "14 m", (
+        "Suction side 6 m with 3 m height, pressure side 80 m with 14 m height.",
+    )),
+    ("well.depth", "22 m", (
+        "the well he is deep 22 meter, the water stay at 9 meter, the pump i put at 18 meter, for the house must go 70 meter and up 5 meter",
+    )),
+    ("water.level", "-9 m", (
+        "the well he is deep 22 meter, the water stay at 9 meter, the pump i put at 18 meter, for the house must go 70 meter and up 5 meter",
+    )),
+    ("pump.height", "-18 m", (
+        "the well he is deep 22 meter, the water stay at 9 meter, the pump i put at 18 meter, for the house must go 70 meter and up 5 meter",
+    )),
+    ("way.length", "70 m", (
+        "the well he is deep 22 meter, the water stay at 9 meter, the pump i put at 18 meter, for the house must go 70 meter and up 5 meter",
+    )),
+    ("way.climb", "5 m", (
+        "the well he is deep 22 meter, the water stay at 9 meter, the pump i put at 18 meter, for the house must go 70 meter and up 5 meter",
+    )),
+    ("tank.level", "14 m", (
+        "Height of tank: 14 m. Height of the tank itself 1.8 m. Volume 4000 L.",
+    )),
+    ("tank.level", "9 m", (
+        "Overhead tank 2 kL at 9 m; sump 12 kL below the car park.",
+    )),
+    ("store.volume", "12000 L", (
+        "Overhead tank 2 kL at 9 m; sump 12 kL below the car park.",
+    )),
+    ("pump.height", "-24 m", (
+        "The pump lowers the water from 12 m to 17 m when it runs for an hour. It hangs at 24 m.",
+    )),
+    ("water.level", "-17 m", (
+        "The pump lowers the water from 12 m to 17 m when it runs for an hour. It hangs at 24 m.",
+        "Water is struck at 24 m in these parts, ours stands at 17 m.",
+    )),
+    ("well.depth", "155 ft", (
+        "The first 20 ft is through clay, the rest rock, 155 ft in total for the well.",
+    )),
+    ("pump.height", "-250 ft", (
+        "It was 280 ft deep and 6 gpm when drilled, the pump is at 250 ft.",
+    )),
+    ("way.length", "330 ft", (
+        "Length of run 330 ft (100 m), rise 26 ft (8 m), well 130 ft (40 m).",
+    )),
+    ("way.climb", "26 ft", (
+        "Length of run 330 ft (100 m), rise 26 ft (8 m), well 130 ft (40 m).",
+    )),
+    ("well.depth", "130 ft", (
+        "Length of run 330 ft (100 m), rise 26 ft (8 m), well 130 ft (40 m).",
+    )),
+    ("water.level", "-6 m", (
+        "Vertical lift: 18 m from pump to house + 6 m suction.",
+    )),
+    ("water.level", "-7.2 m", (
+        "The well was measured last August: water at 7.2 m, bottom at 11.5 m.",
+    )),
+    ("well.depth", "11.5 m", (
+        "The well was measured last August: water at 7.2 m, bottom at 11.5 m.",
+    )),
+    ("well.depth", "46 ft", (
+        "Bottom of well 46 ft, water surface 33 ft, foot valve 42 ft down.",
+    )),
+    ("water.level", "-33 ft", (
+        "Bottom of well 46 ft, water surface 33 ft, foot valve 42 ft down.",
+    )),
+    ("well.depth", "310 ft", (
+        "It's cased in 6-5/8 steel down to 62 ft and is 310 ft deep.",
+        "Depth 310', static 112', pump 280', yield 4 gpm per the log.",
+    )),
+    ("water.level", "-112 ft", (
+        "Depth 310', static 112', pump 280', yield 4 gpm per the log.",
+    )),
+    ("well.static", "112 ft", (
+        "Depth 310', static 112', pump 280', yield 4 gpm per the log.",
+    )),
+    ("pump.height", "-280 ft", (
+        "Depth 310', static 112', pump 280', yield 4 gpm per the log.",
+    )),
+    ("water.yield", "4 gpm", (
+        "Depth 310', static 112', pump 280', yield 4 gpm per the log.",
+    )),
+    ("water.level", "-4 m", (
+        "The pump house is 20 m from the river and 4 m above it; from there 300 m and 32 m up to the tank.",
+    )),
+    ("tank.level", "32 m", (
+        "The pump house is 20 m from the river and 4 m above it; from there 300 m and 32 m up to the tank.",
+    )),
+    ("water.yield", "5.5 L/min", (
+        "Spring yields 5.5 L/min at the box but only 4 L/min gets to the tank.",
+    )),
+    ("way.length", "50 m", (
+        "The house stands 50 m off the stream and 7 m above.",
+    )),
+    ("way.length", "1000 ft", (
+        "About 1000 feet of pipe, which loses 60 feet from spring to house, then the house plumbing goes up 10.",
+    )),
+    ("way.climb", "-60 ft", (
+        "About 1000 feet of pipe, which loses 60 feet from spring to house, then the house plumbing goes up 10.",
+    )),
+    ("way.length", "110 m", (
+        "It goes underground 110 m, 80 cm deep, from the shaft to the house, with 6 m of rise.",
+    )),
+    ("water.level", "-34 ft", (
+        "Depth to water: 34 ft. Depth of well: 60 ft. Depth of pump: 50 ft. Depth of frost: 4 ft.",
+    )),
+    ("well.depth", "60 ft", (
+        "Depth to water: 34 ft. Depth of well: 60 ft. Depth of pump: 50 ft. Depth of frost: 4 ft.",
+    )),
+    ("pump.height", "-50 ft", (
+        "Depth to water: 34 ft. Depth of well: 60 ft. Depth of pump: 50 ft. Depth of frost: 4 ft.",
+    )),
     ("use.people", "8", (
         "On your form I'd put 6 people, sorry, it's 8 since the in-laws moved in.",
         "We have 5 guests and 3 staff when full.",
@@ -1113,6 +1499,23 @@ SAID = (
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
 NOT_SAID = (
+    ("way.length", (
+        "The line goes up 40 ft over the ridge then down 10 ft to the house.",
+        "Pump is in the shed 10 ft from the well.",
+        "The pump lowers the water from 12 m to 17 m when it runs for an hour.",
+    )),
+    ("way.climb", (
+        "The lake level goes up and down 1.5 m over the year.",
+        "The level drops by 3 m when we pump.",
+        "The house is 4 m below the road.",
+        "The pump could lift 200 ft.",
+    )),
+    ("well.depth", (
+        "We have a drilled well, 20 feet of casing.",
+        "The well pit is 5 ft deep.",
+    )),
+    ("well.pumping", ("Standing water 12 m, draws down 5 m while pumping.",)),
+    ("suction.length", ("Shallow well, foot valve at 20 ft.",)),
     ("tank.level", (
         "Which is better: a tank on the hill, 30 ft up, or a pressure tank in the shed?",
         "Option 1 - a 5,000 L tank 20 m up the slope. Option 2 - a bladder tank. We have a well.",
