@@ -24,7 +24,8 @@ class Counted:
 
 
 _OUTLETS = (
-    ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
+    ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?= with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))"),
+    ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?! with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
+from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
@@ -51,12 +52,12 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
     ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
-    ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
+    ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?<!micro )(?<!micro-)(?<!pico )(?<!own )(?:hydro|shore|utility) (?:power|electricity)(?! (?:from|of|by) (?:our|the|a) (?:stream|creek|turbine|river|brook))|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b|\b(?:batter(?:y|ies)|ah)\b[^.;\n]{0,14}\bgel\b|\bgel\b[^.;\n]{0,14}\bah\b"),
-    ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
+    ("power.battery", "flooded", 3, r"\b(?:flooded(?! suction)|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
     ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
                                 r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
@@ -70,10 +71,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
     *MORE,
     *WORDS,
+    *SPOKEN,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -91,8 +93,8 @@ def said(low: str) -> list[Said]:
     found: list[Said] = []
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
-            own = value in {"none", "laid", "no"} and re.match(
-                r"no|not|isn|without|there|don|do ", match.group()
+            own = value in {"none", "laid", "no", "plain"} and re.match(
+                r"no|not|isn|neither|without|there|don|do |un", match.group()
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
@@ -123,7 +125,9 @@ def _loose(low: str, one: Said) -> bool:
     said = low[one.start : one.end]
     if one.value == "valve" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
         return True  # a valve in a house that a pump feeds
-    if one.path == "drip.filter" and not _DRIPS.search(low):
+    if one.path.startswith("drip.") and not _DRIPS.search(low):
+        return True
+    if one.path == "pump.guard" and not _DISPLACES.search(low):
         return True
     if one.path == "power.source" and one.value == "sun":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
@@ -164,7 +168,7 @@ _NO_LINE = re.compile(
 )
 _DENIED = re.compile(
     r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
-    r"|of the net there is not)"
+    r"|of the net there is not|(?:batter\w+ |pumps? |ones? )?would (?:be|cost|mean|last|do)\b)"
 )
 
 
@@ -180,6 +184,7 @@ def _backup(low: str, one: Said) -> bool:
     )
 
 
+_DISPLACES = re.compile(r"\b(?:diaphragm|displacement|piston|helical|screw pump|membrane pump)")
 _DRIPS = re.compile(r"\b(?:drip|dripline|drippers?|emitters?)\b")
 
 
