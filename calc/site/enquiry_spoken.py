@@ -25,7 +25,7 @@ SPOKEN = (
     ("power.source", "generator", 3, r"\b(?:power|electricity|current|juice) (?:is|comes from|is from|from|by) (?:an? |our |the )?(?:small |little |old |big )*(?:diesel|petrol|gasoline|propane)\b(?! (?:back-?up|price))"),
     ("power.source", "generator", 2, r"\b(?:driven|run|powered|worked|runs?|drives?) (?:by|with|off|from|on) (?:an? |the |our )?(?:small |little |old )*(?:diesel|petrol|gasoline|gas) (?:engine|motor)\b|\b(?:diesel|petrol|gasoline|gas) engine (?:drives|runs|turns|works) (?:the |our )?pump"),
     ("power.source", "sun", 3, r"\bmodules\b[^.;\n]{0,30}\b(?:drives?|runs?|powers?|feeds?)\b[^.;\n]{0,14}\bpump|\b(?:sunshine|sunlight) (?:drives|runs|powers|works)\b"),
-    ("power.battery", "flooded", 2.5, r"\b(?:car|tractor) batter(?:y|ies)\b"),
+    ("power.battery", "flooded", 2.5, r"\b(?:car|tractor) batter(?:y|ies)\b(?! charger)"),
     # where the pump is
     ("pump.placement", "out", 3, r"\bself[ -]?priming\b(?! ?,? ?submers)|\bflooded suction\b|\bdry[ -](?:installed|mounted|pit)\b(?=[^.;\n]{0,12}\bpump)|\bpump (?:stands|sits) dry(?= ?[,;.])|\bpump\b[^.;\n]{0,12}\bin a dry (?:pit|chamber|well|vault|sump)\b"),
     ("pump.placement", "out", 3, r"\bpump(?= (?:itself )?(?:sucks?|draws?|pulls?|takes)\b[^.;\n]{0,60}\bsuction\b)"),
@@ -49,7 +49,7 @@ SPOKEN = (
     ("pump.guard", "none", 4, r"\bneither (?:an? )?(?:pressure )?switch nor (?:an? )?relief\b|\bno (?:pressure )?switch(?: and|,| or| nor) (?:no )?relief\b|\bno relief valve(?: and|,| or| nor) (?:no )?(?:pressure )?switch\b"),
     # what fills the tank
     ("water.kind", "stream", 4, rf"\b(?:source|spring|water|supply|it) (?:itself )?(?:is|comes from|is taken from|: ) ?(?:an? |the |our )?(?:small |little |mountain |year-round )*{_CREEK}\b(?! (?:road|valley|bed))"),
-    ("store.fills", "hours", 2.5, rf"\b(?:fills?|filled|topped up|refilled|pumps?|pumped|pumping|runs?)\b[^.;\n]{{0,30}}\b{_TANKS}\b[^.;\n]{{0,40}}?\b{_AMOUNT} {_A_DAY}\b|\bpump\b[^.;\n]{{0,25}}\b{_AMOUNT} {_A_DAY}[^.;\n]{{0,20}} (?:into|to fill|filling) (?:the |our )?(?:\w+ )?{_TANKS}\b"),
+    ("store.fills", "hours", 2.5, rf"\b(?:fills?|filled|topped up|refilled|pumps?|pumped|pumping|runs?)\b[^.;\n]{{0,30}}\b{_TANKS}\b[^.;\n]{{0,40}}?\b{_AMOUNT} {_A_DAY}\b|\b(?:tank|cistern|reservoir) is (?:filled|topped up|refilled)\b[^.;\n]{{0,40}}?\b{_AMOUNT} {_A_DAY}\b|\bpump\b[^.;\n]{{0,25}}\b{_AMOUNT} {_A_DAY}[^.;\n]{{0,20}} (?:into|to fill|filling) (?:the |our )?(?:\w+ )?{_TANKS}\b"),
     ("store.fills", "none", 4, r"\bnothing (?:fills|goes into|feeds)\b[^.;\n]{0,25}\b(?:but|except|other than) (?:the )?(?:rain|roof)|\bfill(?:s|ed)? (?:up )?only (?:from|off|by|with|when) (?:the |it )?(?:roof|rains?)\b"),
     ("store.fills", "always", 3, rf"\b(?:filled|fed|topped up) by (?:the|our|a) (?:\w+ )?(?:spring|stream|seep|creek)\b[^.;\n]{{0,15}}\b{_ROUND}|\b(?:trickles?|runs|drips|flows|comes|spills)\b[^.;\n]{{0,30}}\b{_TANKS}\b[^.;\n]{{0,15}}\b{_ROUND}\b"),
     ("store.fills", "sun", 3, rf"\b(?:sun|solar)(?:[ -]powered)? pump (?:fills|feeds|tops up|lifts[^.;\n]{{0,15}} to) (?:the |our |a |it\b)"),
