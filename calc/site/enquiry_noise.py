@@ -255,7 +255,7 @@ _WAS = re.compile(
     r"|(?:old|previous|former) (?:supply|arrangement|scheme|set ?-?up|system)\b[^.;:\n]{0,25}:|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
 )
 _NOW = re.compile(
-    r"\b(?:but (?:now|that|then|it|we|these)|the (?:present|current) (?:one|tank|pump|pipe|well)|this (?:year|summer)|now|nowadays|these days|today|currently|since then|the new (?:one|pump|tank|line|pipe|well|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"
+    r"\b(?:but (?:now|that|then|it|we|these)|the (?:present|current) (?:one|tank|pump|pipe|well)|this (?:year|summer)|now|nowadays|these days|today|currently|since then|(?:the )?new (?:one|pump|tank|line|pipe|well|system)|(?:i|we)(?: would|'d)? (?:want|like)|replaced (?:it |that |them )?(?:with|by)"
     r"|(?:is|was|were|been) replaced (?:with|by)|with|by|for)\b"
 )
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice

@@ -10,6 +10,8 @@ _A_DAY = r"(?:(?:a|per|each|every|of the|in the) (?:day|night|evening|morning)|d
 _ROUND = r"(?:day and night|night and day|(?:a)?round the clock|all the time|all day and (?:all )?night|24 hours(?: a day)?|24 ?/ ?7|non-?stop|continuous(?:ly)?|constantly)"
 _CREEK = r"(?:creeks?|streams?|rivers?|brooks?|lakes?|ponds?|burn|beck)"
 
+_STANDS = r"(?:shed|hut|pump ?-?house|basement|cellar|garage|well ?-?house|barn|utility room|crawl ?space|closet|laundry|pump room|slab|pad|cupboard|workshop|boat ?house|plant room|boiler room|kitchen|pantry|house|surface|above ground)"
+
 SPOKEN = (
     # power
     ("power.source", "grid", 3, r"\b(?:off|on|from|by|connected to|hooked (?:up )?to|have|with) (?:the |a |an )?grid (?:line|supply|connection)\b"),
@@ -26,7 +28,18 @@ SPOKEN = (
     ("power.source", "generator", 2, r"\b(?:driven|run|powered|worked|runs?|drives?) (?:by|with|off|from|on) (?:an? |the |our )?(?:small |little |old )*(?:diesel|petrol|gasoline|gas) (?:engine|motor)\b|\b(?:diesel|petrol|gasoline|gas) engine (?:drives|runs|turns|works) (?:the |our )?pump"),
     ("power.source", "sun", 3, r"\bmodules\b[^.;\n]{0,30}\b(?:drives?|runs?|powers?|feeds?)\b[^.;\n]{0,14}\bpump|\b(?:sunshine|sunlight) (?:drives|runs|powers|works)\b"),
     ("power.battery", "flooded", 2.5, r"\b(?:car|tractor) batter(?:y|ies)\b(?! charger)"),
+    ("power.source", "grid", 3, r"\b(?:standard|commercial|public|state|normal|ordinary|regular) (?:household |house |mains |line )?(?:power|current|electricity|electric)\b|\b(?:power|electricity|current) of the (?:state|government)\b|\b(?:electricity|power|current)\b[^.;\n]{0,14}\d{3} ?v(?:olts?)?,? (?:public|network)\b"),
+    ("power.source", "grid", 3, r"\b(?:pay|paying) (?:the |an? |our )?(?:electric(?:ity)?|power|utility|light) (?:company|bill|board)\b|\b(?:powered|fed|supplied) by [^.;\n]{0,14}\butility\b|\bon (?:the |an? )?(?:local |rural )?(?:electric |power )?co-?op\b"),
+    ("power.source", "grid", 2.5, r"\bthere(?:'s| is) (?:electric|electricity|power|current) (?:at|in|by|on|out at) (?:the|our) (?:barn|house|shed|well|well ?head|pump|pump ?house|cabin|garage|property|site|lot|yard|workshop)\b|\b(?:single|one|three|3)[ -]phase (?:is |are )?(?:there|on site|available|at the|in the)\b"),
+    ("power.source", "sun", 3, r"\bjust (?:the )?sun(?= ?[.,;\n]|$)|\b(?:the )?sun alone\b|\bnothing but (?:the )?sun\b"),
     # where the pump is
+    ("pump.placement", "in", 3, r"\bpump (?:itself )?(?:hangs|is hung|is hanging|hung|is suspended|dangles)\b(?! (?:\w+ )?(?:on|from|at|in|under|off) (?:the |an? |our )?(?:\w+ )?(?:wall|bracket|hook|beams?|joists?|ceiling|post|frame|rafters?|basement|cellar|shed))"),
+    ("pump.placement", "in", 3.5, r"\bpump\b[^.;\n]{0,15}\b(?:standing|sitting|lying|stands|sits|lies|is) in (?:the|our|a) (?:spring|collection|collecting|intake) ?(?:box|chamber)\b"),
+    ("pump.placement", "out", 3, rf"\b(?:pump (?:location|placement|place|site|position)|location of (?:the )?pump) ?[:=-]+ ?(?:in |on |at )?(?:the |an? )?(?:[a-z]+ )?{_STANDS}\b"),
+    ("pump.placement", "in", 3, r"\b(?:pump (?:location|placement|place|site|position)|location of (?:the )?pump) ?[:=-]+ ?(?:in |down |inside )?(?:the |an? )?(?:well|bore ?hole|bore|casing|water|pond|creek)\b(?! (?:house|head|pit|cover|lid|top))"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n]{0,15}\b(?:sitting|standing|sits|stands|rests|resting)\b[^.;\n]{0,6} on (?:top of )?(?:the|an?|its) (?:[a-z]+ ){0,2}(?:lid|cover|slab|pad|plank|platform|skid|sled|base|block|blocks|pallet|stand|cart|trolley|trailer)\b|\bpump on (?:an? )?(?:wheels|skid|trolley|cart|pallet|trailer|sled)\b"),
+    ("pump.placement", "out", 3, r"\bsurface[ -]mount(?:ed)? (?:multi-?stage|centrifugal|jet|unit|one|type)\b|\b(?:domestic|house|home) water ?works\b|\bit sucks (?:through|from|out of|water|it up|up)\b|\bjet\b(?=[^.;\n]{0,20}\b(?:cellar|crawl ?space|pump ?-?house|hut|barn|utility room|well ?house|closet|laundry)\b)"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;,\n¤]{0,20} in (?:the|our|a) (?:[a-z]+ )?(?:parlou?r|byre|cow ?shed|mill|smithy|green ?house|glass ?house|wine ?cellar|bunker|bathroom|hallway|mechanical room|container|bodega|annex|car ?port)\b"),
     ("pump.placement", "out", 3, r"\bself[ -]?priming\b(?! ?,? ?submers)|\bflooded suction\b|\bdry[ -](?:installed|mounted|pit)\b(?=[^.;\n]{0,12}\bpump)|\bpump (?:stands|sits) dry(?= ?[,;.])|\bpump\b[^.;\n]{0,12}\bin a dry (?:pit|chamber|well|vault|sump)\b"),
     ("pump.placement", "out", 3, r"\bpump(?= (?:itself )?(?:sucks?|draws?|pulls?|takes)\b[^.;\n]{0,60}\bsuction\b)"),
     ("pump.placement", "out", 3, r"\bpump(?= (?:is |itself is |stands |sits )?(?:bolted|screwed|fastened)(?: down)? (?:to|on)\b)"),
@@ -34,11 +47,16 @@ SPOKEN = (
     ("pump.placement", "in", 6, r"\b(?:submersed|submerged|immersed|immersible|sunken|drowned|under-?water)(?: [a-z]+)? pumps?\b|\b(?:our|the|my|a) sub (?:hangs|sits|hung|went|is hung)\b|\bpump (?:is|sits|stays|lies) (?:fully |all |always )?(?:submerged|under ?water|immersed|underwater)\b"),
     ("pump.placement", "in", 4, rf"\bpump\b[^.;\n¤]{{0,25}} (?:on|near|just off|off) the (?:very )?(?:bottom|floor) of (?:the|our|a|my) {_WATERS}\b(?! (?:house|shed))"),
     # how a pipe is held
-    ("pipes.held", "joints", 2.5, r"\bpush[ -]?(?:fit|in|fittings?|to-connect|on)\b(?= ?(?:joints?|fittings?|connectors?|couplings?|elbows|tees|pieces|stuff|type|[.,;\n]|$|the whole|throughout|every|all))"),
+    ("pipes.held", "joints", 2.5, r"\bpush[ -]?(?:fit|in|fittings?|to-connect|on)\b(?= ?(?:joints?|fittings?|connectors?|couplings?|plumbing|elbows|tees|pieces|stuff|type|[.,;\n]|$|the whole|throughout|every|all))"),
     ("pipes.held", "buried", 2.5, r"\b(?:pipe|pipes|copper|pvc|pex|line|lines|poly)\b[^.;\n]{0,40}\b(?:clipped|strapped|clamped|bracketed)(?: \w+)? (?:to|along|on|under|every|down|in)\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|pipes|line|poly|pvc|hdpe|pe|it)\b[^.;\n\d]{0,30}\b(?:under|below) ground\b|\bunder ground all the way\b|\bpipe buri(?:al|ed) depth\b|\bburial depth\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly) (?:was |is |has been |got |went )*(?:put|set|laid|sunk|placed) (?:in )?(?:(?:[1-5](?:\.\d)?|one|two|three|four) ?-?(?:ft|feet|foot)|\d\d ?(?:cm|in|inches|\")) (?:down|under)\b(?! (?:the (?:hill|slope)|from))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|it|them)\b[^.;\n]{0,14} (?:ploughed|plowed|moled|mole-ploughed) (?:in|under)\b|\b(?:ploughed|plowed|moled)(?: in)? (?:the |our |my )?(?:pipe|line|poly|it)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|hose|line|poly|hdpe|pe|it)\b[^.;\n]{0,25}\b(?:lying|lies|laying|strung|rolled out|unrolled|snak(?:es|ing)|rolled)\b[^.;\n]{0,12}\b(?:in|on|over|through|along|across|up) (?:the |top of )?(?:\w+ )?(?:brush|woods?|forest|hillside|field|pasture|lawn|undergrowth|bush|slope|hill|leaves|ditch|paddock)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:rolled out|unrolled|strung) (?:the |our |a )?(?:poly |black )?(?:pipe|hose|line|poly)\b"),
+    ("pipes.held", "laid", 4, r"\b(?:didn'?t|did not|never|haven'?t|have not) (?:bury|buried|dug|dig|trench(?:ed)?) (?:it|them|the (?:pipe|line|poly|hose))\b|\bnot dug in\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|pipes|line|poly|it)\b[^.;\n]{0,20}\bcovered (?:with|by|in|over with) (?:the )?(?:soil|earth|dirt|sand|gravel|turf)\b|\bpipe\b[^.;\n]{0,12}\bfrost[ -]free depth\b|\bpipe depth\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|line)\b[^.;,\n\d]{0,25}\b(?:is|lies|sits|runs|goes) (?:about )?(?:(?:[1-5](?:\.\d)?|one|two|three|four|five) ?(?:ft|feet|foot)|\d\d ?(?:cm|in|inches|\")) (?:under|down|deep)(?= ?[.,;\n]|$)"),
     # control
     ("pump.control", "switch", 3, r"\bcuts? in\b[^.;\n]{0,45}\bby (?:a |the |its )?(?:pressure )?switch\b"),
     ("pump.control", "speed", 3, r"\b(?:varies|varying|modulates?|ramps?|regulates?)\b[^.;\n]{0,20}\b(?:speed|rpm|revs|motor)\b|\bspeeds? up\b[^.;\n]{0,18}\bslows?\b|\bspeed (?:varies|changes|follows|is varied)\b(?=[^.;\n]{0,40}\b(?:demand|pressure|use|flow|taps?))"),

@@ -31,10 +31,10 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"(?<!toilet )(?<!wc )(?<!flush )(?<!flushing )(?<!loo )\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
-    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40}(?<!spring)(?<!collection)(?<!collecting)(?<!intake) (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
     ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
     ("pump.placement", "in", 6, r"\bpump (?:itself )?(?:is|hangs|sits) (?:right )?down the (?:hole|well|bore\w*)\b"),
-    ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 9, r"(?<!non-)(?<!non )\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|suction|transfer|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
     ("pump.placement", "out", 3, r"\b(?:pump(?:'s)?|booster)\b(?:(?!\b(?:sensor|transducer|sensing|tank|vessel|panels?|switch|gauge|controller|inverter|battery|line|pipe)\b)[^.;\n¤]){0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b(?! (?:well|bore\w*|tank|cistern|spring)\b)"),
@@ -94,7 +94,7 @@ def said(low: str) -> list[Said]:
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
             own = value in {"none", "laid", "no", "plain"} and re.match(
-                r"no|not|isn|neither|without|there|don|do |un", match.group()
+                r"no|not|isn|neither|never|without|there|don|do |did|have|un", match.group()
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
@@ -111,6 +111,12 @@ _BETWEEN = re.compile(
 _FLOAT = re.compile(r"\b(?:floats?|probes?|sensors?|electrodes?|controlled by)\b")
 _HUNG = re.compile(r"\b(?:hung|hang|lowered|dropped|set) (?:the |our |my )?$")
 _APART = re.compile(r" (?:theres|there's|there is|phase|power|electric\w*|it's|its) ")
+_PULLED = re.compile(
+    r"\b(?:pulled|removed|scrapped|replaced|retired|sold|swapped)(?: out)? (?:the |our |my |that )?(?:old )?$"
+)
+_PUT = re.compile(
+    r"[^.;\n]{0,30}\b(?:put|fitted|installed|went to|went with|for an?|with an?|by an?)\b"
+)
 _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
@@ -137,6 +143,8 @@ def _loose(low: str, one: Said) -> bool:
         if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
             : one.start
         ].endswith("hand "):
+            return True
+        if _PULLED.search(low[max(0, one.start - 30) : one.start]) and _PUT.match(low, one.end):
             return True
         if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
             return True  # "we hung the pump at 40, there's power at the shed"
@@ -168,7 +176,7 @@ _NO_LINE = re.compile(
 )
 _DENIED = re.compile(
     r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
-    r"|of the net there is not|(?:batter\w+ |pumps? |ones? )?would (?:be|cost|mean|last|do)\b)"
+    r"|of the net there is not|(?:batter\w+ |pumps? |ones? )?(?:would (?:be|cost|mean|last|do)\b|(?:was|were|is|are) (?:just |much |far |simply )?too (?:dear|expensive|costly|much)\b))"
 )
 
 
