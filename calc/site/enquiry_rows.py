@@ -60,7 +60,9 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.length", ("length",), r"", r" (?:long )?(?:rows|drip lines|laterals)\b(?! (?:apart|spacing))", r"\b(?:tape|drip|emitters?|drippers?)\b"),
 )  # fmt: skip
 
-_RECOVERED = r"\brecover\w*|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)|\brise back"
+_RECOVERED = (
+    r"\brecover\w*|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)|\brise back"
+)
 _TAKES = r"(?: (?:takes?|uses?|needs?|wants?|draws?|is|are|goes through))?"
 _BUSY = r"(?:peak|rush|busiest|worst|heaviest|busy)"
 _SPAN = r"(?:an?|one|two|half|the|\d+|thirty|forty|twenty|ninety) "

@@ -14,7 +14,7 @@ _STANDS = r"(?:shed|hut|pump ?-?house|basement|cellar|garage|well ?-?house|barn|
 
 SPOKEN = (
     # power
-    ("power.source", "grid", 3, r"\b(?:off|on|from|by|connected to|hooked (?:up )?to|have|with) (?:the |a |an )?grid (?:line|supply|connection)\b"),
+    ("power.source", "grid", 3, r"\b(?:(?:off|on|from|by) the|(?:connected|hooked (?:up )?) to the|have the|have a|with a) grid (?:line|supply|connection)\b"),
     ("power.source", "grid", 2.5, r"\bpump (?:just |simply |is |gets |itself )*plug(?:s|ged) (?:right |straight )?in(?:to)?\b(?! ?(?:to )?(?:the |a |an |our |my )?(?:inverter|generator|genny|batter\w+|solar|gen ?set|controller|mud|silt))|\bplug(?:s|ged) (?:right |straight )?into (?:the |our |a )?(?:house|wall|barn|garage|kitchen|mains|utility)\b"),
     ("power.source", "grid", 2.5, r"\b(?:wall|household|house|ordinary|regular|normal|standard|kitchen|garage|barn) (?:wall )?(?:outlet|receptacle)\b"),
     ("power.source", "grid", 3, rf"\b(?:power|meter|service|electricity|electric|current|fed|supplied|supply|phase)\b[^.;\n\d]{{0,20}} (?:from|by) (?:the |our )?(?:local |public |national |rural )?{_NET}\b(?! (?:would|costs?|quote))"),
@@ -46,13 +46,14 @@ SPOKEN = (
     ("pump.placement", "in", 4, rf"\b(?:dropped|lowered|hung|sunk|dangled|threw) (?:an?|the|our|my) (?:[a-z]+ ){{0,3}}pump (?:down )?(?:in|into|inside|down) (?:the|our|an?|my) {_WATERS}\b(?! (?:house|shed|room|pit))"),
     ("pump.placement", "in", 6, r"\b(?:submersed|submerged|immersed|immersible|sunken|drowned|under-?water)(?: [a-z]+)? pumps?\b|\b(?:our|the|my|a) sub (?:hangs|sits|hung|went|is hung)\b|\bpump (?:is|sits|stays|lies) (?:fully |all |always )?(?:submerged|under ?water|immersed|underwater)\b"),
     ("pump.placement", "in", 4, rf"\bpump\b[^.;\n¤]{{0,25}} (?:on|near|just off|off) the (?:very )?(?:bottom|floor) of (?:the|our|a|my) {_WATERS}\b(?! (?:house|shed))"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;,\n¤]{0,15}\b(?:outdoors|out of (?:the )?water|out in the (?:yard|open|garden))\b|\bpump\b[^.;,\n¤]{0,25} (?:in|under|on|inside) (?:the|our|an?|my) (?:[a-z]+ )?(?:bench|bed|bunk|shelf|caravan|trailer|camper|tin roof|tarp|crate|hatch)\b|\bpump\b[^.;,\n¤]{0,15} (?:beside|next to|by) (?:the|our|an?|my) (?:[a-z]+ )?(?:ibc|tote|barrels?|drum)\b"),
     # how a pipe is held
-    ("pipes.held", "joints", 2.5, r"\bpush[ -]?(?:fit|in|fittings?|to-connect|on)\b(?= ?(?:joints?|fittings?|connectors?|couplings?|plumbing|elbows|tees|pieces|stuff|type|[.,;\n]|$|the whole|throughout|every|all))"),
+    ("pipes.held", "joints", 2.5, r"\bpush[ -]?(?:fit|in|fittings?|to-connect|on)\b(?= ?(?:joints?|fittings?|connectors?|couplings?|plumbing|elbows|tees|pieces|stuff|type|[.,;\n]|$|the whole|throughout|every|all))(?![^.;\n]{0,25}\b(?:heater|sink|tap|boiler|toilet)\b)"),
     ("pipes.held", "buried", 2.5, r"\b(?:pipe|pipes|copper|pvc|pex|line|lines|poly)\b[^.;\n]{0,40}\b(?:clipped|strapped|clamped|bracketed)(?: \w+)? (?:to|along|on|under|every|down|in)\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|pipes|line|poly|pvc|hdpe|pe|it)\b[^.;\n\d]{0,30}\b(?:under|below) ground\b|\bunder ground all the way\b|\bpipe buri(?:al|ed) depth\b|\bburial depth\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly) (?:was |is |has been |got |went )*(?:put|set|laid|sunk|placed) (?:in )?(?:(?:[1-5](?:\.\d)?|one|two|three|four) ?-?(?:ft|feet|foot)|\d\d ?(?:cm|in|inches|\")) (?:down|under)\b(?! (?:the (?:hill|slope)|from))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|it|them)\b[^.;\n]{0,14} (?:ploughed|plowed|moled|mole-ploughed) (?:in|under)\b|\b(?:ploughed|plowed|moled)(?: in)? (?:the |our |my )?(?:pipe|line|poly|it)\b"),
-    ("pipes.held", "laid", 3, r"\b(?:pipe|hose|line|poly|hdpe|pe|it)\b[^.;\n]{0,25}\b(?:lying|lies|laying|strung|rolled out|unrolled|snak(?:es|ing)|rolled)\b[^.;\n]{0,12}\b(?:in|on|over|through|along|across|up) (?:the |top of )?(?:\w+ )?(?:brush|woods?|forest|hillside|field|pasture|lawn|undergrowth|bush|slope|hill|leaves|ditch|paddock)\b"),
+    ("pipes.held", "laid", 3, r"\b(?:pipe|hose|line|poly|hdpe|pe|it)\b[^.;\n]{0,25}\b(?:lying|lies|laying|strung|rolled out|unrolled|snak(?:es|ing)|rolled)\b[^.;\n]{0,12}\b(?:in|on|over|through|along|across|up) (?:the |top of )?(?:\w+ )?(?:brush|woods?|forest|hillside|field|pasture|undergrowth|bush|slope|hill|leaves|ditch|paddock)\b"),
     ("pipes.held", "laid", 3, r"\b(?:rolled out|unrolled|strung) (?:the |our |a )?(?:poly |black )?(?:pipe|hose|line|poly)\b"),
     ("pipes.held", "laid", 4, r"\b(?:didn'?t|did not|never|haven'?t|have not) (?:bury|buried|dug|dig|trench(?:ed)?) (?:it|them|the (?:pipe|line|poly|hose))\b|\bnot dug in\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|pipes|line|poly|it)\b[^.;\n]{0,20}\bcovered (?:with|by|in|over with) (?:the )?(?:soil|earth|dirt|sand|gravel|turf)\b|\bpipe\b[^.;\n]{0,12}\bfrost[ -]free depth\b|\bpipe depth\b"),
@@ -66,14 +67,14 @@ SPOKEN = (
     ("pump.guard", "both", 3, r"\b(?:pressure switch|bypass)(?:,| and| plus| as well as|, and) (?:an? |the |its )?(?:\w+ )?relief valve\b|\brelief valve (?:and|plus) (?:an? |the |its )?(?:pressure switch|bypass)\b"),
     ("pump.guard", "none", 4, r"\bneither (?:an? )?(?:pressure )?switch nor (?:an? )?relief\b|\bno (?:pressure )?switch(?: and|,| or| nor) (?:no )?relief\b|\bno relief valve(?: and|,| or| nor) (?:no )?(?:pressure )?switch\b"),
     # what fills the tank
-    ("water.kind", "stream", 4, rf"\b(?:source|spring|water|supply|it) (?:itself )?(?:is|comes from|is taken from|: ) ?(?:an? |the |our )?(?:small |little |mountain |year-round )*{_CREEK}\b(?! (?:road|valley|bed))"),
+    ("water.kind", "stream", 4, rf"\b(?:source|spring|water|supply|it) (?:itself )?(?:is|comes from|is taken from|: ) ?(?:an? |the |our )?(?:small |little |mountain |year-round )*{_CREEK}\b(?! (?:road|valley|bed|stone|rock|gravel|cobble))"),
     ("store.fills", "hours", 2.5, rf"\b(?:fills?|filled|topped up|refilled|pumps?|pumped|pumping|runs?)\b[^.;\n]{{0,30}}\b{_TANKS}\b[^.;\n]{{0,40}}?\b{_AMOUNT} {_A_DAY}\b|\b(?:tank|cistern|reservoir) is (?:filled|topped up|refilled)\b[^.;\n]{{0,40}}?\b{_AMOUNT} {_A_DAY}\b|\bpump\b[^.;\n]{{0,25}}\b{_AMOUNT} {_A_DAY}[^.;\n]{{0,20}} (?:into|to fill|filling) (?:the |our )?(?:\w+ )?{_TANKS}\b"),
     ("store.fills", "none", 4, r"\bnothing (?:fills|goes into|feeds)\b[^.;\n]{0,25}\b(?:but|except|other than) (?:the )?(?:rain|roof)|\bfill(?:s|ed)? (?:up )?only (?:from|off|by|with|when) (?:the |it )?(?:roof|rains?)\b"),
     ("store.fills", "always", 3, rf"\b(?:filled|fed|topped up) by (?:the|our|a) (?:\w+ )?(?:spring|stream|seep|creek)\b[^.;\n]{{0,15}}\b{_ROUND}|\b(?:trickles?|runs|drips|flows|comes|spills)\b[^.;\n]{{0,30}}\b{_TANKS}\b[^.;\n]{{0,15}}\b{_ROUND}\b"),
-    ("store.fills", "sun", 3, rf"\b(?:sun|solar)(?:[ -]powered)? pump (?:fills|feeds|tops up|lifts[^.;\n]{{0,15}} to) (?:the |our |a |it\b)"),
+    ("store.fills", "sun", 3, r"\b(?:sun|solar)(?:[ -]powered)? pump (?:fills|feeds|tops up|lifts[^.;\n]{0,15} to) (?:the |our |a |it\b)"),
     # drip
     ("drip.filter", "no", 4, r"\bunfiltered\b|\b(?:don'?t|do not) filter\b|\bno filtration\b"),
-    ("drip.filter", "yes", 3, r"\b(?:we|i) (?:do )?filter (?:the|our|it|all)\b|\bfiltered (?:through|by|with|before|ahead|at)\b|\b(?:\d+[ -]mesh|cartridge|y[ -]?type|sediment|spin) (?:filter|strainer)\b"),
+    ("drip.filter", "yes", 3, r"\b(?:we|i) (?:do )?filter (?:the|our|it|all)\b(?! (?:drinking|house|kitchen|tap|rain))|\bfiltered (?:through|by|with|before|ahead|at)\b|\b(?:\d+[ -]mesh|y[ -]?type|spin) (?:filter|strainer)\b"),
     ("drip.holds", "plain", 5, r"\b(?:not|non|without|no|nothing)[ -](?:self[ -]|any )?(?:pressure[ -])?compensat\w+"),
     ("drip.holds", "steady", 3, r"\b(?:same|equal)(?: flow| amount| water| output)? (?:at|with|whatever|regardless of) (?:any|every|all|the|whatever) pressures?\b"),
     ("drip.holds", "plain", 3, r"\b(?:give|gives|flow|drip|drips) more (?:with|at|when|under) (?:more|higher|the) pressure\b|\bmore pressure,? (?:gives )?more (?:water|flow)\b"),

@@ -19,7 +19,9 @@ _OTHER = re.compile(
 _IT = re.compile(
     r"^[\s,-]*(?:and |but |so )?(?:it|this one|the new one|the one we have|she|that one)\b"
 )
-_HAND = re.compile(r"\bhand[ -]?pump|\b(?:old|spare|second|other|petrol|fire) pump\b")
+_HAND = re.compile(
+    r"\b(?:hand|sewage|septic|heat|fire|circulation|pool)[ -]?pump|\b(?:old|spare|second|other|petrol|fire) pump\b"
+)
 _END = re.compile(r"[.;?!\n](?!\d)")
 _BOTH = re.compile(
     rf"\bpump(?:,? and|,| &| plus) (?:the |its |our |a )?(?:pressure |bladder )?(?:tank|vessel|accumulator|controller|switch|controls|filter)s? (?:are|sit|stand|live|is|sits|both)(?: both| all| together| down| out| just)* (?:in|on|at|under|inside) (?:the|an?|our|its|my) (?:[a-z-]+ ){{0,2}}?{_PLACES}\b"

@@ -9,6 +9,7 @@ from functools import lru_cache
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
+from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
 
@@ -28,7 +29,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|driven points?|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?<!all's well)(?<!all is well)(?! ?,? (?:with the|above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as|sort|kind|not|actually|five|six|seven|eight|nine|ten|two|three|four|what|this|he|she|they)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:is (?:the best|a good|when|here|coming|the time)|of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
-    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:stone|rock|gravel|cobble|road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"(?<!toilet )(?<!wc )(?<!flush )(?<!flushing )(?<!loo )\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40}(?<!spring)(?<!collection)(?<!collecting)(?<!intake) (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
@@ -60,7 +61,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("power.battery", "flooded", 3, r"\b(?:flooded(?! suction)|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
     ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
-                                r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
+                                r"(?! (?:his|hers|theirs|tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b(?:(?!\b(?:well|bore|pond|tank|cistern|hole|lake|pit)\b)[^.;\n]){0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
     ("pipes.held", "buried", 3, r"\b(?:dig|dug|bury|digging|burying|trench) (?:it|them|the (?:pipe|line|whole (?:thing|lot))|everything|all of it)\b(?: (?:in|down|under))?(?! (?:out|up|again|well|by hand))|\btrench (?:is|was|has been) (?:already )?(?:dug|open|ready|done)\b"),
     ("pipes.held", "laid", 3, r"\b(?:lying|lies|laid|laying) (?:just |loose |simply )?(?:on|in|over|across) (?:the |top of the )?(?:bare |open |wet |long )?(?:rocks?|grass|heather|bracken|meadow|scree|moss|gravel|sand)\b"),
@@ -111,12 +112,6 @@ _BETWEEN = re.compile(
 _FLOAT = re.compile(r"\b(?:floats?|probes?|sensors?|electrodes?|controlled by)\b")
 _HUNG = re.compile(r"\b(?:hung|hang|lowered|dropped|set) (?:the |our |my )?$")
 _APART = re.compile(r" (?:theres|there's|there is|phase|power|electric\w*|it's|its) ")
-_PULLED = re.compile(
-    r"\b(?:pulled|removed|scrapped|replaced|retired|sold|swapped)(?: out)? (?:the |our |my |that )?(?:old )?$"
-)
-_PUT = re.compile(
-    r"[^.;\n]{0,30}\b(?:put|fitted|installed|went to|went with|for an?|with an?|by an?)\b"
-)
 _WOULD = re.compile(
     r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
 )
@@ -135,16 +130,20 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "pump.guard" and not _DISPLACES.search(low):
         return True
-    if one.path == "power.source" and one.value == "sun":
+    if one.path == "power.source" and one.value != "sun":
+        return out_of_reach(low, one.start, one.end)
+    if one.path == "power.source":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
+        if re.match(r"pump (?:dealer|shop|store|man|guy|company|seller|supplier)\b", said):
+            return True
         if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
             return True  # two pumps: which of them is asked about?
         if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
             : one.start
-        ].endswith("hand "):
+        ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
             return True
-        if _PULLED.search(low[max(0, one.start - 30) : one.start]) and _PUT.match(low, one.end):
+        if pulled_out(low, one.start, one.end):
             return True
         if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
             return True  # "we hung the pump at 40, there's power at the shed"
@@ -157,8 +156,9 @@ def _loose(low: str, one: Said) -> bool:
     if one.path != "pipes.held":
         return False
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
-    if no_line or one.value != "buried":
-        return bool(no_line)
+    planned = to_come(low, one.start)
+    if no_line or planned or one.value != "buried":
+        return bool(no_line or planned)
     if re.search(r"\bwater\b[^.;,\n]{0,30}$", low[max(0, one.start - 40) : one.start]):
         return True  # how far down the water is
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
