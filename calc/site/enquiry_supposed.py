@@ -11,7 +11,7 @@ ELSEWHERE = "of another place, for another letter"
 _BOOKS = re.compile(
     r"\b(?:(?:text|hand|guide|year)?books?|brochures?|leaflets?|magazines?|internet|web ?pages?|websites?|online|rules? of thumb|studies|study|statistics|wikipedia)\b"
     r"|\b(?:each|every) (?:household|house|family) (?:may|can|is allowed|gets|has a right)\b|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s?(?: (?:of|for|to) (?:the|my|our|this) \w+)? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
-    r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|shower|european|american)\b"
+    r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|(?<!ordinary )(?<!normal )(?<!usual )shower|european|american)\b"
     r"|\b(?<!per )(?:(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|goat|hen|horse|sheep|human)|(?:an?|one) (?:\w+ )?(?:person|adult|man)) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
     r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|(?<!as )(?<!like )(?<!how )\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
 )
