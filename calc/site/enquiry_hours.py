@@ -108,7 +108,7 @@ _DRY_BEGINS = re.compile(
     rf"\b(?:(?P<n>{NUMBER}) )?dry (?:season|months?|period|time|half)\b(?: here| with us| of ours)? (?:starts?|begins?|comes|sets in|runs)(?: in| with| around| about| from| at| the| end| beginning| start| of| early| late)* (?P<a>{_MONTH})"
 )
 _DRY_LIST = re.compile(
-    rf"\bdry months?(?: are| is|:| =| being)+ ?(?P<all>{_MONTH}(?:(?:, ?| and | & |,? and ){_MONTH})*)(?! ?(?:to|till|until|through|-))"
+    rf"\bdry months?(?: are| is|:| =| being)* ?(?P<all>{_MONTH}(?:(?:, ?| and | & |,? and ){_MONTH})*)(?! ?(?:to|till|until|through|-))"
 )
 
 
@@ -136,8 +136,9 @@ def _begins(clean: str) -> list[Piece]:
 def months(clean: str, low: str) -> list[Piece]:
     """Months without rain, and the month that needs most water."""
     found: list[Piece] = []
+    several = _DRY_LIST.search(clean)
     for pattern in _DRY:
-        match = pattern.search(clean)
+        match = None if several and "," in several.group() else pattern.search(clean)
         if match and re.search(r"\brain|\broof", clean):
             first, last = (_MONTHS.index(match[one][:3]) for one in ("a", "b"))
             many = float((last - first) % 12 + 1)

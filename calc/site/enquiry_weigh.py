@@ -272,6 +272,7 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
 
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) per string\b"), ("power.series", rf"\bstrings? ?x ({NUMBER}) (?:panels|modules)\b"),
     ("power.series", r"\b(\d{1,2}) ?s ?\d{1,2} ?p\b"), ("power.strings", r"\b\d{1,2} ?s ?(\d{1,2}) ?p\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)\b[^.;,\n\d¤]{{0,35}}\bin series\b(?! ?(?:,|and|of|or))"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),

@@ -120,6 +120,29 @@ _LINE = re.compile(
 )
 
 
+def _elsewhere(low: str, one: Said) -> bool:
+    """Whether words that place a pump are of another thing, or of a pump that is not asked about."""
+    said = low[one.start : one.end]
+    if re.match(r"pump (?:dealer|shop|store|man|guy|company|seller|supplier)\b", said):
+        return True
+    if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
+        return True  # two pumps: which of them is asked about?
+    if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
+        : one.start
+    ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
+        return True
+    if pulled_out(low, one.start, one.end):
+        return True
+    if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
+        return True  # "we hung the pump at 40, there's power at the shed"
+    return bool(
+        _FLOAT.search(said)  # "controlled by a float in the tank"
+        or _BETWEEN.search(said)
+        or _APART.search(said)
+        or _WOULD.search(low[max(0, one.start - 35) : one.start])
+    )
+
+
 def _loose(low: str, one: Said) -> bool:
     """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
     half of a sentence and a cellar in the other, a place where it only would be."""
@@ -135,24 +158,7 @@ def _loose(low: str, one: Said) -> bool:
     if one.path == "power.source":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
-        if re.match(r"pump (?:dealer|shop|store|man|guy|company|seller|supplier)\b", said):
-            return True
-        if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
-            return True  # two pumps: which of them is asked about?
-        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
-            : one.start
-        ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
-            return True
-        if pulled_out(low, one.start, one.end):
-            return True
-        if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
-            return True  # "we hung the pump at 40, there's power at the shed"
-        return bool(
-            _FLOAT.search(said)  # "controlled by a float in the tank"
-            or _BETWEEN.search(said)
-            or _APART.search(said)
-            or _WOULD.search(low[max(0, one.start - 35) : one.start])
-        )
+        return _elsewhere(low, one)
     if one.path != "pipes.held":
         return False
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
