@@ -33,7 +33,7 @@ SPOKEN = (
     ("power.source", "grid", 2.5, r"\bthere(?:'s| is) (?:electric|electricity|power|current) (?:at|in|by|on|out at) (?:the|our) (?:barn|house|shed|well|well ?head|pump|pump ?house|cabin|garage|property|site|lot|yard|workshop)\b|\b(?:single|one|three|3)[ -]phase (?:is |are )?(?:there|on site|available|at the|in the)\b"),
     ("power.source", "sun", 3, r"\bjust (?:the )?sun(?= ?[.,;\n]|$)|\b(?:the )?sun alone\b|\bnothing but (?:the )?sun\b"),
     # where the pump is
-    ("pump.placement", "in", 3, r"\bpump (?:itself )?(?:hangs|is hung|is hanging|hung|is suspended|dangles)\b(?! (?:\w+ )?(?:on|from|at|in|under|off) (?:the |an? |our )?(?:\w+ )?(?:wall|bracket|hook|beams?|joists?|ceiling|post|frame|rafters?|basement|cellar|shed))"),
+    ("pump.placement", "in", 3, r"\bpump (?:itself )?(?:hangs|is hung|is hanging|hung|is suspended|dangles)\b(?! (?:\w+ )?(?:on|from|at|in|under|off) (?:the |an? |our )?(?:\w+ )?(?:wall|brac[k]et|hook|beams?|joists?|ceiling|post|frame|rafters?|basement|cellar|shed))"),
     ("pump.placement", "in", 3.5, r"\bpump\b[^.;\n]{0,15}\b(?:standing|sitting|lying|stands|sits|lies|is) in (?:the|our|a) (?:spring|collection|collecting|intake) ?(?:box|chamber)\b"),
     ("pump.placement", "out", 3, rf"\b(?:pump (?:location|placement|place|site|position)|location of (?:the )?pump) ?[:=-]+ ?(?:in |on |at )?(?:the |an? )?(?:[a-z]+ )?{_STANDS}\b"),
     ("pump.placement", "in", 3, r"\b(?:pump (?:location|placement|place|site|position)|location of (?:the )?pump) ?[:=-]+ ?(?:in |down |inside )?(?:the |an? )?(?:well|bore ?hole|bore|casing|water|pond|creek)\b(?! (?:house|head|pit|cover|lid|top))"),
@@ -49,7 +49,7 @@ SPOKEN = (
     ("pump.placement", "out", 3, r"\bpump\b[^.;,\n¤]{0,15}\b(?:outdoors|out of (?:the )?water|out in the (?:yard|open|garden))\b|\bpump\b[^.;,\n¤]{0,25} (?:in|under|on|inside) (?:the|our|an?|my) (?:[a-z]+ )?(?:bench|bed|bunk|shelf|caravan|trailer|camper|tin roof|tarp|crate|hatch)\b|\bpump\b[^.;,\n¤]{0,15} (?:beside|next to|by) (?:the|our|an?|my) (?:[a-z]+ )?(?:ibc|tote|barrels?|drum)\b"),
     # how a pipe is held
     ("pipes.held", "joints", 2.5, r"\bpush[ -]?(?:fit|in|fittings?|to-connect|on)\b(?= ?(?:joints?|fittings?|connectors?|couplings?|plumbing|elbows|tees|pieces|stuff|type|[.,;\n]|$|the whole|throughout|every|all))(?![^.;\n]{0,25}\b(?:heater|sink|tap|boiler|toilet)\b)"),
-    ("pipes.held", "buried", 2.5, r"\b(?:pipe|pipes|copper|pvc|pex|line|lines|poly)\b[^.;\n]{0,40}\b(?:clipped|strapped|clamped|bracketed)(?: \w+)? (?:to|along|on|under|every|down|in)\b"),
+    ("pipes.held", "buried", 2.5, r"\b(?:pipe|pipes|copper|pvc|pex|line|lines|poly)\b[^.;\n]{0,40}\b(?:clipped|strapped|clamped|brac[k]eted)(?: \w+)? (?:to|along|on|under|every|down|in)\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|pipes|line|poly|pvc|hdpe|pe|it)\b[^.;\n\d]{0,30}\b(?:under|below) ground\b|\bunder ground all the way\b|\bpipe buri(?:al|ed) depth\b|\bburial depth\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly) (?:was |is |has been |got |went )*(?:put|set|laid|sunk|placed) (?:in )?(?:(?:[1-5](?:\.\d)?|one|two|three|four) ?-?(?:ft|feet|foot)|\d\d ?(?:cm|in|inches|\")) (?:down|under)\b(?! (?:the (?:hill|slope)|from))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|it|them)\b[^.;\n]{0,14} (?:ploughed|plowed|moled|mole-ploughed) (?:in|under)\b|\b(?:ploughed|plowed|moled)(?: in)? (?:the |our |my )?(?:pipe|line|poly|it)\b"),
