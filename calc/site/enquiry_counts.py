@@ -24,13 +24,14 @@ class Counted:
 
 
 _OUTLETS = (
-    ("outlets.shower", r"shower(?:s|heads?)?|showeres|shwoers?|showrs?"),
+    ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?= with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))"),
+    ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?! with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
     ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
-                     r"|garden taps?|yard taps?|standpipes?)"),
+                     r"|garden taps?|yard taps?|standpipes?|taps? (?:outside|outdoors|in the (?:garden|yard))(?! with (?:an?|the|one|garden) ))"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
     ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
     ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),

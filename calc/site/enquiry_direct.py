@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
-from calc.site.enquiry_rows import ROWS
+from calc.site.enquiry_rows import FIRST, ROWS
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -243,7 +243,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*_DEFINED, *NOUNS, *ROWS)
+    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)

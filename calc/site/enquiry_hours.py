@@ -27,7 +27,7 @@ _DRY = (
         rf"\b(?:(?:does not|doesn'?t|never|hardly|barely|don'?t get) (?:any )?rains?|no rain|without rain|dry (?:season|months?|period|time|spell)s?|dry|rainless)\b(?P<mid>[^.;\n]{{0,35}}?)\b(?P<a>{_MONTH}) ?(?:to|till|until|through|thru|and|-|up to|to the end of) ?(?:the end of |about )?(?P<b>{_MONTH})"
     ),
     re.compile(
-        rf"\b(?:from|between) (?P<a>{_MONTH}) (?:to|till|until|through|and) (?:the end of )?(?P<b>{_MONTH}),? (?P<mid>[^.;\n]{{0,25}}?)\b(?:no rain|not rain|is dry|dry\b|without rain|never rains|hardly rains|(?:does not|doesn'?t) rain)"
+        rf"\b(?:from|between) (?P<a>{_MONTH}) (?:to|till|until|through|and) (?:the end of )?(?P<b>{_MONTH}),? (?P<mid>[^.;\n]{{0,25}}?)\b(?:no rain|not rain|not a drop|hardly any rain|no real rain|(?:little|barely any) rain|is dry|dry\b|without rain|never rains|hardly rains|(?:does not|doesn'?t) rain)"
     ),
 )
 _MOST = (
@@ -104,11 +104,41 @@ _DRY_TIME = re.compile(
 )
 
 
+_DRY_BEGINS = re.compile(
+    rf"\b(?:(?P<n>{NUMBER}) )?dry (?:season|months?|period|time|half)\b(?: here| with us| of ours)? (?:starts?|begins?|comes|sets in|runs)(?: in| with| around| about| from| at| the| end| beginning| start| of| early| late)* (?P<a>{_MONTH})"
+)
+_DRY_LIST = re.compile(
+    rf"\bdry months?(?: are| is|:| =| being)* ?(?P<all>{_MONTH}(?:(?:, ?| and | & |,? and ){_MONTH})*)(?! ?(?:to|till|until|through|-))"
+)
+
+
+def _begins(clean: str) -> list[Piece]:
+    """The month with which the dry season begins, and a list of dry months."""
+    if listed := _DRY_LIST.search(clean):
+        named = [_MONTHS.index(one[:3]) for one in re.findall(_MONTH, listed["all"])]
+        if all((b - a) % 12 == 1 for a, b in zip(named, named[1:], strict=False)):
+            many, span = float(len(named)), listed.span()
+            return [
+                Piece("rain.dry_from", *span, named[0] + 1.0, named[0] + 1.0),
+                Piece("rain.dry_count", *span, many, many),
+            ]
+    begins = _DRY_BEGINS.search(clean)
+    if begins is None:
+        return []
+    first = _MONTHS.index(begins["a"][:3]) + 1.0
+    found = [Piece("rain.dry_from", *begins.span(), first, first)]
+    if begins["n"]:
+        many = value(begins["n"])[0]
+        found.append(Piece("rain.dry_count", *begins.span(), many, many))
+    return found
+
+
 def months(clean: str, low: str) -> list[Piece]:
     """Months without rain, and the month that needs most water."""
     found: list[Piece] = []
+    several = _DRY_LIST.search(clean)
     for pattern in _DRY:
-        match = pattern.search(clean)
+        match = None if several and "," in several.group() else pattern.search(clean)
         if match and re.search(r"\brain|\broof", clean):
             first, last = (_MONTHS.index(match[one][:3]) for one in ("a", "b"))
             many = float((last - first) % 12 + 1)
@@ -117,12 +147,13 @@ def months(clean: str, low: str) -> list[Piece]:
             if not re.search(r"\bdry months\b", clean):
                 found.append(Piece("rain.dry_count", *span, many, many))
             break
+    found += [] if found else _begins(clean)
     time = _DRY_TIME.search(low)
-    if time and not found:
+    if time and not any(one.path == "rain.dry_count" for one in found):
         many, span = value(time["n"] or time["n2"])[0], time.span()
         found.append(Piece("rain.dry_count", *span, many, many))
         first_month = time["a"] or time["a2"]
-        if first_month:
+        if first_month and not any(one.path == "rain.dry_from" for one in found):
             begins = _MONTHS.index(first_month[:3]) + 1.0
             found.append(Piece("rain.dry_from", *span, begins, begins))
     for pattern in _MOST:

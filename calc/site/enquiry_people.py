@@ -43,11 +43,11 @@ _KINDS = re.compile(
 )
 
 _TWO = re.compile(
-    r"\b(?:(?:just|only) (?:the )?two of us|\bus two\b|\bthe pair of us\b|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and (?:her|him)\b(?! (?:dogs?|cats?|horses?|goats?))|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
+    r"\b(?:live (?:here |there )?with my (?:wife|husband|partner|girlfriend|boyfriend)\b(?!,? (?:and|plus|our|\+|&|with))|(?:just|only) (?:the )?two of us|\bus two\b|\bthe pair of us\b|my (?:wife|husband|partner|girlfriend|boyfriend|spouse) and (?:i|me|myself)|(?:just|only) me and (?:her|him)\b(?! (?:dogs?|cats?|horses?|goats?))|(?:just|only) me and my (?!dogs?|cats?|horses?|goats?|animals|garden|neighbou?rs?|two|three|four|\d)[a-z]+(?=[ ,.]*(?:here|live|in the|$|[.,;\n]))|(?:just )?(?:me|i|myself) and (?:my|the) (?:wife|husband|partner|girlfriend|boyfriend|spouse|missus))\b"
 )
 
 _VISIT = re.compile(
-    r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|up to|visit|staying over|more)\b"
+    r"\b(?:guests?|visitors?|weekends?|summer|sometimes|occasionally|when|holidays|campers|tents|august|july|up to|visit|staying over|more)\b"
 )
 
 _OTHERS = re.compile(

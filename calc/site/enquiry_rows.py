@@ -59,3 +59,31 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.rows", ("length",), rf"(?:^|[,;.] ?)rows{_F}", _ENDS, r"\b(?:tape|drip|emitters?|drippers?)\b"),
     ("drip.length", ("length",), r"", r" (?:long )?(?:rows|drip lines|laterals)\b(?! (?:apart|spacing))", r"\b(?:tape|drip|emitters?|drippers?)\b"),
 )  # fmt: skip
+
+_RECOVERED = (
+    r"\brecover\w*|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)|\brise back"
+)
+_TAKES = r"(?: (?:takes?|uses?|needs?|wants?|draws?|is|are|goes through))?"
+_BUSY = r"(?:peak|rush|busiest|worst|heaviest|busy)"
+_SPAN = r"(?:an?|one|two|half|the|\d+|thirty|forty|twenty|ninety) "
+FIRST: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (  # before all others
+    ("well.rate", ("flow",), rf"\b(?:after|i was|we were) pumping(?: it| out)?(?: at)?{_F}", "", _RECOVERED),
+    ("well.rate", ("flow",), rf"\b(?:ran|run) (?:the|our|my) pump\b[^.;\n]{{0,25}}(?:\bat|,){_F}", "", _RECOVERED),
+    ("well.rate", ("flow",), rf"\brecovery(?: test)?\b[^.;\n\d]{{0,25}}{_F}", r"(?=[^.\n]{0,30}\b(?:for|drawn|pumped|during)\b)", ""),
+    ("well.pumped_for", ("time",), rf"\b(?:after|i was|we were) pumping\b[^.;\n]{{0,25}}\bfor{_F}", "", _RECOVERED),
+    ("well.pumped_for", ("time",), rf"\brecovery test\b[^.;\n]{{0,40}}\b(?:for|during){_F}", "", ""),
+    ("use.peak", ("volume",), rf"\b(?:in|during|for|at) (?:the |our )?{_BUSY} (?:hour|half[ -]hour|time|hours|period|two hours|spell)\b[^.;\n\d]{{0,25}}{_F}", r"(?! ?(?:a|per) (?:day|min))", ""),
+    ("use.peak", ("volume",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:morning |evening |milking |breakfast )?(?:{_BUSY}|milking|wash ?-?down)(?: use| demand| draw| time)?{_TAKES}{_F}", rf" ?(?:go |gone |used )?(?:in|over|within|during) {_SPAN}", ""),
+    ("use.peak", ("volume",), rf"\b(?:we|they|it all)(?: \w+)?{_TAKES}{_F}", r" (?:(?:of water )?in|over|within|during) (?:the (?:busiest|worst|peak|two|half|first)|one|an|half an|\d+) ?(?:hours?|half[ -]hour|hour|minutes|min|hrs?)\b(?=[^.;\n]{0,12}\b(?:after|before|at|of (?:milking|breakfast)|when|in the (?:morning|evening))\b|-?hour rush)", r"\b(?:milking|breakfast|washdown|wash-?down|rush|busiest|peak)\b"),
+    ("use.peak_time", ("time",), rf"\b(?:{_BUSY}|milking|wash ?-?down|morning rush)\b[^.;\n]{{0,40}}\b(?:in|over|within|lasts|lasting|during){_F}", r"(?! ?(?:a day|per day|ago))", r"\d ?(?:l|lit\w+|gal\w*|m[3³])\b"),
+    ("use.peak_time", ("time",), rf"\d ?(?:l|lit(?:re|er)s|gal|gallons)(?: of water)? (?:in|over|within|during) (?:the )?{_F}", r" ?(?:after|before) (?:milking|breakfast|work|school)", ""),
+    ("use.each", ("daily",), rf"\bper (?:capita|head|person){_F}", r"(?! ?(?:of (?:cattle|stock)|cow))", ""),
+    ("use.each", ("daily",), rf"{_PEOPLE},? (?:and |at |with |using )?{_F}", r" ?(?:each|apiece|per (?:person|head|capita))\b(?! (?:cow|goat|animal|tree|week))", ""),
+    ("store.inflow", ("flow",), rf"\bgives? (?:the|our) (?:[a-z]+ )?(?:tank|cistern|reservoir){_F}", "", ""),
+    ("store.inflow", ("flow",), rf"\binflow(?: (?:to|into|of|in) (?:the |our )?(?:[a-z]+ )?(?:tank|cistern|reservoir))?{_F}", "", r"\b(?:tank|cistern|reservoir)\b"),
+    ("store.inflow", ("flow",), rf"\b(?:water|it) (?:runs|flows|trickles|comes|goes) in(?:to)? (?:the|our) (?:tank|cistern|reservoir)\b[^.;\n\d]{{0,25}}\bat{_F}", "", ""),
+    ("store.hours", ("time",), rf"\b(?:pump|pumps|fill|fills|filled|topped up|pumped)\b[^.;\n]{{0,30}}\b(?:tank|cistern|reservoir)\b[^.;\n\d]{{0,20}}{_F}(?<!last )", r" ?(?:(?:a|per|each|every|of the) (?:day|night|evening|morning)|daily|at night)\b", ""),
+    ("store.hours", ("time",), rf"\b(?:pump|timer)\b[^.;\n\d]{{0,25}}{_F}", r" ?(?:(?:a|per|each|every) (?:day|night|evening|morning)|daily|at night)? (?:in)?to (?:fill |top up )?(?:the|our) (?:\w+ )?(?:tank|cistern|reservoir)\b", ""),
+    ("drip.hours", ("time",), rf"\bdrip(?: ?lines?| system| irrigation)? (?:runs?|goes|is on|are on|works)(?: for)?{_F}", r" ?(?:(?:a|per|each|every) (?:day|night|evening|morning)|daily)", ""),
+    ("power.cable", ("length",), rf"\b(?:electric(?:al)?|power|supply|extension) (?:lead|cord|flex)\b[^.;\n\d]{{0,40}}{_F}", r"(?! ?(?:mm|high|above|deep))", ""),
+)  # fmt: skip

@@ -21,6 +21,9 @@ _AFTER = re.compile(
 _FILLS = re.compile(r"\b(?:fill(?:s|ed|ing)?|tank|cistern|sun|daylight|solar|pumping)\b")
 
 
+_BY_HAND = re.compile(r"\bhand[ -]?water\w*|\bwater(?:s|ing)? by hand\b")
+
+
 def weigh(token: Token, near: Context) -> dict[str, float]:
     """{path: weight} of what a number may be, by the words beside it."""
     found: dict[str, float] = {}
@@ -36,6 +39,8 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
         return {"store.days": 6} if dry else {}
     if token.kind == "time" and _AFTER.search(near.left):
         found.pop("store.hours", None)  # "after two hours of pumping"
+    if token.kind == "time" and _BY_HAND.search(near.left):
+        return {}
     watering = "store.hours" in found and _DRIP.search(near.mail)
     if watering and not _FILLS.search(near.before + near.after):  # or of filling a tank
         only = _DRIPPERS.search(near.mail) and not _FILLS.search(near.mail)

@@ -19,14 +19,29 @@ _OTHER = re.compile(
 _IT = re.compile(
     r"^[\s,-]*(?:and |but |so )?(?:it|this one|the new one|the one we have|she|that one)\b"
 )
-_HAND = re.compile(r"\bhand[ -]?pump|\b(?:old|spare|second|other|petrol|fire) pump\b")
+_HAND = re.compile(
+    r"\b(?:hand|sewage|septic|heat|fire|circulation|pool)[ -]?pump|\b(?:old|spare|second|other|petrol|fire) pump\b"
+)
+_END = re.compile(r"[.;?!\n](?!\d)")
+_BOTH = re.compile(
+    rf"\bpump(?:,? and|,| &| plus) (?:the |its |our |a )?(?:pressure |bladder )?(?:tank|vessel|accumulator|controller|switch|controls|filter)s? (?:are|sit|stand|live|is|sits|both)(?: both| all| together| down| out| just)* (?:in|on|at|under|inside) (?:the|an?|our|its|my) (?:[a-z-]+ ){{0,2}}?{_PLACES}\b"
+)
 _OURS = re.compile(r"\bpumps?\b|\bjet\b")
+
+
+def _begin(clean: str, at: int) -> int:
+    """Where the sentence of a place begins; the point of a number ends none."""
+    ends = [one.end() for one in _END.finditer(clean, max(0, at - 200), at)]
+    return ends[-1] if ends else max(0, at - 200)
 
 
 def stands(clean: str) -> tuple[int, int] | None:
     """(start, end) of words that put the pump out of the water, by the sentence's subject."""
+    both = _BOTH.search(clean)
+    if both and not _HAND.search(both.group()):
+        return both.span()
     for match in _STANDS.finditer(clean):
-        begin = max(clean.rfind(sign, 0, match.start()) for sign in ".;?!\n") + 1
+        begin = _begin(clean, match.start())
         said = clean[begin : match.start()]
         if len(said) > 160:
             continue

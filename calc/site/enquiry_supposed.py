@@ -11,7 +11,7 @@ ELSEWHERE = "of another place, for another letter"
 _BOOKS = re.compile(
     r"\b(?:(?:text|hand|guide|year)?books?|brochures?|leaflets?|magazines?|internet|web ?pages?|websites?|online|rules? of thumb|studies|study|statistics|wikipedia)\b"
     r"|\b(?:each|every) (?:household|house|family) (?:may|can|is allowed|gets|has a right)\b|\b(?:the|your|their|my|a) (?:table|chart|guide|guideline|manual|standard|code|norm|calculator|advert)s?(?: (?:of|for|to) (?:the|my|our|this) \w+)? (?:says?|gives?|lists?|states?|shows?|reckons?|allows?|recommends?|assumes?)\b"
-    r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|shower|european|american)\b"
+    r"|\b(?:typical|average|ordinary|normal|usual) (?:\w+ )?(?:household|home|house|family|person|cow|goat|hen|farm|well|(?<!ordinary )(?<!normal )(?<!usual )shower|european|american)\b"
     r"|\b(?<!per )(?:(?:a|an|one|each|every) (?:\w+ )?(?:household|family|cow|goat|hen|horse|sheep|human)|(?:an?|one) (?:\w+ )?(?:person|adult|man)) (?:of \w+ )?(?:uses|needs|drinks|takes|consumes|wants|goes through)\b"
     r"|\b(?:people|folks|everybody|everyone) (?:say|says|tell|tells|reckon|reckons|claims?)\b|\b(?:everybody|everyone|most people|all others|others) (?:here |around here |nearby )?(?:gets?|has|have|finds?|hits?|drills?|uses?)\b|(?<!as )(?<!like )(?<!how )\byour (?:\w+ )?(?:sheet|page|site|tool|calculator|form|table|guide|result|programme|program)s?\b[^.;\n]{0,24}\b(?:says?|gives?|shows?|tells?|gets?)\b|\bin general\b|\bsupposedly\b|\bapparently\b"
 )
@@ -152,3 +152,41 @@ def requested(low: str, start: int) -> bool:
     if match is None or len(before) - match.end() > 60:
         return False
     return not _OURS.search(before, match.end())
+
+
+_COSTS = re.compile(
+    r"\b(?:quote[ds]?|wants? (?:\$|€|£)|to bring|bringing|would (?:cost|charge)|charges? (?:\$|€|£)|asks? (?:\$|€|£|for))"
+)
+_COMPANY = re.compile(r"\b(?:compan\w+|co-?op|utility|service)\b")
+_CANNOT = re.compile(
+    r"\b(?:(?:can'?t|cannot|can not|couldn'?t|won'?t|unable to|never) (?:\w+ )?(?:get|have|reach|bring|use)|(?:could|might)(?! not))\b[^.;,\n]{0,22}$"
+)
+
+
+def out_of_reach(low: str, start: int, end: int) -> bool:
+    """Whether power is only offered, cannot be had, or could be used: "the power company wants
+    $40,000", "I can't get regular power", "could run it off the house"."""
+    begin = max(low.rfind(sign, 0, start) for sign in ".;?!\n") + 1
+    if _CANNOT.search(low[begin:start]):
+        return True
+    near = low[begin : end + 30]
+    return bool(_COMPANY.search(low[start:end]) and _COSTS.search(near))
+
+
+_PULLED = re.compile(
+    r"\b(?:pulled|removed|scrapped|replaced|retired|sold|swapped)(?: out)? (?:the |our |my |that )?(?:old )?$"
+)
+_PUT = re.compile(
+    r"[^.;\n]{0,30}\b(?:put|fitted|installed|went to|went with|for an?|with an?|by an?)\b"
+)
+_TO_COME = re.compile(r"\b(?:plan|plans|planning|hope|going|want|wants|meant) to (?:be )?$")
+
+
+def pulled_out(low: str, start: int, end: int) -> bool:
+    """Whether a pump was taken out for another: "we pulled the submersible and put in a jet"."""
+    return bool(_PULLED.search(low[max(0, start - 30) : start]) and _PUT.match(low, end))
+
+
+def to_come(low: str, start: int) -> bool:
+    """Whether what is told is only planned: "I plan to bury it"."""
+    return bool(_TO_COME.search(low[max(0, start - 25) : start]))

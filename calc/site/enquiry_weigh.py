@@ -287,14 +287,17 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
 
 
 _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) per string\b"), ("power.series", rf"\bstrings? ?x ({NUMBER}) (?:panels|modules)\b"),
+    ("power.series", r"\b(\d{1,2}) ?s ?\d{1,2} ?p\b"), ("power.strings", r"\b\d{1,2} ?s ?(\d{1,2}) ?p\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)\b[^.;,\n\d¤]{{0,35}}\bin series\b(?! ?(?:,|and|of|or))"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in parallel\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:wired |connected )?in series\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )(?:\w+ )?(?:panels|modules),? (?:all |wired |connected )*in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) ?x ?\d{{2,3}} ?w(?:att)?s?(?: \w+)?,? in series\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER})(?: (?:of them|panels?|modules?|¤+))? (?:wired |connected |hooked up )?in series\b(?! and (?:in )?parallel)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:[a-z]+ )?(?:panels|modules)\b[^.;\n¤]{{0,30}}(?:\beach|\d ?w|watts?|wired|connected|them)\b[ ,]*(?:all |and |wired |connected )*in series\b(?!,? (?:of|and|or) )"),
     ("power.series", rf"\bin series[ ,:(]+({NUMBER})\b(?! ?(?:w|v|strings?|parallel))"),
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
-    ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,2}}in (?:one|a|a single) (?:series )?string\b"),
+    ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,4}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
@@ -320,8 +323,8 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 
 
 _NEEDED = {
-    "power.strings": ("string", "parallel"),
-    "power.series": ("string", "series", "in each"),
+    "power.strings": ("string", "parallel", "s1p", "s2p", "s3p", "s4p"),
+    "power.series": ("string", "series", "in each", "s1p", "s2p", "s3p", "s4p"),
     "rain.dry_count": ("dry month",),
     "pump.starts": ("start", "times", "cycles"),
     "power.fail": ("days",),

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from calc.site.enquiry_noise import negated
+from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
+from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
 
 
@@ -27,13 +29,13 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("water.kind", "well", 2, r"\b(?:bore ?-?(?:holes?|wells?)|driven points?|tube ?wells?|well ?head|sand ?points?|artesian)\b|(?<!as )(?<!very )(?<!pretty )(?<!quite )(?<!so )(?<!may )(?<!works )(?<!work )(?<!fairly )(?<!too )(?<!how )(?<!run )(?<!runs )(?<!really )(?<!know )(?<!equally )(?<!good, )\bwells?\b(?<!shallow well)(?<!deep well)(?<!all's well)(?<!all is well)(?! ?,? (?:with the|above|below|over|under|enough|known|done|if|insulated|beyond|within|i|we|so|anyway|there|that|it|and truly|yes|no|the|here|my|our|you|maybe|as|sort|kind|not|actually|five|six|seven|eight|nine|ten|two|three|four|what|this|he|she|they)\b)"),
     ("water.kind", "well", 2, r"(?:^|[\n.;:,(] ?)(?:dug |drilled )?well\b(?=[ ,:;(-]+(?:\d|¤|is|about|depth|,|-|yield|static|water))"),
     ("water.kind", "spring", 3, r"(?<!last )(?<!this )(?<!next )(?<!every )(?<!early )(?<!late )(?<!in the )(?<!in )(?<!by )(?<!since )(?<!each )(?<!until )(?<!leaf )\bsprings?\b(?! (?:is (?:the best|a good|when|here|coming|the time)|of|time|break|clean|loaded|steel|rains?|melt|thaw|check|and (?:summer|fall|autumn)|we|i|comes (?:we|i))\b)(?!-(?:loaded|clean))|\bseep\b|\bhillside seep"),
-    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
+    ("water.kind", "stream", 3, r"\b(?:ditch|irrigation canal|canal|creeks?|streams?|brooks?|rivers?|(?<!to )(?<!not )(?<!will )(?<!could )(?<!might )burn(?! (?:out|up|off|it|the|my|our|through|down))|beck|lake|(?<!fish )(?<!duck )(?<!koi )(?<!garden )(?<!swimming )(?<!settling )pond|dam|rill|burnie)\b(?! (?:stone|rock|gravel|cobble|road|rd|lane|street|drive|farm|valley|ranch|bed road|view))"),
     ("water.kind", "cistern", 3, r"(?<!toilet )(?<!wc )(?<!flush )(?<!flushing )(?<!loo )\b(?:cisterns?|rain ?-?water (?:tank|collection|harvest\w*|catchment|system|storage|only)|roof water|rain tank|rain ?catchment|catchment tank|rainwater|collects? rain|catch(?:es)? rain|rain (?:off|from) (?:the|our|a) (?:\w+ )?roof|rain barrels?|underground tank)\b"),
     ("pump.placement", "in", 2.5, r"\bpump\b(?: [a-z]+){0,2}? in it\b|\bpump\b[^.;\n¤]{0,25}\b(?:submerged|under ?water|in the water)\b"),
-    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40} (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,30}\b(?:on|beside|next to|at|by) (?:the |its )?(?:well (?:cover|lid|cap|top|slab|head)|wellhead|lid|cover|cap|curb)\b|\bpump\b[^.;\n¤]{0,25}\b(?:up top|outside|above ground|on top)\b(?! of the hill)|\bpump\b[^.;\n¤]{0,30}\bsucks?\b|\bpump\b[^.;\n¤]{0,40}(?<!spring)(?<!collection)(?<!collecting)(?<!intake) (?:wall|corner|box|cubby|mechanical room|sun ?room|carport|scullery|pantry|tool ?shed|wash ?house|dairy|woodshed|boiler house)\b"),
     ("pump.placement", "out", 3, r"\b(?:crawl ?space|basement|cellar|garage|shed|under-?sink|pump ?house|surface[ -]type|deck) pump\b|\bpump \(surface|\bpump is of surface"),
     ("pump.placement", "in", 6, r"\bpump (?:itself )?(?:is|hangs|sits) (?:right )?down the (?:hole|well|bore\w*)\b"),
-    ("pump.placement", "in", 9, r"\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
+    ("pump.placement", "in", 9, r"(?<!non-)(?<!non )\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|suction|transfer|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
     ("pump.placement", "out", 3, r"\b(?:pump(?:'s)?|booster)\b(?:(?!\b(?:sensor|transducer|sensing|tank|vessel|panels?|switch|gauge|controller|inverter|battery|line|pipe)\b)[^.;\n¤]){0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b(?! (?:well|bore\w*|tank|cistern|spring)\b)"),
@@ -51,15 +53,15 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
     ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
-    ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?:hydro|shore|utility) (?:power|electricity)|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
+    ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?<!micro )(?<!micro-)(?<!pico )(?<!own )(?:hydro|shore|utility) (?:power|electricity)(?! (?:from|of|by) (?:our|the|a) (?:stream|creek|turbine|river|brook))|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b|\b(?:batter(?:y|ies)|ah)\b[^.;\n]{0,14}\bgel\b|\bgel\b[^.;\n]{0,14}\bah\b"),
-    ("power.battery", "flooded", 3, r"\b(?:flooded|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
+    ("power.battery", "flooded", 3, r"\b(?:flooded(?! suction)|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
     ("power.controller", "mppt", 3, r"\bmppt\b"), ("power.controller", "pwm", 3, r"\bpwm\b"),
     ("pipes.held", "buried", 3, r"\b(?:buried|burried|under (?:the )?(?:earth|soil)|in the (?:earth|soil)|dug into|in (?:a|the) trench|underground|trenched|dug in|(?:below|under) (?:the )?frost ?line|in the ground)\b"
-                                r"(?! (?:tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
+                                r"(?! (?:his|hers|theirs|tank|cistern|cable|electric|concrete|power|water tank|poly tank|plastic tank))"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|poly|hdpe|mdpe|pvc|line|laid|pe|pex)\b(?:(?!\b(?:well|bore|pond|tank|cistern|hole|lake|pit)\b)[^.;\n]){0,40}(?:feet|ft|m|cm|inches|foot|metres|meters|\d\"|') (?:deep|underground|under (?:the )?ground)\b"),
     ("pipes.held", "buried", 3, r"\b(?:dig|dug|bury|digging|burying|trench) (?:it|them|the (?:pipe|line|whole (?:thing|lot))|everything|all of it)\b(?: (?:in|down|under))?(?! (?:out|up|again|well|by hand))|\btrench (?:is|was|has been) (?:already )?(?:dug|open|ready|done)\b"),
     ("pipes.held", "laid", 3, r"\b(?:lying|lies|laid|laying) (?:just |loose |simply )?(?:on|in|over|across) (?:the |top of the )?(?:bare |open |wet |long )?(?:rocks?|grass|heather|bracken|meadow|scree|moss|gravel|sand)\b"),
@@ -70,10 +72,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.works", "diaphragm", 3, r"\b(?:diaphragm|piston|helical(?:[ -]rotor)?|progressive cavity|positive displacement|screw) pumps?\b"),
     *MORE,
     *WORDS,
+    *SPOKEN,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|there (?:isn'?t|is not) a pump|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -91,8 +94,8 @@ def said(low: str) -> list[Said]:
     found: list[Said] = []
     for path, value, weight, pattern in _DEFINED:
         for match in pattern.finditer(low):
-            own = value in {"none", "laid", "no"} and re.match(
-                r"no|not|isn|without|there|don|do ", match.group()
+            own = value in {"none", "laid", "no", "plain"} and re.match(
+                r"no|not|isn|neither|never|without|there|don|do |did|have|un", match.group()
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
@@ -117,36 +120,51 @@ _LINE = re.compile(
 )
 
 
+def _elsewhere(low: str, one: Said) -> bool:
+    """Whether words that place a pump are of another thing, or of a pump that is not asked about."""
+    said = low[one.start : one.end]
+    if re.match(r"pump (?:dealer|shop|store|man|guy|company|seller|supplier)\b", said):
+        return True
+    if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
+        return True  # two pumps: which of them is asked about?
+    if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
+        : one.start
+    ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
+        return True
+    if pulled_out(low, one.start, one.end):
+        return True
+    if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
+        return True  # "we hung the pump at 40, there's power at the shed"
+    return bool(
+        _FLOAT.search(said)  # "controlled by a float in the tank"
+        or _BETWEEN.search(said)
+        or _APART.search(said)
+        or _WOULD.search(low[max(0, one.start - 35) : one.start])
+    )
+
+
 def _loose(low: str, one: Said) -> bool:
     """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
     if one.value == "valve" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
         return True  # a valve in a house that a pump feeds
-    if one.path == "drip.filter" and not _DRIPS.search(low):
+    if one.path.startswith("drip.") and not _DRIPS.search(low):
         return True
-    if one.path == "power.source" and one.value == "sun":
+    if one.path == "pump.guard" and not _DISPLACES.search(low):
+        return True
+    if one.path == "power.source" and one.value != "sun":
+        return out_of_reach(low, one.start, one.end)
+    if one.path == "power.source":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
-        if re.match(r"bore", said) and re.search(r"\b(?:booster|surface pump|second pump)\b", low):
-            return True  # two pumps: which of them is asked about?
-        if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
-            : one.start
-        ].endswith("hand "):
-            return True
-        if one.value == "out" and _HUNG.search(low[max(0, one.start - 14) : one.start]):
-            return True  # "we hung the pump at 40, there's power at the shed"
-        return bool(
-            _FLOAT.search(said)  # "controlled by a float in the tank"
-            or _BETWEEN.search(said)
-            or _APART.search(said)
-            or _WOULD.search(low[max(0, one.start - 35) : one.start])
-        )
+        return _elsewhere(low, one)
     if one.path != "pipes.held":
         return False
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
-    if no_line or one.value != "buried":
-        return bool(no_line)
+    planned = to_come(low, one.start)
+    if no_line or planned or one.value != "buried":
+        return bool(no_line or planned)
     if re.search(r"\bwater\b[^.;,\n]{0,30}$", low[max(0, one.start - 40) : one.start]):
         return True  # how far down the water is
     begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
@@ -164,7 +182,7 @@ _NO_LINE = re.compile(
 )
 _DENIED = re.compile(
     r"[ ,]*(?:neither\b|(?:i|we) (?:don'?t|do not) (?:use|have|want|own)\b|(?:are|is) not (?:there|wanted|available|used)|(?:is|are)(?:n't| not) (?:mine|ours)|: *no\b"
-    r"|of the net there is not)"
+    r"|of the net there is not|(?:batter\w+ |pumps? |ones? )?(?:would (?:be|cost|mean|last|do)\b|(?:was|were|is|are) (?:just |much |far |simply )?too (?:dear|expensive|costly|much)\b))"
 )
 
 
@@ -180,6 +198,7 @@ def _backup(low: str, one: Said) -> bool:
     )
 
 
+_DISPLACES = re.compile(r"\b(?:diaphragm|displacement|piston|helical|screw pump|membrane pump)")
 _DRIPS = re.compile(r"\b(?:drip|dripline|drippers?|emitters?)\b")
 
 

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_spoken import MORE_CROPS
+
 MORE = (
-    ("drip.holds", "steady", 3, r"\b(?:(?:pressure|self)[ -]?compensat\w+|pc (?:drippers?|emitters?|drip ?line))\b"),
+    ("drip.holds", "steady", 3, r"(?<!non-)(?<!non )(?<!nothing )\b(?:(?:pressure|self)[ -]?compensat\w+|pc (?:drippers?|emitters?|drip ?line))\b"),
     ("drip.filter", "no", 3, r"\b(?:no|without (?:a|any)) filter\b(?! (?:problem|needed))|\bfilter (?:needed|required)\? *(?:we have )?(?:none|no)\b|\bfilter *[:=-] *(?:none|no)\b"),
     ("drip.filter", "yes", 3, r"\b(?:disc|disk|screen|mesh|sand|media) (?:type )?filter\b|\bfilter *[:=-] *(?:yes|disc|screen|mesh|disk)\b"),
     ("drip.filter", "yes", 3, r"\bfilter (?:before|ahead of|in front of|at the head of) (?:the |all )?(?:them|it|drip|lines?|laterals?|rows|valves?)\b"),
@@ -39,7 +41,7 @@ MORE = (
     ("store.fills", "none", 4, r"\bnothing else (?:fills|feeds|goes into)\b|\b(?:rain ?(?:water)? only|only (?:the )?rain(?: ?water)?|nothing but (?:the )?rain|rain and nothing else|filled only by rain|rain is (?:all|the only))\b"),
     ("store.fills", "sun", 3, r"\bsolar pump\b[^.;\n]{0,20}\bfills\b"),
     ("fall.broken", "tank", 4, r"\bbreak[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b|\bpressure[ -]break(?:er|ing)? (?:tanks?|box(?:es)?|chambers?)\b"),
-    ("drip.holds", "steady", 3, r"\bcompensating (?:drippers?|emitters?)\b"),
+    ("drip.holds", "steady", 3, r"(?<!non-)(?<!non )\bcompensating (?:drippers?|emitters?)\b"),
     ("drip.filter", "no", 4, r"\bfilter (?:we|i) (?:have|'ve|haven't|do)(?: not| n't)? (?:not )?(?:got|have)\b|\b(?:there is|we have|i have|have|has|with) no filter\b|\bno filter\b(?! (?:problem|needed))"),
     ("power.source", "grid", 3, r"\b(?:electricity|power|current) is (?:from|of) (?:the )?(?:city|town|village|network|grid|mains)\b|\bmains power\b"),
     ("power.source", "sun", 3, r"\b(?:off|from|on) (?:one|two|three|four|a single|our|the|my) (?:solar )?panels?\b"),
@@ -65,8 +67,9 @@ _ALONE = (
 CROP_KEYS = {
     word: key for key in _ALONE.split() for word in (key, _PLURALS.get(key, f"{key}s"))
 } | {"vines": "grape", "vineyard": "grape", "blueberries": "berry", "raspberries": "berry"}
+CROP_KEYS |= MORE_CROPS
 _CROP = rf"\b(?P<crop>{'|'.join(sorted(CROP_KEYS, key=len, reverse=True))})\b"
-_DRIP = r"\b(?:drip|dripline|drippers?|emitters?)\b"
+_DRIP = r"\b(?:drip|dripped|dripline|drippers?|emitters?)\b"
 CROP = re.compile(_CROP)
 CROPS = (
     re.compile(rf"{_CROP}[^.;\n]{{0,45}}{_DRIP}"),

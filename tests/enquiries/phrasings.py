@@ -1495,6 +1495,305 @@ SAID = (
         "Hello from Arvesk. Our rain tank stands beside the house.",
         "Dear Sirs, we are in Arvesk.",
     )),
+    ("power.source", "grid", (
+        "We're off the grid line at the road, the co-op ran it up to us last year. Well is 200 ft.",
+        "The pump simply plugs in at the barn, 120 V outlet.",
+        "Current: 400 V three-phase from the village.",
+        "We are connected to the electricity network.",
+        "Electric: from the national network, 220 V.",
+        "Pump wired to the house panel, 240 V.",
+        "The pump has its own meter from the utility.",
+        "Power comes off the house, 230 V, 40 m of cable.",
+        "Rural electric service at the well, 230V.",
+        "Power supply = grid",
+        "Hi there. Drilled well 280 ft, pump at 240. House has standard power. Line to the house is four feet under.",
+        "Dear sirs, the pump is of the type for wells, hanging at 35 m. We have current of the state. The tube is under the earth.",
+        "We pay the electric company like everyone else.",
+        "There's electric at the barn already.",
+        "3-phase is on site.",
+        "Electricity: yes, 230 V public.",
+        "Our neighbor runs his off a generator, ours is on the electric co-op.",
+        "Solar was too dear, so it's mains.",
+    )),
+    ("power.source", "generator", (
+        "Power is a diesel in the shed, started by hand.",
+    )),
+    ("power.source", "sun", (
+        "Six modules on a ground rack drive the well pump.",
+        "Energy for the pump: sun.",
+        "We have neither mains nor a generator, just the sun.",
+        "The sun alone drives it; at night nothing.",
+    )),
+    ("power.battery", "lfp", (
+        "Lead-acid would be cheaper, but we have lithium.",
+    )),
+    ("pump.placement", "in", (
+        "Our sub hangs 20 ft off the bottom.",
+        "Submersed pump of 0.75 kW in the cistern.",
+        "The pump stands on the bottom of the cistern, under water.",
+        "We dropped a pump into the tank.",
+        "The pump hangs on a stainless cable 60 m down.",
+        "It's a sump-style pump, standing in the spring box.",
+    )),
+    ("pump.placement", "out", (
+        "The pump, 0.5 hp, is in the crawlspace under the kitchen.",
+        "It's a self-priming centrifugal that stands in the boathouse.",
+        "The pump draws from the cistern through 8 ft of suction hose.",
+        "Pump bolted to the floor of the well house.",
+        "Pump stands dry, next to the well in a chamber.",
+        "The pump has a flooded suction from the tank.",
+        "Dry-installed pump at the side of the reservoir.",
+        "The old submersible died, now a jet in the pump house.",
+        "The pump and pressure tank are in the basement.",
+        "Pump and vessel live in the laundry.",
+        "The pump stands in the milking parlour, it sucks through 6 m of hose out of the brook.",
+        "Pump location: basement.",
+        "Location of pump: shed next to cistern.",
+        "The pump is sitting on the concrete lid of the cistern.",
+        "House waterworks (pump with little tank) in the basement draws from the well.",
+        "Surface-mounted multistage, 1.1 kW.",
+        "A centrifugal pump on a skid by the pond.",
+        "A pump on wheels that I roll down to the river.",
+        "The plumber wants to put a submersible, we have a jet in the cellar.",
+        "We pulled the submersible two years ago and put a jet pump in the shed.",
+        "pump out of water, standing on floor of hut",
+        "Pump lives outdoors under a tin roof by the tank.",
+        "The pump is out in the yard beside the IBC under a box.",
+        "We keep the little pump on a shelf in the bathroom.",
+        "There's a pump under the bench in the caravan.",
+    )),
+    ("pipes.held", "joints", (
+        "Pipe with push-fit fittings the whole way.",
+        "The joints are push fit.",
+        "PEX with push-in connectors, not clipped.",
+        "The pipes are joined with push-fit couplings and not fixed to anything.",
+        "Push-fit plumbing in the house.",
+    )),
+    ("pipes.held", "buried", (
+        "Under ground all the way.",
+        "Copper, clipped to the wall.",
+        "PVC, solvent welded and clipped to the joists.",
+        "pipe burial depth 80 cm",
+        "The pipe was put 2 ft down.",
+        "We ploughed the pipe in at 70 cm.",
+        "Hi there. Drilled well 280 ft, pump at 240. House has standard power. Line to the house is four feet under.",
+        "The pipe is covered with soil, half a metre.",
+        "Pipe depth 36 inches.",
+    )),
+    ("pump.control", "switch", (
+        "It cuts in at 2 and out at 4 bar by a switch.",
+    )),
+    ("pump.control", "speed", (
+        "An inverter varies the pump's speed.",
+        "Pump speeds up and slows down with demand.",
+        "An electronic controller ramps the motor.",
+    )),
+    ("water.kind", "stream", (
+        "The source is a creek.",
+    )),
+    ("drip.filter", "no", (
+        "Drip lines, unfiltered.",
+        "I don't filter the water to the drip lines.",
+    )),
+    ("drip.filter", "yes", (
+        "We filter the water for the drip with a mesh.",
+    )),
+    ("drip.holds", "plain", (
+        "Non-compensating drip tape.",
+        "Plain drippers, not compensating.",
+        "Ordinary drippers, nothing compensating.",
+        "Simple drip tape, without pressure compensation.",
+    )),
+    ("drip.holds", "steady", (
+        "The drippers give the same at any pressure.",
+    )),
+    ("drip.crop", "corn", (
+        "Sweet corn on drip tape.",
+    )),
+    ("drip.crop", "squash", (
+        "Zucchini under drip.",
+        "Dripline in the pumpkins.",
+    )),
+    ("drip.crop", "bean", (
+        "Green beans, 12 rows, on drip.",
+    )),
+    ("drip.crop", "berry", (
+        "The drip waters blueberry bushes.",
+    )),
+    ("drip.crop", "melon", (
+        "We drip irrigate watermelons.",
+    )),
+    ("drip.hours", "2", (
+        "Drip lines run 2 hours every evening.",
+    )),
+    ("store.fills", "hours", (
+        "We pump to the tank for 3 hours each evening.",
+        "The tank is topped up by the pump 4 hours a day.",
+        "A timer runs the pump 2 hours at night to fill the tank.",
+        "The tank is filled by a generator pump for 90 minutes a day.",
+    )),
+    ("store.hours", "3", (
+        "We pump to the tank for 3 hours each evening.",
+        "The irrigation pump runs 3 hours a day to fill the tank.",
+    )),
+    ("store.fills", "none", (
+        "Nothing fills the tank but rain.",
+        "The tank fills only from the roof.",
+    )),
+    ("store.fills", "always", (
+        "The tank is filled by the spring around the clock.",
+        "The spring trickles into the tank all day and all night.",
+        "Water runs into the tank all the time at 2 L/min.",
+    )),
+    ("store.fills", "sun", (
+        "The sun pump fills the cistern in daytime.",
+    )),
+    ("store.hours", "2", (
+        "A timer runs the pump 2 hours at night to fill the tank.",
+    )),
+    ("store.inflow", "2 L/min", (
+        "Water runs into the tank all the time at 2 L/min.",
+    )),
+    ("store.inflow", "5 gpm", (
+        "The well pump gives the tank 5 gpm.",
+        "The well pump gives the tank 5 gpm for 3 hours a day.",
+    )),
+    ("store.inflow", "1.5 gpm", (
+        "Inflow to the tank is 1.5 gpm.",
+    )),
+    ("outlets.saver", "1", (
+        "A clothes washer, kitchen sink, low-flow shower.",
+        "Low-flow shower, one.",
+        "One ordinary shower and one low-flow shower.",
+    )),
+    ("outlets.saver", "2", (
+        "2 water-saving showers",
+    )),
+    ("use.each", "90 L/day", (
+        "Consumption per capita 90 l/d.",
+    )),
+    ("use.each", "120 L/day", (
+        "3 people, 120 L/day each.",
+    )),
+    ("use.peak", "400 L", (
+        "In the busiest hour we use 400 L.",
+    )),
+    ("use.peak", "150 gal", (
+        "We use 150 gallons in the two hours after milking.",
+    )),
+    ("use.peak_time", "2 hours", (
+        "We use 150 gallons in the two hours after milking.",
+    )),
+    ("use.peak", "200 L", (
+        "The morning rush takes 200 litres in 45 minutes.",
+    )),
+    ("use.peak_time", "45 min", (
+        "The morning rush takes 200 litres in 45 minutes.",
+    )),
+    ("use.peak", "300 L", (
+        "Peak: 300 L in 90 min.",
+    )),
+    ("use.peak_time", "90 min", (
+        "Peak: 300 L in 90 min.",
+    )),
+    ("pump.relief", "yes", (
+        "A safety valve sits at the pump outlet.",
+    )),
+    ("pump.guard", "switch", (
+        "Diaphragm pump with its own pressure switch but no relief valve.",
+    )),
+    ("pump.guard", "both", (
+        "Diaphragm pump, pressure switch and relief valve both.",
+    )),
+    ("pump.guard", "relief", (
+        "Diaphragm pump with only a relief valve, no switch.",
+    )),
+    ("pump.present", "no", (
+        "It's gravity fed, there isn't any pump.",
+        "It's a pumpless system.",
+    )),
+    ("power.series", "3", (
+        "6 panels wired 3S2P.",
+    )),
+    ("power.strings", "2", (
+        "6 panels wired 3S2P.",
+    )),
+    ("power.series", "4", (
+        "All four modules are wired in one string.",
+        "Four 250 W panels, all in series.",
+    )),
+    ("power.series", "5", (
+        "5 panels one behind the other in series",
+    )),
+    ("power.cable", "35 m", (
+        "The electric lead from the house to the pump is 35 metres.",
+    )),
+    ("rain.dry_from", "5", (
+        "The dry season starts in May and lasts 4 months.",
+    )),
+    ("rain.dry_from", "7", (
+        "Dry months: July, August.",
+    )),
+    ("rain.dry_count", "2", (
+        "Dry months: July, August.",
+    )),
+    ("rain.dry_from", "12", (
+        "From December to February not a drop of rain.",
+    )),
+    ("rain.dry_count", "3", (
+        "From December to February not a drop of rain.",
+    )),
+    ("rain.dry_from", "4", (
+        "The five dry months begin in April.",
+    )),
+    ("well.rate", "20 L/min", (
+        "After pumping 20 L/min for an hour I switched off and watched the level rise.",
+    )),
+    ("well.rate", "5 gpm", (
+        "I ran the pump 40 minutes at 5 gpm, shut it down, and the water came up 3 ft in 10 min.",
+    )),
+    ("well.rate", "15 L/min", (
+        "Recovery test: 15 L/min drawn for 2 hours.",
+    )),
+    ("well.pumped_for", "2 hours", (
+        "Recovery test: 15 L/min drawn for 2 hours.",
+    )),
+    ("pipes.held", "laid", (
+        "Hello, we have a spring-fed pond and a pump down at the pond in a little shed, 12 V off two panels. Pipe is 3/4 poly laying in the brush up to the cabin, 300 ft.",
+        "We rolled out the poly pipe through the woods, not dug in.",
+        "The pipe is just strung along the hillside.",
+        "We did not bury it.",
+    )),
+    ("tank.volume", "1500 gal", (
+        "The old tank was 500 gal, new tank on the hill 1500 gal.",
+    )),
+    ("use.people", "5", (
+        "We are 5, with 40 guests in tents in August.",
+    )),
+    ("use.people", "2", (
+        "I am 72 years old and live with my wife.",
+    )),
+    ("outlets.hose", "3", (
+        "3 taps outside for hoses.",
+    )),
+    ("pump.guard", "none", (
+        "No relief valve and no pressure switch on the diaphragm pump.",
+    )),
+    ("rain.dry_from", "6", (
+        "Dry season starts in June here, we collect rain off the roof.",
+    )),
+    ("outlets.shower", "1", (
+        "One ordinary shower and one low-flow shower.",
+    )),
+    ("power.series", "2", (
+        "Six panels 2s3p.",
+    )),
+    ("power.strings", "3", (
+        "Six panels 2s3p.",
+    )),
+    ("water.kind", "spring", (
+        "It is a river stone house. We've a spring.",
+    )),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -1961,5 +2260,105 @@ NOT_SAID = (
     ("place.name", (
         "We are here in May and at Christmas.",
         "The well log is at No 12 in Box 4.",
+    )),
+    ("power.battery", (
+        "Sun only, no battery, pump runs when it shines.",
+        "Pump runs on solar during the day. No batteries at all.",
+        "My brother has AGM in his RV. We've no battery.",
+        "Should I get lithium or AGM?",
+        "My tractor battery is flat, ignore that.",
+    )),
+    ("power.source", (
+        "We are not on grid and don't plan to be.",
+        "We're off grid.",
+        "The grid ends two miles down the road.",
+        "A small wind turbine charges our batteries.",
+        "We live off the grid in a yurt. The spring is 40 ft up the hill.",
+        "We are miles off grid line.",
+        "The power company wants $40,000 to bring a line in.",
+        "A quote from the power company was silly money.",
+        "I can't get regular power out there.",
+        "We do not have standard power.",
+        "Our micro hydro power set gives 400 W.",
+        "A small hydro turbine makes our electricity.",
+        "The fence charger plugs into the house.",
+        "The drip filter got plugged in July.",
+        "I could run it from the house outlet if need be.",
+        "We might get a generator.",
+    )),
+    ("pump.placement", (
+        "A booster pushes it to the house.",
+        "A booster pump gives 3 bar.",
+        "Should I buy a submersible or a jet pump?",
+        "It is not a submersible.",
+        "I am thinking of a submersible for next year.",
+        "The pressure tank is in the cellar.",
+        "It is a non-submersible one.",
+        "We've a booster in line after the tank.",
+        "The pump is 200 m from the house.",
+        "A hand pump stands on the well.",
+        "The pump dealer is next to the bank.",
+        "We lowered a bucket into the well.",
+        "We want a pump for the basement.",
+        "The heater is in the basement and the pump I don't know.",
+        "The sewage pump sits in the basement.",
+        "A sump pump keeps the cellar dry.",
+        "My father, 80, has a well of his own with a submersible.",
+    )),
+    ("pipes.held", (
+        "The tank is buried, the pipe we will bury some day.",
+        "I plan to bury the pipe.",
+        "The cable is buried.",
+        "The line is going to be buried once the ground thaws.",
+        "The neighbour buried his.",
+        "Should I bury the pipe?",
+        "The tank lies on the ground.",
+        "The pump is on the ground.",
+        "Panels on the ground.",
+        "Push-fit coupling on the heater leaks.",
+        "The cows lie in the pasture by the line.",
+        "The cable is clipped along the fence.",
+        "The water is covered with leaves.",
+    )),
+    ("drip.filter", (
+        "Should I put in a filter for the drip?",
+        "We filter the drinking water with a cartridge filter. Drip lines run in the beds.",
+    )),
+    ("drip.hours", (
+        "We hand-water for 2 hours a day.",
+    )),
+    ("use.people", (
+        "The neighbors, five people, have their own well.",
+    )),
+    ("pump.relief", (
+        "The water heater has a relief valve.",
+        "The heater's safety valve drips.",
+    )),
+    ("pump.guard", (
+        "The jet pump has a pressure switch and a relief valve.",
+    )),
+    ("drip.holds", (
+        "Compensating for the pressure is hard. Plain drip tape.",
+    )),
+    ("drip.crop", (
+        "Beans, squash and corn on drip.",
+    )),
+    ("rain.dry_from", (
+        "The well ran dry in June. It rained in October.",
+        "Our dry well begins in March to fill.",
+    )),
+    ("store.hours", (
+        "It takes 4 hours to fill the tank.",
+    )),
+    ("use.peak", (
+        "The peak of the roof is 5 m in the air.",
+        "Peak sun is 5 hours, worst case 300 L in 2 days.",
+    )),
+    ("use.each", (
+        "25 cows at 80 L/day each.",
+        "4 people and 20 cows, 60 L/day each.",
+    )),
+    ("water.kind", (
+        "My father, 80, has a well of his own with a submersible.",
     )),
 )  # fmt: skip
