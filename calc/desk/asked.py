@@ -13,7 +13,7 @@ from calc.page.ask_back import questions as weighed
 from calc.page.entries import name
 from calc.sheets import sheet as find_sheet
 from calc.sheets import views
-from calc.sheets.parts import ways
+from calc.sheets.parts import completed_more, ways
 
 if TYPE_CHECKING:
     from calc.desk.work import Part, Work
@@ -32,9 +32,7 @@ OURS = frozenset((
     "Needed pressure at the outlet", "Accepted drop, at start", "Accepted drop, running",
     "How the pump draws", "Friction loss on the way", "Hot draws a day after a pause",
 ))  # fmt: skip
-COUNTS = frozenset((
-    "use.showers", "use.sinks", "use.toilets", "use.washers", "use.hoses", "use.troughs",
-))  # fmt: skip
+COUNTS = frozenset(completed_more.COUNTS.values())
 ALL_COUNTS = "Showers, sinks, toilets, washing machines, hoses and troughs"
 ALL_OF_IT = "without it there is no answer to: Will it keep up, Will it reach."
 COUNTED_NONE = "how many are there? We counted none, so there is no flow to plan for."

@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 
 from calc.desk.work import work_out
 from calc.sheets.parts import ways
+from calc.sheets.parts.completed import opened
 from calc.site.facts import BY_PATH, Fact
-from calc.site.pack import pack, unpack
+from calc.site.pack import pack
 from calc.units import PSI
 
 if TYPE_CHECKING:
@@ -60,7 +61,7 @@ def set_range(site: Site, system: str) -> SetRange | None:
 
 @lru_cache(16)
 def _found(packed: str, system: str) -> SetRange | None:
-    site, step = unpack(packed), STEPS[system][0]
+    site, step = opened(packed), STEPS[system][0]
     now = site.value("pump.set")
     middle, coarse = round(now / step), COARSE[system]
     slot = BY_PATH["pump.set"]

@@ -18,11 +18,11 @@ from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
-from calc.sheets.parts.completed import completed, with_reasons
+from calc.sheets.parts.completed import completed, opened
 from calc.sheets.parts.filling import filled_form
 from calc.site import link
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN
-from calc.site.pack import pack, unpack
+from calc.site.pack import pack
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -278,7 +278,7 @@ def work_out(site: Site, system: str = "", only: Iterable[str] = (), quick: bool
 
 @lru_cache(48)
 def _worked(packed: str, system: str, only: frozenset[str], quick: bool) -> Work:
-    site = completed(with_reasons(unpack(packed)))
+    site = completed(opened(packed))
     packed, parts, left = pack(site), [], []
     outlet = weakest(site)
     for key in keys(site):

@@ -179,9 +179,9 @@ def linked(packed: str, key: str, way: str, system: str) -> Data:
     """
     site = unpack(packed)
     if _assumes(site):
-        from calc.sheets.parts.completed import with_reasons  # a site of given facts waits for none
+        from calc.sheets.parts.completed import opened  # a site of given facts waits for none
 
-        site = with_reasons(site)
+        site = opened(packed)
     if way not in dict(views.choices(site, key)):
         way = ""
     asked = {"site": file.to_data(site), "sheet": key, "way": way, "system": system}

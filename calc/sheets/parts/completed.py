@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from calc import practice
@@ -18,7 +19,7 @@ from calc.sheets.parts.fields import SUCTION_LONG
 from calc.site.demo import FROM_THE_EXAMPLE
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
 from calc.site.open_water import begins, named
-from calc.site.pack import FROM_A_LINK
+from calc.site.pack import FROM_A_LINK, unpack
 from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.units import QUANTITIES, Reader, parse, plain_number
 
@@ -49,13 +50,13 @@ BEHIND_TANK = "fed from the tank, by a line that was not told"
 FILLED = "the tank fills by a float valve, as nobody said what opens"
 # What is completed, beside the ends and sizes of sections.
 COMPLETED = (
-    "pump.present", "pump.set", "pump.height", "pump.sensed", "water.level", "suction.pipe",
-    "suction.length", *(path for path in more.PATHS if path not in ("pump.height", "water.level")),
+    "pump.present", "pump.set", "pump.sensed", "suction.pipe", "suction.length", *more.PATHS,
 )  # fmt: skip
 INVENTED = BY_PATH["pump.id"].reason  # of the usual pump, in links too
 UNTOLD = (FROM_A_LINK, FROM_THE_EXAMPLE, INVENTED)
 SHOWER = ("name", "kind", "after")
 TANK = "Tank"  # the outlet by which a line fills the tank it leads to
+KEPT = 64  # sites of links, as they were opened; our choice
 COPIED = 10  # facts assumed from the example, from which a site was made of it; our choice
 
 
@@ -219,6 +220,13 @@ def with_reasons(site: Site) -> Site:
         elif by_example and not copied:  # it is as in the example by chance
             site = _with(site, place, replace(old, reason=FROM_A_LINK))
     return site
+
+
+@lru_cache(KEPT)
+def opened(packed: str) -> Site:
+    """The site of a link, ``with_reasons``. Kept: every page of a site opens the same link, and to
+    find its reasons a pump is chosen again.  Raises InputError for no whole site."""
+    return with_reasons(unpack(packed))
 
 
 def _is_copied(site: Site) -> bool:

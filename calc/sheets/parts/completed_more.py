@@ -143,9 +143,9 @@ def with_counts(site: Site) -> Site:
     """The site with as many outlets of each kind as open, where no number of any was told."""
     if any(_known(site, path) for path in COUNTS.values()):
         return site
-    for at, row in enumerate(site.rows("outlets")):
+    for row in site.rows("outlets"):
         path = COUNTS.get(site.word("outlets", row, "kind"))
-        open_ = [site.cell("outlets", site.rows("outlets")[at], key) for key in ("before", "after")]
+        open_ = [site.cell("outlets", row, key) for key in ("before", "after")]
         most = max((int(one) for one in open_ if isinstance(one, int | float)), default=0)
         if path and most:
             site = site.put(path, Fact(str(most + int(site.value(path) or 0)), ASSUMED, AS_OPEN))

@@ -12,21 +12,18 @@ from typing import TYPE_CHECKING
 
 from calc import practice
 from calc.errors import InputError
-from calc.page.findings import Fix, ranked
 from calc.pipe import fittings, pipes
 from calc.pipe.line import larger_pipes
 from calc.sheets.parts.line_judge import Need, falling_valves, line_findings, the, too_hot
 from calc.sheets.parts.tank_sizes import round_up
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Iterator
 
-    from calc.page.answer import Link
     from calc.page.findings import Finding
     from calc.pipe.line import Line
     from calc.units import Reader
 
-    Linked = Callable[["Change"], Link | None]
 
 MOST_START = 20e5  # Pa, more is no repair of a house's supply; our choice
 LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
@@ -51,26 +48,6 @@ class Change:
     does: str = ""
     pipe: str = ""
     laid: frozenset[int] = frozenset()
-
-
-def line_fixes(line: Line, need: Need, reader: Reader, linked: Linked) -> tuple[Fix, ...]:
-    """``Fix``es for the worst finding of a line, the likely cheapest first; none where none is
-    enough.
-
-    linked: makes the link that opens the sheet with a change made, or None where it has no words
-    for it.
-    """
-    found = line_findings(line, need, reader)
-    worst = next((one for one in ranked(found) if one.level != "note"), None)
-    if worst is None or worst.key not in _CHANGES:
-        return ()
-    kept: dict[str, Fix] = {}
-    for change in _CHANGES[worst.key](line, need, reader):
-        if change.way not in kept and rights(change, found, worst.key, reader):
-            kept[change.way] = Fix(change.text, linked(change))
-        if len(kept) == MOST_FIXES:
-            break
-    return tuple(kept.values()) or (Fix("No single change we tried is enough."),)
 
 
 def line_changes(line: Line, need: Need, reader: Reader, key: str) -> Iterator[Change]:
