@@ -95,10 +95,7 @@ def _is_enough(site: Site, at: int, key: str, metres: float) -> bool:
         length = site.cell(LAST, site.rows(LAST)[at], "length")
         if isinstance(length, float) and length < abs(metres):
             return metres < 0.0  # steeper than it is long: far down there is enough, up there none
-    tried = completed(site.put_cell(LAST, at, key, Fact(f"{metres!r} m")))
-    moment = ways.NOW if ways.same_open(tried) else ways.THEN
-    found = [ways.way_to_outlet(tried, name, moment) for name in ways.outlets(tried)]
-    return all(way.running_pa >= way.needed_pa for way in found)
+    return completed_more.enough(completed(site.put_cell(LAST, at, key, Fact(f"{metres!r} m"))))
 
 
 def _said(site: Site, reader: Reader, key: str, most: float) -> str:

@@ -249,8 +249,14 @@ def _is_enough(site: Site) -> bool:
 
     Raises InputError as the solved supply does.
     """
-    if not _is_reached(site):
-        return False
+    return _is_reached(site) and enough(site)
+
+
+def enough(site: Site) -> bool:
+    """Whether every outlet, open beside all that is open, gets what it needs.
+
+    Raises InputError as the solved supply does.
+    """
     moment = ways.NOW if ways.same_open(site) else ways.THEN
     found = (ways.way_to_outlet(site, name, moment) for name in ways.outlets(site))
     return all(way.running_pa >= way.needed_pa for way in found)

@@ -14,20 +14,18 @@ from calc import practice
 from calc.errors import InputError
 from calc.pipe import fittings, pipes
 from calc.pipe.line import larger_pipes
-from calc.sheets.parts.line_judge import Need, falling_valves, line_findings, the, too_hot
+from calc.sheets.parts.line_judge import Need, falling_valves, the, too_hot
 from calc.sheets.parts.tank_sizes import round_up
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from calc.page.findings import Finding
     from calc.pipe.line import Line
     from calc.units import Reader
 
 
 MOST_START = 20e5  # Pa, more is no repair of a house's supply; our choice
 LEAST_SHARE = 0.1  # of the flow, below which "open less" is no advice; our choice
-MOST_FIXES = 3  # more is a list, not advice; our choice
 HOSES = frozenset({"hose", "layflat", "suction-hose"})  # not for a line that stays under pressure
 
 
@@ -54,15 +52,6 @@ def line_changes(line: Line, need: Need, reader: Reader, key: str) -> Iterator[C
     """What is tried for a finding of a line (by its key), the likely cheapest first."""
     if key in _CHANGES:
         yield from _CHANGES[key](line, need, reader)
-
-
-def rights(change: Change, before: tuple[Finding, ...], key: str, reader: Reader) -> bool:
-    """Whether a change leaves nothing of ``key``, no harm that stops, and nothing newly wrong."""
-    after = [one for one in line_findings(change.line, change.need, reader) if one.level != "note"]
-    if any(one.level == "stop" and one.rank == "harm" for one in after):
-        return False
-    bad = {one.key for one in after}
-    return key not in bad and bad <= {one.key for one in before if one.level != "note"}
 
 
 def round_down(value: float, quantity: str, reader: Reader, digits: int = 3) -> float:
