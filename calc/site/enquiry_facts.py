@@ -18,6 +18,7 @@ from calc.site import (
     enquiry_sides,
     enquiry_sun,
     enquiry_together,
+    enquiry_usual,
     enquiry_vessels,
     enquiry_weigh,
 )
@@ -79,6 +80,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
+    live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
+    enquiry_usual.settle(low, live, found, _piece)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):

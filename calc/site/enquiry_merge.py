@@ -226,7 +226,7 @@ def _checked(plain: str, piece: Piece, found: Found) -> list[Told]:
     ranged = piece.low != piece.high
     middle = texts[0] if not ranged else _text((piece.low + piece.high) / 2, piece.unit)
     reason = piece.reason or ("the middle of what was told" if ranged else "")
-    standing = "assumed" if ranged else "given"
+    standing = "assumed" if ranged or piece.supposed else "given"
     return [Told(piece.path, middle, label(piece.path), quote, piece.start, piece.end,
                  texts[0] if ranged else "", texts[1] if ranged else "", standing, reason)]  # fmt: skip
 

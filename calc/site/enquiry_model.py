@@ -145,6 +145,7 @@ class Piece:
     weight: float = 5.0
     vague: bool = False
     about: bool = False
+    supposed: bool = False  # by words that often go with it, and no rule
     pipe: Pipe | None = None
     reason: str = ""
     others: tuple[str, ...] = ()  # paths that it may be as well
