@@ -18,6 +18,7 @@ from calc import practice
 from calc.errors import InputError
 from calc.page.ask_back import EITHER_WAY, OF_RANGE, SPREAD
 from calc.sheets.parts import ways
+from calc.sheets.parts.moments import all_open
 from calc.site.facts import ASSUMED, BY_PATH, Fact, Slot
 from calc.site.rows import BY_TABLE
 from calc.units import QUANTITIES
@@ -143,7 +144,7 @@ def figures(site: Site, outlet: str) -> tuple[float, float]:
 
     Raises InputError where it cannot be worked out.
     """
-    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    moment = all_open(site)
     return ways.way_to_outlet(site, outlet, moment).running_pa, ways.solved(site, moment).flow
 
 

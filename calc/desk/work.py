@@ -20,6 +20,7 @@ from calc.sheets import site_ops, views
 from calc.sheets.parts import ways
 from calc.sheets.parts.completed import completed, opened
 from calc.sheets.parts.filling import filled_form
+from calc.sheets.parts.moments import all_open
 from calc.site import link
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN
 from calc.site.pack import pack
@@ -307,7 +308,7 @@ def error_words(error: InputError) -> str:
 def way_for(site: Site, key: str, outlet: str) -> str:
     """The way a sheet is asked about: that to ``outlet`` with all that is open after, for a sheet
     of one pipe; with all of that open, for the suction; "" for the usual one."""
-    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    moment = all_open(site)
     if key == "suction":
         return f"{moment}/"
     return f"{moment}/{outlet}" if outlet and key in ONE_PIPE else ""
@@ -318,7 +319,7 @@ def all_ways(site: Site) -> tuple[Way, ...]:
 
     What hangs behind a tank that the line fills (``completed``) is on no way of it.
     """
-    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    moment = all_open(site)
     found = []
     behind = {site.word("outlets", row, "name") for row in site.rows("outlets") if _is_behind(row)}
     for name in ways.outlets(site):

@@ -19,8 +19,8 @@ from calc.sheets import views
 from calc.sheets.keep_up.rows import HOUSE, HOUSE_BENDS, HOUSE_OUTLETS
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import written
+from calc.sheets.parts.moments import THEN
 from calc.sheets.parts.putting_back import close, with_unit
-from calc.sheets.parts.ways import THEN
 from calc.site.demo import FROM_THE_EXAMPLE, to_change
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack

@@ -16,7 +16,7 @@ from calc.sheets.parts import day_bindings as day
 from calc.sheets.parts import drip_bindings as d
 from calc.sheets.parts import fall_bindings as fall
 from calc.sheets.parts import fault_bindings as fault
-from calc.sheets.parts import filling, putting_back, use, ways
+from calc.sheets.parts import filling, moments, putting_back, use, ways
 from calc.sheets.parts import open_bindings as o
 from calc.sheets.parts import pump_bindings as p
 from calc.sheets.parts import solar_bindings as sun
@@ -191,8 +191,8 @@ def asked_of(site: Site, key: str, way: str = "") -> Asked:
     for the first choice.
     """
     moment, _, outlet = way.partition("/")
-    if moment not in ways.COLUMN:
-        moment = ways.NOW
+    if moment not in moments.COLUMN:
+        moment = moments.NOW
     if VIEWS[key].outlet and not outlet:
         outlet = next(iter(_names(site, key)), "")
     return Asked(site, outlet if VIEWS[key].outlet else "", moment)
@@ -208,16 +208,16 @@ def _names(site: Site, key: str) -> tuple[str, ...]:
 
 def choices(site: Site, key: str) -> tuple[tuple[str, str], ...]:
     """(value, label) of every way a sheet can be asked about; the first is the usual one."""
-    moments: tuple[tuple[str, str], ...] = (
-        (ways.NOW, "with what is open before"),
-        (ways.THEN, "with what is open after"),
+    asked: tuple[tuple[str, str], ...] = (
+        (moments.NOW, "with what is open before"),
+        (moments.THEN, "with what is open after"),
     )
-    if ways.same_open(site):
-        moments = ((ways.NOW, "with what is open"),)
+    if moments.same_open(site):
+        asked = ((moments.NOW, "with what is open"),)
     if not VIEWS[key].outlet:
-        return tuple((f"{moment}/", f"The whole supply, {said}") for moment, said in moments)
+        return tuple((f"{moment}/", f"The whole supply, {said}") for moment, said in asked)
     names = _names(site, key)
-    return tuple((f"{m}/{name}", f"{name}, {said}") for m, said in moments for name in names)
+    return tuple((f"{m}/{name}", f"{name}, {said}") for m, said in asked for name in names)
 
 
 def fill(site: Site, key: str, way: str = "", system: str = "", digits: int = 4) -> dict[str, Fact]:

@@ -10,6 +10,7 @@ from calc import practice
 from calc.desk import first_start, parts_needed, sheet_drawing, start_steps
 from calc.network.parts import Reducer
 from calc.sheets.parts import ways
+from calc.sheets.parts.moments import THEN
 from calc.site import link
 from calc.site.facts import Fact
 from calc.site.pack import pack
@@ -83,7 +84,7 @@ def _at_start(made, found, weight):
 @pytest.mark.parametrize("key", [one for one in SOLVED if one != "spring"])
 def test_running_pressure_and_flow_are_those_of_the_sites_own_network(key):
     made, found = site(key), start(key)
-    own = ways.solved(made, ways.THEN)
+    own = ways.solved(made, THEN)
     for one in found.outlets:
         state = own.moving.outlet(one.name)
         if one.together_pa is None:

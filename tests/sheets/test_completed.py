@@ -9,6 +9,7 @@ from calc import bridge, practice
 from calc.pipe import pipes
 from calc.sheets.parts import ways
 from calc.sheets.parts.completed import COMPLETED, INVENTED, completed, with_reasons
+from calc.sheets.parts.moments import THEN
 from calc.site import link
 from calc.site.demo import FROM_THE_EXAMPLE, alder_terrace, to_change
 from calc.site.facts import ASSUMED, Fact
@@ -102,7 +103,7 @@ def test_a_spring_gives_no_more_than_its_fall(system):
     row = {"from": "source", "to": "house", "length": "420 m", "height": "-38 m"}
     site = Site(system=system).put("pump.present", Fact("no"))
     site = site.put_rows("sections", ({key: Fact(text) for key, text in row.items()},))
-    assert ways.way_to_outlet(completed(site), "Shower", ways.THEN).running_pa < 1000 * 9.81 * 38
+    assert ways.way_to_outlet(completed(site), "Shower", THEN).running_pa < 1000 * 9.81 * 38
     level = completed(site).get("water.level")
     assert (level.text, level.standing) == ("0 m" if system == "metric" else "0 ft", ASSUMED)
     rising = site.put_cell("sections", 0, "height", Fact("0 m"))  # counted from elsewhere

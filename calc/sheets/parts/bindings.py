@@ -13,6 +13,7 @@ from functools import cached_property
 from calc import practice
 from calc.errors import InputError
 from calc.sheets.parts import ways
+from calc.sheets.parts.moments import NOW
 from calc.site.facts import ASSUMED, BY_PATH, NOT_KNOWN, Fact
 from calc.site.open_water import open_water
 from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
@@ -30,7 +31,7 @@ class Asked:
 
     site: Site
     outlet: str = ""
-    moment: str = ways.NOW
+    moment: str = NOW
     going: bool = False
 
     @cached_property

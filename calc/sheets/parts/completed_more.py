@@ -13,6 +13,7 @@ from calc.errors import InputError
 from calc.pipe import pipes
 from calc.pump.invented import PUMPS
 from calc.sheets.parts import ways
+from calc.sheets.parts.moments import all_open
 from calc.site.facts import ASSUMED, GIVEN, NOT_KNOWN, Fact
 from calc.units import GRAVITY, LITRE, MINUTE, Reader, plain_number
 from calc.water import density
@@ -257,7 +258,7 @@ def enough(site: Site) -> bool:
 
     Raises InputError as the solved supply does.
     """
-    moment = ways.NOW if ways.same_open(site) else ways.THEN
+    moment = all_open(site)
     found = (ways.way_to_outlet(site, name, moment) for name in ways.outlets(site))
     return all(way.running_pa >= way.needed_pa for way in found)
 

@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING, Generic, TypeVar
 
 from calc.page.findings import Finding, Fix, ranked
 from calc.sheets.parts.left_over import left_words
+from calc.sheets.parts.tries import MOST_FIXES
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Sequence
 
     from calc.page.answer import Link
 
-MOST_FIXES = 3  # more is a list, not advice; our choice
 MOST_TOGETHER = 4  # changes made together; our choice
 MOST_JUDGED = 80  # cases judged to find those: a reader waits; our choice
 NONE = "No change we tried puts everything right."

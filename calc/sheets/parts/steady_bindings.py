@@ -8,6 +8,7 @@ from calc import water
 from calc.pump.curve import DisplacementPump
 from calc.sheets.parts import ways
 from calc.sheets.parts.bindings import NOT_KNOWN, Asked, Binding, figure, known, written
+from calc.sheets.parts.moments import THEN
 from calc.sheets.parts.small_draw import SmallDraw, least_of, smallest_lasting
 from calc.site.facts import ASSUMED, Fact
 from calc.units import GRAVITY
@@ -25,7 +26,7 @@ def smallest(field: str) -> Binding:
         given = asked.site.get(path)
         if given.known:
             return given
-        solved = ways.solved(asked.site, ways.THEN)
+        solved = ways.solved(asked.site, THEN)
         rows, places = solved.made.supply.outlets, solved.made.outlet_rows
         kinds = {name: rows[at].kind for name, at in places.items()}
         found = smallest_lasting(solved.moving, kinds)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from calc import demand, practice
-from calc.sheets.parts import ways
+from calc.sheets.parts.moments import COLUMN
 from calc.site.site import Site
 
 SAME = {"shower": ("shower", "saver"), "sink": ("sink",), "hose": ("hose",), "drip": ("drip",)}
@@ -16,7 +16,7 @@ def number_open(site: Site, kind: str, moment: str) -> int:
     """Outlets of a kind open at a moment."""
     rows = site.rows("outlets")
     return sum(
-        site.cell("outlets", row, ways.COLUMN[moment])
+        site.cell("outlets", row, COLUMN[moment])
         for row in rows
         if site.word("outlets", row, "kind") in SAME[kind]
     )
@@ -38,7 +38,7 @@ def drip_flow(site: Site, moment: str) -> float:
     for row in site.rows("outlets"):
         if site.word("outlets", row, "kind") in SAME["drip"]:
             flow = site.cell("outlets", row, "flow") or practice.OUTLET_BY_KEY["drip"].flow
-            total += flow * site.cell("outlets", row, ways.COLUMN[moment])
+            total += flow * site.cell("outlets", row, COLUMN[moment])
     return total
 
 

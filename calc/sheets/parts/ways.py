@@ -19,6 +19,7 @@ from calc.pipe.line import Section, largest
 from calc.pump.curve import DisplacementPump, Pump
 from calc.pump.invented import PUMPS
 from calc.pump.pasted import read_points
+from calc.sheets.parts.moments import NOW
 from calc.site.open_water import open_water
 from calc.site.rows import BY_TABLE, PUMP, SOURCE, fold
 from calc.site.site import Site
@@ -36,8 +37,6 @@ from calc.site.supply import (
 from calc.units import GRAVITY, Reader
 from calc.water import density, kinematic_viscosity
 
-NOW, THEN = "now", "then"  # with what is open before, and after
-COLUMN = {NOW: "before", THEN: "after"}
 LEAST = 1e-6  # m3/s; below it nothing arrives, and what the outlet is rated for is asked instead
 HELD = 1.0  # Pa; a pump within this of its set pressure holds it: the solver's last bits
 
@@ -392,9 +391,3 @@ def outlets(site: Site) -> tuple[str, ...]:
     names = [(site.word("outlets", row, "name"), row) for row in rows]
     running = [name for name, row in names if name and site.cell("outlets", row, "before")]
     return tuple(dict.fromkeys((*running, *(name for name, _ in names if name))))
-
-
-def same_open(site: Site) -> bool:
-    """Whether the same outlets are open before and after."""
-    rows = site.rows("outlets")
-    return all(site.cell("outlets", r, "before") == site.cell("outlets", r, "after") for r in rows)

@@ -16,7 +16,7 @@ from calc.pipe.line import larger_pipes
 from calc.pump import sets
 from calc.pump.invented import PUMPS
 from calc.sheets.parts.carry import exact, texts
-from calc.sheets.parts.fix_search import MOST_FIXES, Search, Tried
+from calc.sheets.parts.fix_search import Search, Tried
 from calc.sheets.parts.guard import BOTH, FIT
 from calc.sheets.parts.line_fixes import line_changes, round_down
 from calc.sheets.parts.line_judge import the
@@ -24,6 +24,7 @@ from calc.sheets.parts.line_rows import as_text
 from calc.sheets.parts.small_draw import KEY as SMALL_DRAW
 from calc.sheets.parts.small_draw import remedies
 from calc.sheets.parts.tank_sizes import round_up
+from calc.sheets.parts.tries import MOST_FIXES
 from calc.sheets.pump_match.case import MOST_SET, SAFE, Case
 from calc.sheets.pump_match.judge import findings
 
