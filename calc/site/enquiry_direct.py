@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site.enquiry_brief import BRIEF
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_rows import FIRST, ROWS
@@ -243,7 +244,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS)
+    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS, *BRIEF)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
