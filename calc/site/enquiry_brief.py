@@ -35,7 +35,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.height", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:pump|submersible|sub) (?:goes|will (?:hang|go|sit)|went)(?: in| down)*(?: at| to)?{_F}", r" ?(?:$|[.,;)\n]|deep|down\b)(?! ?(?:the|from))", _WELL),
     ("pump.height", ("length", "bare"), rf"\b(?:he|they|we|i|driller|guy|man) (?:put|hung|set|placed|dropped) (?:the|our|my) (?:pump|submersible)(?: in| down)* (?:at|to){_F}", r" ?(?:$|[.,;)\n]|deep|down\b)", _WELL),
     ("pump.height", ("length", "bare"), rf"\b(?:we|i|it|pump) (?:pulls?|pumps?|draws?|lifts?|pumping)(?: it| water)? from{_F}", r" ?(?:$|[.,;)\n]|deep|down\b)(?! ?(?:the|away))", _WELL),
-    ("pump.height", ("length",), rf"^(?:it |which )?(?:sits|hangs|is hung|hung|is set|set|hanging|sitting)(?: down)? at{_F}", r" ?(?:$|[.,;)\n]|deep|down\b)", r"\b(?:sub|submersible|bore|down-?hole)(?: pump)?\b"),
+    ("pump.height", ("length",), rf"(?:^|[.;\n] ?)(?:it |which )?(?:sits|hangs|is hung|hung|is set|set|hanging|sitting)(?: down)? at{_F}", r" ?(?:$|[.,;)\n]|deep|down\b)", r"\b(?:sub|submersible|bore|down-?hole)(?: pump)?\b"),
     ("well.pumping", ("length", "bare"), rf"\b(?:pumping|dynamic) (?:water )?level{_F}", r"(?! ?(?:l/|l\b|lit|gpm|%|psi|bar|away))", ""),
     ("well.pumping", ("length",), rf"\b(?:level|static|water)\b[^;\n]{{0,40}}\b(?:dropping|falling|drawing down|sinking|going down|drawn down|pulled down)(?: down)? to{_F}", r"(?=[^.;\n]{0,40}\bpump)", ""),
     ("water.level", ("length",), rf"\b(?:level|static|water)\b[^;\n]{{0,40}}\b(?:dropping|falling|sinking|going down)(?: down)? to{_F}", r"(?! ?(?:in the tank|away))", _WELL),
@@ -76,6 +76,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.daily", ("daily",), rf"\b(?:allowed|permitted|licen[cs]ed?|entitled|quota|allowance|water right|may (?:take|use|draw))\b[^;\n\d]{{0,25}}{_F}", "", _DRIP),
     ("drip.hours", ("time",), rf"\b(?:let|leave|keep) (?:it|them|the (?:drip|water|system|lines)) (?:run|on|running|open)(?: for)?{_F}", r" ?(?:a|per|each|every) (?:day|night)|daily", r"\b(?:drippers?|emitters?)\b"),
     # stores and use
+    ("store.depth", ("length",), rf"\b(?:tank|cistern|reservoir)\b[^;\n]{{0,60}}{_F}", r" ?(?:deep )?(?:of )?water when (?:it's |it is )?full\b", ""),
     ("store.reserve", ("volume",), rf"\bfire\b[^.;\n]{{0,40}}\b(?:wants?|requires?|needs?|asks?(?: for)?|demands?|insists? on){_F}", "", ""),
     ("store.reserve", ("volume",), rf"\bkeep{_F}", r" ?(?:in|of)[^.;\n]{0,25} for (?:a )?fire\b", ""),
     ("use.each", ("volume",), rf"{_PEOPLE} (?:at|x|by|times|@|using|each using){_F}", r"(?! ?(?:tank|pressure|drum))", ""),

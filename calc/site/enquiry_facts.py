@@ -13,6 +13,7 @@ from calc.site import (
     enquiry_counts,
     enquiry_direct,
     enquiry_hours,
+    enquiry_nought,
     enquiry_people,
     enquiry_said,
     enquiry_sides,
@@ -75,7 +76,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
-    found.pieces += enquiry_sun.told(clean)
+    found.pieces += [*enquiry_sun.told(clean), *enquiry_nought.noughts(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)

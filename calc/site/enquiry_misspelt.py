@@ -20,6 +20,8 @@ PHRASES = tuple((re.compile(pattern, re.I), instead) for pattern, instead in (
     (r"\b(?:an?|one) (foot|met(?:re|er)|yard) an(?:d)? an? half\b", r"1.5 \1"),
     (r"\b(spacing(?: is| of)?|every|spaced) (?:a|one) (foot|met(?:re|er))\b(?!-| and\b)", r"\1 1 \2"),
     (r"\b(gal(?:lon)?s?) \((imperial|imp|uk)\.?\)", r"\2 \1"),
+    (r"(?<![\w.])([1-9]) (\d{3}) ?(?:w|watts?)\b(?= (?:solar )?(?:panels?|modules?))", r"\1 x \2w"),
+    (r"(?<![\w.])([1-9]) (\d{2,3}) ?(?:w|watts?)\b(?= (?:solar )?(?:panels?|modules?))", r"\1 x \2w"),
     (r"\b(up|down)[ -]hill\b", r"\1hill"),
     (r"\b(me|house|up|down|ft|feet|m|meters|metres|sinks?|showers?|toilets?) an (?=my\b|\d|one\b|two\b|three\b|the\b)", r"\1 and "),
 ))  # fmt: skip

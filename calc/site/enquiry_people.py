@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
 
 _FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])"
+    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])(?! (?:\w+ )?(?:houses|homes|households|families|cabins|cottages|farms|flats|plots|huts))"
 )
 
 _OF_US = re.compile(
@@ -62,7 +63,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|two|three) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|\d+|two|three|four|some|several) (?:\w+ )?(?:dogs?|cats?|goats|hens|chickens|horses?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -81,7 +82,7 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = _total(low)
+    total = _total(low) or told_together(low)
     if total:
         return total
     party, numbered = _party(low), _numbered(low)

@@ -28,7 +28,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
+    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|i tell a lie|no,? i tell a lie|wrong,? [a-z' ]{0,30}|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(
@@ -250,11 +250,19 @@ _IS_NOW = re.compile(
     r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )
 
+_NEARER = re.compile(
+    r"[^.;\d]{0,25}\b(?:now|today|these days|nowadays|this (?:year|summer))\b,? ?(?:it'?s |it is )?(?:only |about |just |nearer |more like |down to |closer to )*"
+)
+
 
 def since(low: str, numbers: list[Token]) -> None:
     """ "the water stood at 8 m, now it's at 14 m": of what was and what is, what is."""
     for first, second in zip(numbers, numbers[1:], strict=False):
         alike = second.kind == first.kind and _thin(second) == _thin(first)
+        if first.why == noise.PAST and first.kind == "flow" and second.kind == "bare":
+            if _NEARER.fullmatch(low[first.end : second.start]) and not second.why:
+                second.kind, second.unit = first.kind, first.unit
+            continue
         if first.why or second.why or not (alike or second.kind == "bare") or first.kind == "bare":
             continue
         gap = low[first.end : second.start]

@@ -105,7 +105,7 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
                 tank = match
     if tank is None and _FURTHER.search(near.before[-80:]):
         left = near.before[-80:]
-        tank = next(reversed(list(words.TANK.finditer(left))), None)
+        tank = next(reversed(list(words.TANK.finditer(left)) or list(words.STORE.finditer(left))), None)
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)
@@ -171,7 +171,7 @@ _IN_ALL = re.compile(
     r"[ ,(]*(?:of \w+ )?(?:between them|in total|total|altogether|all told|combined|together|in all)\b"
 )
 _SEVERAL_TANKS = re.compile(
-    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels)(?: [a-z]+){{0,3}},? (?:of |each |at |with |holding )*(?:about )?$"
+    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels|butts)(?: [a-z]+){{0,4}},? (?:of |each |at |with |holding )*(?:about )?$"
 )
 
 

@@ -277,10 +277,17 @@ _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
 
+_MOST_OF_LAST = re.compile(  # "10 gpm max 230 v": the most of the number before
+    r"\d ?(?:gpm|l/min|lpm|psi|bar|ft|m|hp|kw|w|a|amps?) max(?:imum)?,? ?$"
+)
+
+
 def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str, float]:
     """A system's voltage that no word tells; that of one of several batteries is none."""
     if _SOME.search(near.left[-10:]):
         return {}
+    if _MOST_OF_LAST.search(near.before[-30:]):
+        weights.pop("power.limit", None)
     said = near.left[-12:] + near.right[:6]
     known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
     return {"power.voltage": 4} if known and not weights else weights

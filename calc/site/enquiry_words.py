@@ -77,7 +77,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *HINTS,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
@@ -294,7 +294,7 @@ _LIFTS = re.compile(
     r"\b(?:submersible|sub|windmill|bore ?hole|bore|drilled well|well is|the well|our well|deep well|solar|generator|genset|engine)\b"
 )
 _FLAT = re.compile(
-    r"\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
+    r"\bflat as an? (?:pancake|table|board|plate)\b|(?<=, )(?:level|flat) (?:ground|going|land)\b|\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
     r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
     r"|(?<=\d m)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|(?<=\d ft)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|\b(?:lies|is|are|all|both) on (?:the|a) level\b(?! (?:of|with|above|below))|, on the (?:level|flat)(?= ?[,.;)\n])"
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
