@@ -41,6 +41,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("water.level", ("length",), rf"\b(?:level|static|water)\b[^;\n]{{0,40}}\b(?:dropping|falling|sinking|going down)(?: down)? to{_F}", r"(?! ?(?:in the tank|away))", _WELL),
     ("water.level", ("length", "bare"), rf"(?:^|[.;\n,] ?)(?:the )?water(?: ?level| lvl|s)? (?:is |sits |stands )?(?:at )?{_F}", r" ?(?:(?:deep |down )?in (?:my|our|the) (?:\w+ ){0,2}(?:well|sand ?point|bore\w*)|down\b|$|[.,;])(?! ?(?:a day|per|/|from|away|gpm|l\b|psi))", rf"{_WELL}|\bsand ?point\b|\bcasing\b"),
     ("well.drop_pipe", ("length",), "", r" ?of (?:[\w\"/.-]+ ){0,4}?(?:drop (?:pipe|line)|riser(?: pipe)?|rising (?:main|pipe))\b", ""),
+    ("water.level", ("length",), rf"\b(?:totes?|tanks?|cisterns?|barrels?|drums?|ibcs?)\b[^;\n]{{0,60}}\bpump(?: is| sits| stands)*{_F}", r" ?(?:above|over|higher than) (?:it|that)\b", ""),
     # the way
     ("way.length", ("length",), rf"\b{_FAR}(?: {_POINT})(?: of them)?{_F}", r" ?(?:$|[,.;)\n]|out\b|off\b|away\b|from\b|in \d)(?! ?(?:up\b|higher|above|below|lower))", ""),
     ("way.length", ("length",), rf"\b(?:furthest|farthest)(?: one| of them)?{_F}", r" ?(?:off|out|away)\b", ""),
@@ -49,6 +50,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.length", ("length",), rf"\b{_PLACE}\b[^;\n]{{0,30}}\d ?[a-z']+ (?:up|higher|above|down|lower|uphill|downhill),? (?:and |but ){_F}", r" ?(?:back|away|off|out|in (?:the|from)|through|along|over|across)\b", ""),
     ("way.length", ("length",), rf"\b(?:pipe|line|hose|poly|pvc|pex|hdpe|mdpe|copper)\b(?: that)? (?:coming|comes|running|runs|going|goes|leading)(?: (?:down|up|over|across|out|along|for|back))*{_F}", r"(?! ?(?:above|below|higher|lower|deep|up\b|under|of (?:fall|drop|rise)))", ""),
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:\w+ )?tank(?: is| sits| stands)?{_F}", r" ?(?:away )?from the (?:bore ?hole|bore|well|pump|spring|creek|river|dam)\b", r"\A(?![\s\S]*\b(?:house|cabin|home|cottage|hut)\b)[\s\S]*"),
+    ("way.length", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:tank|cistern|well|spring|pump|bore|bore ?hole|dam|creek) to (?:the |our )?(?:\w+ )?{_PLACE}(?: it)?{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|of (?:pipe|poly|hose))(?! ?(?:higher|up\b|above|below|lower)\b(?! \d))", ""),
     ("way.climb", ("length",), rf"\b(?:going|goes|go|climbs?|rising|rises|climbing|runs?) up{_F}", r" ?(?:over|in|within|across|along) (?:about |some )?(?:\d|¤)", ""),
     ("way.climb", ("length",), rf"\b{_PLACE}\b[^;\n]{{0,25}}\d ?[a-z']+ (?:away|off|out|on|distant),(?: and)?{_F}", r" ?up from the (?:shed|pump|well|spring|tank|bore\w*|creek)\b", ""),
     ("tank.level", ("length",), rf"\b(?:tank|reservoir) (?:that's|that stands|that sits|which stands|which sits){_F}", r" ?(?:higher|above|up\b|uphill)", ""),
@@ -64,7 +66,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("suction.strainer", ("length",), rf"\b(?:lost|loss|losses)(?: of head)? (?:in|at|through|over) (?:a |the |its )?(?:suction )?(?:strainer|foot valve and strainer)\b[^.;\n\d]{{0,20}}{_F}", "", ""),
     # hot water
     ("hot.tank", ("volume",), rf"\bexpansion (?:vessel|tank){_F}", "", _HOT),
-    ("hot.precharge", ("pressure",), rf"\bexpansion (?:vessel|tank)\b[^;\n]{{0,40}}\b(?:charged|pumped|set|inflated|filled)(?: up)? to{_F}", "", _HOT),
+    ("hot.precharge", ("pressure",), rf"\bexpansion (?:vessel|tank)\b(?:(?!\bpump\b)[^;\n]){{0,40}}\b(?:charged|pumped|set|inflated|filled)(?: up)? to{_F}", "", _HOT),
     # pipes
     ("pipes.hottest", ("temperature", "angle"), rf"\bwater (?:that|which) (?:comes|runs)(?: out)?(?: first)? (?:is|at|has){_F}", r"(?! ?(?:n\b|s\b|tilt))", r"\b(?:pipe|poly|hose|line)\b[^.\n]{0,60}\bsun\b"),
     ("pipes.weakest", ("pressure",), rf"\bweakest (?:bit|part|point|link|piece|thing|fitting|item)\b[^.;\n]{{0,40}}{_F}", "", ""),

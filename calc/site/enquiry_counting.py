@@ -142,7 +142,7 @@ _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no 
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
 _AND_ONE = re.compile(
-    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"(?: upstairs| up| downstairs| down| inside| outside)?, (?:and )?one (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)|[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"

@@ -101,6 +101,20 @@ def amended(low: str, one: Counted) -> Counted:
     return replace(one, count=number, high=number, end=match.end())
 
 
+def put_right(low: str, counted: list[Counted]) -> list[Counted]:
+    """All that is counted, without what only says again, put right: "4 showers, no wait, 3 showers"."""
+    mended = [amended(low, one) for one in counted]
+    fixes = [new for old, new in zip(counted, mended, strict=True) if new is not old]
+    return [
+        one
+        for one in mended
+        if not any(
+            fix is not one and fix.path == one.path and fix.start < one.start < fix.end
+            for fix in fixes
+        )
+    ]
+
+
 def how_many(word: str) -> tuple[float | None, float | None]:
     word = "two" if ("couple" in word or "pair" in word) and "hundred" not in word else word
     parts = (

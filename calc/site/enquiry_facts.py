@@ -318,7 +318,7 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
     counted = [*things, *more, *enquiry_people.people(clean)]
-    return [enquiry_counts.amended(clean, one) for one in counted]
+    return enquiry_counts.put_right(clean, counted)
 
 
 def _again(one: Counted, things: list[Counted]) -> bool:

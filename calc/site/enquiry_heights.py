@@ -219,6 +219,7 @@ _ROUTE = re.compile(
     r"\b(?:from )?(?:the |our )?(?P<one>(?<=from )[a-z]+|(?<=from the )[a-z]+|[a-z]+) to (?:the |our |my )?(?P<other>[a-z]+)\b[^.;]{0,25}[,:(] ?(?:and |which is |it is |that is )?(?:about |some )?$"
 )
 _BARE = re.compile(r" ?(?:lower|higher|deeper|below|above|down|up|uphill|downhill)(?: ?[,.;)\n]|$)")
+_PRESSURE_TANK = re.compile(r"(?<!break )(?<!break-)\bpressure tank")
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 
@@ -257,7 +258,7 @@ def _of_pressure(mail: str) -> bool:
     """Whether a letter's tank may be its pressure tank: it names one, and none that stands above."""
     other = words.ABOVE.search(mail) or words.STORE.search(mail)
     rest = words.PRESSURE_TANK.sub(" ", mail)
-    return "pressure tank" in mail and not other and len(re.findall(r"\btank", rest)) < _TANKS
+    return bool(_PRESSURE_TANK.search(mail)) and not other and len(re.findall(r"\btank", rest)) < _TANKS
 
 
 def _drawn_from(near: Context) -> bool:

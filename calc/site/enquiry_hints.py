@@ -21,6 +21,8 @@ HINTS = (
     # pipes
     ("pipes.held", "laid", 3, r"\b(?:pipe|poly|hose|stuff|line|it|pvc|hdpe)\b[^.;\n]{0,30}\b(?:already |just |all )?laid (?:out )?(?:on|along|over) (?:the |top of the )?(?:ground|grass|surface)\b"),
     ("pipes.held", "buried", 3, r"\b(?:so|it|it's|its|pipe|line|all)(?: is| was|'s)? (?:all )?buried (?:about |some )?(?:an?|one|two|three|1|2|half|[\d.]+) ?(?:foot|feet|met(?:re|er)s?|ft|m|cm|inches)\b"),
+    # stores
+    ("store.fills", "none", 4, r"\b(?:filled|fed|supplied) (?:only |solely )?(?:by|from|off) (?:the|our) (?:\w+ )?roof (?:alone|only|and nothing else)\b"),
     # drip
     ("drip.filter", "yes", 3, r"\bfilter(?:'s| is| was)? (?:already )?(?:on (?:it|there|the line|them)|in (?:there|line|it))\b"),
     ("drip.filter", "yes", 3, r"\bthere(?:'s| is) (?:already )?an? (?:\w+ )?filter (?:on|before|ahead|in front)\b"),

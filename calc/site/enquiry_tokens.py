@@ -67,7 +67,7 @@ def paired(low: str, numbers: list[Token]) -> None:
             )
         )
         spoken = "spoken" in pair.extra and re.search(
-            r"\bpump|pressure tank|bladder|\bjet\b|shower", around
+            r"\bpump|pressure (?:tank|is)|pressure's|bladder|\bjet\b|shower", around
         )
         ready = ready or spoken
         if (
@@ -281,6 +281,9 @@ def since(low: str, numbers: list[Token]) -> None:
 _STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")
 
 
+_NEXT = re.compile(r"[a-z]{3}[.;] +[a-z]")  # another sentence begins: "3-phase no, single. Sits at 66 m"
+
+
 def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | None:
     """The number that the one at ``at`` corrects: the last one of its kind, as pipes' sizes are
     none of the kind of their lengths."""
@@ -295,7 +298,7 @@ def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | No
         if second.start - first.end > 2 * _LATER:
             return None
         if first is numbers[at - 1] and first.kind == "bare" and not first.unit:
-            return first
+            return None if not again and _NEXT.search(gap) else first
         if second.kind == "bare" or (second.kind == first.kind and _thin(second) == _thin(first)):
             return first
     return None

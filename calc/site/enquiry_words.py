@@ -53,7 +53,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.control", "speed", 3, r"\b(?:variable[ -]speed|vfd|v\.f\.d\.|vsd|speed[ -]control(?:led|ler)?|inverter[ -](?:driven|pump|controlled)|constant[ -]pressure (?:system|pump|controller|drive|set|kit|unit)|variable[ -]frequency|controlled by (?:a )?frequency|frequency[ -]controlled|frequency (?:drive|converter|inverter|control|controller)s?|(?:holds?|keeps?|maintains?)(?: it| the pressure)?(?: at)? (?:a )?(?:constant|steady)|constant (?:at )?(?:pressure|\d+ ?(?:psi|bar))|holds? (?:it |the pressure |pressure )?(?:at )?(?:a )?(?:constant|steady)|soft[ -]start variable|inverter (?:drive|control)s?|(?:it's|is|has|with) a drive\b|holds? [^.;\n]{0,12}\b(?:const\b|steady)|constant[ -]pressure set)\b"),
     ("pump.control", "switch", 3, r"\b(?:(?:the|a) switch (?:brings|turns|starts|cuts|opens|closes|switches)|(?:\d|¤) ?(?:psi|bar) switch|pressostat|pressure[ -]?switch(?:es)?|(?:pump|tank|psi)\b[^.;\n¤]{0,30}\bswitch\b(?! (?:it )?(?:on|off|to|over))|(?<!light )(?<!float )(?<!flow )(?<!transfer )\bswitch (?:is |set |cuts |kicks |at |of )+(?:set |at |to |in )*\d|pres(?:s)?(?:ure)? sw\b|presure switch|(?:\d+|¤+)\s?[/-]\s?(?:\d+|¤+)(?: ?psi| ?bar)?(?:[ -]pressure)? switch)"),
         ("pump.control", "fixed", 3, r"\b(?:fixed[ -]speed|single[ -]speed|constant[ -]speed|runs at (?:one|full|a fixed) speed|straight on/off|on/off only)\b"),
-    ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
+    ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|(?<!how many )panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
     ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?<!micro )(?<!micro-)(?<!pico )(?<!own )(?:hydro|shore|utility) (?:power|electricity)(?! (?:from|of|by) (?:our|the|a) (?:stream|creek|turbine|river|brook))|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
     ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
@@ -131,7 +131,7 @@ def _elsewhere(low: str, one: Said) -> bool:
         return True  # two pumps: which of them is asked about?
     if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
         : one.start
-    ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
+    ].endswith(("psi at ", "bar at ", "psi at the ", "bar at the ", "hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
         return True
     if pulled_out(low, one.start, one.end):
         return True
@@ -155,6 +155,10 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "pump.guard" and not _DISPLACES.search(low):
         return True
+    if one.path == "water.kind" and _TOWARDS.search(low[max(0, one.start - 30) : one.start]):
+        return True  # a side of the land, as the road is
+    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+        return True  # the town's water
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
     if one.path == "power.source":
@@ -179,6 +183,8 @@ def _loose(low: str, one: Said) -> bool:
     return bool(tank) or not (_LINE.search(line) or alone or goes_on)
 
 
+_TOWARDS = re.compile(r"\b(?:towards?|beyond|facing|other side of) (?:the|our|a) (?:\w+ )?$")
+_TAP = re.compile(r"\b(?:tap|water|pipe|hose) (?:is |that is )?(?:on (?:the )?)?$")
 _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
 )
@@ -322,7 +328,7 @@ def level_with(low: str) -> tuple[int, int] | None:
 # What the nouns are ------------------------------------------------------------------------------------
 
 PRESSURE_TANK = re.compile(
-    r"\b(?:pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
+    r"\b(?:(?<!break )(?<!break-)pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
@@ -333,7 +339,7 @@ ABOVE = re.compile(
     r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tanks? (?:[a-z]+ )?on (?:an? |its )?(?:[\d.]+ ?-?(?:m|ft|foot|metre|meter)s? )?(?:high |tall )?(?:stand|tower|stilts|legs|scaffold)|(?:tank|tote|ibc|barrel|drum)s? (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(
-    r"\b(?<!stock )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b"
+    r"\b(?<!stock )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?|butts?)\b"
 )
 _ABOVE_CLUES = re.compile(
     r"\btanks?\b[^.;\n]{0,25}\bon (?:a )?[\d.]+ ?-?(?:m|ft|foot|feet|metres?|meters?) (?:high |tall )?(?:legs|stand|tower|stilts|posts|frame|platform)|\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b(?:(?!, (?:the |our |my )?(?:house|cottage|cabin|hut|home|chalet|bungalow|barn|farm|lodge|taps?|kitchen|garden|trough)\b)[^.;\n]){0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b|\btanks? [\d.,]+ ?(?:m|ft|feet|metres|meters|') up (?:from|the|on)\b"
@@ -341,7 +347,7 @@ _ABOVE_CLUES = re.compile(
 )
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n\d]{0,50}\bbelow\b|\btanks?\b[^.;\n]{0,50}\b(?:next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
-    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
+    r"|\b(?:pulls?|sucks?|draws?|pumps?|takes)(?: its| the)? (?:water |it )?(?:out of|from) (?:an?|the|our|my) [^.;\n]{0,20}\b(?:totes?|ibcs?|barrels?|drums?|tanks?)\b|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
     r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btanks?\b[^.;\n]{0,35}[-=]> ?(?:the |a )?(?:\w+ )?pump\b|\btrickles? into the tank|\btanks?\b[^.;\n]{0,15}\b(?:the |our |my )?(?:pump|booster) (?:draws|sucks|pulls|feeds|takes)\b|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
 )
 
