@@ -71,7 +71,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pipes.hottest", ("temperature", "angle"), rf"\bwater (?:that|which) (?:comes|runs)(?: out)?(?: first)? (?:is|at|has){_F}", r"(?! ?(?:n\b|s\b|tilt))", r"\b(?:pipe|poly|hose|line)\b[^.\n]{0,60}\bsun\b"),
     ("pipes.weakest", ("pressure",), rf"\bweakest (?:bit|part|point|link|piece|thing|fitting|item)\b[^.;\n]{{0,40}}{_F}", "", ""),
     # drip
-    ("drip.dripper", ("flow",), rf"^(?:they|these|each|those)\b[^;\n]{{0,90}}{_F}", _ENDS, r"\b(?:drippers?|emitters?)\b[^.\n]*\. *(?:they|these|each|those)\b"),
+    ("drip.dripper", ("flow",), rf"^(?:they|these|each|those)\b[^;\n]{{0,90}}{_F}", _ENDS, r"\b(?:drippers?|emitters?)\b[^\n]{0,120}\. *(?:they|these|each|those)\b"),
     ("drip.pressure", ("pressure",), rf"\b(?:pressure|supply)(?: is)? (?:at|in|on|to) the (?:first row|blocks?|zones?|plot|orchard|vineyard|field|rows?|laterals?|valves?){_F}", "", _DRIP),
     ("drip.pressure", ("pressure",), rf"\bsupply{_F}", r" ?at the (?:first|start|head|block|field|zone|row)", _DRIP),
     ("drip.flow", ("flow",), rf"(?:\bblock|\bfield|\bplot|\bzone|\bpressure)\b[^;\n]{{0,30}},? (?:and )?(?:a |the )?flow{_F}", "", _DRIP),
@@ -82,6 +82,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.reserve", ("volume",), rf"\bfire\b[^.;\n]{{0,40}}\b(?:wants?|requires?|needs?|asks?(?: for)?|demands?|insists? on){_F}", "", ""),
     ("store.reserve", ("volume",), rf"\bkeep{_F}", r" ?(?:in|of)[^.;\n]{0,25} for (?:a )?fire\b", ""),
     ("use.each", ("volume",), rf"{_PEOPLE} (?:at|x|by|times|@|using|each using){_F}", r"(?! ?(?:tank|pressure|drum))", ""),
+    ("use.garden", ("volume",), rf"\b(?:garden|veg\w*|plot|beds|irrigation)(?: takes| needs| uses| gets)?{_F}", r" ?(?:in|during|when it is|when it's) (?:the )?(?:dry|summer|hot)", r"\ba day\b|\bper day\b|\bdaily\b"),
     ("use.daily", ("daily",), "", r" ?(?:covers|does|will do|suffices for|would cover|should cover) (?:it|us|them|that|everything)\b", ""),
     ("use.daily", ("volume",), rf"\bbut we(?: use| need| take)?(?: only| just){_F}", _ENDS, r"\ba day\b|\bper day\b|\bdaily\b"),
 )  # fmt: skip

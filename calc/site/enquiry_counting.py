@@ -125,6 +125,9 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
+    more = _ONE_MORE.match(low, end) if number == 1 else None
+    if more:
+        return Counted(path, 2, start, more.end())
     milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
     if milked and thing.startswith("cow"):
         return Counted("animals.dairy", number, start, end)
@@ -141,8 +144,11 @@ _HAS = re.compile(
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
+_ONE_MORE = re.compile(
+    r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
+)
 _AND_ONE = re.compile(
-    r"(?: upstairs| up| downstairs| down| inside| outside)?, (?:and )?one (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)|[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"

@@ -176,9 +176,14 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         found.pieces.append(_piece(token, path, 4, ()))
 
 
+_A_DAY = frozenset(["use.each", "use.daily", "use.garden"])
+
+
 def _direct(token: Token, path: str, found: Found) -> None:
     """A number whose own clause names its fact."""
     token.used, token.path = True, path
+    if path in _A_DAY and token.kind == "volume":
+        token.unit += "/day"  # "12 people, 50 litres each"
     bare = path == "well.static" and token.kind == "bare"
     if path == "well.pumping" or bare:  # the site's lowest water, too
         found.pieces.append(_piece(replace(token), "water.level", 5 if bare else 6, ()))

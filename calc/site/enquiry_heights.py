@@ -58,9 +58,18 @@ _HIGH_SOURCE = re.compile(
 )
 
 
+_BESIDE = re.compile(  # "a house 4.5 m above the well", "a tank on the terrace, 48 m above the creek"
+    r"\bto (?:an?|the|our|my) (?:[a-z]+ )?(?P<one>[a-z]+)(?: (?:on|at|in|by) (?:the|an?|our) [a-z]+)?,? (?:about |some |only |just )*$"
+)
+
+
 def aliased(at: places.Between, near: Context) -> places.Between:
     """ "above the shed" is above the pump, where the letter says that the pump stands in it."""
     place = _ABOVE_WHAT.match(near.right)
+    beside = _BESIDE.search(near.left) if at.how and at.after else None
+    goal = places.noun(beside["one"]) if beside else ""
+    if goal in {"HOUSE", "TANK", "ABOVE"} and goal != at.after:
+        return places.Between(goal, at.after, at.how)
     if not at.how or at.after not in {"HOUSE", ""} or place is None:
         return at
     word = re.escape(place[1])

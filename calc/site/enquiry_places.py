@@ -12,7 +12,7 @@ _NOUNS = (
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
     ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|is (?:required|needed|wanted|used|piped|brought|taken|drawn|delivered|carried)|runs|flows|gets|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
-    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
+    ("PUMP", re.compile(r"\b(?<!\bwe )(?<!\bi )(?<!they )(?<!will )(?<!must )(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),

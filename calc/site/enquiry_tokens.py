@@ -36,7 +36,7 @@ _AGAIN = re.compile(
 )
 _LATER = 90  # characters up to a sentence that corrects what was said; our choice
 _STANDS = re.compile(
-    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
+    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|with\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
 )
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
