@@ -146,8 +146,10 @@ _EXACTLY = re.compile(
     r"[^¤\d]{0,50}\b(?:to be (?:exact|precise)|more exact(?:ly)?|more precisely|exactly|precisely)\b[ ,:]*(?:(?:it'?s|it is|about) )*$"
 )
 _MEASURED = re.compile(
-    r"[^¤\d]{0,40}\b(?:i|we|he) (?:then |have |later )?(?:shot|measured|taped|surveyed|levelled)\b[^.;\d]{0,25}[:,]? ?(?:(?:it'?s|it is|and got|at|it came to) )*$"
+    r"[^¤\d]{0,40}\b(?:i|we|he|she|(?:my|our) [a-z]+) (?:then |have |later )?(?:shot|measured|taped|surveyed|levelled)\b[^.;\d]{0,25}[:,]? ?(?:(?:it'?s|it is|and got|at|it came to) )*$"
 )
+_TOLD = re.compile(r"\b(?:told you|(?:i|we) (?:said|wrote|thought|guessed|reckoned))\b[^.;\d]*$")
+_TOLD_CLOSE = 0.5  # the same, where the first one is only what was said before; our choice
 _CLOSE = 0.2  # share by which an exact number may differ from the first guess; our choice
 
 
@@ -159,8 +161,10 @@ def exactly(low: str, numbers: list[Token]) -> None:
         if not alike or first.why or second.why or "as" in second.extra:
             continue
         gap = low[first.end : second.start]
-        said = _EXACTLY.fullmatch(gap) or (first.about and _MEASURED.fullmatch(gap))
-        if said and 0 < abs(first.low - second.low) <= _CLOSE * second.low:
+        rough = _TOLD.search(low, max(0, first.start - 60), first.start)
+        said = _EXACTLY.fullmatch(gap) or ((first.about or rough) and _MEASURED.fullmatch(gap))
+        close = _TOLD_CLOSE if rough else _CLOSE
+        if said and 0 < abs(first.low - second.low) <= close * second.low:
             first.why = noise.WITHDRAWN
             _stands_for(second, first)
 
