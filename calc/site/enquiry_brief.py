@@ -22,7 +22,7 @@ _LOW = r"(?:starts?|kicks? (?:in|on)|comes? (?:back )?on|turns? on|cuts? in|swit
 BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # what a source gives
     ("water.yield", ("flow",), rf"\b(?:pump(?:ed|ing)|ran|bail(?:ed|ing)|test(?:ed|ing)|measur\w+)\b[^.;\n]{{0,50}}\b(?:it|well|spring|bore\w*)(?: only| just)? (?:gave|made|yielded|delivered|managed|brought|produced|kept up|came to){_F}", r"(?! ?(?:at the (?:tap|house|shower)))", _SOURCE),
-    ("water.yield", ("flow",), rf"\b(?:drilled|dug|bored|bailed|tested)\b[^.;\n]{{0,40}}\b(?:wrote|noted|logged|recorded|marked)(?: down| it)*{_F}", "", _SOURCE),
+    ("water.yield", ("flow",), rf"\b(?:drilled|dug|bored|bailed|tested|drillers?)\b[^.;\n]{{0,40}}\b(?:wrote|noted|logged|recorded|marked)(?: down| it)*{_F}", "", _SOURCE),
     ("water.yield", ("flow",), rf"\b(?:low|poor|weak|slow|good|strong|modest|fair) (?:producer|yielder|yield){_F}", "", _SOURCE),
     ("water.yield", ("flow",), rf"\b(?:seep|spring|source)\b(?:(?!\b(?:pump|tank|tap|shower)\b)[^.;\n]){{0,50}}\b(?:drips?|trickles?|dribbles?|seeps?)(?: out| in)?{_F}", "", ""),
     # wells and the pumps in them
@@ -48,7 +48,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.length", ("length",), rf"\b(?:track|path|road|line|distance|run|trench|fence line|pipe)(?: in)? between(?: them| the two| both)?{_F}", r"(?! ?(?:high|up\b|above|wide|rows))", ""),
     ("way.length", ("length",), "", r" ?(?:up |over |out |down )?to (?:the |our |my )?(?:\w+ )?" + _PLACE + r" (?:along|by|following|on) (?:the |a )?(?:\w+ )?(?:trail|track|path|road|lane)\b", ""),
     ("way.length", ("length",), rf"\b{_PLACE}\b[^;\n]{{0,30}}\d ?[a-z']+ (?:up|higher|above|down|lower|uphill|downhill),? (?:and |but ){_F}", r" ?(?:back|away|off|out|in (?:the|from)|through|along|over|across)\b", ""),
-    ("way.length", ("length",), rf"\b(?:pipe|line|hose|poly|pvc|pex|hdpe|mdpe|copper)\b(?: that)? (?:coming|comes|running|runs|going|goes|leading)(?: (?:down|up|over|across|out|along|for|back))*{_F}", r"(?! ?(?:above|below|higher|lower|deep|up\b|under|of (?:fall|drop|rise)))", ""),
+    ("way.length", ("length",), rf"(?<!intake )(?<!suction )\b(?:pipe|line|hose|poly|pvc|pex|hdpe|mdpe|copper)\b(?: that)? (?:(?:coming|comes|running) down|(?:coming|running|runs|leading)(?: (?:over|across|out|along|for|back))*){_F}", r"(?! ?(?:above|below|higher|lower|deep|up\b|under|of (?:fall|drop|rise)|(?:of \w+ )?(?:down|inside|in) (?:the|our) (?:well|bore\w*|hole)))", ""),
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:\w+ )?tank(?: is| sits| stands)?{_F}", r" ?(?:away )?from the (?:bore ?hole|bore|well|pump|spring|creek|river|dam)\b", r"\A(?![\s\S]*\b(?:house|cabin|home|cottage|hut)\b)[\s\S]*"),
     ("way.length", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:tank|cistern|well|spring|pump|bore|bore ?hole|dam|creek) to (?:the |our )?(?:\w+ )?{_PLACE}(?: it)?{_F}", r" ?(?:$|[,.;)\n]|and\b|away\b|of (?:pipe|poly|hose))(?! ?(?:higher|up\b|above|below|lower)\b(?! \d))", ""),
     ("way.climb", ("length",), rf"\b(?:going|goes|go|climbs?|rising|rises|climbing|runs?) up{_F}", r" ?(?:over|in|within|across|along) (?:about |some )?(?:\d|¤)", ""),
@@ -58,7 +58,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("tank.level", ("length",), rf"\b(?:tanks?|totes?|barrels?|butts?|drums?|ibcs?)\b[^.;\n]{{0,45}}\b(?:raised|lifted|propped up|jacked up|up on blocks){_F}", r" ?(?:$|[,.;)\n]|off|above|up\b|high)", ""),
     # pumps
     ("pump.most_flow", ("flow",), rf"(?:^|[.;\n] ?|\band )(?:the |our |my )?(?:[a-z]+ )?pump(?:'s| is| was)(?: an?)? (?:(?!\b(?:well|spring|bore\w*|set|at)\b)[^.;\n]){{0,40}},{_F}", r" ?(?:$|[,.;)\n])", ""),
-    ("pump.cut_in", ("pressure",), rf"\b(?:pump|switch|it|set)\b[^;\n]{{0,70}}\b(?:and|then|,)(?: (?:to|then|it))* {_LOW}(?: (?:up|again|back))* (?:at|around){_F}", r"(?! ?(?:-|/|to \d))", r"\bpump|\bswitch"),
+    ("pump.cut_in", ("pressure",), rf"\b(?:pump|switch|it|set)\b(?:(?!\bheater\b)[^;\n]){{0,70}}\b(?:and|then|,)(?: (?:to|then|it))* {_LOW}(?: (?:up|again|back))* (?:at|around){_F}", r"(?! ?(?:-|/|to \d))", r"\bpump|\bswitch"),
     ("pump.set", ("pressure",), rf"\b(?:variable[- ]speed|constant[- ]pressure|vsd|vfd|inverter)\b[^.;\n\d]{{0,30}}{_F}", r" ?(?:set\b|set ?point|const)", _UNREDUCED),
     ("pump.set", ("pressure",), rf"\bset(?: at| to| for)?{_F}", r" ?(?:const(?:ant)?\b|steady\b)", _UNREDUCED),
     ("pump.set", ("pressure",), rf"\bbooster(?: pump)?(?: after that| set| then| running| giving| holding)*(?: at| to)?{_F}", _ENDS + r"(?! ?(?:-|/|to \d))", _UNREDUCED),
@@ -79,10 +79,10 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.hours", ("time",), rf"\b(?:let|leave|keep) (?:it|them|the (?:drip|water|system|lines)) (?:run|on|running|open)(?: for)?{_F}", r" ?(?:a|per|each|every) (?:day|night)|daily", r"\b(?:drippers?|emitters?)\b"),
     # stores and use
     ("store.depth", ("length",), rf"\b(?:tank|cistern|reservoir)\b[^;\n]{{0,60}}{_F}", r" ?(?:deep )?(?:of )?water when (?:it's |it is )?full\b", ""),
-    ("store.reserve", ("volume",), rf"\bfire\b[^.;\n]{{0,40}}\b(?:wants?|requires?|needs?|asks?(?: for)?|demands?|insists? on){_F}", "", ""),
+    ("store.reserve", ("volume",), rf"\bfire (?!needs)[^.;\n]{{0,40}}\b(?:wants?|requires?|needs?|asks?(?: for)?|demands?|insists? on){_F}", r"(?! ?to put)", r"\b(?:tanks?|cistern|reservoir|kept|reserve)\b"),
     ("store.reserve", ("volume",), rf"\bkeep{_F}", r" ?(?:in|of)[^.;\n]{0,25} for (?:a )?fire\b", ""),
     ("use.each", ("volume",), rf"{_PEOPLE} (?:at|x|by|times|@|using|each using){_F}", r"(?! ?(?:tank|pressure|drum))", ""),
     ("use.garden", ("volume",), rf"\b(?:garden|veg\w*|plot|beds|irrigation)(?: takes| needs| uses| gets)?{_F}", r" ?(?:in|during|when it is|when it's) (?:the )?(?:dry|summer|hot)", r"\ba day\b|\bper day\b|\bdaily\b"),
-    ("use.daily", ("daily",), "", r" ?(?:covers|does|will do|suffices for|would cover|should cover) (?:it|us|them|that|everything)\b", ""),
+    ("use.daily", ("daily",), "", r" ?(?:covers|does|will do|suffices for|would cover|should cover) (?:it|us|them|that|everything)\b(?![^.;\n]{0,30}\b(?:seller|shop|brochure|box|ad)\b)", ""),
     ("use.daily", ("volume",), rf"\bbut we(?: use| need| take)?(?: only| just){_F}", _ENDS, r"\ba day\b|\bper day\b|\bdaily\b"),
 )  # fmt: skip

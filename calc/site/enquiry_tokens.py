@@ -255,7 +255,7 @@ _IS_NOW = re.compile(
 )
 
 _NEARER = re.compile(
-    r"[^.;\d]{0,25}\b(?:now|today|these days|nowadays|this (?:year|summer))\b,? ?(?:it'?s |it is )?(?:only |about |just |nearer |more like |down to |closer to )*"
+    r"[^.;\d]{0,25}\b(?:now|today|these days|nowadays|this (?:year|summer))\b,? ?(?:it'?s |it is )?(?:only |about |just |nearer |more like |down to |closer to |rather )*"
 )
 
 
