@@ -44,7 +44,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
 
 
 _FOOT_VALVE = re.compile(
-    r"(?: pipe| hose| line)?,? (?:and |with |with a |and a )?(?:an? |one |1 )?(?:\w+ )?foot[ -]?valve\b"
+    r"(?: pipe| hose| line)?(?: to it| into it| down| in it)?,? (?:and |with |w/? )?(?:an? |one |1 )?(?:\w+ )?foot[ -]?valve\b"
 )
 _MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
 
@@ -68,7 +68,7 @@ _TO_PUMP = re.compile(
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     if _DELIVERS.match(clean, pipe.end):
         return False
-    if _SUCKS.search(clean, pipe.start, pipe.end):
+    if _SUCKS.search(clean, pipe.start, pipe.end) or _FOOT_VALVE.match(clean, pipe.end):
         return True
     before, after = (
         re.split(

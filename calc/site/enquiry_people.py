@@ -13,7 +13,7 @@ _FAMILY = re.compile(
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|leaders|wardens|instructors|supervisors|carers|nurses|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -27,9 +27,9 @@ _WE_ARE = re.compile(
 _BRETHREN = re.compile(
     rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
 )
-_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
+_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults|leaders|wardens|instructors|supervisors|carers|nurses)$")
 _WITH_STAFF = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|scouts|cubs|residents|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )
 _SCHOOL = re.compile(r"\b(?:school|kindergarten|orphanage|nursery|cr[eè]che|day ?care)\b")
 _CHILDREN = re.compile(
