@@ -271,12 +271,16 @@ def path_of(token: Token, near: Context, unit: str) -> str:
             continue
         if one.mail is not None and not _holds(one.mail, near.mail):
             continue
-        if _fits(token, near, one.path):
-            if token.kind == "bare" and one.path not in _PLAIN:
+        path = one.path.lstrip("-")  # a row of "-way.climb" tells a fall
+        if _fits(token, near, path):
+            if token.kind == "bare" and path not in _PLAIN:
                 if not unit:
                     continue
                 token.unit = unit
-            return one.path
+            if path != one.path:
+                token.sign = -1.0
+            on_suction = path == "way.length" and near.next_pipe == "suction.pipe"
+            return "suction.length" if on_suction and near.right.startswith(" of ") else path
     return ""
 
 

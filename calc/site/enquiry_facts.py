@@ -138,6 +138,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
+_HANGS_ON = re.compile(r"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on [^.;]{0,16} of $")
 _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
     r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
@@ -171,9 +172,21 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
             _weighed(token, context(clean, live, at, sentences, pipes, True), found, clean, unit)
+    found.pieces = [one for one in found.pieces if not _of_a_part(clean, one)]
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
+
+
+_PART_USES = re.compile(  # what one room or the animals use is no day's use of all
+    r"\b(?:kitchen|laundry|dairy|cows?|cattle|animals|livestock|stock|goats|sheep|horses|pool|toilets|showers|washing machine)(?: alone| also| then)? (?:uses?|needs?|takes?|drinks?|wants?)(?: about| around| some| roughly| up to)* $"
+)
+
+
+def _of_a_part(clean: str, piece: Piece) -> bool:
+    """Whether an amount a day is only of a kitchen, or of animals."""
+    before = clean[max(0, piece.start - 60) : piece.start]
+    return piece.path == "use.daily" and bool(_PART_USES.search(before))
 
 
 _A_DAY = frozenset(["use.each", "use.daily", "use.garden"])
@@ -196,6 +209,7 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
     path = "suction.pipe" if sucks else "way.pipe"
     old = _OLD.search(near.left) and _CHANGED.search(clean)
+    old = old or _HANGS_ON.search(near.before[-45:])
     if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
         return
     start = min(pipe.start, token.start)

@@ -163,6 +163,11 @@ def _of_it(near: Context) -> bool:
     return bool(_SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right))
 
 
+_UNDER_PRESSURE = re.compile(  # what a pump gives, and no source
+    r" ?(?:at|@|with) (?:a pressure of )?[\d.]+ ?(?:psi|bar|kpa|(?:m|ft|feet|met(?:re|er)s) (?:of )?head)\b"
+)
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
@@ -171,6 +176,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped
+    if _UNDER_PRESSURE.match(near.after):
+        return {path: weight for path, weight in found.items() if path != "water.yield"}
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
     if _UP_THERE.match(near.right) or _of_it(near):
