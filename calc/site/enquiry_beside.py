@@ -152,7 +152,7 @@ def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
     """How far the water sinks, or stands in a well, is no climb; what it sinks to is its level."""
     if _SINKS_BY.search(near.left[-60:]):
         found.pop("way.climb", None)
-    if _DROPS_BY.search(near.left):
+    if _DROPS_BY.search(near.left) and not re.match(r" ?(?:below|under|lower)", near.right):
         found.pop("water.level", None)
     if _LOSES.search(near.left):
         for path in ("well.pumping", "water.level", "well.static"):

@@ -68,6 +68,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("tank.level", ("length",), rf"\btanks?\b[^;\n]{{0,50}}\bon (?:a|an|the|its) (?:\w+ )?(?:tower|stand|platform|legs|stilts|scaffold) of{_F}", "", ""),
     ("-way.climb", ("length",), rf"\b(?:weir|intake|spring|box|source|dam|catchment)\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s|yards|km|miles?) (?:upstream|away|off|back|up the [a-z]+),? (?:and )?{_F}", r" ?(?:higher|above|up\b)(?! (?:the (?:sea|intake|spring|weir)|than))", ""),
     ("-way.climb", ("length",), rf"\b{_PLACE}(?:'s| is)? (?:downhill|below|down)(?: by| about)*{_F}", r" ?(?:from|of|below) (?:the )?(?:well|pump|spring|tank|bore\w*)\b", ""),
+    ("-way.climb", ("length",), rf"\A(?![\s\S]*\b(?:water|level|static|tank)\b)[\s\S]*\b(?:yards|feet|ft|m|met(?:re|er)s),? (?:and )?(?:falling|dropping|descending){_F}", _ENDS, ""),
     # pumps
     ("pump.most_flow", ("flow",), rf"(?:^|[.;\n] ?|\band )(?:the |our |my )?(?:[a-z]+ )?pump(?:'s| is| was)(?: an?)? (?:(?!\b(?:well|spring|bore\w*|set|at)\b)[^.;\n]){{0,40}},{_F}", r" ?(?:$|[,.;)\n])", ""),
     ("pump.most_flow", ("flow",), rf"\b(?:rv|12 ?-?v|24 ?-?v|diaphragm|surface|jet|booster|solar|submersible|sub|transfer)(?: [a-z]+)? pump,?{_F}", _ENDS, ""),

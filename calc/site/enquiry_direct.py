@@ -262,6 +262,9 @@ def _holds(pattern: re.Pattern[str], mail: str) -> bool:
 def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
+    sucks = near.next_pipe == "suction.pipe" and near.right == " of "
+    if sucks and token.kind == "length" and token.unit in {"m", "ft"}:
+        return "suction.length"
     rules = _BY_KIND.get(token.kind, ())
     left = near.before.lstrip(" -*•")[-_WIDE:]
     for one in rules:
@@ -279,8 +282,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
                 token.unit = unit
             if path != one.path:
                 token.sign = -1.0
-            on_suction = path == "way.length" and near.next_pipe == "suction.pipe"
-            return "suction.length" if on_suction and near.right.startswith(" of ") else path
+            return path
     return ""
 
 
