@@ -34,6 +34,9 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.depth", ("length",), rf"\b(?:our|the|my|this) (?:\w+ )?(?:well|bore ?hole|bore) is{_F}", r" ?(?:deep )?and (?:the |its )?(?:static|water|pump|level)\b", ""),
     ("well.depth", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:bore ?hole|bore|well){_F}", r" ?(?:deep )?with (?:a |an |the )?(?:old )?(?:hand ?pump|pump|submersible|windmill)\b", ""),
     ("well.drop_pipe", ("length",), rf"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on{_F}", r" ?of (?:[\w\"/.-]+ ){0,3}?(?:pipe|poly|pvc|hose|line|steel|galv\w*)\b", _WELL),
+    ("well.bore", ("length",), rf"\b(?:well|bore ?hole|bore)\b[^;\n]{{0,45}}\b(?:diameter|dia\.?){_F}", r"(?! ?(?:pipe|poly|pvc))", r"\A(?![\s\S]*\bpipe (?:of )?diameter)[\s\S]*"),
+    ("well.depth", ("length",), rf"\b(?:well|bore ?hole|bore)\b(?:(?!\b(?:pump|water|house|tank)\b)[^.;\n\d]){{0,20}},{_F}", r" ?(?:deep)?,? ?(?:diameter|dia\b|cased|\d+ ?(?:mm|in(?:ch)?\b|\") (?:casing|bore|diameter))", ""),
+    ("pump.diameter", ("length",), rf"\b(?:pump|submersible)(?:'s)? (?:of )?(?:outside )?(?:diameter|dia\.?){_F}", "", ""),
     ("well.bore", ("length",), rf"\bin an?{_F}", r"[ -]?(?:\w+ )?(?:bore ?hole|bore|well|casing)\b", r"\b(?:pump|submersible)\b"),
     ("pump.height", ("length",), rf"\b(?:pump|submersible)\b[^;\n]{{0,60}}\b(?:bore ?hole|bore|well|casing),{_F}", r" ?(?:down|deep)\b(?! (?:the|from|to))", ""),
     ("pump.height", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:pump|submersible|sub) (?:goes|will (?:hang|go|sit)|went)(?: in| down)*(?: at| to)?{_F}", r" ?(?:$|[.,;)\n]|deep|down\b)(?! ?(?:the|from))", _WELL),
@@ -47,6 +50,9 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.drop_pipe", ("length",), "", r" ?of (?:[\w\"/.-]+ ){0,4}?(?:drop (?:pipe|line)|riser(?: pipe)?|rising (?:main|pipe))\b", ""),
     ("water.level", ("length",), rf"\b(?:totes?|tanks?|cisterns?|barrels?|drums?|ibcs?)\b[^;\n]{{0,60}}\bpump(?: is| sits| stands)*{_F}", r" ?(?:above|over|higher than) (?:it|that)\b", ""),
     ("water.level", ("length",), rf"\b(?:lift|height|rise|vertical)(?: \w+)? from (?:the )?(?:creek|water|stream|pond|river|lake|well|spring|cistern|dam)(?: \w+)? (?:up )?to (?:the )?pump{_F}", "", ""),
+    ("water.level", ("length",), rf"\b(?:jet|pump|booster)\b(?:(?!\b(?:tank|reservoir|to|from)\b)[^.;\n]){{0,50}},{_F}", r" ?(?:above|over|higher than) (?:the )?(?:lowest |low )?(?:water|creek|stream|lake|river|pond|surface)\b", ""),
+    ("well.pumping", ("length",), rf"\b(?:drew|pulled|brought|took) (?:it|the (?:water|level|well)) down to{_F}", "", _WELL),
+    ("well.tested", ("flow",), rf"\btest(?:ed)?:? [^.;\n]{{0,20}}\bat{_F}", r"(?=[^.;\n]{0,30}\b(?:drew|drop\w*|pull\w*|lower\w*|level))", _WELL),
     # the way
     ("way.length", ("length",), rf"\b(?:spring|source|intake|dam|weir|box|catchment)(?: is| lies| sits| that is)?{_F}", r" ?(?:upstream|up stream|up the (?:burn|creek|stream|glen|valley|gully))\b", ""),
     ("way.length", ("length",), rf"\b(?:spring|source|creek|stream|well|intake|dam|bore|bore ?hole)(?: is| lies| sits| that is)?{_F}", r" ?(?:up|down|along) (?:the|a|our) (?:lane|track|road|drive|driveway|path|trail|valley|canyon|hedge|field)\b", ""),
@@ -95,6 +101,8 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.length", ("length",), rf"\blaterals?(?: hoses?| lines?| pipes?)?\b[^.;\n]{{0,30}}{_F}", r" ?(?:$|[,.;)\n]|long\b|each\b)", _DRIP),
     ("drip.pressure", ("pressure",), rf"^(?:the )?pressure (?:there|at that point){_F}", "", r"\b(?:drippers?|emitters?)\b"),
     ("drip.hours", ("time",), rf"\b(?:i|we) (?:can|may|could) run(?: it| them)?(?: for)?{_F}", r" ?(?:(?:a|per|each|every) (?:day|night)|daily)", r"\b(?:drippers?|emitters?)\b"),
+    ("drip.length", ("length",), rf"\b(?:lines?|rows?|laterals?)\b[^.;\n]{{0,25}}\bapart(?:,| and)+{_F}", r" ?long\b", _DRIP),
+    ("drip.pressure", ("pressure",), rf"\bat the (?:field|plot|garden|orchard|block|grove|vineyard)(?:'s)?(?: gate| valve| edge| inlet)?(?: i have| we have| there is| it is)?{_F}", "", _DRIP),
     ("drip.daily", ("daily",), rf"\b(?:allowed|permitted|licen[cs]ed?|entitled|quota|allowance|water right|may (?:take|use|draw))\b[^;\n\d]{{0,25}}{_F}", "", _DRIP),
     ("drip.hours", ("time",), rf"\b(?:let|leave|keep) (?:it|them|the (?:drip|water|system|lines)) (?:run|on|running|open)(?: for)?{_F}", r" ?(?:a|per|each|every) (?:day|night)|daily", r"\b(?:drippers?|emitters?)\b"),
     # stores and use

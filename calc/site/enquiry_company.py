@@ -26,13 +26,17 @@ _HOUSE_OF = re.compile(
     rf"\b(?:convent|monastery|abbey|priory|community|commune|order|group|team|crew|household) of (?:about )?({NUMBER}) (?:sisters|brothers|nuns|monks|friars|people|adults|members|workers)(?:,| and| plus| \+| &| with)(?: about| up to| and)? ({NUMBER}) (?:guests|novices|visitors|staff|pupils|lodgers|children|helpers|others)\b"
 )
 
+_BEDS = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:beds|bunks|berths|guest places)(?:,| and| plus| \+| &| with)(?: and| about)? ({NUMBER}) (?:staff|wardens?|of us|caretakers?|workers|helpers)\b"
+)
+
 
 def told_together(low: str) -> list[Counted]:
     """The people whom one phrase adds up; none where no such phrase stands."""
     found = _COUPLE.search(low)
     if found:
         return [_of(found, 2.0)]
-    for pattern, more in ((_AND_US, 0.0), (_WITH_YOUNG, 0.0), (_HOUSE_OF, 0.0), (_WIFE_KIDS, 2.0)):
+    for pattern, more in ((_AND_US, 0.0), (_WITH_YOUNG, 0.0), (_HOUSE_OF, 0.0), (_BEDS, 0.0), (_WIFE_KIDS, 2.0)):
         found = pattern.search(low)
         if found:
             total = more + sum(_number(one) for one in found.groups())

@@ -259,10 +259,16 @@ def _holds(pattern: re.Pattern[str], mail: str) -> bool:
     return pattern.search(mail) is not None
 
 
+_DELIVERED = re.compile(
+    r" of [^.;\n]{0,30}\b(?:to|up to|for) (?:the |our )?(?:house|cabin|home|barn|tank|kitchen|garden|trough)\b"
+)
+
+
 def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
     sucks = near.next_pipe == "suction.pipe" and near.right == " of "
+    sucks = sucks and not _DELIVERED.match(near.after)
     if sucks and token.kind == "length" and token.unit in {"m", "ft"}:
         return "suction.length"
     rules = _BY_KIND.get(token.kind, ())

@@ -138,6 +138,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")  # of whose lines a thin pipe is
 _HANGS_ON = re.compile(r"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on [^.;]{0,16} of $")
 _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
@@ -210,6 +211,7 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     path = "suction.pipe" if sucks else "way.pipe"
     old = _OLD.search(near.left) and _CHANGED.search(clean)
     old = old or _HANGS_ON.search(near.before[-45:])
+    old = old or (token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before))
     if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
         return
     start = min(pipe.start, token.start)
@@ -321,6 +323,8 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
     piece = enquiry_bare.pressure(token, near)
     if piece is None:
         trial, path = enquiry_bare.length(token, near, unit)
+        if path == "well.static":  # the site's lowest water, too
+            found.pieces.append(_piece(replace(trial), "water.level", 4.5, ()))
         if path:
             token.used = True
             piece = replace(

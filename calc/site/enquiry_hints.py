@@ -14,6 +14,7 @@ HINTS = (
     ("power.source", "grid", 3, r"\b(?:\d+ ?(?:v|volts?)|power|juice|electric(?:ity)?|current|service) (?:is |comes )?(?:from|off|by) the (?:co-?op|rec|utility|power company|electric company)\b"),
     ("power.source", "grid", 3, r"\b(?:single|three|3|one|two|split)[ -]phase (?:grid|mains|utility)\b(?! (?:is|isn't|not|no)\b)"),
     ("power.source", "grid", 2.5, r"(?:^|[.;\n] ?)(?:on )?(?:grid|mains|grid power|mains power)(?= ?(?:[.;\n]|$))"),
+    ("power.source", "grid", 3, r"\b(?:110|115|120|220|230|240|380|400|415) ?(?:v|volts?)(?: ac)? (?:from the )?(?:grid|mains|utility)\b"),
     ("power.source", "grid", 2.5, r"\b(?:she|he|they|client|customer)(?:'s| has|'ve| have)(?: got)? (?:the )?mains(?: power| electricity| electric)\b"),
     ("power.source", "sun", 3, r"\b(?:power|electricity|current|supply)(?: here| there)?(?:'s| is) (?:the |from the |off the |by the |all )?(?:solar|sun)\b"),
     # the pump

@@ -74,6 +74,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
         return {"hot.volume": 5} if _HEATER.match(right) else {}
     named = _another(near)
     if named:
+        _several(token, near)
         return {named: 7}
     after = _TANK_AFTER.match(right)
     span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
@@ -114,15 +115,20 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
 
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = _role(token, near, at, end)
+    _several(token, near)
+    if role == "small":
+        return {"pressure_tank.volume": 5, "store.volume": 5}
+    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
+    return {paths[role]: 7} if role else {"tank.volume": 5, "store.volume": 5}
+
+
+def _several(token: Token, near: Context) -> None:
+    """Two tanks of one volume hold twice as much."""
     count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
         rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
     )
     if count and value(count[1])[0] in {2, 3, 4, 5, 6} and not _IN_ALL.match(near.right):
         token.extra["times"] = value(count[1])[0]
-    if role == "small":
-        return {"pressure_tank.volume": 5, "store.volume": 5}
-    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
-    return {paths[role]: 7} if role else {"tank.volume": 5, "store.volume": 5}
 
 
 def _role(token: Token, near: Context, at: int, end: int) -> str:
