@@ -111,8 +111,10 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
         found.clear()
     if _DROPS.match(near.before) and not _RUN.search(right[:12]):
         found.pop("way.length", None)
-    if _FROST.search(left) and not right.startswith(" of ") and (
-        "frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)
+    if (
+        _FROST.search(left)
+        and not right.startswith(" of ")
+        and ("frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right))
     ):
         found.clear()
     if _COULD.search(left) and "pump" in near.before or _OFF_BOTTOM.match(right):

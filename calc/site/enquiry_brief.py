@@ -17,7 +17,9 @@ _UNREDUCED = r"\A(?![\s\S]*\b(?:reduc\w+|reducer|regulator|prv)\b)[\s\S]*"
 _PLACE = r"(?:house|cabin|home|cottage|hut|barn|shack|lodge|farm|bungalow|trailer|trough|garden|paddock|pasture|stable)"
 _FAR = r"(?:furthest|farthest|most distant|far|last)"
 _POINT = r"(?:drinker|trough|waterer|tap|house|cabin|outlet|paddock|pasture|field|point|bed|hydrant|sprinkler|hut|stand)"
-_LOW = r"(?:starts?|kicks? (?:in|on)|comes? (?:back )?on|turns? on|cuts? in|switch(?:es)? on|goes? on)"
+_LOW = (
+    r"(?:starts?|kicks? (?:in|on)|comes? (?:back )?on|turns? on|cuts? in|switch(?:es)? on|goes? on)"
+)
 
 BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # what a source gives

@@ -36,7 +36,13 @@ def told_together(low: str) -> list[Counted]:
     found = _COUPLE.search(low)
     if found:
         return [_of(found, 2.0)]
-    for pattern, more in ((_AND_US, 0.0), (_WITH_YOUNG, 0.0), (_HOUSE_OF, 0.0), (_BEDS, 0.0), (_WIFE_KIDS, 2.0)):
+    for pattern, more in (
+        (_AND_US, 0.0),
+        (_WITH_YOUNG, 0.0),
+        (_HOUSE_OF, 0.0),
+        (_BEDS, 0.0),
+        (_WIFE_KIDS, 2.0),
+    ):
         found = pattern.search(low)
         if found:
             total = more + sum(_number(one) for one in found.groups())

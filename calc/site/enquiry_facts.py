@@ -139,7 +139,9 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")  # of whose lines a thin pipe is
-_HANGS_ON = re.compile(r"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on [^.;]{0,16} of $")
+_HANGS_ON = re.compile(
+    r"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on [^.;]{0,16} of $"
+)
 _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
     r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"

@@ -267,7 +267,11 @@ def _of_pressure(mail: str) -> bool:
     """Whether a letter's tank may be its pressure tank: it names one, and none that stands above."""
     other = words.ABOVE.search(mail) or words.STORE.search(mail)
     rest = words.PRESSURE_TANK.sub(" ", mail)
-    return bool(_PRESSURE_TANK.search(mail)) and not other and len(re.findall(r"\btank", rest)) < _TANKS
+    return (
+        bool(_PRESSURE_TANK.search(mail))
+        and not other
+        and len(re.findall(r"\btank", rest)) < _TANKS
+    )
 
 
 def _drawn_from(near: Context) -> bool:

@@ -27,7 +27,9 @@ _WE_ARE = re.compile(
 _BRETHREN = re.compile(
     rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
 )
-_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults|leaders|wardens|instructors|supervisors|carers|nurses)$")
+_STAFF = re.compile(
+    r"\b(?:staff|teachers|workers|volunteers|helpers|adults|leaders|wardens|instructors|supervisors|carers|nurses)$"
+)
 _WITH_STAFF = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|scouts|cubs|residents|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )

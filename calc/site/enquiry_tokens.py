@@ -285,7 +285,9 @@ def since(low: str, numbers: list[Token]) -> None:
 _STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")
 
 
-_NEXT = re.compile(r"[a-z]{3}[.;] +[a-z]")  # another sentence begins: "3-phase no, single. Sits at 66 m"
+_NEXT = re.compile(
+    r"[a-z]{3}[.;] +[a-z]"
+)  # another sentence begins: "3-phase no, single. Sits at 66 m"
 
 
 def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | None:

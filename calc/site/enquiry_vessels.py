@@ -106,7 +106,9 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
                 tank = match
     if tank is None and _FURTHER.search(near.before[-80:]):
         left = near.before[-80:]
-        tank = next(reversed(list(words.TANK.finditer(left)) or list(words.STORE.finditer(left))), None)
+        tank = next(
+            reversed(list(words.TANK.finditer(left)) or list(words.STORE.finditer(left))), None
+        )
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
@@ -82,13 +83,6 @@ _NO_PUMP = re.compile(
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
-_AIMED = re.compile(
-    r"(?:\b(?:azimuth|orientation|facing|direction|aspect) *[:=] *|\btilt[^.;\n]{0,20}?(?:°|deg(?:rees)?),? )(?:to(?:wards)? (?:the )?|due )?"
-    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
-)
-_FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|look(?:s|ing)?|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
-)
 
 
 def said(low: str) -> list[Said]:
@@ -101,7 +95,7 @@ def said(low: str) -> list[Said]:
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
-    found += _facing(low)
+    found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
         one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
@@ -131,7 +125,21 @@ def _elsewhere(low: str, one: Said) -> bool:
         return True  # two pumps: which of them is asked about?
     if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
         : one.start
-    ].endswith(("psi at ", "bar at ", "psi at the ", "bar at the ", "hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
+    ].endswith(
+        (
+            "psi at ",
+            "bar at ",
+            "psi at the ",
+            "bar at the ",
+            "hand ",
+            "sewage ",
+            "septic ",
+            "heat ",
+            "fire ",
+            "circulation ",
+            "pool ",
+        )
+    ):
         return True
     if pulled_out(low, one.start, one.end):
         return True
@@ -226,40 +234,6 @@ def _crop(low: str) -> list[Said]:
     if len(keys) != 1:
         return []  # none, or several that need their own amounts
     return [Said("drip.crop", keys.pop(), *hits[0].span("crop"), 3)]
-
-
-def _facing(low: str) -> list[Said]:
-    found = []
-    if not re.search(r"panel|array|solar|pv|roof|module", low):
-        return []
-    for match in _AIMED.finditer(low):
-        found.append(
-            Said(
-                "power.facing",
-                (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1],
-                match.start(),
-                match.end(),
-                3,
-            )
-        )
-    for match in _FACING.finditer(low):
-        they = re.search(r"\b(?:they|these|all|both)(?: all| both)? ?$", low[: match.start()][-20:])
-        wide = 300 if they else 80
-        if not re.search(
-            r"panel|array|solar|pv|module", low[max(0, match.start() - wide) : match.end() + 40]
-        ):
-            continue
-        first, second = match[1] or match[3], match[2] or match[4] or ""
-        found.append(
-            Said(
-                "power.facing",
-                (first if len(first) <= 2 else first[0]) + second[:1],
-                match.start(),
-                match.end(),
-                3,
-            )
-        )
-    return found
 
 
 def no_pump(low: str) -> tuple[int, int] | None:
