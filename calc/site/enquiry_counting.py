@@ -43,7 +43,7 @@ def things(low: str) -> list[Counted]:
             ):
                 continue
             listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
-            one = None if listed else _counted(low, path, match)
+            one = None if listed else _both(low, path, match) or _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)
@@ -92,6 +92,14 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     return found
 
 
+def _both(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """ "one shower upstairs, one down": two of them."""
+    more = _ONE_MORE.match(low, match.end("thing"))
+    if more is None or match["n"] not in {"one", "a", "1"} or not _is_outlet(path):
+        return None
+    return Counted(path, 2, match.start(), more.end())
+
+
 def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing with a number or an article before it; None where it is none of the place's."""
     word, thing = match["n"], match["thing"]
@@ -125,9 +133,6 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
-    more = _ONE_MORE.match(low, end) if number == 1 else None
-    if more:
-        return Counted(path, 2, start, more.end())
     milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
     if milked and thing.startswith("cow"):
         return Counted("animals.dairy", number, start, end)

@@ -206,15 +206,20 @@ def _direct(token: Token, path: str, found: Found) -> None:
     found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
 
 
+def _none_of_way(clean: str, token: Token, near: Context) -> bool:
+    """Whether a size is of an old pipe, of one in a well, or of drippers' lines."""
+    old = _OLD.search(near.left) and _CHANGED.search(clean)
+    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before)
+    hung = _HANGS_ON.search(near.before[-45:]) or _DROPS.search(near.left[-30:])
+    return bool(old or drips or hung or _NO_WAY.search(near.right[:25]))
+
+
 def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple[int, int, str]],
           found: Found) -> None:  # fmt: skip
     """A pipe's size: of the suction or of the way, unless it is an old one's or a well's."""
     sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
     path = "suction.pipe" if sucks else "way.pipe"
-    old = _OLD.search(near.left) and _CHANGED.search(clean)
-    old = old or _HANGS_ON.search(near.before[-45:])
-    old = old or (token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before))
-    if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
+    if _none_of_way(clean, token, near):
         return
     start = min(pipe.start, token.start)
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))

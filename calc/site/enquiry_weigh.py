@@ -168,16 +168,22 @@ _UNDER_PRESSURE = re.compile(  # what a pump gives, and no source
 )
 
 
+def _pressed(token: Token, near: Context, found: dict[str, float]) -> dict[str, float] | None:
+    """What a pump gives, by its words or by a pressure beside it; None where it may be a source's."""
+    pumped = _pumped(token, near)
+    if pumped is None and _UNDER_PRESSURE.match(near.after):
+        return {path: weight for path, weight in found.items() if path != "water.yield"}
+    return pumped
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    pumped = _pumped(token, near)
+    pumped = _pressed(token, near, found)
     if pumped is not None:
         return pumped
-    if _UNDER_PRESSURE.match(near.after):
-        return {path: weight for path, weight in found.items() if path != "water.yield"}
     if _WE_GET.search(near.before) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
     if _UP_THERE.match(near.right) or _of_it(near):
