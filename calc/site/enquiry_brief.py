@@ -52,10 +52,14 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.drop_pipe", ("length",), "", r" ?of (?:[\w\"/.-]+ ){0,4}?(?:drop (?:pipe|line)|riser(?: pipe)?|rising (?:main|pipe))\b", ""),
     ("water.level", ("length",), rf"\b(?:totes?|tanks?|cisterns?|barrels?|drums?|ibcs?)\b[^;\n]{{0,60}}\bpump(?: is| sits| stands)*{_F}", r" ?(?:above|over|higher than) (?:it|that)\b", ""),
     ("water.level", ("length",), rf"\b(?:lift|height|rise|vertical)(?: \w+)? from (?:the )?(?:creek|water|stream|pond|river|lake|well|spring|cistern|dam)(?: \w+)? (?:up )?to (?:the )?pump{_F}", "", ""),
+    ("well.pumping", ("length", "bare"), rf"\b(?:rest|static|resting)\b[^.;\n]{{0,30}}\band (?:went|fell|dropped|drew|came)(?: down)? to{_F}", r" ?(?:$|[,.;)\n]|while|when|at|under|with)", ""),
     ("water.level", ("length",), rf"\b(?:jet|pump|booster)\b(?:(?!\b(?:tank|reservoir|to|from)\b)[^.;\n]){{0,50}},{_F}", r" ?(?:above|over|higher than) (?:the )?(?:lowest |low )?(?:water|creek|stream|lake|river|pond|surface)\b", ""),
     ("well.pumping", ("length",), rf"\b(?:drew|pulled|brought|took) (?:it|the (?:water|level|well)) down to{_F}", "", _WELL),
     ("well.tested", ("flow",), rf"\btest(?:ed)?:? [^.;\n]{{0,20}}\bat{_F}", r"(?=[^.;\n]{0,30}\b(?:drew|drop\w*|pull\w*|lower\w*|level))", _WELL),
     # the way
+    ("power.cable", ("length",), "", r" ?of (?:\d+ ?(?:awg|ga|gauge|mm2)\b|(?:[\w-]+ )?(?:cable|wire)\b)", ""),
+    ("power.tilt", ("angle",), rf"\b(?:north|south|east|west)(?:[ -](?:east|west))?[ -]facing(?:,? at| at|,)?{_F}", r"(?! ?(?:n\b|s\b|north|south|lat|c\b|f\b))", r"\bpanels?|\bmodules?|\barray"),
+    ("way.length", ("length",), "", r" ?(?:through|thru|across|over) (?:the |a |some )?(?:woods?|trees|forest|bush|scrub|fields?|pasture|meadow|paddock)\b", r"\b(?:pipe|spring|well|creek|house|cabin|yurt|pump|poly)\b"),
     ("way.length", ("length",), rf"\b(?:spring|source|intake|dam|weir|box|catchment)(?: is| lies| sits| that is)?{_F}", r" ?(?:upstream|up stream|up the (?:burn|creek|stream|glen|valley|gully))\b", ""),
     ("way.length", ("length",), rf"\b(?:spring|source|creek|stream|well|intake|dam|bore|bore ?hole)(?: is| lies| sits| that is)?{_F}", r" ?(?:up|down|along) (?:the|a|our) (?:lane|track|road|drive|driveway|path|trail|valley|canyon|hedge|field)\b", ""),
     ("way.length", ("length",), rf"\b{_FAR}(?: {_POINT})(?: of them)?{_F}", r" ?(?:$|[,.;)\n]|and\b|n\b|with\b|out\b|off\b|away\b|from\b|in \d)(?! ?(?:up\b|higher|above|below|lower))", ""),
@@ -88,6 +92,7 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.motor", ("percent",), rf"\bmotor(?:'s)? efficiency\b[^;\n\d]{{0,20}}{_F}", "", ""),
     ("suction.strainer", ("length",), rf"\b(?:lost|loss|losses)(?: of head)? (?:in|at|through|over) (?:a |the |its )?(?:suction )?(?:strainer|foot valve and strainer)\b[^.;\n\d]{{0,20}}{_F}", "", ""),
     # hot water
+    ("hot.volume", ("volume",), rf"\bhot[ -]water(?: tank| cylinder| store)?{_F}", r" ?(?:at|kept at|stored at) \d", ""),
     ("hot.tank", ("volume",), rf"\bexpansion (?:vessel|tank){_F}", "", _HOT),
     ("hot.precharge", ("pressure",), rf"\bexpansion (?:vessel|tank)\b(?:(?!\bpump\b)[^;\n]){{0,40}}\b(?:charged|pumped|set|inflated|filled)(?: up)? to{_F}", "", _HOT),
     # pipes

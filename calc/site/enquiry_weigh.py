@@ -167,11 +167,19 @@ _UNDER_PRESSURE = re.compile(  # what a pump gives, and no source
     r" ?(?:at|@|with) (?:a pressure of )?[\d.]+ ?(?:psi|bar|kpa|(?:m|ft|feet|met(?:re|er)s) (?:of )?head)\b"
 )
 
+_AT_GOAL = re.compile(
+    r" ?(?:at|up at|out of|from) the (?:[a-z]+ )?(?:tank|house|taps?|trough|top|kitchen|cabin|faucet|hydrant|hose)\b"
+)
+_A_SOURCE = re.compile(
+    r"\b(?:wells?|bore\w*|springs?|seep|source|creek|stream|overflow|driller|intake)\b"
+)
+
 
 def _pressed(token: Token, near: Context, found: dict[str, float]) -> dict[str, float] | None:
     """What a pump gives, by its words or by a pressure beside it; None where it may be a source's."""
     pumped = _pumped(token, near)
-    if pumped is None and _UNDER_PRESSURE.match(near.after):
+    at_goal = _AT_GOAL.match(near.after) and not _A_SOURCE.search(near.before)
+    if pumped is None and (at_goal or _UNDER_PRESSURE.match(near.after)):
         return {path: weight for path, weight in found.items() if path != "water.yield"}
     return pumped
 

@@ -165,6 +165,8 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "water.kind" and _TOWARDS.search(low[max(0, one.start - 30) : one.start]):
         return True  # a side of the land, as the road is
+    if one.value == "grid" and _FLOWS.match(low, one.end):
+        return True  # "fed by mains at 1.5 m3/h"
     if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
         return True  # the town's water
     if one.path == "power.source" and one.value != "sun":
@@ -192,6 +194,7 @@ def _loose(low: str, one: Said) -> bool:
 
 
 _TOWARDS = re.compile(r"\b(?:towards?|beyond|facing|other side of) (?:the|our|a) (?:\w+ )?$")
+_FLOWS = re.compile(r" (?:at|with) [\d.]+ ?(?:m3|m³|l\b|l/|lit|bar\b|gpm|gal|psi)")
 _TAP = re.compile(r"\b(?:tap|water|pipe|hose) (?:is |that is )?(?:on (?:the )?)?$")
 _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
