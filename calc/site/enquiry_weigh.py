@@ -6,6 +6,7 @@ import re
 
 from calc.site import enquiry_words as words
 from calc.site.enquiry_cues import FILL
+from calc.site.enquiry_given import of_a_pump
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import NUMBER, value
@@ -163,23 +164,10 @@ def _of_it(near: Context) -> bool:
     return bool(_SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right))
 
 
-_UNDER_PRESSURE = re.compile(  # what a pump gives, and no source
-    r" ?(?:at|@|with) (?:a pressure of )?[\d.]+ ?(?:psi|bar|kpa|(?:m|ft|feet|met(?:re|er)s) (?:of )?head)\b"
-)
-
-_AT_GOAL = re.compile(
-    r" ?(?:at|up at|out of|from) the (?:[a-z]+ )?(?:tank|house|taps?|trough|top|kitchen|cabin|faucet|hydrant|hose)\b"
-)
-_A_SOURCE = re.compile(
-    r"\b(?:wells?|bore\w*|springs?|seep|source|creek|stream|overflow|driller|intake)\b"
-)
-
-
 def _pressed(token: Token, near: Context, found: dict[str, float]) -> dict[str, float] | None:
     """What a pump gives, by its words or by a pressure beside it; None where it may be a source's."""
     pumped = _pumped(token, near)
-    at_goal = _AT_GOAL.match(near.after) and not _A_SOURCE.search(near.before)
-    if pumped is None and (at_goal or _UNDER_PRESSURE.match(near.after)):
+    if pumped is None and of_a_pump(near):
         return {path: weight for path, weight in found.items() if path != "water.yield"}
     return pumped
 
