@@ -13,7 +13,7 @@ _COUPLE = re.compile(
     r"\b(?:we are|we're|we are just|we're just|i am one of) an? (?:(?:retired|young|old|older|elderly|married|middle-aged) )?couple\b(?! (?:of|with|hundred|and))()|\bi (?:live|retired|moved|settled|came|am|stay)(?: out| up| over| back| down)? (?:here|there) with my (?:wife|husband|partner|girlfriend|boyfriend|spouse)\b(?!,? (?:and|plus|our|\+|&|with))()"
 )
 _AND_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:{_YOUNG}|guests?|lodgers|grandparents|parents|helpers|visitors)(?: at (?:the )?most| max(?:imum)?)?,? (?:and|plus|\+|&|with) (?:the )?({NUMBER}|both) of us\b"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:{_YOUNG}|guests?|lodgers|grandparents|parents|helpers|visitors)(?: at (?:the )?most| max(?:imum)?| tops)?,? (?:and|plus|\+|&|with) (?:(?:the )?({NUMBER}|both) of us\b|we(?:'re| are) ({NUMBER})(?= ?[.,;\n]))"
 )
 _WITH_YOUNG = re.compile(
     rf"(?<![\w¤-])({NUMBER}) {_GROWN}(?:,| and| plus| \+| &| with)(?: and| about)? ({NUMBER}|an?|our|the) (?:\w+ )?{_YOUNG}\b(?! (?:at|on|in the summer|sometimes|visits?|comes?|who (?:visit|come)))"

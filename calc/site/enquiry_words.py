@@ -194,7 +194,7 @@ def _loose(low: str, one: Said) -> bool:
 
 
 _TOWARDS = re.compile(r"\b(?:towards?|beyond|facing|other side of) (?:the|our|a) (?:\w+ )?$")
-_FLOWS = re.compile(r" (?:at|with) [\d.]+ ?(?:m3|m³|l\b|l/|lit|bar\b|gpm|gal|psi)")
+_FLOWS = re.compile(r"[ ]*\b(?:at|with) [\d.]+ ?(?:m[3³]|l\b|l/|lit|bar\b|gpm|gal|psi)")
 _TAP = re.compile(r"\b(?:tap|water|pipe|hose) (?:is |that is )?(?:on (?:the )?)?$")
 _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
