@@ -43,7 +43,7 @@ def labelled(low: str, numbers: list[Token]) -> None:
         if token.kind == "bare" and _VOLTAGE.search(low, max(0, token.start - 16), token.start):
             token.kind, token.unit = "voltage", "V"
             continue
-        tilted = token.kind == "bare" and 0 < token.low < 90
+        tilted = token.kind == "bare" and 0 <= token.low < 90
         if tilted and _TILT.search(low, max(0, token.start - 22), token.start):
             token.kind, token.unit = "angle", "°"
             continue

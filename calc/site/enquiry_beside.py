@@ -73,6 +73,10 @@ _IN_ALL_UP = re.compile(
 _SINKS_BY = re.compile(
     r"\b(?:water|level)\b[^.;\d]{0,15}\b(?:drops?|falls?|sinks?|goes down|dropped|fell|sank|rises?|rose)(?: down)?(?: by)?(?: about| only| some)* $"
 )
+_DROPS_BY = re.compile(  # "the water drops 4 ft by autumn": by so much, and not to it
+    r"\b(?:water|level|pond|creek)(?: level)? (?:drops|falls|sinks|goes down|dropped|fell|sank)(?: by)?(?: about| some| maybe| around)* $"
+)
+_LOSES = re.compile(r"\blos(?:e|es|ing|t)(?: about| like| some| only| maybe| around)* $")
 _STANDING = re.compile(r" ?of (?:standing )?water\b(?! (?:pressure|head|column|pipe|line|hose))")
 _SUNK = re.compile(
     r"\b(?:lowers?|lowered|draws?|drew|pulls?|pulled|drops?|dropped|falls?|fell|sinks?|sank)\b(?: (?:it|down|the|water|level))*(?: from)? $"
@@ -107,8 +111,10 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
         found.clear()
     if _DROPS.match(near.before) and not _RUN.search(right[:12]):
         found.pop("way.length", None)
-    if _FROST.search(left) and (
-        "frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right)
+    if (
+        _FROST.search(left)
+        and not right.startswith(" of ")
+        and ("frost" in left[-40:] or "freez" in left[-40:] or _DEEP.match(right))
     ):
         found.clear()
     if _COULD.search(left) and "pump" in near.before or _OFF_BOTTOM.match(right):
@@ -148,6 +154,11 @@ def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
     """How far the water sinks, or stands in a well, is no climb; what it sinks to is its level."""
     if _SINKS_BY.search(near.left[-60:]):
         found.pop("way.climb", None)
+    if _DROPS_BY.search(near.left) and not re.match(r" ?(?:below|under|lower)", near.right):
+        found.pop("water.level", None)
+    if _LOSES.search(near.left):
+        for path in ("well.pumping", "water.level", "well.static"):
+            found.pop(path, None)
     if _STANDING.match(near.right):
         found.clear()
         token.extra["other"] = 1.0

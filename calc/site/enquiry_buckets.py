@@ -9,13 +9,13 @@ from calc.site.enquiry_numbers import NUMBER, value
 
 _NO_HEIGHT = r"(?! ?(?:down|deep|above|below|up\b|high|higher|lower|long|away|off|of\b|from|under|over|uphill|downhill|to the|pipe|head))"
 _BUCKET = re.compile(
-    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m{_NO_HEIGHT}|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
+    rf"(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|jerry ?cans?|containers?|canisters?|bottles?|jars?|churns?|cans?|bin|tub|totes?|watering can)\b(?P<mid>[^.;\n¤]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m{_NO_HEIGHT}|mins?|minutes?|h|hrs?|hours?)\b(?: (?:and )?(?P<more>\d{{1,2}})(?: ?(?:s|secs?|seconds?)\b|(?= ?(?:[.,;)\n]|$))))?"
 )
 _TIMED = re.compile(
     rf"(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|m{_NO_HEIGHT}|mins?|minutes?|h|hrs?|hours?)\b(?P<mid>[^.;\n¤]{{0,50}}?)\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b[ -]*(?:\w+ ){{0,2}}?(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|bin|tub|jerry ?cans?)\b"
 )
 _OF_SIZE = re.compile(
-    rf"\b(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|canisters?) (?:of|with|that holds) (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>[^.;\n¤\d]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b(?: (?:and )?(?P<more>\d{{1,2}}) ?(?:s|secs?|seconds?)\b)?"
+    rf"\b(?:buckets?|pails?|drums?|barrels?|jugs?|cans?|containers?|canisters?) (?:of|with|that holds) (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>[^.;\n¤\d]{{0,60}}?)\b(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b(?: (?:and )?(?P<more>\d{{1,2}})(?: ?(?:s|secs?|seconds?)\b|(?= ?(?:[.,;)\n]|$))))?"
 )
 _UNIT_IN = re.compile(
     rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"

@@ -21,7 +21,7 @@ _IF = re.compile(
     + KIN
     + r" (?:says?|reckons?|thinks?|told (?:me|us)|claims?|swears?|suggested|recommended)(?: that)? (?:i|we|you)(?:'d)? (?:need|should|must|could|ought|want)"
     r"|(?:some ?day|one day|eventually|later on|in (?:the )?future|down the (?:road|track|line) we|next (?:year|summer|spring|season|winter))\b|(?:page|article|video|guide|post|blog|leaflet|book|website|chapter|story|piece|calculator|catalogue?|brochure)s? (?:about|on|for|called|explaining)\b|hop(?:e|ing) to (?:add|get|buy|one)|plan(?:s|ning)? to (?:add|upgrade|replace|buy)"
-    r"|(?:want|like|love|going) to (?:keep|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
+    r"|(?:want|like|love|going) to (?:keep(?![^.;\n]{0,40}\bfire\b)|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^ought (?:the|a|an|my|our|it)\b|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+(?= (?:\w+ )?(?:kits?|pumps?|systems?|offers?|panels?|tanks?))|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
 _CLAUSE = re.compile(
@@ -30,7 +30,7 @@ _CLAUSE = re.compile(
 _WHICH = re.compile(r" (?:which|that|who) ")
 _LONG = 30  # words of a sentence from which on it is several, as people speak; our choice
 _IF_ENDS = re.compile(
-    r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have)|at the moment|for now|right now|currently|then)\b"
+    r"\b(?:but (?:now|currently|right now|at the moment|for now|at present|we have|i have|ours is|the one (?:we|i)(?:'ve| have| use)|what (?:we|i) have)|at the moment|for now|right now|currently|then)\b"
 )
 
 

@@ -43,7 +43,7 @@ def things(low: str) -> list[Counted]:
             ):
                 continue
             listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
-            one = None if listed else _counted(low, path, match)
+            one = None if listed else _both(low, path, match) or _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)
@@ -90,6 +90,14 @@ def _none(low: str) -> list[tuple[int, int, str]]:
                     found.append((at, at + len(part), hit[0]))
             at += len(part)
     return found
+
+
+def _both(low: str, path: str, match: re.Match[str]) -> Counted | None:
+    """ "one shower upstairs, one down": two of them."""
+    more = _ONE_MORE.match(low, match.end("thing"))
+    if more is None or match["n"] not in {"one", "a", "1"} or not _is_outlet(path):
+        return None
+    return Counted(path, 2, match.start(), more.end())
 
 
 def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -140,6 +148,9 @@ _HAS = re.compile(
 )
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
+)
+_ONE_MORE = re.compile(
+    r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
 )
 _AND_ONE = re.compile(
     r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"

@@ -24,8 +24,8 @@ class Counted:
 
 
 _OUTLETS = (
-    ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?= with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))"),
-    ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?! with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))|showeres|shwoers?|showrs?"),
+    ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?=(?: limited)? \(?(?:with|w/?) (?:an? |the )?(?:(?:flow|water)[ -]?(?:limit|restrict|sav)|low[ -]?flow))"),
+    ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?!(?: limited)? \(?(?:with|w/?) (?:an? |the )?(?:(?:flow|water)[ -]?(?:limit|restrict|sav)|low[ -]?flow))|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
@@ -33,14 +33,15 @@ _OUTLETS = (
     ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?|taps? (?:outside|outdoors|in the (?:garden|yard))(?! with (?:an?|the|one|garden) ))"),
     ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)"),
-    ("outlets.sprinkler", r"(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
+    ("outlets.micro", r"micro[ -]?(?:sprinklers?|sprays?|jets?)(?: heads?)?|micros"),
+    ("outlets.sprinkler", r"(?<!micro )(?<!micro-)(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
     ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
 )  # fmt: skip
 _ANIMALS = (
     ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
-    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cobs?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?|geldings?|stallions?|foals?)|horses?|ponies|pony|mares?|donkeys?|mules?"
+    ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cobs?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?|geldings?|stallions?|foals?)|(?<=\d )beef(?= ?(?:[,.;\n]|$)| and\b)|horses?|ponies|pony|mares?|donkeys?|mules?"
                        r"|head(?! of (?:sheep|goats))(?: of (?:cattle|beef|cows|stock))?)"),
     ("animals.goats", r"(?:(?:milk |dairy |nubian |pygmy )?goats?|sheep|ewes?|merinos|lambs?|rams|(?<=ewes and a )ram|(?<=ewes plus a )ram|(?<=ewes, a )ram|(?<=ewes and one )ram|wethers?|hoggets?|tups?|billy goats?|(?<=\d )does(?=,| and \d| &|\.)|(?<=\d )bucks|nannies|nanny goats?|head of (?:sheep|goats))"),
     ("animals.hens", r"(?:(?:laying |free[ -]range )?(?:hens?|chickens?|chooks?|layers|pullets)|laying hens?|poultry|roosters?)"),
@@ -71,7 +72,7 @@ TOGETHER_AFTER = re.compile(
     r"[^.;¤\n]{0,45}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously|same time|in parallel|at same time|both on|all on|running at|concurrently|going at once)\b"
 )
 TOGETHER_BEFORE = re.compile(
-    r"\b(?:at once|at the same time|simultaneously|at a time)[^.,;¤\n]{0,12}$|\bboth(?: of the| the)? $"
+    r"\b(?:at once|at the same time|simultaneously|at a time)[^.,;+&¤\n]{0,12}$|\bboth(?: of the| the)? $"
 )
 NO_LIST = re.compile(
     r"\b(?:no|neither|without(?: an?| any)?|don'?t have(?: an?| any)?|do not have(?: an?| any)?|haven'?t got(?: an?| any)?|there(?:'s| is| are) no|not an?) ([^.;\n¤]{3,90})"
@@ -85,7 +86,7 @@ SKIP_THING = re.compile(
 
 
 _AMENDED = re.compile(
-    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:no,? |oh |er,? |wait,? )*(?:sorry|correction|wait|make (?:that|it)|i mean|rather|actually|no|well)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|now|of (?:us|them)|in all|counting|with|if|at the|really|actually|in truth)| and\b)"
+    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:no,? |oh |er,? |wait,? )*(?:sorry|correction|wait|make (?:that|it)|i mean|rather|actually|no|well)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|now|of (?:us|them)|in all|counting|with|if|at the|really|actually|in truth)| and\b| (?:[a-z]+ )?(?:showers?|sinks?|toilets?|taps?|hoses?|washers?|basins?|people|goats|sheep|hens|cows|cattle|horses|troughs?|guests|adults)\b)"
 )
 
 
@@ -98,6 +99,20 @@ def amended(low: str, one: Counted) -> Counted:
     if match is None or number != int(number) or not number:
         return one
     return replace(one, count=number, high=number, end=match.end())
+
+
+def put_right(low: str, counted: list[Counted]) -> list[Counted]:
+    """All that is counted, without what only says again, put right: "4 showers, no wait, 3 showers"."""
+    mended = [amended(low, one) for one in counted]
+    fixes = [new for old, new in zip(counted, mended, strict=True) if new is not old]
+    return [
+        one
+        for one in mended
+        if not any(
+            fix is not one and fix.path == one.path and fix.start < one.start < fix.end
+            for fix in fixes
+        )
+    ]
 
 
 def how_many(word: str) -> tuple[float | None, float | None]:

@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site.enquiry_brief import BRIEF
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_rows import FIRST, ROWS
@@ -112,7 +113,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.cover", ("pressure",), rf"\b(?:never less than|at least|no less than|always|must keep|want|minimum|keep)(?: of)?{_F}", r" ?(?:over|above|on top of|covering) (?:the |its )?(?:intake|pump|inlet|suction|strainer)", _WELL),
     ("well.intake", ("length", "bare"), rf"\bintake (?:is|sits|hangs|will be|comes) (?:down )?at{_F}", r"(?! ?(?:the|above))", _WELL),
     ("well.static", ("length",), rf"\b(?:water|level)(?: level)? (?:started|began|stood|was|starts|begins)(?: off)?(?: out)?(?: at)?{_F}", r"(?! ?(?:away|from the house|above))", r"\b(?:settled|levell?ed off|drew down|drawdown|went down to|fell to|dropped to|pumped)\b[^.]{0,50}\d"),
-    ("well.pumping", ("length",), rf"\b(?:it |level |water )?(?:settled|levell?ed off|steadied|stabili[sz]ed|came to rest|held)(?: down)?(?: at)?{_F}", r"(?! ?(?:away|from the house|above|gpm|l/))", r"\b(?:gpm|l/min|lit(?:re|er)s|gallons)\b"),
+    ("well.pumping", ("length",), rf"\b(?:it |level |water )?(?:settled|levell?ed off|steadied|stabili[sz]ed|held)(?: down)?(?: at)?{_F}", r"(?! ?(?:away|from the house|above|gpm|l/))", r"\b(?:gpm|l/min|lit(?:re|er)s|gallons)\b"),
     ("well.pumping", ("length",), rf"\b(?:static|rest)\b[^.;\n]{{0,40}}\b(?:went|goes|fell|falls|dropped|drops|drew|draws|came|sank) (?:it )?(?:down )?to{_F}", r"(?=[^.;\n]{0,20}\b(?:while|when|at|with|after|under|pump))", _WELL),
     ("well.tested", ("flow",), rf"\b(?:he|they|we|i|driller|rig) (?:ran|run|pumped|drew|took)(?: it)?(?: at)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|level|fell|went down|dropped|drew|came down))", _WELL),
     ("hot.relief", ("pressure",), rf"\b(?:relief|safety|t&p)(?: valve)?(?: (?:on|at|of) (?:it|the [a-z ]{{3,20}}))?{_F}", r"(?! ?(?:at the (?:house|tap)))", _HOT),
@@ -243,7 +244,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS)
+    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS, *BRIEF)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -258,9 +259,18 @@ def _holds(pattern: re.Pattern[str], mail: str) -> bool:
     return pattern.search(mail) is not None
 
 
+_DELIVERED = re.compile(
+    r" of [^.;\n]{0,30}\b(?:to|up to|for) (?:the |our )?(?:house|cabin|home|barn|tank|kitchen|garden|trough)\b"
+)
+
+
 def path_of(token: Token, near: Context, unit: str) -> str:
     """The fact that a number's own clause names; "" where it names none.  unit: the letter's, of
     lengths told without one."""
+    sucks = near.next_pipe == "suction.pipe" and near.right == " of "
+    sucks = sucks and not _DELIVERED.match(near.after)
+    if sucks and token.kind == "length" and token.unit in {"m", "ft"}:
+        return "suction.length"
     rules = _BY_KIND.get(token.kind, ())
     left = near.before.lstrip(" -*•")[-_WIDE:]
     for one in rules:
@@ -270,12 +280,15 @@ def path_of(token: Token, near: Context, unit: str) -> str:
             continue
         if one.mail is not None and not _holds(one.mail, near.mail):
             continue
-        if _fits(token, near, one.path):
-            if token.kind == "bare" and one.path not in _PLAIN:
+        path = one.path.lstrip("-")  # a row of "-way.climb" tells a fall
+        if _fits(token, near, path):
+            if token.kind == "bare" and path not in _PLAIN:
                 if not unit:
                     continue
                 token.unit = unit
-            return one.path
+            if path != one.path:
+                token.sign = -1.0
+            return path
     return ""
 
 

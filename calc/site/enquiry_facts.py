@@ -13,6 +13,7 @@ from calc.site import (
     enquiry_counts,
     enquiry_direct,
     enquiry_hours,
+    enquiry_nought,
     enquiry_people,
     enquiry_said,
     enquiry_sides,
@@ -76,7 +77,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
-    found.pieces += enquiry_sun.told(clean)
+    found.pieces += [*enquiry_sun.told(clean), *enquiry_nought.noughts(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
@@ -140,6 +141,10 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
 
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")  # of whose lines a thin pipe is
+_HANGS_ON = re.compile(
+    r"\b(?:submersible|pump|sub) (?:is |hangs |hung |is hung )?on [^.;]{0,16} of $"
+)
 _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
     r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
@@ -173,18 +178,43 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
             _weighed(token, context(clean, live, at, sentences, pipes, True), found, clean, unit)
+    found.pieces = [one for one in found.pieces if not _of_a_part(clean, one)]
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(_piece(token, path, 4, ()))
 
 
+_PART_USES = re.compile(  # what one room or the animals use is no day's use of all
+    r"\b(?:kitchen|laundry|dairy|cows?|cattle|animals|livestock|stock|goats|sheep|horses|pool|toilets|showers|washing machine)(?: alone| also| then)? (?:uses?|needs?|takes?|drinks?|wants?)(?: about| around| some| roughly| up to)* $"
+)
+
+
+def _of_a_part(clean: str, piece: Piece) -> bool:
+    """Whether an amount a day is only of a kitchen, or of animals."""
+    before = clean[max(0, piece.start - 60) : piece.start]
+    return piece.path == "use.daily" and bool(_PART_USES.search(before))
+
+
+_A_DAY = frozenset(["use.each", "use.daily", "use.garden"])
+
+
 def _direct(token: Token, path: str, found: Found) -> None:
     """A number whose own clause names its fact."""
     token.used, token.path = True, path
+    if path in _A_DAY and token.kind == "volume":
+        token.unit += "/day"  # "12 people, 50 litres each"
     bare = path == "well.static" and token.kind == "bare"
     if path == "well.pumping" or bare:  # the site's lowest water, too
         found.pieces.append(_piece(replace(token), "water.level", 5 if bare else 6, ()))
     found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
+
+
+def _none_of_way(clean: str, token: Token, near: Context) -> bool:
+    """Whether a size is of an old pipe, of one in a well, or of drippers' lines."""
+    old = _OLD.search(near.left) and _CHANGED.search(clean)
+    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before)
+    hung = _HANGS_ON.search(near.before[-45:]) or _DROPS.search(near.left[-30:])
+    return bool(old or drips or hung or _NO_WAY.search(near.right[:25]))
 
 
 def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple[int, int, str]],
@@ -192,8 +222,7 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     """A pipe's size: of the suction or of the way, unless it is an old one's or a well's."""
     sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
     path = "suction.pipe" if sucks else "way.pipe"
-    old = _OLD.search(near.left) and _CHANGED.search(clean)
-    if old or _DROPS.search(near.left[-30:]) or _NO_WAY.search(near.right[:25]):
+    if _none_of_way(clean, token, near):
         return
     start = min(pipe.start, token.start)
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
@@ -304,6 +333,8 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
     piece = enquiry_bare.pressure(token, near)
     if piece is None:
         trial, path = enquiry_bare.length(token, near, unit)
+        if path == "well.static":  # the site's lowest water, too
+            found.pieces.append(_piece(replace(trial), "water.level", 4.5, ()))
         if path:
             token.used = True
             piece = replace(
@@ -320,7 +351,7 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
     counted = [*things, *more, *enquiry_people.people(clean)]
-    return [enquiry_counts.amended(clean, one) for one in counted]
+    return enquiry_counts.put_right(clean, counted)
 
 
 def _again(one: Counted, things: list[Counted]) -> bool:

@@ -58,9 +58,18 @@ _HIGH_SOURCE = re.compile(
 )
 
 
+_BESIDE = re.compile(  # "a house 4.5 m above the well", "a tank on the terrace, 48 m above the creek"
+    r"\bto (?:an?|the|our|my) (?:[a-z]+ )?(?P<one>[a-z]+)(?: (?:on|at|in|by) (?:the|an?|our) [a-z]+)?,? (?:about |some |only |just )*$"
+)
+
+
 def aliased(at: places.Between, near: Context) -> places.Between:
     """ "above the shed" is above the pump, where the letter says that the pump stands in it."""
     place = _ABOVE_WHAT.match(near.right)
+    beside = _BESIDE.search(near.left) if at.how and at.after else None
+    goal = places.noun(beside["one"]) if beside else ""
+    if goal in {"HOUSE", "TANK", "ABOVE"} and goal != at.after:
+        return places.Between(goal, at.after, at.how)
     if not at.how or at.after not in {"HOUSE", ""} or place is None:
         return at
     word = re.escape(place[1])
@@ -219,6 +228,7 @@ _ROUTE = re.compile(
     r"\b(?:from )?(?:the |our )?(?P<one>(?<=from )[a-z]+|(?<=from the )[a-z]+|[a-z]+) to (?:the |our |my )?(?P<other>[a-z]+)\b[^.;]{0,25}[,:(] ?(?:and |which is |it is |that is )?(?:about |some )?$"
 )
 _BARE = re.compile(r" ?(?:lower|higher|deeper|below|above|down|up|uphill|downhill)(?: ?[,.;)\n]|$)")
+_PRESSURE_TANK = re.compile(r"(?<!break )(?<!break-)\bpressure tank")
 _TANKS = 4  # mentions of a tank from which on there is another one as well; our choice
 _HUNG = re.compile(r"\b(?:hanging|hangs|hung|suspended|lowered)\b")
 
@@ -257,7 +267,11 @@ def _of_pressure(mail: str) -> bool:
     """Whether a letter's tank may be its pressure tank: it names one, and none that stands above."""
     other = words.ABOVE.search(mail) or words.STORE.search(mail)
     rest = words.PRESSURE_TANK.sub(" ", mail)
-    return "pressure tank" in mail and not other and len(re.findall(r"\btank", rest)) < _TANKS
+    return (
+        bool(_PRESSURE_TANK.search(mail))
+        and not other
+        and len(re.findall(r"\btank", rest)) < _TANKS
+    )
 
 
 def _drawn_from(near: Context) -> bool:

@@ -100,12 +100,12 @@ def _hour(match: re.Match[str]) -> float | None:
 
 
 _DRY_TIME = re.compile(
-    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,25}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?|\bdry months(?: (?:are|here|there|we have|number))*[ :]+(?P<n2>{NUMBER})(?:,? (?:from|beginning (?:in|with)|starting (?:in|with)) (?P<a2>{_MONTH}))?"
+    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,40}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?|\bdry months(?: (?:are|here|there|we have|number))*[ :]+(?P<n2>{NUMBER})(?:,? (?:from|beginning (?:in|with)|starting (?:in|with)) (?P<a2>{_MONTH}))?"
 )
 
 
 _DRY_BEGINS = re.compile(
-    rf"\b(?:(?P<n>{NUMBER}) )?dry (?:season|months?|period|time|half)\b(?: here| with us| of ours)? (?:starts?|begins?|comes|sets in|runs)(?: in| with| around| about| from| at| the| end| beginning| start| of| early| late)* (?P<a>{_MONTH})"
+    rf"\b(?:(?P<n>{NUMBER}) )?dry (?:season|months?|period|time|half)\b(?: here| with us| of ours)? (?:starts?|begins?|comes|sets in|runs|is|goes)(?: in| with| around| about| from| at| the| end| beginning| start| of| early| late)* (?P<a>{_MONTH})"
 )
 _DRY_LIST = re.compile(
     rf"\bdry months?(?: are| is|:| =| being)* ?(?P<all>{_MONTH}(?:(?:, ?| and | & |,? and ){_MONTH})*)(?! ?(?:to|till|until|through|-))"

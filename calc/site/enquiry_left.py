@@ -16,6 +16,9 @@ _RUNS = re.compile(
 )
 
 _MEASURED = re.compile(r"\b(?:altimeter|map|static|difference|height|driller|measured)\b")
+_SEASON = re.compile(  # of a level that was told before
+    r"\bin (?:the )?(?:spring|summer|autumn|winter|fall)\b(?: it(?:'s| is)?| only| is)* (?:about )?$"
+)
 _FAR = 8.0  # m, below which a length nobody explains is none of a pipe line; our choice
 
 _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
@@ -61,6 +64,8 @@ def _runs(clean: str, token: Token, sentences: Spans) -> bool:
     ):
         return False
     near, said = _around(clean, token, sentences)
+    if _SEASON.search(clean, max(0, token.start - 30), token.start):
+        return False
     if _MEASURED.search(said) and not _RUNS.search(_clause(clean, token)):
         return False
     return not _HIGH.search(near) and bool(_RUNS.search(said))

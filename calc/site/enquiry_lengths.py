@@ -112,7 +112,7 @@ _FALLS = re.compile(
 )
 _INCH_WELL = re.compile(r"[ -]*(?:drilled |bored |cased |steel )*(?:well|bore ?hole|bore)\b")
 _THING_FALLS = re.compile(
-    r"\b(?:the|an?|our|my|its|when|and|some) (?P<who>(?!an?\b|the\b|of\b)[a-z]+)(?: itself| often| still| then)? (?:falls?|fell|drops?|dropped|rises?|rose|sinks?|sank|climbs?|climbed|goes up|goes down)\b,?(?: [a-z]+){0,3} ?$"
+    r"\b(?:the|an?|our|my|its|when|and|some) (?P<who>(?!an?\b|the\b|of\b)[a-z]+)(?: itself| often| still| then| only| just| hardly)? (?:falls?|fell|drops?|dropped|rises?|rose|sinks?|sank|climbs?|climbed|goes up|goes down)\b,?(?: [a-z]+){0,3} ?$"
 )
 _LAND = re.compile(
     r"land|ground|terrain|hill|slope|path|track|trail|field|garden|road|lane|drive|meadow|paddock|valley|bank|plot|site|pipe|line|poly|hose|main|run|route|way|trench|conduct|tube|water|it|that|which|this|house|cabin|gully|ridge|driveway|yard|level|well|spring|source|static|table|cistern|tank|intake|pasture|there|elevation"

@@ -36,11 +36,16 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
         return False  # it would be sucked flat
     if _DELIVERS.match(clean, pipe.end):
         return False
+    if _FOOT_VALVE.match(clean, pipe.end):
+        return True
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,6}?(?:suction|intake (?:pipe|line|hose)|foot valve|strainer)\b(?! lift)", near.right.split(",")[0][: 55]))  # fmt: skip
 
 
+_FOOT_VALVE = re.compile(
+    r"(?: pipe| hose| line)?(?: to it| into it| down| in it)?,? (?:and |with |w/? )?(?:an? |one |1 )?(?:\w+ )?foot[ -]?valve\b"
+)
 _MAIN = {"length", "flow", "volume", "pressure", "pair", "area", "daily"}
 
 
@@ -63,7 +68,7 @@ _TO_PUMP = re.compile(
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     if _DELIVERS.match(clean, pipe.end):
         return False
-    if _SUCKS.search(clean, pipe.start, pipe.end):
+    if _SUCKS.search(clean, pipe.start, pipe.end) or _FOOT_VALVE.match(clean, pipe.end):
         return True
     before, after = (
         re.split(

@@ -370,7 +370,7 @@ def _large(first: float, high: float, said: str) -> float:
 
 
 _SPOKEN_PAIR = re.compile(
-    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bswitch(?:es)?(?: is| at| set(?: at| to)?|:)? (?P<e>[1-6]\d) (?P<f>[2-8]\d)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/))|\bbetween (?P<g>[1-6]\d) and (?P<h>[2-8]\d)(?= on the (?:gauge|dial)\b)|\b(?:on|at|is|switch) (?P<i>20|30|40|50) (?P<j>40|50|60|70)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/|mm|psi at))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
+    r"\bswitch\b[^.;\n\d]{0,25}?\b(?P<a>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<b>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bswitch(?:es)?(?: is| at| set(?: at| to)?|:)? (?P<e>[1-6]\d) (?P<f>[2-8]\d)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/))|\bpressure(?:'s| is| runs| goes| from| set)*(?: at| about)? (?P<k>twenty|thirty|forty|fifty)(?:-| to )(?P<l>forty|fifty|sixty|seventy)\b(?! ?(?:feet|foot|gallon))|\bbetween (?P<g>[1-6]\d) and (?P<h>[2-8]\d)(?= on the (?:gauge|dial)\b)|\b(?:on|at|is|switch) (?P<i>20|30|40|50) (?P<j>40|50|60|70)\b(?! ?(?:\d|ft|feet|foot|m\b|gal|lit|people|/|mm|psi at))|\b(?P<c>twenty|thirty|forty|fifty)[ -](?:to[ -])?(?P<d>forty|fifty|sixty|seventy) (?:pressure )?switch\b"
 )
 
 
@@ -378,7 +378,7 @@ def pairs(low: str) -> list[Token]:
     """Pairs of pressures such as 30/50, wherever they stand; whoever asks looks at what is said."""
     found = []
     for said in _SPOKEN_PAIR.finditer(low):
-        one, other = next(two for two in ("ab", "cd", "ef", "gh", "ij") if said[two[0]])
+        one, other = next(two for two in ("ab", "cd", "ef", "gh", "ij", "kl") if said[two[0]])
         ends = [value(said[each])[0] for each in (one, other)]
         if ends[0] < ends[1]:
             pair = Token("pair", ends[0], ends[1], "psi", said.start(one), said.end(other))

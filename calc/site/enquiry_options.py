@@ -32,7 +32,7 @@ _TALK = re.compile(
     r"\b(?:under (?:discussion|consideration|debate)|being (?:considered|discussed)|up for debate|on the table|on offer|still (?:undecided|open|only an idea|on paper)|(?:only|just) (?:an idea|a dream|on paper)|not (?:yet )?(?:drilled|built|bought|ordered)(?: yet)?)\b"
 )
 _OFFERED = re.compile(
-    r"\b(?:[a-z]+ )?(?!(?:i|we|you|and|have|has) )[a-z]+ (?:has |have |had )?(?:proposed|promised|offered|quoted|suggested|recommended|advised)(?! (?:to (?:help|come|pay|call)|that you|you|your)\b)|\b(?:been|got|me|us) ¤+ for an?\b|\b(?:leaning (?:towards?|to)|inclined to|eyeing|eying)\b"
+    r"\b(?:[a-z]+ )?(?!(?:i|we|you|and|have|has) )[a-z]+ (?:has |have |had )?(?:proposed|promised|offered|quoted|suggested|recommended|advised)(?! (?:to (?:help|come|pay|call|us|me)|that you|you|your)\b)|\b(?:been|got|me|us) ¤+ for an?\b|\b(?:leaning (?:towards?|to)|inclined to|eyeing|eying)\b"
     rf"|\b{KIN} (?:thinks?|says?|reckons?|believes?|insists?)\b[^.;]{{0,40}}\b(?:needed|enough|better|necessary|too (?:small|thin|weak)|required)\b"
     r"|\bwith an? [^.;,\n]{0,30} instead\b|\bwith \d[^.;,\n]{0,25} instead\b|\b(?:i|we) could pump\b|\b(?:it|tank|pump|pipe|they|this|that) could be (?:raised|lifted|lowered|made|widened|drilled|deepened)\b"
     rf"|\b(?:{KIN}|he|she|they|contractor|plumber|driller|builder|installer|shop|dealer|engineer|salesman|man) (?:says?|said|reckons?|thinks?)(?: to| i should| we should|,)? (?:raise|lift|lower|move|put|use|get|buy|fit|install|go|change|swap|replace|drill|dig|lay|tee|add|double|build)\b"

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
 
 _FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])"
+    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])(?! (?:\w+ )?(?:houses|homes|households|families|cabins|cottages|farms|flats|plots|huts))"
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
+    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|leaders|wardens|instructors|supervisors|carers|nurses|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
@@ -26,9 +27,11 @@ _WE_ARE = re.compile(
 _BRETHREN = re.compile(
     rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
 )
-_STAFF = re.compile(r"\b(?:staff|teachers|workers|volunteers|helpers|adults)$")
+_STAFF = re.compile(
+    r"\b(?:staff|teachers|workers|volunteers|helpers|adults|leaders|wardens|instructors|supervisors|carers|nurses)$"
+)
 _WITH_STAFF = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
+    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|scouts|cubs|residents|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )
 _SCHOOL = re.compile(r"\b(?:school|kindergarten|orphanage|nursery|cr[eè]che|day ?care)\b")
 _CHILDREN = re.compile(
@@ -62,7 +65,7 @@ _UP_TO = re.compile(
 )
 
 _ALONE = re.compile(
-    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|two|three) (?:dogs?|cats?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
+    r"\b(?:i(?:'m| am) alone|(?:just|only) me(?! and (?!(?:the|my|our|an?|\d+|two|three|four|some|several) (?:\w+ )?(?:dogs?|cats?|goats|hens|chickens|horses?)\b)| &| \+| plus|,? my)|i live alone|by myself|on my own|living alone|(?:she|he) is (?:all )?(?:alone|on (?:her|his) own|by (?:her|him)self)|lives (?:there |here )?(?:alone|by (?:her|him)self|on (?:her|his) own)|(?:she|he) lives alone|single person|one person|1 person)\b"
 )
 
 _TERM = re.compile(
@@ -81,7 +84,7 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = _total(low)
+    total = _total(low) or told_together(low)
     if total:
         return total
     party, numbered = _party(low), _numbered(low)

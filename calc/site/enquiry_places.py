@@ -12,7 +12,7 @@ _NOUNS = (
     ("STORE", words.STORE),
     ("ABOVE", words.ABOVE),
     ("WATER", re.compile(r"\b(?:water (?:level|table|surface|line)|static(?: water)? level|static level|static|surface of the water|swl|standing water|water)\b(?! (?:pump|tank|line|pipe|supply|system|heater|softener|pressure|meter|trough|use|board|association|bill|company|is (?:required|needed|wanted|used|piped|brought|taken|drawn|delivered|carried)|runs|flows|gets|a day|per|for|from|to|up|house|catchment|source|comes|is pumped))")),
-    ("PUMP", re.compile(r"\b(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
+    ("PUMP", re.compile(r"\b(?<!\bwe )(?<!\bi )(?<!they )(?<!will )(?<!must )(?:pump ?-?(?:house|shed|hut|room|site|box|pit)?s?|jet pump|submersible)\b")),
     ("TANK", words.TANK),
     ("SUCTION", re.compile(r"\b(?:suction|intake (?:pipe|line|hose))\b")),
     ("PANELS", re.compile(r"\b(?:panels?|solar array|array|modules?)\b")),
@@ -20,7 +20,7 @@ _NOUNS = (
     ("SPRING", re.compile(r"\b(?:springs?|seep)\b(?! (?:time|clean|loaded))")),
     ("CREEK", re.compile(r"\b(?:creek|stream|brook|river|burn|beck|pond|dam|lake|intake|source)\b")),
     ("HOUSE", re.compile(
-        r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
+        r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|shack|bach|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
         r"|vines|olives|rooms|highest|pastures?|troughs|yards?|patch|planters?|plots?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip

@@ -72,8 +72,11 @@ def by_sides(low: str) -> list[tuple[float, str, int, int]]:
             area = value(match["a"])[0] * value(match["b"])[0]
             found.append((area, unit, match.start("a"), match.end()))
             continue
+        line = (
+            around[: 45 + match.end() - match.start()].split("\n")[-1] + around[-25:].split("\n")[0]
+        )
         if not _GROWN.search(around) or re.search(
-            r"tank|panel|room|house is|x ?\d+ ?w\b", around.replace("greenhouse", "")
+            r"tank|panel|room|house is|x ?\d+ ?w\b", line.replace("greenhouse", "")
         ):
             continue
         area = value(match["a"])[0] * value(match["b"])[0]

@@ -8,6 +8,8 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from calc.site.enquiry_misspelt import MISSPELT, PHRASES
+
 
 def _set(words: str) -> frozenset[str]:
     return frozenset(words.split())
@@ -111,8 +113,8 @@ def right(word: str) -> str:
     >>> right("presure"), right("cattel"), right("string"), right("metrs")
     ('pressure', 'cattle', 'string', 'metres')
     """
-    if word in _WORDS:
-        return _WORDS[word]
+    if word in _WORDS or word in MISSPELT:
+        return _WORDS.get(word) or MISSPELT[word]
     if len(word) < 5 or word in _KNOWN or word in _NEVER or "'" in word:
         return word
     if f"{word}s" in _KNOWN or f"{word}s" in _NEVER:
@@ -152,7 +154,7 @@ def _near(one: str, other: str) -> bool:
 def corrected(text: str) -> tuple[str, list[int]]:
     """(the text put right, place in the written text of each of its signs, and of its end)."""
     spans: list[tuple[int, int, str]] = []
-    for pattern, instead in _PHRASES:
+    for pattern, instead in (*_PHRASES, *PHRASES):
         for match in pattern.finditer(text):
             if not any(start < match.end() and match.start() < end for start, end, _ in spans):
                 spans.append((match.start(), match.end(), match.expand(instead)))

@@ -41,7 +41,7 @@ _SHARES = {
     "fifth": 20.0, "tenth": 10.0, "sixth": 100 / 6, "eighth": 12.5,
 }  # fmt: skip
 _SHARE = re.compile(
-    r"(?<![\w-])(?:(?:an?|one|about|around) )*(?P<f>two thirds|three quarters|half|third|quarter|fifth|tenth|sixth|eighth)(?: of)? (?:of )?(?:the |our |its |their |all )?(?:day's |daily )?(?:sun(?:light|shine)?|light|output|power|energy|yield|harvest|panels? output)\b"
+    r"(?<![\w-])(?:(?:an?|one|about|around) )*(?P<f>two thirds|three quarters|half|third|quarter|fifth|tenth|sixth|eighth)(?: of)? (?:of )?(?:the |our |its |their |all )?(?:day's |daily )?(?:sun(?:light|shine)?|light|day|output|power|energy|yield|harvest|panels? output)\b"
 )
 _TAKEN = re.compile(
     r"\b(?:shad\w+|trees?|oaks?|walnuts?|pines?|hill|ridge|barn|roof|chimney|forest|wood)\b"

@@ -37,6 +37,9 @@ _ASKED = (  # numbers that a question puts up, none of the writer's: "is 12 L/mi
         r"^\s*(?:so |and |but )?(?P<what>(?:would|could|will) (?:an? )(?:pump|well|spring|tank|pipe|line|hose) (?:of|at|that|with)\b[^?]*)\?\s*$"
     ),
 )
+_EITHER = re.compile(  # "40 mm poly or 50?"
+    r"^\s*(?:so |and )?(?P<what>\d[^?.,;]{0,25} or (?:a |an )?\d[^?.,;]{0,15})\?\s*$"
+)
 _APART = re.compile(
     r"\b(?:another|a different|a separate|some other) (?:time|letter|mail|e-?mail|message|story)\b|\bleave (?:that|it) (?:aside|out|for (?:now|later))\b|\b(?:is|are) not what (?:this|i|we|my)\b|\bnot (?:the )?(?:subject|point) (?:of this|here)\b"
 )
@@ -71,7 +74,7 @@ def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
 
 def asked(said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence that ask of things in general: "is 12 L/min a decent flow?"."""
-    hits = (pattern.search(said) for pattern in (*_ASKED, _VERSION))
+    hits = (pattern.search(said) for pattern in (*_ASKED, _VERSION, _EITHER))
     return [(start + one.start("what"), start + one.end("what")) for one in hits if one]
 
 

@@ -28,7 +28,7 @@ _TIMES = re.compile(
 )
 
 _FIX = re.compile(
-    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
+    r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|i tell a lie|no,? i tell a lie|wrong,? [a-z' ]{0,30}|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
 _AGAIN = re.compile(
@@ -36,7 +36,7 @@ _AGAIN = re.compile(
 )
 _LATER = 90  # characters up to a sentence that corrects what was said; our choice
 _STANDS = re.compile(
-    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
+    r" ?(?:$|[,.;)\n]|up\b|down|deep|away|high|long|to\b|with\b|from|above|below|over|under|of\b|not\b|and\b|in the)"
 )
 _BUT = re.compile(r"^[ ,]*(?:but|it is|it's|rather|more like|that's)[ ,]*(?:\w+ ){0,3}$")
 
@@ -67,7 +67,7 @@ def paired(low: str, numbers: list[Token]) -> None:
             )
         )
         spoken = "spoken" in pair.extra and re.search(
-            r"\bpump|pressure tank|bladder|\bjet\b|shower", around
+            r"\bpump|pressure (?:tank|is)|pressure's|bladder|\bjet\b|shower", around
         )
         ready = ready or spoken
         if (
@@ -146,8 +146,10 @@ _EXACTLY = re.compile(
     r"[^¤\d]{0,50}\b(?:to be (?:exact|precise)|more exact(?:ly)?|more precisely|exactly|precisely)\b[ ,:]*(?:(?:it'?s|it is|about) )*$"
 )
 _MEASURED = re.compile(
-    r"[^¤\d]{0,40}\b(?:i|we|he) (?:then |have |later )?(?:shot|measured|taped|surveyed|levelled)\b[^.;\d]{0,25}[:,]? ?(?:(?:it'?s|it is|and got|at|it came to) )*$"
+    r"[^¤\d]{0,40}\b(?:i|we|he|she|(?:my|our) [a-z]+) (?:then |have |later )?(?:shot|measured|taped|surveyed|levelled)\b[^.;\d]{0,25}[:,]? ?(?:(?:it'?s|it is|and got|at|it came to) )*$"
 )
+_TOLD = re.compile(r"\b(?:told you|(?:i|we) (?:said|wrote|thought|guessed|reckoned))\b[^.;\d]*$")
+_TOLD_CLOSE = 0.5  # the same, where the first one is only what was said before; our choice
 _CLOSE = 0.2  # share by which an exact number may differ from the first guess; our choice
 
 
@@ -159,8 +161,10 @@ def exactly(low: str, numbers: list[Token]) -> None:
         if not alike or first.why or second.why or "as" in second.extra:
             continue
         gap = low[first.end : second.start]
-        said = _EXACTLY.fullmatch(gap) or (first.about and _MEASURED.fullmatch(gap))
-        if said and 0 < abs(first.low - second.low) <= _CLOSE * second.low:
+        rough = _TOLD.search(low, max(0, first.start - 60), first.start)
+        said = _EXACTLY.fullmatch(gap) or ((first.about or rough) and _MEASURED.fullmatch(gap))
+        close = _TOLD_CLOSE if rough else _CLOSE
+        if said and 0 < abs(first.low - second.low) <= close * second.low:
             first.why = noise.WITHDRAWN
             _stands_for(second, first)
 
@@ -250,11 +254,19 @@ _IS_NOW = re.compile(
     r"|[,;.]? ?(?:and |but |then |so )*(?:since then |now )?(?:i|we|he|they)(?:'ve| have)? (?:since |now |then )?(?:put|set|reset|hung|dropped) (?:it|that|this|them) (?:back |down |back down |up )?(?:at|to) (?:about )?$"
 )
 
+_NEARER = re.compile(
+    r"[^.;\d]{0,25}\b(?:now|today|these days|nowadays|this (?:year|summer))\b,? ?(?:it'?s |it is )?(?:only |about |just |nearer |more like |down to |closer to |rather )*"
+)
+
 
 def since(low: str, numbers: list[Token]) -> None:
     """ "the water stood at 8 m, now it's at 14 m": of what was and what is, what is."""
     for first, second in zip(numbers, numbers[1:], strict=False):
         alike = second.kind == first.kind and _thin(second) == _thin(first)
+        if first.why == noise.PAST and first.kind == "flow" and second.kind == "bare":
+            if _NEARER.fullmatch(low[first.end : second.start]) and not second.why:
+                second.kind, second.unit = first.kind, first.unit
+            continue
         if first.why or second.why or not (alike or second.kind == "bare") or first.kind == "bare":
             continue
         gap = low[first.end : second.start]
@@ -273,6 +285,11 @@ def since(low: str, numbers: list[Token]) -> None:
 _STRONG = re.compile(r"\bno,? (?:sorry|wait|i )|\bsorry\b|\bcorrection\b|\bscratch that\b")
 
 
+_NEXT = re.compile(
+    r"[a-z]{3}[.;] +[a-z]"
+)  # another sentence begins: "3-phase no, single. Sits at 66 m"
+
+
 def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | None:
     """The number that the one at ``at`` corrects: the last one of its kind, as pipes' sizes are
     none of the kind of their lengths."""
@@ -287,7 +304,7 @@ def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | No
         if second.start - first.end > 2 * _LATER:
             return None
         if first is numbers[at - 1] and first.kind == "bare" and not first.unit:
-            return first
+            return None if not again and _NEXT.search(gap) else first
         if second.kind == "bare" or (second.kind == first.kind and _thin(second) == _thin(first)):
             return first
     return None

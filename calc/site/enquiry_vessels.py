@@ -74,6 +74,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
         return {"hot.volume": 5} if _HEATER.match(right) else {}
     named = _another(near)
     if named:
+        _several(token, near)
         return {named: 7}
     after = _TANK_AFTER.match(right)
     span = (token.end + after.start(1), token.end + after.end(1)) if after else _before(token, near)
@@ -105,7 +106,9 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
                 tank = match
     if tank is None and _FURTHER.search(near.before[-80:]):
         left = near.before[-80:]
-        tank = next(reversed(list(words.TANK.finditer(left))), None)
+        tank = next(
+            reversed(list(words.TANK.finditer(left)) or list(words.STORE.finditer(left))), None
+        )
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)
@@ -114,15 +117,20 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
 
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = _role(token, near, at, end)
+    _several(token, near)
+    if role == "small":
+        return {"pressure_tank.volume": 5, "store.volume": 5}
+    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
+    return {paths[role]: 7} if role else {"tank.volume": 5, "store.volume": 5}
+
+
+def _several(token: Token, near: Context) -> None:
+    """Two tanks of one volume hold twice as much."""
     count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
         rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
     )
     if count and value(count[1])[0] in {2, 3, 4, 5, 6} and not _IN_ALL.match(near.right):
         token.extra["times"] = value(count[1])[0]
-    if role == "small":
-        return {"pressure_tank.volume": 5, "store.volume": 5}
-    paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
-    return {paths[role]: 7} if role else {"tank.volume": 5, "store.volume": 5}
 
 
 def _role(token: Token, near: Context, at: int, end: int) -> str:
@@ -171,7 +179,7 @@ _IN_ALL = re.compile(
     r"[ ,(]*(?:of \w+ )?(?:between them|in total|total|altogether|all told|combined|together|in all)\b"
 )
 _SEVERAL_TANKS = re.compile(
-    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels)(?: [a-z]+){{0,3}},? (?:of |each |at |with |holding )*(?:about )?$"
+    rf"(?:^|[^\w])({NUMBER}) (?:[a-z-]+ ){{0,2}}(?:tanks|totes|ibcs|cisterns|barrels|butts)(?: [a-z]+){{0,4}},? (?:of |each |at |with |holding )*(?:about )?$"
 )
 
 

@@ -6,6 +6,7 @@ import re
 
 from calc.site import enquiry_words as words
 from calc.site.enquiry_cues import FILL
+from calc.site.enquiry_given import of_a_pump
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import NUMBER, value
@@ -163,12 +164,20 @@ def _of_it(near: Context) -> bool:
     return bool(_SHARE_OF.search(near.left[-30:]) or _ARRIVES.match(near.right))
 
 
+def _pressed(token: Token, near: Context, found: dict[str, float]) -> dict[str, float] | None:
+    """What a pump gives, by its words or by a pressure beside it; None where it may be a source's."""
+    pumped = _pumped(token, near)
+    if pumped is None and of_a_pump(near):
+        return {path: weight for path, weight in found.items() if path != "water.yield"}
+    return pumped
+
+
 def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, float]:
     """A yield only where the words are of a source; what drips is of a dripper."""
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    pumped = _pumped(token, near)
+    pumped = _pressed(token, near, found)
     if pumped is not None:
         return pumped
     if _WE_GET.search(near.before) and not _USED.match(near.right):
@@ -277,10 +286,17 @@ _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
 
+_MOST_OF_LAST = re.compile(  # "10 gpm max 230 v": the most of the number before
+    r"\d ?(?:gpm|l/min|lpm|psi|bar|ft|m|hp|kw|w|a|amps?) max(?:imum)?,? ?$"
+)
+
+
 def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str, float]:
     """A system's voltage that no word tells; that of one of several batteries is none."""
     if _SOME.search(near.left[-10:]):
         return {}
+    if _MOST_OF_LAST.search(near.before[-30:]):
+        weights.pop("power.limit", None)
     said = near.left[-12:] + near.right[:6]
     known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
     return {"power.voltage": 4} if known and not weights else weights

@@ -23,6 +23,7 @@ _LESSER = re.compile(
 _SECOND = re.compile(
     r"\b(?:second|separate|another|extra|other|third|spare|old|side) (?:\w+ )?(?:line|run|pipe|hose|branch|spur|trench|length|piece|leg)\b|\b(?:branch|spur|ditch|trench|gutter|roof|fence|cable|conduit)\b"
 )
+_MAIN_LINE = re.compile(r"\bmain (?:line|pipe|run|supply)\b")
 _ONWARD = re.compile(
     r" ?(?:more |further |on )?(?:of \w+ )?from (?:the |our )?(?:house|cabin|home|cottage|barn|kitchen) (?:on |down |up |over |out )?to\b"
 )
@@ -117,6 +118,9 @@ def _not_aside(low: str, path: str, pieces: list[Piece], _: object) -> list[Piec
         if not (road or _SECOND.search(left) or _ONWARD.match(right) or within):
             kept.append(one)
     kept = kept or pieces
+    if path == "way.pipe":
+        main = [one for one in kept if _MAIN_LINE.search(_clause(low, one)[0])]
+        kept = main or kept
     home = [one for one in kept if _goal(*_clause(low, one)) == "home"]
     lesser = [one for one in kept if _goal(*_clause(low, one)) == "lesser"]
     return [one for one in kept if one not in lesser] if home and lesser else kept

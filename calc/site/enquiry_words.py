@@ -6,6 +6,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site.enquiry_facing import facing
+from calc.site.enquiry_hints import HINTS
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -55,7 +57,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("power.source", "sun", 3, r"\b(?:sun only|only (?:the )?sun|(?:v|volts?|power) (?:system )?from the sun|by the sun|sun[ -]power(?:ed)?|solar(?:[ -](?:power(?:ed)?|panels?|array|system|pump|setup|electric(?:ity)?|modules?|pv|direct|battery|off|kit))?|panels|a panel\b|photovoltaic\w*|sun ?panels|solar cells|(?:power|energy|current|electricity) (?:from|of|by) the sun|pv\b(?: (?:panels?|array|system))?|photovoltaics?|(?:¤|\d+ ?w(?:att)?|w|watt) panels?)\b(?! (?:hot water|water heater|thermal|lights?|shower|gain|fence|guys?|people|compan\w+|firms?|sales\w+|installers?|dealers?|shops?|quotes?))"),
     ("power.source", "grid", 3, r"\b(?<!nearest )(?<!closest )(?<!nearest electric )(?:on the utility\b|power co-?op|hydro(?:'s| is) (?:in|connected|there)|power pole\b(?!s? (?:is|are|stands?|ends?)? ?(?:about |only |some |at |over |a )?(?:\d|¤|half|too|far|miles?|couple))|(?:wall )?socket\b|plug-in pump|(?:normal|ordinary|regular|house|household|city|town|shop) (?:current|electricity|electric|power)\b|we(?:'ve| have) got (?:power|electricity)\b|(?:electricity|power) (?:is |at |on )?(?:there|in the|available|on site|at the (?:house|well|pump|yard))\b|mains(?: power| electricity| electric| supply)?|grid[ -](?:power|tied?|connected|electric(?:ity)?)|on (?:the )?(?:grid|mains)(?: power)?|utility power|(?:from|to) the grid|\bon the mains\b|\bmains (?:voltage|is|available)\b|(?<!micro )(?<!micro-)(?<!pico )(?<!own )(?:hydro|shore|utility) (?:power|electricity)(?! (?:from|of|by) (?:our|the|a) (?:stream|creek|turbine|river|brook))|line power|(?:we|i)(?:'ve)? (?:have |got |have got )(?:the )?grid\b|grid at the (?:house|cabin|barn|pump)|regular power from the (?:utility|pole)|power company|public (?:grid|network|electricity|current)|(?:electricity|current|electric|power) (?:from|of|by) the (?:public |local )?(?:network|net|grid|street|village|company))\b(?! ?(?:water|pressure|comes? in at \d|is at \d ?bar|(?:is|has|gives) (?:about )?\d[\d.]* ?(?:bar|psi)))"),
     ("power.source", "generator", 2, r"\b(?:aggregate that runs|generator|genset|genny|gennie|gen set|diesel pump|petrol pump|gas pump|(?:gas|petrol|diesel|gasoline|benzine?)[ -](?:powered |driven |engine |motor )(?:water )?pump)\b(?! (?:backup|back-?up|as (?:a )?backup|for (?:backup|winter|cloudy|emergenc\w+)))"),
-    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
+    ("power.source", "none", 3, r"\b(?:no (?:mains,? )?(?:power|electricity|electric|mains(?: power)?|power at all)(?: at all| there| up[ ]there| on site| available| here| to speak of| out here)?|without (?:any )?(?:electricity|power)|there(?:'s| is) no (?:electricity|power)|(?:don'?t|do not) have (?:any )?(?:electricity|power)|(?:power|electricity|mains|current)(?: on site| there)? *[:=?-]+ *(?:none|no|nil|n/a|not yet))\b(?! (?:water|cuts?|outages?|lines?|bills?|from|company|to the|yet|tools|(?:\w+ )?pumps?|motors?|fenc\w+|heaters?|heating|showers?|kettle|cables?|wires?|gates?|cars?|stove|cooker))"),
     ("power.battery", "lfp", 3, r"\b(?:li-?fe-?po-?4|lfp|lithium(?:[ -]iron[ -]phosphate)?(?:[ -]ion)?|lifepo)\b"),
     ("power.battery", "agm", 3, r"\bagms?\b"), ("power.battery", "gel", 3, r"\bgel (?:batter(?:y|ies)|cells?|bank)\b|\b(?:batter(?:y|ies)|ah)\b[^.;\n]{0,14}\bgel\b|\bgel\b[^.;\n]{0,14}\bah\b"),
     ("power.battery", "flooded", 3, r"\b(?:flooded(?! suction)|lead[ -]?acid|golf[ -]?cart batter(?:y|ies)|wet cells?|truck batter(?:y|ies)|forklift batter(?:y|ies))\b"),
@@ -73,19 +75,13 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *MORE,
     *WORDS,
     *SPOKEN,
+    *HINTS,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
-    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
+    r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
     r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
-)
-_AIMED = re.compile(
-    r"(?:\b(?:azimuth|orientation|facing|direction|aspect) *[:=] *|\btilt[^.;\n]{0,20}?(?:°|deg(?:rees)?),? )(?:to(?:wards)? (?:the )?|due )?"
-    r"(north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))[ -]?(east|west)?\b"
-)
-_FACING = re.compile(
-    r"\b(?:fac(?:e|es|ing)|look(?:s|ing)?|point(?:s|ing|ed)?|oriented|aimed|looking)(?: (?:due|straight|true|roughly|about|to(?:ward(?:s)?)?|the|magnetic|more or less|almost|directly))* (north|south|east|west|[ns][ew]?(?![a-z])|[ew](?![a-z]))(?:[ -]?(east|west))?\b|\b(north|south|east|west)(?:[ -]?(east|west))?[ -]facing\b"
 )
 
 
@@ -99,7 +95,7 @@ def said(low: str) -> list[Said]:
             )
             if own or not negated(low, match.start()):
                 found.append(Said(path, value, match.start(), match.end(), weight))
-    found += _facing(low)
+    found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
         one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
@@ -129,7 +125,21 @@ def _elsewhere(low: str, one: Said) -> bool:
         return True  # two pumps: which of them is asked about?
     if re.search(r"\d ?(?:psi|bar) at\b|pump, \d+ ?(?:psi|bar) at", said) or low[
         : one.start
-    ].endswith(("hand ", "sewage ", "septic ", "heat ", "fire ", "circulation ", "pool ")):
+    ].endswith(
+        (
+            "psi at ",
+            "bar at ",
+            "psi at the ",
+            "bar at the ",
+            "hand ",
+            "sewage ",
+            "septic ",
+            "heat ",
+            "fire ",
+            "circulation ",
+            "pool ",
+        )
+    ):
         return True
     if pulled_out(low, one.start, one.end):
         return True
@@ -153,6 +163,12 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "pump.guard" and not _DISPLACES.search(low):
         return True
+    if one.path == "water.kind" and _TOWARDS.search(low[max(0, one.start - 30) : one.start]):
+        return True  # a side of the land, as the road is
+    if one.value == "grid" and _FLOWS.match(low, one.end):
+        return True  # "fed by mains at 1.5 m3/h"
+    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+        return True  # the town's water
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
     if one.path == "power.source":
@@ -177,6 +193,9 @@ def _loose(low: str, one: Said) -> bool:
     return bool(tank) or not (_LINE.search(line) or alone or goes_on)
 
 
+_TOWARDS = re.compile(r"\b(?:towards?|beyond|facing|other side of) (?:the|our|a) (?:\w+ )?$")
+_FLOWS = re.compile(r"[ ]*\b(?:at|with) [\d.]+ ?(?:m[3³]|l\b|l/|lit|bar\b|gpm|gal|psi)")
+_TAP = re.compile(r"\b(?:tap|water|pipe|hose) (?:is |that is )?(?:on (?:the )?)?$")
 _NO_LINE = re.compile(
     r"\b(?:pumps?|tanks?|cables?|wires?|wiring|drums?|barrels?|box|boxes|cisterns?|vessels?|totes?|ibcs?|reservoirs?|panels?|hose reel|septic|chamber|valves?|meter|stones?|bodies|treasure|power line)(?: itself)? (?:is|are|sits|sit|stands|stand|lies|lie|was|just)(?: just| simply| only| partly| half| fully| now| all)? ?(?:is |buried |laid |lies |lying |on |in |underground)*[a-z ]*$"
 )
@@ -220,40 +239,6 @@ def _crop(low: str) -> list[Said]:
     return [Said("drip.crop", keys.pop(), *hits[0].span("crop"), 3)]
 
 
-def _facing(low: str) -> list[Said]:
-    found = []
-    if not re.search(r"panel|array|solar|pv|roof|module", low):
-        return []
-    for match in _AIMED.finditer(low):
-        found.append(
-            Said(
-                "power.facing",
-                (match[1] if len(match[1]) <= 2 else match[1][0]) + (match[2] or "")[:1],
-                match.start(),
-                match.end(),
-                3,
-            )
-        )
-    for match in _FACING.finditer(low):
-        they = re.search(r"\b(?:they|these|all|both)(?: all| both)? ?$", low[: match.start()][-20:])
-        wide = 300 if they else 80
-        if not re.search(
-            r"panel|array|solar|pv|module", low[max(0, match.start() - wide) : match.end() + 40]
-        ):
-            continue
-        first, second = match[1] or match[3], match[2] or match[4] or ""
-        found.append(
-            Said(
-                "power.facing",
-                (first if len(first) <= 2 else first[0]) + second[:1],
-                match.start(),
-                match.end(),
-                3,
-            )
-        )
-    return found
-
-
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
     every = list(_NO_PUMP.finditer(low))
@@ -292,7 +277,7 @@ _LIFTS = re.compile(
     r"\b(?:submersible|sub|windmill|bore ?hole|bore|drilled well|well is|the well|our well|deep well|solar|generator|genset|engine)\b"
 )
 _FLAT = re.compile(
-    r"\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
+    r"\bflat as an? (?:pancake|table|board|plate)\b|(?<=, )(?:level|flat) (?:ground|going|land)\b|\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
     r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
     r"|(?<=\d m)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|(?<=\d ft)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|\b(?:lies|is|are|all|both) on (?:the|a) level\b(?! (?:of|with|above|below))|, on the (?:level|flat)(?= ?[,.;)\n])"
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
@@ -320,18 +305,18 @@ def level_with(low: str) -> tuple[int, int] | None:
 # What the nouns are ------------------------------------------------------------------------------------
 
 PRESSURE_TANK = re.compile(
-    r"\b(?:pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
+    r"\b(?:(?<!break )(?<!break-)pressure[ -]?(?:tank|vessel|cylinder)s?|presure tank|press\.? tank|bladder(?: pressure)? tanks?|accumulators?(?: tank)?|expansion (?:tank|vessel)s?|vessels?|pressure bottle|captive[ -]air(?: tank)?"
     r"|hydropneumatic tank|hydrophore|diaphragm tank|bladder|pressure bladder tank|hydro ?-?tank)\b"
 )
 STORE = re.compile(
-    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|(?:spring |collecting |collection |catchment |valve |settling |silt )(?:box|chamber|basin)|chamber|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank|ground tanks?"
+    r"\b(?:cisterns?|rain ?water (?:storage )?tanks?|rain (?:storage )?tanks?|underground tanks?|buried (?:\w+ )?tanks?|holding tanks?|(?:lower|bottom) tank|catchment tank|spring box|(?:spring |collecting |collection |catchment |valve |settling |silt )(?:box|chamber|basin)|chamber|sump|ground[ -]level (?:storage )?tank|(?:storage |poly |plastic |water )?tanks?(?=[^.;\n]{0,30}, (?:at )?ground level\b)|(?:storage |poly |plastic |water )?tanks? (?:at grade|at ground level|on the ground|off (?:the|our|a) (?:\w+ )?roof)|collection tank|buffer tank|break tank|intermediate tank|ground tanks?"
     r"|storage tanks?(?= (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))|tanks? (?:at|by|next to|beside|near) the (?:well|pump|spring|creek))\b"
 )
 ABOVE = re.compile(
     r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tanks? (?:[a-z]+ )?on (?:an? |its )?(?:[\d.]+ ?-?(?:m|ft|foot|metre|meter)s? )?(?:high |tall )?(?:stand|tower|stilts|legs|scaffold)|(?:tank|tote|ibc|barrel|drum)s? (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(
-    r"\b(?<!stock )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?)\b"
+    r"\b(?<!stock )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?|butts?)\b"
 )
 _ABOVE_CLUES = re.compile(
     r"\btanks?\b[^.;\n]{0,25}\bon (?:a )?[\d.]+ ?-?(?:m|ft|foot|feet|metres?|meters?) (?:high |tall )?(?:legs|stand|tower|stilts|posts|frame|platform)|\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b(?:(?!, (?:the |our |my )?(?:house|cottage|cabin|hut|home|chalet|bungalow|barn|farm|lodge|taps?|kitchen|garden|trough)\b)[^.;\n]){0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b|\btanks? [\d.,]+ ?(?:m|ft|feet|metres|meters|') up (?:from|the|on)\b"
@@ -339,7 +324,7 @@ _ABOVE_CLUES = re.compile(
 )
 _STORE_CLUES = re.compile(
     r"\b(?:pump(?:s|ed|ing)?|draws?|drawing|sucks?|suction|fed|booster)\b[^.;\n]{0,40}\b(?:from|out of)\b[^.;\n]{0,25}\btanks?\b|\btanks?\b[^.;\n\d]{0,50}\bbelow\b|\btanks?\b[^.;\n]{0,50}\b(?:next to the|by the pump|beside|near the|buried|underground|in the (?:basement|ground|shed|garage|yard)|at ground|feeds? the pump)\b"
-    r"|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
+    r"|\b(?:tanks?|totes?|ibcs?|barrels?|drums?)\b[^.;\n]{0,30}\b(?:under|beneath) (?:the|our|a) (?:\w+ )?(?:deck|floor|house|porch|stairs|cabin|kitchen|sink|trailer)\b|\b(?:tanks?|totes?|ibcs?|barrels?)\b[^.;\n]{0,40}\bfeeds? (?:an?|the|our) (?:[\w.]+ ){0,3}pump|\b(?:pulls?|sucks?|draws?|pumps?|takes)(?: its| the)? (?:water |it )?(?:out of|from) (?:an?|the|our|my) [^.;\n]{0,20}\b(?:totes?|ibcs?|barrels?|drums?|tanks?)\b|\brain\w*\b[^.;\n]{0,30}\btanks?\b|\bpump\b[^.;\n]{0,40}\b(?:next to|beside|by|near|at) (?:the|our|a) (?:\w+ )?(?:tank|tote)\b"
     r"|\b(?:supply|source) is a [^.;\n]{0,25}\btank\b|\btanks?\b[^.;\n]{0,12}[,;] ?(?:the )?(?:house|cabin|cottage) [^.;\n]{0,20}\babove it\b|\btanks?\b[^.;\n]{0,35}[-=]> ?(?:the |a )?(?:\w+ )?pump\b|\btrickles? into the tank|\btanks?\b[^.;\n]{0,15}\b(?:the |our |my )?(?:pump|booster) (?:draws|sucks|pulls|feeds|takes)\b|\b(?:house|cabin|cottage|home|kitchen|barn|shack)\b[^.;\n¤]{0,50}\b(?:up from|above|higher than|uphill (?:of|from)) (?:the |our |that )?(?:\w+ )?tanks?\b|\b(?:house|cabin|cottage|shack)\b[^.;\n]{0,20}\blevel with (?:the |our )?tanks?\b|\bneed a booster\b"
 )
 

@@ -3,8 +3,11 @@
 import pytest
 
 from calc.site.enquiry import read
-from tests.enquiries.phrasings import NOT_SAID, SAID
+from tests.enquiries import phrasings, phrasings_brief
 from tests.enquiries.score import same
+
+SAID = (*phrasings.SAID, *phrasings_brief.SAID)
+NOT_SAID = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID)
 
 
 def expected(path, value):

@@ -1,0 +1,27 @@
+"""More words as they are misspelt or spoken, and more phrases put right; of ``enquiry_spelling``."""
+
+from __future__ import annotations
+
+import re
+
+MISSPELT = {
+    "emiter": "emitter", "emiters": "emitters", "emmiter": "emitter", "emmiters": "emitters", "emmitter": "emitter",
+    "emmitters": "emitters", "dripers": "drippers", "driper": "dripper", "tomatos": "tomatoes", "potatos": "potatoes",
+    "tomatoe": "tomato", "allready": "already", "alredy": "already", "layed": "laid", "layd": "laid", "goin": "going",
+    "wen": "when", "whn": "when", "terlet": "toilet", "terlets": "toilets", "toliet": "toilet", "toliets": "toilets",
+    "sed": "said", "agian": "again", "heffers": "heifers", "heffer": "heifer", "heiffers": "heifers", "calfs": "calves",
+    "faucit": "faucet", "fawcet": "faucet", "submersable": "submersible", "elavation": "elevation", "elevaton": "elevation",
+    "diaphram": "diaphragm", "diafram": "diaphragm", "consrete": "concrete", "upstars": "upstairs", "livin": "living",
+    "runnin": "running", "usin": "using", "pumpin": "pumping", "comin": "coming", "hangin": "hanging", "sittin": "sitting",
+    "puttin": "putting", "gettin": "getting", "drinkin": "drinking", "waterin": "watering", "thinkin": "thinking",
+    "gravaty": "gravity", "gravitty": "gravity", "filtr": "filter", "filtar": "filter", "sprinklr": "sprinkler",
+}  # fmt: skip
+PHRASES = tuple((re.compile(pattern, re.I), instead) for pattern, instead in (
+    (r"\b(?:an?|one) (foot|met(?:re|er)|yard) an(?:d)? an? half\b", r"1.5 \1"),
+    (r"\b(spacing(?: is| of)?|every|spaced) (?:a|one) (foot|met(?:re|er))\b(?!-| and\b)", r"\1 1 \2"),
+    (r"\b(gal(?:lon)?s?) \((imperial|imp|uk)\.?\)", r"\2 \1"),
+    (r"(?<![\w.])([1-9]) (\d{3}) ?(?:w|watts?)\b(?= (?:solar )?(?:panels?|modules?))", r"\1 x \2w"),
+    (r"(?<![\w.])([1-9]) (\d{2,3}) ?(?:w|watts?)\b(?= (?:solar )?(?:panels?|modules?))", r"\1 x \2w"),
+    (r"\b(up|down)[ -]hill\b", r"\1hill"),
+    (r"\b(me|house|up|down|ft|feet|m|meters|metres|sinks?|showers?|toilets?) an (?=my\b|\d|one\b|two\b|three\b|the\b)", r"\1 and "),
+))  # fmt: skip
