@@ -16,7 +16,7 @@ from scipy.sparse import csr_matrix
 
 from calc.site import enquiry_usual
 from calc.site.enquiry import read
-from tests.enquiries.phrasings import NOT_SAID, SAID
+from tests.enquiries import phrasings, phrasings_brief
 from tests.enquiries.score import number, slot
 
 HERE = Path(__file__).parent
@@ -48,17 +48,18 @@ def samples(enquiries):
     return found
 
 
-def phrasings():
-    """Sentences of phrasings.py as letters; what they do not name of their numbers is open."""
-    facts = {}
-    for path, value, texts in SAID:
+def sentences():
+    """Sentences of phrasings as letters; what they do not name of their numbers is open."""
+    facts, said = {}, (*phrasings.SAID, *phrasings_brief.SAID)
+    for path, value, texts in said:
         number_, _, unit = str(value).partition(" ")
         for words in texts if unit and isinstance(value, str) and path != "way.pipe" else ():
             facts.setdefault(words, []).append({"path": path, "value": number_, "unit": unit})
-    said = [{"text": words, "facts": ones, "readings": (), "open": True}
+    told = [{"text": words, "facts": ones, "readings": (), "open": True}
             for words, ones in facts.items()]  # fmt: skip
-    traps = {words for _, texts in NOT_SAID for words in texts} - set(facts)
-    return said + [{"text": one, "facts": (), "readings": (), "trap": True}
+    not_said = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID)
+    traps = {words for _, texts in not_said for words in texts} - set(facts)
+    return told + [{"text": one, "facts": (), "readings": (), "trap": True}
                    for one in sorted(traps)]  # fmt: skip
 
 
@@ -157,7 +158,7 @@ def text(classes, weights):
 
 def main(paths):
     enquiries = [one for path in paths for one in json.loads(Path(path).read_text("utf-8"))]
-    TABLE.write_text(text(*trained([*enquiries, *phrasings()])), "utf-8")
+    TABLE.write_text(text(*trained([*enquiries, *sentences()])), "utf-8")
     print(f"{len(enquiries)} letters, {TABLE.stat().st_size} bytes")
 
 
