@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site import enquiry_claims as claims
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_rows import FIRST, ROWS
@@ -243,7 +244,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS)
+    for path, kinds, left, right, mail in (*claims.FIRST, *FIRST, *_DEFINED, *NOUNS, *ROWS, *claims.LAST)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -281,6 +282,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
+_APART = 4.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
@@ -338,6 +340,9 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
+    narrow = 0 < metres <= _APART and re.match(r"[ -]?rows?\b", near.right)
+    if narrow and path == "drip.length":
+        return False  # "3 ft rows": how far apart they are
     if path in {"drip.length", "drip.rows"}:
         return not small or token.unit == "cm"
     return not (small and path in _LONG)
