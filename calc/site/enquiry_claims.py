@@ -32,7 +32,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.static", ("length",), rf"\b(?:water|level)(?: level)? (?:stands|sits|rests|lies|is)(?: at)?{_F}", r"(?=[^.;\n]{0,18}\b(?:pulls|draws|drops|goes|falls|sinks)(?: it)?(?: down)? to [\d.]+ ?[a-z']* (?:when|while|as) (?:we|i|they|it|the pump|pumping))", _WELL),
     ("well.tested", ("flow",), rf"\b(?:when|while|as) (?:we|i|they|he|the driller) (?:pumps?|draws?|takes?)(?: it)?(?: at)?{_F}", "", _WELL),
     ("well.tested", ("flow",), rf"\btest\b[^;\n]{{0,30}}\b(?:gave|made|yielded|delivered|did){_F}", r" ?(?:with|and) (?:the )?(?:water|level)\b[^.;\n]{0,14}\d", _WELL),
-    ("well.pumping", ("length",), rf"\b{_FLOW},? (?:with|and)(?: the)? (?:water|level)(?: level| standing| then)*(?: at)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
+    ("well.pumping", ("length",), rf"\b{_FLOW},? with(?: the)? (?:water|level)(?: level| standing| then)*(?: at)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
     ("well.pumping", ("length",), rf"\bat {_FLOW},?(?: the)?(?: water)? level(?: (?:drops|goes|falls|stands|sits|is))?(?: to| at)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
     ("well.static", ("length",), rf"\b(?:water|level)(?: level)? at rest{_F}", r"(?! ?(?:away|above|long))", _WELL),
     ("pump.height", ("length",), rf"\bpump (?:(?:is|sits|hangs|set|hung|lies) )*(?:in|down) (?:the|our|a|my) (?:\w+ )?(?:well|bore ?hole|bore)(?: (?:at|to|on)){_F}", r" ?(?:$|[.,;)]|depth\b|deep\b|down\b|and\b)", ""),

@@ -13,7 +13,7 @@ from calc.site.enquiry_cues_more import MORE
 
 FILL = (
     r"[ :=~≈(,'+-]*+(?>(?:(?<=')s|about|abt|approx\.?|approximately|around|roughly|maybe|is|are|was|be|of|at|a|an|the|some|only|just|say|over|nearly|almost|another|up to|total|in total|totals|by|to be|like"
-    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|a (?:good|bit over|little over|little under)|never more than|works? out (?:at|to|as)|adds? up to"
+    r"|probably|more like|isn't|is not|wasn't|was not|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|a (?:good|bit over|little over|little under)|never more than|works? out (?:at|to|as)|adds? up to"
     r"|between|currently|now|rated|reads?|shows?|holds?|has|have|got|we have|i have|there is|there's|i think|i guess|i reckon|somewhere|between|close to|not quite|a bit over|a little over|just over|just under|under|exactly|set|which is"
     r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|so|guess|my guess|far|away|steady|constant|stays|remains|goes|usually|typically|normally|generally|always|never|lower|deeper|than|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'+-]*+)*+$"
 )

@@ -13,6 +13,7 @@ from calc.site import (
     enquiry_counts,
     enquiry_direct,
     enquiry_hours,
+    enquiry_now,
     enquiry_people,
     enquiry_said,
     enquiry_sides,
@@ -66,6 +67,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     seasons(masked, numbers)
     parts(masked, numbers)
     likewise(masked, numbers)
+    enquiry_now.flows(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
@@ -75,9 +77,10 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
-    found.pieces += enquiry_sun.told(clean)
+    found.pieces += [*enquiry_sun.told(clean), *enquiry_now.words(masked, clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
-    _things(clean, found, numbers, asked)
+    left = enquiry_now.remaining(masked, clauses)
+    _things(clean, found, numbers, asked, left)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
@@ -110,7 +113,8 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
             continue
         found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
                                   reason="a bucket, timed"))  # fmt: skip
-    for area, unit, start, end in enquiry_sides.by_sides(clean):
+    own = enquiry_now.patches(clean, enquiry_bare.usual(numbers))
+    for area, unit, start, end in [*enquiry_sides.by_sides(clean), *own]:
         taken.append((start, end))
         path = "rain.roof" if enquiry_sides.is_roof(clean, start) else "beds.area"
         found.pieces.append(Piece(path, start, end, area, area, unit, weight=7))
@@ -134,6 +138,8 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             token.sign, token.used = sign, True
             taken.append((token.start, token.end))
             found.pieces.append(_piece(token, path, 6, ()))
+            if path == "well.depth":
+                found.pieces.append(Piece("water.kind", token.start, token.end, word="well"))
 
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
@@ -316,6 +322,7 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
+    more += enquiry_now.each_with(clean)
     counted = [*things, *more, *enquiry_people.people(clean)]
     return [enquiry_counts.amended(clean, one) for one in counted]
 
@@ -329,9 +336,13 @@ def _again(one: Counted, things: list[Counted]) -> bool:
 
 
 def _things(
-    clean: str, found: Found, numbers: list[Token], asked: list[tuple[int, int, str]]
+    clean: str,
+    found: Found,
+    numbers: list[Token],
+    asked: list[tuple[int, int, str]],
+    left: list[Counted],
 ) -> None:
-    for one in _all_counted(clean, asked):
+    for one in enquiry_now.replaced(_all_counted(clean, asked), left):
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip

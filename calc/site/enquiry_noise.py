@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_dropped as dropped
 from calc.site import enquiry_gone as gone
 from calc.site import enquiry_options as options
 from calc.site import enquiry_supposed as supposed
@@ -50,7 +51,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
             r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|panel|tank|people|in|of|x)\w*)"),
     (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?(?!et[ _-]?[0o]?\b)"
-           r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
+           r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:mm|cm|in|inch|inches|m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
     (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
@@ -295,6 +296,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
+    found += [(*span, OTHERS) for span in dropped.theirs(low, sentences)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
@@ -320,6 +322,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
         found += [(*span, MAYBE) for span in considered(said, start)]
+        found += [(*span, MAYBE) for span in dropped.let_go(said, start)]
         found += supposed.supposed(said, start)
         found += [(*span, gone.GONE) for span in gone.gone(said, start)]
         found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]

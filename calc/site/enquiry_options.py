@@ -13,7 +13,7 @@ from calc.site.enquiry_considered import KIN
 
 _A = r"(?:an?|the|some|another|one|two|three|four|more|new|bigger|larger|second|solar|our|my|everything)"
 _PUT = (
-    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|pump to|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
+    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|pump to|raise|replace|swap|set up|bury|go (?:with(?! (?:the|that|his|her|what the) (?:[a-z]+ )?(?:log|figure|number|first|second|lower|higher|latter|former|report|paper|map|last))|for|solar|to|up|deeper)"
     rf"|(?:get|run|use|take|choose|move|place|make|have) {_A}\b)"
 )
 _WOULD = re.compile(

@@ -71,7 +71,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         return {"pump.cut_out": 5, "pump.cut_in": 5}
     on, off = _on_or_off(left, right)
     cycle = re.search(
-        r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
+        r"\b(?:switch(?:es)?|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
         near.before + near.after + near.subject.lower(),
     )
     if on and cycle:
@@ -269,7 +269,7 @@ _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
 )
 _USED = re.compile(
-    r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
+    r" ?(?:(?:float|ball)[ -]?(?:valve|cock)|micro|shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
 )
 
 
