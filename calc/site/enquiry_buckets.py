@@ -21,7 +21,7 @@ _UNIT_IN = re.compile(
     rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
 _CLOCKED = re.compile(
-    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)?(?: (?:was|were|is|are) (?:full|there|caught|in it))? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
 _INTO = re.compile(
     rf"\bbuckets?\b[^.;\n¤\d]{{0,45}}[:,] (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
@@ -31,6 +31,9 @@ _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathr
 _SPRINGS = re.compile(
     r"\b(?:spring|well|creek|source|overflow|seep|bore\w*|stream|pipe from the|intake|it fills|fills)\b"
 )
+
+
+_AND = re.compile(rf"(?<![\w-])(?P<n>a|{NUMBER}) (?:mins?|minutes?),? and (?:about )?$")
 
 
 def buckets(low: str) -> list[tuple[Token, str]]:
@@ -44,6 +47,15 @@ def buckets(low: str) -> list[tuple[Token, str]]:
             )
             seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
             seconds += float(match.groupdict().get("more") or 0)
+            minutes = _AND.search(match["mid"]) if match["tu"][0] == "s" else None
+            seconds += (
+                60
+                * value(
+                    minutes["n"].replace("a", "one", 1) if minutes["n"] == "a" else minutes["n"]
+                )[0]
+                if minutes
+                else 0
+            )
             amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
             unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
             if (

@@ -6,9 +6,7 @@ Tests of wells, what drips, tanks on stands, shade, the way and its height. A ro
 
 from __future__ import annotations
 
-_F = (
-    r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|it is|it's|which is|that is|over|exactly)(?![a-z])[ ,:=~(-]*+)*+$"
-)
+_F = r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|it is|it's|which is|that is|over|exactly)(?![a-z])[ ,:=~(-]*+)*+$"
 _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _WELL = r"\b(?:wells?|bore ?holes?|bore)\b"
 _DRIP = r"\bdrip|\bemitters?\b|\bdripline"
@@ -16,7 +14,9 @@ _FLOW = r"[\d.]+ ?(?:gpm|gph|lpm|l/s|l/min|l/h|m3/h|lit(?:re|er)s (?:a|per) (?:m
 _HOME = r"(?:house|cabin|home|cottage|hut|kitchen|farm|barn|lodge|trailer|chalet|school|stable|dwelling|farmhouse)"
 _STAND = r"(?:stand|tower|platform|scaffold|stilts|frame|trestle|legs)"
 _VESSEL = r"(?:drum|barrel|tank|tote|ibc|cistern|reservoir)s?"
-_PEOPLE = r"\b(?:people|persons?|pupils|children|students|guests?|residents|villagers|users|adults?)"
+_PEOPLE = (
+    r"\b(?:people|persons?|pupils|children|students|guests?|residents|villagers|users|adults?)"
+)
 _DRAWN = r"\bbail\w*|\bpumped (?:it )?out|\bemptied|\bdrew\b"
 _TREES = r"(?:trees?|beech(?:es)?|spruces?|firs?|pines?|oaks?|birch(?:es)?|walnuts?|poplars?|willows?|maples?|cedars?|shade|shades|shaded|shadows?|ridge|chimney)"
 _CROPS = (
@@ -39,6 +39,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("pump.height", ("length",), rf"\bsubmersible\b(?:(?!\b(?:house|tank|cable|switch)\b)[^;\n]){{0,40}}, (?:set|hung|hanging)(?: at| to)?{_F}", r" ?(?:below|under|down|deep|$|[,.;)])(?! ?(?:psi|bar))", ""),
     ("well.bore", ("length",), rf"\b(?:case|casing|rings?|shaft|dug|dug well|deep)\b(?:(?!\b(?:pipe|pump|line|tank)\b)[^;\n]){{0,30}}{_F}", r" ?inside\b(?! (?:the|an?|it|our|dia))", _WELL),
     ("well.bore", ("length",), rf"\b(?:rings?|shaft|well|bore|bore ?hole|casing|case)(?:'s)? (?:(?:inner|inside|internal) )?diameter{_F}", "", _WELL),
+    ("well.depth", ("length",), rf"\b(?:wells?|bore ?holes?|bore)(?: itself)? (?:isn't|is not|wasn't|was not){_F}", r" ?(?:$|[,.;)\n]|deep\b)", ""),
     ("well.bore", ("length",), rf"\bcased (?:in|with|to){_F}", r"(?! ?(?:deep|down|depth))", ""),
     ("well.drawn", ("volume",), rf"\b(?:bailing|bailed(?: out)?|pumped out,?(?: it was)?|drawing off){_F}", r"(?! ?(?:a|per) )", _WELL),
     ("well.drawn_for", ("time",), rf"\b(?:bailing|drawing|pumping out)\b[^;\n]{{0,30}}\b(?:took|takes|lasted){_F}", "", _WELL),
@@ -59,7 +60,10 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("beds.area", ("area",), "", rf",? ?of (?:[a-z]+ ){{0,2}}?{_CROPS}\b", rf"{_DRIP}|\birrigat|\bwater (?:the|my|our|them)\b"),
     ("beds.area", ("area",), "", r" ?(?:in all|in total|altogether|all told)(?= ?[.,;\n]|$)", rf"\A(?![\s\S]*\b(?:roof|barn|hall)\b)[\s\S]*(?:{_DRIP})"),
     ("beds.area", ("area",), "", r",? ?(?:all (?:of it |of this )?|every bit |the whole (?:lot|thing) )(?:is |are )?(?:on|under|with|by) drip\b", ""),
+    ("drip.dripper", ("flow",), "", r"[ -]*(?:drip )?(?:emitters?|drippers?)\b", ""),
+    ("beds.area", ("area",), r"(?:^|[.;\n] ?)(?:we(?:'re| are| have| run| farm| grow| work)|it's|it is|i (?:have|run|farm|grow))(?: on)?(?: an?)? ?$", r"[ -]?(?:csa|market garden|farm|garden|plot|orchard|vineyard|field|of )", r"\bdrip (?:everywhere|throughout|all over|on (?:all|everything))\b|\b(?:everything|all)(?: is)? on drip\b"),
     # tanks
+    ("tank.level", ("length",), rf"(?:^|[.;\n] ?)(?:it|the (?:tank|barrel|tote|ibc))(?: itself)? (?:stands|sits|is|lies){_F}", r" ?(?:above|higher than) (?:the |our )?(?:lowest |highest |top |first |last )?(?:plots?|beds?|gardens?|taps?|rows|field|house|cabin)\b", r"\btank\b(?:(?!\bpump\b)[^.\n])*\. ?(?:it|the tank) (?:stands|sits|is|lies)\b"),
     ("tank.level", ("length",), rf"\b{_VESSEL} (?:(?:is|sits|stands|set|put|up) )*(?:on|atop)(?: (?:an?|its|the))?{_F}", rf"[ -]?(?:high |tall )?{_STAND}\b", ""),
     ("tank.level", ("length",), rf"\b{_STAND} (?:of|that is|about){_F}|\b{_STAND}{_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
     ("tank.volume", ("volume",), "", rf"[ -]?(?:\w+ )?{_VESSEL} (?:(?:is|sits|stands|set|up) )*(?:on|atop) (?:an?|the|its) [^.;,\n]{{0,20}}{_STAND}\b", ""),
@@ -95,7 +99,9 @@ LAST: tuple[Row, ...] = (  # after all others
     ("water.yield", ("flow",), rf"\b(?:log|tag|well report|driller's (?:paper|report|log)) (?:only )?(?:says|shows|gives|reads){_F}", "", _WELL),
 )  # fmt: skip
 
-_STANDS = r"(?:cellar|basement|shed|garage|pump ?-?house|hut|barn|utility room|crawl ?space|workshop)"
+_STANDS = (
+    r"(?:cellar|basement|shed|garage|pump ?-?house|hut|barn|utility room|crawl ?space|workshop)"
+)
 WORDS = (
     ("pump.control", "switch", 3, r"\b(?:an?|the|its)(?: own)? switch,? (?:that|which) (?:starts|stops|turns|brings|cuts|kicks|switches|comes)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:is |stands |sits )?(?:alongside|beside (?:it|them)|next to it)(?= ?(?:[,.;)\n]|$)| (?:holds|keeps|gives|runs|pushes|sends|takes|draws)\b)"),

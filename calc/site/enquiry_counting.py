@@ -125,8 +125,8 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
-    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
-    if milked and thing.startswith("cow"):
+    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 45) : start])
+    if milked and "cow" in thing and not thing.startswith(("dry", "beef")):
         return Counted("animals.dairy", number, start, end)
     part = not _plural(thing) and number > 1 and not _ENDS.match(after)
     if (part and _is_outlet(path)) or number != int(number) or not 0 <= number <= 5000:
@@ -134,7 +134,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
-_MILKED = re.compile(r"\bmilk(?:s|ing)? $")
+_MILKED = re.compile(r"(?<!in )\bmilk(?:s|ing)? (?:(?!\bfor\b)[^.;,\n]{1,30} and )?$")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
@@ -230,7 +230,7 @@ _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|tree ?houses|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
 )
 
 
@@ -257,7 +257,7 @@ def _of_all(low: str, match: re.Match[str]) -> re.Match[str] | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|tree ?houses|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 

@@ -244,7 +244,14 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*claims.FIRST, *FIRST, *_DEFINED, *NOUNS, *ROWS, *claims.LAST)
+    for path, kinds, left, right, mail in (
+        *claims.FIRST,
+        *FIRST,
+        *_DEFINED,
+        *NOUNS,
+        *ROWS,
+        *claims.LAST,
+    )
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)

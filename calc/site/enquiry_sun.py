@@ -58,7 +58,7 @@ _ZONES = re.compile(
 _TURNS = re.compile(
     r"[^.;\n]{0,25}\b(?:one after (?:the other|another)|one by one|in turns?|by turns?|after each other|in sequence)\b"
 )
-_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?|before the tape|drip tapes?|tape rows?)\b")
 
 
 _BEASTS = re.compile(

@@ -117,7 +117,11 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
         rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
     )
-    if count and 2 <= value(count[1])[0] <= (24 if " x" in near.left[-4:] else 6) and not _IN_ALL.match(near.right):
+    if (
+        count
+        and 2 <= value(count[1])[0] <= (24 if " x" in near.left[-4:] else 6)
+        and not _IN_ALL.match(near.right)
+    ):
         token.extra["times"] = value(count[1])[0]
     if role == "small":
         return {"pressure_tank.volume": 5, "store.volume": 5}

@@ -168,6 +168,10 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
+    if _SPRAYS.search(near.before[-60:]) or _VALVE.match(near.right):
+        return {}
+    if "well.steady" in found and not _WELLS.search(near.mail):
+        found.pop("well.steady")
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped
@@ -218,6 +222,9 @@ def _pumped(token: Token, near: Context) -> dict[str, float] | None:
     return None
 
 
+_SPRAYS = re.compile(r"\b(?:sprinklers?|micro ?-?(?:sprays?|jets?)|nozzles?)\b[^.;\n]{0,20}$")
+_VALVE = re.compile(r" ?(?:float|ball)[ -]?(?:valves?|cocks?)\b")
+_WELLS = re.compile(r"\b(?:wells?|bore|bore ?holes?|hole)\b")
 _AT_HEAD = re.compile(
     r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)"
 )
@@ -274,6 +281,7 @@ _USED = re.compile(
 
 
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+_CELLS = {2, 4, 6, 8}  # V of one battery of several; common practice, no source
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
 
@@ -282,7 +290,11 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
     if _SOME.search(near.left[-10:]):
         return {}
     said = near.left[-12:] + near.right[:6]
-    known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
+    if token.low in _CELLS and re.match(r"[ -](?:[a-z-]+ ){0,3}batteries\b", near.right):
+        return {}  # "two 6 volt batteries": of one of them
+    known = token.low in _SYSTEMS and not re.search(
+        r"voc|at most|up to|max|open|limit|pv |^ ?panel", said
+    )
     return {"power.voltage": 4} if known and not weights else weights
 
 
