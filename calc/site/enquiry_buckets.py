@@ -20,6 +20,9 @@ _OF_SIZE = re.compile(
 _UNIT_IN = re.compile(
     rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
+_FULL = re.compile(
+    rf"\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|l)\b(?P<mid>(?: of water)? (?:was|were|is|are) (?:full|there|caught|filled|collected|in it) (?:in|after) (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
 _CLOCKED = re.compile(
     rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)?(?: (?:was|were|is|are) (?:full|there|caught|in it))? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
@@ -39,7 +42,7 @@ _AND = re.compile(rf"(?<![\w-])(?P<n>a|{NUMBER}) (?:mins?|minutes?),? and (?:abo
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _INTO):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",

@@ -91,6 +91,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:shop|workshop|office|studio|packing shed|wash ?house|bunk ?house|club ?house|parlou?r|hall|main building){_F}", r" ?(?:away )?from (?:the |our )?(?:well ?head|well|spring|pump|bore\w*)\b", ""),
     ("way.length", ("length",), rf"\b(?:well|spring|bore\w*)\b[^;\n]{{0,50}}\band (?:is|lies){_F}", rf" ?(?:away )?from (?:the|our|my) {_HOME}\b", ""),
     ("way.climb", ("length",), rf"\b{_HOME} (?:is |lies |stands )?(?:up|higher){_F}", r" ?(?:$|[,.;)\n])", ""),
+    ("way.climb", ("length",), rf"\b(?:arrives?|comes? out|ends(?: up)?|gets (?:here|to us)|reaches us)\b[^.;\n\d]{{0,12}}{_F}", rf" ?(?:lower|higher|further down)(?: (?:in|at) (?:the|our|my) {_HOME}\b)?(?= ?[,.;)\n]|$)", ""),
     ("way.climb", ("length",), r"[,;] ?\+ ?$", _ENDS, r"\b(?:pipe|line|poly|pe|pvc)\b"),
     ("way.climb", ("length",), "", r" ?up (?:the|an?) (?:steep )?(?:bank|cliff|slope|hillside|hill|rise)\b(?=[^.;\n\d]{0,12}[, ][\d.]+ ?(?:m|ft|feet|yards?|yd|met\w+) (?:of|away|along|from|back|long)\b)", ""),
 )  # fmt: skip

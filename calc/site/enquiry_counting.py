@@ -289,6 +289,8 @@ _RUNS = re.compile(
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
     start, end, plural = match.start(), match.end(), match["thing"].endswith("s")
+    if path == "outlets.toilet" and DRY.search(low[max(0, start - 20) : start]):
+        return None
     rooms = _ROOMS.search(low[max(0, start - 90) : start])
     if rooms and not plural:
         return Counted(path, value(rooms["n"])[0], start, end)
@@ -306,7 +308,7 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _NIL.match(after):
         return Counted(path, 0, start, end)
-    if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
+    if path == "outlets.toilet" and _DRY_AFTER.match(after):
         return None
     if _ONE_OF.search(before[-14:]):
         return None

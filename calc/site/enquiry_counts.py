@@ -26,7 +26,7 @@ class Counted:
 _OUTLETS = (
     ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?= with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))"),
     ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?! with (?:an? |the )?(?:flow|water)[ -]?(?:limit|restrict|sav))|showeres|shwoers?|showrs?"),
-    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|(?<!intake )(?<!settling )(?<!catch )(?<!collecting )(?<!stilling )basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
+    ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|(?<!intake )(?<!settling )(?<!catch )(?<!collecting )(?<!stilling )(?<!over the )(?<!above the )(?<!below the )basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
                      r"|kitchen taps?|washbasins?|lavs?"),
     ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),

@@ -290,6 +290,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 _APART = 4.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
+_LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
@@ -342,7 +343,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         down, up = bool(_DOWNWARD.search(said)), bool(_UPWARD.search(said))
         if down and not up:
             token.low, token.high = -token.high, -token.low
-    if path == "pump.height":
+    if path == "pump.height" or (path == "way.climb" and _LOWER.match(near.right)):
         token.sign = -1.0
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):

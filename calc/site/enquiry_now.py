@@ -80,7 +80,7 @@ _FILTER = re.compile(
     r"\bfilters?\b[^.?!\n]{0,40}\?\s*(?:(?:but |as |at present |so far )*(?:there is|there's|there isn't|i have|we have|i've got|we've got|have) (?:none|no such|not got one|no filter)|(?:i|we) (?:do not|don't|haven't) (?:have|got|own) (?:one|any|a filter)|(?:none|no filter|not)(?: there)? (?:now|yet|so far|at present))\b"
 )
 _SPACED = re.compile(
-    r"\b(?:drippers?|emitters?|drip points?|holes)\b(?:[^.;\n]|(?<=\d)\.(?=\d)){0,40}\b(?:each|every|per|one a|one to the) (?P<half>half(?: an?)?[ -])?(?P<u>met(?:re|er)|foot|yard)\b(?! of)"
+    r"\b(?:drippers?|emitters?|drip points?|holes)\b(?:[^.;\n]|(?<=\d)\.(?=\d)){0,40}\b(?:each|every|per|one a|one to the) (?P<half>half(?: an?)?[ -])?(?P<u>met(?:re|er)|foot|yard)\b(?! of (?!\d))"
 )
 _UNITS = {"m": "m", "f": "ft", "y": "yd"}
 

@@ -281,6 +281,7 @@ _USED = re.compile(
 
 
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+_AT_MOST = re.compile(r"\b(?:at most|up to|maximum(?: of)?|max\.?|no more than|limit(?: is| of)?) $")
 _CELLS = {2, 4, 6, 8}  # V of one battery of several; common practice, no source
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
@@ -290,6 +291,8 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
     if _SOME.search(near.left[-10:]):
         return {}
     said = near.left[-12:] + near.right[:6]
+    if _AT_MOST.search(near.left[-20:]):
+        return {path: weight for path, weight in weights.items() if path != "power.voltage"}
     if token.low in _CELLS and re.match(r"[ -](?:[a-z-]+ ){0,3}batteries\b", near.right):
         return {}  # "two 6 volt batteries": of one of them
     known = token.low in _SYSTEMS and not re.search(
