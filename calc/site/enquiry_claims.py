@@ -34,7 +34,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.tested", ("flow",), rf"\btest\b[^;\n]{{0,30}}\b(?:gave|made|yielded|delivered|did){_F}", r" ?(?:with|and) (?:the )?(?:water|level)\b[^.;\n]{0,14}\d", _WELL),
     ("well.pumping", ("length",), rf"\b{_FLOW},? with(?: the)? (?:water|level)(?: level| standing| then)*(?: at)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
     ("well.pumping", ("length",), rf"\bat {_FLOW},?(?: the)?(?: water)? level(?: (?:drops|goes|falls|stands|sits|is))?(?: to| at)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
-    ("well.static", ("length",), rf"\b(?:water|level)(?: level)? at rest{_F}", r"(?! ?(?:away|above|long))", _WELL),
+    ("well.static", ("length",), rf"\b(?:water|level)(?: level)? at rest{_F}|\bat rest,? (?:the )?(?:water|level)(?: level)?(?: stands| sits)?{_F}", r"(?! ?(?:away|above|long))", _WELL),
     ("pump.height", ("length",), rf"\bpump (?:(?:is|sits|hangs|set|hung|lies) )*(?:in|down) (?:the|our|a|my) (?:\w+ )?(?:well|bore ?hole|bore)(?: (?:at|to|on)){_F}", r" ?(?:$|[.,;)]|depth\b|deep\b|down\b|and\b)", ""),
     ("pump.height", ("length",), rf"\bsubmersible\b(?:(?!\b(?:house|tank|cable|switch)\b)[^;\n]){{0,40}}, (?:set|hung|hanging)(?: at| to)?{_F}", r" ?(?:below|under|down|deep|$|[,.;)])(?! ?(?:psi|bar))", ""),
     ("well.bore", ("length",), rf"\b(?:case|casing|rings?|shaft|dug|dug well|deep)\b(?:(?!\b(?:pipe|pump|line|tank)\b)[^;\n]){{0,30}}{_F}", r" ?inside\b(?! (?:the|an?|it|our|dia))", _WELL),
@@ -66,7 +66,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("tank.level", ("length",), rf"(?:^|[.;\n] ?)(?:it|the (?:tank|barrel|tote|ibc))(?: itself)? (?:stands|sits|is|lies){_F}", r" ?(?:above|higher than) (?:the |our )?(?:lowest |highest |top |first |last )?(?:plots?|beds?|gardens?|taps?|rows|field|house|cabin)\b", r"\btank\b(?:(?!\bpump\b)[^.\n])*\. ?(?:it|the tank) (?:stands|sits|is|lies)\b"),
     ("tank.level", ("length",), rf"\b{_VESSEL} (?:(?:is|sits|stands|set|put|up) )*(?:on|atop)(?: (?:an?|its|the))?{_F}", rf"[ -]?(?:high |tall )?{_STAND}\b", ""),
     ("tank.level", ("length",), rf"\b{_STAND} (?:of|that is|about){_F}|\b{_STAND}{_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
-    ("tank.volume", ("volume",), "", rf"[ -]?(?:\w+ )?{_VESSEL} (?:(?:is|sits|stands|set|up) )*(?:on|atop) (?:an?|the|its) [^.;,\n]{{0,20}}{_STAND}\b", ""),
+    ("tank.volume", ("volume",), "", rf"[ -]?(?:\w+ )?{_VESSEL} (?:(?:is|sits|stands|set|up) )*(?:on|atop)(?: (?:an?|the|its))? [^.;,\n]{{0,20}}{_STAND}\b", ""),
     ("tank.volume", ("volume",), rf"\b(?:push|pump|lift|raise|send)(?:es|s|ing)?\b[^;\n]{{0,60}}\bup\b[^;\n]{{0,30}}\binto{_F}", r"[ -]?(?:\w+ )?(?:tank|reservoir|tote)\b", ""),
     ("store.volume", ("volume",), "", r"[ -]?(?:\w+ )?tank in (?:the|our|a) (?:cellar|basement|garage|crawl ?space)\b", r"\bfrom (?:there|it|which|that)\b[^.;\n]{0,25}\b(?:pump|pressure set|booster|set)\b"),
     ("store.volume", ("volume",), "", rf"[ -]?(?:\w+ )?(?:{_VESSEL})?,? ?(?:with |and )?(?:the|an?|our) pump (?:alongside|(?:is |stands |sits )?(?:beside|next to|by|near) it)\b", r"\b(?:tank|cistern|reservoir|pond|basin)\b"),
@@ -81,13 +81,13 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("power.cable", ("length",), "", r" ?of (?:\d+[ -]?(?:gauge|awg|ga|mm2)\b )?(?:(?!heat)[a-z]+ ){0,2}?(?:wire|cable|flex)\b(?! (?:fenc\w+|mesh))", ""),
     ("power.shade", ("percent",), rf"\b(?:los[et]|loses|losing|costs? (?:us|me)|takes?)(?: us| me)?{_F}", r"(?! ?(?:of (?:the |our |its )?(?:pressure|water|flow|head)|pressure|water|to (?:leak|friction|evapor)\w*))", rf"\A(?=[\s\S]*\b(?:panels?|solar|pv|array|modules?)\b)[\s\S]*\b{_TREES}\b"),
     ("pipes.hottest", ("temperature",), rf"\b(?:pipe|line|poly|hose|it)\b[^;\n]{{0,80}}\b(?:hot|warm|baking|burning)\b[^.;\n\d]{{0,20}}{_F}", r"(?! ?water)", r"\b(?:laid|lying|lies|on top|black|sun|surface)\b"),
-    ("water.temperature", ("temperature",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:brook|stream|creek|spring|lake|river|pond|well)(?: water)? is\b(?:(?!\b(?:heater|air|tank|pipe)\b)[^.;\n]){{0,30}}(?:\band|,){_F}", r" ?(?:now|in|at|all year|$|[.,;])", ""),
+    ("water.temperature", ("temperature",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:brook|stream|creek|spring|lake|river|pond|well)(?: water)?(?: is|'s)(?:\b(?:(?!\b(?:heater|air|tank|pipe)\b)[^.;\n]){{0,30}}(?:\band|,))?{_F}", r" ?(?:now|in|at|all year|$|[.,;])", ""),
     ("place.altitude", ("length",), rf"(?:^|[.;\n] ?)(?:our |the |a |my )?(?:cabin|hut|lodge|house|place|farm|chalet) (?:at|in|on|near) [a-z][\w' -]{{2,25}},{_F}", _ENDS, ""),
     # the way
     ("way.length", ("length",), rf"(?:^|[.;,\n] ?|\band )(?:the |our )?way(?: is|:)?{_F}", r" ?(?:$|[,.;)\n]|long\b)", ""),
     ("way.length", ("length",), rf"\b(?:up|down|rise|climb) (?:and|then|but){_F}", r" ?(?:over|across)(?= ?[,.;)\n]|$)", ""),
     ("way.length", ("length",), rf"(?:^|\d ?(?:m|ft|feet|met(?:re|er)s)[ ,]) ?(?:over|along|through|across){_F}", r" ?of [^.;\n]{0,18}\b(?:poly|pipe|pe|pvc|hdpe|mdpe|line|hose|pex)\b", ""),
-    ("way.length", ("length",), rf"\b{_HOME}\b(?:(?!\b(?:tank|road|neighbou?r)\b)[^;\n]){{0,40}}(?:\bup|\bhigher|\blower|\bdown|\buphill|\b(?:above|below)(?: the| our| my| it)?(?: [a-z]+)?),{_F}", r" ?(?:$|[.;)\n])", r"\bpump|\bwell|\bspring|\bbore|\bcreek|\bstream"),
+    ("way.length", ("length",), rf"\b{_HOME}\b(?:(?!\b(?:tank|road|neighbou?r)\b)[^;\n]){{0,40}}(?:\bup|\bhigher|\blower|\bdown|\buphill|\b(?:above|below|(?:higher|lower) than)(?: the| our| my| it)?(?: [a-z]+)?),{_F}", r" ?(?:$|[.;)\n])", r"\bpump|\bwell|\bspring|\bbore|\bcreek|\bstream"),
     ("way.length", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:shop|workshop|office|studio|packing shed|wash ?house|bunk ?house|club ?house|parlou?r|hall|main building){_F}", r" ?(?:away )?from (?:the |our )?(?:well ?head|well|spring|pump|bore\w*)\b", ""),
     ("way.length", ("length",), rf"\b(?:well|spring|bore\w*)\b[^;\n]{{0,50}}\band (?:is|lies){_F}", rf" ?(?:away )?from (?:the|our|my) {_HOME}\b", ""),
     ("way.climb", ("length",), rf"\b{_HOME} (?:is |lies |stands )?(?:up|higher){_F}", r" ?(?:$|[,.;)\n])", ""),
@@ -97,7 +97,7 @@ FIRST: tuple[Row, ...] = (  # before all others
 )  # fmt: skip
 LAST: tuple[Row, ...] = (  # after all others
     ("drip.rows", ("length",), "", r"[ -]rows?\b(?! (?:long|of|in length))", _DRIP),
-    ("water.yield", ("flow",), rf"\b(?:log|tag|well report|driller's (?:paper|report|log)) (?:only )?(?:says|shows|gives|reads){_F}", "", _WELL),
+    ("water.yield", ("flow",), rf"\b(?:log|tag|well report|driller's (?:paper|report|log)) (?:only )?(?:says|shows|gives|reads){_F}", "", ""),
 )  # fmt: skip
 
 _STANDS = (

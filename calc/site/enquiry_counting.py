@@ -96,6 +96,10 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing with a number or an article before it; None where it is none of the place's."""
     word, thing = match["n"], match["thing"]
     start, end = match.start(), match.end("thing")
+    if path == "outlets.toilet" and DRY.search(
+        low[max(0, match.start("thing") - 20) : match.start("thing")]
+    ):
+        return None
     rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
     if rooms and word in {"a", "an", "its", "own", "one", "and"}:
         return Counted(path, value(rooms["n"])[0], match.start("thing"), end)

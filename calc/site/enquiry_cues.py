@@ -82,7 +82,7 @@ _D = {
         ("water.level", 5, r"(?:draws?|sucks?)(?: it| water)? up", r" ?(?:$|[,.;)])"),
         ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)?(?: usually| normally| typically| generally| mostly| always)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
         ("water.level", 6, r"water(?: level)?(?: has| is| was)?(?: never| not)?(?: been| gone| dropped| fallen)? (?:lower|deeper|further down) than", None),
-        ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
+        ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water(?! (?:main|tank|trough|meter|line|heater))|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
         ("water.level", 6.5, None, r" ?(?:deep |of )?(?:static |rest )?water (?:level|table)\b(?! (?:to|in the tank|of the tank))"),
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),

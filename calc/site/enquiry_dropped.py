@@ -17,7 +17,7 @@ _OFF = re.compile(
 )
 _SOLD_TO = re.compile(
     r"\b(?:want(?:s|ed)|tried|tries|hop(?:es|ed)|offers?|offered) to (?:sell|flog|give|lend|talk) (?:me|us)\b"
-    r"|\b(?:had|has|have) (?:big |great |once )?(?:plans|hopes|dreams) (?:for|of)\b|\b(?:always|once) (?:dreamed|dreamt) of\b"
+    r"|\b(?:had|has|have) (?:big |great |once )?(?:plans|hopes|dreams) (?:for|of)\b|\b(?:always|once|we|i|she|he) (?:dreamed|dreamt) of\b"
 )
 _SOMEBODY = re.compile(
     r"\b(?:some(?:body|one)|another|any(?:body|one)|one (?:man|fellow|person|chap|lady))(?: else)?(?: (?:at|in|on) (?:the|our) [a-z]+)? (?:told (?:me|us)|said|says|thinks?|thought|suggest\w*|swears?|swore|claims?|claimed|reckons?|reckoned)\b"

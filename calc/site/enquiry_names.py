@@ -21,7 +21,7 @@ _SAID = tuple(re.compile(pattern) for pattern in (
 ))  # fmt: skip
 _NO_NAME = re.compile(
     r"(?:january|february|march|april|may|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday"
-    r"|christmas|easter|english|god|north|south|east|west|i|pe|pvc|mdpe|hdpe|pex|the|our|my|a|spring|summer|autumn|winter|fall|and|but|it|well|pump|tank|plot|unit|no|number|phase|stage|level)\b",
+    r"|christmas|easter|english|god|north|south|east|west|i|pe|pvc|mdpe|hdpe|pex|the|our|my|a|spring|summer|autumn|winter|fall|and|but|it|well|pump|tank|plot|unit|no|number|phase|stage|level|mains|rainwater|rain|solar|grid|gravity|drip|sun|pvc|poly|sale|average|paper|time|top|request)\b",
     re.I,
 )
 

@@ -169,8 +169,23 @@ def _party(low: str) -> list[Counted]:
         total = sum(_amount(one) for one in _TERM.finditer(low, match.start(), match.end()))
         total += bool(_I_WITH.search(low, max(0, match.start() - 60), match.start()))
         if total == int(total):
+            total += _children(low, match)
             return [Counted("use.people", total, match.start(), match.end())]
     return []
+
+
+_HAVE = re.compile(
+    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{NUMBER}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?! (?:who|that|away|grown|in town))"
+)
+_CHILD = re.compile(r"kid|child|boy|girl|son|daughter|bab|toddler|teen|adult|parents")
+
+
+def _children(low: str, match: re.Match[str]) -> float:
+    """Children of a couple, which another clause tells: "my wife and I …, we have two kids"."""
+    have = None if _CHILD.search(match.group()) else _HAVE.search(low)
+    if have is None:
+        return 0.0
+    return 1.0 if have["n"] in {"a", "an"} else value(have["n"])[0]
 
 
 _TOWN = re.compile(

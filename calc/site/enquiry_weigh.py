@@ -281,7 +281,9 @@ _USED = re.compile(
 
 
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
-_AT_MOST = re.compile(r"\b(?:at most|up to|maximum(?: of)?|max\.?|no more than|limit(?: is| of)?) $")
+_AT_MOST = re.compile(
+    r"\b(?:at most|up to|maximum(?: of)?|max\.?|no more than|limit(?: is| of)?) $"
+)
 _CELLS = {2, 4, 6, 8}  # V of one battery of several; common practice, no source
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
