@@ -105,7 +105,7 @@ _STANDS = (
 )
 WORDS = (
     ("pump.control", "switch", 3, r"\b(?:an?|the|its)(?: own)? switch,? (?:that|which) (?:starts|stops|turns|brings|cuts|kicks|switches|comes)\b"),
-    ("pump.placement", "out", 3, r"\bpump (?:is |stands |sits )?(?:alongside|beside (?:it|them)|next to it)(?= ?(?:[,.;)\n]|$)| (?:holds|keeps|gives|runs|pushes|sends|takes|draws)\b)"),
+    ("pump.placement", "out", 3, r"\bpump (?:is |stands |sits )?(?:alongside|beside (?:it|them))(?= ?(?:[,.;)\n]|$)| (?:holds|keeps|gives|runs|pushes|sends|takes|draws)\b)"),
     ("pump.placement", "out", 3, rf"\b(?:multi-?stage|centrifugal)(?: pump| set| one| unit)? (?:is |sits |stands )?(?:in|under) (?:the|our|a|my) {_STANDS}\b"),
     ("pump.works", "centrifugal", 3, r"\bpump (?:with|has) an? (?:\w+ )?impeller\b|\bimpeller[ -](?:type )?pump\b"),
     ("pipes.held", "laid", 3, r"\b(?:laid|lying|lies|strung|stretched|pulled|thrown|dragged|snaked|rolled)(?: out| just)?(?: on top(?= ?[,.;\n]|$)| (?:along|across|over) the (?:bare )?ground\b)"),

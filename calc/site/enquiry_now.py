@@ -21,9 +21,7 @@ _LEFT = (
     ),
 )
 _FAR = 70  # characters back to the thing that is counted anew; our choice
-_OUTLETS = tuple(
-    (path, pattern) for path, pattern in BARE.items() if path.startswith(("outlets.", "animals."))
-)
+_OUTLETS = tuple((path, pattern) for path, pattern in BARE.items() if path.startswith("outlets."))
 
 
 def remaining(low: str, clauses: list[Ignored]) -> list[Counted]:

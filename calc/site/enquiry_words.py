@@ -11,7 +11,7 @@ from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
-from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
+from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
 @dataclass(frozen=True)
@@ -204,9 +204,6 @@ _DISPLACES = re.compile(r"\b(?:diaphragm|displacement|piston|helical|screw pump|
 _DRIPS = re.compile(r"\b(?:drip|dripline|drippers?|emitters?)\b")
 
 
-_HEADS = re.compile(rf"(?:^|[.;\n] ?){CROP.pattern}(?= mostly| only|,| on | over |: )")
-
-
 def _crop(low: str) -> list[Said]:
     """What grows on drip, where one crop is named."""
     hits = [one for pattern in CROPS for one in pattern.finditer(low)]
@@ -215,11 +212,9 @@ def _crop(low: str) -> list[Said]:
         begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
         line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
         keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
-    if not hits and _DRIPS.search(low) and (head := _HEADS.search(low)):
-        return [Said("drip.crop", CROP_KEYS[head["crop"]], *head.span("crop"), 3)]
-    if not hits and (
-        len(_DRIPS.findall(low)) >= 2 or (_DRIPS.search(low) and GROWN.search(low))
-    ):  # a letter about drip, and one crop in all of it
+    drips = len(_DRIPS.findall(low))
+    if not hits and drips and (drips > 1 or GROWN.search(low) or HEADS.search(low)):
+        # a letter about drip, and one crop in all of it
         hits = list(CROP.finditer(low))
         keys = {CROP_KEYS[one["crop"]] for one in hits}
     if len(keys) != 1:
