@@ -39,6 +39,16 @@ _SPRINGS = re.compile(
 _AND = re.compile(rf"(?<![\w-])(?P<n>a|{NUMBER}) (?:mins?|minutes?),? and (?:about )?$")
 
 
+def _seconds(match: re.Match[str]) -> float:
+    """The time that filling took: "75 seconds", "a minute and fifteen seconds"."""
+    seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+    seconds += float(match.groupdict().get("more") or 0)
+    minutes = _AND.search(match["mid"]) if match["tu"][0] == "s" else None
+    if minutes:
+        seconds += 60 * (1.0 if minutes["n"] == "a" else value(minutes["n"])[0])
+    return seconds
+
+
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
@@ -48,17 +58,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
                 match["mid"],
             )
-            seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
-            seconds += float(match.groupdict().get("more") or 0)
-            minutes = _AND.search(match["mid"]) if match["tu"][0] == "s" else None
-            seconds += (
-                60
-                * value(
-                    minutes["n"].replace("a", "one", 1) if minutes["n"] == "a" else minutes["n"]
-                )[0]
-                if minutes
-                else 0
-            )
+            seconds = _seconds(match)
             amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
             unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
             if (

@@ -10,7 +10,9 @@ _F = r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|o
 _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _WELL = r"\b(?:wells?|bore ?holes?|bore)\b"
 _DRIP = r"\bdrip|\bemitters?\b|\bdripline"
-_FLOW = r"[\d.]+ ?(?:gpm|gph|lpm|l/s|l/min|l/h|m3/h|lit(?:re|er)s (?:a|per) (?:minute|second|hour))"
+_FLOW = (
+    r"[\d.]+ ?(?:gpm|gph|lpm|l/s|l/min|l/h|m[3]/h|lit(?:re|er)s (?:a|per) (?:minute|second|hour))"
+)
 _HOME = r"(?:house|cabin|home|cottage|hut|kitchen|farm|barn|lodge|trailer|chalet|school|stable|dwelling|farmhouse)"
 _STAND = r"(?:stand|tower|platform|scaffold|stilts|frame|trestle|legs)"
 _VESSEL = r"(?:drum|barrel|tank|tote|ibc|cistern|reservoir)s?"

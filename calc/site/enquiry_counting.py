@@ -43,7 +43,8 @@ def things(low: str) -> list[Counted]:
             ):
                 continue
             listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
-            one = None if listed else _counted(low, path, match)
+            skipped = listed or _dry(low, path, match.start("thing"))
+            one = None if skipped else _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)
@@ -92,14 +93,15 @@ def _none(low: str) -> list[tuple[int, int, str]]:
     return found
 
 
+def _dry(low: str, path: str, at: int) -> bool:
+    """Whether a toilet is one without water."""
+    return path == "outlets.toilet" and bool(DRY.search(low[max(0, at - 20) : at]))
+
+
 def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing with a number or an article before it; None where it is none of the place's."""
     word, thing = match["n"], match["thing"]
     start, end = match.start(), match.end("thing")
-    if path == "outlets.toilet" and DRY.search(
-        low[max(0, match.start("thing") - 20) : match.start("thing")]
-    ):
-        return None
     rooms = _ROOMS.search(low[max(0, match.start("thing") - 90) : match.start("thing")])
     if rooms and word in {"a", "an", "its", "own", "one", "and"}:
         return Counted(path, value(rooms["n"])[0], match.start("thing"), end)
@@ -293,7 +295,7 @@ _RUNS = re.compile(
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
     start, end, plural = match.start(), match.end(), match["thing"].endswith("s")
-    if path == "outlets.toilet" and DRY.search(low[max(0, start - 20) : start]):
+    if _dry(low, path, start):
         return None
     rooms = _ROOMS.search(low[max(0, start - 90) : start])
     if rooms and not plural:

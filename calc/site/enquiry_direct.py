@@ -348,12 +348,15 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
-    narrow = 0 < metres <= _APART and re.match(r"[ -]?rows?\b", near.right)
-    if narrow and path == "drip.length":
-        return False  # "3 ft rows": how far apart they are
     if path in {"drip.length", "drip.rows"}:
-        return not small or token.unit == "cm"
+        return (not small or token.unit == "cm") and not _apart(near, path, metres)
     return not (small and path in _LONG)
+
+
+def _apart(near: Context, path: str, metres: float) -> bool:
+    """Whether a length beside "rows" is none of theirs: "3 ft rows" tells how far they are apart."""
+    narrow = 0 < metres <= _APART and re.match(r"[ -]?rows?\b", near.right)
+    return path == "drip.length" and bool(narrow)
 
 
 def _warm(token: Token, near: Context) -> bool:

@@ -227,7 +227,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
-        weights = enquiry_weigh.flow(token, near, weights)
+        weights = enquiry_weigh.flow(token, near, enquiry_weigh.of_wells(near, weights))
     if not weights or max(weights.values()) < LEAST:
         return
     if max(weights, key=lambda one: weights[one]).startswith("power.") and of_a_machine(

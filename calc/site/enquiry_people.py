@@ -188,8 +188,9 @@ def _children(low: str, match: re.Match[str]) -> float:
     return 1.0 if have["n"] in {"a", "an"} else value(have["n"])[0]
 
 
-_TOWN = re.compile(
-    r",? but (?:they|we|all of us|those|that)(?:'re| are|'s| is| have| get)?(?: all)? (?:on )?(?:the )?(?:town|city|mains|municipal|public|village|council) (?:water|supply|mains)\b"
+_NOT_FED = re.compile(  # who only helped, and who has water from elsewhere
+    _DID.pattern
+    + r"|,? but (?:they|we|all of us|those|that)(?:'re| are|'s| is| have| get)?(?: all)? (?:on )?(?:the )?(?:town|city|mains|municipal|public|village|council) (?:water|supply|mains)\b"
 )
 _PLUS = re.compile(
     rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
@@ -225,11 +226,7 @@ def _numbered(low: str) -> list[Counted]:
             if plus:
                 extra = sum(_amount(one) for one in _TERM.finditer(low, *plus.span("who")))
                 number, high = number + extra, high + extra
-            if (
-                _OTHERS.search(before)
-                or _DID.match(low, match.end())
-                or _TOWN.match(low, match.end())
-            ):
+            if _OTHERS.search(before) or _NOT_FED.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):
                 homes = _HOMES.search(low[max(0, match.start() - 60) : match.start()])

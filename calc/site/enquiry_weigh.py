@@ -168,10 +168,6 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     litres = token.low * {"gph": 3.785, "L/h": 1.0}.get(token.unit, 1000.0)
     if litres <= _DRIPS and _DRIPPERS.search(near.before[-90:]):
         return {"drip.dripper": 9}
-    if _SPRAYS.search(near.before[-60:]) or _VALVE.match(near.right):
-        return {}
-    if "well.steady" in found and not _WELLS.search(near.mail):
-        found.pop("well.steady")
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped
@@ -208,10 +204,19 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
+def of_wells(near: Context, found: dict[str, float]) -> dict[str, float]:
+    """Without the steady flow of a well's test where the letter has no well."""
+    if _WELLS.search(near.mail):
+        return found
+    return {path: weight for path, weight in found.items() if path != "well.steady"}
+
+
 def _pumped(token: Token, near: Context) -> dict[str, float] | None:
     """Of a pump, its curve, a tap or a test of a well; None where it is none of these."""
     if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
         return {}  # a point of a pump's curve
+    if _SPRAYS.search(near.before[-60:]) or _VALVE.match(near.right):
+        return {}
     if _DREW.match(near.after) or _DRAWN.search(near.before):
         return {"well.tested": 8}
     if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):

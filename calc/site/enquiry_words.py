@@ -195,9 +195,8 @@ def _denied(low: str, one: Said) -> bool:
 
 def _backup(low: str, one: Said) -> bool:
     around = low[max(0, one.start - 30) : one.end + 30]
-    return one.value == "generator" and bool(
-        re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
-    )
+    seldom = re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
+    return one.value == "generator" and bool(seldom)
 
 
 _DISPLACES = re.compile(r"\b(?:diaphragm|displacement|piston|helical|screw pump|membrane pump)")
@@ -205,16 +204,15 @@ _DRIPS = re.compile(r"\b(?:drip|dripline|drippers?|emitters?)\b")
 
 
 def _crop(low: str) -> list[Said]:
-    """What grows on drip, where one crop is named."""
+    """What grows on drip, where one crop is named, or one stands in all of a letter about drip."""
     hits = [one for pattern in CROPS for one in pattern.finditer(low)]
     keys = set()
     for one in hits:
         begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
         line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
         keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
-    drips = len(_DRIPS.findall(low))
-    if not hits and drips and (drips > 1 or GROWN.search(low) or HEADS.search(low)):
-        # a letter about drip, and one crop in all of it
+    many = len(_DRIPS.findall(low))
+    if not hits and many and (many > 1 or GROWN.search(low) or HEADS.search(low)):
         hits = list(CROP.finditer(low))
         keys = {CROP_KEYS[one["crop"]] for one in hits}
     if len(keys) != 1:
