@@ -49,8 +49,8 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.steady", ("flow",), rf"\b(?:comes?|came|runs?|ran|flows?|flowed) back(?: in)?(?: again)?(?: at| with){_F}", "", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:then|afterwards?|after that){_F}", r" ?(?:came|comes|ran|runs|flowed|flows) (?:back )?in\b", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     # levels of water
-    ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", ""),
-    ("water.level", ("length",), rf"\bwater(?: level)?(?: is| stands| sits)? down{_F}", r"(?! ?(?:the (?:hill|slope|road)|from the (?:house|cabin)|away|pipe))", ""),
+    ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", rf"\A(?![\s\S]*\b(?:lake|river|creek|stream|brook|pond)\b)[\s\S]*(?:{_WELL}|\bjet\b|\bsuction\b|\bhole\b)"),
+    ("water.level", ("length",), rf"(?:^|[,;.:(] ?|\b(?:with|has|is|and|the|its|find|found) )water(?: level)?(?: is| stands| sits)? down{_F}", r"(?! ?(?:the (?:hill|slope|road)|from the (?:house|cabin)|away|pipe))", ""),
     ("water.level", ("length",), r"\bpump\b(?:(?!\b(?:house|tank|line)\b)[^;\n]){0,40}$", r" ?(?:over|above) (?:the )?(?:low|lowest|summer|normal) water\b(?! (?:tank|heater))", ""),
     # what drips
     ("drip.pressure", ("pressure",), rf"\b{_OF_LINES} (?:starts?|begins?)(?: off)?(?: at| with){_F}", "", _DRIP),
@@ -78,10 +78,10 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("pump.set", ("pressure",), "", r" ?(?:is |was )?set (?:on|at) (?:the|our|my) pump\b(?! ?house)", ""),
     # what is used, and power
     ("use.daily", ("daily",), "", r",? ?\(?(?:metered|by (?:the|our|my) (?:water )?meter|on the meter|according to the meter)\b", ""),
-    ("use.each", ("daily",), rf"{_PEOPLE},?(?: each)? (?:at|with|on|using){_F}", r"(?! ?(?:in all|in total|total|altogether|together))", ""),
+    ("use.each", ("daily",), rf"{_PEOPLE},?(?: each)? at{_F}", r"(?! ?(?:in all|in total|total|altogether|together))", ""),
     ("hot.volume", ("volume",), rf"\b(?:water ?heater|boiler|hot[ -]water (?:tank|cylinder|heater)|geyser){_F}", r" ?(?:per|in each|for each|each) (?:tent|cabin|house|unit|hut|cottage|room|flat)\b", ""),
     ("power.cable", ("length",), "", r" ?of (?:\d+[ -]?(?:gauge|awg|ga|mm2)\b )?(?:(?!heat)[a-z]+ ){0,2}?(?:wire|cable|flex)\b(?! (?:fenc\w+|mesh))", ""),
-    ("power.shade", ("percent",), rf"\b(?:los[et]|loses|losing|costs? (?:us|me)|takes?)(?: us| me)?{_F}", r"(?! ?(?:of (?:the |our |its )?(?:pressure|water|flow|head)|pressure|water|to (?:leak|friction|evapor)\w*))", rf"\A(?=[\s\S]*\b(?:panels?|solar|pv|array|modules?)\b)[\s\S]*\b{_TREES}\b"),
+    ("power.shade", ("percent",), rf"(?:^|[.;\n])(?:(?!\b(?:inverter|controller|batter\w+|cables?|wires?|pumps?|pipes?|line|filter|leak\w*)\b)[^.;\n])*\b(?:los[et]|loses|losing|costs? (?:us|me)|takes?)(?: us| me)?{_F}", r"(?! ?(?:of (?:the |our |its )?(?:pressure|water|flow|head)|pressure|water|to (?:leak|friction|evapor)\w*))", rf"\A(?=[\s\S]*\b(?:panels?|solar|pv|array|modules?)\b)[\s\S]*\b{_TREES}\b"),
     ("pipes.hottest", ("temperature",), rf"\b(?:pipe|line|poly|hose|it)\b[^;\n]{{0,80}}\b(?:hot|warm|baking|burning)\b[^.;\n\d]{{0,20}}{_F}", r"(?! ?water)", r"\b(?:laid|lying|lies|on top|black|sun|surface)\b"),
     ("water.temperature", ("temperature",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:brook|stream|creek|spring|lake|river|pond|well)(?: water)?(?: is|'s)(?:\b(?:(?!\b(?:heater|air|tank|pipe)\b)[^.;\n]){{0,30}}(?:\band|,))?{_F}", r" ?(?:now|in|at|all year|$|[.,;])", ""),
     ("place.altitude", ("length",), rf"(?:^|[.;\n] ?)(?:our |the |a |my )?(?:cabin|hut|lodge|house|place|farm|chalet) (?:at|in|on|near) [a-z][\w' -]{{2,25}},{_F}", _ENDS, ""),

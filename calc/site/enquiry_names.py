@@ -7,7 +7,8 @@ import re
 from calc.site.enquiry_noise import MASK
 
 _NAME = r"(?P<name>[A-ZÀ-Þ][\w'’-]+(?: (?:(?:of|the|de|la|del|am|an der|on|sur|upon|do|da) )?[A-ZÀ-Þ][\w'’-]+){0,2})"
-_IN = r"(?:(?:up |down |out |over |right |just |far |high |deep )?(?:in|near|outside|at|on|above|close to|not far from|north of|south of|east of|west of))"
+_ON = r"on(?= (?:the )?(?:[A-Z][\w'’-]+ (?:Bank|Narrows|Island|Isle|Hill|Ridge|Mountain|Mesa|Bay|Point|Lake|Loch|Lough|Moor|Fell|Common|Heath|Creek|River|Gulch|Head|Ness|Plateau)\b|(?:Lake|Loch|Mount|Isle) ))"
+_IN = rf"(?:(?:up |down |out |over |right |just |far |high |deep )?(?:in|near|outside|at|{_ON}|above|close to|not far from|north of|south of|east of|west of))"
 _HOME = (
     r"(?:house|cabin|cottage|farm|place|land|property|smallholding|croft|holding|homestead|hut|chalet|plot|track|lane"
     r"|village|hamlet|school|finca|allotment|ranch|lodge|farmhouse|bungalow|acres|valley|hill|hillside|mountains)"

@@ -175,7 +175,7 @@ def _party(low: str) -> list[Counted]:
 
 
 _HAVE = re.compile(
-    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{NUMBER}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?! (?:who|that|away|grown|in town))"
+    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{NUMBER}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?!,? (?:who|that|away|both|grown|moved|gone|all|in (?:town|the city)))"
 )
 _CHILD = re.compile(r"kid|child|boy|girl|son|daughter|bab|toddler|teen|adult|parents")
 
