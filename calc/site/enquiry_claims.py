@@ -67,7 +67,8 @@ FIRST: tuple[Row, ...] = (  # before all others
     # tanks
     ("tank.level", ("length",), rf"(?:^|[.;\n] ?)(?:it|the (?:tank|barrel|tote|ibc))(?: itself)? (?:stands|sits|is|lies){_F}", r" ?(?:above|higher than) (?:the |our )?(?:lowest |highest |top |first |last )?(?:plots?|beds?|gardens?|taps?|rows|field|house|cabin)\b", r"\btank\b(?:(?!\bpump\b)[^.\n])*\. ?(?:it|the tank) (?:stands|sits|is|lies)\b"),
     ("tank.level", ("length",), rf"\b{_VESSEL} (?:(?:is|sits|stands|set|put|up) )*(?:on|atop)(?: (?:an?|its|the))?{_F}", rf"[ -]?(?:high |tall )?{_STAND}\b", ""),
-    ("tank.level", ("length",), rf"\b{_STAND} (?:of|that is|about){_F}|\b{_STAND}{_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
+    ("tank.level", ("length",), rf"\b{_STAND} (?:of|that is|about){_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
+    ("tank.level", ("length",), rf"\b{_STAND},?{_F}", r" ?(?:high|tall)\b", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
     ("tank.volume", ("volume",), "", rf"[ -]?(?:\w+ )?{_VESSEL} (?:(?:is|sits|stands|set|up) )*(?:on|atop)(?: (?:an?|the|its))? [^.;,\n]{{0,20}}{_STAND}\b", ""),
     ("tank.volume", ("volume",), rf"\b(?:push|pump|lift|raise|send)(?:es|s|ing)?\b[^;\n]{{0,60}}\bup\b[^;\n]{{0,30}}\binto{_F}", r"[ -]?(?:\w+ )?(?:tank|reservoir|tote)\b", ""),
     ("store.volume", ("volume",), "", r"[ -]?(?:\w+ )?tank in (?:the|our|a) (?:cellar|basement|garage|crawl ?space)\b", r"\bfrom (?:there|it|which|that)\b[^.;\n]{0,25}\b(?:pump|pressure set|booster|set)\b"),

@@ -2660,6 +2660,7 @@ NOT_SAID = (
     ("tank.level", (
         "I work on a 9 ft stand. The pump is in the shed.",
         "The deer stand is 9 ft high. The tank is in the cellar.",
+        "We lift into a tank on a tower. From the borehole to the tower are 130 metres.",
     )),
     ("water.level", (
         "It is 300 m down to the water tank.",
