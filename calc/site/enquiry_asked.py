@@ -66,7 +66,8 @@ def asked_of(token: Token, asked: list[tuple[int, int, str]]) -> str:
 def answered(token: Token, question: str, low: str) -> tuple[str, float]:
     """(path, sign) of a number under a question; ("", 1) where the question does not say."""
     for path, kind, pattern in _ASKED:
-        if kind == token.kind and pattern.search(question):
+        thin = kind == "length" and token.unit in {"mm", "in"}  # a diameter
+        if kind == token.kind and not thin and pattern.search(question):
             return path, _sign(path, question, low[token.end : token.end + 20])
     if token.kind == "volume" and re.search(r"\b(?:daily|a day|per day|each day)\b", question):
         token.kind, token.unit = "daily", f"{token.unit}/day"

@@ -20,8 +20,11 @@ _OF_SIZE = re.compile(
 _UNIT_IN = re.compile(
     rf"\b(?P<v>an?|one) (?P<u>gallon|lit(?:re|er))\b(?P<mid> (?:every|takes|took|in) (?:about |around |some )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
+_FULL = re.compile(
+    rf"\b(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|l)\b(?P<mid>(?: of water)? (?:was|were|is|are) (?:full|there|caught|filled|collected|in it) (?:in|after) (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+)
 _CLOCKED = re.compile(
-    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+    rf"\b(?:timed|clocked|measured)\b[^.;\n¤\d]{{0,40}}?(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)?(?: (?:was|were|is|are) (?:full|there|caught|in it))? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
 )
 _INTO = re.compile(
     rf"\bbuckets?\b[^.;\n¤\d]{{0,45}}[:,] (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
@@ -33,17 +36,29 @@ _SPRINGS = re.compile(
 )
 
 
+_AND = re.compile(rf"(?<![\w-])(?P<n>a|{NUMBER}) (?:mins?|minutes?),? and (?:about )?$")
+
+
+def _seconds(match: re.Match[str]) -> float:
+    """The time that filling took: "75 seconds", "a minute and fifteen seconds"."""
+    seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
+    seconds += float(match.groupdict().get("more") or 0)
+    minutes = _AND.search(match["mid"]) if match["tu"][0] == "s" else None
+    if minutes:
+        seconds += 60 * (1.0 if minutes["n"] == "a" else value(minutes["n"])[0])
+    return seconds
+
+
 def buckets(low: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _INTO):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
                 match["mid"],
             )
-            seconds = value(match["t"])[0] * _SECONDS[match["tu"][0]]
-            seconds += float(match.groupdict().get("more") or 0)
+            seconds = _seconds(match)
             amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
             unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
             if (

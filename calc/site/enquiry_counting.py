@@ -43,7 +43,8 @@ def things(low: str) -> list[Counted]:
             ):
                 continue
             listed = any(taken[match.start() : end])  # "4 sinks washer" counts the sinks
-            one = None if listed else _both(low, path, match) or _counted(low, path, match)
+            skipped = listed or _dry(low, path, match.start("thing"))
+            one = None if skipped else _both(low, path, match) or _counted(low, path, match)
             if one is not None:
                 found.append(one)
                 take(match.start(), end)
@@ -100,6 +101,11 @@ def _both(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 2, match.start(), more.end())
 
 
+def _dry(low: str, path: str, at: int) -> bool:
+    """Whether a toilet is one without water."""
+    return path == "outlets.toilet" and bool(DRY.search(low[max(0, at - 20) : at]))
+
+
 def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing with a number or an article before it; None where it is none of the place's."""
     word, thing = match["n"], match["thing"]
@@ -133,8 +139,8 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     sized = re.search(r"\b(?:inch|mm|in)\b|\d/|\"", match.group()[len(word) :])
     if sized and path == "outlets.hose":
         return None  # a hose of that size
-    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 12) : start])
-    if milked and thing.startswith("cow"):
+    milked = path == "animals.cattle" and _MILKED.search(low[max(0, start - 45) : start])
+    if milked and "cow" in thing and not thing.startswith(("dry", "beef")):
         return Counted("animals.dairy", number, start, end)
     part = not _plural(thing) and number > 1 and not _ENDS.match(after)
     if (part and _is_outlet(path)) or number != int(number) or not 0 <= number <= 5000:
@@ -142,7 +148,7 @@ def _counted(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, number, start, end, _together(low, match), False, high or 0.0)
 
 
-_MILKED = re.compile(r"\bmilk(?:s|ing)? $")
+_MILKED = re.compile(r"(?<!in )\bmilk(?:s|ing)? (?:(?!\bfor\b)[^.;,\n]{1,30} and )?$")
 _HAS = re.compile(
     r"\b(?:is|are|have|has|had|got|added|put in|installed|fitted|built|there's|now|plus|and|with) (?:also |now |just |even )?$"
 )
@@ -241,7 +247,7 @@ _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
+    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|cabins|houses|units|cottages|bungalows|yurts|tree ?houses|huts|homes|apartments|flats|lodges|rooms|chalets|tents|villas|pods|studios|gites|trailers|caravans|blocks|families|dorms|bedrooms|suites|bays|paddocks|fields|pens)\b[^;]*$"
 )
 
 
@@ -268,7 +274,7 @@ def _of_all(low: str, match: re.Match[str]) -> re.Match[str] | None:
 
 
 _ROOMS = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
+    rf"(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ )?(?:bath ?rooms|baths|bedrooms|suites|rooms|cabins|bungalows|cottages|flats|apartments|huts|units|houses|chalets|tents|villas|pods|studios|yurts|tree ?houses|lodges),? ?(?:and |which |that )?(?:each |both |all )?(?:of them )?(?:with|having|has|have)(?: each)? (?:a bathroom with |a bath with )?"
     r"(?:(?:its|their) own |own |an? |one )?(?:[a-z]+,? (?:a )?){0,2}(?:and (?:an? |its own )?)?$"
 )
 
@@ -300,6 +306,8 @@ _RUNS = re.compile(
 def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     """A thing in a list or on its own: "shower x 2", "toilet: 1", "shower, sink and toilet"."""
     start, end, plural = match.start(), match.end(), match["thing"].endswith("s")
+    if _dry(low, path, start):
+        return None
     rooms = _ROOMS.search(low[max(0, start - 90) : start])
     if rooms and not plural:
         return Counted(path, value(rooms["n"])[0], start, end)
@@ -317,7 +325,7 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _NIL.match(after):
         return Counted(path, 0, start, end)
-    if path == "outlets.toilet" and (DRY.search(before[-20:]) or _DRY_AFTER.match(after)):
+    if path == "outlets.toilet" and _DRY_AFTER.match(after):
         return None
     if _ONE_OF.search(before[-14:]):
         return None

@@ -13,7 +13,7 @@ from calc.site.enquiry_cues_more import MORE
 
 FILL = (
     r"[ :=~≈(,'+-]*+(?>(?:(?<=')s|about|abt|approx\.?|approximately|around|roughly|maybe|is|are|was|be|of|at|a|an|the|some|only|just|say|over|nearly|almost|another|up to|total|in total|totals|by|to be|like"
-    r"|probably|more like|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|a (?:good|bit over|little over|little under)|never more than|works? out (?:at|to|as)|adds? up to"
+    r"|probably|more like|isn't|is not|wasn't|was not|it's|its|it is|that's|measured(?: at| as)?|gives?(?: us| me)?|sits?|stands?|to|for|another|vertical(?:ly)?|straight|good|comes? (?:to|in at)|a (?:good|bit over|little over|little under)|never more than|works? out (?:at|to|as)|adds? up to"
     r"|between|currently|now|rated|reads?|shows?|holds?|has|have|got|we have|i have|there is|there's|i think|i guess|i reckon|somewhere|between|close to|not quite|a bit over|a little over|just over|just under|under|exactly|set|which is"
     r"|runs?|would be|should be|might be|still|then|us|me|as|from|in|on|off|with|also|each|roughly|up|down|total of|least|most|must be|being|this|that|distance|so|guess|my guess|far|away|steady|constant|stays|remains|goes|usually|typically|normally|generally|always|never|lower|deeper|than|estimated|est\.?|ca\.?|circa|in the summer|lies)(?![a-z])[ :=~≈(,'+-]*+)*+$"
 )
@@ -82,7 +82,7 @@ _D = {
         ("water.level", 5, r"(?:draws?|sucks?)(?: it| water)? up", r" ?(?:$|[,.;)])"),
         ("water.level", 5.5, r"water(?: level)?(?: is| was| stands| sits| in it)?(?: usually| normally| typically| generally| mostly| always)? at", r"(?! ?(?:away|from the (?:house|pump)|of pipe|long|above|altitude|psi))"),
         ("water.level", 6, r"water(?: level)?(?: has| is| was)?(?: never| not)?(?: been| gone| dropped| fallen)? (?:lower|deeper|further down) than", None),
-        ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
+        ("water.level", 6, None, r" ?(?:down |deep )?(?:to (?:the )?(?:water(?! (?:main|tank|trough|meter|line|heater))|static|surface of the water)|suction lift|static|of (?:suction )?lift (?:to|from)|below (?:ground|grade|the (?:surface|top|ground|rim|cap|casing)|surface|top of))"),
         ("water.level", 5, r"(?:suck(?:s|ing)?|draw(?:s|ing)?|lift(?:s|ing)?|suction)(?: it| water| the water)?(?: up)? ?(?:from|out of)?", r" ?(?:down|below|deep|from (?:the )?(?:water|creek|well|pond|lake|river|stream)|up from)"),
         ("water.level", 6.5, None, r" ?(?:deep |of )?(?:static |rest )?water (?:level|table)\b(?! (?:to|in the tank|of the tank))"),
         ("well.depth", 6, r"(?:wells?|bore ?holes?|bore|hole|sand ?point|driven point)(?: (?:is|was|goes|drilled|dug|bored|about|went|down|of|depth|that's|thats|about|at|only|it's))*", r"(?: |-)?(?:deep|in depth|total depth|of depth)"),

@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site import enquiry_claims as claims
 from calc.site.enquiry_brief import BRIEF
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
@@ -244,7 +245,15 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS, *BRIEF)
+    for path, kinds, left, right, mail in (
+        *claims.FIRST,
+        *FIRST,
+        *_DEFINED,
+        *NOUNS,
+        *ROWS,
+        *BRIEF,
+        *claims.LAST,
+    )
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -294,6 +303,8 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
+_APART = 4.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
+_LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
@@ -346,14 +357,20 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         down, up = bool(_DOWNWARD.search(said)), bool(_UPWARD.search(said))
         if down and not up:
             token.low, token.high = -token.high, -token.low
-    if path == "pump.height":
+    if path == "pump.height" or (path == "way.climb" and _LOWER.match(near.right)):
         token.sign = -1.0
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
     if path in {"drip.length", "drip.rows"}:
-        return not small or token.unit == "cm"
+        return (not small or token.unit == "cm") and not _apart(near, path, metres)
     return not (small and path in _LONG)
+
+
+def _apart(near: Context, path: str, metres: float) -> bool:
+    """Whether a length beside "rows" is none of theirs: "3 ft rows" tells how far they are apart."""
+    narrow = 0 < metres <= _APART and re.match(r"[ -]?rows?\b", near.right)
+    return path == "drip.length" and bool(narrow)
 
 
 def _warm(token: Token, near: Context) -> bool:

@@ -14,6 +14,7 @@ from calc.site import (
     enquiry_direct,
     enquiry_hours,
     enquiry_nought,
+    enquiry_now,
     enquiry_people,
     enquiry_said,
     enquiry_sides,
@@ -68,6 +69,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     seasons(masked, numbers)
     parts(masked, numbers)
     likewise(masked, numbers)
+    enquiry_now.flows(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
@@ -78,8 +80,10 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
     found.pieces += [*enquiry_sun.told(clean), *enquiry_nought.noughts(clean)]
+    found.pieces += enquiry_now.words(masked, clean)
     _numbers(clean, numbers, sentences, found, taken, asked)
-    _things(clean, found, numbers, asked)
+    left = enquiry_now.remaining(masked, clauses)
+    _things(clean, found, numbers, asked, left)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, _piece)
@@ -114,7 +118,8 @@ def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, 
             continue
         found.pieces.append(Piece("water.yield", token.start, token.end, token.low, token.high, token.unit, weight=6,
                                   reason="a bucket, timed"))  # fmt: skip
-    for area, unit, start, end in enquiry_sides.by_sides(clean):
+    own = enquiry_now.patches(clean, enquiry_bare.usual(numbers))
+    for area, unit, start, end in [*enquiry_sides.by_sides(clean), *own]:
         taken.append((start, end))
         path = "rain.roof" if enquiry_sides.is_roof(clean, start) else "beds.area"
         found.pieces.append(Piece(path, start, end, area, area, unit, weight=7))
@@ -138,6 +143,8 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
             token.sign, token.used = sign, True
             taken.append((token.start, token.end))
             found.pieces.append(_piece(token, path, 6, ()))
+            if path == "well.depth":
+                found.pieces.append(Piece("water.kind", token.start, token.end, word="well"))
 
 
 _DROPS = re.compile(r"\b(?:drop (?:pipe|line)|riser|rising pipe) (?:is |of |are )*$")
@@ -253,7 +260,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     elif token.kind == "volume":
         weights = enquiry_vessels.volume(token, near)
     elif token.kind == "flow" or "water.yield" in weights:
-        weights = enquiry_weigh.flow(token, near, weights)
+        weights = enquiry_weigh.flow(token, near, enquiry_weigh.of_wells(near, weights))
     if not weights or max(weights.values()) < LEAST:
         return
     if max(weights, key=lambda one: weights[one]).startswith("power.") and of_a_machine(
@@ -350,6 +357,7 @@ def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)
+    more += enquiry_now.each_with(clean)
     counted = [*things, *more, *enquiry_people.people(clean)]
     return enquiry_counts.put_right(clean, counted)
 
@@ -363,9 +371,13 @@ def _again(one: Counted, things: list[Counted]) -> bool:
 
 
 def _things(
-    clean: str, found: Found, numbers: list[Token], asked: list[tuple[int, int, str]]
+    clean: str,
+    found: Found,
+    numbers: list[Token],
+    asked: list[tuple[int, int, str]],
+    left: list[Counted],
 ) -> None:
-    for one in _all_counted(clean, asked):
+    for one in enquiry_now.replaced(_all_counted(clean, asked), left):
         thing = re.sub(r"^[\W\d]+", "", clean[one.start : one.end])
         found.pieces.append(Piece(one.path, one.start, one.end, one.count, max(one.count, one.high), vague=one.vague,
                                   word="together" if one.together else "", thing=thing))  # fmt: skip

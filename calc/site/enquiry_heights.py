@@ -350,6 +350,7 @@ def unrelated(token: Token, at: places.Between, near: Context, found: dict[str, 
         tank, token.sign = True, 1.0
     if tank or _TO_TANK.search(near.before):
         found["tank.level"], found["way.climb"] = 6.5, 0
+        token.sign = 1.0 if at.before in {"TANK", "ABOVE"} else token.sign  # it falls from there
     if re.search(
         r"\b(?:data ?sheets?|specs?|specification|curve|brochure|name ?plate|the box|label|leaflet)\b[^.;\n]*$",
         near.before[-70:],

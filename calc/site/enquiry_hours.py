@@ -32,6 +32,9 @@ _DRY = (
 )
 _MOST = (
     re.compile(
+        rf"\b(?:et[o0]?|evapotranspiration)\b[^.;\n]{{0,30}}\bmm\b[^.;\n]{{0,14}}\bin (?P<a>{_MONTH})"
+    ),
+    re.compile(
         rf"\b(?:most water|more water|greatest need|peak (?:need|demand|month)|thirst\w+|highest need|(?:hottest|driest|worst|critical|peak) month|busiest month)\b[^.;\n\d]{{0,25}}?\b(?P<a>{_MONTH})"
     ),
     re.compile(
@@ -104,6 +107,9 @@ _DRY_TIME = re.compile(
 )
 
 
+_DRY_ALL = re.compile(
+    rf"\bdry months\b[^.;\n\d]{{0,45}},? (?P<n>{NUMBER}) (?:in all|in total|altogether|of them)\b(?P<a>)(?P<a2>)"
+)
 _DRY_BEGINS = re.compile(
     rf"\b(?:(?P<n>{NUMBER}) )?dry (?:season|months?|period|time|half)\b(?: here| with us| of ours)? (?:starts?|begins?|comes|sets in|runs|is|goes)(?: in| with| around| about| from| at| the| end| beginning| start| of| early| late)* (?P<a>{_MONTH})"
 )
@@ -148,7 +154,7 @@ def months(clean: str, low: str) -> list[Piece]:
                 found.append(Piece("rain.dry_count", *span, many, many))
             break
     found += [] if found else _begins(clean)
-    time = _DRY_TIME.search(low)
+    time = _DRY_TIME.search(low) or _DRY_ALL.search(low)
     if time and not any(one.path == "rain.dry_count" for one in found):
         many, span = value(time["n"] or time["n2"])[0], time.span()
         found.append(Piece("rain.dry_count", *span, many, many))

@@ -25,7 +25,7 @@ _METRES = {"m": 1.0, "ft": 0.3048, "yd": 0.9144, "km": 1000.0, "mi": 1609.0}
 
 
 _NO_YIELD = re.compile(
-    r"\b(?:(?<!driller )rated|pump|hose|shower|tap|sprinklers?|drip|nozzle|sink|each|needs?|want|reach|kitchen|bathroom|tap|emitters?|filter|meter|house|demand|peak|push(?:es)?|lifts?|moves|delivers|sends)\b"
+    r"\b(?:(?<!driller )rated|pump|hose|shower|tap|float|sprinklers?|drip|nozzle|sink|each|needs?|want|reach|kitchen|bathroom|tap|emitters?|filter|meter|house|demand|peak|push(?:es)?|lifts?|moves|delivers|sends)\b"
 )
 
 

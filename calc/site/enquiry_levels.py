@@ -15,7 +15,7 @@ _IN_AUTUMN = re.compile(
 _WENT_DOWN = re.compile(
     r"\b(?:went|goes|drops?|dropped|fell|falls|drew|draws|pulled|pulls|came|sank|sinks) (?:it )?(?:down )?to (?:about )?$"
 )
-_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b[^.;\n]*$")
+_LEVEL = re.compile(r"\b(?:water|static|rest level|level)\b(?:[^.;\n]|(?<=\d)\.(?=\d))*$")
 
 
 def levels(near: Context, found: dict[str, float]) -> None:

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_dropped as dropped
 from calc.site import enquiry_gone as gone
 from calc.site import enquiry_options as options
 from calc.site import enquiry_supposed as supposed
@@ -47,10 +48,10 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PRICE, r"\b\d[\d,.]* ?k? ?(?:dollars?|bucks|euros?|eur|usd|aud|nzd|gbp|chf|quid|grand|francs?|€|£|\$)(?!\w)"),
     (PRICE, r"\b(?:cost|costs|paid|pay|price|priced at|quoted(?: me| us)?|budget(?: is| of)?|for about)"
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
-            r"|metre|meter|gpm|lpm|\"|'|mm|inch|pump|panel|tank|people|in|of|x)\w*)"),
+            r"|metre|meter|gpm|lpm|\"|'|%|percent|mm|inch|pump|panel|tank|people|in|of|x)\w*)"),
     (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
            r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?(?!et[ _-]?[0o]?\b)"
-           r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
+           r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:mm|cm|in|inch|inches|m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
     (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"
            r"[a-z]{1,5}-?\d{2,}[a-z\d]*(?:-[a-z\d]+)*\b"),
@@ -250,7 +251,7 @@ _WAS = re.compile(
     r"\b(?:(?<!is )(?<!are )(?<!be )(?<!get )used to (?!be enough|it\b|the\b|fill\b|water\b|pump (?:it|water)? ?(?:from|into|to)\b|irrigate)[a-z]+|previously|formerly|back then|in the old days|(?:the )?(?:last|previous|former|old) owners?"
     r"|(?<!static )before (?:that|then)[ ,]|until (?:last|recently|it)|(?:originally|once|first) (?:had|was|were|ran|used)|at first|in those days|years ago (?:we|it|there|i)\b|had (?:an? |the )?\w+(?: \w+)? before\b|(?:had|was) (?:been )?(?:closed|filled in|capped|abandoned|decommissioned)"
     r"|(?:we|i) had\b(?=[^.;\n]{0,40}\bnow\b)|before,? (?:i|we|there|it) (?:had|was|were|used|ran)\b|(?:(?:the|our|my|an?) )?(?:old|previous|former|original|first|last) (?:\w+ )?(?:pump|submersible|jet|tank|well|spring|bore\w*|pipe|line|switch|system|pressure tank|cabin|house|battery|batteries|panels?|one)"
-    r"(?=(?:, [^,;\n]{2,25},)? (?:was|were|had|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
+    r"(?=(?:, [^,;\n]{2,25},)? (?:was|were|had|held|took|leaked|rotted|lasted|ran|died|broke|failed|gave|used|got|burned|froze|cracked|made|could|did|¤|of )|(?<=system): |(?<=line): |(?<=setup): )"
     r"|(?:i|we) (?:said|wrote|told you|mentioned) [^.,;\n]{2,40} (?:earlier|before|last time|in my (?:first|last) (?:mail|letter|e-?mail))|(?:(?:i|we) (?:said|wrote|told you|mentioned)\b(?=[^.;\n]{0,35}\b(?:it'?s|it is|but|now|actually|there are|that)\b[^.;\n]{0,15}\d)|took (?:the|our|my|an?) [^.,;\n]{0,25} out\b|took out|ripped out|got rid of|gave away|threw (?:out|away)|sold (?:it|them|that|the|off|both|all|our|my|most)|(?:been|was|were|got) sold|removed|scrapped|disconnected|replaced|swapped(?: out)?)\b"
     r"|(?:old|previous|former) (?:supply|arrangement|scheme|set ?-?up|system)\b[^.;:\n]{0,25}:|last (?:year|summer|winter|spring|season|month) (?:it|we|the|i)\b|\b(?:did have|had|there was|there were)\b(?! to\b)[^.;\n]{3,70}\b(?:but|until|till|and then|which)\b[^.;\n]{0,45}\b(?:took (?:it|them|that) (?:out|off|away|down)|burst|got rid|gave up|is gone|are gone|was stolen|sold (?:it|them)|threw (?:it|them)|died|collapsed|ran dry for good|no longer|any ?more)\b)"
 )
@@ -295,6 +296,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
+    found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
@@ -320,6 +322,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
         found += [(*span, MAYBE) for span in considered(said, start)]
+        found += [(*span, MAYBE) for span in dropped.let_go(said, start)]
         found += supposed.supposed(said, start)
         found += [(*span, gone.GONE) for span in gone.gone(said, start)]
         found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]

@@ -31,7 +31,7 @@ _FIGURES = (
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
 _WATER = r"(?: of ?(?:head|water(?! level| line| table| tank| is| was)|h2o)| ?(?:head|h2o|water(?= ?(?:column|gauge|pressure|head|[,.;)\n]|$))))\b"
-_PER = r"(?: ?/ ?| per | an? | each | every |per )"
+_PER = r"(?: ?/ ?| per | an? | each | every |per |[ -]per[ -])"
 _GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
 _M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
 _MIN, _H = r"(?:min(?:ute)?s?|m)\b", r"(?:h(?:ou)?rs?|h)\b"

@@ -13,7 +13,7 @@ from calc.site.enquiry_considered import KIN
 
 _A = r"(?:an?|the|some|another|one|two|three|four|more|new|bigger|larger|second|solar|our|my|everything)"
 _PUT = (
-    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|pump to|raise|replace|swap|set up|bury|go (?:for|with|solar|to|up|deeper)"
+    r"(?:put (?:in|up|down|a|an|the|some|it|them|another|our|my)|fit|install|build|buy|drill|dig|hang|mount|add|pump to|raise|replace|swap|set up|bury|go (?:with(?! (?:the|that|his|her|what the) (?:[a-z]+ )?(?:log|figure|number|first|second|lower|higher|latter|former|report|paper|map|last))|for|solar|to|up|deeper)"
     rf"|(?:get|run|use|take|choose|move|place|make|have) {_A}\b)"
 )
 _WOULD = re.compile(
@@ -60,7 +60,7 @@ _IF_A = re.compile(
     r"\b(?:if|for|with|in case of|under|in) (?:(?:option|plan|variant|case) )?[a-d][,:]"
 )
 _ENDS = re.compile(
-    r"[;]|, which (?:is|lies|has|gives|runs|sits|stands)\b|[,.:(] ?(?:but|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b|[,;] ?(?:in fact|really|actually|in truth|(?:we |i )?measured)\b| right now\b| at (?:present|the moment)\b"
+    r"[;]|, which (?:is|lies|has|gives|runs|sits|stands)\b|[,.:(] ?(?:but|however|yet|because|since|though|although|so|while|whereas)\b| (?:but|because|although|whereas) |[,;] ?(?:and )?(?:we|i|there|the|our|my|it) (?:now |already |currently )?(?:have|has|is|are|'ve)\b|[,;] ?(?:in fact|really|actually|in truth|(?:we |i )?measured)\b| right now\b| at (?:present|the moment)\b"
 )
 _GOES_ON = re.compile(
     r"\s*(?:and |so |then )?(?:it|they|this|that|these|those|this one|that one|each|the (?:new|second|bigger|larger|other) (?:one|pump|tank|well|cabin|pipe|line))(?:'d| would| could| might|'ll| will| holds| has| have| comes?| costs?| makes?| gives?| lifts?| needs?| goes| sits| stands| does| delivers| wants)\b"

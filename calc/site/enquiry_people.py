@@ -56,7 +56,9 @@ _VISIT = re.compile(
 _OTHERS = re.compile(
     r"\b(?:(?:made|meant|designed|sized|built|enough|good|suited|rated) for|took)(?: about)? $"
 )
-_DID = re.compile(r" (?:told|said|say|helped|dug|came|to lift|to carry|built|tried|recommend)\b")
+_DID = re.compile(
+    r" \W?(?:told|said|say|helped|dug|help|came|to lift|to carry|built|tried|recommend)\b"
+)
 _SOMETIMES = re.compile(
     rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"
 )
@@ -128,9 +130,12 @@ _WHOLE = (
         rf"\b(?:home|back|in|again|here),? so (?:we are |we're |now |it's )?({NUMBER})(?: of us)?(?= ?(?:[.;!\n]|$))"
     ),
     re.compile(
-        rf"\b(?:me|us|i|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
+        rf"\b(?:me|us|i|apiece|each|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
     ),
 )
+
+
+_MONTHS = re.compile(r"\bmonths?\b[^.;\n]*$")
 
 
 def _total(low: str) -> list[Counted]:
@@ -138,6 +143,8 @@ def _total(low: str) -> list[Counted]:
     for pattern in _WHOLE:
         for match in pattern.finditer(low):
             number = value(match[1])[0]
+            if _MONTHS.search(low[max(0, match.start() - 45) : match.start()]):
+                continue
             if number == int(number) and 0 < number <= 500:
                 return [Counted("use.people", number, match.start(1), match.end())]
     return []
@@ -150,7 +157,7 @@ def _amount(term: re.Match[str]) -> float:
     return 2.0 if re.search(r"couple|parents$|oldies$|in-laws$", term.group()) else 1.0
 
 
-_I_WITH = re.compile(r"\bi (?:live|stay|am living|am)\b[^.;\n]{0,40}\bwith $")
+_I_WITH = re.compile(r"\bi (?:live|stay|am living|am|have|rent|own)\b[^.;\n]{0,50}\bwith $")
 
 
 def _party(low: str) -> list[Counted]:
@@ -165,10 +172,29 @@ def _party(low: str) -> list[Counted]:
         total = sum(_amount(one) for one in _TERM.finditer(low, match.start(), match.end()))
         total += bool(_I_WITH.search(low, max(0, match.start() - 60), match.start()))
         if total == int(total):
+            total += _children(low, match)
             return [Counted("use.people", total, match.start(), match.end())]
     return []
 
 
+_HAVE = re.compile(
+    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{NUMBER}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?!,? (?:who|that|away|both|grown|moved|gone|all|in (?:town|the city)))"
+)
+_CHILD = re.compile(r"kid|child|boy|girl|son|daughter|bab|toddler|teen|adult|parents")
+
+
+def _children(low: str, match: re.Match[str]) -> float:
+    """Children of a couple, which another clause tells: "my wife and I …, we have two kids"."""
+    have = None if _CHILD.search(match.group()) else _HAVE.search(low)
+    if have is None:
+        return 0.0
+    return 1.0 if have["n"] in {"a", "an"} else value(have["n"])[0]
+
+
+_NOT_FED = re.compile(  # who only helped, and who has water from elsewhere
+    _DID.pattern
+    + r"|,? but (?:they|we|all of us|those|that)(?:'re| are|'s| is| have| get)?(?: all)? (?:on )?(?:the )?(?:town|city|mains|municipal|public|village|council) (?:water|supply|mains)\b"
+)
 _PLUS = re.compile(
     rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
 )
@@ -203,7 +229,7 @@ def _numbered(low: str) -> list[Counted]:
             if plus:
                 extra = sum(_amount(one) for one in _TERM.finditer(low, *plus.span("who")))
                 number, high = number + extra, high + extra
-            if _OTHERS.search(before) or _DID.match(low, match.end()):
+            if _OTHERS.search(before) or _NOT_FED.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):
                 homes = _HOMES.search(low[max(0, match.start() - 60) : match.start()])

@@ -45,7 +45,7 @@ _SAYS_CLASS = re.compile(
 )
 _SCHEDULES = {40, 80}
 _AND_THEN = re.compile(
-    r" [a-z]+(?: [a-z]+){0,2} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)"
+    r" [a-z]+(?: [a-z\d]+){0,4} (?:and|plus|with) (?:an? |one |the )?(?:\w+ )?(?:hose|pipe|line|tube)"
 )
 _BARE_ENDS = re.compile(
     r" ?(?:$|[,.;)\n(]|(?:pipe|line|from|to|for|diameter|dia|outside|pn|sdr|x|and|all|in|up|down|buried|laid|underground|along|between|over)\b)"

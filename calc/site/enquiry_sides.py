@@ -53,7 +53,9 @@ def its_own(token: Token, near: Context, found: dict[str, float]) -> None:
             found.pop(path, None)
 
 
-_ROOF = re.compile(r"\broof(?:'s)?\b(?: is| of| area| measures| has|,|:)* (?:about )?$")
+_ROOF = re.compile(
+    r"\broof(?:'s)?\b(?: (?:over|above|on) (?:it|them|that|the [a-z]+)| is| of| area| measures| has|,|:)* (?:about )?$"
+)
 
 
 def is_roof(low: str, at: int) -> bool:

@@ -53,12 +53,12 @@ _CLASS = re.compile(
     r"\b(?:weakest|lowest class|lowest rated|poorest)\b[^.;\n]{0,45}\bpn ?-?(?P<n>\d{1,2}(?:\.\d)?)\b|\bpn ?-?(?P<m>\d{1,2}(?:\.\d)?)\b[^.;\n]{0,25}\b(?:is )?the weakest\b"
 )
 _ZONES = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER})(?: \w+)? (?:zones?|sectors?|blocks?|sections?)\b(?! (?:valve|board))"
+    rf"(?<![\w¤-])(?P<n>{NUMBER})(?: \w+)? (?:zones?|sectors?|blocks?|sections?)\b(?! (?:valve|board|at (?:once|a time|one time)|together))"
 )
 _TURNS = re.compile(
     r"[^.;\n]{0,25}\b(?:one after (?:the other|another)|one by one|in turns?|by turns?|after each other|in sequence)\b"
 )
-_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b")
+_DRIPPERS = re.compile(r"\b(?:drippers?|emitters?|before the tape|drip tapes?|tape rows?)\b")
 
 
 _BEASTS = re.compile(

@@ -58,6 +58,11 @@ _MACHINE = re.compile(
 )
 
 
+_FROM_IT = re.compile(  # what was taken out of a machine
+    r"\b(?:left over|salvaged|taken|pulled|rescued|scavenged|recycled|out|bought)(?: out)? (?:from|of) (?:the|my|our|an?|his) (?:old |wrecked |scrapped )?[a-z-]+"
+)
+
+
 def supposed(said: str, start: int) -> list[tuple[int, int, str]]:
     """Spans of a sentence that tell of no place, or of one that is no more; ``start`` is where it
     begins in the letter."""
@@ -102,6 +107,7 @@ def of_a_machine(low: str, start: int) -> bool:
     """Whether a battery or a panel is of something else than the water's supply."""
     begin = max(low.rfind(sign, 0, start) for sign in ".;?!\n") + 1
     said = re.split(r"[.;?!\n]", low[begin:], maxsplit=1)[0]
+    said = _FROM_IT.sub(" ", said)
     return bool(_MACHINE.search(said)) and not re.search(r"\b(?:pumps?|bank|inverter)\b", said)
 
 

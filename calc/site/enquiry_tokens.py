@@ -246,7 +246,7 @@ def _stands_for(second: Token, first: Token) -> None:
 
 
 _WAS = re.compile(
-    r"\b(?:was|were|could get|got|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
+    r"\b(?:was|were|normally|usually|could get|got|gave|stood|had|used|made|yielded|ran|came|measured|when (?:we|i|it|they)|at first|originally|once|back then|years ago|in ¤+)\b[^.;]*$"
 )
 _IS_NOW = re.compile(
     r"(?: when (?:we|i|they|it) [^.;,\d]{3,30})?[^.;\d]{0,18}(?:[,;.] ?(?:and |but )?| (?:and|but) (?:it )?)(?:these days|now|nowadays|today|currently|at present|this year|lately)\b,? ?(?:[a-z']+ ){0,4}?$"

@@ -129,7 +129,11 @@ def _several(token: Token, near: Context) -> None:
     count = _SEVERAL_TANKS.search(near.left[-60:]) or re.search(
         rf"(?:^|[^\w])({NUMBER}) ?(?:x|of|nr|no)? ?$", near.left[-12:]
     )
-    if count and value(count[1])[0] in {2, 3, 4, 5, 6} and not _IN_ALL.match(near.right):
+    if (
+        count
+        and 2 <= value(count[1])[0] <= (24 if " x" in near.left[-4:] else 6)
+        and not _IN_ALL.match(near.right)
+    ):
         token.extra["times"] = value(count[1])[0]
 
 

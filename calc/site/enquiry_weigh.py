@@ -72,7 +72,7 @@ def pressure(token: Token, near: Context) -> dict[str, float]:
         return {"pump.cut_out": 5, "pump.cut_in": 5}
     on, off = _on_or_off(left, right)
     cycle = re.search(
-        r"\b(?:switch|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
+        r"\b(?:switch(?:es)?|cut|cuts?|comes? on|turns? on|kicks?|shuts?|pump|cycles?|starts?|stops?)\b",
         near.before + near.after + near.subject.lower(),
     )
     if on and cycle:
@@ -213,10 +213,19 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     return found if who or close else {}
 
 
+def of_wells(near: Context, found: dict[str, float]) -> dict[str, float]:
+    """Without the steady flow of a well's test where the letter has no well."""
+    if _WELLS.search(near.mail):
+        return found
+    return {path: weight for path, weight in found.items() if path != "well.steady"}
+
+
 def _pumped(token: Token, near: Context) -> dict[str, float] | None:
     """Of a pump, its curve, a tap or a test of a well; None where it is none of these."""
     if _AT_HEAD.match(near.after) and re.search(r"\b(?:curve|pump)\b", near.mail):
         return {}  # a point of a pump's curve
+    if _SPRAYS.search(near.before[-60:]) or _VALVE.match(near.right):
+        return {}
     if _DREW.match(near.after) or _DRAWN.search(near.before):
         return {"well.tested": 8}
     if _pump_gives(token, near) or _AT_TAP_FLOW.match(near.right):
@@ -227,6 +236,9 @@ def _pumped(token: Token, near: Context) -> dict[str, float] | None:
     return None
 
 
+_SPRAYS = re.compile(r"\b(?:sprinklers?|micro ?-?(?:sprays?|jets?)|nozzles?)\b[^.;\n]{0,20}$")
+_VALVE = re.compile(r" ?(?:float|ball)[ -]?(?:valves?|cocks?)\b")
+_WELLS = re.compile(r"\b(?:wells?|bore|bore ?holes?|hole)\b")
 _AT_HEAD = re.compile(
     r" ?(?:at|@|against) \d[\d.,]* ?(?:m|ft|feet|met(?:re|er)s?|')(?: |\b)(?!deep)"
 )
@@ -278,11 +290,15 @@ _MOST = re.compile(
     r"\b(?:never|not|no) more than (?:about )?$|\bat most $|\bmax(?:imum)?(?: of)? $"
 )
 _USED = re.compile(
-    r" ?(?:shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
+    r" ?(?:(?:float|ball)[ -]?(?:valve|cock)|micro|shower|hose|pump|head|sprinkler|tap|faucet|at (?:the )?(?:tap|house|shower|hose|sink|\d|¤)|each|dripper|emitter|nozzle|per )"
 )
 
 
 _SYSTEMS = {12, 24, 36, 48, 110, 115, 120, 220, 230, 240, 380, 400}  # V; common practice, no source
+_AT_MOST = re.compile(
+    r"\b(?:at most|up to|maximum(?: of)?|max\.?|no more than|limit(?: is| of)?) $"
+)
+_CELLS = {2, 4, 6, 8}  # V of one battery of several; common practice, no source
 _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 
 
@@ -298,7 +314,13 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
     if _MOST_OF_LAST.search(near.before[-30:]):
         weights.pop("power.limit", None)
     said = near.left[-12:] + near.right[:6]
-    known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
+    if _AT_MOST.search(near.left[-20:]):
+        return {path: weight for path, weight in weights.items() if path != "power.voltage"}
+    if token.low in _CELLS and re.match(r"[ -](?:[a-z-]+ ){0,3}batteries\b", near.right):
+        return {}  # "two 6 volt batteries": of one of them
+    known = token.low in _SYSTEMS and not re.search(
+        r"voc|at most|up to|max|open|limit|pv |^ ?panel", said
+    )
     return {"power.voltage": 4} if known and not weights else weights
 
 

@@ -6,13 +6,14 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
-from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, MORE
+from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
 @dataclass(frozen=True)
@@ -40,7 +41,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     ("pump.placement", "in", 9, r"(?<!non-)(?<!non )\b(?:submers[ia]bles?|submersable|sub(?= pump|,| at| on| in| is| down| set| hung|\.|$|\n)|subm\.? pump|sub pumps|submerged pump|down ?-?(?:the ?)?-?hole pump|down-?well pump|well pump hangs|immersion pump|submercible|submersibel)\b"),
     ("pump.placement", "in", 2, r"\bpump(?:'s| is| sits| hangs| hung| set| hanging| installed| located)?(?: hung| hanging| set| down| installed| lowered| at \w+ \w+)? (?:down )?(?:in|inside|at the bottom of|down|down in) (?:the|our|a|my) (?:well|bore|borehole|casing|tank|cistern|hole|water|creek|spring box)\b"),
     ("pump.placement", "out", 3, r"\b(?:(?:shallow|deep)[ -]well )?jet pumps?\b|\b(?:surface|above[ -]ground|surface-mount(?:ed)?|self[ -]?priming|suction|transfer|rv|shurflo-type|demand|convertible jet)(?: jet| water| booster| transfer)?[ -](?:pump|set)s?\b"),
-    ("pump.placement", "out", 3, r"\b(?:pump(?:'s)?|booster)\b(?:(?!\b(?:sensor|transducer|sensing|tank|vessel|panels?|switch|gauge|controller|inverter|battery|line|pipe)\b)[^.;\n¤]){0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b(?! (?:well|bore\w*|tank|cistern|spring)\b)"),
+    ("pump.placement", "out", 3, r"\b(?:pump(?:'s)?|booster)\b(?:(?!\b(?:sensor|transducer|sensing|tank|vessel|panels?|switch|gauge|controller|inverter|battery|line|pipe)\b)[^.;\n¤]){0,40}? (?:in|at|on|inside|under|by|next to|beside)(?: (?:the|a|our|my|an|top of))* (?:\w+ )?(?:shed|garden shed|pump ?-?house|basement|garage|well ?-?house|cellar|hut|barn|utility room|crawl ?space|closet|laundry|pump room|pit|slab|pad|platform|dock|jetty|raft|stairs|cupboard|workshop|storeroom|store room|boathouse|engine room|attic|loft|plant room|boiler room|well pit|stable|barn|house|cabin|cottage|small house|lean-to|bank|shore|(?<!under )(?<!under the )ground|surface|creek ?bank|cabinet|box beside|lean-?to|deck|porch|top|kitchen|sink)\b(?! (?:well|bore\w*|tank|cistern|spring)\b)"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,35} (?:on|along|at) (?:the|its|a) (?:\w+ )?(?:bank|shore|edge|ground|surface)\b(?! of the (?:hill|wood))"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,40} above (?:the |its |our )?(?:\w+ )?(?:water|creek|stream|pond|river|lake|well water|spring|cistern)\b"),
     ("pump.placement", "out", 2, r"\bpump(?:'s| is| sits| stands| set)? (?:\w+ )?(?:by|next to|beside|near|close to|right at) (?:the |our |a |my )?(?:\w+ )?(?:well|creek|stream|tank|cistern|house|spring|pond|river|lake|door)\b"),
@@ -76,10 +77,11 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *WORDS,
     *SPOKEN,
     *HINTS,
+    *CLAIMED,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had(?: an?| any)?(?= pumps?\b(?! test))|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -109,7 +111,7 @@ _FLOAT = re.compile(r"\b(?:floats?|probes?|sensors?|electrodes?|controlled by)\b
 _HUNG = re.compile(r"\b(?:hung|hang|lowered|dropped|set) (?:the |our |my )?$")
 _APART = re.compile(r" (?:theres|there's|there is|phase|power|electric\w*|it's|its) ")
 _WOULD = re.compile(
-    r"\b(?:would|could|might|may) (?:put|place|set|mount|install|go)\b[^.;\n]{0,12}$"
+    r"\b(?:would|could|should|might|may)(?: you| we| i)? (?:put|place|set|mount|install|go|hang)\b[^.;\n]{0,12}$"
 )
 _LINE = re.compile(
     r"\b(?:pipes?|piping|line|lines|poly\w*|hose|pe|pvc|hdpe|mdpe|pex|laid|trench\w*|run|runs|main|conduct|tube|tubing|alkathene|copper|\d+ ?mm|\d ?in(?:ch)?)\b|\d\""
@@ -212,9 +214,8 @@ def _denied(low: str, one: Said) -> bool:
 
 def _backup(low: str, one: Said) -> bool:
     around = low[max(0, one.start - 30) : one.end + 30]
-    return one.value == "generator" and bool(
-        re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
-    )
+    seldom = re.search(r"back-?up|occasional|emergenc|sometimes|winter", around)
+    return one.value == "generator" and bool(seldom)
 
 
 _DISPLACES = re.compile(r"\b(?:diaphragm|displacement|piston|helical|screw pump|membrane pump)")
@@ -222,16 +223,15 @@ _DRIPS = re.compile(r"\b(?:drip|dripline|drippers?|emitters?)\b")
 
 
 def _crop(low: str) -> list[Said]:
-    """What grows on drip, where one crop is named."""
+    """What grows on drip, where one crop is named, or one stands in all of a letter about drip."""
     hits = [one for pattern in CROPS for one in pattern.finditer(low)]
     keys = set()
     for one in hits:
         begin = max(low.rfind(sign, 0, one.start()) for sign in ".;\n") + 1
         line = re.split(r"[.;\n]", low[begin:], maxsplit=1)[0]
         keys |= {CROP_KEYS[word["crop"]] for word in CROP.finditer(line)}
-    if not hits and (
-        len(_DRIPS.findall(low)) >= 2 or (_DRIPS.search(low) and GROWN.search(low))
-    ):  # a letter about drip, and one crop in all of it
+    many = len(_DRIPS.findall(low))
+    if not hits and many and (many > 1 or GROWN.search(low) or HEADS.search(low)):
         hits = list(CROP.finditer(low))
         keys = {CROP_KEYS[one["crop"]] for one in hits}
     if len(keys) != 1:
@@ -283,7 +283,7 @@ _FLAT = re.compile(
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
 )
 _LEVEL = re.compile(
-    r"\b(?:tanks?|ibcs?|totes?|source|spring|well|cistern|bore ?hole)\b[^.;\n]{0,60}\blevel with the (?:house|cabin|caravan|cottage|barn|garden|taps?|trailer)\b|"
+    r"\b(?:tanks?|ibcs?|totes?|barrels?|source|spring|well|cistern|bore ?hole)\b[^.;\n]{0,60}\blevel with the (?:beds?|plots?|rows|house|cabin|caravan|cottage|barn|garden|taps?|trailer)\b|"
     r"\b(?:house|cabin|cottage|home|taps?|garden|barn|everything|shack|hut|bungalow|trailer|yurt|lodge|tents?|place|shed|farm|chalet|kitchen|ranch)\b[^.;\n¤]{0,70}\b(?:level with (?:it|the|our)\b(?! (?:ground|surface|floor|lawn|rim|top|water))|(?:on|at) (?:about |roughly )?the same (?:level|height|elevation)|(?:the )?same (?:height|level|elevation)(?= as\b| ?[,.;\n]|$))\b"
 )
 
@@ -316,7 +316,7 @@ ABOVE = re.compile(
     r"\b(?:header (?:tank|reservoir)s?|hill ?-?tanks?|(?:top|upper|gravity|head|roof|loft|attic|hilltop|ridge|overhead|elevated|high|raised) (?:storage )?(?:tank|reservoir)s?|water tower|(?:tank|tote|ibc|barrel)s? in the (?:attic|loft|roof)|tank up (?:top|there|above|behind)|tanks? (?:[a-z]+ )?on (?:an? |its )?(?:[\d.]+ ?-?(?:m|ft|foot|metre|meter)s? )?(?:high |tall )?(?:stand|tower|stilts|legs|scaffold)|(?:tank|tote|ibc|barrel|drum)s? (?:\w+ )?(?:(?:up )?on|up|atop|at the top of) (?:the|a|our) (?:\w+ )?(?:hill|ridge|hillside|slope|knoll|rise|tower|stand|loft|roof|bank|bluff|top)|hilltop storage)\b"
 )
 TANK = re.compile(
-    r"\b(?<!stock )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?|butts?)\b"
+    r"\b(?<!stock )(?<!tire )(?<!septic )(?<!fuel )(?<!fish )(?<!diesel )(?<!toilet )(?:tanks?|reservoirs?|totes?|ibc|ibcs|tank's|tnak|barrels?|butts?)\b"
 )
 _ABOVE_CLUES = re.compile(
     r"\btanks?\b[^.;\n]{0,25}\bon (?:a )?[\d.]+ ?-?(?:m|ft|foot|feet|metres?|meters?) (?:high |tall )?(?:legs|stand|tower|stilts|posts|frame|platform)|\b(?:tank|water|the) (?:stand|tower) (?:is|of)\b|\b(?:tank|reservoir|deposit|cistern)s?\b[^.;\n]{0,30}\bin (?:the )?(?:high|height|altitude)\b|\btanks?\b(?:(?!, (?:the |our |my )?(?:house|cottage|cabin|hut|home|chalet|bungalow|barn|farm|lodge|taps?|kitchen|garden|trough)\b)[^.;\n]){0,70}\b(?:above|uphill|up (?:the|on|there)|over (?:the|our)|higher|on (?:a |the )?(?:\w+ )?(?:hill|ridge|rise|stand|tower|knoll|mound|slope|blocks|stilts|legs|scaffold|roof)|higher|at the top|gravity|over the house|hillside)\b|\b(?:up(?! from)|uphill(?! (?:of|from))|hill|above(?! (?:the |our |that |it)?(?:\w+ )?tanks?\b)|hillside|ridge|gravity)\b[^.;\n¤]{0,40}\btanks?\b|\btanks? [\d.,]+ ?(?:m|ft|feet|metres|meters|') up (?:from|the|on)\b"

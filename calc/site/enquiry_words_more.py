@@ -71,6 +71,7 @@ CROP_KEYS |= MORE_CROPS
 _CROP = rf"\b(?P<crop>{'|'.join(sorted(CROP_KEYS, key=len, reverse=True))})\b"
 _DRIP = r"\b(?:drip|dripped|dripline|drippers?|emitters?)\b"
 CROP = re.compile(_CROP)
+HEADS = re.compile(rf"(?:^|[.;\n] ?){_CROP}(?= mostly| only|,| on | over |: )")
 CROPS = (
     re.compile(rf"{_CROP}[^.;\n]{{0,45}}{_DRIP}"),
     re.compile(rf"{_DRIP}[^.;\n]{{0,45}}{_CROP}"),

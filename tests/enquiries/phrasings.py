@@ -99,6 +99,322 @@ SAID = (
     ("water.level", "-72 ft", (
         "Static water level is 38 ft, after an hour of pumping it is at 72 ft.",
     )),
+    ("power.shade", "20 %", (
+        "Four panels on the roof. We lose about 20 % to the oak.",
+        "The array is shaded by a ridge; it costs us 20 % in winter.",
+        "A chimney's shadow takes maybe 20% of what the panels make.",
+        "Panels on the barn lose 20 percent to trees, I would guess.",
+        "Solar pump. Pines stand south of it and we are losing roughly 20 %.",
+    )),
+    ("tank.level", "9 ft", (
+        "A 55 gallon drum on a 9 ft stand feeds my shower.",
+        "The tank sits on a 9 ft tower, no pump.",
+        "IBC on a platform of 9 ft, hose to the cabin, no pump.",
+        "We put the barrel up on a 9 foot scaffold and it runs by gravity.",
+        "My tote stands on a tower 9 ft high. Gravity only.",
+    )),
+    ("tank.volume", "55 gal", (
+        "A 55 gallon drum on a 9 ft stand feeds my shower.",
+        "55 gal barrel on the roof, no pump.",
+        "I have a 55-gallon drum up on a tower.",
+        "Water comes from a 55 gallon tote on stilts.",
+    )),
+    ("water.level", "-4 m", (
+        "Well 11 m deep, water down 4 m.",
+        "Jet pump at the top of the well. It is 4 m down to water.",
+        "Dug well, 4 m straight down to the water, pump in the shed.",
+        "The pump stands on the bank, 4 m above low water.",
+        "Our pump on the shore sits about 4 m over the lowest water.",
+    )),
+    ("well.pumping", "36 m", (
+        "The bore has water at 29 m and it pulls down to 36 m when we pump.",
+        "Well: water stands at 29 m, drops to 36 m while pumping.",
+        "Borehole. In the test it gave 1.4 L/s with the water at 36 m.",
+        "Our well was tested: at 12 L/min the level is 36 m.",
+        "In the well the level falls to 36 m when the pump runs.",
+    )),
+    ("well.static", "29 m", (
+        "The bore: water stands at 29 m and pulls down to 36 m when we pump.",
+        "Borehole 95 m deep, level at rest 29 m.",
+        "Bore 80 m, at rest the water is at 29 m.",
+        "Well 60 m, water level at rest 29 m, pumping level 41 m.",
+    )),
+    ("well.tested", "0.9 L/s", (
+        "The bore pulls down to 36 m when we pump at 0.9 L/s.",
+        "The well drops to 36 m while we pump 0.9 litres a second.",
+        "In the test the borehole gave 0.9 L/s with the water at 63 m.",
+        "Level in the bore goes to 40 m as the driller draws 0.9 L/s.",
+    )),
+    ("well.bore", "110 mm", (
+        "Ours is a bore of 72 m, cased in 110 mm.",
+        "Borehole 60 m. Casing is 110 mm inside.",
+        "The well has a casing of 110 mm inside diameter.",
+        "Bore, cased with 110 mm, 40 m deep.",
+    )),
+    ("well.bore", "1 m", (
+        "The dug well is 9 m deep, ring diameter 1 m.",
+        "Well 11 m deep, 1 m inside.",
+        "Dug well with rings, 1 m inside, 8 m deep.",
+        "The shaft's diameter is 1 m; the well is 7 m deep.",
+    )),
+    ("pump.height", "-22 m", (
+        "Own well, pump in the well at 22 m depth.",
+        "The pump hangs in the borehole at 22 m.",
+        "Submersible in a borehole, set 22 m below ground.",
+        "Bore pump, down the well at 22 m.",
+        "A submersible, hung at 22 m, in our bore.",
+    )),
+    ("outlets.hose", "2", (
+        "I used to have 4 hoses; I only use two now.",
+        "We had four hoses, now just two.",
+        "There were five hoses once, only two left.",
+        "Hoses: we planned four but it will be two now.",
+    )),
+    ("outlets.shower", "1", (
+        "We planned two showers but it will be only one now. Also a sink.",
+        "There were three showers, only one left.",
+        "We had two showers, now only one.",
+    )),
+    ("water.yield", "7 gpm", (
+        "My neighbour gets 30 gpm from his well. Mine gives 7 and that is that.",
+        "The seller said our well does 10 gpm but the log says 7.",
+        "Next door they pump 20 gpm. Ours makes only 7.",
+        "The agent promised 15 gpm from the well, however the driller's log shows 7.",
+    )),
+    ("drip.spacing", "1 m", (
+        "Drip lines with drippers every metre, 2 L/h.",
+        "Drippers 2.3 L/h each metre, pressure compensating.",
+        "One dripper per metre on the drip line.",
+        "Emitters at every metre along the drip line.",
+    )),
+    ("drip.filter", "no", (
+        "Drip for the beds. Do I need a filter? There is none now.",
+        "We drip tomatoes. Would a mesh filter help? I don't have one.",
+        "Is a filter needed for the drippers? We haven't got one.",
+        "Drip irrigation. What filter do you advise? None so far.",
+    )),
+    ("drip.rows", "3 ft", (
+        "Drip tape on peppers, 3 ft rows.",
+        "Tomatoes on drip, 3 foot rows, emitters every foot.",
+        "Drip in 3 ft rows, 6 zones.",
+    )),
+    ("drip.pressure", "1.5 bar", (
+        "The drip lines start at 1.5 bar.",
+        "Drippers; the laterals begin with 1.5 bar.",
+        "Drip irrigation: 2 m³/h at the garden at 1.5 bar.",
+        "There's a 1.5 bar regulator before the drip tape.",
+        "A 1.5 bar reducer ahead of the drip lines.",
+    )),
+    ("beds.area", "60 m²", (
+        "60 m² of strawberries on drip.",
+        "Raspberries on 60 m², drip lines.",
+        "Peppers, 60 m² in all, all on drip.",
+        "I drip 60 m² of vegetables.",
+    )),
+    ("beds.area", "0.75 acre", (
+        "Three quarters of an acre, all of it on drip tape.",
+        "I have 0.75 acre of lettuce on drip.",
+        "We're on 3/4 acre of garden. Drip everywhere.",
+    )),
+    ("drip.crop", "pepper", (
+        "Drip tape, peppers mostly, 6 zones.",
+        "Peppers, 0.4 ha. Drip lines of 80 m.",
+        "I grow peppers on drip tape.",
+    )),
+    ("drip.zones", "6", (
+        "Peppers on drip tape, 3 ft rows, 6 zones. Can I run two zones at once?",
+        "Drippers 2 L/h, 6 zones.",
+        "Emitters everywhere, split in 6 zones.",
+    )),
+    ("pump.control", "switch", (
+        "It has a switch that starts it at 2 bar and stops it at 3.5.",
+        "The pump has its own switch that cuts out at 45 psi.",
+        "A switch which turns the pump on at 2 bar.",
+    )),
+    ("pump.cut_in", "1.5 bar", (
+        "The pump switches on at 1.5 bar, off at 3.",
+        "Switches on 1.5 bar, off 3 bar.",
+        "It turns on at 1.5 bar and off at 3 bar.",
+    )),
+    ("pump.cut_out", "3 bar", (
+        "The pump switches on at 1.5 bar, off at 3.",
+        "Switches on 1.5 bar, off 3.",
+        "The pump starts at 1.5 bar, stops at 3.",
+    )),
+    ("pressure_tank.precharge", "1.9 bar", (
+        "Pressure tank 300 L in the stable, preset 1.9 bar.",
+        "The vessel was preset to 1.9 bar.",
+        "Pressure switch 2 to 3.5 bar, 24 L tank at 1.9 bar.",
+    )),
+    ("pump.placement", "out", (
+        "Rainwater cistern and the pump beside it holds 2.5 bar.",
+        "Reservoir 400 m³ with the pump alongside.",
+        "It is a multistage in the cellar.",
+        "The centrifugal pump sits in the shed.",
+    )),
+    ("pipes.held", "laid", (
+        "The line is strung along the ground.",
+        "400 ft of poly laid on top, black.",
+        "The pipe is just rolled out over the ground.",
+        "One inch poly, lying on top.",
+        "The hose is dragged across the ground.",
+    )),
+    ("power.source", "generator", (
+        "The solar pump idea is off, we're running it off a generator.",
+        "We dropped the solar plan; a generator runs the pump.",
+        "The solar idea is dead. A generator drives it.",
+        "We run a generator. My brother fixed it. He has 12 panels on his workshop.",
+    )),
+    ("power.source", "grid", (
+        "Power is grid but goes out a lot.",
+        "The power is from the grid.",
+        "Electricity comes from the mains.",
+    )),
+    ("power.cable", "200 ft", (
+        "I've strung 200 feet of 12 gauge wire down to the pump.",
+        "200 ft of cable to the pump.",
+        "From the panels it is 200 feet of 10 AWG wire.",
+        "200 ft of copper wire from the panels to the pump.",
+    )),
+    ("use.people", "4", (
+        "My wife and I run the place and we have two kids.",
+        "My husband and I bought it last year. We have 2 children.",
+        "I have a cabin with my wife and two sons.",
+    )),
+    ("use.people", "3", (
+        "I have a small house with my wife and our baby.",
+        "Dry months June to September, four in all. We are 3.",
+    )),
+    ("animals.dairy", "4", (
+        "I milk forty goats and four Jersey cows.",
+        "We milk four cows.",
+        "I milk four brown cows by hand.",
+    )),
+    ("animals.goats", "23", (
+        "22 does and a buck, all dairy goats.",
+        "22 ewes and a ram.",
+    )),
+    ("use.troughs", "8", (
+        "Eight drinking bowls with floats for the cows.",
+        "8 water bowls for the horses.",
+        "Eight tire tanks for the cattle.",
+    )),
+    ("place.altitude", "9100 ft", (
+        "Cabin at Sawback, 9,100'.",
+        "Hut near Sawback Pass, 9,100 ft.",
+        "Our place at Sawback, 9100 feet.",
+    )),
+    ("way.length", "190 m", (
+        "Brook below, push water up 27 m to a tank, way is 190 m.",
+        "House up 23 m, way 190 m, nothing laid yet.",
+        "House 5 m above the borehole, 190 m.",
+        "The cabin is 12 m higher than the spring, 190 m.",
+        "Push water 40 m up and 190 m over.",
+    )),
+    ("way.climb", "23 m", (
+        "Water at 6 m, house up 23 m, way 210 m.",
+        "Pipe from the well to the tent 75 mm PE, 300 m, +23 m.",
+        "Club house on a lake, 23 m up the bank, 80 m of 1 inch PE.",
+    )),
+    ("way.climb", "-52 m", (
+        "The spring line is 640 metres and arrives 52 metres lower in the house. No pump.",
+        "No pump: the pipe from the spring comes out 52 m lower.",
+    )),
+    ("drip.dripper", "2 gph", (
+        "Half an acre on drip, two-gallon-per-hour emitters.",
+        "Drip, 2-gallon-per-hour drippers.",
+        "Emitters are 2 gal-per-hour ones on drip line.",
+    )),
+    ("water.yield", "4 gpm", (
+        "The spring fills a 5 gallon bucket in a minute and fifteen seconds.",
+        "Spring fills a five gallon pail in one minute and 15 seconds.",
+    )),
+    ("water.yield", "25 L/min", (
+        "I held a bucket under the spring: 20 litres were full in 48 seconds.",
+        "At the spring 20 litres was caught in 48 seconds.",
+    )),
+    ("well.depth", "160 ft", (
+        "The well isn't 200 feet, it's 160.",
+        "The bore is not 200 ft, it is 160 ft.",
+        "Well is 200 ft, sorry, 160.",
+    )),
+    ("well.drawn", "600 L", (
+        "Well test: bailing 600 litres took 30 minutes, then about 9 L/min came in.",
+        "We bailed out 600 L from the well in 30 minutes.",
+        "The well: pumped out, it was 600 L.",
+    )),
+    ("well.drawn_for", "30 min", (
+        "Well test: bailing 600 litres took 30 minutes, then about 9 L/min came in.",
+        "After 30 minutes the pump sucks air; we pumped out 600 L from the well.",
+    )),
+    ("well.steady", "9 L/min", (
+        "Well test: bailing 600 litres took 30 minutes, then about 9 L/min came in.",
+        "We emptied the well, 600 L. Afterwards it comes back at 9 L/min.",
+    )),
+    ("store.volume", "12000 L", (
+        "IBCs: 12 x 1000 L, a pump draws from them.",
+    )),
+    ("store.volume", "4000 L", (
+        "Spring water collected in a 4000 L tank in the cellar. From there a pressure set.",
+        "Reservoir 4000 L with the pump alongside.",
+        "A 4000 L tank, the pump next to it.",
+    )),
+    ("hot.volume", "200 L", (
+        "Well pump with VFD; water heater 200 L per tent.",
+        "Boiler 200 L in each cabin.",
+    )),
+    ("use.each", "25 L/day", (
+        "180 people at 25 litres a day, and 60 goats.",
+        "We reckon 25 L per person a day.",
+    )),
+    ("use.daily", "85 gal/day", (
+        "The greenhouse drinks 85 gallons a day, metered.",
+        "We use 85 gallons a day by the meter.",
+    )),
+    ("pump.works", "centrifugal", (
+        "One 12 volt pump with an impeller in the shed.",
+        "An impeller pump in the cellar.",
+    )),
+    ("pump.present", "no", (
+        "It runs by gravity, never had a pump.",
+        "Spring above us, we never had any pump.",
+    )),
+    ("outlets.micro", "120", (
+        "120 young pear trees, each with a micro sprinkler.",
+        "120 trees, each has a microjet.",
+        "120 microsprinklers in the orchard.",
+    )),
+    ("outlets.hose.together", "2", (
+        "3 hoses, often two on together.",
+        "Three hoses, two running at once.",
+    )),
+    ("drip.month", "jul", (
+        "Drippers. ET here 5 mm a day in July.",
+        "Drip; evapotranspiration is 6 mm per day in July.",
+    )),
+    ("rain.dry_count", "4", (
+        "Roof 130 m² and cistern. Dry months June to September, four in all.",
+    )),
+    ("drip.hours", "3", (
+        "40x60 ft garden, I drip it at night for 3 hours.",
+        "We irrigate everything by drip for 3 hours.",
+    )),
+    ("water.temperature", "14 °C", (
+        "The brook is brown after rain and 14 °C now.",
+        "The creek is cold, 14 °C.",
+        "Our spring is 14 °C all year.",
+    )),
+    ("pipes.hottest", "50 °C", (
+        "Poly pipe laid on top, black and hot as hell, say 50 °C in summer.",
+    )),
+    ("pump.set", "2.5 bar", (
+        "I'd want a pressure of 2.5 bar set on the pump.",
+        "2.5 bar is set at the pump.",
+    )),
+    ("rain.roof", "480 ft²", (
+        "Rain barrel. The roof over it is 24 x 20 feet.",
+        "Cistern, fed off a roof, 24 x 20 feet.",
+    )),
     ("well.bore", "5 in", (
         "Casing is 5 inch PVC and the drop pipe is 1-1/4 inch, 160 ft of it.",
     )),
@@ -2336,6 +2652,116 @@ NOT_SAID = (
     )),
     ("pump.guard", (
         "The jet pump has a pressure switch and a relief valve.",
+    )),
+    ("power.shade", (
+        "We lose 20 % of the pressure in the pipe. Panels stand in front of trees.",
+        "The pump loses 20% to friction. Solar panels, no shade.",
+    )),
+    ("tank.level", (
+        "I work on a 9 ft stand. The pump is in the shed.",
+        "The deer stand is 9 ft high. The tank is in the cellar.",
+        "We lift into a tank on a tower. From the borehole to the tower are 130 metres.",
+    )),
+    ("water.level", (
+        "It is 300 m down to the water tank.",
+        "The track goes 80 m down to the water main.",
+    )),
+    ("well.pumping", (
+        "The temperature drops to 36 when we pump.",
+        "The pressure falls to 36 psi when the pump runs.",
+    )),
+    ("well.steady", (
+        "Spring box with a steady 3 gpm, never changes.",
+    )),
+    ("well.bore", (
+        "The pipe is 32 mm inside the house.",
+        "The tank is 1 m inside the fence.",
+    )),
+    ("pump.height", (
+        "The switch is set 2 m below ground in the well pit.",
+    )),
+    ("outlets.shower", (
+        "Is that enough for one shower per guest every day?",
+        "One shower per person a day is what we want.",
+    )),
+    ("outlets.washer", (
+        "My wife had plans for a washing machine but no.",
+        "Once we dreamed of a washing machine.",
+    )),
+    ("outlets.toilet", (
+        "Two cabins. Each has a composting toilet.",
+    )),
+    ("outlets.sink", (
+        "Intake basin of 2 m³ by the brook. House 21 m over the basin.",
+    )),
+    ("use.people", (
+        "26 kids \"help\" in the school garden.",
+        "The cabin has a sink. We're 4 people but we're on town water.",
+        "The dry months are June to September, four in all.",
+    )),
+    ("animals.dairy", (
+        "I buy milk and four cows graze next door.",
+    )),
+    ("power.source", (
+        "My brother came by. He has 12 panels on his shop.",
+        "The solar idea is dead.",
+        "A man wanted to sell me solar panels.",
+    )),
+    ("power.cable", (
+        "A repairman wanted to sell me 40 ft of heat cable.",
+        "Somebody said 40 ft of cable would do.",
+        "200 ft of fence wire mesh.",
+    )),
+    ("power.voltage", (
+        "Will your controller (it says at most 150 V) survive that?",
+        "He also left me two 6 volt golf cart batteries.",
+    )),
+    ("water.yield", (
+        "The 1 gpm float valve in the reservoir takes forever. Our well is old.",
+        "120 trees, each with a micro sprinkler, flow 35 L/h. The well is dug.",
+        "The seller gets 30 gpm, his log says 7.",
+    )),
+    ("way.pipe", (
+        "Somebody told us to use 3 inch poly pipe.",
+        "Someone else said 2 inch PVC would do.",
+        "700 ft to the barn, for 25 sheep and 2 horses and one hose.",
+    )),
+    ("pump.placement", (
+        "Would you put the pump in the lake or in the shed?",
+        "Should we hang the pump in the well?",
+    )),
+    ("drip.filter", (
+        "Do I need a filter on the drip? There is no pump.",
+        "The filter question: none of us knows drip.",
+    )),
+    ("tank.volume", (
+        "The old wooden tank held 4,000 gallons but it rotted.",
+    )),
+    ("drip.length", (
+        "Peppers on drip tape, 3 ft rows.",
+    )),
+    ("beds.area", (
+        "A roof of 60 m² in all, drip under it.",
+        "60 acres of forest. A drip line for the beds.",
+    )),
+    ("place.name", (
+        "We are on Monday open.",
+        "Place is on The Hill.",
+        "We are on PE pipe.",
+        "The hut is on Mains electricity.",
+        "We live on Rainwater.",
+    )),
+    ("place.altitude", (
+        "Cabin at the well, 200 ft.",
+    )),
+    ("way.climb", (
+        "Pressure tank, +9 m of cable.",
+    )),
+    ("drip.hours", (
+        "It drips for 3 hours after rain.",
+    )),
+    ("outlets.shower.together", (
+        "Two showers. Can we ever run them?",
     )),
     ("drip.holds", (
         "Compensating for the pressure is hard. Plain drip tape.",
