@@ -57,7 +57,6 @@ BRIEF: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.pumping", ("length",), rf"\b(?:drew|pulled|brought|took) (?:it|the (?:water|level|well)) down to{_F}", "", _WELL),
     ("well.tested", ("flow",), rf"\btest(?:ed)?:? [^.;\n]{{0,20}}\bat{_F}", r"(?=[^.;\n]{0,30}\b(?:drew|drop\w*|pull\w*|lower\w*|level))", _WELL),
     # the way
-    ("power.cable", ("length",), "", r" ?of (?:\d+ ?(?:awg|ga|gauge|mm2)\b|(?:[\w-]+ )?(?:cable|wire)\b)", ""),
     ("power.tilt", ("angle",), rf"\b(?:north|south|east|west)(?:[ -](?:east|west))?[ -]facing(?:,? at| at|,)?{_F}", r"(?! ?(?:n\b|s\b|north|south|lat|c\b|f\b))", r"\bpanels?|\bmodules?|\barray"),
     ("way.length", ("length",), "", r" ?(?:through|thru|across|over) (?:the |a |some )?(?:woods?|trees|forest|bush|scrub|fields?|pasture|meadow|paddock)\b", r"\b(?:pipe|spring|well|creek|house|cabin|yurt|pump|poly)\b"),
     ("way.length", ("length",), rf"\b(?:spring|source|intake|dam|weir|box|catchment)(?: is| lies| sits| that is)?{_F}", r" ?(?:upstream|up stream|up the (?:burn|creek|stream|glen|valley|gully))\b", ""),
