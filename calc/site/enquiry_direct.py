@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
+from calc.site.enquiry_order import ORDER
 from calc.site.enquiry_rows import FIRST, ROWS
 
 _F = (
@@ -243,7 +244,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS)
+    for path, kinds, left, right, mail in (*FIRST, *_DEFINED, *NOUNS, *ROWS, *ORDER)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)
@@ -281,6 +282,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
+_BETWEEN = 5.0  # m, up to which "rows" of a length are so far apart; our choice
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
@@ -339,6 +341,8 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
     if path in {"drip.length", "drip.rows"}:
+        if path == "drip.length" and re.match(r" ?rows?\b", near.right) and metres <= _BETWEEN:
+            return False  # "2.5 m rows" lie so far apart
         return not small or token.unit == "cm"
     return not (small and path in _LONG)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_order import SPOKEN_ORDER
 from calc.site.enquiry_spoken import MORE_CROPS
 
 MORE = (
@@ -55,6 +56,7 @@ MORE = (
     ("drip.filter", "yes", 3, r"\ba (?:\w+ )?filter (?:is|sits|stands)\b|\b(?:we have|i have|there is|there's|got) (?:got )?a (?:\w+ )?filter\b(?! (?:in the (?:house|kitchen)|for drinking))"),
     ("rain.used", "yes", 3, r"\b(?:filled|fed|supplied) (?:by|from|off) (?:the|our|a) (?:\w+ )?roof\b"),
     ("fall.broken", "valve", 3, r"\bpressure[ -]reduc(?:ing|tion) valves?\b|\bpressure reducers?\b|\bprvs?\b"),
+    *SPOKEN_ORDER,
 )  # fmt: skip
 
 _PLURALS = {
