@@ -53,7 +53,7 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
         ]
         gap = low[alike[-1].end : one.start] if alike else ""
         if not alike or (
-            len(gap) < _LISTED and not re.search(r"[.;\n]|\b(?:when|while|is|at|has|runs?)\b", gap)
+            len(gap) < _LISTED and not re.search(r"[.;\n](?! ?(?:plus|and|also)\b)|\b(?:when|while|is|at|has|runs?)\b", gap)
         ):
             kept.append(one)
     return kept

@@ -21,7 +21,7 @@ _STANDS = re.compile(
     r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
 )
 _BY = re.compile(
-    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:the|our|my) [a-z '-]{3,50}?) by (?:about |some |roughly |around |a good )*$"
+    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:(?:the|our|my) [a-z '-]{3,50}?|it|that|this|them)) by (?:about |some |roughly |around |a good )*$"
 )
 _RISES = re.compile(
     r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"

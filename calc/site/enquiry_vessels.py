@@ -90,7 +90,7 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
+    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:its )?(?:holds |is |of |with |takes |has |volume |capacity |contents? |size )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
 )
 
 

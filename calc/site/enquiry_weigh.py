@@ -11,6 +11,7 @@ from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
+from calc.site.enquiry_supposed import out_of_reach
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|(?:comes|kicks|clicks) back(?! (?:off|out|down))|starts? (?:the |our )?pump|starts? it|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down|of)|stops? it|stops? (?:the )?pump|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
@@ -280,6 +281,10 @@ _SOME = re.compile(r"\d ?(?:x|pcs|pieces)(?: of)? ?$")
 def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str, float]:
     """A system's voltage that no word tells; that of one of several batteries is none."""
     if _SOME.search(near.left[-10:]):
+        return {}
+    if re.match(r" ?(?:mains|grid|supply)\b", near.right) and out_of_reach(
+        near.mail, token.end, token.end + 6
+    ):
         return {}
     said = near.left[-12:] + near.right[:6]
     known = token.low in _SYSTEMS and not re.search(r"voc|max|open|limit|pv |^ ?panel", said)
