@@ -17,6 +17,7 @@ from calc.site import (
     enquiry_said,
     enquiry_sides,
     enquiry_sun,
+    enquiry_talk,
     enquiry_together,
     enquiry_vessels,
     enquiry_weigh,
@@ -69,7 +70,9 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
-    asked = enquiry_asked.questions(low)
+    asked = [*enquiry_asked.questions(low), *enquiry_talk.dialogue(low)]
+    enquiry_talk.united(numbers, asked, enquiry_bare.usual(numbers), clean)
+    found.pieces += enquiry_talk.bends(clean, asked)
     for path, number, start, end in enquiry_asked.counted(clean, asked):
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
