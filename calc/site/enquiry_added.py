@@ -13,7 +13,7 @@ from calc.site.enquiry_slots import slot
 
 def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     """How many there are of one kind: a list added up, one named in the singular is one."""
-    pieces = [one for one in pieces if not _taken_back(low, one)]
+    pieces = _amended(low, [one for one in pieces if not _taken_back(low, one)])
     counted = [one for one in pieces if not one.vague]
     together = [one for one in pieces if one.word == "together"]
     alone = [one for one in counted if one.word != "together"]
@@ -30,6 +30,21 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
         first = _kinds(low, named)
         return [*told, _count(plain, path, first)] if first else told
     return [*told, _count(plain, path, _added(low, alone, named))]
+
+
+_CORRECTS = re.compile(
+    r"[ ,.;:-]*(?:no[,.]* (?:sorry|wait|it'?s|make (?:it|that))|sorry|correction|make that|i mean|or rather|actually)[ ,.:-]*(?:[a-z']+[ ,]+){0,3}"
+)
+
+
+def _amended(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Without what the next piece puts right: "35 cows with calves, no, sorry, 30 pairs"."""
+    kept: list[Piece] = []
+    for one in pieces:
+        if kept and one.low and _CORRECTS.fullmatch(low[kept[-1].end : one.start]):
+            kept.pop()
+        kept.append(one)
+    return kept
 
 
 _ROOM = re.compile(
@@ -53,12 +68,13 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
         ]
         gap = low[alike[-1].end : one.start] if alike else ""
         if not alike or (
-            len(gap) < _LISTED and not re.search(r"[.;\n](?! ?(?:plus|and|also)\b)|\b(?:when|while|is|at|has|runs?)\b", gap)
+            len(gap) < _LISTED and not re.search(rf"[.;\n](?!{_MORE})|\b(?:when|while|is|at|has|runs?)\b", gap)
         ):
             kept.append(one)
     return kept
 
 
+_MORE = r" ?(?:$|(?:plus|and|also)\b)"  # what is added in a sentence of its own
 _LISTED = 50  # characters within which two of a kind stand in one list; our choice
 
 

@@ -80,6 +80,9 @@ _SUNK = re.compile(
 _FALLS_FROM = re.compile(
     r"\b(?:well|water|level)\b[^.;\d]{0,25}\b(?:falls?|drops?|sinks?|goes down|fell|dropped|sank|went down)\b[^.;\d]{0,25}\bfrom (?:about )?$"
 )
+_GRID = re.compile(
+    r"\b(?:grid|mains|power ?lines?|electricity|electric pole|transformer|utility)\b[^.;\d]{0,25}$"
+)
 _CREEK_TO_PUMP = re.compile(
     r"(?:^|[.;\n] ?)(?:the )?(?:well|creek|stream|pond|lake|river|cistern|water) to (?:the )?pump\b[^.;\n]*$"
 )
@@ -106,6 +109,8 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
     of_suction(near, at, found)
     left, right = near.left[-90:], near.right
     before = len(found)
+    if _GRID.search(near.before[-60:]) and not _RUN.search(near.before[-60:]):
+        found.pop("way.length", None)  # how far the mains are
     if _OTHER_PLACE.match(right) or _VARIES.search(left) or _PLUMBING.search(left):
         found.clear()
     if _DROPS.match(near.before) and not _RUN.search(right[:12]):

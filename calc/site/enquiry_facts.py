@@ -14,7 +14,9 @@ from calc.site import (
     enquiry_direct,
     enquiry_hours,
     enquiry_people,
+    enquiry_pieces,
     enquiry_said,
+    enquiry_shared,
     enquiry_sides,
     enquiry_sun,
     enquiry_talk,
@@ -67,6 +69,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     seasons(masked, numbers)
     parts(masked, numbers)
     likewise(masked, numbers)
+    enquiry_shared.shared(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, found, numbers)
@@ -78,10 +81,12 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
-    found.pieces += enquiry_sun.told(clean)
+    found.pieces += [*enquiry_sun.told(clean), *enquiry_shared.longitudes(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
+    if {"pump.cut_in", "pump.cut_out"} <= {one.path for one in found.pieces}:
+        found.pieces += _switched(clean)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):
@@ -212,7 +217,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
-            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)
+            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ", near.before + near.after)
             and not weights.get("pressure_tank.precharge")
         ):
             _pair(token, found)
@@ -314,8 +319,15 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
         found.pieces.append(piece)
 
 
+def _switched(clean: str) -> list[Piece]:
+    """A switch that is named beside the two pressures of a pump is what controls it."""
+    match = re.search(r"\bswitch\b", clean)
+    return [Piece("pump.control", *match.span(), word="switch", weight=0.5)] if match else []
+
+
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
-    things = enquiry_counting.things(clean)
+    things = enquiry_pieces.apart(clean, enquiry_counting.things(clean))
+    things += enquiry_pieces.pieces(clean, things)
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)

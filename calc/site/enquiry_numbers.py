@@ -28,7 +28,7 @@ _FIGURES = (
     r"|\d{1,2}'\d{3}(?![\d'\"])|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
-NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
+NUMBER = rf"(?:(?<![\w.,/¤-])(?<!(?<![mo])\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
 _WATER = r"(?: of ?(?:head|water(?! level| line| table| tank| is| was)|h2o)| ?(?:head|h2o|water(?= ?(?:column|gauge|pressure|head|[,.;)\n]|$))))\b"
 _PER = r"(?: ?/ ?| per | an? | the | each | every |per )"

@@ -12,7 +12,7 @@ _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _UNIT = r"(?:m|ft|feet|met(?:re|er)s?|yards?|')"
 _WELL = r"\b(?:wells?|bore ?holes?|bore)\b"
 _SOURCE = r"(?:wells?|bore ?holes?|bore|springs?|stream|creek|river|source|pond|lake|dam|intake)"
-_STAND = r"(?:stand|tower|platform|roof|hill|ridge|stilts|pillars?|scaffold|slab|knoll)"
+_STAND = r"(?:stand|tower|platform|roof|hill|ridge|stilts|pillars?|scaffold|loft|attic|slab|knoll)"
 _DRIP = r"\bdrip|\bemitters?\b"
 _DRY = r"(?:(?:in|at|by|during|towards?) )?(?:the )?(?:very )?(?:(?:end|height|middle) of )?(?:the )?(?:late |dry |hot )*(?:summer|autumn|dry (?:season|time|months?)|august|september|october|drought)"
 _GOAL = r"(?:house|cabin|home|cottage|hut|kitchen|farm|barn|lodge|school|garden|stable|troughs?|drinkers?|clinic|field|trailer|chalet|camp)"
@@ -36,7 +36,11 @@ ORDER: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.tested", ("flow",), rf"\bpumped(?: at| with)?{_F}", r"(?=[^.\n]{0,25}\b(?:level|water) (?:went|goes|fell|sank|came|dropped|drew)\b)", rf"{_WELL}"),
     # tanks
     ("tank.level", ("length",), rf"\b(?:tank|reservoir|tote|storage)\b(?:(?!\bpump)[^.;\n]){{0,60}}\bon{_F}", rf" ?(?:high |tall )?{_STAND}\b", ""),
-    ("tank.level", ("length",), rf"\b(?:tank|reservoir|tote|storage)\b(?:(?!\bpump)[^.;\n]){{0,60}}\bon (?:an?|the|its) (?:[a-z]+ )?{_STAND},?{_F}", r" ?(?:above|over|off|high|up|tall)\b", ""),
+    ("tank.level", ("length",), rf"\b(?:tank|reservoir|tote|storage|cistern)\b(?:(?!\bpump)[^.;\n]){{0,60}}\b(?:on|in) (?:an?|the|its|our) (?:[a-z]+ )?{_STAND},?{_F}", r" ?(?:above|over|off|high|up|tall)\b", ""),
+    ("tank.level", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:\w+ )?tank\b(?:(?!\bpump)[^.;\n]){{0,80}}, ?{_F}", rf" ?(?:above|higher than|over) (?:the|our|my) {_GOAL}\b", ""),
+    ("store.volume", ("volume",), rf"\b(?:farm pond|pond|lagoon|earth basin|lined basin)(?: is| of| holds| has| with)*{_F}", "", r"\bpump"),
+    ("use.daily", ("daily",), rf"\b(?:they|we|it all|all|everyone|everything|animals|cows|stock)(?: all)? (?:drinks?|uses?|takes?|needs?|gets? through|wants?){_F}", r" ?(?:all told|in all|altogether|in total|all together|together)\b", ""),
+    ("way.climb", ("length",), "", r" ?(?:up|higher) from (?:the |our )?(?:water|creek|stream|river|well|spring|pump|pond|source) (?:up )?to (?:the|our|my) (?!tank|reservoir)", ""),
     ("tank.level", ("length",), rf"\btank\b(?:(?!\bpump)[^.;\n]){{0,60}}\b(?:its|the) (?:water(?: level| surface)?|outlet|bottom|base|floor|foot)(?: is| stands| sits| lies)?{_F}", rf" ?(?:above|higher than|over) (?:the |our |my )?{_GOAL}\b", ""),
     ("tank.volume", ("volume",), rf"(?:^|[.;,\n] ?)(?:the |our |a )?(?:water )?(?:storage|store)(?: is| holds| volume| capacity)*{_F}", rf",? ?(?:up )?(?:on (?:an?|the|our) (?:\w+ )?{_STAND}|at the top|up the hill)\b", ""),
     ("store.volume", ("volume",), rf"(?:^|[.;,\n] ?)(?:the |our |a )?(?:water )?(?:storage|store)(?: is| holds| volume| capacity)*{_F}", rf" ?(?:at|by|beside|near|next to) (?:the|our) (?:\w+ )?(?:{_SOURCE}|pump)\b", ""),

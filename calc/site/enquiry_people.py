@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.site import enquiry_crowd
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
 
@@ -81,7 +82,7 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = _total(low)
+    total = _total(low) if not (sums := enquiry_crowd.summed(low)) else sums
     if total:
         return total
     party, numbered = _party(low), _numbered(low)
@@ -90,7 +91,7 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    found = [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    found = [*party, *apart] if party else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
 
 

@@ -19,10 +19,10 @@ _ARROW = re.compile(
 _LINE = re.compile(
     rf"{_LEAD}{_MARK}{{0,3}}(?P<asked>(?:how|what|what's|where|any|which|is|are|do|does|height|source|suction|power|age)\b[^\n?:]{{2,80}}):(?P<answer>[^\n]+)"
 )
-_SHORT = 4  # words up to which a question without a sign is the label of its answer; our choice
 _SUCTION = re.compile(r"\bsuction\b|\bintake\b")
 _BENDS = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b")
 _LENGTH = re.compile(r"\b(?:how (?:far|deep|high|long)|where|depth|height|distance|length)\b")
+_ONE_NUMBER = re.compile(r"[^\d]*(?:\d(?:[^,;.\n]|[,.](?=\d))*)?")
 _STOPS = re.compile(r" ?(?:$|[,.;)\n]|down\b|deep\b|away\b|up\b|in\b|and\b)")
 
 
@@ -32,7 +32,7 @@ def labelled(low: str) -> str:
 
     def label(one: re.Match[str]) -> str:
         told = one["sign"].strip() or one["mark"].strip()
-        if not told and len(one["asked"].split()) > _SHORT:
+        if not told:
             return one.group()
         return f"{one['lead']}{one['mark']}{one['asked']}:{' ' * len(one['sign'])}"
 
@@ -42,9 +42,14 @@ def labelled(low: str) -> str:
 def dialogue(low: str) -> Asked:
     """(start, end of the answer, question) of every question that is answered on its own line."""
     return [
-        (*match.span("answer"), re.sub(r"^.*\bq ?[:.)]", "", match["asked"]))
+        (match.start("answer"), match.start("answer") + _first(match["answer"]), match["asked"])
         for match in _LINE.finditer(low)
     ]
+
+
+def _first(answer: str) -> int:
+    """Where what answers the question ends: what follows its first number tells of itself."""
+    return _ONE_NUMBER.match(answer).end()  # type: ignore[union-attr]
 
 
 def united(numbers: list[Token], asked: Asked, unit: str, low: str) -> None:

@@ -42,7 +42,7 @@ _FIRE = re.compile(
 
 
 _ONE_ABOVE = re.compile(
-    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|in the (?:loft|attic)|above the (?:house|cabin))\b"
+    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|(?:in|on) (?:the|a|our) (?:\w+ )?tower|at (?:the )?(?:very )?top(?: of (?:the |my |our )?\w+)?|in the (?:loft|attic)|above the (?:house|cabin))\b"
 )
 _AT_HEIGHT = re.compile(r" ?at (?:a height of )?[\d.,]+ ?[a-z]+ (?:height|high|up|above)\b")
 _ONE_BELOW = re.compile(
@@ -128,6 +128,8 @@ def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
 def _role(token: Token, near: Context, at: int, end: int) -> str:
     """Which tank it is; "small" where it may be a pressure tank as well, "" where nothing tells."""
     role, litres = words.tank_role(near.mail, at, end), litres_of(token)
+    if _DRAWN_NEXT.match(near.mail, max(token.end, end)) and not words.named(near.mail, at, end):
+        return "store"
     said, named = near.before + near.after, words.named(near.mail, at, end)
     beside = near.right + near.after[len(near.right) : 60]
     if role == "store" and _CYCLE_BESIDE.match(beside) and _cycles(near.mail, litres / 1.5):
@@ -159,6 +161,10 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
     return role
 
 
+_DRAWN_NEXT = re.compile(  # what the next words say of "this tank", or put behind it
+    r"[^.;\n]{0,40}[.;\n] ?(?:the |our |a |and )*pump(?: that)? (?:draws|takes|sucks|pulls|drinks|is fed)\b[^.;\n]{0,14}\b(?:from|out of) (?:this|that|the|it)\b"
+    r"|[^.;\n]{0,20}[.;,\n] ?(?:and |then |the |our |a )*(?:booster|second pump|another pump|pressure pump)(?: pump| set)? (?:behind|after|from|beside|next to) (?:it|this|that)\b"
+)
 _ONLY_PRESSURE = re.compile(r"\bpressure tanks?\b[^.;\n]{0,40}|\bcut[ -]?in\b")
 _PRESSED = re.compile(r"pressure|switch|psi|bar\b|pre-?charge")
 _LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure tank; our choice

@@ -304,7 +304,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,4}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )?(?:\w+ )?(?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
@@ -343,6 +343,11 @@ _ALLOWED = re.compile(
 )
 
 
+_OBSERVED = re.compile(
+    r"\b(?:it|pump|motor|which|that) (?:now |still )?(?:starts|cycles|comes on|kicks in|switches on|goes on)(?: up)? (?:about |around |some |maybe |over )*$"
+)
+
+
 def _sentence(low: str, at: int) -> str:
     begin = max(low.rfind(sign, 0, at) for sign in ".;!\n") + 1
     return re.split(r"[.;!\n]", low[begin:], maxsplit=1)[0]
@@ -360,7 +365,10 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
                 continue
             if path == "fall.breaks" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
                 continue
-            if path == "pump.starts" and not _ALLOWED.search(_sentence(low, match.start())):
+            if path == "pump.starts" and (
+                not _ALLOWED.search(_sentence(low, match.start()))
+                or _OBSERVED.search(low, max(0, match.start(1) - 40), match.start(1))
+            ):
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
