@@ -10,7 +10,7 @@ from calc.site.enquiry_counts import named_in
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import NUMBER, value
 
-_QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?)(?P<asked>(?:(?!: +\S)[^\n?]){3,160}?)[?:]?[ ]*$", re.M)
+_QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?(?![^\n]*[?:] *\S))(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M)
 _QUANTITY = re.compile(r"\b(?:pump|well|tank|people|use|power|daily|panels|pipe|spring|house)\b")
 _NUMBERED = re.compile(r"\(?\d{1,2}[.)]")
 _NEXT = re.compile(r"^[ ]*>", re.M)

@@ -280,7 +280,7 @@ _BESIDE = re.compile(
 )
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:{_SPELT})\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
+    rf"(\d{{1,4}}|(?:{_SPELT})\b)\b(?! ?(?:pairs?|pieces|pcs|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(

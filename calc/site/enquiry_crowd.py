@@ -16,6 +16,7 @@ _BEASTS = r"(?:cows?|cattle|goats?|sheep|hens?|chickens?|dogs?|cats?|horses?|pon
 _ALL = r"(?:together|altogether|all together|in total|total|in all|all told|combined)"
 _SUMS = (
     re.compile(rf"\b{_FOLK}(?: and | & |, | \+ ){_FOLK},?(?: (?:are|we are|is))? {_ALL}[ :=]*(?:about |are )?({NUMBER})(?![\w-])"),
+    re.compile(rf"\b{_FOLK}(?: and | & |, | \+ ){_FOLK} ?[:=] ?({NUMBER})(?: {_ALL})?(?= ?(?:[.,;\n]|$))"),
     re.compile(rf"\b(?:of us|we are|people|persons|adults?|us)\b[^.;\n]{{0,50}}\b(?:and|plus|with|,) (?:[a-z]+ ){{1,4}}?(?:[a-z]+),? so ({NUMBER})(?: of us| people| in all)?(?= ?(?:[.;!\n]|$))"),
 )  # fmt: skip
 _TWO_KINDS = re.compile(
@@ -24,10 +25,6 @@ _TWO_KINDS = re.compile(
 _LIVE = re.compile(
     rf"(?<![\w¤-])({NUMBER}) (?!{_BEASTS}\b)(?!(?:of|in|on|to|at|m|ft|l|litres?|gallons?)\b)[a-z]{{4,}}s (?:live|lives|sleep|are living|eat and sleep|stay)(?: (?:and work|permanently|all year))? (?:here|there|in (?:the|it)|on (?:the )?site|with us|all year)\b"
 )
-_PLACES = (
-    re.compile(rf"(?<![\w¤-])({NUMBER}) (?:places to sleep|sleeping (?:places|berths)|berths|bed ?spaces|beds for (?:guests|people)|bunks)\b"),
-    re.compile(rf"\b(?:sleeping places|berths|bunks|bed ?spaces)[ :=]+({NUMBER})(?= ?(?:[.;\n]|$))"),
-)  # fmt: skip
 _EACH = re.compile(r" (?:each|per|in each|a (?:room|cabin|hut))\b")
 _MOST = 1000  # people; beyond, a number counts something else; our choice
 
@@ -49,9 +46,8 @@ def summed(low: str) -> list[Counted]:
 
 
 def crowd(low: str) -> list[Counted]:
-    """People by the nouns of their work, or by where they sleep."""
-    for pattern in (_LIVE, *_PLACES):
-        for match in pattern.finditer(low):
-            if not _EACH.match(low, match.end()):
-                return _one(match, value(match[1])[0])
+    """People by the nouns of their work."""
+    for match in _LIVE.finditer(low):
+        if not _EACH.match(low, match.end()):
+            return _one(match, value(match[1])[0])
     return []

@@ -19,7 +19,7 @@ _FOR_TROUGHS = re.compile(
     rf"\btroughs\b[^.;\n\d]{{0,30}}(?<![\w-])({NUMBER}) (?:floats|float valves|ball ?cocks|valves)\b"
 )
 _BEHIND = re.compile(
-    rf"\b(?:troughs?|drinkers?|waterers?)(?: with (?:an? )?(?:float|ball)(?: valve)?s?)?[ ,:(-]+(?:we have )?({NUMBER}) (?:pieces|pcs|nos?\b|units|off\b|numbers)"
+    rf"\b(?:troughs?|drinkers?|waterers?)(?: with (?:an? )?(?:float|ball)(?: valve)?s?)?(?: for (?:the )?[a-z]+)?[ ,:(-]+(?:we have )?({NUMBER}) (?:pieces|pcs|nos?\b|units|off\b|numbers)"
 )
 _ONES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:dry|young|other|beef|non-milking|old) ones\b")
 _MILKED = re.compile(
@@ -33,9 +33,15 @@ def pieces(low: str, things: list[Counted]) -> list[Counted]:
     if _STOCK.search(low):
         for pattern in (_FLOATS, _FOR_TROUGHS, _BEHIND):
             match = pattern.search(low)
-            if match and value(match[1])[0] == int(value(match[1])[0]):
+            if match is None or value(match[1])[0] != int(value(match[1])[0]):
+                continue
+            over = [one for one in things if one.start < match.end() and match.start() < one.end]
+            if not any(one.path == "use.troughs" and one.count == value(match[1])[0] for one in over):
                 found.append(Counted("use.troughs", value(match[1])[0], *match.span()))
-                break
+            for one in over:
+                things.remove(one)  # basins that have floats are none to wash in
+            found += [one for one in over if one.path == "use.troughs"]
+            break
     cows = [one for one in things if one.path in {"animals.dairy", "animals.cattle"}]
     for match in _ONES.finditer(low) if cows else ():
         if 0 < match.start() - cows[-1].end < _NEAR or any(

@@ -14,15 +14,16 @@ _MARK = r"(?:>[> ]*|q\d{0,2} ?[:.)] ?|\(?\d{1,2}[.)] ?|\(?[a-h]\) ?|[-*•] ?)"
 _LEAD = r"(?:^|(?<=\n))(?P<lead>[ ]*)"
 _SIGN = r"(?:[-=]+>|→|-{1,2}(?= )|:|\ba ?[:.)]|\banswer ?:|=)"
 _ARROW = re.compile(
-    rf"{_LEAD}(?P<mark>{_MARK}{{0,3}})(?P<asked>[a-z][^\n?]{{2,80}})\?(?P<sign>[ ]*{_SIGN}?[ ]*)(?=[^\s?])"
+    rf"{_LEAD}(?P<mark>{_MARK}{{0,3}})(?P<asked>[a-z][^\n?]{{2,80}})(?:\?|(?= *(?:[-=]+>|→)))(?P<sign>[ ]*{_SIGN}?[ ]*)(?=[^\s?])"
 )
 _LINE = re.compile(
-    rf"{_LEAD}{_MARK}{{0,3}}(?P<asked>(?:how|what|what's|where|any|which|is|are|do|does|height|source|suction|power|age)\b[^\n?:]{{2,80}}):(?P<answer>[^\n]+)"
+    rf"{_LEAD}{_MARK}{{0,3}}(?P<asked>(?:how|what|what's|where|any|which|is|are|do|does)\b[^\n?:]{{2,80}}(?=:)|[a-z][^\n?:]{{2,80}}(?=: {{3}})):(?P<answer>[^\n]+)"
 )
 _SUCTION = re.compile(r"\bsuction\b|\bintake\b")
 _BENDS = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b")
 _LENGTH = re.compile(r"\b(?:how (?:far|deep|high|long)|where|depth|height|distance|length)\b")
 _ONE_NUMBER = re.compile(r"[^\d]*(?:\d(?:[^,;.\n]|[,.](?=\d))*)?")
+_COUNTS = re.compile(r"\bhow many (?!people|persons|of you|are you|live)|\bnumber of (?!people|persons)")
 _STOPS = re.compile(r" ?(?:$|[,.;)\n]|down\b|deep\b|away\b|up\b|in\b|and\b)")
 
 
@@ -34,7 +35,7 @@ def labelled(low: str) -> str:
         told = one["sign"].strip() or one["mark"].strip()
         if not told:
             return one.group()
-        return f"{one['lead']}{one['mark']}{one['asked']}:{' ' * len(one['sign'])}"
+        return f"{one['lead']}{one['mark']}{one['asked'].rstrip()}:".ljust(len(one.group()))
 
     return _ARROW.sub(label, low)
 
@@ -44,6 +45,7 @@ def dialogue(low: str) -> Asked:
     return [
         (match.start("answer"), match.start("answer") + _first(match["answer"]), match["asked"])
         for match in _LINE.finditer(low)
+        if not _COUNTS.search(match["asked"])  # "how many showers: 3" is a list's
     ]
 
 

@@ -94,6 +94,11 @@ _FURTHER = re.compile(
 )
 
 
+_IT_HOLDS = re.compile(
+    r"\W*(?:and )?(?:it|this one|that one) (?:holds|contains|stores|takes)(?: about| some| up to| only)* $"
+)
+
+
 def _before(token: Token, near: Context) -> tuple[int, int] | None:
     """Where the tank stands that is named last before a volume."""
     left = near.left[-90:]
@@ -105,6 +110,10 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
                 tank = match
     if tank is None and _FURTHER.search(near.before[-80:]):
         left = near.before[-80:]
+        tank = next(reversed(list(words.TANK.finditer(left))), None)
+    if tank is None and _IT_HOLDS.match(near.before):
+        line = near.mail.rfind(near.before, 0, token.start)
+        left = near.mail[max(0, line - 110) : token.start]
         tank = next(reversed(list(words.TANK.finditer(left))), None)
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
