@@ -68,7 +68,8 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
         ]
         gap = low[alike[-1].end : one.start] if alike else ""
         if not alike or (
-            len(gap) < _LISTED and not re.search(rf"[.;\n](?!{_MORE})|\b(?:when|while|is|at|has|runs?)\b", gap)
+            len(gap) < _LISTED
+            and not re.search(rf"[.;\n](?!{_MORE})|\b(?:when|while|is|at|has|runs?)\b", gap)
         ):
             kept.append(one)
     return kept

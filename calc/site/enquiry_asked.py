@@ -10,7 +10,9 @@ from calc.site.enquiry_counts import named_in
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import NUMBER, value
 
-_QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?(?![^\n]*[?:] *\S))(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M)
+_QUESTION = re.compile(
+    r"^[ ]*(?:>[> ]*|q\d*[:.)] ?(?![^\n]*[?:] *\S))(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M
+)
 _QUANTITY = re.compile(r"\b(?:pump|well|tank|people|use|power|daily|panels|pipe|spring|house)\b")
 _NUMBERED = re.compile(r"\(?\d{1,2}[.)]")
 _NEXT = re.compile(r"^[ ]*>", re.M)
@@ -53,7 +55,12 @@ def questions(low: str) -> list[tuple[int, int, str]]:
             continue
         end = match.end() + 1 + (skipped + stop.start() if stop else len(following))
         asked = match["asked"]
-        if found and len(asked.split()) <= 2 and not _NUMBERED.match(asked) and not _QUANTITY.search(asked):
+        if (
+            found
+            and len(asked.split()) <= 2
+            and not _NUMBERED.match(asked)
+            and not _QUANTITY.search(asked)
+        ):
             asked = f"{found[-1][2]} {asked}"  # "Length?" asks on of the same thing
         found.append((match.end() + 1, end, asked))
     return found

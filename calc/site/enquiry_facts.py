@@ -217,7 +217,10 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
-            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ", near.before + near.after)
+            and re.search(
+                r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ",
+                near.before + near.after,
+            )
             and not weights.get("pressure_tank.precharge")
         ):
             _pair(token, found)

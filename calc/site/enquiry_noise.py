@@ -295,6 +295,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
+    found += [(*span, gone.GONE) for span in gone.dropped(low)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]

@@ -57,9 +57,9 @@ ORDER: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.climb", ("length",), rf"\bto (?:the |our |my )?(?:\w+ )?{_GOAL}[ ,]*(?:that is |which is |it is )?{_F}", r" ?(?:above|higher)(?= ?[,.;)\n]|$)", ""),
     ("way.climb", ("length",), rf"\d ?{_UNIT}(?: of)?(?: \w+)? (?:line|pipe|hose|run|poly)(?: long)?,? (?:and )?(?:the )?(?:height|climb|rise|lift)(?: is| of)*{_F}", r" ?(?:$|[,;.)\n])", ""),
     ("place.altitude", ("length",), r"", r" ?(?:above|over) (?:the )?(?:mean )?sea\b", ""),
-    ("place.altitude", ("length",), r"\b(?:lodge|house|hut|farm|school|village|place|site|cabin|clinic|mission)\b[^.;\n]{0,60}\b(?:sits|lies|stands|is)(?: located| situated)? (?:at|on) $", _ENDS, ""),
+    ("place.altitude", ("length",), r"\b(?:lodge|house|hut|farm|school|place|site|cabin|clinic|mission)\b[^.;\n]{0,60}\b(?:sits|lies|stands|is)(?: located| situated)? (?:at|on) $", _ENDS, ""),
     # suctions
-    ("suction.length", ("length",), rf"\b(?:draws?|sucks?|pulls?|takes?) (?:it |water )?from (?:the |our |an? )?\w+(?: that is| which is)?,?{_F}", r" ?(?:away|off|distant),? (?:through|via|with|by)\b", ""),
+    ("suction.length", ("length",), rf"\b(?:draws?|sucks?|pulls?|takes?) (?:it |water )?from (?:the |our |an? )?(?:\w+ )?(?:tote|tank|cistern|pond|creek|stream|river|well|barrel|drum|sump|lake|pool|ibc)(?: that is| which is)?,?{_F}", r" ?(?:away|off|distant),? (?:through|via|with)\b", ""),
     ("water.level", ("length",), rf"(?:^|[.;\n] ?|\bpump(?: that| which)? |\bit )(?:it |the pump |pump )?(?:sits|stands|is(?: mounted)?){_F}", r" ?(?:above|over|higher than) (?:the )?(?:lowest |low |summer |highest |normal )?(?:water|surface)\b", r"\bsuction|\bsucks?\b|\bnpsh\b|\bprim"),
     # flows, uses, pressures
     ("water.yield", ("flow",), rf"\b{_SOURCE}\b(?:(?!\bpump)[^.;\n]){{0,40}}\((?:at least |about |some |min\.? |around )*$", r" ?\)", ""),

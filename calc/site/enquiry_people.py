@@ -91,7 +91,11 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    found = [*party, *apart] if party else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
+    found = (
+        [*party, *apart]
+        if party
+        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
+    )
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
 
 

@@ -36,7 +36,9 @@ def pieces(low: str, things: list[Counted]) -> list[Counted]:
             if match is None or value(match[1])[0] != int(value(match[1])[0]):
                 continue
             over = [one for one in things if one.start < match.end() and match.start() < one.end]
-            if not any(one.path == "use.troughs" and one.count == value(match[1])[0] for one in over):
+            if not any(
+                one.path == "use.troughs" and one.count == value(match[1])[0] for one in over
+            ):
                 found.append(Counted("use.troughs", value(match[1])[0], *match.span()))
             for one in over:
                 things.remove(one)  # basins that have floats are none to wash in

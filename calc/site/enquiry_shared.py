@@ -44,5 +44,7 @@ def longitudes(low: str) -> list[Piece]:
         if (match["side"] or "").startswith("w"):
             number = -abs(number)
         if abs(number) <= 180:
-            found.append(Piece("place.longitude", match.start("n"), match.end(), number, number, "°"))
+            found.append(
+                Piece("place.longitude", match.start("n"), match.end(), number, number, "°")
+            )
     return found

@@ -23,7 +23,9 @@ _SUCTION = re.compile(r"\bsuction\b|\bintake\b")
 _BENDS = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b")
 _LENGTH = re.compile(r"\b(?:how (?:far|deep|high|long)|where|depth|height|distance|length)\b")
 _ONE_NUMBER = re.compile(r"[^\d]*(?:\d(?:[^,;.\n]|[,.](?=\d))*)?")
-_COUNTS = re.compile(r"\bhow many (?!people|persons|of you|are you|live)|\bnumber of (?!people|persons)")
+_COUNTS = re.compile(
+    r"\bhow many (?!people|persons|of you|are you|live)|\bnumber of (?!people|persons)"
+)
 _STOPS = re.compile(r" ?(?:$|[,.;)\n]|down\b|deep\b|away\b|up\b|in\b|and\b)")
 
 
@@ -73,4 +75,3 @@ def bends(low: str, asked: Asked) -> list[Piece]:
             many = value(match[1])[0]
             found.append(Piece("suction.bends", *match.span(), many, many))
     return found
-
