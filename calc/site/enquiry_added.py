@@ -57,7 +57,7 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
     kitchen sink"."""
     first: dict[tuple[str, str], Piece] = {}
     for one in named:
-        room = _ROOM.search(one.thing)
+        room = _ROOM.search(low[max(0, one.start - 9) : one.end])
         first.setdefault((_thing(one), room[1] if room else ""), one)
     ones = sorted(first.values(), key=lambda one: one.start)
     kept: list[Piece] = []
@@ -79,12 +79,18 @@ _MORE = r" ?(?:$|(?:plus|and|also)\b)"  # what is added in a sentence of its own
 _LISTED = 50  # characters within which two of a kind stand in one list; our choice
 
 
+def _kitchen(last: Piece, one: Piece) -> bool:
+    """A kitchen's sink beside basins is one more, wherever it is told."""
+    both = last.path == one.path == "outlets.sink" and "together" not in {last.word, one.word}
+    return both and ("basin" in last.thing) and "kitchen" in one.thing
+
+
 def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     """The pieces that are added up; one that is larger than all before counts instead."""
     kept = [one for one in alone if one.low > 0] or alone[:1]
     total = kept[:1]
     for one in kept[1:]:
-        if _adds(low, total, one):
+        if _adds(low, total, one) or _kitchen(total[-1], one):
             total.append(one)
         elif one.low > sum(piece.low for piece in total):
             total = [one]

@@ -36,7 +36,7 @@ _SPRINGS = re.compile(
 )
 
 
-def buckets(low: str) -> list[tuple[Token, str]]:
+def buckets(low: str, whole: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
     for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _INTO, _AMOUNT):
@@ -49,7 +49,7 @@ def buckets(low: str) -> list[tuple[Token, str]]:
             seconds += float(match.groupdict().get("more") or 0)
             amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
             unsaid = pattern in {_UNIT_IN, _AMOUNT} and not _SPRINGS.search(
-                low, max(0, match.start() - 150), match.end() + 40
+                whole, max(0, match.start() - 150), match.end() + 40
             )
             if (
                 not fill

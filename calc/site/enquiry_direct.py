@@ -318,7 +318,10 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if path == "way.length":
         far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
         placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
-        return not (placed or _UPRIGHT.search(near.left[-90:]))
+        own = near.left[-90:]
+        if re.match(r" ?(?:away |off |far )?from\b", near.right):
+            own = own.rsplit(",", 1)[-1]
+        return not (placed or _UPRIGHT.search(own))
     if path == "well.bore":
         return (
             token.unit in {"mm", "in", "cm"}

@@ -72,7 +72,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     enquiry_shared.shared(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
-    taken = _special(clean, found, numbers)
+    taken = _special(clean, low, found, numbers)
     asked = [*enquiry_asked.questions(low), *enquiry_talk.dialogue(low)]
     enquiry_talk.united(numbers, asked, enquiry_bare.usual(numbers), clean)
     found.pieces += enquiry_talk.bends(clean, asked)
@@ -106,10 +106,10 @@ _NO_TANK = re.compile(
 )
 
 
-def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
+def _special(clean: str, low: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
     """Buckets, sides of beds, strings of panels: spans whose numbers are used up."""
     taken = []
-    for token, why in enquiry_buckets.buckets(clean):
+    for token, why in enquiry_buckets.buckets(clean, low):
         taken.append((token.start, token.end))
         if why:
             found.ignored.append(

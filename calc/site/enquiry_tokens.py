@@ -142,6 +142,8 @@ def seasons(low: str, numbers: list[Token]) -> None:
         if near and unit and _SEASON.match(low, at):
             second.kind, second.unit = first.kind, first.unit
             second.end = at
+            if first.kind == "flow" and not first.why:  # the words round the first one tell it
+                second.extra["as"], second.extra["as_end"] = first.start, first.end
 
 
 _EXACTLY = re.compile(

@@ -177,6 +177,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     if _UP_THERE.match(near.right) or _of_it(near):
         return {}
     if "water.yield" not in found:
+        if near.subject in {"WELL", "SPRING", "CREEK"} and _IT_GIVES.search(near.before):
+            return {**found, "water.yield": 5}
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
             r"\bpump\b", near.left[-30:] + near.right[:12]
@@ -232,6 +234,9 @@ _DRIPS = 12.0  # L/h, the most that one dripper gives; common practice, no sourc
 _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
 _AT_PRESSURE = re.compile(
     r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))"
+)
+_IT_GIVES = re.compile(
+    r"\bit (?:only |then |still |now )?(?:gives|gave|yields|yielded|makes|made|delivers|brings|brought|runs at|ran at)\b(?:(?!\b(?:pump|tap|hose|tank|shower|house|needs?|uses?)\b)[^.;\n]){0,70}$"
 )
 _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
