@@ -22,7 +22,7 @@ _ASKED = tuple((path, kind, re.compile(pattern)) for path, kind, pattern in (
     ("well.depth", "length", r"\b(?:how deep is (?:the|your) (?:well|bore\w*)|depth of (?:the |your )?(?:well|bore\w*)|well depth)"),
     ("suction.length", "length", r"\b(?:suction(?: (?:line|pipe|hose|side))?)\b(?! (?:lift|height))"),
     ("tank.level", "length", r"\b(?:how (?:high|far|much)[^?]*\btank\b[^?]*(?:above|up|higher)|height of the tank|tank height|how high (?:is|does|up is|above)[^?]*tank)"),
-    ("place.altitude", "length", r"\b(?:altitude|above sea|elevation of (?:the|your) (?:site|place)|what elevation)"),
+    ("place.altitude", "length", r"\b(?:altitude|above sea|elevation of (?:the|your) (?:site|place)|what elevation|^elevation$)"),
     ("way.climb", "length", r"\b(?:how (?:high|much higher|much lower|far (?:up|above|below|down))|height|rise|climb|vertical|elevation|lift|drop|fall|uphill)"),
     ("power.cable", "length", r"\b(?:batter\w+|panels?|controller|inverter)\b[^?]*\bto\b|cable|\b(?:electricity|power|mains)$"),
     ("way.length", "length", r"\b(?:how far|distance|how long|length|how much pipe|pipe run|run of pipe)"),

@@ -10,14 +10,14 @@ from calc.site.enquiry_numbers import NUMBER, value
 
 Asked = list[tuple[int, int, str]]
 
-_MARK = r"(?:>[> ]*|q\d{0,2} ?[:.)] ?|\(?\d{1,2}[.)] ?|\(?[a-h]\) ?|[-*•] ?)"
-_LEAD = r"(?:^|(?<=\n))(?P<lead>[ ]*)"
+_MARK = r"(?:>[> ]*+|q\d{0,2} ?[:.)] ?|\(?\d{1,2}[.)] ?|\(?[a-h]\) ?|[-*•] ?)"
+_LEAD = r"(?:^|(?<=\n))(?P<lead>[ ]*+)"
 _SIGN = r"(?:[-=]+>|→|-{1,2}(?= )|:|\ba ?[:.)]|\banswer ?:|=)"
 _ARROW = re.compile(
-    rf"{_LEAD}(?P<mark>{_MARK}{{0,3}})(?P<asked>[a-z][^\n?]{{2,80}})(?:\?|(?= *(?:[-=]+>|→)))(?P<sign>[ ]*{_SIGN}?[ ]*)(?=[^\s?])"
+    rf"{_LEAD}(?P<mark>{_MARK}{{0,3}}+)(?P<asked>[a-z][^\n?]{{2,80}})(?:\?|(?= *(?:[-=]+>|→)))(?P<sign>[ ]*{_SIGN}?[ ]*)(?=[^\s?])"
 )
 _LINE = re.compile(
-    rf"{_LEAD}{_MARK}{{0,3}}(?P<asked>(?:how|what|what's|where|any|which|is|are|do|does)\b[^\n?:]{{2,80}}(?=:)|[a-z][^\n?:]{{2,80}}(?=: {{3}})):(?P<answer>[^\n]+)"
+    rf"{_LEAD}{_MARK}{{0,3}}+(?P<asked>(?:how|what|what's|where|any|which|is|are|do|does)\b[^\n?:]{{2,80}}(?=:)|[a-z][^\n?:]{{2,80}}(?=: {{3}})):(?P<answer>[^\n]+)"
 )
 _SUCTION = re.compile(r"\bsuction\b|\bintake\b")
 _BENDS = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b")

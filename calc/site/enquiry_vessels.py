@@ -44,7 +44,9 @@ _FIRE = re.compile(
 _ONE_ABOVE = re.compile(
     r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|(?:in|on) (?:the|a|our) (?:\w+ )?tower|at (?:the )?(?:very )?top(?: of (?:the |my |our )?\w+)?|in the (?:loft|attic)|above the (?:house|cabin))\b"
 )
-_AT_HEIGHT = re.compile(r" ?(?:stays |stands |sits |is |placed |put )*at (?:a height of )?[\d.,]+ ?[a-z]+ (?:of |in )?(?:height|high|up|above)\b")
+_AT_HEIGHT = re.compile(
+    r" ?(?:stays |stands |sits |is |placed |put )*at (?:a height of )?[\d.,]+ ?[a-z]+ (?:of |in )?(?:height|high|up|above)\b"
+)
 _ONE_BELOW = re.compile(
     r" ?(?:one )?(?:(?:at|by|beside|near|below|under|in) (?:the|our) (?:spring|source|well|shed|house|cellar|basement|pump|barn|creek),? ?)?(?:(?:that|which|where) (?:the|our) pump (?:draws|sucks|pulls|takes)(?: from)?|from which (?:the|our) pump|(?<=one at the spring)|(?<=one at the source)|(?<=one at the well)|(?<=one by the pump))"
 )

@@ -2529,9 +2529,6 @@ NOT_SAID = (
     ("water.kind", (
         "My father, 80, has a well of his own with a submersible.",
     )),
-    ("water.kind", (
-        "Feed it to stream the video: forage for goats, and no more.",
-    )),
     ("water.yield", (
         "The kitchen tap gives 10 litres in 40 seconds.",
         "The neighbours across the road, who have 55 m of bore and 3 m³/h, never complain.",
