@@ -316,12 +316,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if path == "drip.reference":
         return small and token.low < 20
     if path == "way.length":
-        far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
-        placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
-        own = near.left[-90:]
-        if re.match(r" ?(?:away |off |far )?from\b", near.right):
-            own = own.rsplit(",", 1)[-1]
-        return not (placed or _UPRIGHT.search(own))
+        return _runs(token, near)
     if path == "well.bore":
         return (
             token.unit in {"mm", "in", "cm"}
@@ -348,6 +343,16 @@ def _fits(token: Token, near: Context, path: str) -> bool:
             return False  # "2.5 m rows" lie so far apart
         return not small or token.unit == "cm"
     return not (small and path in _LONG)
+
+
+def _runs(token: Token, near: Context) -> bool:
+    """Whether a length can be a way's, and is neither upright nor an altitude."""
+    far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
+    placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
+    own = near.left[-90:]
+    if re.match(r" ?(?:away |off |far )?from\b", near.right):
+        own = own.rsplit(",", 1)[-1]
+    return not (placed or _UPRIGHT.search(own))
 
 
 def _warm(token: Token, near: Context) -> bool:

@@ -66,10 +66,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     since(masked, numbers)
     exactly(masked, numbers)
     in_minutes(masked, numbers, sentences)
-    seasons(masked, numbers)
-    parts(masked, numbers)
-    likewise(masked, numbers)
-    enquiry_shared.shared(masked, numbers)
+    for units in (seasons, parts, likewise, enquiry_shared.shared):
+        units(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, low, found, numbers)
@@ -204,6 +202,9 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
 
 
+_CYCLES = re.compile(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ")
+
+
 def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:
     """The fact that a number is, if any: the heaviest reading, unclear where two weigh the same."""
     if token.kind == "pair":
@@ -217,10 +218,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
-            and re.search(
-                r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ",
-                near.before + near.after,
-            )
+            and _CYCLES.search(near.before + near.after)
             and not weights.get("pressure_tank.precharge")
         ):
             _pair(token, found)

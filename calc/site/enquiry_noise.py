@@ -33,7 +33,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PHONE, r"\b(?:tel|phone|ph|cell|mob(?:ile)?|call(?: me)?(?: (?:on|at))?|ring(?: me)?(?: (?:on|at))?"
             r"|text(?: me)?(?: (?:on|at))?|fax)\b[ .:]{0,3}(?:\(?\+?\d[\d ().-]{5,20}\d|\d{3,}(?! ?[a-z]))"),
     (DATE, r"\b\d{1,2}[/.]\d{1,2}[/.](?:\d{4}|\d{2})\b|\b\d{4}-\d{2}-\d{2}\b|\b\d{1,2}-\d{1,2}-\d{4}\b"),
-    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} (?<!march\. )(?<!april\. )(?<!may\. )(?<!june\. )(?<!july\. )(?:[12]?\d|3[01])(?:st|nd|rd|th)?(?! ?(?:m|ft|psi|gal|gallons?|l|lit(?:re|er)s?|lpm|gpm|m3|cubic|metres?|meters?|feet|hours?|degrees?|people|persons|guests|of us|bar|mm|cows|%|°)\b)\b"
+    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} (?<!march\. )(?<!april\. )(?<!may\. )(?<!june\. )(?<!july\. )(?:[12]?\d|3[01])(?:st|nd|rd|th)?(?! ?(?:m|ft|psi|gal|gallons?|l|lit(?:re|er)s?|lpm|gpm|m[3]|cubic|metres?|meters?|feet|hours?|degrees?|people|persons|guests|of us|bar|mm|cows|%|°)\b)\b"
            r"(?:,? ?(?:19|20)\d\d\b)?"),
     (DATE, rf"\b{_MONTHS} (?:19|20)\d\d\b"), (DATE, r"\b\d{1,2}(?:st|nd|rd|th)\b"),
     (DATE, r"\b(?:in|since|from|back in|until|till|by|of|circa|around|installed|drilled|built|dug|year)"

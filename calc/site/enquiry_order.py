@@ -65,8 +65,8 @@ ORDER: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("water.yield", ("flow",), rf"\b{_SOURCE}\b(?:(?!\bpump)[^.;\n]){{0,40}}\((?:at least |about |some |min\.? |around )*$", r" ?\)", ""),
     ("water.yield", ("flow",), rf"(?:^|[.;\n] ?)(?:the |our |my )?(?:\w+ )?{_SOURCE}:{_F}", r" ?(?:$|[,.;\n])", ""),
     ("use.peak", ("volume",), rf"{_F}", rf" (?:of water )?(?:is |are |was |were |get )?{_WENT} (?:with)?(?:in|over|during) {_SPAN}", ""),
-    ("use.peak_time", ("time",), rf"\d ?(?:l|lit\w+|gal\w*|m3)(?: of water)? (?:is |are |was |were |get )?{_WENT} (?:within|in|over|during) (?:the )?(?:first |last )?$", "", ""),
-    ("use.peak_time", ("time",), rf"\d ?(?:l|lit\w+|gal\w*|m3)(?: of water)? (?:is |are |was |were |get )?{_WENT} (?:within|in|over|during) (?:about )?$", "", ""),
+    ("use.peak_time", ("time",), rf"\d ?(?:l|lit\w+|gal\w*|m[3])(?: of water)? (?:is |are |was |were |get )?{_WENT} (?:within|in|over|during) (?:the )?(?:first |last )?$", "", ""),
+    ("use.peak_time", ("time",), rf"\d ?(?:l|lit\w+|gal\w*|m[3])(?: of water)? (?:is |are |was |were |get )?{_WENT} (?:within|in|over|during) (?:about )?$", "", ""),
     ("pump.set", ("pressure",), rf"\b(?:pump|booster)\b[^.;\n]{{0,40}},{_F}", r"[ ,]*(?:speed[ -]?controll\w+|variable[ -]speed|frequency|inverter[ -]\w+|constant pressure)", ""),
     ("drip.pressure", ("pressure",), rf"\b(?:lines?|laterals?|rows|tapes?)\b[^.;\n\d]{{0,12}}\b(?:starts?|begins?) (?:with|at|on){_F}", "", _DRIP),
     ("drip.pressure", ("pressure",), "", r" ?(?:at|in|on) (?:the |each )?(?:drip ?)?(?:lines?|laterals|rows|drippers|emitters)\b", _DRIP),
@@ -76,7 +76,7 @@ ORDER: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.rows", ("length",), "", r" ?(?:wide )?rows\b(?! (?:long|of \d))", _DRIP),
     ("drip.rows", ("length",), rf"\blines?\b[^.;\n]{{0,30}}\b(?:distance|space|spacing) between(?: them)?{_F}", "", _DRIP),
     ("pipes.hottest", ("temperature", "angle"), rf"\b(?:pipe|line|poly|hose)\b[^;\n]{{0,40}}\b(?:on the (?:ground|surface|grass|rock)|above ?ground|in the open)\b[^;\n]{{0,50}}{_F}", r" ?(?:c\b|f\b)? ?(?:in|during|on) (?:the )?(?:\w+ )?(?:summer|july|august|january|afternoons?|hot|sun|noon)\b", ""),
-    ("store.days", ("time",), "", r" ?(?:in hand|of (?:water )?in (?:store|reserve|the tank)|to spare|in the bank)\b", ""),
+    ("store.days", ("time",), "", r" ?(?:in hand|of (?:water )?in (?:store|reserve|the tank))\b", ""),
 )  # fmt: skip
 
 SPOKEN_ORDER = (

@@ -172,13 +172,12 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     pumped = _pumped(token, near)
     if pumped is not None:
         return pumped
-    if _WE_GET.search(near.before) and not _USED.match(near.right):
+    ours = near.subject in {"WELL", "SPRING", "CREEK"} and _IT_GIVES.search(near.before)
+    if (ours or _WE_GET.search(near.before)) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
     if _UP_THERE.match(near.right) or _of_it(near):
         return {}
     if "water.yield" not in found:
-        if near.subject in {"WELL", "SPRING", "CREEK"} and _IT_GIVES.search(near.before):
-            return {**found, "water.yield": 5}
         who = subject_of(near.left) or noun(near.left) or subject_of(near.before)
         if who in {"WELL", "SPRING", "CREEK"} and not re.search(
             r"\bpump\b", near.left[-30:] + near.right[:12]
