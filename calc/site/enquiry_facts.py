@@ -83,8 +83,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
-    if {"pump.cut_in", "pump.cut_out"} <= {one.path for one in found.pieces}:
-        found.pieces += _switched(clean)
+    found.pieces += _switched(clean, found.pieces)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):
@@ -320,9 +319,10 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
         found.pieces.append(piece)
 
 
-def _switched(clean: str) -> list[Piece]:
+def _switched(clean: str, pieces: list[Piece]) -> list[Piece]:
     """A switch that is named beside the two pressures of a pump is what controls it."""
-    match = re.search(r"\bswitch\b", clean)
+    both = {"pump.cut_in", "pump.cut_out"} <= {one.path for one in pieces}
+    match = re.search(r"\bswitch\b", clean) if both else None
     return [Piece("pump.control", *match.span(), word="switch", weight=0.5)] if match else []
 
 

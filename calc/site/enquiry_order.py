@@ -76,7 +76,7 @@ ORDER: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.rows", ("length",), "", r" ?(?:wide )?rows\b(?! (?:long|of \d))", _DRIP),
     ("drip.rows", ("length",), rf"\blines?\b[^.;\n]{{0,30}}\b(?:distance|space|spacing) between(?: them)?{_F}", "", _DRIP),
     ("pipes.hottest", ("temperature", "angle"), rf"\b(?:pipe|line|poly|hose)\b[^;\n]{{0,40}}\b(?:on the (?:ground|surface|grass|rock)|above ?ground|in the open)\b[^;\n]{{0,50}}{_F}", r" ?(?:c\b|f\b)? ?(?:in|during|on) (?:the )?(?:\w+ )?(?:summer|july|august|january|afternoons?|hot|sun|noon)\b", ""),
-    ("store.days", ("time",), "", r" ?(?:in hand|of (?:water )?in (?:store|reserve|the tank))\b", ""),
+    ("store.days", ("time",), "", r" ?(?:in (?:hand)|of (?:water )?in (?:store|reserve|the tank))\b", ""),
 )  # fmt: skip
 
 SPOKEN_ORDER = (
