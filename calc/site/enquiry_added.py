@@ -13,7 +13,7 @@ from calc.site.enquiry_slots import slot
 
 def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     """How many there are of one kind: a list added up, one named in the singular is one."""
-    pieces = [one for one in pieces if not _taken_back(low, one)]
+    pieces = _amended(low, [one for one in pieces if not _taken_back(low, one)])
     counted = [one for one in pieces if not one.vague]
     together = [one for one in pieces if one.word == "together"]
     alone = [one for one in counted if one.word != "together"]
@@ -32,6 +32,21 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     return [*told, _count(plain, path, _added(low, alone, named))]
 
 
+_CORRECTS = re.compile(
+    r"[ ,.;:-]*(?:no[,.]* (?:sorry|wait|it'?s|make (?:it|that))|sorry|correction|make that|i mean|or rather|actually)[ ,.:-]*(?:[a-z']+[ ,]+){0,3}"
+)
+
+
+def _amended(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Without what the next piece puts right: "35 cows with calves, no, sorry, 30 pairs"."""
+    kept: list[Piece] = []
+    for one in pieces:
+        if kept and one.low and _CORRECTS.fullmatch(low[kept[-1].end : one.start]):
+            kept.pop()
+        kept.append(one)
+    return kept
+
+
 _ROOM = re.compile(
     r"\b(kitchen|bath|bathroom|utility|hand|wash|laundry|scullery|outdoor|outside|garden|yard)\b"
 )
@@ -42,7 +57,7 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
     kitchen sink"."""
     first: dict[tuple[str, str], Piece] = {}
     for one in named:
-        room = _ROOM.search(one.thing)
+        room = _ROOM.search(low[max(0, one.start - 9) : one.end])
         first.setdefault((_thing(one), room[1] if room else ""), one)
     ones = sorted(first.values(), key=lambda one: one.start)
     kept: list[Piece] = []
@@ -53,13 +68,21 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
         ]
         gap = low[alike[-1].end : one.start] if alike else ""
         if not alike or (
-            len(gap) < _LISTED and not re.search(r"[.;\n]|\b(?:when|while|is|at|has|runs?)\b", gap)
+            len(gap) < _LISTED
+            and not re.search(rf"[.;\n](?!{_MORE})|\b(?:when|while|is|at|has|runs?)\b", gap)
         ):
             kept.append(one)
     return kept
 
 
+_MORE = r" ?(?:$|(?:plus|and|also)\b)"  # what is added in a sentence of its own
 _LISTED = 50  # characters within which two of a kind stand in one list; our choice
+
+
+def _kitchen(last: Piece, one: Piece) -> bool:
+    """A kitchen's sink beside basins is one more, wherever it is told."""
+    both = last.path == one.path == "outlets.sink" and "together" not in {last.word, one.word}
+    return both and ("basin" in last.thing) and "kitchen" in one.thing
 
 
 def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
@@ -67,7 +90,7 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
     kept = [one for one in alone if one.low > 0] or alone[:1]
     total = kept[:1]
     for one in kept[1:]:
-        if _adds(low, total, one):
+        if _adds(low, total, one) or _kitchen(total[-1], one):
             total.append(one)
         elif one.low > sum(piece.low for piece in total):
             total = [one]

@@ -10,18 +10,21 @@ from calc.site.enquiry_counts import named_in
 from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import NUMBER, value
 
-_QUESTION = re.compile(r"^[ ]*(?:>[> ]*|q\d*[:.)] ?)(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M)
+_QUESTION = re.compile(
+    r"^[ ]*(?:>[> ]*|q\d*[:.)] ?(?![^\n]*[?:] *\S))(?P<asked>[^\n]{3,160}?)[?:]?[ ]*$", re.M
+)
 _QUANTITY = re.compile(r"\b(?:pump|well|tank|people|use|power|daily|panels|pipe|spring|house)\b")
+_NUMBERED = re.compile(r"\(?\d{1,2}[.)]")
 _NEXT = re.compile(r"^[ ]*>", re.M)
 _ASKED = tuple((path, kind, re.compile(pattern)) for path, kind, pattern in (
-    ("water.level", "length", r"\b(?:water level|static|how (?:deep|far down) (?:is|does|down is) the water|depth (?:to|of) (?:the )?water|suction lift|how far (?:down )?(?:below|under)[^?]*water|water (?:is|sits|stands|below))"),
+    ("water.level", "length", r"\b(?:water level|static|how (?:deep|far down) (?:is|does|down is) the water|depth (?:to|of) (?:the )?water|suction lift|pump\b[^.;\n]{0,25}\b(?:above|over|higher than) (?:the |your )?(?:water|creek|stream|river|pond|lake)|how far (?:down )?(?:below|under)[^?]*water|water (?:is|sits|stands|below))"),
     ("pump.height", "length", r"\b(?:how deep (?:is|does|did)[^?]*\bpump|pump (?:depth|setting)|depth of (?:the )?pump|where (?:does|is) (?:the|your) pump)"),
     ("well.depth", "length", r"\b(?:how deep is (?:the|your) (?:well|bore\w*)|depth of (?:the |your )?(?:well|bore\w*)|well depth)"),
-    ("suction.length", "length", r"\b(?:suction (?:line|pipe|hose))\b"),
+    ("suction.length", "length", r"\b(?:suction(?: (?:line|pipe|hose|side))?)\b(?! (?:lift|height))"),
     ("tank.level", "length", r"\b(?:how (?:high|far|much)[^?]*\btank\b[^?]*(?:above|up|higher)|height of the tank|tank height|how high (?:is|does|up is|above)[^?]*tank)"),
-    ("place.altitude", "length", r"\b(?:altitude|above sea|elevation of (?:the|your) (?:site|place)|what elevation)"),
+    ("place.altitude", "length", r"\b(?:altitude|above sea|elevation of (?:the|your) (?:site|place)|what elevation|^elevation$)"),
     ("way.climb", "length", r"\b(?:how (?:high|much higher|much lower|far (?:up|above|below|down))|height|rise|climb|vertical|elevation|lift|drop|fall|uphill)"),
-    ("power.cable", "length", r"\b(?:batter\w+|panels?|controller|inverter)\b[^?]*\bto\b|cable"),
+    ("power.cable", "length", r"\b(?:batter\w+|panels?|controller|inverter)\b[^?]*\bto\b|cable|\b(?:electricity|power|mains)$"),
     ("way.length", "length", r"\b(?:how far|distance|how long|length|how much pipe|pipe run|run of pipe)"),
     ("water.yield", "flow", r"\b(?:yield|how much water|flow|gives?|recover|produce|bucket)"),
     ("use.daily", "daily", r"\b(?:how much water|use a day|daily|consumption)"),
@@ -52,7 +55,12 @@ def questions(low: str) -> list[tuple[int, int, str]]:
             continue
         end = match.end() + 1 + (skipped + stop.start() if stop else len(following))
         asked = match["asked"]
-        if found and len(asked.split()) <= 2 and not _QUANTITY.search(asked):
+        if (
+            found
+            and len(asked.split()) <= 2
+            and not _NUMBERED.match(asked)
+            and not _QUANTITY.search(asked)
+        ):
             asked = f"{found[-1][2]} {asked}"  # "Length?" asks on of the same thing
         found.append((match.end() + 1, end, asked))
     return found

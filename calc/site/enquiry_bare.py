@@ -34,6 +34,7 @@ _OF_PANELS = re.compile(r"\b(?:strings?|rows?|panels?|sets?|groups?|lots?) of $"
 _IN_SERIES = re.compile(
     r" ?(?:in (?:series|parallel|a|one|each|the)\b|panels|strings|modules|people|times)"
 )
+_FOR_SO_LONG = re.compile(r"\b(?:on|off|runs?|running|stops?) for (?:about |only )*$")
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -92,8 +93,10 @@ def pressure(token: Token, near: Context) -> Piece | None:
         return None
     if not _SWITCH.search(near.before + near.right) and not _CHARGE.search(near.left):
         return None
-    if not _PRESSED.match(near.right):
+    if not _PRESSED.match(near.right) or _FOR_SO_LONG.search(near.left):
         return None
+    if token.low < 10 and near.mail[token.start].isalpha():
+        return None  # "one thing", "the other one"
     if _OF_PANELS.search(near.left) or _IN_SERIES.match(near.right):
         return None
     trial = replace(token, kind="pressure", unit="psi" if token.low >= 10 else "bar")

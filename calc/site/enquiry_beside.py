@@ -81,6 +81,12 @@ _STANDING = re.compile(r" ?of (?:standing )?water\b(?! (?:pressure|head|column|p
 _SUNK = re.compile(
     r"\b(?:lowers?|lowered|draws?|drew|pulls?|pulled|drops?|dropped|falls?|fell|sinks?|sank)\b(?: (?:it|down|the|water|level))*(?: from)? $"
 )
+_FALLS_FROM = re.compile(
+    r"\b(?:well|water|level)\b[^.;\d]{0,25}\b(?:falls?|drops?|sinks?|goes down|fell|dropped|sank|went down)\b[^.;\d]{0,25}\bfrom (?:about )?$"
+)
+_GRID = re.compile(
+    r"\b(?:grid|mains|power ?lines?|electricity|electric pole|transformer|utility)\b[^.;\d]{0,25}$"
+)
 _CREEK_TO_PUMP = re.compile(
     r"(?:^|[.;\n] ?)(?:the )?(?:well|creek|stream|pond|lake|river|cistern|water) to (?:the )?pump\b[^.;\n]*$"
 )
@@ -107,6 +113,8 @@ def beside(token: Token, near: Context, at: places.Between, found: dict[str, flo
     of_suction(near, at, found)
     left, right = near.left[-90:], near.right
     before = len(found)
+    if _GRID.search(near.before[-60:]) and not _RUN.search(near.before[-60:]):
+        found.pop("way.length", None)  # how far the mains are
     if _OTHER_PLACE.match(right) or _VARIES.search(left) or _PLUMBING.search(left):
         found.clear()
     if _DROPS.match(near.before) and not _RUN.search(right[:12]):
@@ -162,7 +170,8 @@ def _of_water(token: Token, near: Context, found: dict[str, float]) -> None:
     if _STANDING.match(near.right):
         found.clear()
         token.extra["other"] = 1.0
-    if token.low != token.high and _SUNK.search(near.left[-70:]):
+    falls = _SUNK.search(near.left[-70:]) or _FALLS_FROM.search(near.before[-90:])
+    if token.low != token.high and falls:
         found.clear()
         found["water.level"] = 6.5
         token.low = token.high = max(token.low, token.high)

@@ -29,6 +29,9 @@ _CLOCKED = re.compile(
 _INTO = re.compile(
     rf"\bbuckets?\b[^.;\n¤\d]{{0,45}}[:,] (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?|mins?|minutes?)\b"
 )
+_AMOUNT = re.compile(
+    rf"(?<![\w¤-])(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about |around )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?)\b"
+)
 _SECONDS = {"s": 1.0, "m": 60.0, "h": 3600.0}
 _TAPS = re.compile(r"\b(?:tap|kitchen|hose|faucet|shower|sink|spigot|house|bathroom|outlet)\b")
 _SPRINGS = re.compile(
@@ -49,10 +52,10 @@ def _seconds(match: re.Match[str]) -> float:
     return seconds
 
 
-def buckets(low: str) -> list[tuple[Token, str]]:
+def buckets(low: str, whole: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO):
+    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO, _AMOUNT):
         for match in pattern.finditer(low):
             fill = re.search(
                 r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
@@ -60,7 +63,9 @@ def buckets(low: str) -> list[tuple[Token, str]]:
             )
             seconds = _seconds(match)
             amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
-            unsaid = pattern is _UNIT_IN and not _SPRINGS.search(low, max(0, match.start() - 150))
+            unsaid = pattern in {_UNIT_IN, _AMOUNT} and not _SPRINGS.search(
+                whole, max(0, match.start() - 150), match.end() + 40
+            )
             if (
                 not fill
                 or unsaid

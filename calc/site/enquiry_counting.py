@@ -163,6 +163,7 @@ _AND_ONE = re.compile(
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
+    r"|\b(?:each|every) (?:room|cabin|cottage|house|unit|hut|flat|chalet|tent|pod|villa|apartment|bungalow|yurt|cell|suite)[:,]? (?:(?:an?|one|two|1|2|own) (?:\w+ )?\w+(?:, ?| and |,? plus )){0,3}$"
 )
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b(?:(?!\bin the\b)[^.;]){0,40}$")
 _EACH = re.compile(
@@ -290,12 +291,13 @@ _MANY = tuple(
 )
 _DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
+_SPELT = r"one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|thirty"
 _BESIDE = re.compile(
-    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|one|two|three|four|five|six|seven|eight|ten|twelve)\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
+    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|{_SPELT})\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
 )
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)\b(?! ?(?:pairs?|{_UNITS})\b|[./](?=\d))"
+    rf"(\d{{1,4}}|(?:{_SPELT})\b)\b(?! ?(?:pairs?|pieces|pcs|{_UNITS})\b|[./](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(

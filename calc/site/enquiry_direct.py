@@ -15,6 +15,7 @@ from calc.site import enquiry_claims as claims
 from calc.site.enquiry_brief import BRIEF
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
+from calc.site.enquiry_order import ORDER
 from calc.site.enquiry_rows import FIRST, ROWS
 
 _F = (
@@ -252,6 +253,7 @@ _ALL = tuple(
         *NOUNS,
         *ROWS,
         *BRIEF,
+        *ORDER,
         *claims.LAST,
     )
 )
@@ -303,7 +305,8 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
-_APART = 4.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
+
+_APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
@@ -338,9 +341,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if path == "drip.reference":
         return small and token.low < 20
     if path == "way.length":
-        far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
-        placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
-        return not (placed or _UPRIGHT.search(near.left[-90:]))
+        return _runs(token, near)
     if path == "well.bore":
         return (
             token.unit in {"mm", "in", "cm"}
@@ -371,6 +372,16 @@ def _apart(near: Context, path: str, metres: float) -> bool:
     """Whether a length beside "rows" is none of theirs: "3 ft rows" tells how far they are apart."""
     narrow = 0 < metres <= _APART and re.match(r"[ -]?rows?\b", near.right)
     return path == "drip.length" and bool(narrow)
+
+
+def _runs(token: Token, near: Context) -> bool:
+    """Whether a length can be a way's, and is neither upright nor an altitude."""
+    far = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 999.0)
+    placed = far >= 250 and re.search(r"\bat(?: about)? $", near.left[-12:])  # an altitude
+    own = near.left[-90:]
+    if re.match(r" ?(?:away |off |far )?from\b", near.right):
+        own = own.rsplit(",", 1)[-1]
+    return not (placed or _UPRIGHT.search(own))
 
 
 def _warm(token: Token, near: Context) -> bool:

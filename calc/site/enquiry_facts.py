@@ -16,9 +16,12 @@ from calc.site import (
     enquiry_nought,
     enquiry_now,
     enquiry_people,
+    enquiry_pieces,
     enquiry_said,
+    enquiry_shared,
     enquiry_sides,
     enquiry_sun,
+    enquiry_talk,
     enquiry_together,
     enquiry_usual,
     enquiry_vessels,
@@ -66,25 +69,27 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     since(masked, numbers)
     exactly(masked, numbers)
     in_minutes(masked, numbers, sentences)
-    seasons(masked, numbers)
-    parts(masked, numbers)
-    likewise(masked, numbers)
+    for units in (seasons, parts, likewise, enquiry_shared.shared):
+        units(masked, numbers)
     enquiry_now.flows(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
-    taken = _special(clean, found, numbers)
-    asked = enquiry_asked.questions(low)
+    taken = _special(clean, low, found, numbers)
+    asked = [*enquiry_asked.questions(low), *enquiry_talk.dialogue(low)]
+    enquiry_talk.united(numbers, asked, enquiry_bare.usual(numbers), clean)
+    found.pieces += enquiry_talk.bends(clean, asked)
     for path, number, start, end in enquiry_asked.counted(clean, asked):
         taken.append((start, end))
         found.pieces.append(Piece(path, start, end, number, number))
     _answers(clean, numbers, asked, found, taken)
     found.pieces += [*enquiry_hours.hours(low, clean), *enquiry_hours.months(clean, low)]
     found.pieces += [*enquiry_sun.told(clean), *enquiry_nought.noughts(clean)]
-    found.pieces += enquiry_now.words(masked, clean)
+    found.pieces += [*enquiry_now.words(masked, clean), *enquiry_shared.longitudes(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     left = enquiry_now.remaining(masked, clauses)
     _things(clean, found, numbers, asked, left)
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
+    found.pieces += _switched(clean, found.pieces)
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, _piece)
     _left(plain, numbers, found)
@@ -106,10 +111,10 @@ _NO_TANK = re.compile(
 )
 
 
-def _special(clean: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
+def _special(clean: str, low: str, found: Found, numbers: list[Token]) -> list[tuple[int, int]]:
     """Buckets, sides of beds, strings of panels: spans whose numbers are used up."""
     taken = []
-    for token, why in enquiry_buckets.buckets(clean):
+    for token, why in enquiry_buckets.buckets(clean, low):
         taken.append((token.start, token.end))
         if why:
             found.ignored.append(
@@ -235,6 +240,9 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
 
 
+_CYCLES = re.compile(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ")
+
+
 def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -> None:
     """The fact that a number is, if any: the heaviest reading, unclear where two weigh the same."""
     if token.kind == "pair":
@@ -248,7 +256,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
         weights = enquiry_weigh.pressure(token, near) or enquiry_weigh.seldom(near, weights)
         if (
             token.low != token.high
-            and re.search(r"switch|cycl|\bcuts?\b|comes on|kicks", near.before + near.after)
+            and _CYCLES.search(near.before + near.after)
             and not weights.get("pressure_tank.precharge")
         ):
             _pair(token, found)
@@ -352,8 +360,16 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
         found.pieces.append(piece)
 
 
+def _switched(clean: str, pieces: list[Piece]) -> list[Piece]:
+    """A switch that is named beside the two pressures of a pump is what controls it."""
+    both = {"pump.cut_in", "pump.cut_out"} <= {one.path for one in pieces}
+    match = re.search(r"\bswitch\b", clean) if both else None
+    return [Piece("pump.control", *match.span(), word="switch", weight=0.5)] if match else []
+
+
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
-    things = enquiry_counting.things(clean)
+    things = enquiry_pieces.apart(clean, enquiry_counting.things(clean))
+    things += enquiry_pieces.pieces(clean, things)
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)

@@ -57,6 +57,26 @@ def gone(said: str, start: int) -> list[tuple[int, int]]:
     return found
 
 
+_DROPPED = re.compile(
+    rf"\b(?:we|i|they|he|she)(?:'ve| have)? (?:now |since |then )?(?:dropped|gave up(?: on)?|given up(?: on)?|abandoned|forgot about|ruled out|decided against) (?:the |that |our )?(?P<noun>{_THING})\b(?! (?:to|at|down|in|by|into|lower)\b)"
+)
+_BACK = 90  # characters before, in which a thing was told that is dropped now; our choice
+
+
+def dropped(low: str) -> list[tuple[int, int]]:
+    """Spans of what was told and is dropped in the next breath: "Source is a pond... actually no, we
+    dropped the pond, it's the well"."""
+    found = []
+    for one in _DROPPED.finditer(low):
+        noun = one["noun"].rstrip("s")
+        begin = max(0, one.start() - _BACK)
+        before = low[begin : one.start()]
+        hit = before.rfind(noun)
+        start = begin + before.rfind(". ", 0, hit) + 1 if hit >= 0 else one.start()
+        found.append((start, one.end()))
+    return found
+
+
 _HERE = re.compile(r"[^.;\n]{0,25}\b(?:lives?|living|stays?|sleeps?) (?:here|with (?:us|me))\b")
 
 

@@ -21,7 +21,7 @@ _STANDS = re.compile(
     r"(?:^|\n) *(?P<one>[a-z ]{3,14}?) (?P<how>above|below|higher|lower) *[:=] *(?:about |ca\.? )?$"
 )
 _BY = re.compile(
-    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:the|our|my) [a-z '-]{3,50}?) by (?:about |some |roughly |around |a good )*$"
+    r"\b(?P<how>above|below|higher|lower)(?: than)? (?P<other>(?:(?:the|our|my) [a-z '-]{3,50}?|it|that|this|them)) by (?:about |some |roughly |around |a good )*$"
 )
 _RISES = re.compile(
     r"\b(?P<how>lift|rise|climb|height|vertical(?: distance)?|fall|drop)\b,? (?:is )?(?:from )?(?<=from ) (?:the |our |my )?(?P<one>[a-z' -]{3,25}?) to (?:the |our |my )?(?P<other>[a-z-]+(?: (?!is|are)[a-z-]+)?),?(?: (?:is|are|about|roughly|around))*[ :=]+$"
@@ -121,6 +121,8 @@ def labelled(token: Token, near: Context, at: places.Between) -> places.Between:
     if by and not at.how:
         how = "below" if by["how"] in {"below", "lower"} else "above"
         token.sign = -1.0 if how == "below" else 1.0
+        if by["other"] in {"it", "that", "this", "them"}:  # "below it by 60 ft, the drinkers"
+            return places.Between("HOUSE", near.subject, how)
         return places.Between(at.before, places.noun(by["other"], last=False), how)
     label = _LABEL.search(near.left[-70:]) or _PLAIN.search(near.left[-50:])
     if not label or at.how:
@@ -255,7 +257,7 @@ def _pump_over(token: Token, down: bool, found: dict[str, float]) -> None:
 def _house(token: Token, other: str, down: bool, near: Context, found: dict[str, float]) -> None:
     """A house above or below another place; one below a tank tells the tank's height."""
     tank = other in {"TANK", "ABOVE"} or (other == "STORE" and "cistern" not in near.after[:40])
-    if down and tank and not _drawn_from(near):
+    if down and tank and not _drawn_from(near) and "spring box" not in near.after[:30]:
         found["tank.level"], token.sign = 7, 1.0
     elif other == "HOUSE":
         _by_mail(down, near, found, token)

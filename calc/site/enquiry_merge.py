@@ -26,7 +26,13 @@ _FIXED = re.compile(
     r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
-    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|pulls|pulled|drew|sinks|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running)\b"
+    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|pulls|pulled|drew|sinks|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running|rains|rainy|wet season|monsoon|(?:in|by|of) may)\b"
+)
+_SAYS = re.compile(  # somebody else's number against the writer's own
+    r"\bmy (?:wife|husband|son|daughter|partner|brother|sister|father|mother|dad|mum|mom)\b[^.;\n]{0,40}\b(?:says?|thinks|reckons|swears|claims|insists)\b"
+)
+_SORRY = re.compile(
+    r"\b(?:sorry|correction|actually|right|my mistake|i was wrong|not (?:the )?\d|scrap|ignore)\b"
 )
 _INSTANCE = re.compile(r"\b(?:when|while|if|whenever|as soon as|only|the|same|once|opens?|just)\b")
 _SIGNED = {"way.climb", "tank.level", "pump.height", "place.latitude"}
@@ -158,7 +164,7 @@ def _one_of(low: str, sentences: tuple[tuple[int, int], ...], path: str, pieces:
         return groups
     last = max(groups, key=lambda one: one.start)
     line = next((low[start:end] for start, end in sentences if start <= last.start < end), "")
-    if _FIXED.search(line):
+    if _FIXED.search(line) and (not _SAYS.search(line) or _SORRY.search(line)):
         for one in groups:
             if one is not last:
                 quote = plain[one.start : one.end]

@@ -18,6 +18,8 @@ _SAID = tuple(re.compile(pattern) for pattern in (
     rf"\b(?i:{_HOME})(?: (?:is|lies|sits|stands|holders))?(?: (?!of\b|to\b|from\b)[a-z]+){{0,2}} {_IN} {_NAME}",
     rf"\b(?:[Oo]ff[- ]grid|[Ll]ocated|[Ss]ituated|[Bb]ased|[Ll]iving|feet|metres|meters|\dm|\d m|ft) {_IN} {_NAME}",
     rf"(?:^|\n)[ ]*(?:[A-Z][a-z]+ )?(?:[Hh]ello|[Hh]i|[Gg]reetings|[Mm]orning|[Ee]vening|[Aa]fternoon|[Dd]ay)(?: [a-z]+)?,? (?:to you )?from {_NAME}",
+    rf"\b{_HOME}(?:,? (?:which|that))? is (?:called|named) {_NAME}",
+    rf"\b(?:[Ww]e|I|[Pp]eople) call (?:it|the place|the farm|our [a-z]+|this place) [\"“'«]?{_NAME}",
     rf"\b(?:write|writing)(?: you| to you)? from {_NAME}",
 ))  # fmt: skip
 _NO_NAME = re.compile(

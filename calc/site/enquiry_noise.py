@@ -34,7 +34,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
     (PHONE, r"\b(?:tel|phone|ph|cell|mob(?:ile)?|call(?: me)?(?: (?:on|at))?|ring(?: me)?(?: (?:on|at))?"
             r"|text(?: me)?(?: (?:on|at))?|fax)\b[ .:]{0,3}(?:\(?\+?\d[\d ().-]{5,20}\d|\d{3,}(?! ?[a-z]))"),
     (DATE, r"\b\d{1,2}[/.]\d{1,2}[/.](?:\d{4}|\d{2})\b|\b\d{4}-\d{2}-\d{2}\b|\b\d{1,2}-\d{1,2}-\d{4}\b"),
-    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} (?<!march\. )(?<!april\. )(?<!may\. )(?<!june\. )(?<!july\. )(?:[12]?\d|3[01])(?:st|nd|rd|th)?(?! ?(?:m|ft|psi|gal|l|people|persons|guests|of us|bar|mm|cows|%|°)\b)\b"
+    (DATE, rf"\b{_TH} (?:of )?{_MONTHS}(?:,? ?(?:19|20)\d\d\b)?|\b(?!may\b){_MONTHS} (?<!march\. )(?<!april\. )(?<!may\. )(?<!june\. )(?<!july\. )(?:[12]?\d|3[01])(?:st|nd|rd|th)?(?! ?(?:m|ft|psi|gal|gallons?|l|lit(?:re|er)s?|lpm|gpm|m[3]|cubic|metres?|meters?|feet|hours?|degrees?|people|persons|guests|of us|bar|mm|cows|%|°)\b)\b"
            r"(?:,? ?(?:19|20)\d\d\b)?"),
     (DATE, rf"\b{_MONTHS} (?:19|20)\d\d\b"), (DATE, r"\b\d{1,2}(?:st|nd|rd|th)\b"),
     (DATE, r"\b(?:in|since|from|back in|until|till|by|of|circa|around|installed|drilled|built|dug|year)"
@@ -229,7 +229,7 @@ _ROLE = (
 )
 _THINGS = r"(?:well|pump|tank|rig|array|outfit|place|system|house|cabin|spring|set ?up|bore(?:hole)?|farm|pressure|pipe|line|panels|one|water|property|ranch|trough)"
 _OTHER = re.compile(
-    rf"\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?:(?: \w+){{0,3}}?|(?: (?:on|at|in|from|over|up|down|next|the|other|road|valley|place|croft|farm|hill|side)){{1,5}}) (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
+    rf"\b{_KIN}(?: [a-z]+){{0,3}},? who (?:have|has|had|gets?|uses?|runs?|lives?|owns?)\b|\b(?:pump|tank|one) (?:that |which )?(?:we|i) (?:have|use)(?: here| now)? (?:is )?(?:on loan|borrowed)\b|\bsister (?:group|parish|mission|community|project|society)\b|\b(?:his|hers|theirs) (?:lifts|gives|runs|does|has|is|works|pumps|makes|delivers|holds)\b|^\W*{_KIN} (?:has|have|had|uses|runs|pays)\b|\b{_KIN}(?:'s|s'|s)?(?: \w+)? {_THINGS}\b|\b(?:the|my|our|a|his|her) {_KIN}(?:(?: \w+){{0,3}}?|(?: (?:on|at|in|from|over|up|down|next|the|other|road|valley|place|croft|farm|hill|side)){{1,5}}) (?:(?:ran|laid|pumps|waters|keeps|owns|irrigates|are|(?:has|have|had)(?! (?:built|made|installed|put|helped|dug|measured|given|told|said|drawn|bought)))(?! [^.;\n]{{0,40}}for (?:us|me)\b)|uses?|runs?|gets?|lives?|is on|asks|wonders|wants|would like)\b"
     rf"|\b(?:the|my|our|an?|one|some|this|that) (?:{_ROLE})(?: [a-z]+)? (?:who |that )?(?:has|have|runs|uses|owns|gets|pumps|lifts|draws|lives|swears by)\b(?! (?:been|to|it |the water|our|us|my|me)\b)|\b(?:an?|one|some) (?:{_ROLE}|{_KIN}) with (?:an?|his|her|\d|¤)|\bat (?:my|our) (?:last|old|previous|former|other) (?:place|house|farm|home|property)\b|\b(?:isn't|is not|not) (?:mine|ours)\b|\bbelongs to (?:the|my|our|a) \w+|(?:^|\n)[ *-]*(?:the |my |our )?{_KIN}(?:'s|s'|s)? *[:=(]"
     r"|\b(?:neighbou?ring|adjacent|adjoining|another|sister|the other) (?:scheme|lease|plot|allotment|holding|estate|church|hotel|hut|land|lot|household|camp|farm|property|ranch|place|village|house|school|clinic|association|site|parcel|plot)(?:'s)?\b"
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
@@ -297,6 +297,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
+    found += [(*span, gone.GONE) for span in gone.dropped(low)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]

@@ -28,10 +28,11 @@ _FIGURES = (
     r"|\d{1,2}'\d{3}(?![\d'\"])|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d{1,3}(?:\.\d{3}){2,}(?!\d)|\d{1,3}(?: \d{3})+(?![\d/.,]\d|\d)"
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
-NUMBER = rf"(?:(?<![\w.,/¤-])(?<!\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
+NUMBER = rf"(?:(?<![\w.,/¤-])(?<!(?<![mo])\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
 # (kind, unit as ``calc.units`` reads it, pattern); the first that fits is taken
 _WATER = r"(?: of ?(?:head|water(?! level| line| table| tank| is| was)|h2o)| ?(?:head|h2o|water(?= ?(?:column|gauge|pressure|head|[,.;)\n]|$))))\b"
-_PER = r"(?: ?/ ?| per | an? | each | every |per |[ -]per[ -])"
+_PER = r"(?: ?/ ?| per | an? | the | each | every |per |[ -]per[ -])"
+_WHO = r"(?:person|head|capita|pupil|student|child|guest|resident|patient|bed|user|learner|boarder|employee|worker|member|visitor|inhabitant|soul)\b"
 _GAL, _L = r"(?:(?:us )?gal(?:lon|on|l?an)?s?\b)", r"(?:lit(?:re|er)s?|ltrs?|lts?|l)"
 _M3, _DAY = r"(?:m3|cubic met(?:re|er)s?|cbm|cu\.? ?m)", r"(?:day|d|24 ?h(?:ours|rs)?)\b"
 _MIN, _H = r"(?:min(?:ute)?s?|m)\b", r"(?:h(?:ou)?rs?|h)\b"
@@ -51,10 +52,10 @@ _DEFINED = (
     ("flow", "L/s", rf"(?:lps\b|{_L}{_PER}s(?:ec(?:ond)?)?\b)"),
     ("flow", "gph", rf"(?:{_GAL} (?:in|by|on|at) (?:an|one|1|the) {_H}|gph\b|{_GAL}{_PER}{_H})"), ("flow", "L/h", rf"(?:{_L} (?:by|(?:in|by|on|at) (?:an|one|1|the)) {_H}|lph\b|{_L}{_PER}{_H})"),
     ("flow", "m³/h", rf"(?:cmh\b|{_M3}{_PER}{_H})"),
-    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_GAL}{_PER}(?:person|head|capita)\b|"
-                         rf"{_GAL}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
-    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_L}{_PER}(?:person|head|capita) (?:daily|every day)\b|"
-                       rf"{_L}{_PER}(?:person|head|capita)(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}{_PER}(?:person|head|capita)\b"),
+    ("each", "gal/day", rf"{_GAL}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_GAL}{_PER}{_WHO}|"
+                         rf"{_GAL}{_PER}{_WHO}(?: and |{_PER}| ?, ?){_DAY}|{_GAL}{_PER}{_DAY}(?:{_PER}| and )(?:per )?{_WHO}"),
+    ("each", "L/day", rf"{_L}(?: of water)?,? (?:each|apiece)(?: one)?,?(?:{_PER}{_DAY}| daily\b)|{_L}{_PER}{_WHO} (?:daily|every day)\b|"
+                       rf"{_L}{_PER}{_WHO}(?: and |{_PER}| ?, ?){_DAY}|{_L}{_PER}{_DAY}(?:{_PER}| and )(?:per )?{_WHO}"),
     ("daily", "gal/day", rf"(?:gpd\b|{_GAL}(?: of water)?{_PER}{_DAY}|{_GAL}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "L/day", rf"(?:lpd\b|{_L} the day\b|{_L}(?: of water)?{_PER}{_DAY}|{_L}(?: of water)? (?:daily|(?:in|by|at) (?:(?:a|one|the|every) )?day)\b)"),
     ("daily", "m³/day", rf"{_M3}(?: of water)?{_PER}{_DAY}|{_M3}(?: of water)? (?:daily|in (?:a|one) day)\b"),

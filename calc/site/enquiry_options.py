@@ -48,10 +48,10 @@ _WHAT_ABOUT = re.compile(
     r"|^\W*(?:option|plan|variant|alternative|scenario|choice) (?:[a-d]|[1-4]|one|two|three)\b(?! (?:is|was) what we)[^.\n]*"
 )
 _MANY = re.compile(
-    r"\bone (?:idea|option|way|choice|possibility|thought) (?:is|would be)\b|\b(?:two|three|four|2|3|4|both|several|some|these|my|our|the) (?:other |possible |different )?(?:options|choices|possibilities|variants|alternatives|ideas|plans|roads|thoughts|scenarios|proposals|offers|quotes)\b|\b(?:two|three) (?:other |possible |different )?ways (?:to|of|forward|out|are)\b|\b(?:options|alternatives|ideas|variants) *:"
+    r"\bone (?:idea|option|way|choice|possibility|thought) (?:is|would be)\b|\b(?:two|three|four|2|3|4|both|several|some|these|my|our|the) (?:other |possible |different )?(?:options|choices|possibilities|variants|alternatives|ideas|plans|roads|thoughts|scenarios|proposals|offers|quotes|bids|tenders|estimates)\b|\b(?:two|three) (?:other |possible |different )?ways (?:to|of|forward|out|are)\b|\b(?:options|alternatives|ideas|variants) *:"
 )
 _ONE_OF = re.compile(
-    r"\s*[-*•]? ?(?:\(?(?:[a-d]|[1-4]|i{1,3})\)|(?:[a-d]|[1-4])[:.]\s|(?:option|plan|variant|alternative|idea|no\.?|number|choice|way|offer|quote|road) (?:[a-d]|[1-4]|one|two|three)\b|(?:one|the (?:first|second|third|other|one)(?: (?:one|option|way|idea|plan|road|quote|offer))?)(?: is|:|,| would| has| gives| needs| means)|(?:first|second|third|firstly|secondly|either|alternatively|or)\b[ ,:])"
+    r"\s*[-*•]? ?(?:\(?(?:[a-d]|[1-4]|i{1,3})\)|(?:[a-d]|[1-4])[:.]\s|(?:option|plan|variant|alternative|idea|no\.?|number|choice|way|offer|quote|road) (?:[a-d]|[1-4]|one|two|three)\b|(?:one|the (?:first|second|third|other|one)(?: (?:one|option|way|idea|plan|road|quote|offer))?)(?: is|:|,| would| has| gives| needs| means| says| wants| offers)|(?:first|second|third|firstly|secondly|either|alternatively|or)\b[ ,:])"
 )
 _KEPT = re.compile(
     r"\b(?:carry(?:ing)? on|continu(?:e|ing)|stay(?:ing)?|keep(?:ing)?|stick(?:ing)?|leav(?:e|ing)) (?:with|as|on|to|using|it|the|our|my|what|things)\b"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.site import enquiry_crowd
 from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
@@ -86,7 +87,7 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = _total(low) or told_together(low)
+    total = enquiry_crowd.summed(low) or _total(low) or told_together(low)
     if total:
         return total
     party, numbered = _party(low), _numbered(low)
@@ -95,7 +96,11 @@ def people(low: str) -> list[Counted]:
         for one in numbered
         if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
     ]
-    found = [*party, *apart] if party else numbered or _kinds(low) or _few(low)
+    found = (
+        [*party, *apart]
+        if party
+        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
+    )
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
 
 

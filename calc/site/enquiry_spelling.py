@@ -89,6 +89,9 @@ _PHRASES = tuple((re.compile(pattern, re.I), right) for pattern, right in (
     (r"\binch[ -]and[ -]a[ -](quarter|half)\b", r"inch and a \1"), (r"\b(nine|ten|eleven|twelve|[2-9]|two|three|four|five|six|seven|eight) foot (six|\d)(?= (?:above|below|higher|lower|up|down|over)\b)", r"\1 foot \2 inches"),
     (r"\b(um|uh|erm|ehm) (?=\w)", ""), (r"\bcontactor(?= (?:is |set )*\d)", "pressure switch"), (r"\b(tank|vessel) of press(?:ion|ure)\b", r"pressure \1"), (r"\b(?:a )?(foot|metre|meter)(?= apart\b)(?<!\d foot)(?<!\d metre)(?<!\d meter)(?<!half a foot)(?<!half a metre)", r"1 \1"),
     (r"\bto gether\b", "together"), (r"\bform the\b", "from the"), (r"\bbellow(?= (?:the|our|it)\b)", "below"), (r"\bpump ?house\b", "pumphouse"), (r"\bbore well\b|\bborewell\b|\btube ?well\b", "borehole"), (r"\bhorse ?shoe\b", "horseshoe"),
+    (r"\ba pair of (?=(?:(?:identical|equal|same|matching|twin|small|big) )?(?:\w+ )?pumps\b)", "two "), (r"\b(above|below|under|over) of(?= (?:the|our|my|it)\b)", r"\1"), (r"\b(?:till|until|til) (?=(?:(?:the|our|my) )?(?:house|home|cabin|hut|farm|barn|garden|trough|troughs|drinkers?|tank|kitchen|stable|field)\b)", "to "),
+    (r"\b(?:water[ -]box|box of water|box(?= of \d[\d., ]* ?(?:l|lit\w*|m3|m³)\b))", "tank"), (r"\bforage(?= (?:is|of|has|gives|with|equipped|at|to|\d))", "borehole"),
+    (r"(?<=\d) mil(?= (?:lit|l\b))", " thousand"), (r"\b(\d+) lakh(?= lit)", r"\g<1>00000"), (r"\b(two|three|four|five|six|eight|\d{1,2}) times (?=\d[\d.,]* ?(?:w|watts?|wp|l|lit\w+|gal\w*|m3|m³|ah)\b)", r"\1 x "),
     (r"\bin the height of\b|\bon an? (?:height|altitude) of\b", "at an altitude of"),
 ))  # fmt: skip
 _TOKEN = re.compile(r"[A-Za-z][A-Za-z']{1,18}")

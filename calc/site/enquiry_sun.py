@@ -53,7 +53,7 @@ _CLASS = re.compile(
     r"\b(?:weakest|lowest class|lowest rated|poorest)\b[^.;\n]{0,45}\bpn ?-?(?P<n>\d{1,2}(?:\.\d)?)\b|\bpn ?-?(?P<m>\d{1,2}(?:\.\d)?)\b[^.;\n]{0,25}\b(?:is )?the weakest\b"
 )
 _ZONES = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER})(?: \w+)? (?:zones?|sectors?|blocks?|sections?)\b(?! (?:valve|board|at (?:once|a time|one time)|together))"
+    rf"(?<![\w¤-])(?P<n>{NUMBER})(?: \w+)? (?:zones?|sectors?|blocks?|sections?)\b(?! (?:valve|board|at (?:once|a time|one time)|together))|\b(?:number of )?zones ?[:=] *(?P<n2>{NUMBER})(?= *(?:$|[.,;\n]))"
 )
 _TURNS = re.compile(
     r"[^.;\n]{0,25}\b(?:one after (?:the other|another)|one by one|in turns?|by turns?|after each other|in sequence)\b"
@@ -128,7 +128,7 @@ def _zones(low: str) -> list[Piece]:
         return []
     found = []
     for one in _ZONES.finditer(low):
-        number = value(one["n"])[0]
+        number = value(one["n"] or one["n2"])[0]
         turns = _TURNS.match(low, one.end())
         if (turns or _DRIPPERS.search(low)) and number == int(number) and 1 <= number <= 100:
             found.append(Piece("drip.zones", *one.span(), number, number))

@@ -167,6 +167,11 @@ _COSTS = re.compile(
     r"\b(?:quote[ds]?|wants? (?:\$|€|£)|to bring|bringing|would (?:cost|charge)|charges? (?:\$|€|£)|asks? (?:\$|€|£|for))"
 )
 _COMPANY = re.compile(r"\b(?:compan\w+|co-?op|utility|service)\b")
+_UNTRUSTED = re.compile(
+    r"[^.;\n]{0,75}\b(?:(?:do not|don'?t|cannot|can'?t|can not|never|nobody can) (?:count|rely|depend|build) on (?:it|that|them)|not (?:reliable|dependable)|unreliable)\b"
+    r"|(?: (?:power|supply|line|grid|electricity|is|are|lies))* ?,?(?: but)? ?(?:at|far,?|is|about|some) \d[\d.,]* ?(?:m|km|miles?|yards?|ft|metres|meters)\b(?! (?:of )?cable)[^.;\n]{0,20}"
+    r"\b(?:too far|away|off|so (?:it|we|i|panels?|solar|the sun))\b"
+)
 _CANNOT = re.compile(
     r"\b(?:(?:can'?t|cannot|can not|couldn'?t|won'?t|unable to|never) (?:\w+ )?(?:get|have|reach|bring|use)|(?:could|might)(?! not))\b[^.;,\n]{0,22}$"
 )
@@ -177,6 +182,8 @@ def out_of_reach(low: str, start: int, end: int) -> bool:
     $40,000", "I can't get regular power", "could run it off the house"."""
     begin = max(low.rfind(sign, 0, start) for sign in ".;?!\n") + 1
     if _CANNOT.search(low[begin:start]):
+        return True
+    if _UNTRUSTED.match(low, end):
         return True
     near = low[begin : end + 30]
     return bool(_COMPANY.search(low[start:end]) and _COSTS.search(near))

@@ -7,6 +7,8 @@ import re
 from functools import lru_cache
 from html.parser import HTMLParser
 
+from calc.site.enquiry_talk import labelled
+
 MOST = 30_000  # characters that are read of a letter; our choice
 MOST_RAW = 400_000  # characters of HTML that are looked through; our choice
 _MARKUP = re.compile(
@@ -117,7 +119,7 @@ def folded(text: str) -> str:
     small = "".join(low if len(low := sign.lower()) == 1 else sign for sign in text)
     small = small.translate(_TABLE)
     small = _LEADERS.sub(lambda dots: ":".ljust(len(dots.group())), small)
-    return _ANSWERED.sub(r"\1:", small)
+    return labelled(_ANSWERED.sub(r"\1:", small))
 
 
 def sentences(low: str, text: str) -> tuple[tuple[int, int], ...]:

@@ -122,7 +122,9 @@ def likewise(low: str, numbers: list[Token]) -> None:
                 second.kind, second.unit = first.kind, first.unit
 
 
-_SEASON = re.compile(r" in (?:late |the |dry )*(?:summer|august|september|autumn|fall|winter|dry)")
+_SEASON = re.compile(
+    r",? (?:in|at|by|during) (?:late |early |the |a |dry |wet |end of )*(?:summer|spring(?! (?:box|line))|april|may|june|july|august|september|october|november|autumn|fall|winter|dry|rains|drought|monsoon)\b"
+)
 
 
 def seasons(low: str, numbers: list[Token]) -> None:
@@ -140,6 +142,8 @@ def seasons(low: str, numbers: list[Token]) -> None:
         if near and unit and _SEASON.match(low, at):
             second.kind, second.unit = first.kind, first.unit
             second.end = at
+            if first.kind == "flow" and not first.why:  # the words round the first one tell it
+                second.extra["as"], second.extra["as_end"] = first.start, first.end
 
 
 _EXACTLY = re.compile(

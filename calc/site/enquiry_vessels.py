@@ -42,9 +42,11 @@ _FIRE = re.compile(
 
 
 _ONE_ABOVE = re.compile(
-    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|in the (?:loft|attic)|above the (?:house|cabin))\b"
+    r" ?(?:(?:one|more) )?(?:is |sits |stands )?(?:up |high )?(?:(?:on|up) (?:the|a|our) (?:hill|ridge|tower|stand|bank|mountain|knoll|koppie)|(?:in|on) (?:the|a|our) (?:\w+ )?tower|at (?:the )?(?:very )?top(?: of (?:the |my |our )?\w+)?|in the (?:loft|attic)|above the (?:house|cabin))\b"
 )
-_AT_HEIGHT = re.compile(r" ?at (?:a height of )?[\d.,]+ ?[a-z]+ (?:height|high|up|above)\b")
+_AT_HEIGHT = re.compile(
+    r" ?(?:stays |stands |sits |is |placed |put )*at (?:a height of )?[\d.,]+ ?[a-z]+ (?:of |in )?(?:height|high|up|above)\b"
+)
 _ONE_BELOW = re.compile(
     r" ?(?:one )?(?:(?:at|by|beside|near|below|under|in) (?:the|our) (?:spring|source|well|shed|house|cellar|basement|pump|barn|creek),? ?)?(?:(?:that|which|where) (?:the|our) pump (?:draws|sucks|pulls|takes)(?: from)?|from which (?:the|our) pump|(?<=one at the spring)|(?<=one at the source)|(?<=one at the well)|(?<=one by the pump))"
 )
@@ -91,7 +93,12 @@ def volume(token: Token, near: Context) -> dict[str, float]:
 
 
 _FURTHER = re.compile(
-    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:holds |is |of |with |takes |has )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
+    r"\b(?:tank|cistern|reservoir)\b(?:(?!\b(?:pump|pipe|line|heater|use|uses|bucket|tank|well|spring)\b)(?:[^.;\n]|(?<=\d)\.(?=\d))){0,60}(?:(?:, |\) )(?:and )?(?:it )?(?:its )?(?:holds |is |of |with |takes |has |volume |capacity |contents? |size )*|\band (?:it )?(?:holds|takes|contains) )(?:about )?$"
+)
+
+
+_IT_HOLDS = re.compile(
+    r"\W*(?:and )?(?:it|this one|that one) (?:holds|contains|stores|takes)(?: about| some| up to| only)* $"
 )
 
 
@@ -109,6 +116,10 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
         tank = next(
             reversed(list(words.TANK.finditer(left)) or list(words.STORE.finditer(left))), None
         )
+    if tank is None and _IT_HOLDS.match(near.before):
+        line = near.mail.rfind(near.before, 0, token.start)
+        left = near.mail[max(0, line - 110) : token.start]
+        tank = next(reversed(list(words.TANK.finditer(left))), None)
     if tank is None or _BETWEEN.search(left[tank.end() :]):
         return None
     begin = token.start - len(left)
@@ -140,6 +151,8 @@ def _several(token: Token, near: Context) -> None:
 def _role(token: Token, near: Context, at: int, end: int) -> str:
     """Which tank it is; "small" where it may be a pressure tank as well, "" where nothing tells."""
     role, litres = words.tank_role(near.mail, at, end), litres_of(token)
+    if _DRAWN_NEXT.match(near.mail, max(token.end, end)) and not words.named(near.mail, at, end):
+        return "store"
     said, named = near.before + near.after, words.named(near.mail, at, end)
     beside = near.right + near.after[len(near.right) : 60]
     if role == "store" and _CYCLE_BESIDE.match(beside) and _cycles(near.mail, litres / 1.5):
@@ -171,6 +184,10 @@ def _role(token: Token, near: Context, at: int, end: int) -> str:
     return role
 
 
+_DRAWN_NEXT = re.compile(  # what the next words say of "this tank", or put behind it
+    r"[^.;\n]{0,40}[.;\n] ?(?:the |our |a |and )*pump(?: that)? (?:draws|takes|sucks|pulls|drinks|is fed)\b[^.;\n]{0,14}\b(?:from|out of) (?:this|that|the|it)\b"
+    r"|[^.;\n]{0,20}[.;,\n] ?(?:and |then |the |our |a )*(?:booster|second pump|another pump|pressure pump)(?: pump| set)? (?:behind|after|from|beside|next to) (?:it|this|that)\b"
+)
 _ONLY_PRESSURE = re.compile(r"\bpressure tanks?\b[^.;\n]{0,40}|\bcut[ -]?in\b")
 _PRESSED = re.compile(r"pressure|switch|psi|bar\b|pre-?charge")
 _LITTLE = 100.0  # L, below which a tank where a pump cuts in is its pressure tank; our choice

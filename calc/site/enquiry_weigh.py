@@ -12,6 +12,7 @@ from calc.site.enquiry_noise import negated
 from calc.site.enquiry_numbers import NUMBER, value
 from calc.site.enquiry_places import _subject as subject_of
 from calc.site.enquiry_places import noun
+from calc.site.enquiry_supposed import out_of_reach
 
 ON = r"(?:cut(?:s|ting)?[ -]?(?:in|on)|(?:comes?|turns?|kicks?|switch(?:es)?|goes|starts?|clicks?|pump) (?:back )?(?:on|in|up)|(?:comes|kicks|clicks) back(?! (?:off|out|down))|starts? (?:the |our )?pump|starts? it|starts?|(?<!off )on|kick[ -]in|low(?:er)? (?:end|setting)|restarts?|lower)"
 OFF = r"(?:cut(?:s|ting)?[ -]?(?:out|off)|(?:shuts?|turns?|kicks?|switch(?:es)?|goes|stops?|cuts|clicks?) (?:back )?(?:off|out|down|of)|stops? it|stops? (?:the )?pump|stops?|off|out|kick[ -]out|high(?:er)? (?:end|setting)|upper|shut ?-?off)"
@@ -180,7 +181,8 @@ def flow(token: Token, near: Context, found: dict[str, float]) -> dict[str, floa
     pumped = _pressed(token, near, found)
     if pumped is not None:
         return pumped
-    if _WE_GET.search(near.before) and not _USED.match(near.right):
+    ours = near.subject in {"WELL", "SPRING", "CREEK"} and _IT_GIVES.search(near.before)
+    if (ours or _WE_GET.search(near.before)) and not _USED.match(near.right):
         return {**found, "water.yield": 5}
     if _UP_THERE.match(near.right) or _of_it(near):
         return {}
@@ -253,6 +255,9 @@ _DRIPPERS = re.compile(r"\b(?:drippers?|emitters?)\b[^.;\n]*$")
 _AT_PRESSURE = re.compile(
     r" ?(?:at|@) (?:(?:its |the |a )?set (?:pressure|point)|(?:¤|\d+(?:\.\d)?) ?(?:psi|bar|kpa))"
 )
+_IT_GIVES = re.compile(
+    r"\bit (?:only |then |still |now )?(?:gives|gave|yields|yielded|makes|made|delivers|brings|brought|runs at|ran at)\b(?:(?!\b(?:pump|tap|hose|tank|shower|house|needs?|uses?)\b)[^.;\n]){0,70}$"
+)
 _WE_GET = re.compile(
     r"\b(?:spring|well|bore ?hole|bore|seep)\b[^.;]*\b(?:i|we) (?:get|have|measure|collect|catch)(?: about| some| only| around)? $"
 )
@@ -313,6 +318,10 @@ def voltage(token: Token, near: Context, weights: dict[str, float]) -> dict[str,
         return {}
     if _MOST_OF_LAST.search(near.before[-30:]):
         weights.pop("power.limit", None)
+    if re.match(r" ?(?:mains|grid|supply)\b", near.right) and out_of_reach(
+        near.mail, token.end, token.end + 6
+    ):
+        return {}
     said = near.left[-12:] + near.right[:6]
     if _AT_MOST.search(near.left[-20:]):
         return {path: weight for path, weight in weights.items() if path != "power.voltage"}
@@ -337,7 +346,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.series", rf"\bstrings? of ({NUMBER})(?! ?(?:w|v)\b)"),
     ("power.series", rf"\ball ({NUMBER}) (?:\w+ ){{0,4}}in (?:one|a|a single) (?:series )?string\b"),
     ("power.series", rf"\b({NUMBER}) in each\b"),
-    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )?(?:\w+ )?(?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |wired |connected |put )*(?:(?:in|as) (?:one|a|a single) (?:series )?string\b|in series\b(?! and (?:in )?parallel))"),
     ("power.strings", r"\b(one|single) (?:series )?string\b(?! lights)"),
     ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels? )?(?:in (?:a|each|one|the|every)|per) string"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
@@ -376,6 +385,11 @@ _ALLOWED = re.compile(
 )
 
 
+_OBSERVED = re.compile(
+    r"\b(?:it|pump|motor|which|that) (?:now |still )?(?:starts|cycles|comes on|kicks in|switches on|goes on)(?: up)? (?:about |around |some |maybe |over )*$"
+)
+
+
 def _sentence(low: str, at: int) -> str:
     begin = max(low.rfind(sign, 0, at) for sign in ".;!\n") + 1
     return re.split(r"[.;!\n]", low[begin:], maxsplit=1)[0]
@@ -393,7 +407,10 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
                 continue
             if path == "fall.breaks" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
                 continue
-            if path == "pump.starts" and not _ALLOWED.search(_sentence(low, match.start())):
+            if path == "pump.starts" and (
+                not _ALLOWED.search(_sentence(low, match.start()))
+                or _OBSERVED.search(low, max(0, match.start(1) - 40), match.start(1))
+            ):
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]

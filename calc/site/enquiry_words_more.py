@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.site.enquiry_order import SPOKEN_ORDER
 from calc.site.enquiry_spoken import MORE_CROPS
 
 MORE = (
@@ -22,7 +23,7 @@ MORE = (
     ("pump.relief", "no", 4, r"\b(?:no|without(?: an?y?)?|hasn'?t got(?: an?y?)?|lacks an?) (?:pressure )?relief valve\b(?! (?:on|at|for) the (?:\w+ )?(?:heater|boiler|cylinder))"),
     ("pump.relief", "yes", 3, r"\brelief valve (?:at|on|by|of|in) (?:the|my|our) (?:\w+ )?pump\b|\bpump (?:with|has|and) (?:(?:a|an|its|own|the|built-in|internal|pressure) )*relief valve\b(?! (?:of|on|at|for|in) (?:the|our|my) (?:[\w.]+ ){0,3}(?:heater|boiler|cylinder|tank|geyser))"),
     ("pump.works", "diaphragm", 3, r"(?:^|\n) *diaphragm\b"),
-    ("rain.used", "yes", 3, r"\b(?:off|from) (?:the|our|a|my) (?:\w+ )?roof\b(?! tank)|\broof (?:catchment|water|runoff)\b"),
+    ("rain.used", "yes", 3, r"\b(?:off|from) (?:the|our|a|my) (?:\w+ )?roof\b(?! (?:tank|cistern|reservoir))|\broof (?:catchment|water|runoff)\b"),
     ("rain.used", "yes", 3, r"\b(?:the|our|my|a) (?:\w+ )?roofs?(?: that| which)? (?:feeds?|fills?|drains? (?:in)?to) (?:it|the|our|a|two|both)\b"),
     ("store.fills", "always", 3, r"\b(?:spring|seep|stream)\b[^.;\n]{0,40}\btank\b[^.;\n]{0,12}\b(?:day and night|all day and night|round the clock|24 ?/ ?7|continuously|constantly)\b"),
     ("store.fills", "always", 3, r"\b(?:runs|flows|trickles|comes|fills|feeds)\b[^.;\n]{0,20}\b(?:day and night|round the clock|24 ?/ ?7|continuously|constantly|all day and (?:all )?night)\b[^.;\n]{0,25}\b(?:tank|cistern|reservoir)\b"),
@@ -55,6 +56,7 @@ MORE = (
     ("drip.filter", "yes", 3, r"\ba (?:\w+ )?filter (?:is|sits|stands)\b|\b(?:we have|i have|there is|there's|got) (?:got )?a (?:\w+ )?filter\b(?! (?:in the (?:house|kitchen)|for drinking))"),
     ("rain.used", "yes", 3, r"\b(?:filled|fed|supplied) (?:by|from|off) (?:the|our|a) (?:\w+ )?roof\b"),
     ("fall.broken", "valve", 3, r"\bpressure[ -]reduc(?:ing|tion) valves?\b|\bpressure reducers?\b|\bprvs?\b"),
+    *SPOKEN_ORDER,
 )  # fmt: skip
 
 _PLURALS = {

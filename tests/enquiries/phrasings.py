@@ -2110,6 +2110,174 @@ SAID = (
     ("water.kind", "spring", (
         "It is a river stone house. We've a spring.",
     )),
+    ("water.level", "-31 m", (
+        "Borehole with level at 31 m, total depth 74 m.",
+        "Q: how deep is the water? A: 31 m\nQ: How many people? A: 5",
+        "The well: water 24 m in winter, 31 m towards autumn.",
+        "The water of the well is found at 28 m, at the end of the dry season at 31.",
+        "In the dry season the level goes down to 31 m, in the rains it is 9 m. It is a borehole.",
+        "In the afternoon the well falls: it goes from 13 m to 31 m.",
+    )),
+    ("water.level", "-2 m", (
+        "Pump stands 2 m above the lowest water. Suction 6 m of 32 mm PE.",
+        "> 3. Water level?\n2 m below the pump.\n> 4. electricity\n230 V mains, 35 m of cable.",
+    )),
+    ("well.static", "48 m", (
+        "The borehole has water at 48 m when it rests, 61 m when pumping 3 m³/h.",
+    )),
+    ("well.depth", "74 m", (
+        "Borehole with level at 31 m, total depth 74 m.",
+        "Pump is a submersible set at 60 m, well 74.",
+        "Pump in the well at 28 m, the bottom 74.",
+        "1. Depth of the well? - 74 m\n2. Distance to the house? - 130 m",
+        "Tubewell 6 inch dia, 74 m. Family of 7.",
+        "The well was drilled in spring: 8 gpm said the driller, 74 m deep, water at 30 m.",
+    )),
+    ("well.bore", "150 mm", (
+        "The borehole (90 m, dia. 150 mm) has its pump at 70 m.",
+        "Bore 90 m deep, 150 mm, water stands at 30 m.",
+    )),
+    ("well.tested", "6 gpm", (
+        "SWL 35', PWL 120' @ 6 GPM, TD 200'.",
+        "Borehole, static level 32 m, falls to 51 m when they pump 6 gpm.",
+        "In the test the well was pumped at 6 gpm and the level went from 11 m down to 19 m.",
+    )),
+    ("pump.height", "-40 m", (
+        "Q: How deep is the well? A: 48 m\nQ: Where is the pump? A: at 40\nQ: Household? A: 5 people",
+    )),
+    ("tank.level", "6 m", (
+        "Tank 10 m3 stands on 6 m tower.",
+        "Tank 3000 L on 6 m stand, pump at 40 m in the bore.",
+        "The tank is on a tower of 6 m. It holds 10 m3.",
+        "Storage 15 m³ on a stand, 6 m above the ground.",
+        "A cistern of 8 m3 in the attic, 6 m above the kitchen.",
+        "The tank, 5000 L, is up the hill; its bottom is 6 m above the house.",
+    )),
+    ("tank.volume", "5000 L", (
+        "Box of 5000 l stays at 9 m of height, 25 m from bore.",
+        "Storage 5000 L on a stand, 6 m above the ground.",
+        "The tank is on a tower of 6 m. It holds 5000 L.",
+        "From the well 35 m to the tank, its base is 6 m up, volume 5000 L.",
+    )),
+    ("store.volume", "3 m³", (
+        "A spring runs into a tank of 3 m³. The pump takes from this tank and brings water to the house.",
+        "Three times 1000 litres in IBC tanks beside the house, from which the pump draws.",
+    )),
+    ("way.length", "130 m", (
+        "The borehole, and the pipe till the house 130 m.",
+        "River 130 m from farm, farm 25 m up.",
+        "From well to the castle (water tower) 130 metres.",
+        "Until the drinkers 130 m, climb 5. Borehole with level 27 m.",
+        "1. Depth of the well? - 52 m\n2. Distance to the house? - 130 m",
+    )),
+    ("way.climb", "12 m", (
+        "The pump takes from the spring and must bring water to the house, 65 m far and 12 m above.",
+        "From the gallery to house 12 m above, length 120 m.",
+        "From cistern to the camp: 240 m line, height 12 m.",
+        "Creek frontage; it's 12 m up from the water to the pad and 120 m of hose run.",
+    )),
+    ("way.climb", "-60 ft", (
+        "We have a spring. Below it by 60 ft, 22 dairy cows with 2 float drinkers.",
+    )),
+    ("place.altitude", "1640 m", (
+        "We are on 1 640 m above the sea.",
+        "Our lodge is called Casa Verde and sits at 1640 m.",
+        "Q: Elevation? A: 1640 m above sea level.",
+    )),
+    ("suction.length", "9 m", (
+        "> 2. suction side\n9 m of 40 mm PE, 3 bends, foot valve.\n> 3. water level\n4 m below the pump.",
+        "12 V pump, draws from the tote 9 m away through 1/2 inch PEX.",
+    )),
+    ("suction.bends", "3", (
+        "> 2. suction side\n9 m of 40 mm PE, 3 bends, foot valve.\n> 3. water level\n4 m below the pump.",
+    )),
+    ("water.yield", "14 L/min", (
+        "The source is a spring that gives in September 14 litres the minute.",
+        "Stream with plenty of water (at least 14 L/min). House 35 m above the stream.",
+        "Existing well: 14 L/min, pump at 45 m.",
+        "Our spring has yield 25 litre per minute in rains and 14 in May.",
+        "We have a spring in the forest; measured in July it gave 18 L/min, and at the end of the dry time 14 L/min.",
+    )),
+    ("water.yield", "24 L/min", (
+        "The spring gives 10 litres in 25 seconds.",
+        "> How much does the spring give?\n10 litres in 25 seconds, timed last week.\n> How far is it?\n310 m of 32 mm PE.",
+    )),
+    ("use.each", "12 L/day", (
+        "The school serves 310 pupils and we estimate 12 litres per pupil each day.",
+        "Camp for 40 guests, twelve litres per guest and day.",
+    )),
+    ("use.people", "35", (
+        "30 boarders plus 5 teachers live here.",
+        "Students and staff together 35.",
+        "Pupils and teachers: 35 in total.",
+        "Thirty five shepherds live here all year.",
+        "a) how much does the spring give => 12 L/min\nb) how many people => 35",
+    )),
+    ("use.people", "3", (
+        "Two of us and a lodger, so three.",
+        "3 grooms live here.",
+    )),
+    ("use.peak", "400 L", (
+        "Complaints at 7 in the morning: 400 litres used within 20 minutes.",
+        "Between 6 and 7 in the morning 400 litres are drawn in half an hour.",
+    )),
+    ("use.troughs", "2", (
+        "Pasture for beef cattle, trough with float 2 pieces.",
+        "55 head of cattle and a donkey. 2 tanks with floats.",
+    )),
+    ("outlets.shower", "11", (
+        "Showers eleven, toilets eleven, basins eleven.",
+    )),
+    ("outlets.toilet", "8", (
+        "An eco-lodge with 8 tents. Each tent one shower, one basin, one toilet.",
+    )),
+    ("outlets.sink", "7", (
+        "Basins 6, toilets 8. One kitchen sink.",
+    )),
+    ("animals.cattle", "5", (
+        "We've 18 cows in milk, 5 dry ones, and 30 sheep.",
+        "7 cows also, two giving milk.",
+    )),
+    ("drip.rows", "2.5 m", (
+        "Vines 3 ha, drip, 2,5 m rows, dripper 2 l/h each 1 m.",
+        "Greenhouse with drip lines. Line 25 m, distance between 2.5 m, dripper every 20 cm.",
+    )),
+    ("drip.pressure", "1 bar", (
+        "Tomatoes on drip, lines start with 1 bar.",
+        "The pump must make 1 bar at the drip lines.",
+    )),
+    ("drip.least", "10 psi", (
+        "Drip, emitters 1 gph, rated 20 psi, needs at least 10.",
+    )),
+    ("drip.hours", "6", (
+        "Drip, drippers 4 L/h. I plan to water 6 hours at most, in three zones.",
+        "Drip lines 100 m. Water works at night 6 hours.",
+    )),
+    ("drip.zones", "4", (
+        "> Is the garden on drip? - yes, emitters 12 in apart\n> Zones? - four",
+    )),
+    ("pipes.hottest", "45 °C", (
+        "Line laid on the ground, 180 m, 25 mm PE, 45 °C in summer.",
+    )),
+    ("power.panel", "200 W", (
+        "Pump 24 V, on panels two times 200 W in series.",
+    )),
+    ("power.series", "4", (
+        "Open sky, four 250 watt panels, all in one string.",
+    )),
+    ("power.capacity", "50 Ah", (
+        "Battery lithium LiFePO4 50 Ah, panel 120 W.",
+    )),
+    ("pump.set", "4 bar", (
+        "Booster pump behind the tank, 4 bar, speed controlled.",
+    )),
+    ("place.longitude", "36.7 °", (
+        "Latitude -3.4, longitude 36.7, altitude 1,400 m.",
+        "Lat 3.4 S, long 36.7 E.",
+    )),
+    ("store.days", "2 days", (
+        "We want two days in hand without sun.",
+    )),
 )  # fmt: skip
 
 # (path, sentences that may not tell it): of other things, other places, other times, or only thought of
@@ -2786,5 +2954,53 @@ NOT_SAID = (
     )),
     ("water.kind", (
         "My father, 80, has a well of his own with a submersible.",
+    )),
+    ("water.yield", (
+        "The kitchen tap gives 10 litres in 40 seconds.",
+        "The neighbours across the road, who have 55 m of bore and 3 m³/h, never complain.",
+        "The toilet takes 6 litres in 30 seconds to fill.",
+    )),
+    ("use.people", (
+        "Seven horses live here and nine goats live on site.",
+    )),
+    ("outlets.sink", (
+        "There are three basins with floats for the cattle, 25 cows.",
+    )),
+    ("animals.goats", (
+        "Trough for sheep: 3 pieces with float.",
+    )),
+    ("power.source", (
+        "Grid power is there, but I can't count on it.",
+        "Mains supply is there but it is coming only 3 hours, so please do not count on it.",
+    )),
+    ("power.voltage", (
+        "240 V mains at 500 m, too far I think, so panels.",
+    )),
+    ("power.battery", (
+        "The pumps stand beside the cistern, flooded suction.",
+        "The pumps stand beside it, flooded.",
+    )),
+    ("power.panel", (
+        "Our sister group got theirs with 6 panels of 300 W; ours is not bought.",
+    )),
+    ("pump.cut_out", (
+        "Pump short-cycles, on for 8 seconds, off for 10.",
+        "The pump gives up the moment two things are open. One is the shower.",
+    )),
+    ("pump.placement", (
+        "Today the pump sucks air after 45 minutes.",
+    )),
+    ("pressure_tank.volume", (
+        "A man at the store told my husband that we'd need a 119 gallon pressure tank.",
+    )),
+    ("suction.length", (
+        "We draw water from the neighbour 500 m away by truck.",
+    )),
+    ("way.length", (
+        "My husband says the pipe is 120 m. I measured 100 m.",
+        "We've grid, but far, 3 km, so solar.",
+    )),
+    ("tank.level", (
+        "The tank's water is warm. It stands 3 m above the lowest water, suction 12 m of 50 mm PE.",
     )),
 )  # fmt: skip
