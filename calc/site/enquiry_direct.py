@@ -252,8 +252,8 @@ _ALL = tuple(
         *_DEFINED,
         *NOUNS,
         *ROWS,
-        *BRIEF,
         *ORDER,
+        *BRIEF,
         *claims.LAST,
     )
 )

@@ -18,6 +18,7 @@ from calc.site import (
     enquiry_people,
     enquiry_pieces,
     enquiry_said,
+    enquiry_series,
     enquiry_shared,
     enquiry_sides,
     enquiry_sun,
@@ -30,6 +31,7 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
+from calc.site.enquiry_made import piece_of
 from calc.site.enquiry_model import Context, Found, Ignored, Piece, Pipe, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
 from calc.site.enquiry_numbers import tokens
@@ -66,12 +68,11 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
             token.why = clause.why
     enquiry_bare.labelled(masked, numbers)
     correct(masked, numbers, sentences)
-    since(masked, numbers)
-    exactly(masked, numbers)
+    for put_right in (since, exactly):
+        put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
-    for units in (seasons, parts, likewise, enquiry_shared.shared):
+    for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
         units(masked, numbers)
-    enquiry_now.flows(masked, numbers)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, low, found, numbers)
@@ -86,12 +87,11 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     found.pieces += [*enquiry_sun.told(clean), *enquiry_nought.noughts(clean)]
     found.pieces += [*enquiry_now.words(masked, clean), *enquiry_shared.longitudes(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
-    left = enquiry_now.remaining(masked, clauses)
-    _things(clean, found, numbers, asked, left)
+    _things(clean, found, numbers, asked, enquiry_now.remaining(masked, clauses))
     found.pieces = enquiry_sun.zoned(clean, found.pieces)
     found.pieces += _switched(clean, found.pieces)
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
-    enquiry_usual.settle(low, live, found, _piece)
+    enquiry_usual.settle(low, live, found, piece_of)
     _left(plain, numbers, found)
     found.pieces = [_earlier(low, one) for one in found.pieces]
     if _NO_TANK.search(clean):
@@ -131,7 +131,7 @@ def _special(clean: str, low: str, found: Found, numbers: list[Token]) -> list[t
     for number, start, end in enquiry_sides.latitudes(clean):
         taken.append((start, end))
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
-    for path, number, start, end in enquiry_weigh.counted(clean):
+    for path, number, start, end in enquiry_series.counted(clean):
         found.pieces.append(Piece(path, start, end, number, number))
     return taken
 
@@ -147,7 +147,7 @@ def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]]
         if path and not any(start <= token.start < end for start, end in taken):
             token.sign, token.used = sign, True
             taken.append((token.start, token.end))
-            found.pieces.append(_piece(token, path, 6, ()))
+            found.pieces.append(piece_of(token, path, 6, ()))
             if path == "well.depth":
                 found.pieces.append(Piece("water.kind", token.start, token.end, word="well"))
 
@@ -193,7 +193,7 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
     found.pieces = [one for one in found.pieces if not _of_a_part(clean, one)]
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
-        found.pieces.append(_piece(token, path, 4, ()))
+        found.pieces.append(piece_of(token, path, 4, ()))
 
 
 _PART_USES = re.compile(  # what one room or the animals use is no day's use of all
@@ -217,8 +217,8 @@ def _direct(token: Token, path: str, found: Found) -> None:
         token.unit += "/day"  # "12 people, 50 litres each"
     bare = path == "well.static" and token.kind == "bare"
     if path == "well.pumping" or bare:  # the site's lowest water, too
-        found.pieces.append(_piece(replace(token), "water.level", 5 if bare else 6, ()))
-    found.pieces.append(_piece(token, path, enquiry_direct.weight(path), ()))
+        found.pieces.append(piece_of(replace(token), "water.level", 5 if bare else 6, ()))
+    found.pieces.append(piece_of(token, path, enquiry_direct.weight(path), ()))
 
 
 def _none_of_way(clean: str, token: Token, near: Context) -> bool:
@@ -280,7 +280,7 @@ def _weighed(token: Token, near: Context, found: Found, clean: str, unit: str) -
     path, weight = ranked[0]
     others = tuple(other for other, less in ranked[1:] if weight - less < SURE and less >= LEAST)
     token.used, token.path = True, path
-    found.pieces.append(_piece(token, path, weight, others))
+    found.pieces.append(piece_of(token, path, weight, others))
 
 
 def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, float]:
@@ -288,50 +288,8 @@ def _levels(token: Token, weights: dict[str, float], found: Found) -> dict[str, 
     levels = [one for one in ("well.static", "well.pumping") if one in weights]
     if not levels:
         return weights
-    found.pieces.append(_piece(replace(token), levels[0], 8, ()))
+    found.pieces.append(piece_of(replace(token), levels[0], 8, ()))
     return {"water.level": 6.0 if levels[0] == "well.pumping" else 5.5}
-
-
-_HOURS = {"store.hours", "drip.hours"}
-SIGNED = {"way.climb", "tank.level", "pump.height"}
-BELOW = {"water.level"}
-
-
-def _piece(token: Token, path: str, weight: float, others: tuple[str, ...]) -> Piece:
-    if path in BELOW | {"pump.height"}:
-        token.low, token.high = abs(token.low), abs(token.high)
-    times = token.extra.get("times", 1.0)
-    low, high, unit = token.low * times, token.high * times, token.unit
-    sign = token.sign if path in SIGNED else 1.0
-    if path in BELOW:
-        sign = 1.0 if token.extra.get("over") else -1.0
-    if path == "water.yield" and unit.endswith("/day"):
-        low, high, unit = (
-            low / 24,
-            high / 24,
-            {"L/day": "L/h", "gal/day": "gph", "m³/day": "m³/h"}[unit],
-        )
-    if path in _HOURS:
-        low, high, unit = (
-            low / {"min": 60, "s": 3600}.get(unit, 1),
-            high / {"min": 60, "s": 3600}.get(unit, 1),
-            "",
-        )
-    if path == "well.bore" and unit == "ft":  # diameters are told in inches
-        low, high, unit = 12 * low, 12 * high, "in"
-    if unit == "weeks":
-        low, high, unit = 7 * low, 7 * high, "days"
-    ends = sorted((sign * low, sign * high)) if low != high else (sign * low, sign * high)
-    if (
-        token.maybe
-        and path in {"place.altitude", "way.length"}
-        and (path == "place.altitude" or token.low < 3)
-    ):
-        return Piece(
-            path, token.start, token.end, token.maybe[0], token.maybe[0], unit, weight=weight
-        )
-    return Piece(path, int(token.start), token.end, ends[0], ends[1], unit, weight=weight, about=token.about, others=others,
-                 values=tuple(sign * one for one in token.maybe))  # fmt: skip
 
 
 def _pair(token: Token, found: Found) -> None:
@@ -349,11 +307,11 @@ def _bare(token: Token, near: Context, found: Found, unit: str) -> None:
     if piece is None:
         trial, path = enquiry_bare.length(token, near, unit)
         if path == "well.static":  # the site's lowest water, too
-            found.pieces.append(_piece(replace(trial), "water.level", 4.5, ()))
+            found.pieces.append(piece_of(replace(trial), "water.level", 4.5, ()))
         if path:
             token.used = True
             piece = replace(
-                _piece(trial, path, 4.5, ()), reason="the letter's unit, which was not told"
+                piece_of(trial, path, 4.5, ()), reason="the letter's unit, which was not told"
             )
     if piece is not None:
         token.used = True

@@ -153,8 +153,10 @@ def _doubted(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]
     """What a rule says of a number that in our letters was hardly ever that: offered beside what it
     was then."""
     kept = []
+    spans = [(one.start, one.end) for one in pieces]
     for piece in pieces:
-        token = None if piece.others or piece.word or piece.pipe else _of(numbers, piece)
+        alone = spans.count((piece.start, piece.end)) == 1  # one number, and not a pair's
+        token = _of(numbers, piece) if alone and not (piece.others or piece.pipe) else None
         if token is not None and token.kind not in _KINDS and _known(piece.path):
             shares = likely(low, token, others(pieces, token))
             if _share(shares, piece.path) < HARDLY:
