@@ -58,8 +58,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
           system: str) -> Found:  # fmt: skip
     """masked: without dates and the like; clean: also without what is somebody else's, past or
     only considered."""
-    found = Found()
-    numbers = tokens(masked)
+    found, numbers = Found(), tokens(masked)
     turned(masked, numbers)
     paired(masked, numbers)
     for token in numbers:
