@@ -58,20 +58,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
           system: str) -> Found:  # fmt: skip
     """masked: without dates and the like; clean: also without what is somebody else's, past or
     only considered."""
-    found, numbers = Found(), tokens(masked)
-    turned(masked, numbers)
-    paired(masked, numbers)
-    for token in numbers:
-        clause = next((one for one in clauses if one.start <= token.start < one.end), None)
-        if clause:
-            token.why = clause.why
-    enquiry_bare.labelled(masked, numbers)
-    correct(masked, numbers, sentences)
-    for put_right in (since, exactly):
-        put_right(masked, numbers)
-    in_minutes(masked, numbers, sentences)
-    for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
-        units(masked, numbers)
+    found, numbers = Found(), _amounts(masked, sentences, clauses)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
     taken = _special(clean, low, found, numbers)
@@ -96,6 +83,25 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
     return found
+
+
+def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Token]:
+    """All numbers with a unit, their own or another's, put right by what stands round them."""
+    numbers = tokens(masked)
+    turned(masked, numbers)
+    paired(masked, numbers)
+    for token in numbers:
+        clause = next((one for one in clauses if one.start <= token.start < one.end), None)
+        if clause:
+            token.why = clause.why
+    enquiry_bare.labelled(masked, numbers)
+    correct(masked, numbers, sentences)
+    for put_right in (since, exactly):
+        put_right(masked, numbers)
+    in_minutes(masked, numbers, sentences)
+    for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
+        units(masked, numbers)
+    return numbers
 
 
 def _earlier(low: str, piece: Piece) -> Piece:
