@@ -13,6 +13,7 @@ from calc.page.state import State
 from calc.sheets import KEYS, sheet
 from calc.units import Reader
 from tests.parity.cases import replies
+from tests.rounds import some
 
 WIDTH, HEIGHT = 330, 220
 DOT_DRAWN = re.compile(
@@ -65,7 +66,7 @@ LONG = {"panels", "battery", "direct", "panel_place", "day", "fault"}  # seconds
 @pytest.mark.parametrize("key", KEYS)
 def test_whatever_is_entered_is_drawn(key):
     # parity asks the same of a sheet that takes long, with more forms
-    for _, reply in replies(key, 25 if key in LONG else 100):
+    for _, reply in replies(key, some(25 if key in LONG else 100)):
         assert reply["errors"] == {} and reply["charts"] is not None
 
 

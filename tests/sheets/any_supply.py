@@ -8,11 +8,12 @@ from calc.page.state import State
 from calc.sheets import sheet as find_sheet
 from calc.sheets.addresses import fragment
 from calc.site import link as site_link
+from tests.rounds import some
 from tests.sheets import drawn, random_supplies
 
 KEYS = ("reach", "pump_match", "keep_up")
 SHEETS = [(key, plain) for key in KEYS for plain in (False, True)]
-EACH = 100  # requests of a sheet, its page's and the plain one apart
+EACH = some(100)  # requests of a sheet, its page's and the plain one apart
 UNITS = "bar|psi|L/min|gpm|m/s|ft/s|m|ft|%|°C|°F"
 FIGURE = re.compile(rf"(−?\d[\d.\u202f]*(?:e-?\d+)?)[\u00a0 ]?({UNITS})(?![\w/])")
 

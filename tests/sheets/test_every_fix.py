@@ -10,6 +10,7 @@ import pytest
 
 from calc.pipe import pipes
 from calc.power import cable
+from tests.rounds import some
 from tests.sheets import few
 
 KEYS = (
@@ -28,7 +29,7 @@ KEYS = (
     "sprinkler",
     "hot_water",
 )
-EACH = 150
+EACH = some(150)
 REMAINS = ("Still to put right", "Still not checked")
 MOST_WORDS, MOST_NUMBERS = 25, 4
 LABELS = sorted(

@@ -18,10 +18,11 @@ from calc.page.state import State
 from calc.pipe import pipes
 from calc.sheets.keep_up.case import solved, supply_of
 from calc.units import QUANTITIES, parse
+from tests.rounds import some
 from tests.sheets.random_supplies import SHEET, state
 
 # requests; more, apart from the daily run: SPRINGLINE_SUPPLIES=2000
-BLOCKS, COUNT = 20, int(os.environ.get("SPRINGLINE_SUPPLIES", "500"))
+BLOCKS, COUNT = 20, int(os.environ.get("SPRINGLINE_SUPPLIES", some(500)))
 EACH = -(-COUNT // BLOCKS)
 INSIDE = re.compile(r"\(SI, |m3/s|\bKeyError\b|No crossing|Traceback|NaN|\binf\b")
 

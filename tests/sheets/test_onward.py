@@ -22,6 +22,7 @@ from calc.site.demo import alder_terrace
 from calc.site.facts import ASSUMED, Fact
 from calc.site.pack import pack, unpack
 from calc.units import parse
+from tests.rounds import one_in, some
 from tests.sheets.drawn import states
 from tests.site.made_sites import workable
 
@@ -236,7 +237,7 @@ def test_whatever_is_typed_the_next_page_opens(key):
     from tests.sheets.test_views import another
 
     form = sheet(key)
-    for entry in form.fields:
+    for at, entry in enumerate(form.fields):
         if entry.when or not hasattr(entry, "low"):
             continue
         page = Page(key)
@@ -246,14 +247,14 @@ def test_whatever_is_typed_the_next_page_opens(key):
             continue
         onward = answer["onward"]
         if onward:
-            for other in ("reach", "keep_up", "demand"):
+            for other in one_in(("reach", "keep_up", "demand"), at):
                 Page(other, onward)
 
 
 @pytest.mark.parametrize("key", KEYS)
 def test_whatever_a_form_holds_something_honest_goes_along(key):
     site = pack(alder_terrace())
-    for state in states(sheet(key), 40, "onward"):
+    for state in states(sheet(key), some(40), "onward"):
         for packed in ("", site):
             found = along(sheet(key), state, packed)
             assert not found.site or unpack(found.site)

@@ -17,6 +17,7 @@ from calc.pipe import friction, pipes
 from calc.sheets import sheet
 from calc.sheets.pipe.sheet import SHEET
 from calc.units import FOOT, GRAVITY, PSI
+from tests.rounds import some
 from tests.sheets import asking
 from tests.sheets.asking import figure
 from tests.sheets.working import check_working
@@ -436,7 +437,7 @@ def random_texts(seed):
     return texts
 
 
-@pytest.mark.parametrize("at", range(0, 160, 20))
+@pytest.mark.parametrize("at", range(0, some(160), 20))
 def test_what_the_figures_show_wrong_is_always_found(at):
     for texts in map(random_texts, range(at, at + 20)):
         found = answer(**texts)
@@ -450,7 +451,7 @@ def test_what_the_figures_show_wrong_is_always_found(at):
         assert len(found.verdict.sentence.split()) <= 25, found.verdict.sentence
 
 
-@pytest.mark.parametrize("at", range(0, 160, 20))
+@pytest.mark.parametrize("at", range(0, some(160), 20))
 def test_every_fix_followed_is_rid_of_what_it_is_for(at):
     for texts in map(random_texts, range(at, at + 20)):
         found = answer(**texts)
@@ -466,7 +467,7 @@ def test_every_fix_followed_is_rid_of_what_it_is_for(at):
 
 @pytest.mark.parametrize("system", ["metric", "us"])
 def test_links_open_without_an_error(system):
-    for texts in map(random_texts, range(40)):
+    for texts in map(random_texts, range(some(40))):
         for link in answer(system, **texts).links:
             known = {entry.key for entry in sheet(link.sheet).fields}
             if "line" not in link.values or "line" in known:
