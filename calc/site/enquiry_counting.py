@@ -159,7 +159,8 @@ _ONE_MORE = re.compile(
     r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
 )
 _AND_ONE = re.compile(
-    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"(?:(?!, |\band\b)[^.;\n]){0,20},? ?\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"(?= ?(?:$|[,.;:!?)\n])| (?:for|too|as well|and|with|but|plus|by|in|of|on|at|near|that|which|where|so|we|i|there|is|are|when|if|to|next)\b)"
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
@@ -238,12 +239,15 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
+    if path == "outlets.hose" and _ON_IT.search(before):
+        return None  # of the tap that was counted
     if more:
         return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
+_ON_IT = re.compile(r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?) (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$")
 _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )

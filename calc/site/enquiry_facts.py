@@ -22,6 +22,7 @@ from calc.site import (
     enquiry_shared,
     enquiry_sides,
     enquiry_sun,
+    enquiry_taken,
     enquiry_talk,
     enquiry_together,
     enquiry_usual,
@@ -71,6 +72,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     for put_right in (since, exactly):
         put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
+    enquiry_taken.troubled(masked, numbers, noise.MAYBE)
     for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
         units(masked, numbers)
     enquiry_said.words(clean, found)

@@ -85,6 +85,17 @@ _ZONE_AT = re.compile(
 )
 
 
+def _of_what(low: str, at: int) -> str:
+    """The path of the outlets that "five of the showers" are of; "" where they are of none."""
+    words = re.compile(r"(?:[a-z]+ ){0,2}?(?=[a-z]+s\b)").match(low, at)
+    for end in ([words.end(), at] if words else [at]):
+        for path, pattern in BARE.items():
+            hit = pattern.match(low, end) if path.startswith("outlets") else None
+            if hit and hit["thing"].endswith("s"):
+                return path
+    return ""
+
+
 def later(low: str) -> list[Counted]:
     """What is counted of things named before: "four of them at once", zones of drip."""
     found = []
@@ -96,8 +107,9 @@ def later(low: str) -> list[Counted]:
             if p.startswith("outlets")
             for one in pattern.finditer(low, max(0, match.start() - 90), match.start())
         ]
-        if number and named:
-            path = max(named, key=lambda one: one[1].end())[0]
+        own = _of_what(low, match.start(2)) if match[2] else ""
+        if number and named and (own or not match[2] or how_many(match[2])[0]):
+            path = own or max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
     for match in _AT_A_TIME.finditer(low):
         number = value(match[1])[0]

@@ -13,6 +13,7 @@ from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
+from calc.site.enquiry_taken import dry, of_such, piped
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
@@ -96,7 +97,8 @@ def said(low: str) -> list[Said]:
                 r"no|not|isn|neither|never|without|there|don|do |did|have|un", match.group()
             )
             if own or not negated(low, match.start()):
-                found.append(Said(path, value, match.start(), match.end(), weight))
+                gone = path == "water.kind" and dry(low, match.end())
+                found.append(Said(path, value, *match.span(), 0.1 if gone else weight))
     found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
@@ -169,8 +171,10 @@ def _loose(low: str, one: Said) -> bool:
         return True  # a side of the land, as the road is
     if one.value == "grid" and _FLOWS.match(low, one.end):
         return True  # "fed by mains at 1.5 m3/h"
-    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+    if one.value == "grid" and said.endswith("mains") and piped(low, one.start):
         return True  # the town's water
+    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+        return True
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
     if one.path == "power.source":
@@ -241,7 +245,7 @@ def _crop(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    every = list(_NO_PUMP.finditer(low))
+    every = [one for one in _NO_PUMP.finditer(low) if not of_such(low, one)]
     match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
