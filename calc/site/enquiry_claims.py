@@ -14,6 +14,7 @@ _FLOW = (
     r"[\d.]+ ?(?:gpm|gph|lpm|l/s|l/min|l/h|m[3]/h|lit(?:re|er)s (?:a|per) (?:minute|second|hour))"
 )
 _HOME = r"(?:house|cabin|home|cottage|hut|kitchen|farm|barn|lodge|trailer|chalet|school|stable|dwelling|farmhouse)"
+_GOAL = rf"(?:{_HOME}|villages?|hamlet|settlement|community|clinic|camp|mission|hospital|plots?|gardens?|fields?|troughs?|paddock|taps?|tap ?stands?|houses|huts|cottages)"
 _STAND = r"(?:stand|tower|platform|scaffold|stilts|frame|trestle|legs)"
 _VESSEL = r"(?:drum|barrel|tank|tote|ibc|cistern|reservoir)s?"
 _PEOPLE = (
@@ -48,11 +49,14 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.drawn_for", ("time",), rf"\bafter{_F}", r" ?(?:(?:it|the pump|she) (?:sucks?|draws?|pulls?) air|(?:it|the well) (?:runs|is|was|ran) (?:dry|empty))", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:comes?|came|runs?|ran|flows?|flowed) back(?: in)?(?: again)?(?: at| with){_F}", "", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:then|afterwards?|after that){_F}", r" ?(?:came|comes|ran|runs|flowed|flows) (?:back )?in\b", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
+    ("well.static", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+(?:static|standing|rest(?:ing)?)(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
     # levels of water
+    ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s)\b[, ]+(?:(?:and|but|at|the|its) )*(?:lowest|low|minimum|min|bottom|worst){_F}", r"(?! ?(?:\w+ )?(?:pressure|temperature))", ""),
     ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", rf"\A(?![\s\S]*\b(?:lake|river|creek|stream|brook|pond)\b)[\s\S]*(?:{_WELL}|\bjet\b|\bsuction\b|\bhole\b)"),
     ("water.level", ("length",), rf"(?:^|[,;.:(] ?|\b(?:with|has|is|and|the|its|find|found) )water(?: level)?(?: is| stands| sits)? down{_F}", r"(?! ?(?:the (?:hill|slope|road)|from the (?:house|cabin)|away|pipe))", ""),
     ("water.level", ("length",), r"\bpump\b(?:(?!\b(?:house|tank|line)\b)[^;\n]){0,40}$", r" ?(?:over|above) (?:the )?(?:low|lowest|summer|normal) water\b(?! (?:tank|heater))", ""),
     # what drips
+    ("drip.length", ("length",), rf"(?:^|[.;\n] ?)(?:the|each|every|one|my|our)(?: drip)? (?:lines?|laterals?)(?: (?:has|have|measures?|goes|is|are))+{_F}", r" ?(?:$|[.;\n]|long\b)", r"\bdrip\w*\b[^\n]{0,120}\brows\b[^.;\n]{0,30}[.;\n] ?(?:the|each|every|one|my|our)(?: drip)? (?:lines?|laterals?)\b"),
     ("drip.pressure", ("pressure",), rf"\b{_OF_LINES} (?:starts?|begins?)(?: off)?(?: at| with){_F}", "", _DRIP),
     ("drip.pressure", ("pressure",), rf"\b(?:at|in) the (?:garden|field|plot|beds|orchard|vineyard|greenhouse|tunnel|patch|manifold),?(?: and| at| with)*{_F}", r" ?(?:$|[.,;)\n])", _DRIP),
     ("drip.pressure", ("pressure",), "", rf" ?(?:pressure )?(?:regulator|reducer|prv)\b[^.;\n]{{0,20}}\b(?:before|ahead of|in front of|for|on|to) (?:the )?(?:{_OF_LINES}|beds|manifold|zones?)\b", r"\bdrip|\bemitters?\b|\btapes?\b"),
@@ -95,6 +99,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("way.length", ("length",), rf"\b(?:well|spring|bore\w*)\b[^;\n]{{0,50}}\band (?:is|lies){_F}", rf" ?(?:away )?from (?:the|our|my) {_HOME}\b", ""),
     ("way.climb", ("length",), rf"\b{_HOME} (?:is |lies |stands )?(?:up|higher){_F}", r" ?(?:$|[,.;)\n])", ""),
     ("way.climb", ("length",), rf"\b(?:arrives?|comes? out|ends(?: up)?|gets (?:here|to us)|reaches us)\b[^.;\n\d]{{0,12}}{_F}", rf" ?(?:lower|higher|further down)(?: (?:in|at) (?:the|our|my) {_HOME}\b)?(?= ?[,.;)\n]|$)", ""),
+    ("way.climb", ("length",), rf"\b(?:to|at|for) (?:the|our|my) (?:[a-z]+ )?{_GOAL},? ?(?:(?:which|that|and it) )?(?:lies|stands|sits|is|being){_F}", r" ?(?:lower|further down|below|higher)(?: down| up)?(?= ?[,.;)\n]|$)", r"\bspring|\bsource|\bintake|\bstream|\bcreek|\btank|\bbox|\breservoir"),
     ("way.climb", ("length",), r"[,;] ?\+ ?$", _ENDS, r"\b(?:pipe|line|poly|pe|pvc)\b"),
     ("way.climb", ("length",), "", r" ?up (?:the|an?) (?:steep )?(?:bank|cliff|slope|hillside|hill|rise)\b(?=[^.;\n\d]{0,12}[, ][\d.]+ ?(?:m|ft|feet|yards?|yd|met\w+) (?:of|away|along|from|back|long)\b)", ""),
 )  # fmt: skip

@@ -155,12 +155,14 @@ _HAS = re.compile(
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
+_NO_NOUN = r"(?= ?(?:$|[,.;:!?)\n])| (?:for|too|as well|and|with|but|plus|by|in|of|on|at|near|that|which|where|so|we|i|there|is|are|when|if|to|next)\b)"
 _ONE_MORE = re.compile(
     r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
+    + _NO_NOUN
 )
 _AND_ONE = re.compile(
     r"(?:(?!, |\band\b)[^.;\n]){0,20},? ?\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
-    r"(?= ?(?:$|[,.;:!?)\n])| (?:for|too|as well|and|with|but|plus|by|in|of|on|at|near|that|which|where|so|we|i|there|is|are|when|if|to|next)\b)"
+    + _NO_NOUN
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
@@ -178,7 +180,12 @@ _OF_ANIMALS = re.compile(
     r"['-]|s?' | ?power| (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
 )
 _CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
-_HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
+_HOSE_SIZE = re.compile(  # a hose of that size, or one that is the line
+    r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)"
+    rf"| (?:(?:that|which) )?(?:is|was|of|runs?|goes|has|measures|it is)(?: about| some| only| over| nearly)* {NUMBER}[ -]?(?:m|ft|feet|foot|met(?:re|er)s?|yards?)\b"
+    r"| (?:(?:that|which) )?(?:runs?|goes|leads|comes|lies|stretched|laid)(?: all the way)? (?:up|down|over|across|along|from|to|through|uphill|downhill)\b"
+    r"| (?:up |down |straight |over )?from (?:the|our|my|a) (?:[a-z]+ )?(?:creek|spring|stream|well|pond|river|lake|tank|pump|source|brook|box|dam|cistern)\b"
+)
 _NO_OUTLET = re.compile(r"fire hose|suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
 
@@ -305,7 +312,7 @@ _BEHIND = re.compile(
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(
-    r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened|should|must|needs|wants)\b"
+    r" (?:is |is turned |comes |gets )?(?:on\b(?! (?:it|them|the|each|one|a)\b)|open|running|runs|opens|opened|should|must|needs|wants)\b"
 )
 
 
@@ -336,6 +343,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if _ONE_OF.search(before[-14:]):
         return None
     if plural or SKIP_THING.match(after) or ACT.search(before):
+        return None
+    if path == "outlets.hose" and (_HOSE_SIZE.match(low, end) or _ON_IT.search(before)):
         return None
     if negated(low, start):
         return Counted(path, 0, start, end)

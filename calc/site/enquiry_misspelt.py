@@ -14,6 +14,7 @@ MISSPELT = {
     "diaphram": "diaphragm", "diafram": "diaphragm", "consrete": "concrete", "upstars": "upstairs", "livin": "living",
     "runnin": "running", "usin": "using", "pumpin": "pumping", "comin": "coming", "hangin": "hanging", "sittin": "sitting",
     "puttin": "putting", "gettin": "getting", "drinkin": "drinking", "waterin": "watering", "thinkin": "thinking",
+    "suckshun": "suction", "sucktion": "suction", "suctoin": "suction", "strait": "straight", "strate": "straight",
     "gravaty": "gravity", "gravitty": "gravity", "filtr": "filter", "filtar": "filter", "sprinklr": "sprinkler",
 }  # fmt: skip
 PHRASES = tuple((re.compile(pattern, re.I), instead) for pattern, instead in (

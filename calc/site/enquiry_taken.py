@@ -17,6 +17,9 @@ _LET_GO = re.compile(
 _CLAUSE = re.compile(r"[;:(]|, (?=(?:and |but |so )?(?:an?|the|our|my|we|i|one|two|three|\d+)\b)")
 _BEGINS = re.compile(r" (?:and|but|while|whereas) ")
 _ENDS = re.compile(r"[,;:)] ?(?=(?:and |but |so )?(?:we|i|it|the|our|now)\b)|\bso (?=we|it|i\b)")
+_NEVER = re.compile(
+    r"\bnever (?:had|owned|used|saw|seen|met|needed|bought|found|got) (?:an?|any|one) (?:[a-z-]+ ){0,2}(?:pump|tank|well|spring|line|pipe|switch|vessel|battery|panel|system)s? (?:with|of|that|which|over|under|above|below|bigger|smaller|stronger|larger|better|more|at|deeper)\b"
+)
 _NEITHER = re.compile(
     r"\b(?:(?:trust|believe|like|know|buy|take|accept)s? neither|(?:do not|don'?t|cannot|can'?t|would not|wouldn'?t|won'?t|never) (?:\w+ )?(?:trust|believe|swear (?:by|to)|vouch for|rely on|bank on|go by) (?:either|any)\b|neither (?:(?:number|figure|value|of (?:them|these|those|the two)|one) )?(?:is|can be|may be|seems|looks|need be|has been) (?:right|true|sure|certain|trusted|correct|believed|reliable|checked|exact|measured)|not sure (?:of|about) either|(?:cannot|can'?t|don'?t|do not) (?:say|know|tell) which (?:of (?:them|these|the two) |one |is )?(?:is )?(?:right|true|correct|to (?:trust|believe)))\b"
 )
@@ -30,6 +33,9 @@ def rejected(said: str, start: int) -> list[tuple[int, int]]:
         begins += [each.end() for each in _BEGINS.finditer(said, 0, one.start())]
         stop = _ENDS.search(said, one.end())
         found.append((max(begins, default=0), stop.start() if stop else len(said)))
+    for one in _NEVER.finditer(said):
+        stop = _ENDS.search(said, one.end())
+        found.append((one.start(), stop.start() if stop else len(said)))
     if neither := _NEITHER.search(said):
         found.append((0, neither.end()))
     return [(start + a, start + b) for a, b in found]

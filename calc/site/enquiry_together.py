@@ -60,6 +60,9 @@ def at_once(low: str, found: list[Counted]) -> list[Counted]:
             )
             if not fits:
                 break
+            part = chain and _PART_OF.search(low, chain[-1].start, chain[-1].end)
+            if part and not _JOINED.search(gap):
+                break  # "ten basins, five of the showers run at once"
             if one.path in {other.path for other in chain} or (one.together and chain):
                 break
             chain.append(one)
@@ -70,6 +73,8 @@ def at_once(low: str, found: list[Counted]) -> list[Counted]:
     return more
 
 
+_PART_OF = re.compile(r"\bof (?:the|our|my|these|those) ")
+_JOINED = re.compile(r"\b(?:and|plus|with|or)\b|[&+]")
 _OF_THEM = re.compile(
     rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|on|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
 )
