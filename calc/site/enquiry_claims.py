@@ -49,7 +49,8 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.drawn_for", ("time",), rf"\bafter{_F}", r" ?(?:(?:it|the pump|she) (?:sucks?|draws?|pulls?) air|(?:it|the well) (?:runs|is|was|ran) (?:dry|empty))", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:comes?|came|runs?|ran|flows?|flowed) back(?: in)?(?: again)?(?: at| with){_F}", "", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:then|afterwards?|after that){_F}", r" ?(?:came|comes|ran|runs|flowed|flows) (?:back )?in\b", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
-    ("well.static", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+(?:static|standing|rest(?:ing)?)(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
+    ("well.static", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+static(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
+    ("water.level", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+(?:standing|rest(?:ing)?)(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
     # levels of water
     ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s)\b[, ]+(?:(?:and|but|at|the|its) )*(?:lowest|low|minimum|min|bottom|worst){_F}", r"(?! ?(?:\w+ )?(?:pressure|temperature))", ""),
     ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", rf"\A(?![\s\S]*\b(?:lake|river|creek|stream|brook|pond)\b)[\s\S]*(?:{_WELL}|\bjet\b|\bsuction\b|\bhole\b)"),

@@ -161,7 +161,7 @@ _ONE_MORE = re.compile(
     + _NO_NOUN
 )
 _AND_ONE = re.compile(
-    r"(?:(?!, |\band\b)[^.;\n]){0,20},? ?\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"(?:(?!, |\band\b)[^.;\n]){0,20},? ?\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage|house|kitchen|bathroom|shed|laundry|yard|garden|hall|workshop|stable|loft|cellar))\b"
     + _NO_NOUN
 )
 _EVERY = re.compile(

@@ -266,7 +266,7 @@ _INSTEAD = re.compile(  # "I said 80 m before, it's 95 m"
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
-    r"|never (?:wanted|needed|owned|had|got|bought|liked|fitted|installed|used|missed|put in|got round to|bothered (?:with|about|to (?:fit|buy|get|install|put in))|saw the (?:need|point|use) (?:for|of|in)|felt the (?:need|want) (?:for|of))|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on|miss|like|care for|bother with)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
+    r"|never (?:wanted|needed|owned|had|got|bought|liked|fitted|installed|used|missed|put in|got round to|bothered (?:with|about|to (?:fit|buy|get|install|put in))|saw the (?:need|point|use) (?:for|of|in)|cared (?:for|about)|felt the (?:need|want) (?:for|of))|(?:have|has|had|see|got) no (?:use|wish|need|room|time|desire|call|place) (?:for|of)|(?:can|could|will|would|we|i) do without|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on|miss|like|care for|bother with)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
     r"(?:,? (?:a|an|any|the|about|over|quite|proper|real|yet|more|such|even|really|actually|on|in|inside|running|got|have|kind of"
     r"|sort of|connected to|hooked up to))*(?: (?:separate|electric|small|big|new|proper|automatic|flush|flushing|mains|grid))*"
     r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b)(?: an?| any)?(?: \w+)?)\s*$"

@@ -11,12 +11,16 @@ from calc.site.enquiry_model import Token
 _WEIGHED = r"(?:considered|discussed|weighed(?: up)?|looked (?:at|into)|talked (?:about|over|through)|thought (?:about|of|over)|proposed|suggested|priced|mooted|offered|tried on paper|contemplated|sketched|mentioned|debated|toyed with|investigated|quoted(?: for)?)"
 _REJECTED = r"(?:rejected|dropped|dismissed|ruled out|turned down|shelved|refused|declined|set aside|given up|abandoned|discarded|thrown out|voted down|forgotten|not (?:done|built|bought|taken|pursued|chosen|wanted)|decided against|found too (?:dear|expensive|costly|much))"
 _LET_GO = re.compile(
-    rf"\b(?:is|are|was|were|has been|have been|had been|got|being)(?: [a-z]+ly| once| also| both| all| even)* (?:{_WEIGHED}\b[^.;\n\d]{{0,25}}?[ ,]+(?:(?:and|but|then|later|yet)[ ,]+)+(?:(?:was|were|is|are|then|again|soon|finally|later|i|we|they|it) )*)?{_REJECTED}\b"
+    rf"\b(?:is|are|was|were|has been|have been|had been|got|being)(?: [a-z]+ly| once| also| both| all| even)* (?:{_WEIGHED}\b[^.;\n\d]{{0,25}}?[ ,]+(?:(?:and|but|then|later|yet)[ ,]+)+(?:(?:was|were|is|are|both|all|that|then|again|soon|finally|later|i|we|they|it) )*)?{_REJECTED}\b"
     rf"|\b(?:is|are|was|were|has been|have been|had been)(?: [a-z]+ly| once| also| both| all)* {_WEIGHED}\b(?=[^.;\n]{{0,30}}\b(?:decided against|but (?:no|not|never)\b|said no|came to nothing|too (?:dear|expensive)))"
+)
+_AGAINST = re.compile(
+    r"\b(?:we|i|they|he|she|wife|husband)(?:'ve| have| had|'d)?(?: also| then| both| finally| quickly| all)? (?:rejected|decided against|ruled out|turned down|dismissed|declined|said no to|voted against|opted against|refused|backed out of|thought better of|(?:chose|decided|opted) not to (?:buy|fit|have|get|build|put in|drill|use|take))\b"
+    r"|\b(?:gave|threw|took|sold) (?:the|our|my|that|his|her) (?:[a-z-]+ ){1,3}(?:away|out|off)\b(?! (?:of|on|the)\b)"
 )
 _CLAUSE = re.compile(r"[;:(]|, (?=(?:and |but |so )?(?:an?|the|our|my|we|i|one|two|three|\d+)\b)")
 _BEGINS = re.compile(r" (?:and|but|while|whereas) ")
-_ENDS = re.compile(r"[,;:)] ?(?=(?:and |but |so )?(?:we|i|it|the|our|now)\b)|\bso (?=we|it|i\b)")
+_ENDS = re.compile(r"[,;:)] ?(?=(?:and |but |so )?(?:we|i|it|the|our|now|an?|one|this)\b)|\bso (?=we|it|i\b)")
 _NEVER = re.compile(
     r"\bnever (?:had|owned|used|saw|seen|met|needed|bought|found|got) (?:an?|any|one) (?:[a-z-]+ ){0,2}(?:pump|tank|well|spring|line|pipe|switch|vessel|battery|panel|system)s? (?:with|of|that|which|over|under|above|below|bigger|smaller|stronger|larger|better|more|at|deeper)\b"
 )
@@ -33,7 +37,7 @@ def rejected(said: str, start: int) -> list[tuple[int, int]]:
         begins += [each.end() for each in _BEGINS.finditer(said, 0, one.start())]
         stop = _ENDS.search(said, one.end())
         found.append((max(begins, default=0), stop.start() if stop else len(said)))
-    for one in _NEVER.finditer(said):
+    for one in (each for p in (_NEVER, _AGAINST) for each in p.finditer(said)):
         stop = _ENDS.search(said, one.end())
         found.append((one.start(), stop.start() if stop else len(said)))
     if neither := _NEITHER.search(said):
@@ -57,7 +61,8 @@ def reworded(low: str) -> list[tuple[int, int]]:
 
 _DRY = re.compile(
     r"(?:'s| is| has| was| have| had| went| ran| runs| goes)?(?: now| all| long| since| completely| quite| already| gone| run| bone)*"
-    r" (?:dry|dried (?:up|out)|failed|silted(?: up)?|empty|finished|given out|packed up|gave out|stopped)\b(?!-)(?=[^.;\n]{0,40}?(?:,| so\b| and\b| now\b| then\b)[^.;\n]{0,40}\b(?:back to|now|use|using|drilled|dug|carry|draw|pump|pumping|take|it'?s|it is|over to|fall back|switched|changed|moved|have)\b)"
+    r" (?:dry|dried (?:up|out)|failed|silted(?: up)?|empty|finished|given out|packed up|gave out|stopped|polluted|contaminated|foul(?:ed)?|dirty|salty|brackish|unsafe|too (?:weak|small|far|dirty|low|muddy|warm|salty|shallow))\b(?!-)"
+    r"(?=[^.;\n]{0,40}?(?:[.;,]| so\b| and\b| now\b| then\b)[^.;\n]{0,40}\b(?:back to|now|use|using|drilled|dug|carry|draw|pump|pumping|take|it'?s|it is|over to|fall back|switched|changed|moved|have)\b)"
 )
 
 
@@ -67,7 +72,7 @@ def dry(low: str, end: int) -> bool:
 
 
 _FIXTURE = re.compile(
-    r"\b(?:showers?|toilets?|wcs?|loos?|taps?|faucets?|sinks?|basins?|washing machine|washer|dishwasher|bath(?:room)?s?|kitchen|water|drinker|troughs?|hose|sprinklers?|garden)(?: (?:tap|sink|supply))?(?: (?:is|are|stays?|remains?|runs?|hangs?|works?|goes|will (?:be|stay)|and|off|just|still|only|all|both|already|now|fed))* $"
+    r"\b(?:showers?|toilets?|wcs?|loos?|taps?|faucets?|sinks?|basins?|washing machine|washer|dishwasher|bath(?:room)?s?|kitchen|water|drinker|troughs?|hose|sprinklers?|garden)(?: (?:tap|sink|supply))?(?: (?:is|are|stays?|remains?|hangs?|works?|will (?:be|stay)|both|just|still|only|all|both|already|now|fed))* $"
 )
 
 
@@ -94,7 +99,7 @@ def troubled(low: str, numbers: list[Token], why: str) -> None:
 
 
 _SUCH = re.compile(
-    r"s? (?:(?:that|which) (?!i(?:'d| would)|would|is (?:needed|wanted))|with (?:more|less|over|under|such|that|an?|\d)|like (?:that|this|it|his|yours)|of (?:more|less|that|this|such|\d)|(?:this|that|so|too) [a-z]+|as [a-z]+ as|bigger|stronger|better|louder|over|under|before)\b"
+    r"s? (?:(?:that|which) (?!i\b|i'|we\b|would|is (?:needed|wanted))|with (?:more|less|over|under|such|that|an?|\d)|like (?:that|this|it|his|yours)|of (?:more|less|that|this|such|\d)|(?:this|so|too) [a-z]+|as [a-z]+ as|bigger|stronger|better|louder|over|under|before)\b"
 )
 _HIS = re.compile(r"\b(?:he|she|they|neighbou?rs?|father|mother|brother|sister|uncle|owners?) (?:has |have |had |'ve )?$")
 
@@ -104,4 +109,5 @@ def of_such(low: str, none: re.Match[str]) -> bool:
     if "pump" not in low[none.start() : none.end() + 5]:
         return False
     end = none.end() if none.group().rstrip("s").endswith("pump") else low.find("pump", none.end() - 4) + 4
-    return bool(_SUCH.match(low, end)) or bool(_HIS.search(low, max(0, none.start() - 25), none.start()))
+    return bool(_SUCH.match(low, end)) or (
+        "never" in none.group() and bool(_HIS.search(low, max(0, none.start() - 25), none.start())))
