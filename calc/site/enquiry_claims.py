@@ -52,7 +52,7 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.static", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+static(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
     ("water.level", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+(?:standing|rest(?:ing)?)(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
     # levels of water
-    ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s)\b[, ]+(?:(?:and|but|at|the|its) )*(?:lowest|low|minimum|min|bottom|worst){_F}", r"(?! ?(?:\w+ )?(?:pressure|temperature))", ""),
+    ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s)\b[, ]+(?:(?:and|but|at|the|its) )*(?:lowest|low|minimum|min|worst){_F}", r"(?! ?(?:\w+ )?(?:pressure|temperature))", ""),
     ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", rf"\A(?![\s\S]*\b(?:lake|river|creek|stream|brook|pond)\b)[\s\S]*(?:{_WELL}|\bjet\b|\bsuction\b|\bhole\b)"),
     ("water.level", ("length",), rf"(?:^|[,;.:(] ?|\b(?:with|has|is|and|the|its|find|found) )water(?: level)?(?: is| stands| sits)? down{_F}", r"(?! ?(?:the (?:hill|slope|road)|from the (?:house|cabin)|away|pipe))", ""),
     ("water.level", ("length",), r"\bpump\b(?:(?!\b(?:house|tank|line)\b)[^;\n]){0,40}$", r" ?(?:over|above) (?:the )?(?:low|lowest|summer|normal) water\b(?! (?:tank|heater))", ""),

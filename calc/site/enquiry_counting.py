@@ -254,7 +254,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
-_ON_IT = re.compile(r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?) (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$")
+_ON_IT = re.compile(r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?)(?:(?<!tap)(?<!taps) (?:outside|outdoors))? (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$")
 _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
@@ -312,7 +312,7 @@ _BEHIND = re.compile(
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(
-    r" (?:is |is turned |comes |gets )?(?:on\b(?! (?:it|them|the|each|one|a)\b)|open|running|runs|opens|opened|should|must|needs|wants)\b"
+    r" (?:is |is turned |comes |gets )?(?:on|open|running|runs|opens|opened|should|must|needs|wants)\b"
 )
 
 
