@@ -190,6 +190,10 @@ _NO_OUTLET = re.compile(r"fire hose|suction|intake|delivery|discharge|drain|lay 
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
 
 
+_WHEN = re.compile(r"\b(?:when|if|while|once|whenever)(?: only| just)? $")
+_RUN = re.compile(r"(?<=s) (?:both |all )?(?:run|flow)\b(?! (?:out|dry|cold|hot|off|from|to)\b)")
+
+
 def _is_outlet(path: str) -> bool:
     return path.startswith(("outlets", "use"))
 
@@ -226,7 +230,8 @@ def _together(low: str, match: re.Match[str]) -> bool:
     if same and not other:
         return True
     before = TOGETHER_BEFORE.search(low[max(0, start - 40) : start])
-    return bool(before or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after)))
+    run = _WHEN.search(low, max(0, start - 20), start) and _RUN.match(after)
+    return bool(before or run or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after)))
 
 
 def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:

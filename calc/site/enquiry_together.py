@@ -79,6 +79,9 @@ _OF_THEM = re.compile(
     rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|on|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
 )
 
+_NEVER_MORE = re.compile(
+    rf"\b(?:(?:never|not|no|seldom|rarely) more than|at most|only ever|(?:never|rarely|seldom) over) ({NUMBER})(?: of them)? (?:are |is )?(?:going|on|open|running|in use)\b"
+)
 _AT_A_TIME = re.compile(
     rf"sprinklers?(?: heads?)?[,;:]? (?:but |and |of which )?(?:only )?(?<![\w¤-])({NUMBER}) (?:(?:of them|run|runs|open|are open|go|going|on) )?(?:at a time|at once|together|at the same time|in one time)\b"
 )
@@ -116,6 +119,12 @@ def later(low: str) -> list[Counted]:
         if number and named and (own or not match[2] or how_many(match[2])[0]):
             path = own or max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
+    for match in _NEVER_MORE.finditer(low):
+        number, left = value(match[1])[0], low[max(0, match.start() - 40) : match.start()]
+        ones = [(one.end(), p) for p, pattern in BARE.items() if p.startswith("outlets")
+                for one in pattern.finditer(left) if one["thing"].endswith("s")]  # fmt: skip
+        if ones and not re.search(r"[.;\n]", left[max(ones)[0] :]):
+            found.append(Counted(max(ones)[1], number, match.start(1), match.end(), True))
     for match in _AT_A_TIME.finditer(low):
         number = value(match[1])[0]
         found.append(Counted("outlets.sprinkler", number, match.start(1), match.end(), True))
