@@ -191,7 +191,7 @@ _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
 
 
 _WHEN = re.compile(r"\b(?:when|if|while|once|whenever)(?: only| just)? $")
-_RUN = re.compile(r"(?<=s) (?:both |all )?(?:run|flow)\b(?! (?:out|dry|cold|hot|off|from|to)\b)")
+_RUN = re.compile(r" (?:both |all )?(?:run|flow)\b(?! (?:out|dry|cold|hot|off|from|to)\b)")
 
 
 def _is_outlet(path: str) -> bool:
@@ -230,8 +230,14 @@ def _together(low: str, match: re.Match[str]) -> bool:
     if same and not other:
         return True
     before = TOGETHER_BEFORE.search(low[max(0, start - 40) : start])
-    run = _WHEN.search(low, max(0, start - 20), start) and _RUN.match(after)
-    return bool(before or run or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after)))
+    run = (
+        _plural(match["thing"])
+        and _WHEN.search(low, max(0, start - 20), start)
+        and _RUN.match(after)
+    )
+    return bool(
+        before or run or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after))
+    )
 
 
 def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -259,7 +265,9 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
-_ON_IT = re.compile(r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?)(?:(?<!tap)(?<!taps) (?:outside|outdoors))? (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$")
+_ON_IT = re.compile(
+    r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?)(?:(?<!tap)(?<!taps) (?:outside|outdoors))? (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$"
+)
 _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )

@@ -242,7 +242,9 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
 
 
-_SUCKS = re.compile(r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface")
+_SUCKS = re.compile(
+    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface"
+)
 
 
 _CYCLES = re.compile(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ")

@@ -20,7 +20,9 @@ _AGAINST = re.compile(
 )
 _CLAUSE = re.compile(r"[;:(]|, (?=(?:and |but |so )?(?:an?|the|our|my|we|i|one|two|three|\d+)\b)")
 _BEGINS = re.compile(r" (?:and|but|while|whereas) ")
-_ENDS = re.compile(r"[,;:)] ?(?=(?:and |but |so )?(?:we|i|it|the|our|now|an?|one|this)\b)|\bso (?=we|it|i\b)")
+_ENDS = re.compile(
+    r"[,;:)] ?(?=(?:and |but |so )?(?:we|i|it|the|our|now|an?|one|this)\b)|\bso (?=we|it|i\b)"
+)
 _NEVER = re.compile(
     r"\bnever (?:had|owned|used|saw|seen|met|needed|bought|found|got) (?:an?|any|one) (?:[a-z-]+ ){0,2}(?:pump|tank|well|spring|line|pipe|switch|vessel|battery|panel|system)s? (?:with|of|that|which|over|under|above|below|bigger|smaller|stronger|larger|better|more|at|deeper)\b"
 )
@@ -101,13 +103,20 @@ def troubled(low: str, numbers: list[Token], why: str) -> None:
 _SUCH = re.compile(
     r"s? (?:(?:that|which) (?!i\b|i'|we\b|would|is (?:needed|wanted))|with (?:more|less|over|under|such|that|an?|\d)|like (?:that|this|it|his|yours)|of (?:more|less|that|this|such|\d)|(?:this|so|too) [a-z]+|as [a-z]+ as|bigger|stronger|better|louder|over|under|before)\b"
 )
-_HIS = re.compile(r"\b(?:he|she|they|neighbou?rs?|father|mother|brother|sister|uncle|owners?) (?:has |have |had |'ve )?$")
+_HIS = re.compile(
+    r"\b(?:he|she|they|neighbou?rs?|father|mother|brother|sister|uncle|owners?) (?:has |have |had |'ve )?$"
+)
 
 
 def of_such(low: str, none: re.Match[str]) -> bool:
     """Whether "never had a pump with more than 3 bar" says only that there was none of a kind."""
     if "pump" not in low[none.start() : none.end() + 5]:
         return False
-    end = none.end() if none.group().rstrip("s").endswith("pump") else low.find("pump", none.end() - 4) + 4
+    end = (
+        none.end()
+        if none.group().rstrip("s").endswith("pump")
+        else low.find("pump", none.end() - 4) + 4
+    )
     return bool(_SUCH.match(low, end)) or (
-        "never" in none.group() and bool(_HIS.search(low, max(0, none.start() - 25), none.start())))
+        "never" in none.group() and bool(_HIS.search(low, max(0, none.start() - 25), none.start()))
+    )

@@ -96,7 +96,7 @@ _ZONE_AT = re.compile(
 def _of_what(low: str, at: int) -> str:
     """The path of the outlets that "five of the showers" are of; "" where they are of none."""
     words = re.compile(r"(?:[a-z]+ ){0,2}?(?=[a-z]+s\b)").match(low, at)
-    for end in ([words.end(), at] if words else [at]):
+    for end in [words.end(), at] if words else [at]:
         for path, pattern in BARE.items():
             hit = pattern.match(low, end) if path.startswith("outlets") else None
             if hit and hit["thing"].endswith("s"):

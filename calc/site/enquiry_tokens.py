@@ -247,7 +247,9 @@ def _named(low: str, numbers: list[Token]) -> None:
 _ONCE = re.compile(
     r" ?[a-z/]{0,9} (?:was|were|is|are|had been|would be) (?:(?:only|just|back|when|what|how|for|from|of|in|at|the|his|her|my|our|it) )*(?:last|old|former|previous|before|winter|spring|summer|autumn|fall|first|wet|new|drilled|driller\w*|seller\w*|agent\w*|neighbou?r\w*|january|february|march|april|may|june|july|august|september|october|november|december|¤+|used|started|guess|plan|brochure|log|wrong)\b"
 )
-_IS = re.compile(r"[^¤\d]{0,60}\b(?:it'?s|it is|it has|now|there'?s|today|this year)(?: (?:is|at|only|about|more like|now|really|down to))* $")
+_IS = re.compile(
+    r"[^¤\d]{0,60}\b(?:it'?s|it is|it has|now|there'?s|today|this year)(?: (?:is|at|only|about|more like|now|really|down to))* $"
+)
 
 
 def _once(low: str, numbers: list[Token]) -> None:

@@ -123,6 +123,25 @@ SAID = (
     ("suction.pipe", "1 1/4 in PE", (
         "Suction lift 21 ft, pipe straight down the well is 1 1/4 poly. Pump is in the well house.",
     )),
+    ("power.source", "sun", (
+        "I've only got the sun. A creek.", "So it shall be the sun. A well.", "The sun must make the current. A spring.",
+    )),
+    ("power.source", "none", (
+        "There isn't any pump or power up there.",
+    )),
+    ("tank.volume", "50000 L", (
+        "Up to reservoir 42 m, pipe 1100 m, 63 mm PE. Reservoir 50 000 L.",
+    )),
+    ("water.level", "-6 m", (
+        "River 6 m under pump. Suction 10 m, 2 inch hose.",
+    )),
+    ("way.climb", "28 m", (
+        "From the spring until the house it goes 28 m upwards.", "Lift is 28 m from the stream to the garden.",
+        "Well 55 m, pump 48 m. House +28 m, 75 m away.",
+    )),
+    ("outlets.hose.together", "2", (
+        "Pressure is gone when two hoses run.", "Four hoses, never more than two running.",
+    )),
 )  # fmt: skip
 NOT_SAID = (
     ("outlets.hose", (
@@ -212,5 +231,11 @@ NOT_SAID = (
     )),
     ("way.pipe", (
         "Pipe straight down the well is 1 1/4 poly. Pump is in the well house.",
+    )),
+    ("power.source", (
+        "The sun must be hot there.", "We sit in the sun.",
+    )),
+    ("outlets.hose.together", (
+        "When two hoses run out of water we stop. One shower.",
     )),
 )  # fmt: skip
