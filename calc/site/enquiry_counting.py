@@ -355,9 +355,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _ONE_OF.search(before[-14:]):
         return None
-    if plural or SKIP_THING.match(after) or ACT.search(before):
-        return None
-    if path == "outlets.hose" and (_HOSE_SIZE.match(low, end) or _ON_IT.search(before)):
+    hosed = path == "outlets.hose" and (_HOSE_SIZE.match(low, end) or _ON_IT.search(before))
+    if plural or hosed or SKIP_THING.match(after) or ACT.search(before):
         return None
     if negated(low, start):
         return Counted(path, 0, start, end)

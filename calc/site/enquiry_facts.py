@@ -67,12 +67,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
         clause = next((one for one in clauses if one.start <= token.start < one.end), None)
         if clause:
             token.why = clause.why
-    enquiry_bare.labelled(masked, numbers)
-    correct(masked, numbers, sentences)
-    for put_right in (since, exactly):
-        put_right(masked, numbers)
-    in_minutes(masked, numbers, sentences)
-    enquiry_taken.troubled(masked, numbers, noise.MAYBE)
+    _put_right(masked, numbers, sentences)
     for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
         units(masked, numbers)
     enquiry_said.words(clean, found)
@@ -99,6 +94,16 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
     return found
+
+
+def _put_right(masked: str, numbers: list[Token], sentences: Spans) -> None:
+    """Labels, corrections, what was and is, minutes, and limits that are nothing's flow."""
+    enquiry_bare.labelled(masked, numbers)
+    correct(masked, numbers, sentences)
+    for put_right in (since, exactly):
+        put_right(masked, numbers)
+    in_minutes(masked, numbers, sentences)
+    enquiry_taken.troubled(masked, numbers, noise.MAYBE)
 
 
 def _earlier(low: str, piece: Piece) -> Piece:

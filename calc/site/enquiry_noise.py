@@ -298,8 +298,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
-    found += [(*span, gone.GONE) for span in gone.dropped(low)]
-    found += [(*span, WITHDRAWN) for span in taken.reworded(low)]
+    found += [(*span, gone.GONE) for span in [*gone.dropped(low), *taken.reworded(low)]]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
@@ -325,8 +324,8 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
         found += [(*span, MAYBE) for span in considered(said, start)]
-        found += [(*span, MAYBE) for span in dropped.let_go(said, start)]
-        found += [(*span, MAYBE) for span in taken.rejected(said, start)]
+        weighed = [*dropped.let_go(said, start), *taken.rejected(said, start)]
+        found += [(*span, MAYBE) for span in weighed]
         found += supposed.supposed(said, start)
         found += [(*span, gone.GONE) for span in gone.gone(said, start)]
         found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]

@@ -104,6 +104,18 @@ def _of_what(low: str, at: int) -> str:
     return ""
 
 
+def _never_more(low: str) -> list[Counted]:
+    """ "three showers, and never more than two going" are two together."""
+    found = []
+    for match in _NEVER_MORE.finditer(low):
+        number, left = value(match[1])[0], low[max(0, match.start() - 40) : match.start()]
+        ones = [(one.end(), p) for p, pattern in BARE.items() if p.startswith("outlets")
+                for one in pattern.finditer(left) if one["thing"].endswith("s")]  # fmt: skip
+        if ones and not re.search(r"[.;\n]", left[max(ones)[0] :]):
+            found.append(Counted(max(ones)[1], number, match.start(1), match.end(), True))
+    return found
+
+
 def later(low: str) -> list[Counted]:
     """What is counted of things named before: "four of them at once", zones of drip."""
     found = []
@@ -119,12 +131,7 @@ def later(low: str) -> list[Counted]:
         if number and named and (own or not match[2] or how_many(match[2])[0]):
             path = own or max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
-    for match in _NEVER_MORE.finditer(low):
-        number, left = value(match[1])[0], low[max(0, match.start() - 40) : match.start()]
-        ones = [(one.end(), p) for p, pattern in BARE.items() if p.startswith("outlets")
-                for one in pattern.finditer(left) if one["thing"].endswith("s")]  # fmt: skip
-        if ones and not re.search(r"[.;\n]", left[max(ones)[0] :]):
-            found.append(Counted(max(ones)[1], number, match.start(1), match.end(), True))
+    found += _never_more(low)
     for match in _AT_A_TIME.finditer(low):
         number = value(match[1])[0]
         found.append(Counted("outlets.sprinkler", number, match.start(1), match.end(), True))
