@@ -323,9 +323,8 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
             found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
-        found += [(*span, MAYBE) for span in considered(said, start)]
-        weighed = [*dropped.let_go(said, start), *taken.rejected(said, start)]
-        found += [(*span, MAYBE) for span in weighed]
+        for weighed in (considered, dropped.let_go, taken.rejected):
+            found += [(*span, MAYBE) for span in weighed(said, start)]
         found += supposed.supposed(said, start)
         found += [(*span, gone.GONE) for span in gone.gone(said, start)]
         found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]
