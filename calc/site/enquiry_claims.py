@@ -14,6 +14,8 @@ _FLOW = (
     r"[\d.]+ ?(?:gpm|gph|lpm|l/s|l/min|l/h|m[3]/h|lit(?:re|er)s (?:a|per) (?:minute|second|hour))"
 )
 _HOME = r"(?:house|cabin|home|cottage|hut|kitchen|farm|barn|lodge|trailer|chalet|school|stable|dwelling|farmhouse)"
+_GOAL = rf"(?:{_HOME}|villages?|hamlet|settlement|community|clinic|camp|mission|hospital|plots?|gardens?|fields?|troughs?|paddock|taps?|tap ?stands?|houses|huts|cottages)"
+_SOURCE = r"springs?|source|creek|stream|river|brook|pond|lake|well|bore ?hole|bore|pump|intake"
 _STAND = r"(?:stand|tower|platform|scaffold|stilts|frame|trestle|legs)"
 _VESSEL = r"(?:drum|barrel|tank|tote|ibc|cistern|reservoir)s?"
 _PEOPLE = (
@@ -48,11 +50,18 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("well.drawn_for", ("time",), rf"\bafter{_F}", r" ?(?:(?:it|the pump|she) (?:sucks?|draws?|pulls?) air|(?:it|the well) (?:runs|is|was|ran) (?:dry|empty))", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:comes?|came|runs?|ran|flows?|flowed) back(?: in)?(?: again)?(?: at| with){_F}", "", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
     ("well.steady", ("flow",), rf"\b(?:then|afterwards?|after that){_F}", r" ?(?:came|comes|ran|runs|flowed|flows) (?:back )?in\b", rf"\A(?=[\s\S]*(?:{_DRAWN}))[\s\S]*{_WELL}"),
+    ("well.static", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+static(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
+    ("water.level", ("length",), rf"\b(?:wells?|bore ?hole|bore)[ ,:-]+(?:standing|rest(?:ing)?)(?: (?:water )?level)?{_F}", r"(?! ?(?:away|above|long|head))", ""),
     # levels of water
+    ("water.level", ("length",), rf"(?:^|[.;\n] ?)(?:the |our )?(?:river|creek|stream|pond|lake|water|brook)(?: is| lies| sits)?{_F}", r" ?(?:under|below|lower than|beneath) (?:the |our |my )?pump\b(?! ?house)", ""),
+    ("water.level", ("length",), rf"\bwater\b[^.;\n]{{0,25}}\d ?(?:m|ft|feet|met(?:re|er)s)\b[, ]+(?:(?:and|but|at|the|its) )*(?:lowest|low|minimum|min|worst){_F}", r"(?! ?(?:\w+ )?(?:pressure|temperature))", ""),
     ("water.level", ("length",), "", r" ?(?:straight |right )?down to (?:the )?water\b(?! (?:tank|trough|meter|main|line|heater))", rf"\A(?![\s\S]*\b(?:lake|river|creek|stream|brook|pond)\b)[\s\S]*(?:{_WELL}|\bjet\b|\bsuction\b|\bhole\b)"),
     ("water.level", ("length",), rf"(?:^|[,;.:(] ?|\b(?:with|has|is|and|the|its|find|found) )water(?: level)?(?: is| stands| sits)? down{_F}", r"(?! ?(?:the (?:hill|slope|road)|from the (?:house|cabin)|away|pipe))", ""),
     ("water.level", ("length",), r"\bpump\b(?:(?!\b(?:house|tank|line)\b)[^;\n]){0,40}$", r" ?(?:over|above) (?:the )?(?:low|lowest|summer|normal) water\b(?! (?:tank|heater))", ""),
     # what drips
+    ("drip.hours", ("time",), rf"(?:^|[.;\n] ?)(?:i|we) (?:water|irrigate|drip)(?: it| them)?(?: for)?{_F}", r" ?(?:$|[.,;\n])", _DRIP),
+    ("drip.warmest", ("temperature",), rf"\b(?:heat|temperature|air|july|august|summer)\b[^.;\n\d]{{0,20}}{_F}", r" ?(?:of |at |the )*max", _DRIP),
+    ("drip.length", ("length",), rf"(?:^|[.;\n] ?)(?:the|each|every|one|my|our)(?: drip)? (?:lines?|laterals?)(?: (?:has|have|measures?|goes|is|are))+{_F}", r" ?(?:$|[.;\n]|long\b)", r"\bdrip\w*\b[^\n]{0,120}\brows\b[^.;\n]{0,30}[.;\n] ?(?:the|each|every|one|my|our)(?: drip)? (?:lines?|laterals?)\b"),
     ("drip.pressure", ("pressure",), rf"\b{_OF_LINES} (?:starts?|begins?)(?: off)?(?: at| with){_F}", "", _DRIP),
     ("drip.pressure", ("pressure",), rf"\b(?:at|in) the (?:garden|field|plot|beds|orchard|vineyard|greenhouse|tunnel|patch|manifold),?(?: and| at| with)*{_F}", r" ?(?:$|[.,;)\n])", _DRIP),
     ("drip.pressure", ("pressure",), "", rf" ?(?:pressure )?(?:regulator|reducer|prv)\b[^.;\n]{{0,20}}\b(?:before|ahead of|in front of|for|on|to) (?:the )?(?:{_OF_LINES}|beds|manifold|zones?)\b", r"\bdrip|\bemitters?\b|\btapes?\b"),
@@ -65,6 +74,8 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("drip.dripper", ("flow",), "", r"[ -]*(?:drip )?(?:emitters?|drippers?)\b", ""),
     ("beds.area", ("area",), r"(?:^|[.;\n] ?)(?:we(?:'re| are| have| run| farm| grow| work)|it's|it is|i (?:have|run|farm|grow))(?: on)?(?: an?)? ?$", r"[ -]?(?:csa|market garden|farm|garden|plot|orchard|vineyard|field|of )", r"\bdrip (?:everywhere|throughout|all over|on (?:all|everything))\b|\b(?:everything|all)(?: is)? on drip\b"),
     # tanks
+    ("tank.volume", ("volume",), rf"(?:^|[.;\n] ?)(?:the )?reservoir(?: is| holds| has| of)?{_F}", _ENDS, r"\b(?:up|m|ft|feet|met(?:re|er)s) to (?:the |a |our )?reservoir\b"),
+    ("store.inflow", ("flow",), rf"\b(?:spring|stream|seep|ram|brook) (?:fills|feeds|tops(?: up)?)\b[^.;\n\d]{{0,30}}\bwith{_F}", "", r"\b(?:cistern|tank|reservoir)\b[^.;\n]{0,50}\b(?:spring|stream|seep|ram|brook) (?:fills|feeds|tops)"),
     ("tank.level", ("length",), rf"(?:^|[.;\n] ?)(?:it|the (?:tank|barrel|tote|ibc))(?: itself)? (?:stands|sits|is|lies){_F}", r" ?(?:above|higher than) (?:the |our )?(?:lowest |highest |top |first |last )?(?:plots?|beds?|gardens?|taps?|rows|field|house|cabin)\b", r"\btank\b(?:(?!\bpump\b)[^.\n])*\. ?(?:it|the tank) (?:stands|sits|is|lies)\b"),
     ("tank.level", ("length",), rf"\b{_VESSEL} (?:(?:is|sits|stands|set|put|up) )*(?:on|atop)(?: (?:an?|its|the))?{_F}", rf"[ -]?(?:high |tall )?{_STAND}\b", ""),
     ("tank.level", ("length",), rf"\b{_STAND} (?:of|that is|about){_F}", r" ?(?:$|[.,;)]|high\b|tall\b)", rf"\b{_VESSEL}\b[^.;\n]{{0,50}}\bon (?:an?|the|its) (?:\w+ )?{_STAND}\b"),
@@ -95,6 +106,10 @@ FIRST: tuple[Row, ...] = (  # before all others
     ("way.length", ("length",), rf"\b(?:well|spring|bore\w*)\b[^;\n]{{0,50}}\band (?:is|lies){_F}", rf" ?(?:away )?from (?:the|our|my) {_HOME}\b", ""),
     ("way.climb", ("length",), rf"\b{_HOME} (?:is |lies |stands )?(?:up|higher){_F}", r" ?(?:$|[,.;)\n])", ""),
     ("way.climb", ("length",), rf"\b(?:arrives?|comes? out|ends(?: up)?|gets (?:here|to us)|reaches us)\b[^.;\n\d]{{0,12}}{_F}", rf" ?(?:lower|higher|further down)(?: (?:in|at) (?:the|our|my) {_HOME}\b)?(?= ?[,.;)\n]|$)", ""),
+    ("way.climb", ("length",), rf"\b(?:to|at|for) (?:the|our|my) (?:[a-z]+ )?{_GOAL},? ?(?:(?:which|that|and it) )?(?:lies|stands|sits|is|being){_F}", r" ?(?:lower|further down|below|higher)(?: down| up)?(?= ?[,.;)\n]|$)", r"\bspring|\bsource|\bintake|\bstream|\bcreek|\btank|\bbox|\breservoir"),
+    ("way.climb", ("length",), rf"(?:^|[.;,\n] ?){_HOME} ?\+ ?$", _ENDS, r"\bpump|\bwell|\bspring|\bbore"),
+    ("way.climb", ("length",), rf"\b(?:lift|rise|climb)(?: is| of|:)?{_F}", rf" ?from (?:the|our|my) (?:{_SOURCE}) (?:up )?to (?:the|our|my) {_GOAL}\b", ""),
+    ("way.climb", ("length",), rf"\bfrom (?:the |our )?(?:{_SOURCE}) (?:until|to|till|up to) (?:the |our |my )?{_GOAL}\b[^.;\n\d]{{0,20}}{_F}", r" ?(?:upwards?|uphill)\b", ""),
     ("way.climb", ("length",), r"[,;] ?\+ ?$", _ENDS, r"\b(?:pipe|line|poly|pe|pvc)\b"),
     ("way.climb", ("length",), "", r" ?up (?:the|an?) (?:steep )?(?:bank|cliff|slope|hillside|hill|rise)\b(?=[^.;\n\d]{0,12}[, ][\d.]+ ?(?:m|ft|feet|yards?|yd|met\w+) (?:of|away|along|from|back|long)\b)", ""),
 )  # fmt: skip
@@ -107,6 +122,12 @@ _STANDS = (
     r"(?:cellar|basement|shed|garage|pump ?-?house|hut|barn|utility room|crawl ?space|workshop)"
 )
 WORDS = (
+    ("power.source", "sun", 3, r"\b(?:shall|will|must|has to|is to|it'?s to|should) be the sun\b|\bthe sun (?:must|will|shall|has to|is to|should) (?:make|give|do|drive|supply|power|deliver|run|bring)\b(?! (?:it )?(?:hot|warm))|\b(?:i|we)(?:'ve)? (?:only|just) (?:got |have )?the sun\b(?! (?:is|in|on|at|for|sets|comes))|\b(?:i|we)(?:'ve got| have| got) (?:only|just|nothing but) the sun\b(?! (?:in|on|at|for))"),
+    ("power.source", "none", 3, r"\b(?:no|isn'?t any|aren'?t any|is not any|without|neither) pumps?(?:,| or| nor| and)+ (?:no |any )?(?:power|electricity|electric|mains|current)\b(?! (?:tools|line))"),
+    ("pump.relief", "yes", 3, r"\brelief valve (?:is |was )?(?:fitted|present|installed|in place|built in|mounted)\b(?! (?:on|at|to|in) (?:the|our|my) (?:\w+ )?(?:heater|boiler|cylinder|tank|geyser))"),
+    ("drip.holds", "steady", 3, r"(?:^|[.;,\n] ?)compensating(?= ?[,.;\n])"),
+    ("store.fills", "always", 3, r"\b(?:tank|cistern|reservoir)\b[^.;\n]{0,12}\b(?:filled|fed) by (?:an?|the|our) (?:\w+ )?(?:spring|stream|seep|brook),? (?:always|constantly|all the time|day and night|round the clock|without a? ?stop)\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|poly|line|hose|pe|pvc|hdpe|mdpe|pex|copper|galvani[sz]ed)\b(?:,| is| lies| all| goes)* (?:under the ground|in the (?:ditch|trench) (?:that |which )?(?:we|i|he|they)\b[^.;\n]{0,12}\bdug)\b"),
     ("pump.control", "switch", 3, r"\b(?:an?|the|its)(?: own)? switch,? (?:that|which) (?:starts|stops|turns|brings|cuts|kicks|switches|comes)\b"),
     ("pump.placement", "out", 3, r"\bpump (?:is |stands |sits )?(?:alongside|beside (?:it|them))(?= ?(?:[,.;)\n]|$)| (?:holds|keeps|gives|runs|pushes|sends|takes|draws)\b)"),
     ("pump.placement", "out", 3, rf"\b(?:multi-?stage|centrifugal)(?: pump| set| one| unit)? (?:is |sits |stands )?(?:in|under) (?:the|our|a|my) {_STANDS}\b"),

@@ -155,11 +155,14 @@ _HAS = re.compile(
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
+_NO_NOUN = r"(?= ?(?:$|[,.;:!?)\n])| (?:for|too|as well|and|with|but|plus|by|in|of|on|at|near|that|which|where|so|we|i|there|is|are|when|if|to|next)\b)"
 _ONE_MORE = re.compile(
     r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
+    + _NO_NOUN
 )
 _AND_ONE = re.compile(
-    r"[^.;\n]{0,20}\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage))\b"
+    r"(?:(?!, |\band\b)[^.;\n]){0,20},? ?\band (?:another |a second )?(?:one )?(?:(?:in |at |round |out )?(?:the )?(?:front|back|rear)|inside|downstairs|upstairs|outside|in the (?:barn|annexe?|guest \w+|cabin|other \w+|attic|basement|garage|house|kitchen|bathroom|shed|laundry|yard|garden|hall|workshop|stable|loft|cellar))\b"
+    + _NO_NOUN
 )
 _EVERY = re.compile(
     r"\b(?:each|every|all) (?:of them |of these |of the )?(?:rooms?|cabins?|cottages?|houses?|units?|huts?|flats?|chalets?|tents?|pods?|villas?|apartments?|bungalows?)? ?(?:has|have|with|having|gets) (?:(?!\bin the\b)[^.;]){0,40}$"
@@ -177,9 +180,18 @@ _OF_ANIMALS = re.compile(
     r"['-]|s?' | ?power| (?:shed|barn|house|pen|yard|field|paddock|trough|milk|manure|shower|track)\b"
 )
 _CATTLE = re.compile(r"\b(?:cows?|cattle|calf|calves|bulls?|pasture|ranch|grazing|range)\b")
-_HOSE_SIZE = re.compile(r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)")
+_HOSE_SIZE = re.compile(  # a hose of that size, or one that is the line
+    r" (?:is |of |from |pipe )?(?:\d|½|¾|half|three)"
+    rf"| (?:(?:that|which) )?(?:is|was|of|runs?|goes|has|measures|it is)(?: about| some| only| over| nearly)* {NUMBER}[ -]?(?:m|ft|feet|foot|met(?:re|er)s?|yards?)\b"
+    r"| (?:(?:that|which) )?(?:runs?|goes|leads|comes|lies|stretched|laid)(?: all the way)? (?:up|down|over|across|along|from|to|through|uphill|downhill)\b"
+    r"| (?:up |down |straight |over )?from (?:the|our|my|a) (?:[a-z]+ )?(?:creek|spring|stream|well|pond|river|lake|tank|pump|source|brook|box|dam|cistern)\b"
+)
 _NO_OUTLET = re.compile(r"fire hose|suction|intake|delivery|discharge|drain|lay ?-?flat|\bof $")
 _ON = re.compile(r" (?:are |is )(?:all )?(?:on|open|running|going|in use)\b")
+
+
+_WHEN = re.compile(r"\b(?:when|if|while|once|whenever)(?: only| just)? $")
+_RUN = re.compile(r" (?:both |all )?(?:run|flow)\b(?! (?:out|dry|cold|hot|off|from|to)\b)")
 
 
 def _is_outlet(path: str) -> bool:
@@ -218,7 +230,14 @@ def _together(low: str, match: re.Match[str]) -> bool:
     if same and not other:
         return True
     before = TOGETHER_BEFORE.search(low[max(0, start - 40) : start])
-    return bool(before or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after)))
+    run = (
+        _plural(match["thing"])
+        and _WHEN.search(low, max(0, start - 20), start)
+        and _RUN.match(after)
+    )
+    return bool(
+        before or run or match["n"] == "both" or (_plural(match["thing"]) and _ON.match(after))
+    )
 
 
 def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
@@ -238,12 +257,17 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None  # "the highest shower" is one of several
     vague = word not in {"a", "an", "one", "single", "1x"}
     more = _AND_ONE.match(low, end) if not vague else None
+    if path == "outlets.hose" and _ON_IT.search(before):
+        return None  # of the tap that was counted
     if more:
         return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
     return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
 
 
+_ON_IT = re.compile(
+    r"\b(?:taps?|spigots?|bibb?s?|cocks?|hydrants?|standpipes?|faucets?)(?:(?<!tap)(?<!taps) (?:outside|outdoors))? (?:and|with|has|plus) (?:(?:its|his|the|their) |an? )?$"
+)
 _ONE_OF = re.compile(
     r"\b(?:highest|top|topmost|upper|lowest|furthest|farthest|nearest|last|worst|first|next|other|far) $"
 )
@@ -331,7 +355,8 @@ def _named(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     if _ONE_OF.search(before[-14:]):
         return None
-    if plural or SKIP_THING.match(after) or ACT.search(before):
+    hosed = path == "outlets.hose" and (_HOSE_SIZE.match(low, end) or _ON_IT.search(before))
+    if plural or hosed or SKIP_THING.match(after) or ACT.search(before):
         return None
     if negated(low, start):
         return Counted(path, 0, start, end)

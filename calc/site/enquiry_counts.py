@@ -87,7 +87,7 @@ SKIP_THING = re.compile(
 
 
 _AMENDED = re.compile(
-    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:no,? |oh |er,? |wait,? )*(?:sorry|correction|wait|make (?:that|it)|i mean|rather|actually|no|well)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|now|of (?:us|them)|in all|counting|with|if|at the|really|actually|in truth)| and\b| (?:[a-z]+ )?(?:showers?|sinks?|toilets?|taps?|hoses?|washers?|basins?|people|goats|sheep|hens|cows|cattle|horses|troughs?|guests|adults)\b)"
+    rf"(?: (?!and\b)[a-z]+){{0,3}}[,.;:!?( -]+(?:(?:no|oh|ah|er|erm|um|uh|hm+|wait|well|or)\b[,.]? )*(?:sorry|correction|wait|make (?:that|it)|i mean|i tell a lie|my mistake|scratch that|strike that|hang on|hold on|rather|actually|no|well)\b[,.: -]*(?:no,? |sorry,? |wait,? |make (?:that|it) |it's |it is |they're |we're |we are |there are |that's |now |actually |rather |i mean )*({NUMBER})(?= ?(?:[.,;:!)\n]|$|since|live|living|on the|now|of (?:us|them)|in all|counting|with|if|at the|really|actually|in truth)| and\b| (?:[a-z]+ )?(?:showers?|sinks?|toilets?|taps?|hoses?|washers?|basins?|people|goats|sheep|hens|cows|cattle|horses|troughs?|guests|adults)\b)"
 )
 
 

@@ -22,6 +22,7 @@ from calc.site import (
     enquiry_shared,
     enquiry_sides,
     enquiry_sun,
+    enquiry_taken,
     enquiry_talk,
     enquiry_together,
     enquiry_usual,
@@ -99,6 +100,7 @@ def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Toke
     for put_right in (since, exactly):
         put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
+    enquiry_taken.troubled(masked, numbers, noise.MAYBE)
     for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
         units(masked, numbers)
     return numbers
@@ -239,10 +241,15 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
     """A pipe's size: of the suction or of the way, unless it is an old one's or a well's."""
     sucks = on_suction(clean, pipe, near) or "suction" in enquiry_asked.asked_of(token, asked)
     path = "suction.pipe" if sucks else "way.pipe"
-    if _none_of_way(clean, token, near):
+    if _none_of_way(clean, token, near) or (sucks and not _SUCKS.search(near.mail)):
         return
     start = min(pipe.start, token.start)
     found.pieces.append(Piece(path, start, pipe.end, token.low, token.low, token.unit, pipe=pipe))
+
+
+_SUCKS = re.compile(
+    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface"
+)
 
 
 _CYCLES = re.compile(r"switch|cycl|\bcuts?\b|comes on|kicks|\bpressure: *between ")

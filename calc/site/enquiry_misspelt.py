@@ -14,9 +14,11 @@ MISSPELT = {
     "diaphram": "diaphragm", "diafram": "diaphragm", "consrete": "concrete", "upstars": "upstairs", "livin": "living",
     "runnin": "running", "usin": "using", "pumpin": "pumping", "comin": "coming", "hangin": "hanging", "sittin": "sitting",
     "puttin": "putting", "gettin": "getting", "drinkin": "drinking", "waterin": "watering", "thinkin": "thinking",
+    "suckshun": "suction", "sucktion": "suction", "suctoin": "suction", "strait": "straight", "strate": "straight",
     "gravaty": "gravity", "gravitty": "gravity", "filtr": "filter", "filtar": "filter", "sprinklr": "sprinkler",
 }  # fmt: skip
 PHRASES = tuple((re.compile(pattern, re.I), instead) for pattern, instead in (
+    (r"\b(lit(?:re|er)s?|gallons?) for (?:the |each |every |an? )?(hour|minute)\b", r"\1 per \2"),
     (r"\b(?:an?|one) (foot|met(?:re|er)|yard) an(?:d)? an? half\b", r"1.5 \1"),
     (r"\b(spacing(?: is| of)?|every|spaced) (?:a|one) (foot|met(?:re|er))\b(?!-| and\b)", r"\1 1 \2"),
     (r"\b(gal(?:lon)?s?) \((imperial|imp|uk)\.?\)", r"\2 \1"),

@@ -38,11 +38,16 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
         return False
     if _FOOT_VALVE.match(clean, pipe.end):
         return True
+    if _DOWN_WELL.search(near.before[-70:]):
+        return True
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
                 or re.match(r"[ ,]*(?:\w+ ){0,6}?(?:suction|intake (?:pipe|line|hose)|foot valve|strainer)\b(?! lift)", near.right.split(",")[0][: 55]))  # fmt: skip
 
 
+_DOWN_WELL = re.compile(
+    r"\b(?:pipe|line|hose|poly)(?: (?:that |which )?(?:goes|runs|straight|hangs|is|right|going|reaching))* down (?:in )?(?:the|our|my|a) (?:\w+ )?(?:well|bore\w*|hole|casing)\b[^.;\n\d]{0,25}$"
+)
 _FOOT_VALVE = re.compile(
     r"(?: pipe| hose| line)?(?: to it| into it| down| in it)?,? (?:and |with |w/? )?(?:an? |one |1 )?(?:\w+ )?foot[ -]?valve\b"
 )

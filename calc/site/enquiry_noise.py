@@ -10,6 +10,7 @@ from calc.site import enquiry_dropped as dropped
 from calc.site import enquiry_gone as gone
 from calc.site import enquiry_options as options
 from calc.site import enquiry_supposed as supposed
+from calc.site import enquiry_taken as taken
 from calc.site.enquiry_considered import KIN as _KIN
 from calc.site.enquiry_considered import considered
 from calc.site.enquiry_model import Ignored
@@ -265,7 +266,7 @@ _INSTEAD = re.compile(  # "I said 80 m before, it's 95 m"
 _SEVERAL = 2  # sentences from which on a question may stand for itself; our choice
 _NO = re.compile(
     r"(?:\b(?:no|not|without|never|nor|neither|isn'?t|aren'?t|wasn'?t|ain'?t|instead of|rather than|zero"
-    r"|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
+    r"|never (?:wanted|needed|owned|had|got|bought|liked|fitted|installed|used|missed|put in|got round to|bothered (?:with|about|to (?:fit|buy|get|install|put in))|saw the (?:need|point|use) (?:for|of|in)|cared (?:for|about)|felt the (?:need|want) (?:for|of))|(?:have|has|had|see|got) no (?:use|wish|need|room|time|desire|call|place) (?:for|of)|(?:can|could|will|would|we|i) do without|(?:do|does|did)(?:n'?t| not) (?:have|own|use|want|need|run on|miss|like|care for|bother with)|have(?:n'?t| not)(?: got)?|has(?:n'?t| not)(?: got)?|there'?s no|got no)"
     r"(?:,? (?:a|an|any|the|about|over|quite|proper|real|yet|more|such|even|really|actually|on|in|inside|running|got|have|kind of"
     r"|sort of|connected to|hooked up to))*(?: (?:separate|electric|small|big|new|proper|automatic|flush|flushing|mains|grid))*"
     r"|\b(?:no|without|(?:do|does)(?:n'?t| not) have|have(?:n'?t| not)(?: got)?)\b(?! ?,)[^.;¤\d\n:]{0,40}(?:\bor\b|\bnor\b)(?: an?| any)?(?: \w+)?)\s*$"
@@ -297,7 +298,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
-    found += [(*span, gone.GONE) for span in gone.dropped(low)]
+    found += [(*span, gone.GONE) for span in [*gone.dropped(low), *taken.reworded(low)]]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
@@ -322,8 +323,8 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
             found.append((start + begin, start + (own.start() if own else len(said)), OTHERS))
         found += [(*span, OTHERS) for span in supposed.at_home(low, said, start)]
         found += _past(said, start)
-        found += [(*span, MAYBE) for span in considered(said, start)]
-        found += [(*span, MAYBE) for span in dropped.let_go(said, start)]
+        for weighed in (considered, dropped.let_go, taken.rejected):
+            found += [(*span, MAYBE) for span in weighed(said, start)]
         found += supposed.supposed(said, start)
         found += [(*span, gone.GONE) for span in gone.gone(said, start)]
         found += [(*span, gone.YOURS) for span in gone.assumed(said, start)]

@@ -17,7 +17,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
     ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
-                 r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead)\b"),
+                 r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead|pe[hb]d)\b"),
     ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
     ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
     ("plastic", "", r"\bplastic\b"),

@@ -29,6 +29,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
     ("pump.starts", rf"\bstarts?(?: allowed| permitted)(?: are| is|:)*(?: up to| max\w*)? ({NUMBER})(?= (?:per|an|a|in one|in an|/) ?(?:hour|h)\b|/h)"),
     ("pump.starts", rf"\bstarts?\b[^;\n]{{0,60}}\b(?:allows?|permits?|limit is|maximum is|max is|not more than|no more than|at most) ({NUMBER})(?= ?(?:[.,;!?\n]|$)| (?:starts|times|per|an|a)\b)"),
+    ("pump.starts", rf"\bstarts? (?:per|an|a|each|in an) hour\b[^.;\n\d]{{0,12}}\b(?:no more than|not more than|at most|max\w*|up to|limited to|not over|under) ({NUMBER})\b"),
     ("power.fail", rf"(?:fail\w*|live with|without water|short|run dry|empty)\b[^.;\n]{{0,30}}? ({NUMBER}) days (?:a|per|each|every|in a|in the) year\b"),
     ("power.fail", rf"(?<![\w¤-])({NUMBER}) days (?:a|per|each|every|in a|in the) year\b[^.;\n]{{0,20}}(?:fail\w*|without water|short|empty|dry)"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:pieces|panels|modules|pcs)[^.;\n]{{0,25}}, all in parallel\b"),

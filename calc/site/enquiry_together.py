@@ -60,6 +60,9 @@ def at_once(low: str, found: list[Counted]) -> list[Counted]:
             )
             if not fits:
                 break
+            part = chain and _PART_OF.search(low, chain[-1].start, chain[-1].end)
+            if part and not _JOINED.search(gap):
+                break  # "ten basins, five of the showers run at once"
             if one.path in {other.path for other in chain} or (one.together and chain):
                 break
             chain.append(one)
@@ -70,10 +73,15 @@ def at_once(low: str, found: list[Counted]) -> list[Counted]:
     return more
 
 
+_PART_OF = re.compile(r"\bof (?:the|our|my|these|those) ")
+_JOINED = re.compile(r"\b(?:and|plus|with|or)\b|[&+]")
 _OF_THEM = re.compile(
     rf"(?<![\w¤-])({NUMBER}|both|all) (?:of (?:them|these|those|the (\w+?)s?)|(?:may|can|could|might|will|are|run|running|on|in use|going|open))\b[^.;¤\n]{{0,30}}?\b(?:at (?:once|the same time|one time|a time)|together|simultaneously)\b"
 )
 
+_NEVER_MORE = re.compile(
+    rf"\b(?:(?:never|not|no|seldom|rarely) more than|at most|only ever|(?:never|rarely|seldom) over) ({NUMBER})(?: of them)? (?:are |is )?(?:going|on|open|running|in use)\b"
+)
 _AT_A_TIME = re.compile(
     rf"sprinklers?(?: heads?)?[,;:]? (?:but |and |of which )?(?:only )?(?<![\w¤-])({NUMBER}) (?:(?:of them|run|runs|open|are open|go|going|on) )?(?:at a time|at once|together|at the same time|in one time)\b"
 )
@@ -83,6 +91,29 @@ _ZONES = re.compile(rf"(?<![\w¤-])({NUMBER})(?: \w+)? zones?\b(?! (?:valve|boar
 _ZONE_AT = re.compile(
     rf"(?:of which |only |with )(?:only )?(?<![\w¤-])({NUMBER}) (?:is |are |runs? |opens? )?(?:\w+ )?(?:at a time|at once|together|at the same time)|(?<![\w¤-])({NUMBER})(?: drip)? zones? (?:(?!one|two|three|four)\w+ ){{0,3}}?(?:at (?:a|one|the same) time|at once|together|runs? at)|\bzones? (?:\w+ ){{0,3}}?(one) (?:at a time|after (?:the other|another)|by one)|\b(one) after (?:the other|another)\b|(?<!zones )\b(one|two|three|\d) at a time\b|\b(?:each|every)(?: one)?(?: of which)?(?: must| has to)? runs? by (?:itself|its own)"
 )
+
+
+def _of_what(low: str, at: int) -> str:
+    """The path of the outlets that "five of the showers" are of; "" where they are of none."""
+    words = re.compile(r"(?:[a-z]+ ){0,2}?(?=[a-z]+s\b)").match(low, at)
+    for end in [words.end(), at] if words else [at]:
+        for path, pattern in BARE.items():
+            hit = pattern.match(low, end) if path.startswith("outlets") else None
+            if hit and hit["thing"].endswith("s"):
+                return path
+    return ""
+
+
+def _never_more(low: str) -> list[Counted]:
+    """ "three showers, and never more than two going" are two together."""
+    found = []
+    for match in _NEVER_MORE.finditer(low):
+        number, left = value(match[1])[0], low[max(0, match.start() - 40) : match.start()]
+        ones = [(one.end(), p) for p, pattern in BARE.items() if p.startswith("outlets")
+                for one in pattern.finditer(left) if one["thing"].endswith("s")]  # fmt: skip
+        if ones and not re.search(r"[.;\n]", left[max(ones)[0] :]):
+            found.append(Counted(max(ones)[1], number, match.start(1), match.end(), True))
+    return found
 
 
 def later(low: str) -> list[Counted]:
@@ -96,9 +127,11 @@ def later(low: str) -> list[Counted]:
             if p.startswith("outlets")
             for one in pattern.finditer(low, max(0, match.start() - 90), match.start())
         ]
-        if number and named:
-            path = max(named, key=lambda one: one[1].end())[0]
+        own = _of_what(low, match.start(2)) if match[2] else ""
+        if number and named and (own or not match[2] or how_many(match[2])[0]):
+            path = own or max(named, key=lambda one: one[1].end())[0]
             found.append(Counted(path, number, match.start(), match.end(), True))
+    found += _never_more(low)
     for match in _AT_A_TIME.finditer(low):
         number = value(match[1])[0]
         found.append(Counted("outlets.sprinkler", number, match.start(1), match.end(), True))

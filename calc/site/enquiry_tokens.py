@@ -201,6 +201,7 @@ def _equal(first: Token, second: Token) -> bool:
 def correct(low: str, numbers: list[Token], sentences: Spans) -> None:
     """What is taken back at once is withdrawn; what follows stands in its place."""
     _named(low, numbers)
+    _once(low, numbers)
     for at, second in enumerate(numbers[1:], 1):
         gap = low[numbers[at - 1].end : second.start]
         first = None if "again" in second.extra else _taken_back(low, numbers, at, gap)
@@ -241,6 +242,30 @@ def _named(low: str, numbers: list[Token]) -> None:
             second.kind, second.unit = first.kind, first.unit
         first.why, denied.why = noise.WITHDRAWN, noise.NEGATED
         _stands_for(second, first)
+
+
+_ONCE = re.compile(
+    r" ?[a-z/]{0,9} (?:was|were|is|are|had been|would be) (?:(?:only|just|back|when|what|how|for|from|of|in|at|the|his|her|my|our|it) )*(?:last|old|former|previous|before|winter|spring|summer|autumn|fall|first|wet|new|drilled|driller\w*|seller\w*|agent\w*|neighbou?r\w*|january|february|march|april|may|june|july|august|september|october|november|december|¤+|used|started|guess|plan|brochure|log|wrong)\b"
+)
+_IS = re.compile(
+    r"[^¤\d]{0,60}\b(?:it'?s|it is|it has|now|there'?s|today|this year)(?: (?:is|at|only|about|more like|now|really|down to))* $"
+)
+
+
+def _once(low: str, numbers: list[Token]) -> None:
+    """ "water at 19 m, no wait, 19 was last winter, it's 23 m now": the number said twice was once."""
+    for at, (first, again) in enumerate(zip(numbers, numbers[1:], strict=False)):
+        gap = low[first.end : again.start]
+        same = again.low == first.low and again.kind in {"bare", first.kind}
+        if not same or first.kind == "bare" or first.why or len(gap) > _LATER or "\n\n" in gap:
+            continue
+        if not _FIX.match(gap + "x") or not _ONCE.match(low, again.end):
+            continue
+        first.why = again.why = noise.PAST
+        for second in numbers[at + 2 : at + 3]:
+            alike = second.kind == first.kind and _thin(second) == _thin(first)
+            if alike and not second.why and _IS.fullmatch(low[again.end : second.start]):
+                _stands_for(second, first)
 
 
 def _stands_for(second: Token, first: Token) -> None:

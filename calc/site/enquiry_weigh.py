@@ -30,7 +30,7 @@ _AIR = re.compile(
 _HOT = re.compile(r"\b(?:water ?heaters?|heater|boiler|hot[ -]water|geyser)\b")
 _GAUGE = re.compile(r"\b(?:gauges?|manometers?|reads?|reading)\b")
 _OF_AIR = re.compile(r"\b(?:air|pre-?\w*charge\w*|tank|vessel|bladder|drained|empty|emptied)\b")
-_EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b[^.;\n]*$")
+_EXPANSION = re.compile(r"\bexpansion (?:tank|vessel)\b(?:[^.;\n]|(?<=\d)\.(?=\d))*$")
 _AIR_RIGHT = re.compile(
     r" ?(?:of )?(?:pre-?charge|pre charge|air\b|of air|charge\b|(?:in (?:it|the (?:\w+ )?(?:tank|vessel|bladder)) )?(?:with|when) (?:the |it )?(?:water|tank|system|vessel)? ?(?:is |was )?(?:drained|empty|emptied|out\b|off\b)|(?:with|when) the pump off and the (?:water|tank) (?:drained|out|empty))"
 )

@@ -13,6 +13,7 @@ from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
+from calc.site.enquiry_taken import dry, of_such, piped
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
@@ -81,7 +82,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
-    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had(?: an?| any)?(?= pumps?\b(?! test))|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure)\b"
+    r"|without (?:a |any |using a )?pump|pump\b *[:=?-]+ *(?:none|no\b|nil|not any|not yet|n/a|nope)|(?:isn'?t|is not|ain'?t) (?:a|any|no) pump\b(?! (?:that|for|we|i))|\bpump-?less\b|(?:never had(?: an?| any)?(?= pumps?\b(?! test))|have no|got no|use no|ain'?t got (?:no|a|any)) pump|no have (?:a )?pump|(?:do not|don'?t) own (?:a |any )?pump|(?:do not|don'?t) have a pump|no pumps? (?:of any (?:kind|sort)\b|whatever\b)|no pump (?:involved|in it|used|whatsoever)|by (?:its|it's) own (?:weight|fall|pressure)|natural (?:fall|pressure)|don'?t (?:have|want|use|need) (?:a |any )?pump\b(?! that)|do not have (?:a )?pump\b|(?:gravity|grav)[ -]?(?:fed|feed|flow|system|only|supply|line|pressure|mains?(?! (?:power|electric))|pipe|scheme)\b"
     r"|(?:water|it|which|that)\b[^.;\n]{0,25}\b(?:comes|runs|flows|falls|arrives|goes)(?: down| to us| in)? (?:all )?by (?:itself|themselves)\b|[,(] ?gravity(?= ?[.,;)\n])"
     r"|(?:all|just|only|runs?|purely|entirely|comes?|works?|everything|pure|fed|feeds?|flows?) (?:on|by|from|down by|in by|is) gravity|by gravity|gravity (?:does|only|alone|all|pressure|from)|(?:all|straight|just|only|simple|pure) gravity)"
 )
@@ -96,7 +97,8 @@ def said(low: str) -> list[Said]:
                 r"no|not|isn|neither|never|without|there|don|do |did|have|un", match.group()
             )
             if own or not negated(low, match.start()):
-                found.append(Said(path, value, match.start(), match.end(), weight))
+                gone = path == "water.kind" and dry(low, match.end())
+                found.append(Said(path, value, *match.span(), 0.1 if gone else weight))
     found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
@@ -169,8 +171,10 @@ def _loose(low: str, one: Said) -> bool:
         return True  # a side of the land, as the road is
     if one.value == "grid" and _FLOWS.match(low, one.end):
         return True  # "fed by mains at 1.5 m3/h"
-    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+    if one.value == "grid" and said.endswith("mains") and piped(low, one.start):
         return True  # the town's water
+    if one.value == "grid" and _TAP.search(low[max(0, one.start - 25) : one.start]):
+        return True
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
     if one.path == "power.source":
@@ -241,7 +245,7 @@ def _crop(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    every = list(_NO_PUMP.finditer(low))
+    every = [one for one in _NO_PUMP.finditer(low) if not of_such(low, one)]
     match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
@@ -277,7 +281,7 @@ _LIFTS = re.compile(
     r"\b(?:submersible|sub|windmill|bore ?hole|bore|drilled well|well is|the well|our well|deep well|solar|generator|genset|engine)\b"
 )
 _FLAT = re.compile(
-    r"\bflat as an? (?:pancake|table|board|plate)\b|(?<=, )(?:level|flat) (?:ground|going|land)\b|\b(?:dead|perfectly|completely|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
+    r"\bflat as an? (?:pancake|table|board|plate)\b|(?<=, )(?:level|flat) (?:ground|going|land)\b|\b(?:dead|perfectly|completely|straight|all) (?:flat|level)\b(?! (?:roof|panels?))|\b(?:flat|level) (?:ground|terrain|land)(?= (?:between|all|from|to|the whole)|[,.;])"
     r"|\bno (?:height difference|difference (?:of|in) (?:height|level)|climb|rise|slope|fall) (?:between|from|to|at all)\b|\bno (?:climb|rise|height)(?= ?[,.;)])"
     r"|(?<=\d m)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|(?<=\d ft)[^.;\n]{0,30}[,;] ?(?:and |all |it is |it's |everything )*(?:flat|level|on the level|on the flat|level ground|flat ground)(?= ?[,.;)\n])|\b(?:lies|is|are|all|both) on (?:the|a) level\b(?! (?:of|with|above|below))|, on the (?:level|flat)(?= ?[,.;)\n])"
     r"|\bwithout (?:any )?(?:height|climb|rise|slope)\b|\bit is even\b(?= ?[,.;])"
