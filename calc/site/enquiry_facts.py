@@ -12,6 +12,7 @@ from calc.site import (
     enquiry_counting,
     enquiry_counts,
     enquiry_direct,
+    enquiry_doubts,
     enquiry_hours,
     enquiry_nought,
     enquiry_now,
@@ -93,7 +94,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, piece_of)
     _left(plain, numbers, found)
-    found.pieces = [_earlier(low, one) for one in found.pieces]
+    found.pieces = enquiry_doubts.kept(clean, [_earlier(low, one) for one in found.pieces])
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
     return found

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_aside
 from calc.site import enquiry_dropped as dropped
 from calc.site import enquiry_gone as gone
 from calc.site import enquiry_options as options
@@ -298,6 +299,7 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
     found += [(*span, gone.GONE) for span in gone.dropped(low)]
+    found += enquiry_aside.aside(low, sentences)
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
