@@ -39,11 +39,12 @@ _WAYS = r"way\.(?:length|climb)"
 _HEIGHTS = r"way\.(?:length|climb)|tank\.level"
 _TANKS = r"(?:tank|store|pressure_tank)\.volume"
 _NO_PIPE = r"(?:driveway|drive|access road|road|track|lane|fence|hedge|generator(?: shed)?|panels?|bridge|transformer|septic(?: tank)?)"
-_DRAWS = r"(?:hose|shower|washing machine|dishwasher|float valve|ball valve|filter|softener|uv lamp|sprinklers?|toilet)"
+_AT = r"(?:spring|source|tank|weir|creek|intake|house|cabin|home|cottage) (?:is |lies |sits )?at (?:about |around )?"
+_DRAWS = r"(?:hose|shower|washing machine|dishwasher|float valve|ball valve|filter|softener|uv lamp|sprinklers?|toilet|tap|faucet|spigot)"
 _DOUBTS = (
     # a height above the sea, and the size of a thing that is no pipe
-    _doubt("way.length", r"\b(?:spring|source|house|weir|creek|cabin) (?:is |lies |sits )?at (?:about |around )?$",
-           r"(?! ?(?:away|distance|from|off))"),
+    _doubt("way.length", rf"\b{_AT}[\d.,]+ ?\w+\b[^.;]*\b{_AT}$"),
+    _doubt("way.length", rf"\b{_AT}$", rf"[^.;]*\b{_AT}\d"),
     _doubt(_HEIGHTS, "", r" ?(?:tall|wide|across|thick|high (?:walls?|sides?|rings?))\b"),
     _doubt("way.length", r"\b(?:dam|pond|lake|reservoir|pool) (?:is |measures )(?:about )?$", r" ?long\b"),
     _doubt("way.length", "", r" ?(?:long )?(?:drive|driveway|road|track|lane|fence)\b"),
@@ -65,6 +66,17 @@ _DOUBTS = (
     _doubt("way.climb", r"\bdown(?:hill)? from (?:the |our )?(?:\w+ )?tank to\b[^.;\d]{0,20}$"),
     _doubt("way.climb", r"\b(?:creek|stream|river|pond|lake|dam|water)(?: is| lies| stands)? $",
            r" ?(?:below|under|lower than) it\b(?=.{0,5}$)", "water.level", -1.0),
+    _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
+    _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
+    _doubt("way.climb", r"^(?!.*\b(?:climbs?|rises?|lift|up|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down)\b)",
+           r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b"),
+    _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),
+    _doubt("way.climb", r"\bthat to the (?:house|cabin|cottage)(?: is)? $", "", "way.length"),
+    _doubt("tank.level", "", r" ?(?:lower|below|deeper) (?:than )?(?:the |its )?(?:full|top|overflow|lid|rim)\b"),
+    _doubt("way.length", r"\b(?:penstock|turbine|casing|liner)\b[^.;]{0,25}$"),
+    _doubt("way.length", "", r" ?(?:away )?from (?:the |our )?pressure tank\b"),
+    _doubt("way.length", r"\bthe first $", r"[^.;]{0,40}\b(?:remaining|rest|last|next|other)\b"),
+    _doubt("way.length", r"\b(?:hang|hung|set|lower) (?:it|the pump) (?:at|to) $"),
     # levels
     _doubt("pump.height", r"\bwater(?: level)? (?:is|stands|lies|sits) (?:at |about |around |only )*$"),
     _doubt("water.level", r"\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
@@ -84,7 +96,18 @@ _DOUBTS = (
     _doubt("use.people", r"\b(?:each|every|either) (?:one )?(?:of (?:the |our )?(?:\w+ )?)?(?:houses?|cabins?|huts?|flats?|rooms?|cottages?)\b[^.;\d]{0,20}$"),
     _doubt(r"outlets\.\w+|use\.\w+", r"\b(?:lacks?|lacking|is missing|does without|do without) (?:an? |any )?$"),
     _doubt(r"animals\.\w+", "", r" ?(?:vat|tank|room|cooler|churn|money|shed)\b"),
+    _doubt(r"outlets\.\w+|animals\.\w+", r"\b(?:half|most|some|two thirds|a third) of (?:the |our |my )?$"),
+    _doubt(r"outlets\.\w+", r"\bthe same as\b"),
+    _doubt(r"outlets\.\w+", "", r"[^.;]*\bthe same (?:again|once more|upstairs|downstairs)\b"),
+    _doubt(r"outlets\.\w+", "", r" (?:is|are) (?:on order|ordered|still to come|to come|on (?:its|the) way)\b"),
+    _doubt("use.troughs", r"\b(?:tub|bath|sink) is an? (?:old )?$"),
+    # power
+    _doubt("power.tilt", r"\broof\b", r"[^.;]{0,12}\bpanels? (?:lie |lying |are )?flat\b"),
+    _doubt("power.voltage", "", r" ?open\b", "power.open_voltage"),
+    _doubt("power.source", "", r" (?:comes|is coming|will come|arrives|should come)\b(?! (?:from|in(?:to)? (?:the|at)|on))"),
     # the source
+    _doubt("water.kind", "", r"[^.;]{0,30}\bnever found (?:it|any)\b|[^.;]{0,30} (?:has|holds) (?:newts|ducks|frogs|fish|carp)\b"),
+    _doubt("water.kind", "", r" (?:is|are) only for (?:the )?(?:sheep|cattle|cows|stock|animals|garden|horses|goats)\b"),
     _doubt("water.kind", r"\b(?:anything but|far from being|nothing like) (?:an? |the )?$"),
     _doubt("water.kind", "", r"(?: [a-z]+)? (?:road|rd|lane|street|avenue|hill road|family)\b"),
     _doubt("water.kind", "", r"[^.;,]{0,25} (?:is|was) (?:now )?(?:filled with|full of (?:rubble|stones|earth))"),
@@ -92,7 +115,7 @@ _DOUBTS = (
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
 )  # fmt: skip
 _PERSON = re.compile(
-    r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair|mother-in-law|father-in-law)\b"
+    r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b"
 )
 _BOTH = re.compile(
     r"\b(?:both|each of the two) (?:bath|shower|wash)[ -]?rooms? (?:have|has|come with|contains?)\b"
@@ -104,6 +127,7 @@ _MADE = re.compile(
     r"[^.;\n]{0,60}[.;] [^.;\n]{0,60}\b(?:make|makes|made) it (?:more like |nearer |closer to |about |to be )?\d[\d.]*(?= ?(?:[.;,!\n]|$))"
 )
 _DID = re.compile(r"[^.;\n\d]{0,30}[.;,] ?(?:or )?(?:at least|well,) (?:it|they|that) (?:did|was|were)\b")  # fmt: skip
+_LATER = re.compile(r"[^.;\n\d]{0,25}[;,] (?:but )?(?:by|in) [a-z]+ (?:it|this) (?:is|has) [^.;\n\d]{0,20}\d")
 _DOWN = re.compile(r"\b(?:down|drops?|falls?|descends?|dips?)\b[^.;\d]{0,30}$")
 _UP = re.compile(r"\b(?:up|climbs?|rises?)(?: again)?\b[^.;,\d]{0,20}$")
 
@@ -137,7 +161,9 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
             return replace(piece, path=doubt.path, low=low_end, high=high_end, others=())
     if not piece.word and not piece.pipe and (_MADE.match(low, piece.end) or _DID.match(low, piece.end)):  # fmt: skip
         return None
-    if piece.path == "use.people" and _PERSON.match(right):
+    if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
+        return None
+    if piece.path == "use.people" and "of" in low[piece.start : piece.end] and _PERSON.match(right):
         return replace(piece, low=piece.low + 1, high=piece.high + 1)
     if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
         return replace(piece, low=2.0, high=2.0)
