@@ -69,11 +69,11 @@ _DOUBTS = (
     _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
     _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
     _doubt("way.climb", r"^(?!.*\b(?:climbs?|rises?|lift|up|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down)\b)",
-           r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b"),
+           r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b(?![^.;]{0,40}\b(?:up|down|above|below|higher|lower|climb\w*|rise|fall)\b)"),
     _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),
     _doubt("way.climb", r"\bthat to the (?:house|cabin|cottage)(?: is)? $", "", "way.length"),
     _doubt("tank.level", "", r" ?(?:lower|below|deeper) (?:than )?(?:the |its )?(?:full|top|overflow|lid|rim)\b"),
-    _doubt("way.length", r"\b(?:penstock|turbine|casing|liner)\b[^.;]{0,25}$"),
+    _doubt("way.length", r"\b(?:penstock|casing|liner)\b[^.;]{0,25}$"),
     _doubt("way.length", "", r" ?(?:away )?from (?:the |our )?pressure tank\b"),
     _doubt("way.length", r"\bthe first $", r"[^.;]{0,40}\b(?:remaining|rest|last|next|other)\b"),
     _doubt("way.length", r"\b(?:hang|hung|set|lower) (?:it|the pump) (?:at|to) $"),
@@ -115,7 +115,7 @@ _DOUBTS = (
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
 )  # fmt: skip
 _PERSON = re.compile(
-    r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b"
+    r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"
 )
 _BOTH = re.compile(
     r"\b(?:both|each of the two) (?:bath|shower|wash)[ -]?rooms? (?:have|has|come with|contains?)\b"
@@ -163,7 +163,7 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
         return None
     if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
         return None
-    if piece.path == "use.people" and "of" in low[piece.start : piece.end] and _PERSON.match(right):
+    if piece.path == "use.people" and "family of" in low[piece.start : piece.end] and _PERSON.match(right):
         return replace(piece, low=piece.low + 1, high=piece.high + 1)
     if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
         return replace(piece, low=2.0, high=2.0)

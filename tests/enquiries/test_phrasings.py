@@ -3,11 +3,11 @@
 import pytest
 
 from calc.site.enquiry import read
-from tests.enquiries import phrasings, phrasings_brief
+from tests.enquiries import phrasings, phrasings_brief, phrasings_false
 from tests.enquiries.score import same
 
-SAID = (*phrasings.SAID, *phrasings_brief.SAID)
-NOT_SAID = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID)
+SAID = (*phrasings.SAID, *phrasings_brief.SAID, *phrasings_false.SAID)
+NOT_SAID = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID, *phrasings_false.NOT_SAID)
 
 
 def expected(path, value):
