@@ -11,11 +11,11 @@ import re
 THEIRS, MAYBE, PAST = "somebody else's", "only considered", "in the past"
 
 _PLACE = r"(?:farms?|cabins?|houses?|places?|ranch(?:es)?|camp ?sites?|church|school|hotel|famil(?:y|ies)|folks|people|dairy|estate|lodge|neighbou?rs?|uncle|aunt|cousin|brother|sister|friend)"
-_AWAY = r"(?:next door|across the (?:road|valley|river|creek|lake|street)|(?:down|up|along) the (?:road|valley|lane)|in the (?:next|other) (?:valley|village|bay)|downstream|upstream|(?:below|above) us|round the corner|over the hill)"
+_AWAY = r"(?:next door|over the (?:road|street)|across the (?:road|valley|river|creek|lake|street)|(?:down|up|along) the (?:road|valley|lane)|in the (?:next|other) (?:valley|village|bay)|downstream|upstream|(?:below|above) us|round the corner|over the hill)"
 _THEIRS = re.compile(
     rf"\b(?:the|a|two|three|some|other|my|our) (?:[a-z]+ )?{_PLACE} (?:(?!is |are |was |were |sits |stands |lies )[a-z]+ )?{_AWAY}\b(?! (?:and|from) (?:us|me|we|i)\b)|\b(?:uncle|aunt|cousin) [a-z]+ {_AWAY}"
     rf"|\bthe other (?:cabin|house|cottage|hut|dwelling)s? (?:on|at|in) (?:the|this|our) (?:lot|land|site|property|farm|road)\b"
-    r"|\bneighbou?rs?'s? (?:heat pump|pool|new (?:well|bore\w*))|\b(?:well ?field|water works|water tower) of the (?:town|village|city)\b"
+    r"|^(?:the |our |my )?neighbou?rs? (?:is|are) (?:drilling|digging|putting)\b|\b(?:found|hit|struck) water\b[^.;\n]{0,60}\bneighbou?rs?'|\b(?:well ?field|water works|water tower) of the (?:town|village|city)\b"
     r"|\b(?:a|one|some) (?:mate|friend|neighbou?r|cousin|colleague|uncle|relative)s? of (?:mine|ours)\b|\bwells (?:here|around here|in (?:this|the) (?:area|valley|district|village))\b"
     r"|\b(?:driveway|drive|access road|farm road|road in|fence|hedge) (?:is|runs|climbs|measures)\b"
     r"|\ban? (?:well|bore|bore ?hole) (?:about |some |only )?[\d.]+ ?(?:m|km|ft|feet|miles?|yards?|metres|meters) (?:from|away from|off) (?:us|here|me|our (?:place|house|land))\b"
@@ -23,7 +23,7 @@ _THEIRS = re.compile(
 _HERE = re.compile(
     r"\b(?:but|whereas|while|though)\b[^.\n]{0,12}\b(?:ours?|we|my|mine|i|us)\b|[,;-] ?(?:and )?(?:ours|mine|we|our|my)\b|\bours (?:is|has|gives)\b|\b(?:the|our) (?:pipe|line)\b"
 )
-_SALES = r"(?:sales ?m[ae]n|sales ?people|seller|dealer|shop(?: keeper)?|vendor|rep|catalogue|brochure|leaflet|advert|advertisement)"
+_SALES = r"(?:sales ?m[ae]n|sales ?people|seller|dealer|shop(?: keeper)?|vendor|rep|estimate|quotation|catalogue|brochure|leaflet|advert|advertisement)"
 _OFFERED = re.compile(
     rf"\b(?:toy(?:ed|ing)? with|(?:not sure|undecided|can'?t decide|haven'?t decided|torn) (?:yet )?(?:whether|between|about|on)\b|(?<!the )quotes? for|on the shopping list|in my basket|{_SALES} (?:swears|claims|says|said|insists|promises|shows|thinks|reckons|quoted|offers|offered)\b"
     r"|could go as (?:far|deep|high)|wants to (?:hang|set|lower) |will get (?:its|their) own\b|^(?:perhaps|maybe) [^.;\n]{0,40}\b(?:would do|perhaps|maybe)\b|\b(?:our|my|the) dream (?:is|would be|was) |paid for (?:an?|the) |^maybe an? [^.;\n]{0,40}\bmaybe an?\b|(?:plan|drawing|map|design) on paper|(?:data|name|rating|type) ?plate (?:says|reads|gives|shows|has)|(?:label|sticker) on (?:it|the pump|the motor) (?:says|reads|gives|shows)"

@@ -45,7 +45,7 @@ _DOUBTS = (
     # a height above the sea, and the size of a thing that is no pipe
     _doubt("way.length", rf"\b{_AT}[\d.,]+ ?\w+\b[^.;]*\b{_AT}$"),
     _doubt("way.length", rf"\b{_AT}$", rf"[^.;]*\b{_AT}\d"),
-    _doubt(_HEIGHTS, "", r" ?(?:tall|wide|across|thick|high (?:walls?|sides?|rings?))\b"),
+    _doubt(_HEIGHTS, "", r" ?(?:tall|wide|across(?! (?:the|a|an|our|my|to)\b)|thick|high (?:walls?|sides?|rings?))\b"),
     _doubt("way.length", r"\b(?:dam|pond|lake|reservoir|pool) (?:is |measures )(?:about )?$", r" ?long\b"),
     _doubt("way.length", "", r" ?(?:long )?(?:drive|driveway|road|track|lane|fence)\b"),
     _doubt("way.length", rf"\b{_NO_PIPE} (?:is|are|stands?|lies|sits?|runs?) (?:about |some )?$"),
@@ -68,7 +68,7 @@ _DOUBTS = (
            r" ?(?:below|under|lower than) it\b(?=.{0,5}$)", "water.level", -1.0),
     _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
     _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
-    _doubt("way.climb", r"^(?!.*\b(?:climbs?|rises?|lift|up|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down)\b)",
+    _doubt("way.climb", r"^(?!.*\b(?:climb\w*|ris\w+|raise\w*|lift\w*|up|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down)\b)",
            r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b(?![^.;]{0,40}\b(?:up|down|above|below|higher|lower|climb\w*|rise|fall)\b)"),
     _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),
     _doubt("way.climb", r"\bthat to the (?:house|cabin|cottage)(?: is)? $", "", "way.length"),
@@ -77,6 +77,12 @@ _DOUBTS = (
     _doubt("way.length", "", r" ?(?:away )?from (?:the |our )?pressure tank\b"),
     _doubt("way.length", r"\bthe first $", r"[^.;]{0,40}\b(?:remaining|rest|last|next|other)\b"),
     _doubt("way.length", r"\b(?:hang|hung|set|lower) (?:it|the pump) (?:at|to) $"),
+    _doubt("way.length", r"\banother $", r"\W*$"),
+    _doubt("way.climb", "", r"[^.;]*\bhouse another \d"),
+    _doubt("way.length", r"^(?!.*\b(?:pipe|line|hose|run)\b).*\b(?:garden|field|orchard|plot|bed|paddock|greenhouse)\b[^.;]*$", r" ?long\b"),
+    _doubt("way.length", "", r" ?between (?:the |our )?panels?\b"),
+    _doubt("way.length", r"\b(?:one each|one every|every|(?:two|three|four|five|six|[2-9]) (?:coils?|rolls?|reels?) of) $"),
+    _doubt(r"way\.length|well\.depth", "", r" ?of (?:the )?(?:rope|chain|string)\b"),
     # levels
     _doubt("pump.height", r"\bwater(?: level)? (?:is|stands|lies|sits) (?:at |about |around |only )*$"),
     _doubt("water.level", r"\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
@@ -87,7 +93,10 @@ _DOUBTS = (
     _doubt("pump.cut_out", r"\bputs? out (?:about )?$"),
     _doubt("pressure_tank.precharge", "", r" ?(?:psi |bar )?(?:below|under|less than|lower than) "),
     # volumes of what is no water tank
-    _doubt(_TANKS, r"\b(?:diesel|fuel|oil|septic|brine|milk|gr[ae]y ?water|gas|propane|petrol|sprayer|slurry)(?: storage)? (?:tank|vat|pit|drum|barrel)?\b[^.;,\d]{0,25}$"),
+    _doubt(_TANKS, r"\b(?:diesel|fuel|oil|septic|brine|milk|gr[ae]y ?water|gas|propane|petrol|sprayer|slurry)(?: storage)? (?:tank|vat|pit|drum|barrel)?\b(?:, |[^.;,\d]{0,25})$"),
+    _doubt(_TANKS, "", r" ?(?:spray|slurry|diesel|fuel|oil|septic|milk|brine)(?:er)? "),
+    _doubt(_TANKS, "", r"[^.;\d]{0,12}\b(?:every|per|each) (?:week|month|fortnight|year)\b"),
+    _doubt("store.reserve", r"\b(?:half|a third|a quarter) (?:of )?(?:the |our |its )?$"),
     _doubt("power.cable", "", r" ?(?:of )?(?:\w+ )?cable (?:lying |left )?(?:in the (?:shed|barn|garage)|left over|over|spare|on a (?:drum|reel))\b"),
     _doubt("power.voltage", "", r" ?(?:battery )?(?:bank|battery|batteries) (?:is|are|went) (?:dead|finished|shot|gone|ruined)\b"),
     _doubt("way.pipe", r"\b(?:spring|it|water) (?:comes|flows|runs|pours|issues|spills) (?:out )?(?:of|from) an? $"),
@@ -100,9 +109,12 @@ _DOUBTS = (
     _doubt(r"outlets\.\w+", r"\bthe same as\b"),
     _doubt(r"outlets\.\w+", "", r"[^.;]*\bthe same (?:again|once more|upstairs|downstairs)\b"),
     _doubt(r"outlets\.\w+", "", r" (?:is|are) (?:on order|ordered|still to come|to come|on (?:its|the) way)\b"),
+    _doubt(r"outlets\.\w+", "", r" (?:went|was given|was sold) to\b| (?:was|were) never (?:plumbed|connected|finished|built|installed)\b"),
+    _doubt(r"outlets\.\w+", r"\bnever got (?:a?round to|to) (?:the |an? )?$"),
     _doubt("use.troughs", r"\b(?:tub|bath|sink) is an? (?:old )?$"),
     # power
     _doubt("power.tilt", r"\broof\b", r"[^.;]{0,12}\bpanels? (?:lie |lying |are )?flat\b"),
+    _doubt("power.voltage", r"\bpanel voltage (?:is )?$"),
     _doubt("power.voltage", "", r" ?open\b", "power.open_voltage"),
     _doubt("power.source", "", r" (?:comes|is coming|will come|arrives|should come)\b(?! (?:from|in(?:to)? (?:the|at)|on))"),
     # the source
@@ -127,7 +139,9 @@ _MADE = re.compile(
     r"[^.;\n]{0,60}[.;] [^.;\n]{0,60}\b(?:make|makes|made) it (?:more like |nearer |closer to |about |to be )?\d[\d.]*(?= ?(?:[.;,!\n]|$))"
 )
 _DID = re.compile(r"[^.;\n\d]{0,30}[.;,] ?(?:or )?(?:at least|well,) (?:it|they|that) (?:did|was|were)\b")  # fmt: skip
-_LATER = re.compile(r"[^.;\n\d]{0,25}[;,] (?:but )?(?:by|in) [a-z]+ (?:it|this) (?:is|has) [^.;\n\d]{0,20}\d")
+_LATER = re.compile(
+    r"[^.;\n\d]{0,25}[;,] (?:but )?(?:by|in) [a-z]+ (?:it|this) (?:is|has) [^.;\n\d]{0,20}\d"
+)
 _DOWN = re.compile(r"\b(?:down|drops?|falls?|descends?|dips?)\b[^.;\d]{0,30}$")
 _UP = re.compile(r"\b(?:up|climbs?|rises?)(?: again)?\b[^.;,\d]{0,20}$")
 
@@ -163,7 +177,11 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
         return None
     if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
         return None
-    if piece.path == "use.people" and "family of" in low[piece.start : piece.end] and _PERSON.match(right):
+    if (
+        piece.path == "use.people"
+        and "family of" in low[piece.start : piece.end]
+        and _PERSON.match(right)
+    ):
         return replace(piece, low=piece.low + 1, high=piece.high + 1)
     if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
         return replace(piece, low=2.0, high=2.0)

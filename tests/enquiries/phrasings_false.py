@@ -1,6 +1,9 @@
 """What is easily misread, and what the same words do tell; of our own, as ``phrasings`` says."""
 
 SAID = (
+    ("way.length", "320 ft", (
+        "House is 320 ft across the field from the well.",
+    )),
     ("power.source", "grid", (
         "I toyed with the notion of eight 400 W panels and a 48 V bank. For now we run the pump from the mains.",
     )),
@@ -69,11 +72,16 @@ NOT_SAID = (
         "Could two 100 W panels run it? We have a 12 V diaphragm pump.",
         "Perhaps four panels would do, perhaps six of 300 W, who knows.",
     )),
+    ("store.reserve", (
+        "Half the 10,000 litres is kept for fire. Cistern.",
+    )),
     ("store.volume", (
+        "We top up the cistern with 5000 litres every month.",
         "Maybe a 1500 gallon cistern, maybe a 2500, we haven't decided. The roof is 1,200 sq ft.",
         "Our dream is a 30 m3 cistern. Reality is two totes of 1000 litres each.",
     )),
     ("tank.volume", (
+        "The tractor has a 200 litre spray tank. The house is on a spring.",
         "The diesel tank holds 600 litres, the water tank 2000 litres.",
     )),
     ("pressure_tank.precharge", (
@@ -101,6 +109,11 @@ NOT_SAID = (
         "The pump has run 4 m from the pressure tank since 1998. The well is 60 ft deep.",
         "The casing is 6 inch, pvc, 100 ft of it. Bore is 160 ft.",
         "The installer wants to hang it at 200 ft. The well is 240 ft.",
+        "The garden slopes from top to bottom and is 60 m long. The well is at the bottom.",
+        "There's 25 m between the panels and the pump. It's a bore.",
+        "The pipe has 8 joints, one each 25 m, between spring and house.",
+        "Three coils of 50 m each of 25 mm poly run from the spring to the cabin.",
+        "Neighbour is drilling to 90 m. I'd be happy with my dug well.",
         "Wells here are all between 60 and 90 m. Ours came dry, so we catch rain.",
     )),
     ("way.climb", (
@@ -123,6 +136,7 @@ NOT_SAID = (
         "The tank is 20 m above the house. I've just checked with the altimeter and make it 26.",
     )),
     ("well.depth", (
+        "The 60 m of rope hold the pump at 42 m. It's a 100 mm bore.",
         "A bore 200 m from us hit water at 28 m. Ours isn't drilled yet.",
         "A mate of mine two valleys over gets 5 gpm from a 300 ft bore. We're still drilling.",
         "We paid for a 150 m bore but they stopped at 118 m.",
@@ -162,6 +176,7 @@ NOT_SAID = (
         "I have 80 m of cable in the shed. The bore is 30 m from the house.",
     )),
     ("power.voltage", (
+        "The panel voltage is 18 V, the battery 12.",
         "Our 24 V bank is dead; for now an extension lead runs the pump.",
     )),
     ("power.tilt", (
@@ -178,10 +193,12 @@ NOT_SAID = (
         "We sold half of the 40 sheep.",
     )),
     ("outlets.toilet", (
+        "We never got round to the second toilet.",
         "The other cabin on the lot has its own well, 45 ft, and 2 toilets. Ours has a spring.",
         "The house lacks a toilet. There's a sink and a shower.",
     )),
     ("outlets.washer", (
+        "The washing machine went to my daughter. One sink, one shower.",
         "A washing machine is on order. Sink and toilet are in.",
     )),
     ("use.people", (
