@@ -26,7 +26,7 @@ _HERE = re.compile(
 _SALES = r"(?:sales ?m[ae]n|sales ?people|seller|dealer|shop(?: keeper)?|vendor|rep|estimate|quotation|catalogue|brochure|leaflet|advert|advertisement)"
 _OFFERED = re.compile(
     rf"\b(?:toy(?:ed|ing)? with|(?:not sure|undecided|can'?t decide|haven'?t decided|torn) (?:yet )?(?:whether|between|about|on)\b|(?<!the )quotes? for|on the shopping list|in my basket|{_SALES} (?:swears|claims|says|said|insists|promises|shows|thinks|reckons|quoted|offers|offered)\b"
-    r"|could go as (?:far|deep|high)|wants to (?:hang|set|lower) |will get (?:its|their) own\b|^(?:perhaps|maybe) [^.;\n]{0,40}\b(?:would do|perhaps|maybe)\b|\b(?:our|my|the) dream (?:is|would be|was) |paid for (?:an?|the) |^maybe an? [^.;\n]{0,40}\bmaybe an?\b|(?:plan|drawing|map|design) on paper|(?:data|name|rating|type) ?plate (?:says|reads|gives|shows|has)|(?:label|sticker) on (?:it|the pump|the motor) (?:says|reads|gives|shows)"
+    r"|could go as (?:far|deep|high)|wants to (?:hang|set|lower) |will get (?:its|their) own\b|^(?:perhaps|maybe) [^.;\n]{0,40}\b(?:perhaps|maybe)\b|\b(?:our|my|the) dream (?:is|would be|was) |paid for (?:an?|the) |^maybe an? [^.;\n]{0,40}\bmaybe an?\b|(?:plan|drawing|map|design) on paper|(?:data|name|rating|type) ?plate (?:says|reads|gives|shows|has)|(?:label|sticker) on (?:it|the pump|the motor) (?:says|reads|gives|shows)"
     r"|pump (?:will|shall|is to|should|is going to) be (?:moved|put|shifted)|^could (?:an?|one|two|three|four|\d+) |^(?:google earth|the map) (?:says|gives|makes))"
 )
 _GOES_ON = re.compile(

@@ -68,7 +68,7 @@ _DOUBTS = (
            r" ?(?:below|under|lower than) it\b(?=.{0,5}$)", "water.level", -1.0),
     _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
     _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
-    _doubt("way.climb", r"^(?!.*\b(?:climb\w*|ris\w+|raise\w*|lift\w*|up|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down)\b)",
+    _doubt("way.climb", r"^(?!.*\b(?:climb\w*|ris\w+|raise\w*|lift\w*|up\w*|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down\w*)\b)",
            r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b(?![^.;]{0,40}\b(?:up|down|above|below|higher|lower|climb\w*|rise|fall)\b)"),
     _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),
     _doubt("way.climb", r"\bthat to the (?:house|cabin|cottage)(?: is)? $", "", "way.length"),

@@ -89,15 +89,20 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     found.pieces += [*enquiry_now.words(masked, clean), *enquiry_shared.longitudes(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked, enquiry_now.remaining(masked, clauses))
-    found.pieces = enquiry_sun.zoned(clean, found.pieces)
-    found.pieces += _switched(clean, found.pieces)
+    zoned = enquiry_sun.zoned(clean, found.pieces)
+    found.pieces = [*zoned, *_switched(clean, zoned)]
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, piece_of)
     _left(plain, numbers, found)
+    _looked_over(low, clean, found)
+    return found
+
+
+def _looked_over(low: str, clean: str, found: Found) -> None:
+    """The last look at all pieces: earlier mail weighs less, another thing's numbers go."""
     found.pieces = enquiry_doubts.kept(clean, [_earlier(low, one) for one in found.pieces])
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
-    return found
 
 
 def _earlier(low: str, piece: Piece) -> Piece:

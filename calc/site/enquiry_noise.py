@@ -275,9 +275,10 @@ _NO = re.compile(
 
 def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
+    sentences = tuple(sentences)
     return [
         (start, end if why == OTHERS else _inside(low, start, end), why)
-        for start, end, why in _apart(low, sentences)
+        for start, end, why in [*_apart(low, sentences), *enquiry_aside.aside(low, sentences)]
     ]
 
 
@@ -299,7 +300,6 @@ def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, in
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
     found += [(*span, gone.GONE) for span in gone.dropped(low)]
-    found += enquiry_aside.aside(low, sentences)
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]

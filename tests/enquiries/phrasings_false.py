@@ -70,7 +70,7 @@ NOT_SAID = (
         "We are not sure whether to buy 6 or 8 panels of 415 W.",
         "I have a quote for ten 400 W panels and a 5 kWh battery.",
         "Could two 100 W panels run it? We have a 12 V diaphragm pump.",
-        "Perhaps four panels would do, perhaps six of 300 W, who knows.",
+        "Perhaps four panels, perhaps six of 300 W, who knows.",
     )),
     ("store.reserve", (
         "Half the 10,000 litres is kept for fire. Cistern.",
