@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from calc.site.enquiry_model import Piece
 
@@ -159,8 +160,9 @@ def kept(low: str, pieces: list[Piece]) -> list[Piece]:
 def _bounds(low: str, piece: Piece) -> tuple[int, int]:
     """Where the sentence of a piece begins and ends."""
     before = [one.end() for one in _ENDS.finditer(low, max(0, piece.start - 200), piece.start)]
-    after = _ENDS.search(low, piece.end)
-    return before[-1] if before else max(0, piece.start - 200), after.start() if after else len(low)
+    last = min(len(low), piece.end + 200)
+    after = _ENDS.search(low, piece.end, last)
+    return before[-1] if before else max(0, piece.start - 200), after.start() if after else last
 
 
 def _looked_at(low: str, piece: Piece) -> Piece | None:
@@ -193,7 +195,7 @@ def _facing(low: str, pieces: list[Piece]) -> list[Piece]:
     return [
         one for one in pieces
         if one.path != "power.facing" or not re.match(
-            r"[^.;\n]*\bpanels?\b[^.;\n]{0,30}\b(?:on the ground|on a (?:frame|rack|pole|mast|post))\b", low[one.end :]
+            r"[^.;\n]*\bpanels?\b[^.;\n]{0,30}\b(?:on the ground|on a (?:frame|rack|pole|mast|post))\b", low[one.end : one.end + 200]
         ) or "panel" in low[slice(*_bounds(low, one))][: one.start - _bounds(low, one)[0]]
     ]  # fmt: skip
 
@@ -206,12 +208,11 @@ def _up_and_down(low: str, pieces: list[Piece]) -> list[Piece]:
         for one in pieces
         if one.path in {"way.climb", "way.length", "tank.level"} and not one.word
     ]  # fmt: skip
+    heights.sort(key=lambda one: one[0].start)
     out: set[int] = set()
-    for first, falls, _ in heights:
-        for second, _, climbs in heights:
-            between = low[first.end : second.start]
-            if falls and climbs and first.end < second.start and _ON.fullmatch(between):
-                out |= {id(first), id(second)}
+    for (first, falls, _), (second, _, climbs) in pairwise(heights):
+        if falls and climbs and _ON.fullmatch(low, first.end, second.start):
+            out |= {id(first), id(second)}
     return [one for one in pieces if id(one) not in out]
 
 
@@ -223,11 +224,10 @@ _ON = re.compile(
 def _parts(low: str, pieces: list[Piece]) -> list[Piece]:
     """Without a total of animals that its parts follow: "30 head, 22 cows and 8 calves"."""
     out: set[int] = set()
-    for one in pieces:
-        if not one.path.startswith("animals.") or not one.low:
-            continue
+    stock = sorted((p for p in pieces if p.path.startswith("animals.")), key=lambda p: p.start)
+    for at, one in enumerate(stock):
         _, end = _bounds(low, one)
-        rest = [p for p in pieces if p.path.startswith("animals.") and one.end <= p.start < end]
+        rest = [p for p in stock[at + 1 : at + 9] if one.end <= p.start < end and one.low]
         if len(rest) > 1 and sum(p.low for p in rest) == one.low:
             out.add(id(one))
     return [one for one in pieces if id(one) not in out]

@@ -57,8 +57,7 @@ LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; ou
 
 def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
           system: str) -> Found:  # fmt: skip
-    """masked: without dates and the like; clean: also without what is somebody else's, past or
-    only considered."""
+    """masked: without dates and the like; clean: also without what is no fact of the place."""
     found = Found()
     numbers = tokens(masked)
     turned(masked, numbers)
@@ -93,8 +92,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     found.pieces = [*zoned, *_switched(clean, zoned)]
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, piece_of)
-    _left(plain, numbers, found)
     _looked_over(low, clean, found)
+    _left(plain, numbers, found)
     return found
 
 
