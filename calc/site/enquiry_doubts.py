@@ -78,7 +78,7 @@ _DOUBTS = (
     _doubt("way.length", "", r" ?(?:away )?from (?:the |our )?pressure tank\b"),
     _doubt("way.length", r"\bthe first $", r"[^.;]{0,40}\b(?:remaining|rest|last|next|other)\b"),
     _doubt("way.length", r"\b(?:hang|hung|set|lower) (?:it|the pump) (?:at|to) $"),
-    _doubt("way.length", r"\banother $", r"\W*$"),
+    _doubt("way.length", r"\bhouse (?:is |lies |stands )?another $", r"\W*$"),
     _doubt("way.climb", "", r"[^.;]*\bhouse another \d"),
     _doubt("way.length", r"^(?!.*\b(?:pipe|line|hose|run)\b).*\b(?:garden|field|orchard|plot|bed|paddock|greenhouse)\b[^.;]*$", r" ?long\b"),
     _doubt("way.length", "", r" ?between (?:the |our )?panels?\b"),

@@ -1,6 +1,9 @@
 """What is easily misread, and what the same words do tell; of our own, as ``phrasings`` says."""
 
 SAID = (
+    ("way.length", "90 ft", (
+        "The drop pipe is 180 ft of 1-1/4 poly. From the well to the house it's another 90 ft.",
+    )),
     ("way.length", "320 ft", (
         "House is 320 ft across the field from the well.",
     )),
