@@ -12,6 +12,7 @@ from calc.site import (
     enquiry_counting,
     enquiry_counts,
     enquiry_direct,
+    enquiry_doubts,
     enquiry_hours,
     enquiry_nought,
     enquiry_now,
@@ -57,8 +58,7 @@ LEAST, SURE = 4.0, 1.5  # weight that a reading needs; by which it must lead; ou
 
 def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, clauses: list[Ignored],
           system: str) -> Found:  # fmt: skip
-    """masked: without dates and the like; clean: also without what is somebody else's, past or
-    only considered."""
+    """masked: without dates and the like; clean: also without what is no fact of the place."""
     found, numbers = Found(), _amounts(masked, sentences, clauses)
     enquiry_said.words(clean, found)
     enquiry_said.places(plain, clean, found)
@@ -75,15 +75,20 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     found.pieces += [*enquiry_now.words(masked, clean), *enquiry_shared.longitudes(clean)]
     _numbers(clean, numbers, sentences, found, taken, asked)
     _things(clean, found, numbers, asked, enquiry_now.remaining(masked, clauses))
-    found.pieces = enquiry_sun.zoned(clean, found.pieces)
-    found.pieces += _switched(clean, found.pieces)
+    zoned = enquiry_sun.zoned(clean, found.pieces)
+    found.pieces = [*zoned, *_switched(clean, zoned)]
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
     enquiry_usual.settle(low, live, found, piece_of)
+    _looked_over(low, clean, found)
     _left(plain, numbers, found)
-    found.pieces = [_earlier(low, one) for one in found.pieces]
+    return found
+
+
+def _looked_over(low: str, clean: str, found: Found) -> None:
+    """The last look at all pieces: earlier mail weighs less, another thing's numbers go."""
+    found.pieces = enquiry_doubts.kept(clean, [_earlier(low, one) for one in found.pieces])
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
-    return found
 
 
 def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Token]:

@@ -6,7 +6,7 @@ import re
 
 GONE, YOURS = "in the past", "only considered"
 
-_THING = r"(?:wells?|springs?|bore ?holes?|ponds?|creeks?|streams?|pumps?|tanks?|cisterns?|generators?|windmills?|diesel|panels?|batter(?:y|ies)|boilers?|heaters?|showers?|troughs?|sources?)"
+_THING = r"(?:wells?|springs?|bores?|bore ?holes?|ponds?|creeks?|streams?|pumps?|tanks?|cisterns?|generators?|windmills?|diesel|panels?|batter(?:y|ies)|boilers?|heaters?|showers?|troughs?|sources?)"
 _ENDED = (
     r"(?:capped|abandoned|filled in|filled up with (?:stones|earth)|closed(?: (?:up|off|down))?(?! (?:with|by|at|and|when|in|with a))|sealed up|no more (?:used|in use|there|connected)|not (?:used|in use|there|connected) (?:any ?more|any longer)"
     r"|no longer (?:used|in use|there|connected|ours)|out of (?:use|service)|given up|sold|stolen|gone|scrapped|disused|retired|disconnected|demolished)"

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from calc.site import enquiry_aside
 from calc.site import enquiry_dropped as dropped
 from calc.site import enquiry_gone as gone
 from calc.site import enquiry_options as options
@@ -275,9 +276,10 @@ _NO = re.compile(
 
 def apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
     """Spans of a masked, folded text that tell of somebody else's, of the past, of plans."""
+    sentences = tuple(sentences)
     return [
         (start, end if why == OTHERS else _inside(low, start, end), why)
-        for start, end, why in _apart(low, sentences)
+        for start, end, why in [*_apart(low, sentences), *enquiry_aside.aside(low, sentences)]
     ]
 
 

@@ -3,11 +3,8 @@
 import pytest
 
 from calc.site.enquiry import read
-from tests.enquiries import phrasings, phrasings_brief, phrasings_wrong
+from tests.enquiries.phrased import NOT_SAID, SAID
 from tests.enquiries.score import same
-
-SAID = (*phrasings.SAID, *phrasings_brief.SAID, *phrasings_wrong.SAID)
-NOT_SAID = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID, *phrasings_wrong.NOT_SAID)
 
 
 def expected(path, value):

@@ -16,7 +16,7 @@ from scipy.sparse import csr_matrix
 
 from calc.site import enquiry_usual
 from calc.site.enquiry import read
-from tests.enquiries import phrasings, phrasings_brief, phrasings_wrong
+from tests.enquiries.phrased import NOT_SAID, SAID
 from tests.enquiries.score import number, slot
 
 HERE = Path(__file__).parent
@@ -50,15 +50,14 @@ def samples(enquiries):
 
 def sentences():
     """Sentences of phrasings as letters; what they do not name of their numbers is open."""
-    facts, said = {}, (*phrasings.SAID, *phrasings_brief.SAID, *phrasings_wrong.SAID)
-    for path, value, texts in said:
+    facts = {}
+    for path, value, texts in SAID:
         number_, _, unit = str(value).partition(" ")
         for words in texts if unit and isinstance(value, str) and path != "way.pipe" else ():
             facts.setdefault(words, []).append({"path": path, "value": number_, "unit": unit})
     told = [{"text": words, "facts": ones, "readings": (), "open": True}
             for words, ones in facts.items()]  # fmt: skip
-    not_said = (*phrasings.NOT_SAID, *phrasings_brief.NOT_SAID, *phrasings_wrong.NOT_SAID)
-    traps = {words for _, texts in not_said for words in texts} - set(facts)
+    traps = {words for _, texts in NOT_SAID for words in texts} - set(facts)
     return told + [{"text": one, "facts": (), "readings": (), "trap": True}
                    for one in sorted(traps)]  # fmt: skip
 
