@@ -294,13 +294,13 @@ def _inside(low: str, start: int, end: int) -> int:
 
 
 def _apart(low: str, sentences: Iterable[tuple[int, int]]) -> list[tuple[int, int, str]]:
-    found: list[tuple[int, int, str]] = []
+    found = [(*span, WITHDRAWN) for span in taken.reworded(low)]
     theirs = False
     sentences, kin = tuple(sentences), _FOR_KIN.search(low)
     found += [(*span, OTHERS) for span in supposed.taken_back(low, sentences)]
     found += [(*span, MAYBE) for span in options.options(low, sentences)]
     found += [(*span, OTHERS) for span in dropped.theirs(low, () if kin else sentences)]
-    found += [(*span, gone.GONE) for span in [*gone.dropped(low), *taken.reworded(low)]]
+    found += [(*span, gone.GONE) for span in gone.dropped(low)]
     alone = len(sentences) < _SEVERAL  # a letter of one question tells by it
     for start, end in sentences:
         said = low[start:end]
