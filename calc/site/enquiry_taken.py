@@ -14,6 +14,7 @@ _LET_GO = re.compile(
     rf"\b(?:is|are|was|were|has been|have been|had been|got|being)(?: [a-z]+ly| once| also| both| all| even)* (?:{_WEIGHED}\b[^.;\n\d]{{0,25}}?[ ,]+(?:(?:and|but|then|later|yet)[ ,]+)+(?:(?:was|were|is|are|both|all|that|then|again|soon|finally|later|i|we|they|it) )*)?{_REJECTED}\b"
     rf"|\b(?:is|are|was|were|has been|have been|had been)(?: [a-z]+ly| once| also| both| all)* {_WEIGHED}\b(?=[^.;\n]{{0,30}}\b(?:decided against|but (?:no|not|never)\b|said no|came to nothing|too (?:dear|expensive)))"
 )
+_PERMIT = re.compile(r"\b(?:permit|licen[cs]e|permission)\b[^.;,\n]*$")
 _AGAINST = re.compile(
     r"\b(?:we|i|they|he|she|wife|husband)(?:'ve| have| had|'d)?(?: also| then| both| finally| quickly| all)? (?:rejected|decided against|ruled out|turned down|dismissed|declined|said no to|voted against|opted against|refused|backed out of|thought better of|(?:chose|decided|opted) not to (?:buy|fit|have|get|build|put in|drill|use|take))\b"
     r"|\b(?:gave|threw|took|sold) (?:the|our|my|that|his|her) (?:[a-z-]+ ){1,3}(?:away|out|off)\b(?! (?:of|on|the)\b)"
@@ -35,6 +36,8 @@ def rejected(said: str, start: int) -> list[tuple[int, int]]:
     """Spans of a sentence of what was weighed and let go, and of values of which none is believed."""
     found = []
     for one in _LET_GO.finditer(said):
+        if _PERMIT.search(said, 0, one.start()):
+            continue  # what it was asked for is gone, not the paper alone
         begins = [each.end() for each in _CLAUSE.finditer(said, 0, one.start())]
         begins += [each.end() for each in _BEGINS.finditer(said, 0, one.start())]
         stop = _ENDS.search(said, one.end())

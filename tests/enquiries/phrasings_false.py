@@ -28,9 +28,6 @@ SAID = (
     ("water.level", "-4 m", (
         "My pump has max head 42 m and max depth 7 m. Creek 4 m below it.",
     )),
-    ("way.length", "60 m", (
-        "The line to the cattle trough is 700 m, that to the house 60 m.",
-    )),
     ("way.length", "40 m", (
         "One day the barn will get its own line, 80 m of 25 mm. Now there's only the house, 40 m from the well.",
     )),
@@ -132,7 +129,6 @@ NOT_SAID = (
         "The spring box is 1 m by 1 m by 1 m. The pipe from it is 32 mm poly, 240 m.",
         "The solar shed is 25 m from the house, the creek 90 m.",
         "The road rises 50 m between us and the tank. The pipe goes beside the road, 600 m.",
-        "The line to the cattle trough is 700 m, that to the house 60 m.",
     )),
     ("tank.level", (
         "Our tank has 2 m high walls and holds about 15 m3.",
