@@ -78,7 +78,7 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
     zoned = enquiry_sun.zoned(clean, found.pieces)
     found.pieces = [*zoned, *_switched(clean, zoned)]
     live = [one for one in numbers if not one.why and clean[one.start] != noise.MASK]
-    enquiry_usual.settle(low, live, found, piece_of)
+    enquiry_usual.settle(low, live, found)
     _looked_over(low, clean, found)
     _left(plain, numbers, found)
     return found

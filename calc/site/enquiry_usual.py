@@ -10,11 +10,12 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable
+from collections import Counter
 from dataclasses import replace
 from functools import lru_cache
 
 from calc.errors import InputError
+from calc.site.enquiry_made import piece_of
 from calc.site.enquiry_model import Found, Piece, Token
 from calc.site.enquiry_slots import slot
 from calc.site.enquiry_usual_table import CLASSES, WEIGHTS
@@ -34,7 +35,6 @@ _FEW = {"a", "an", "the", "of", "and", "to", "is", "it", "i", "we", "our", "my",
         "at", "with", "for", "are", "be", "have", "has", "about", "around", "roughly", "some"}  # fmt: skip
 _THINGS = ("well", "spring", "tank", "cistern", "pump", "creek", "roof", "drip")
 _GROUPS = ("way", "tank", "store", "water", "well", "pump", "power", "beds")
-Make = Callable[[Token, str, float, tuple[str, ...]], Piece]
 
 
 def features(low: str, token: Token, told: set[str]) -> set[str]:
@@ -102,21 +102,21 @@ def others(pieces: list[Piece], token: Token) -> set[str]:
     return {one.path for one in pieces if one.end <= token.start or token.end <= one.start}
 
 
-def settle(low: str, numbers: list[Token], found: Found, make: Make) -> None:
-    """Tells what is unread, decides what is open or said in two ways; make: a piece of a number."""
+def settle(low: str, numbers: list[Token], found: Found) -> None:
+    """Tells what is unread, decides what is open or said in two ways."""
     settled = []
     for piece in found.pieces:
         token = _of(numbers, piece) if piece.others else None
-        settled.append(piece if token is None else _chosen(low, token, piece, found.pieces, make))
+        settled.append(piece if token is None else _chosen(low, token, piece, found.pieces))
     found.pieces = _doubted(low, numbers, _agreed(low, numbers, settled))
-    _unread(low, numbers, found, make)
+    _unread(low, numbers, found)
 
 
 def _of(numbers: list[Token], piece: Piece) -> Token | None:
     return next((one for one in numbers if one.start == piece.start and one.end == piece.end), None)
 
 
-def _chosen(low: str, token: Token, piece: Piece, pieces: list[Piece], make: Make) -> Piece:
+def _chosen(low: str, token: Token, piece: Piece, pieces: list[Piece]) -> Piece:
     """One of the readings that rules left open, if the words around it speak for one."""
     shares = likely(low, token, others(pieces, token))
     path, share = max(
@@ -125,7 +125,7 @@ def _chosen(low: str, token: Token, piece: Piece, pieces: list[Piece], make: Mak
     )
     if share < CHOOSE or {piece.path, *piece.others} == SLOPE:
         return piece
-    return replace(make(token, path, piece.weight, ()), reason=REASON, supposed=True)
+    return replace(piece_of(token, path, piece.weight, ()), reason=REASON, supposed=True)
 
 
 def _share(shares: dict[str, float], path: str) -> float:
@@ -153,9 +153,9 @@ def _doubted(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]
     """What a rule says of a number that in our letters was hardly ever that: offered beside what it
     was then."""
     kept = []
-    spans = [(one.start, one.end) for one in pieces]
+    spans = Counter((one.start, one.end) for one in pieces)
     for piece in pieces:
-        alone = spans.count((piece.start, piece.end)) == 1  # one number, and not a pair's
+        alone = spans[piece.start, piece.end] == 1  # one number, and not a pair's
         token = _of(numbers, piece) if alone and not (piece.others or piece.pipe) else None
         if token is not None and token.kind not in _KINDS and _known(piece.path):
             shares = likely(low, token, others(pieces, token))
@@ -178,7 +178,7 @@ def _instead(shares: dict[str, float], token: Token, path: str) -> tuple[str, ..
     return next(((one,) for one in paths if one != path and _fits(token, one)), ())
 
 
-def _unread(low: str, numbers: list[Token], found: Found, make: Make) -> None:
+def _unread(low: str, numbers: list[Token], found: Found) -> None:
     """Of numbers that no rule has read, the likeliest for each fact that is not told yet."""
     best: dict[str, tuple[float, Token, str]] = {}
     told = {path for one in found.pieces for path in (one.path, *one.others)}
@@ -195,7 +195,7 @@ def _unread(low: str, numbers: list[Token], found: Found, make: Make) -> None:
     for path, (_, token, name) in best.items():
         token.used, token.path = True, path
         token.sign = -1.0 if name.endswith("-") else 1.0
-        found.pieces.append(replace(make(token, path, 4.0, ()), reason=REASON, supposed=True))
+        found.pieces.append(replace(piece_of(token, path, 4.0, ()), reason=REASON, supposed=True))
 
 
 def _fits(token: Token, path: str) -> bool:

@@ -32,7 +32,7 @@ def samples(enquiries):
     """[(features of a number, path with its sign or "none")] of letters."""
     found, seen = [], []
     settle = enquiry_usual.settle
-    enquiry_usual.settle = lambda low, numbers, found, make: seen.append((low, numbers, found))
+    enquiry_usual.settle = lambda low, numbers, found: seen.append((low, numbers, found))
     try:
         for enquiry in enquiries:
             seen.clear()
@@ -97,7 +97,7 @@ def matrix(rows, at):
     return csr_matrix((np.ones(len(flat)), flat, ends), shape=(len(rows), len(at)))
 
 
-def fitted(ones, classes, kept, start):
+def fitted(ones, kept, start):
     """Weights (features by classes) of least loss, where ``kept`` lets them be."""
     known, right = ones
     many = np.arange(known.shape[0])
@@ -127,9 +127,9 @@ def trained(enquiries):
     right = np.array([classes.index(one) if one in classes else 0 for _, one in found])
     ones = matrix([row for row, _ in found], {one: at for at, one in enumerate(names)}), right
     kept = np.ones((len(names), len(classes)))
-    weights = fitted(ones, classes, kept, np.zeros(kept.shape))
+    weights = fitted(ones, kept, np.zeros(kept.shape))
     kept = (np.abs(weights) >= SMALL).astype(float)
-    weights = fitted(ones, classes, kept, weights * kept)
+    weights = fitted(ones, kept, weights * kept)
     return classes, dict(zip(names, np.round(100 * weights).astype(int).tolist(), strict=True))
 
 
