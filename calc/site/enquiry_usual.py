@@ -24,6 +24,7 @@ TELL = 0.7  # likelihood from which an unread number is told; our choice
 CHOOSE = 0.65  # the same, of one of the readings that rules left open; our choice
 DOUBT, NAMED = 0.1, 0.6  # of two in contradiction: the one that is none, the other one; our choice
 HARDLY = 0.02  # likelihood below which what a rule says of a number is only offered; our choice
+NEAR = 60  # letters between a number and what is told beside it; our choice
 SLOPE = {"way.climb", "way.length"}  # "60 ft up the hill": only its writer knows
 NONE = "none"
 REASON = "no word says so outright: read by the words around it"
@@ -37,8 +38,8 @@ _THINGS = ("well", "spring", "tank", "cistern", "pump", "creek", "roof", "drip")
 _GROUPS = ("way", "tank", "store", "water", "well", "pump", "power", "beds")
 
 
-def features(low: str, token: Token, told: set[str]) -> set[str]:
-    """What speaks of a number.  low: the letter, folded; told: paths that other numbers tell."""
+def features(low: str, token: Token, pieces: list[Piece]) -> set[str]:
+    """What speaks of a number.  low: the letter, folded; pieces: what rules have told of it."""
     kind, start, end = token.kind, int(token.start), token.end
     found = {f"k={kind}", f"u={kind}{token.unit}".replace(" ", "")}
     if token.low > 0:
@@ -50,12 +51,44 @@ def features(low: str, token: Token, told: set[str]) -> set[str]:
     right = _words(low[end : end + 110])[:10]
     _beside(found, kind, "L", left[::-1], (3, 7))
     _beside(found, kind, "R", right, (3, 6))
-    found.add(f"{kind}b={'_'.join(left[-2:])}")
-    found.add(f"{kind}a={'_'.join(right[:2])}")
-    clause = re.split(r"[.;\n]", low[max(0, start - 200) : start])[-1]
-    found |= {f"{kind}C={word}" for word in _words(clause) if word not in _FEW}
-    found |= {f"{kind}T={path}" for path in told if path.split(".")[0] in _GROUPS}
+    _next_to(found, kind, left[::-1], right)
+    before = re.split(r"[.;\n]", low[max(0, start - 200) : start])[-1]
+    after = re.split(r"[.;\n]", low[end : end + 150])[0]
+    found |= {f"{kind}S={word[:4]}" for word in _words(before) if len(word) > 4}
+    found |= {f"{kind}E={word}" for word in _words(after) if word not in _FEW}
+    _told(found, token, pieces)
     return found | {f"{kind}M={word}" for word in _THINGS if word in low}
+
+
+def _next_to(found: set[str], kind: str, left: list[str], right: list[str]) -> None:
+    """The words that touch it, each in its place and together."""
+    found.add(f"{kind}b={'_'.join(left[1::-1])}")
+    found.add(f"{kind}a={'_'.join(right[:2])}")
+    found |= {f"{kind}l{at}={word}" for at, word in enumerate(left[:3])}
+    found |= {f"{kind}r{at}={word}" for at, word in enumerate(right[:3])}
+    if left and right:
+        found.add(f"{kind}lr={left[0]}_{right[0]}")
+
+
+def _told(found: set[str], token: Token, pieces: list[Piece]) -> None:
+    """What rules have told elsewhere, and what of it stands next."""
+    kind = token.kind
+    paths = {one.path for one in others(pieces, token)}
+    found |= {f"{kind}T={path}" for path in paths if path.split(".")[0] in _GROUPS}
+    before = max((one for one in pieces if one.end <= token.start), key=_end, default=None)
+    after = min((one for one in pieces if one.start >= token.end), key=_start, default=None)
+    if before is not None and token.start - before.end < NEAR:
+        found.add(f"{kind}P={before.path}")
+    if after is not None and after.start - token.end < NEAR:
+        found.add(f"{kind}N={after.path}")
+
+
+def _end(piece: Piece) -> tuple[int, str]:
+    return piece.end, piece.path
+
+
+def _start(piece: Piece) -> tuple[int, str]:
+    return piece.start, piece.path
 
 
 def _beside(found: set[str], kind: str, side: str, words: list[str], ends: tuple[int, int]) -> None:
@@ -84,11 +117,11 @@ def _table() -> dict[str, tuple[tuple[int, float], ...]]:
     return table
 
 
-def likely(low: str, token: Token, told: set[str]) -> dict[str, float]:
+def likely(low: str, token: Token, pieces: list[Piece]) -> dict[str, float]:
     """{path, with "-" behind it where the number is below nothing, or "none": likelihood}."""
     sums = [0.0] * len(CLASSES)
     table = _table()
-    for one in features(low, token, told):
+    for one in features(low, token, pieces):
         for at, weight in table.get(one, ()):
             sums[at] += weight
     most = max(sums)
@@ -97,9 +130,9 @@ def likely(low: str, token: Token, told: set[str]) -> dict[str, float]:
     return {path: power / whole for path, power in zip(CLASSES, powers, strict=True)}
 
 
-def others(pieces: list[Piece], token: Token) -> set[str]:
-    """Paths told by other words than a number's."""
-    return {one.path for one in pieces if one.end <= token.start or token.end <= one.start}
+def others(pieces: list[Piece], token: Token) -> list[Piece]:
+    """What is told by other words than a number's."""
+    return [one for one in pieces if one.end <= token.start or token.end <= one.start]
 
 
 def settle(low: str, numbers: list[Token], found: Found) -> None:
@@ -118,7 +151,7 @@ def _of(numbers: list[Token], piece: Piece) -> Token | None:
 
 def _chosen(low: str, token: Token, piece: Piece, pieces: list[Piece]) -> Piece:
     """One of the readings that rules left open, if the words around it speak for one."""
-    shares = likely(low, token, others(pieces, token))
+    shares = likely(low, token, pieces)
     path, share = max(
         ((one, _share(shares, one)) for one in (piece.path, *piece.others)),
         key=lambda one: one[1],
@@ -140,7 +173,7 @@ def _agreed(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]:
         if len(ones) < 2 or any(token is None for _, token in ones):
             continue
         shares = [
-            (one, _share(likely(low, token, others(pieces, token)), path))
+            (one, _share(likely(low, token, pieces), path))
             for one, token in ones
             if token is not None
         ]
@@ -158,7 +191,7 @@ def _doubted(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]
         alone = spans[piece.start, piece.end] == 1  # one number, and not a pair's
         token = _of(numbers, piece) if alone and not (piece.others or piece.pipe) else None
         if token is not None and token.kind not in _KINDS and _known(piece.path):
-            shares = likely(low, token, others(pieces, token))
+            shares = likely(low, token, pieces)
             if _share(shares, piece.path) < HARDLY:
                 piece = replace(piece, others=_instead(shares, token, piece.path))
         kept.append(piece)
@@ -185,7 +218,7 @@ def _unread(low: str, numbers: list[Token], found: Found) -> None:
     for token in numbers:
         if token.used or token.why or token.kind in _KINDS:
             continue
-        shares = likely(low, token, others(found.pieces, token))
+        shares = likely(low, token, found.pieces)
         name = max(shares, key=lambda one: shares[one])
         path = name.rstrip("-")
         if name == NONE or path in told or shares[name] < TELL or not _fits(token, path):

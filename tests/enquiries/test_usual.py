@@ -33,7 +33,7 @@ def test_every_weight_is_of_a_class():
 @pytest.mark.parametrize("low", ["the well is 30 ft deep", "30 ft", ""])
 def test_likelihoods_sum_to_one(low):
     token = Token("length", 30, 30, "ft", 0, len(low))
-    shares = enquiry_usual.likely(low, token, set())
+    shares = enquiry_usual.likely(low, token, [])
     assert math.isclose(sum(shares.values()), 1, rel_tol=1e-12)
 
 
