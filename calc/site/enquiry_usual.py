@@ -20,10 +20,12 @@ from calc.site.enquiry_model import Found, Piece, Token
 from calc.site.enquiry_slots import slot
 from calc.site.enquiry_usual_table import CLASSES, WEIGHTS
 
-TELL = 0.7  # likelihood from which an unread number is told; our choice
+TELL = 0.8  # likelihood from which an unread number, or one lightly read, is told; our choice
 CHOOSE = 0.65  # the same, of one of the readings that rules left open; our choice
 DOUBT, NAMED = 0.1, 0.6  # of two in contradiction: the one that is none, the other one; our choice
 HARDLY = 0.02  # likelihood below which what a rule says of a number is only offered; our choice
+LIGHT = 4.5  # weight below which a rule says so little that words must bear it out; our choice
+WAY = 0.3  # as HARDLY, of lengths and climbs of the way, which lengths most often pass for; our choice
 NEAR = 60  # letters between a number and what is told beside it; our choice
 SLOPE = {"way.climb", "way.length"}  # "60 ft up the hill": only its writer knows
 NONE = "none"
@@ -192,10 +194,17 @@ def _doubted(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]
         token = _of(numbers, piece) if alone and not (piece.others or piece.pipe) else None
         if token is not None and token.kind not in _KINDS and _known(piece.path):
             shares = likely(low, token, pieces)
-            if _share(shares, piece.path) < HARDLY:
+            if _share(shares, piece.path) < _least(piece):
                 piece = replace(piece, others=_instead(shares, token, piece.path))
         kept.append(piece)
     return kept
+
+
+def _least(piece: Piece) -> float:
+    """The likelihood that it needs to be told, and not only offered."""
+    if piece.weight < LIGHT:
+        return TELL
+    return WAY if piece.path.startswith("way.") else HARDLY
 
 
 def _known(path: str) -> bool:
