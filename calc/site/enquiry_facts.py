@@ -23,6 +23,7 @@ from calc.site import (
     enquiry_shared,
     enquiry_sides,
     enquiry_sun,
+    enquiry_switch,
     enquiry_taken,
     enquiry_talk,
     enquiry_together,
@@ -145,7 +146,9 @@ def _special(clean: str, low: str, found: Found, numbers: list[Token]) -> list[t
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_series.counted(clean):
         found.pieces.append(Piece(path, start, end, number, number))
-    return taken
+    switched = enquiry_switch.switched(clean, numbers)
+    found.pieces += switched
+    return [*taken, *((one.start, one.end) for one in switched)]
 
 
 def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]], found: Found,
