@@ -24,8 +24,8 @@ _AT = (
     r"|i think|nearly|just|under|over|below|above)\b)*[ ,:=]+"
 )
 _N1 = rf"(?P<n1>{NUMBER})(?: ?-?(?P<u1>{_UNIT}))?"
-_N2 = rf"(?P<n2>{NUMBER})(?: ?-?(?P<u2>{_UNIT}))?"
-_GAP = r"[^.;\n\d¤]{0,30}?"
+_N2 = rf"(?P<n2>{NUMBER}|(?<=[-/–])\d[\d.]*\d|(?<=[-/–])\d)(?: ?-?(?P<u2>{_UNIT}))?"
+_GAP = r"(?:[^.;\n\d¤]|\.(?= )){0,30}?"
 _ENDS = r"(?! ?(?:am|pm|a\.m|p\.m|o'?clock|h\b|hours?|hrs|minutes?|min\b|seconds?|sec\b|s\b|times?|days?|%|l\b|lit|gal|gpm|m\b|met|ft|feet|foot|v\b|volts?|w\b|a\b|amps?|in the (?:morning|evening)|at night|x\b|°|mm|inch)|[.,:]?\d|/\d)"
 _STARTS_FIRST = (
     re.compile(rf"{_ON}{_AT}{_N1}{_GAP}{_OFF}{_AT}{_N2}{_ENDS}"),
@@ -47,6 +47,7 @@ _BOTH = (
     re.compile(
         rf"\b(?:needle|gauge|dial|pump|booster|jet pump|sub|cycl(?:es|ing)|works?|swings?|pressure)\b[^.;\n\d¤]{{0,40}}\bbetween (?:about )?{_N1} and (?:about )?{_N2}{_ENDS}"
     ),
+    re.compile(rf"\b(?:at|between|from|is|it's|reads?|shows?) {_N1}{_TO}{_N2}(?= on the (?:dial|gauge|clock|manometer|needle))"),
     re.compile(rf"\b(?:pump|booster|jet) (?:does|runs|works|is set(?: at| to)?|goes) {_N1}{_TO}{_N2}{_ENDS}"),
 )  # fmt: skip
 _ONE = (
@@ -60,7 +61,7 @@ _ONE = (
         rf"\b(?:vessel|tank|bladder)'?s? air (?:is |was )?(?:[a-z]+ )?(?:set |pumped )?(?:at |to ){_N1}{_ENDS}")),
 )  # fmt: skip
 _ABOUT = re.compile(
-    r"\b(?:pumps?|sub|switch\w*|psi|bars?|kpa|pressure|pounds|lbs|jet|booster|cut[ -]?(?:in|out|s)|submersible)\b"
+    r"\b(?:pumps?|sub|switch\w*|psi|bars?|kpa|pressure|pounds|lbs|jet|booster|cut[ -]?(?:in|out|s)|submersible|gauge|needle|dial)\b"
 )
 _SPANS = {"psi": (10, 150), "bar": (0.5, 10), "kPa": (60, 1000)}  # usual; common practice, no source
 _LEAST, _MOST = 1.12, 4.0  # times that a switch stops above where it starts; our choice
