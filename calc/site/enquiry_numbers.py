@@ -69,6 +69,7 @@ _DEFINED = (
     ("volume", "L", rf"{_L}\b(?!/)"),
     ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
     ("charge", "Ah", r"(?:ah|a\.h\.|amp[ -]?hours?|amphrs?)\b"),
+    ("charge", "Ah", r"amp(?:ere)?s?[ -]hours?\b"),
     ("power", "kW", r"(?:kw|kilowatts?)p?\b"), ("power", "hp", r"(?:hp|horse ?power)\b"),
     ("power", "W", r"(?:w|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
     ("current", "A", r"(?:(?<=\d)a\b|a\b(?= ?(?:mppt|pwm|charge|controller|max|solar|[,.;)\n]|$))|amps?\b)"),

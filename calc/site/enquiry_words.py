@@ -9,6 +9,8 @@ from functools import lru_cache
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
+from calc.site.enquiry_machines import WORDS as MACHINES
+from calc.site.enquiry_machines import housed, wired
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -79,6 +81,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *SPOKEN,
     *HINTS,
     *CLAIMED,
+    *MACHINES,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -177,10 +180,12 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
+    if one.path == "power.source" and wired(low, said):
+        return True
     if one.path == "power.source":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
-        return _elsewhere(low, one)
+        return _elsewhere(low, one) or not housed(low, said, one.end)
     if one.path != "pipes.held":
         return False
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])

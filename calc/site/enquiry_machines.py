@@ -1,0 +1,146 @@
+"""What is told of pumps, what drives them and what they draw from, in words of other places than the
+ones ``enquiry_words`` knows: rows for it, for ``enquiry_direct`` and for ``enquiry_doubts``."""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_numbers import NUMBER
+
+_F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|it is|it's|by|over|exactly|now|required|needed|says?|reads?)(?![a-z])[ ,:=~(-]*+)*+$"
+_ROOM = (
+    r"(?:room|counter|store|pier|skid|milk ?house|wharf|quay|pontoon|bench|landing|stage|office|hold|galley|annexe?|kiosk|hall"
+    r"|(?:creek|river|stream|lake|pond)(?:bank|side|shore)|woodshed|wood ?store|scullery|larder|pantry|laundry|outbuilding|smoke ?house|oil store)"
+)
+_DRAWN = r"(?:water|surface|creek|stream|lake|river|pond|sea|canal|dam|level|cistern|well)"
+_BORES = r"\b(?:wells?|bore ?holes?|bores?|casing|drilled|hole|driller)\b"
+
+WORDS = (
+    # where the pump is
+    ("pump.placement", "in", 6, r"(?<!not )\bpumps?\b[^.;\n¤]{0,30}\b(?:under ?water|submerged)\b(?! (?:power|electric))"),
+    ("pump.placement", "in", 3, rf"\b(?:hung|hang|hangs|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){{0,2}}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
+    ("pump.placement", "in", 3, r"\bpump\b[^.;\n¤]{0,12} in (?:the |a |its )?(?:drilled |bore ?)?hole\b"),
+    ("pump.placement", "in", 3, r"\b(?:has|got|have) (?:the|our|my|a) (?:[a-z]+ )?pump hang(?:ing|s)\b|\bthe (?:kind|sort|type|one) that (?:goes|hangs|sits) (?:down |in )+the (?:hole|well|bore\w*)\b"),
+    ("pump.placement", "in", 3, rf"{_BORES}[^;\n]{{0,50}}[.,;] ?(?:somewhere )?in it (?:is|hangs|sits) (?:a|the|our) (?:[a-z]+ )?pump\b"),
+    ("pump.placement", "out", 3, rf"\b(?:pumps?|booster|machine|centrifugal|it)\b(?:'s| is| are| sits?| stands?| lives?| sitting| standing)*(?: [a-z]+)? (?:in|on|at|under|below|beneath|behind|beside) (?:(?:the|an?|our|my|his|her|its) )(?:[a-z]+(?:'s)? ){{0,3}}?{_ROOM}\b(?! (?:tank|pump|of the hill))"),
+    ("pump.placement", "out", 3, rf"\b(?:pump|centrifugal|booster|motor|engine)\b[^.;\n¤]{{0,45}}\b(?:stands|sits|is|mounted|standing|sitting|set)\b[^.;\n¤]{{0,20}}\d[^.;\n¤]{{0,8}} (?:above|over|higher than) (?:the |its |our |that )?(?:low(?:est)? |summer |autumn |lake |river |creek |open )*{_DRAWN}\b"),
+    ("pump.placement", "out", 3, r"\b(?:pumps?|jet|centrifugal|booster)\b[^.;\n¤]{0,30}\b(?:on (?:the )?ground|on dry land|above ground|out of the (?:well|water|bore\w*)|outside the well)\b"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b|, ))"),
+    ("pump.placement", "out", 3, r"\b(?:centrifugal|jet|booster) (?:pump )?(?:up |down |out )?(?:on|by|beside|at|near) (?:an?|the) (?:[a-z]+ ){0,2}?(?:block|blocks|skid|canal|creek|river|bank|stream|pond|lake|pier|slab|plinth|stand|base|frame)\b"),
+    ("pump.placement", "out", 3, r"\bshallow[ -]well jet\b|\bpump\b[^.;\n¤]{0,8}\bright on the (?:lid|cover|cap)\b|\bpumps (?:the same|alike|of a kind)?[, a-z]{0,20} in (?:a|the|our) (?:shed|hut|cellar|barn|pump ?house|basement)\b"),
+    # the source
+    ("water.kind", "well", 3, r"\bbores?(?= (?:pump|depth|flow|yield|level|log|test|casing|water|is|was|gives|makes)\b|'s (?:fine|good|ok|about|\d)|, (?:flows|gives|makes|yields)\b)(?! (?:is|was) \d[\d.]* ?(?:mm|in\b|inch))|\b(?:same|new|our|my|the) bore(?= ?[.,;\n])|\bsource ?[-:=] ?(?:an? |the )?(?:bore|well)\b"),
+    ("water.kind", "well", 3, r"\b(?:drilled|bored) holes?\b(?! (?:in|into|through) the)|(?:^|[.;\n] ?)hole of (?=\d)|\bperforat(?:ion|ed well)\b(?= (?:has|have|is|of|with))"),
+    ("water.kind", "well", 3, r"\b(?:we|i|they)(?:'ve| have)? (?:have |got |use |draw from |drink from )+(?:the|a|our|an old) well\b|\b(?:the|a|our) well under (?:it|the (?:windmill|pump|mill))\b"),
+    ("water.kind", "cistern", 3, r"\b(?:live|living|rely|relying|depend|depending|run|running|get by|survive)s? (?:only |just |entirely |all )*(?:on|off|from) (?:the )?rain(?:water)?\b|\ball rain(?= ?[.,;\n])|(?<=, )rain only\b|\bsky[- ]fed\b|\b(?:collect|catch|harvest|gather)s? (?:all |only )?(?:the |our )?rain(?:water)?\b"),
+    ("water.kind", "cistern", 2.5, r"\b(?:tank|cistern|tote|butt|barrel)\b[^.;\n]{0,25}\b(?:filled|fed|topped up) (?:off|from|by) (?:the|our|a) (?:\w+ )?roof\b"),
+    ("water.kind", "spring", 3, r"\b(?:by|from|of) a (?:small |little |good )?spring of(?= \d)|\bgravity spring\b|\bcall it a spring\b|\bspring pond\b"),
+    # what drives the pump
+    ("power.source", "sun", 3, rf"\b(?:{NUMBER} |an? |one |single )(?:solar )?panels? of (?=\d+ ?(?:w|watts?)\b)|\b(?:{NUMBER} |one |a )?strings? of \d+ ?-?(?:w|watts?) (?:mods?|modules|panels)\b|\bpanels? \d (?:in (?:parallel|series)|of \d+ ?w)"),
+    ("power.source", "sun", 3, r"\b(?:one|single|a single|a lone|two|three|four|five|six|eight) (?:\d+ ?-?(?:w|watts?) )?(?:solar )?panels?\b(?= ?[,.;:]| \d+ ?w| lying| flat| facing| on | in (?:series|parallel)| and )(?! (?:fence|door|wall|radiator))"),
+    ("power.source", "sun", 3, r"\bit is the sun (?:that|which) (?:drives|runs|powers|works|does)\b|\b(?:pump|lift|run|do|work|go) (?:it |the water |this )?with (?:the )?sun\b"),
+    ("power.source", "grid", 3, r"\bplugged in(?:to the (?:wall|mains|house))?(?= ?[.,;\n])|\b(?:pump|it) (?:is |just |simply )?plugs? in(?:to)?\b|\belectricity (?:comes|is (?:on|given|supplied)) (?:only |just )?(?:for )?\w+ hours\b|\b(?:grid|mains|utility) panel\b|\bmains (?:leccy|juice|elec)\b"),
+    ("power.source", "none", 3, r"\bnothing electric(?:al)?\b|\bno electrics?\b(?! (?:fence|bill|shower|heater|pump))"),
+    # how it is guarded and works
+    ("pump.dry_run", "yes", 3, r"\b(?:dry[ -]?run(?:ning)?|low[ -]water|run[ -]dry)(?: (?:pump|level))? (?:cut ?-?outs?|shut ?-?offs?|cut ?-?offs?|switch|float|relay|trip|stop|electrodes?|detector|device)\b|\bprotect(?:ion|ed) against (?:dry[ -]running|running dry)\b"),
+    ("pump.guard", "switch", 5, r"\b(?:pressure switch|bypass),? (?:but |and |yet )?(?:no|without an?) relief\b"),
+    ("pump.works", "diaphragm", 3, r"\bpositive displacement\b|\bdisplacement pump\b|\bdiaphragm they call it\b|\b(?:membrane|flojet-type) pump\b"),
+    ("pump.control", "speed", 3, r"\bspeed (?:regulation|regulator|governor|things?|drives?)\b|\b(?:held|kept|holds?|keeps?)\b[^.;\n]{0,25}\bby an? (?:\w+ )?(?:drive|inverter|converter)\b"),
+    ("pump.control", "switch", 2, r"\bpump (?:is |keeps |goes on )?switching on(?:[ -](?:and[ -])?off)\b"),
+    # pipes
+    ("pipes.held", "buried", 3, r"\b(?:already |all |is |now )in (?:the )?trench\b|\bdug down\b(?= (?:below|under|to|deep))|\b(?:line|pipe|poly)(?:'s| is| are) \d[\d.]* ?(?:'|ft|feet|\"|cm|m) down\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|mdpe|hdpe|pe|pvc|hose)\b[^.;,\n¤]{0,12} under (?:a|the|our) (?:field|meadow|lawn|garden|yard|pasture|drive(?:way)?|track|road|turf|paddock)\b"),
+)  # fmt: skip
+
+# (path, kinds, words before, words after, words of the letter), as ``enquiry_direct`` says
+ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
+    ("pump.npsh", ("length",), rf"\bnpsh\s?r?\b(?: (?:required|needed|by (?:the )?(?:table|sheet|curve|plate)|per (?:the )?(?:table|sheet|curve)|value|figure))*{_F}", "", ""),
+    ("pump.diameter", ("length",), rf"\b(?:pump|motor|submersible|sub) (?:od|o\.d\.|diameter|dia\.?|outside diameter){_F}", "", ""),
+    ("pump.diameter", ("length",), rf"\b(?:pump|submersible|sub)(?: itself)? (?:is|measures){_F}", r" ?(?:across|wide|diameter|in diameter|thick|dia\b)", ""),
+    ("pump.diameter", ("length",), rf"\b(?:pump|submersible|sub)\b[^.;\n\d]{{0,12}}\d ?(?:m|ft|feet|'),{_F}", r" ?(?:diameter|across|dia\b)", ""),
+    ("pump.diameter", ("length",), r"(?:^|[.;,\n] ?|\b(?:is|has|have|with) )(?:it is )?an? $", r"[ -]?(?:helical |solar |submersible |slim )*pump\b(?! (?:inlet|outlet|house))", _BORES),
+    ("pump.dry_lift", ("length",), rf"\bdry (?:suction )?lift{_F}", "", ""),
+    ("pump.motor", ("percent",), rf"\b(?:eta|efficiency|eff\.?)(?: of)?(?: the)? motor{_F}|\bmotor (?:eta|efficiency|eff\.?){_F}", "", ""),
+    ("pump.controller", ("percent",), rf"\b(?:controller|inverter|drive) (?:eta|efficiency|eff\.?){_F}|%, ?(?:controller|inverter|drive){_F}", "", ""),
+    ("pipes.hottest", ("temperature", "angle"), rf"\b(?:pipe|line|poly|hose)\b[^.;\n\d]{{0,16}}\b(?:heats?|warms?|gets|goes|reaches)(?: up)? (?:to|up to){_F}", "", ""),
+    ("pipes.hottest", ("temperature", "angle"), rf"\b(?:pipe|line|poly|hose|pe)\b[^.;]{{0,40}}\b(?:on top of|on|over|along) the (?:ground|surface|rock|grass)[^.;\d]{{0,12}}\b(?:gets|goes|heats|reaches|warms)(?: up)? to{_F}", "", ""),
+    ("pipes.weakest", ("pressure",), rf"\b(?:lowest|weakest|poorest)[ -]?(?:rated)? (?:fitting|piece|part|pipe|joint|coupling|thing|component)\b[^.;\n\d]{{0,35}}{_F}", "", ""),
+    ("power.cable", ("length",), rf"\bcable{_F}", r" ?(?:$|[,.;)\n])", r"\bpanels?\b|\bsolar\b"),
+    ("power.cable", ("length",), "", r" ?(?:away )?(?:by|of|in) (?:\d[\d.]* ?mm2? )?cable\b(?! (?:lying|left|spare|in the (?:shed|barn)))", ""),
+    ("power.tilt", ("angle",), rf"\b(?:leaning|leaned|leant|propped|sloped|sloping|pitched)(?: up| back)?(?: at| to)?{_F}", "", r"\bpanels?\b|\bsolar\b|\bsun\b"),
+    ("water.temperature", ("temperature", "angle"), rf"\b(?:water|what comes out|it comes out|incoming)\b(?: (?:that|in summer|in winter|in august))?(?: (?:is|has|comes|gets|comes out|arrives|comes up|at|out))*{_F}", r"(?! ?(?:n\b|s\b|north|south|tilt|panels?))", r"\A(?![\s\S]*\bdrip)[\s\S]*"),
+    ("store.days", ("time",), rf"\b(?:storage|store|stored|safe|safety|reserve|cistern|tank) (?:shall be |must be |should be |is |be )?for{_F}", r" ?(?:$|[.,;)\n])", ""),
+)  # fmt: skip
+
+_LETS = r"(?:lent|loaned|borrowed|hired|rented)"
+# (paths, words of the sentence before, words after[, path instead]), as ``enquiry_doubts`` says
+DOUBTS: tuple[tuple[str, ...], ...] = (
+    # where the pump is
+    ("pump.placement", "", r" (?:man|guy|chap|fellow|people|dealer|roof|door|wall|floor)\b"),
+    # the source
+    ("water.kind", r"\b(?:fill|filling|fills|into|to|want|build|dig|make|plan) (?:an? |the |our |my )?(?:[a-z]+ )?$", r" ?(?:of \d|\d|for\b|with (?:a|an) (?:sheet|liner|foil|membrane))"),
+    ("water.kind", "", r" (?:with|lined with) (?:an? |the )?(?:sheet|liner|foil|membrane|rubber|plastic)\b"),
+    ("water.kind", "", r" (?:pump|tank)(?: [a-z]+)?(?:,| is| was)? (?:gone|sold|dead|broken|of \d)|,? not (?:ours|mine)\b| tank\b"),
+    ("water.kind", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤"),
+    ("water.kind", "", r",? (?:but|and|though|which|yet) (?:we|i|nobody|no one)(?: [a-z]+)? (?:don'?t|do not|never|can'?t|cannot|won'?t|may not|drinks?) (?:drink|use|draw|take|pump|touch|want)?\b"),
+    ("water.kind", r"\b(?:thin|steady|good|strong|weak|small|fine|constant) $", r" (?:of (?:water|it)|from|out of) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower|pipe|end)\b"),
+    ("water.kind", "", r" (?:of water )?(?:from|out of|at) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower)\b"),
+    ("water.kind", r"\bshallow[- ]well$", r" (?:jet|pump)"),
+    ("water.kind", "", r" ?\d[\d.]* ?(?:mm|in|inch|\") (?:drip|lateral|tape|hose|tub)"),
+    # what drives it
+    ("power.panel", "", r" ?(?:[a-z-]+ ){0,2}(?:pump|motor|heater|kettle|inverter)\b|/m\b|/ft\b| per (?:m|ft|met|foot)"),
+    ("power.voltage", r"\bpanels? $", ""),
+    ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|likes?|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
+    ("power.battery|power.capacity", "", r",? (?:batter\w+ )?(?:(?:but|which|that|and|no)[, ]+)*(?:we |i |i've |we've |have |are |were |all |now |already |since )*(?:sold|scrapped|dead|gone|worn out|finished|given away|thrown out)\b"),
+    # numbers of another thing
+    (r"pump\.\w+|pressure_tank\.\w+|store\.volume|tank\.volume", r"\bold (?:one |tank |pump |vessel )?(?:was|had|held|used to be) (?:an? |about )?$", ""),
+    (r"pump\.\w+", rf"\bpump\b[^.;]*\b{_LETS}\b[^.;]*$|\b(?:{_LETS}|spare) pump\b[^.;]*$", ""),
+    ("pump.most_flow", r"\b(?:drip ?-?lines?|drippers?|emitters?|tapes?)\b[^.;]*$", "", "drip.dripper"),
+    (r"pump\.height|water\.level|way\.climb|tank\.level|way\.length", r"\d ?(?:m3/h|m³/h|gpm|l/min|lpm|l/h|l/s|gph|lph) (?:at|@) $", ""),
+    ("pump.cut_in|pump.cut_out", r"\b(?:one|two|three|four) $", r" (?:on|feet|ft|m\b|down|deep)"),
+    ("pressure_tank.volume", "", r" ?(?:hot[ -]?water |copper |unvented |electric |storage )*(?:cylinder|geyser|boiler|heater|storage unit|calorifier)\b"),
+    ("pressure_tank.volume", r"\b(?:hot[ -]water|cylinder|geyser|boiler|heater|calorifier)(?: tank)?(?:'s| is| holds| of) (?:an? |about )?$", ""),
+    (r"pressure_tank\.\w+", r"\b(?:would|could|should|do i need|do we need|is|will) (?:one of (?:those|these)|such an?|a (?:little|bigger|larger|small|second|new)|another)\b[^.;]*$", ""),
+    ("store.volume", r"\bswitch\b[^.;]*\btank\b[^.;]*\bpump (?:is|holds|of) (?:about )?$", "", "pressure_tank.volume"),
+    ("store.days", r"\b(?:had|have had|seen|been|got|is|was) (?:almost |nearly )?no rain (?:for|in|since) (?:about |some |nearly )?$", ""),
+    (r"(?!water\.kind)[a-z_.]+", r"\b(?:scratch|forget|ignore|disregard|never ?mind) (?:what (?:i|we) (?:said|wrote|told you) (?:about|of)|(?:all )?that about|the bit about) (?:the |an? |that )?$", ""),
+    (r"store\.\w+|tank\.\w+", "", r"[^.;\n\d]{0,25}\b(?:but )?that(?:'s| is) (?:the |my |our )?[a-z]+'s [a-z]+,? not (?:ours|mine)\b"),
+    (r"pump\.\w+|power\.\w+|water\.kind", r"^\W*[a-z]+ (?:across|down|over|up) the (?:bay|road|valley|street|way|lane|hill|river|creek|lake) (?:has|uses|runs|got|put)\b[^.;]*$", ""),
+    ("pipes.held", r"\b(?:half|part|some|most|a third|two thirds) of (?:it|the (?:line|pipe))(?: is| was)? $", ""),
+)  # fmt: skip
+
+_AT = re.compile(
+    rf"\bpump(?:'s| is| will| to be| was)?(?: now| just)?(?: (?:be|set|hung|hangs?|hanging|down|sits|sitting|dangl\w+|goes|going|in))*(?: (?:at|to|on|down))? (?P<n>{NUMBER}) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m3|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of (?:pipe|hose)))"
+)
+_DRY = re.compile(
+    r"\b(?:jet|surface|booster|suction|sucks?|self[ -]?priming|foot[ -]?valve|hand pump|cistern|pressure pump)\b"
+)
+_WELLS = re.compile(_BORES)
+
+
+def hung(low: str) -> tuple[int, int] | None:
+    """Where a pump is told to hang at a depth in a letter of a well: "well 165 deep, pump at 145"."""
+    if _DRY.search(low) or not _WELLS.search(low):
+        return None
+    match = _AT.search(low)
+    return match.span() if match else None
+
+
+_PANEL = re.compile(
+    r"\b(?:grid|breaker|service|electric(?:al)?|main|meter|fuse|distribution|sub|load|power|house)[ -]?panel\b"
+)
+
+
+def wired(low: str, said: str) -> bool:
+    """Whether "the panel" is one of fuses, and none in the sun."""
+    return said.endswith("panel") and "solar" not in low and bool(_PANEL.search(low))
+
+
+def housed(low: str, said: str, end: int) -> bool:
+    """Whether a pump house that is only named tells where the pump is: it hangs in a well, where
+    there is one, and the house may be burnt, or a man's."""
+    if not re.fullmatch(r"pump ?-?(?:house|shed|hut)", said):
+        return True
+    if re.match(r" (?:man|guy|chap|fellow|people|roof|door|wall|floor|burn)|, the pump\b", low[end:]):
+        return False
+    return bool(_DRY.search(low)) or not _WELLS.search(low)
