@@ -18,7 +18,7 @@ _ENDS = re.compile(r"[.;?!\n](?!\d)")
 
 @dataclass(frozen=True)
 class Doubt:
-    """A number of ``paths`` is none of them where the words of its sentence before it, and those
+    """A number of ``paths`` (or a word, "path=word") is none of them where the words of its sentence before it, and those
     after it, fit; it is ``path`` instead, if one is named."""
 
     paths: str
@@ -28,9 +28,10 @@ class Doubt:
     sign: float = 1.0
 
     def fits(self, piece: Piece, left: str, right: str) -> bool:
-        return bool(
-            re.match(self.paths, piece.path) and self.left.search(left) and self.right.match(right)
+        named = re.match(self.paths, piece.path) or (
+            piece.word and re.match(self.paths, f"{piece.path}={piece.word}")
         )
+        return bool(named and self.left.search(left) and self.right.match(right))
 
 
 def _doubt(paths: str, left: str, right: str = "", path: str = "", sign: float = 1.0) -> Doubt:

@@ -18,14 +18,14 @@ _BORES = r"\b(?:wells?|bore ?holes?|bores?|casing|drilled|hole|driller)\b"
 WORDS = (
     # where the pump is
     ("pump.placement", "in", 6, r"(?<!not )\bpumps?\b[^.;\n¤]{0,30}\b(?:under ?water|submerged)\b(?! (?:power|electric))"),
-    ("pump.placement", "in", 3, rf"\b(?:hung|hang|hangs|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){{0,2}}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
+    ("pump.placement", "in", 3, rf"\b(?:hung|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){{0,2}}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
     ("pump.placement", "in", 3, r"\bpump\b[^.;\n¤]{0,12} in (?:the |a |its )?(?:drilled |bore ?)?hole\b"),
     ("pump.placement", "in", 3, r"\b(?:has|got|have) (?:the|our|my|a) (?:[a-z]+ )?pump hang(?:ing|s)\b|\bthe (?:kind|sort|type|one) that (?:goes|hangs|sits) (?:down |in )+the (?:hole|well|bore\w*)\b"),
     ("pump.placement", "in", 3, rf"{_BORES}[^;\n]{{0,50}}[.,;] ?(?:somewhere )?in it (?:is|hangs|sits) (?:a|the|our) (?:[a-z]+ )?pump\b"),
     ("pump.placement", "out", 3, rf"\b(?:pumps?|booster|machine|centrifugal|it)\b(?:'s| is| are| sits?| stands?| lives?| sitting| standing)*(?: [a-z]+)? (?:in|on|at|under|below|beneath|behind|beside) (?:(?:the|an?|our|my|his|her|its) )(?:[a-z]+(?:'s)? ){{0,3}}?{_ROOM}\b(?! (?:tank|pump|of the hill))"),
     ("pump.placement", "out", 3, rf"\b(?:pump|centrifugal|booster|motor|engine)\b[^.;\n¤]{{0,45}}\b(?:stands|sits|is|mounted|standing|sitting|set)\b[^.;\n¤]{{0,20}}\d[^.;\n¤]{{0,8}} (?:above|over|higher than) (?:the |its |our |that )?(?:low(?:est)? |summer |autumn |lake |river |creek |open )*{_DRAWN}\b"),
     ("pump.placement", "out", 3, r"\b(?:pumps?|jet|centrifugal|booster)\b[^.;\n¤]{0,30}\b(?:on (?:the )?ground|on dry land|above ground|out of the (?:well|water|bore\w*)|outside the well)\b"),
-    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b|, ))"),
+    ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b))"),
     ("pump.placement", "out", 3, r"\b(?:centrifugal|jet|booster) (?:pump )?(?:up |down |out )?(?:on|by|beside|at|near) (?:an?|the) (?:[a-z]+ ){0,2}?(?:block|blocks|skid|canal|creek|river|bank|stream|pond|lake|pier|slab|plinth|stand|base|frame)\b"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well jet\b|\bpump\b[^.;\n¤]{0,8}\bright on the (?:lid|cover|cap)\b|\bpumps (?:the same|alike|of a kind)?[, a-z]{0,20} in (?:a|the|our) (?:shed|hut|cellar|barn|pump ?house|basement)\b"),
     # the source
@@ -49,7 +49,7 @@ WORDS = (
     ("pump.control", "switch", 2, r"\bpump (?:is |keeps |goes on )?switching on(?:[ -](?:and[ -])?off)\b"),
     # pipes
     ("pipes.held", "buried", 3, r"\b(?:already |all |is |now )in (?:the )?trench\b|\bdug down\b(?= (?:below|under|to|deep))|\b(?:line|pipe|poly)(?:'s| is| are) \d[\d.]* ?(?:'|ft|feet|\"|cm|m) down\b"),
-    ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|mdpe|hdpe|pe|pvc|hose)\b[^.;,\n¤]{0,12} under (?:a|the|our) (?:field|meadow|lawn|garden|yard|pasture|drive(?:way)?|track|road|turf|paddock)\b"),
+    ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|mdpe|hdpe|pe|pvc|hose)\b(?: (?!burst|froze|frozen|leaks?|leaking|broke)[a-z\d]+){0,3} under (?:a|the|our) (?:field|meadow|lawn|garden|yard|pasture|drive(?:way)?|track|road|turf|paddock)\b"),
 )  # fmt: skip
 
 # (path, kinds, words before, words after, words of the letter), as ``enquiry_direct`` says
@@ -76,19 +76,19 @@ _LETS = r"(?:lent|loaned|borrowed|hired|rented)"
 # (paths, words of the sentence before, words after[, path instead]), as ``enquiry_doubts`` says
 DOUBTS: tuple[tuple[str, ...], ...] = (
     # where the pump is
-    ("pump.placement", "", r" (?:man|guy|chap|fellow|people|dealer|roof|door|wall|floor)\b"),
+    ("pump.placement", "", r" (?:man|guy|chap|fellow|people|dealer)\b"),
     # the source
-    ("water.kind", r"\b(?:fill|filling|fills|into|to|want|build|dig|make|plan) (?:an? |the |our |my )?(?:[a-z]+ )?$", r" ?(?:of \d|\d|for\b|with (?:a|an) (?:sheet|liner|foil|membrane))"),
-    ("water.kind", "", r" (?:with|lined with) (?:an? |the )?(?:sheet|liner|foil|membrane|rubber|plastic)\b"),
-    ("water.kind", "", r" (?:pump|tank)(?: [a-z]+)?(?:,| is| was)? (?:gone|sold|dead|broken|of \d)|,? not (?:ours|mine)\b| tank\b"),
-    ("water.kind", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤"),
+    ("water.kind=stream", r"\b(?:fill|filling|fills|into|to|want|build|dig|make|plan) (?:an? |the |our |my )?(?:[a-z]+ )?$", r" ?(?:of \d|\d|for\b|with (?:a|an) (?:sheet|liner|foil|membrane))"),
+    ("water.kind=stream", "", r" (?:with|lined with) (?:an? |the )?(?:sheet|liner|foil|membrane|rubber|plastic)\b"),
+    ("water.kind=stream", "", r" (?:pump|tank)(?: [a-z]+)?(?:,| is| was)? (?:gone|sold|dead|broken|of \d)|,? not (?:ours|mine)\b| tank\b"),
+    ("water.kind=stream", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤"),
     ("water.kind", "", r",? (?:but|and|though|which|yet) (?:we|i|nobody|no one)(?: [a-z]+)? (?:don'?t|do not|never|can'?t|cannot|won'?t|may not|drinks?) (?:drink|use|draw|take|pump|touch|want)?\b"),
-    ("water.kind", r"\b(?:thin|steady|good|strong|weak|small|fine|constant) $", r" (?:of (?:water|it)|from|out of) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower|pipe|end)\b"),
-    ("water.kind", "", r" (?:of water )?(?:from|out of|at) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower)\b"),
+    ("water.kind=stream", r"\b(?:thin|steady|good|strong|weak|small|fine|constant) $", r" (?:of (?:water|it)|from|out of) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower|pipe|end)\b"),
+    ("water.kind=stream", "", r" (?:of water )?(?:from|out of|at) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower)\b"),
     ("water.kind", r"\bshallow[- ]well$", r" (?:jet|pump)"),
     ("water.kind", "", r" ?\d[\d.]* ?(?:mm|in|inch|\") (?:drip|lateral|tape|hose|tub)"),
     # what drives it
-    ("power.panel", "", r" ?(?:[a-z-]+ ){0,2}(?:pump|motor|heater|kettle|inverter)\b|/m\b|/ft\b| per (?:m|ft|met|foot)"),
+    ("power.panel", "", r" ?(?:(?:jet|surface|submersible|well|booster|water|centrifugal|electric|bore|sub) )?(?:pump|motor|heater|kettle|inverter)\b(?! ?(?:shed|house|hut))|/m\b|/ft\b| per (?:m|ft|met|foot)"),
     ("power.voltage", r"\bpanels? $", ""),
     ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|likes?|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
     ("power.battery|power.capacity", "", r",? (?:batter\w+ )?(?:(?:but|which|that|and|no)[, ]+)*(?:we |i |i've |we've |have |are |were |all |now |already |since )*(?:sold|scrapped|dead|gone|worn out|finished|given away|thrown out)\b"),
@@ -106,12 +106,17 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     (r"(?!water\.kind)[a-z_.]+", r"\b(?:scratch|forget|ignore|disregard|never ?mind) (?:what (?:i|we) (?:said|wrote|told you) (?:about|of)|(?:all )?that about|the bit about) (?:the |an? |that )?$", ""),
     (r"store\.\w+|tank\.\w+", "", r"[^.;\n\d]{0,25}\b(?:but )?that(?:'s| is) (?:the |my |our )?[a-z]+'s [a-z]+,? not (?:ours|mine)\b"),
     (r"pump\.\w+|power\.\w+|water\.kind", r"^\W*[a-z]+ (?:across|down|over|up) the (?:bay|road|valley|street|way|lane|hill|river|creek|lake) (?:has|uses|runs|got|put)\b[^.;]*$", ""),
+    (r"power\.\w+", r"\b(?:my|our|his|her) (?:brother|sister|neighbou?r|cousin|friend|uncle|aunt|son|daughter|dad|father|mother|parents)s?'s? [a-z]+ (?:has|is|runs|uses|got|works|had)\b[^.;]*$", ""),
+    (r"(?:pump|power|pressure_tank)\.\w+", r"\b(?:one|pump|model|thing) in (?:your|the|their) (?:list|catalogue?|shop|store|brochure|flyer|leaflet)\b[^.;]*$", ""),
+    (r"[a-z_.]+", r"\bthe last (?:job|one|place|house|installation|system) (?:that )?(?:i|we) (?:did|had|built|owned|put in)\b[^.;]*$", ""),
     ("pipes.held", r"\b(?:half|part|some|most|a third|two thirds) of (?:it|the (?:line|pipe))(?: is| was)? $", ""),
 )  # fmt: skip
 
+_HANGS = r"(?:'s| is| will| to be| was| it)?(?: (?:now|just|be|set|hung|hangs?|hanging|down|sits|sitting|dangl\w+|goes|going|in))*"
 _AT = re.compile(
-    rf"\bpump(?:'s| is| will| to be| was)?(?: now| just)?(?: (?:be|set|hung|hangs?|hanging|down|sits|sitting|dangl\w+|goes|going|in))*(?: (?:at|to|on|down))? (?P<n>{NUMBER}) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m3|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of (?:pipe|hose)))"
+    rf"\bpump(?:{_HANGS} (?:at|to|on|down) | (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m3|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
 )
+_TOWARDS = re.compile(r"\b(?:from|to|by|of|off|past|than|with|we|they|i|and|you) (?:the |our |my )?$")
 _DRY = re.compile(
     r"\b(?:jet|surface|booster|suction|sucks?|self[ -]?priming|foot[ -]?valve|hand pump|cistern|pressure pump)\b"
 )
@@ -122,8 +127,10 @@ def hung(low: str) -> tuple[int, int] | None:
     """Where a pump is told to hang at a depth in a letter of a well: "well 165 deep, pump at 145"."""
     if _DRY.search(low) or not _WELLS.search(low):
         return None
-    match = _AT.search(low)
-    return match.span() if match else None
+    for match in _AT.finditer(low):
+        if not _TOWARDS.search(low[max(0, match.start() - 12) : match.start()]):
+            return match.span()
+    return None
 
 
 _PANEL = re.compile(

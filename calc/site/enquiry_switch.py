@@ -60,6 +60,7 @@ _ONE = (
     ("pressure_tank.precharge", re.compile(
         rf"\b(?:vessel|tank|bladder)'?s? air (?:is |was )?(?:[a-z]+ )?(?:set |pumped )?(?:at |to ){_N1}{_ENDS}")),
 )  # fmt: skip
+_HEATED = re.compile(r"\bexpansion (?:tank|vessel)\b")  # a heater's, which is told otherwise
 _ABOUT = re.compile(
     r"\b(?:pumps?|sub|switch\w*|psi|bars?|kpa|pressure|pounds|lbs|jet|booster|cut[ -]?(?:in|out|s)|submersible|gauge|needle|dial)\b"
 )
@@ -95,6 +96,8 @@ def switched(low: str, numbers: list[Token]) -> list[Piece]:
             unit = _unit(match["u1"], max(value(match["n1"])[0], _BARE), low)
             number = value(match["n1"])[0]
             least, most = _SPANS[unit]
+            if path == "pressure_tank.precharge" and _HEATED.search(low[max(0, match.start() - 90) : match.end()]):  # fmt: skip
+                continue
             alone = not any(one.start < match.end() and match.start() < one.end for one in found)
             if least <= number <= most and alone and _sure(match, 1, numbers):
                 found.append(_piece(path, match, 1, unit))
