@@ -4,8 +4,10 @@ ones ``enquiry_words`` knows: rows for it, for ``enquiry_direct`` and for ``enqu
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
-from calc.site.enquiry_numbers import NUMBER
+from calc.site.enquiry_model import Piece, Token
+from calc.site.enquiry_numbers import NUMBER, unit_after, value
 
 _F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|it is|it's|by|over|exactly|now|required|needed|says?|reads?)(?![a-z])[ ,:=~(-]*+)*+$"
 _ROOM = (
@@ -72,6 +74,7 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.days", ("time",), rf"\b(?:storage|store|stored|safe|safety|reserve|cistern|tank) (?:shall be |must be |should be |is |be )?for{_F}", r" ?(?:$|[.,;)\n])", ""),
 )  # fmt: skip
 
+_ON = r"(?:[^.;]|\.(?=\d))*$"
 _LETS = r"(?:lent|loaned|borrowed|hired|rented)"
 # (paths, words of the sentence before, words after[, path instead]), as ``enquiry_doubts`` says
 DOUBTS: tuple[tuple[str, ...], ...] = (
@@ -81,7 +84,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     ("water.kind=stream", r"\b(?:fill|filling|fills|into|to|want|build|dig|make|plan) (?:an? |the |our |my )?(?:[a-z]+ )?$", r" ?(?:of \d|\d|for\b|with (?:a|an) (?:sheet|liner|foil|membrane))"),
     ("water.kind=stream", "", r" (?:with|lined with) (?:an? |the )?(?:sheet|liner|foil|membrane|rubber|plastic)\b"),
     ("water.kind=stream", "", r" (?:pump|tank)(?: [a-z]+)?(?:,| is| was)? (?:gone|sold|dead|broken|of \d)|,? not (?:ours|mine)\b| tank\b"),
-    ("water.kind=stream", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤"),
+    ("water.kind=stream", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤| ¤"),
     ("water.kind", "", r",? (?:but|and|though|which|yet) (?:we|i|nobody|no one)(?: [a-z]+)? (?:don'?t|do not|never|can'?t|cannot|won'?t|may not|drinks?) (?:drink|use|draw|take|pump|touch|want)?\b"),
     ("water.kind=stream", r"\b(?:thin|steady|good|strong|weak|small|fine|constant) $", r" (?:of (?:water|it)|from|out of) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower|pipe|end)\b"),
     ("water.kind=stream", "", r" (?:of water )?(?:from|out of|at) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower)\b"),
@@ -104,11 +107,16 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     ("store.volume", r"\bswitch\b[^.;]*\btank\b[^.;]*\bpump (?:is|holds|of) (?:about )?$", "", "pressure_tank.volume"),
     ("store.days", r"\b(?:had|have had|seen|been|got|is|was) (?:almost |nearly )?no rain (?:for|in|since) (?:about |some |nearly )?$", ""),
     (r"(?!water\.kind)[a-z_.]+", r"\b(?:scratch|forget|ignore|disregard|never ?mind) (?:what (?:i|we) (?:said|wrote|told you) (?:about|of)|(?:all )?that about|the bit about) (?:the |an? |that )?$", ""),
-    (r"store\.\w+|tank\.\w+", "", r"[^.;\n\d]{0,25}\b(?:but )?that(?:'s| is) (?:the |my |our )?[a-z]+'s [a-z]+,? not (?:ours|mine)\b"),
+    (r"store\.\w+|tank\.\w+", "", r"[^.;\n\d]{0,25}\b(?:but )?that(?:'s| is) (?:the )?[a-z]+'s\b"),
     (r"pump\.\w+|power\.\w+|water\.kind", r"^\W*[a-z]+ (?:across|down|over|up) the (?:bay|road|valley|street|way|lane|hill|river|creek|lake) (?:has|uses|runs|got|put)\b[^.;]*$", ""),
     (r"power\.\w+", r"\b(?:my|our|his|her) (?:brother|sister|neighbou?r|cousin|friend|uncle|aunt|son|daughter|dad|father|mother|parents)s?'s? [a-z]+ (?:has|is|runs|uses|got|works|had)\b[^.;]*$", ""),
-    (r"(?:pump|power|pressure_tank)\.\w+", r"\b(?:one|pump|model|thing) in (?:your|the|their) (?:list|catalogue?|shop|store|brochure|flyer|leaflet)\b[^.;]*$", ""),
-    (r"[a-z_.]+", r"\bthe last (?:job|one|place|house|installation|system) (?:that )?(?:i|we) (?:did|had|built|owned|put in)\b[^.;]*$", ""),
+    (r"(?:pump|power|pressure_tank)\.\w+", rf"\b(?:one|pump|model|thing) in (?:your|the|their) (?:list|catalogue?|shop|store|brochure|flyer|leaflet)\b{_ON}", ""),
+    (r"[a-z_.]+", rf"\bthe last (?:job|one|place|house|installation|system) (?:that )?(?:i|we) (?:did|had|built|owned|put in)\b{_ON}", ""),
+    ("water.kind=stream", r"\bthat(?:'s| is) (?:the )?[a-z]+'s $", ""),
+    (r"power\.capacity|(?:tank|store|pressure_tank)\.volume", r"\b(?:need|needs|want|wants|get|buy)\b[^.;]{0,12}\ban? (?:bigger|larger|second|new|stronger) (?:\w+ )?(?:battery|bank|tank|cistern|vessel) of $", ""),
+    (r"(?:tank|store|pressure_tank)\.volume", r"\beach (?:tree|plant|vine|bush|cow|goat|person|one|bed)(?: \w+)? (?:wants?|needs?|gets?|takes?|drinks?|uses?|requires?)(?: about| only| some)* $", ""),
+    (r"(?:pump|power|pressure_tank|store|tank)\.\w+", "", r"\W{1,4}(?:no,? (?:sorry|wait|hang on)|scratch that|correction)\b(?! (?:for|about))"),
+    ("pipes.held=buried", r"\b(?:tanks?|cisterns?|reservoirs?|totes?|butts?|barrels?|vessel|chamber|septic)\b(?:(?!\b(?:pipes?|lines?|poly|pvc|pex|hose|it|mdpe|hdpe|main|copper)\b)[^.;])*$", r"(?! (?:pipe|line|poly|pvc|hose|pex|mdpe|main))"),
     ("pipes.held", r"\b(?:half|part|some|most|a third|two thirds) of (?:it|the (?:line|pipe))(?: is| was)? $", ""),
 )  # fmt: skip
 
@@ -151,3 +159,53 @@ def housed(low: str, said: str, end: int) -> bool:
     if re.match(r" (?:man|guy|chap|fellow|people|roof|door|wall|floor|burn)|, the pump\b", low[end:]):
         return False
     return bool(_DRY.search(low)) or not _WELLS.search(low)
+
+
+NO_PUMP = re.compile(
+    r"\bno pumps?(?=[!?]+|,? (?:no|dont|don't|exists?|between|from|on this|wanted) )|\b(?:have|has) not (?:an? |any )?pump\b"
+    r"|\bthere (?:has |had |was |is )?(?:never|no|not)(?: been| was)? (?:an? |any )?pump\b(?! ?-?(?:house|room|shed|test))"
+    r"|\bwithout (?:a |any )?motor of any\b|\bnothing but its own (?:weight|fall|pressure)\b|\b(?:water|it) (?:comes|runs|flows|falls|goes)(?: \w+){0,4} (?:on its own|by itself)(?= ?[.,;)\n])"
+)  # as those of ``enquiry_words``
+_PARALLEL = re.compile(r"[^.;\n]{0,30}\bin parallel\b")
+_TIMES = re.compile(rf"(?<![\w¤-])(?P<n>{NUMBER})(?: ?x)?(?: batteries of)? $")
+_MANY = 12  # batteries side by side; our choice
+
+
+def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Batteries side by side as one; no mains, where there is a generator; the tank of a letter
+    without a pump stands above."""
+    named = {(one.path, one.word) for one in pieces if one.path == "power.source"}
+    driven = named & {("power.source", "generator"), ("power.source", "sun")}
+    above = any(one.path == "tank.level" for one in pieces) and any(
+        one.path == "pump.present" and one.word == "no" for one in pieces
+    )
+    found = []
+    for one in pieces:
+        said = low[one.start : one.end]
+        if one.path == "power.source" and one.word == "none" and driven and _MAINS.search(said):
+            continue
+        if one.path == "power.capacity" and _PARALLEL.match(low, one.end):
+            times = _TIMES.search(low, max(0, one.start - 20), one.start)
+            number = value(times["n"])[0] if times else 1.0
+            if 1 < number <= _MANY:
+                one = replace(one, low=one.low * number, high=one.high * number)
+        if one.path in _TANKS and above and (one.others or one.path == "store.volume"):
+            one = replace(one, path="tank.volume", others=())
+        found.append(one)
+    return found
+
+
+_MAINS = re.compile(r"\b(?:mains|grid)\b")
+_TANKS = {"store.volume", "tank.volume"}
+_UNIT_SAID = re.compile(
+    r",? (?:no,? )*(?:sorry|i mean|er|rather|wait|oops)[, ]+(?:i mean,? |that's |it's |in )?(?=[a-z])"
+)
+
+
+def renamed(low: str, numbers: list[Token]) -> None:
+    """ "5,000 gal, no sorry litres": another unit than the one first said."""
+    for token in numbers:
+        said = _UNIT_SAID.match(low, token.end) if token.kind != "bare" else None
+        unit = unit_after(low, said.end()) if said else None
+        if said and unit is not None and unit[0] == token.kind and unit[1] != token.unit:
+            token.unit, token.end = unit[1], unit[2]

@@ -21,7 +21,7 @@ _WORDS = (
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
-    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred(?: and {_CARD})?)"
 )
 _FIGURES = (
     r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"

@@ -10,7 +10,7 @@ from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
 from calc.site.enquiry_machines import WORDS as MACHINES
-from calc.site.enquiry_machines import housed, wired
+from calc.site.enquiry_machines import NO_PUMP, housed, wired
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -170,6 +170,8 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "pump.guard" and not _DISPLACES.search(low):
         return True
+    if one.path == "water.kind" and "shallow" in said and re.match(r" (?:jet|pump)", low[one.end :]):
+        return True
     if one.path == "water.kind" and _TOWARDS.search(low[max(0, one.start - 30) : one.start]):
         return True  # a side of the land, as the road is
     if one.value == "grid" and _FLOWS.match(low, one.end):
@@ -250,7 +252,8 @@ def _crop(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    every = [one for one in _NO_PUMP.finditer(low) if not of_such(low, one)]
+    hits = [*_NO_PUMP.finditer(low), *NO_PUMP.finditer(low)]
+    every = [one for one in hits if not of_such(low, one)]
     match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
