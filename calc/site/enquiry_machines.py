@@ -116,7 +116,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     (r"power\.capacity|(?:tank|store|pressure_tank)\.volume", r"\b(?:need|needs|want|wants|get|buy)\b[^.;]{0,12}\ban? (?:bigger|larger|second|new|stronger) (?:\w+ )?(?:battery|bank|tank|cistern|vessel) of $", ""),
     (r"(?:tank|store|pressure_tank)\.volume", r"\beach (?:tree|plant|vine|bush|cow|goat|person|one|bed)(?: \w+)? (?:wants?|needs?|gets?|takes?|drinks?|uses?|requires?)(?: about| only| some)* $", ""),
     (r"(?:pump|power|pressure_tank|store|tank)\.\w+", "", r"\W{1,4}(?:no,? (?:sorry|wait|hang on)|scratch that|correction)\b(?! (?:for|about))"),
-    ("pipes.held=buried", r"\b(?:tanks?|cisterns?|reservoirs?|totes?|butts?|barrels?|vessel|chamber|septic)\b(?:(?!\b(?:pipes?|lines?|poly|pvc|pex|hose|it|mdpe|hdpe|main|copper)\b)[^.;])*$", r"(?! (?:pipe|line|poly|pvc|hose|pex|mdpe|main))"),
+    ("pipes.held=buried", r"\b(?:tanks?|cisterns?|reservoirs?|totes?|butts?|barrels?|vessel|chamber|septic)\b(?:(?!\b(?:pipes?|lines?|poly\w*|pvc|pex|pe|hose|it|mdpe|hdpe|main|copper|tub(?:e|ing)|alkathene|\d+ ?mm)\b)[^.;])*$", r"(?![^.;,]{0,14}\b(?:pipe|line|poly\w*|pvc|hose|pex|mdpe|hdpe|pe|main|tube)\b)"),
     ("pipes.held", r"\b(?:half|part|some|most|a third|two thirds) of (?:it|the (?:line|pipe))(?: is| was)? $", ""),
 )  # fmt: skip
 
