@@ -30,6 +30,9 @@ WORDS = (
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b))"),
     ("pump.placement", "out", 3, r"\b(?:centrifugal|jet|booster) (?:pump )?(?:up |down |out )?(?:on|by|beside|at|near) (?:an?|the) (?:[a-z]+ ){0,2}?(?:block|blocks|skid|canal|creek|river|bank|stream|pond|lake|pier|slab|plinth|stand|base|frame)\b"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well jet\b|\bpump\b[^.;\n¤]{0,8}\bright on the (?:lid|cover|cap)\b|\bpumps (?:the same|alike|of a kind)?[, a-z]{0,20} in (?:a|the|our) (?:shed|hut|cellar|barn|pump ?house|basement)\b"),
+    ("pump.placement", "out", 3, rf"\bpump,? \d[\d.]* ?(?:m|ft|feet|foot|met(?:re|er)s?|cm) (?:above|over|higher than) (?:the |its )?(?:low(?:est)? |summer )*{_DRAWN}\b|\bpump (?:is |sits |stands )(?:indoors|inside the (?:house|cabin|cottage)|outdoors|on (?:an?|the) (?:plank|pallet|crate|boulder|rock|flat stone|sleeper|trestle|table|shelf))\b"),
+    ("pump.placement", "out", 2.5, r"(?:^|[.;\n] ?)it (?:stands|sits|is) (?:about |some |only )?\d[\d.]* ?(?:m|ft|feet|met(?:re|er)s) (?:above|over) (?:the )?(?:low(?:est)? )?(?:water|level|surface)\b(?=[^.;\n]{0,60}\bsuction\b)"),
+    ("pump.placement", "out", 3, r"\b(?:membrane|diaphragm|diafram|12 volt|24 volt|12v|24v) (?:[a-z]+ )?pump (?:right |rite |just )?(?:next to|beside|by|under|above|on top of) (?:it|the|a|our|my)\b"),
     # the source
     ("water.kind", "well", 3, r"\bbores?(?= (?:pump|depth|flow|yield|level|log|test|casing|water|is|was|gives|makes)\b|'s (?:fine|good|ok|about|\d)|, (?:flows|gives|makes|yields)\b)(?! (?:is|was) \d[\d.]* ?(?:mm|in\b|inch))|\b(?:same|new|our|my|the) bore(?= ?[.,;\n])|\bsource ?[-:=] ?(?:an? |the )?(?:bore|well)\b"),
     ("water.kind", "well", 3, r"\b(?:drilled|bored) holes?\b(?! (?:in|into|through) the)|(?:^|[.;\n] ?)hole of (?=\d)|\bperforat(?:ion|ed well)\b(?= (?:has|have|is|of|with))"),
@@ -49,6 +52,10 @@ WORDS = (
     ("pump.works", "diaphragm", 3, r"\bpositive displacement\b|\bdisplacement pump\b|\bdiaphragm they call it\b|\b(?:membrane|flojet-type) pump\b"),
     ("pump.control", "speed", 3, r"\bspeed (?:regulation|regulator|governor|things?|drives?)\b|\b(?:held|kept|holds?|keeps?)\b[^.;\n]{0,25}\bby an? (?:\w+ )?(?:drive|inverter|converter)\b"),
     ("pump.control", "switch", 2, r"\bpump (?:is |keeps |goes on )?switching on(?:[ -](?:and[ -])?off)\b"),
+    ("pump.relief", "yes", 3, r"\brelief valve,? (?:yes|fitted|is fitted|present)\b|\bpumps?\b[^.;\n]{0,60}\b(?:each )?with (?:its|an?|their) own (?:pressure )?relief valves?\b"),
+    ("power.battery", "flooded", 3, r"(?<=ah, )flooded\b"),
+    # what fills the tank
+    ("store.fills", "always", 3, r"\b(?:filled|fed|refilled|topped up) (?:day and night|round the clock|continuously|constantly|all the time) (?:by|from)\b|\bspring[- ]fed,? (?:day and night|round the clock|all the time|constantly)\b|\b(?:trickles?|runs|drips|flows|comes|spills|gives)\b[^.;\n]{0,25}\b(?:day and night|round the clock|continuously|constantly) (?:in|into|to) (?:an?|the|our|my) [^.;\n]{0,20}\b(?:tank|cistern|reservoir|butt|tote|ibc)\b"),
     # pipes
     ("pipes.held", "buried", 3, r"\b(?:already |all |is |now )in (?:the )?trench\b|\bdug down\b(?= (?:below|under|to|deep))|\b(?:line|pipe|poly)(?:'s| is| are) \d[\d.]* ?(?:'|ft|feet|\"|cm|m) down\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|mdpe|hdpe|pe|pvc|hose)\b(?: (?!burst|froze|frozen|leaks?|leaking|broke)[a-z\d]+){0,3} under (?:a|the|our) (?:field|meadow|lawn|garden|yard|pasture|drive(?:way)?|track|road|turf|paddock)\b"),
@@ -71,6 +78,14 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("power.cable", ("length",), "", r" ?(?:away )?(?:by|of|in) (?:\d[\d.]* ?mm2? )?cable\b(?! (?:lying|left|spare|in the (?:shed|barn)))", ""),
     ("power.tilt", ("angle",), rf"\b(?:leaning|leaned|leant|propped|sloped|sloping|pitched)(?: up| back)?(?: at| to)?{_F}", "", r"\bpanels?\b|\bsolar\b|\bsun\b"),
     ("water.temperature", ("temperature", "angle"), rf"\b(?:water|what comes out|it comes out|incoming)\b(?: (?:that|in summer|in winter|in august))?(?: (?:is|has|comes|gets|comes out|arrives|comes up|at|out))*{_F}", r"(?! ?(?:n\b|s\b|north|south|tilt|panels?))", r"\A(?![\s\S]*\bdrip)[\s\S]*"),
+    ("store.reserve", ("volume",), r"\b(?:keep|kept|hold|held|leave|left|reserve)s?\b[^.;\n\d]{0,20}$", r" ?(?:always |back |aside |there |in (?:it|the tank) |of it |of water )*(?:for|in case of) (?:the |a )?fires?\b", ""),
+    ("store.reserve", ("volume",), "", r" ?(?:of it |always |be )*(?:kept|held|set) (?:back|aside)\b", r"\bfire\b"),
+    ("store.depth", ("length",), "", r" ?(?:of water|deep|of depth|high)? ?(?:when|if) (?:it is |it's |they are )?(?:brim |quite |completely )?full\b", r"\b(?:tank|cistern|reservoir|tote|butt)\b"),
+    ("store.floor", ("area",), rf"\b(?:floor|base|bottom)(?: area| surface)?{_F}", "", r"\b(?:tank|cistern|reservoir)\b"),
+    ("pump.set", ("pressure",), rf"\bset pressure\b[^.;\n\d]{{0,30}}{_F}|\bpressure (?:in|at|of) (?:the )?pump{_F}", "", ""),
+    ("power.voltage", ("voltage",), r"\b(?:single|one|three|1|3)[- ]phase[ ,]*$", "", r"\bpump\b"),
+    ("pressure_tank.volume", ("volume",), rf"\bpt{_F}", "", r"\bswitch|\bpsi\b|\bbar\b"),
+    ("pressure_tank.volume", ("volume",), r"\btank\b[^.;\n\d]{0,12}$", r",? (?:it is |it's |which is )?(?:water ?-?logged|saturated)\b", ""),
     ("store.days", ("time",), rf"\b(?:storage|store|stored|safe|safety|reserve|cistern|tank) (?:shall be |must be |should be |is |be )?for{_F}", r" ?(?:$|[.,;)\n])", ""),
 )  # fmt: skip
 
@@ -162,7 +177,7 @@ def housed(low: str, said: str, end: int) -> bool:
 
 
 NO_PUMP = re.compile(
-    r"\bno pumps?(?=[!?]+|,? (?:no|dont|don't|exists?|between|from|on this|wanted) )|\b(?:have|has) not (?:an? |any )?pump\b"
+    r"\bno pumps?(?=[!?]+|,? (?:no|dont|don't|exists?|between|from|on this|wanted)\b)|\b(?:have|has) not (?:an? |any )?pump\b"
     r"|\bthere (?:has |had |was |is )?(?:never|no|not)(?: been| was)? (?:an? |any )?pump\b(?! ?-?(?:house|room|shed|test))"
     r"|\bwithout (?:a |any )?motor of any\b|\bnothing but its own (?:weight|fall|pressure)\b|\b(?:water|it) (?:comes|runs|flows|falls|goes)(?: \w+){0,4} (?:on its own|by itself)(?= ?[.,;)\n])"
 )  # as those of ``enquiry_words``
@@ -189,10 +204,31 @@ def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
             number = value(times["n"])[0] if times else 1.0
             if 1 < number <= _MANY:
                 one = replace(one, low=one.low * number, high=one.high * number)
+        if one.path in _TANKS and one.others:
+            one = _which(low, one, pieces)
         if one.path in _TANKS and above and (one.others or one.path == "store.volume"):
             one = replace(one, path="tank.volume", others=())
         found.append(one)
     return found
+
+
+_RISES = re.compile(
+    r"\b(?:climb(?:s|ing)?|lift(?:s|ed|ing)?|rises?|delivery|push(?:es|ed)?|up)\b[^.;]{0,40}\b(?:in)?to (?:an?|the|our|my|its)? ?(?:[a-z]+ ){0,3}(?:of )?$"
+)
+_ON_LEGS = re.compile(
+    r"[^.;]{0,22}\b(?:stands?|sits?|is|set|standing|sitting)\b[^.;]{0,14}\b(?:on|up on) (?:an?|the|its) (?:\w+ )?(?:frame|stand|tower|roof|blocks|stilts|legs|hill|platform|deck|scaffold|terrace)\b"
+)
+
+
+def _which(low: str, one: Piece, pieces: list[Piece]) -> Piece:
+    """A tank that may be one above or one drawn from: by what the water does, and by its roof."""
+    begin = max(low.rfind(sign, 0, one.start) for sign in ";?!\n") + 1
+    begin = max(begin, low.rfind(". ", 0, one.start) + 1)
+    if _RISES.search(low, begin, one.start) or _ON_LEGS.match(low, one.end):
+        return replace(one, path="tank.volume", others=())
+    paths = {each.path for each in pieces}
+    rain = "rain.roof" in paths and "tank.level" not in paths
+    return replace(one, path="store.volume", others=()) if rain else one
 
 
 _MAINS = re.compile(r"\b(?:mains|grid)\b")

@@ -237,7 +237,7 @@ _OTHER = re.compile(
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, (?:who )?[^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b(?! (?:measured|built|dug|put|helped|told|said|tried|found))"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
-    rf"|\b(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
+    rf"|\b(?<!get )(?<!gets )(?<!got )(?<!drink )(?<!draws )(?<!draw )(?<!take )(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(

@@ -190,6 +190,8 @@ def _loose(low: str, one: Said) -> bool:
         return _elsewhere(low, one) or not housed(low, said, one.end)
     if one.path != "pipes.held":
         return False
+    if re.search(r"\b(?:half|part|some|most) of (?:it|the)\b", said):
+        return True
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
     planned = to_come(low, one.start)
     if no_line or planned or one.value != "buried":
