@@ -30,7 +30,7 @@ WORDS = (
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b))"),
     ("pump.placement", "out", 3, r"\b(?:centrifugal|jet|booster) (?:pump )?(?:up |down |out )?(?:on|by|beside|at|near) (?:an?|the) (?:[a-z]+ ){0,2}?(?:block|blocks|skid|canal|creek|river|bank|stream|pond|lake|pier|slab|plinth|stand|base|frame)\b"),
     ("pump.placement", "out", 3, r"\bshallow[ -]well jet\b|\bpump\b[^.;\n¤]{0,8}\bright on the (?:lid|cover|cap)\b|\bpumps (?:the same|alike|of a kind)?[, a-z]{0,20} in (?:a|the|our) (?:shed|hut|cellar|barn|pump ?house|basement)\b"),
-    ("pump.placement", "out", 3, rf"\bpump,? \d[\d.]* ?(?:m|ft|feet|foot|met(?:re|er)s?|cm) (?:above|over|higher than) (?:the |its )?(?:low(?:est)? |summer )*{_DRAWN}\b|\bpump (?:is |sits |stands )(?:indoors|inside the (?:house|cabin|cottage)|outdoors|on (?:an?|the) (?:plank|pallet|crate|boulder|rock|flat stone|sleeper|trestle|table|shelf))\b"),
+    ("pump.placement", "out", 3, rf"\bpump,? \d[\d.,]* ?(?:m|ft|feet|foot|met(?:re|er)s?|cm) (?:above|over|higher than) (?:the |its )?(?:low(?:est)? |summer )*{_DRAWN}\b|\bpump (?:is |sits |stands )(?:indoors|inside the (?:house|cabin|cottage)|outdoors|on (?:an?|the) (?:plank|pallet|crate|boulder|rock|flat stone|sleeper|trestle|table|shelf))\b"),
     ("pump.placement", "out", 2.5, r"(?:^|[.;\n] ?)it (?:stands|sits|is) (?:about |some |only )?\d[\d.]* ?(?:m|ft|feet|met(?:re|er)s) (?:above|over) (?:the )?(?:low(?:est)? )?(?:water|level|surface)\b(?=[^.;\n]{0,60}\bsuction\b)"),
     ("pump.placement", "out", 3, r"\b(?:membrane|diaphragm|diafram|12 volt|24 volt|12v|24v) (?:[a-z]+ )?pump (?:right |rite |just )?(?:next to|beside|by|under|above|on top of) (?:it|the|a|our|my)\b"),
     # the source
@@ -55,7 +55,7 @@ WORDS = (
     ("pump.relief", "yes", 3, r"\brelief valve,? (?:yes|fitted|is fitted|present)\b|\bpumps?\b[^.;\n]{0,60}\b(?:each )?with (?:its|an?|their) own (?:pressure )?relief valves?\b"),
     ("power.battery", "flooded", 3, r"(?<=ah, )flooded\b"),
     # what fills the tank
-    ("store.fills", "always", 3, r"\b(?:filled|fed|refilled|topped up) (?:day and night|round the clock|continuously|constantly|all the time) (?:by|from)\b|\bspring[- ]fed,? (?:day and night|round the clock|all the time|constantly)\b|\b(?:trickles?|runs|drips|flows|comes|spills|gives)\b[^.;\n]{0,25}\b(?:day and night|round the clock|continuously|constantly) (?:in|into|to) (?:an?|the|our|my) [^.;\n]{0,20}\b(?:tank|cistern|reservoir|butt|tote|ibc)\b"),
+    ("store.fills", "always", 3, r"\b(?:filled|fed|refilled|topped up) (?:day and night|round the clock|continuously|constantly|all the time) (?:by|from)\b|\bspring[- ]fed,? (?:day and night|round the clock|all the time|constantly)\b|\b(?:trickles?|runs|drips|flows|comes|spills|gives)\b(?:[^.;\n]|\.\d){0,25}\b(?:day and night|round the clock|continuously|constantly) (?:in|into|to) (?:an?|the|our|my) [^.;\n]{0,20}\b(?:tank|cistern|reservoir|butt|tote|ibc)\b"),
     # pipes
     ("pipes.held", "buried", 3, r"\b(?:already |all |is |now )in (?:the )?trench\b|\bdug down\b(?= (?:below|under|to|deep))|\b(?:line|pipe|poly)(?:'s| is| are) \d[\d.]* ?(?:'|ft|feet|\"|cm|m) down\b"),
     ("pipes.held", "buried", 3, r"\b(?:pipe|line|poly|mdpe|hdpe|pe|pvc|hose)\b(?: (?!burst|froze|frozen|leaks?|leaking|broke)[a-z\d]+){0,3} under (?:a|the|our) (?:field|meadow|lawn|garden|yard|pasture|drive(?:way)?|track|road|turf|paddock)\b"),
@@ -82,7 +82,7 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("store.reserve", ("volume",), "", r" ?(?:of it |always |be )*(?:kept|held|set) (?:back|aside)\b", r"\bfire\b"),
     ("store.depth", ("length",), "", r" ?(?:of water|deep|of depth|high)? ?(?:when|if) (?:it is |it's |they are )?(?:brim |quite |completely )?full\b", r"\b(?:tank|cistern|reservoir|tote|butt)\b"),
     ("store.floor", ("area",), rf"\b(?:floor|base|bottom)(?: area| surface)?{_F}", "", r"\b(?:tank|cistern|reservoir)\b"),
-    ("pump.set", ("pressure",), rf"\bset pressure\b[^.;\n\d]{{0,30}}{_F}|\bpressure (?:in|at|of) (?:the )?pump{_F}", "", ""),
+    ("pump.set", ("pressure",), rf"\bset pressure\b[^.;\n\d]{{0,30}}{_F}|\bpressure (?:in|at|of) (?:the )?pump{_F}", "", r"\A(?![\s\S]*\boffer)[\s\S]*"),
     ("power.voltage", ("voltage",), r"\b(?:single|one|three|1|3)[- ]phase[ ,]*$", "", r"\bpump\b"),
     ("pressure_tank.volume", ("volume",), rf"\bpt{_F}", "", r"\bswitch|\bpsi\b|\bbar\b"),
     ("pressure_tank.volume", ("volume",), r"\btank\b[^.;\n\d]{0,12}$", r",? (?:it is |it's |which is )?(?:water ?-?logged|saturated)\b", ""),
@@ -109,7 +109,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     ("power.panel", "", r" ?(?:(?:jet|surface|submersible|well|booster|water|centrifugal|electric|bore|sub) )?(?:pump|motor|heater|kettle|inverter)\b(?! ?(?:shed|house|hut))|/m\b|/ft\b| per (?:m|ft|met|foot)"),
     ("power.voltage", r"\bpanels? $", ""),
     ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|likes?|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
-    ("power.battery|power.capacity", "", r",? (?:batter\w+ )?(?:(?:but|which|that|and|no)[, ]+)*(?:we |i |i've |we've |have |are |were |all |now |already |since )*(?:sold|scrapped|dead|gone|worn out|finished|given away|thrown out)\b"),
+    ("power.battery|power.capacity", "", r",? (?:batter\w+ )?(?:(?:but|which|that|and|no)[, ]+)*(?:we |i |i've |we've |have |are |were |all |now |already |since )*(?:sold|scrapped|dead|gone|worn out|finished|given away|thrown out)\b|,? (?:which|that) (?:i|we)(?:'ve| have)? (?:already |since |now |all )?¤"),
     # numbers of another thing
     (r"pump\.\w+|pressure_tank\.\w+|store\.volume|tank\.volume", r"\bold (?:one |tank |pump |vessel )?(?:was|had|held|used to be) (?:an? |about )?$", ""),
     (r"pump\.\w+", rf"\bpump\b[^.;]*\b{_LETS}\b[^.;]*$|\b(?:{_LETS}|spare) pump\b[^.;]*$", ""),
@@ -161,12 +161,23 @@ _PANEL = re.compile(
 )
 
 
-def wired(low: str, said: str) -> bool:
-    """Whether "the panel" is one of fuses, and none in the sun."""
-    return said.endswith("panel") and "solar" not in low and bool(_PANEL.search(low))
+def elsewhere(low: str, path: str, said: str, end: int) -> bool:
+    """Whether words are of another thing than they seem: a panel of fuses, a jet pump that is called
+    after shallow wells, the bore of a drip line, half of a pipe, a pump house that is only named."""
+    after = low[end:]
+    if path == "power.source":
+        said = "" if re.match(r"grid|mains|utility", said) else said
+        return said.endswith("panel") and "solar" not in low and bool(_PANEL.search(low))
+    if path == "water.kind":
+        jet = "shallow" in said and re.match(r" (?:jet|pump)", after)
+        drip = said.endswith("bore") and re.match(r" ?(?:of )?\d[\d.]* ?mm", after)
+        return bool(jet or (drip and re.search(r"\bdrip|\bemitter", low)))
+    if path == "pipes.held":
+        return bool(re.search(r"\b(?:half|part|some|most) of (?:it|the)\b", said))
+    return path == "pump.placement" and not _housed(low, said, end)
 
 
-def housed(low: str, said: str, end: int) -> bool:
+def _housed(low: str, said: str, end: int) -> bool:
     """Whether a pump house that is only named tells where the pump is: it hangs in a well, where
     there is one, and the house may be burnt, or a man's."""
     if not re.fullmatch(r"pump ?-?(?:house|shed|hut)", said):
@@ -204,6 +215,9 @@ def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
             number = value(times["n"])[0] if times else 1.0
             if 1 < number <= _MANY:
                 one = replace(one, low=one.low * number, high=one.high * number)
+        sure = _NAMED.get(one.path) if one.others else None
+        if sure and sure.search(low[max(0, one.start - 30) : one.end + 14]):
+            one = replace(one, others=())  # noqa: PLW2901
         if one.path in _TANKS and one.others:
             one = _which(low, one, pieces)
         if one.path in _TANKS and above and (one.others or one.path == "store.volume"):
@@ -231,6 +245,12 @@ def _which(low: str, one: Piece, pieces: list[Piece]) -> Piece:
     return replace(one, path="store.volume", others=()) if rain else one
 
 
+_NAMED = {  # words beside a number that leave nothing open
+    "pump.npsh": re.compile(r"\bnpsh"),
+    "pump.dry_lift": re.compile(r"\bdry (?:suction )?lift\b"),
+    "pump.diameter": re.compile(r"\b(?:pump|motor) (?:od|diameter|dia)\b"),
+    "pressure_tank.precharge": re.compile(r"\b(?:vessel|tank)'?s air\b|\bpre-?charge"),
+}
 _MAINS = re.compile(r"\b(?:mains|grid)\b")
 _TANKS = {"store.volume", "tank.volume"}
 _UNIT_SAID = re.compile(

@@ -52,7 +52,7 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 
 
 _NEEDED = {
-    "power.strings": ("string", "parallel", "s1p", "s2p", "s3p", "s4p"),
+    "power.strings": ("string", "parallel", "side by side", "s1p", "s2p", "s3p", "s4p"),
     "power.series": ("string", "series", "in each", "s1p", "s2p", "s3p", "s4p"),
     "rain.dry_count": ("dry month",),
     "pump.starts": ("start", "times", "cycles"),

@@ -10,7 +10,7 @@ from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
 from calc.site.enquiry_machines import WORDS as MACHINES
-from calc.site.enquiry_machines import NO_PUMP, housed, wired
+from calc.site.enquiry_machines import NO_PUMP, elsewhere
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -164,13 +164,13 @@ def _loose(low: str, one: Said) -> bool:
     """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
+    if elsewhere(low, one.path, said, one.end):
+        return True
     if one.value == "valve" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
         return True  # a valve in a house that a pump feeds
     if one.path.startswith("drip.") and not _DRIPS.search(low):
         return True
     if one.path == "pump.guard" and not _DISPLACES.search(low):
-        return True
-    if one.path == "water.kind" and "shallow" in said and re.match(r" (?:jet|pump)", low[one.end :]):
         return True
     if one.path == "water.kind" and _TOWARDS.search(low[max(0, one.start - 30) : one.start]):
         return True  # a side of the land, as the road is
@@ -182,16 +182,12 @@ def _loose(low: str, one: Said) -> bool:
         return True
     if one.path == "power.source" and one.value != "sun":
         return out_of_reach(low, one.start, one.end)
-    if one.path == "power.source" and wired(low, said):
-        return True
     if one.path == "power.source":
         return bool(re.match(r"[^.;\n]{0,3}[:,-] *(?:none|no\b(?! \w+)|not yet)", low[one.end :]))
     if one.path == "pump.placement":
-        return _elsewhere(low, one) or not housed(low, said, one.end)
+        return _elsewhere(low, one)
     if one.path != "pipes.held":
         return False
-    if re.search(r"\b(?:half|part|some|most) of (?:it|the)\b", said):
-        return True
     no_line = _NO_LINE.search(low[max(0, one.start - 45) : one.start] + said[:18])
     planned = to_come(low, one.start)
     if no_line or planned or one.value != "buried":
