@@ -128,7 +128,7 @@ _DOUBTS = (
     _doubt("water.kind", "", r"[^.;,]{0,25} (?:is|was) (?:now )?(?:filled with|full of (?:rubble|stones|earth))"),
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
-    *(_doubt(*row) for row in MACHINES),
+    *(_doubt(*row[:4], sign=-1.0 if row[4:] else 1.0) for row in MACHINES),
 )  # fmt: skip
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"

@@ -91,7 +91,7 @@ ROWS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
 
 _ON = r"(?:[^.;]|\.(?=\d))*$"
 _LETS = r"(?:lent|loaned|borrowed|hired|rented)"
-# (paths, words of the sentence before, words after[, path instead]), as ``enquiry_doubts`` says
+# (paths, words of the sentence before, words after[, path instead[, "-" below]]), as ``enquiry_doubts``
 DOUBTS: tuple[tuple[str, ...], ...] = (
     # where the pump is
     ("pump.placement", "", r" (?:man|guy|chap|fellow|people|dealer)\b"),
@@ -115,6 +115,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     (r"pump\.\w+", rf"\bpump\b[^.;]*\b{_LETS}\b[^.;]*$|\b(?:{_LETS}|spare) pump\b[^.;]*$", ""),
     ("pump.most_flow", r"\b(?:drip ?-?lines?|drippers?|emitters?|tapes?)\b[^.;]*$", "", "drip.dripper"),
     (r"pump\.height|water\.level|way\.climb|tank\.level|way\.length", r"\d ?(?:m3/h|m³/h|gpm|l/min|lpm|l/h|l/s|gph|lph) (?:at|@) $", ""),
+    ("pump.height", r"\bwhen (?:the )?pump (?:works|runs|is running|is working|pumps)\b[^.;\d]{0,25}$", "", "water.level", "-"),
     ("pump.cut_in|pump.cut_out", r"\b(?:one|two|three|four) $", r" (?:on|feet|ft|m\b|down|deep)"),
     ("pressure_tank.volume", "", r" ?(?:hot[ -]?water |copper |unvented |electric |storage )*(?:cylinder|geyser|boiler|heater|storage unit|calorifier)\b"),
     ("pressure_tank.volume", r"\b(?:hot[ -]water|cylinder|geyser|boiler|heater|calorifier)(?: tank)?(?:'s| is| holds| of) (?:an? |about )?$", ""),
@@ -202,7 +203,8 @@ def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
     without a pump stands above."""
     named = {(one.path, one.word) for one in pieces if one.path == "power.source"}
     driven = named & {("power.source", "generator"), ("power.source", "sun")}
-    above = any(one.path == "tank.level" for one in pieces) and any(
+    falls = any(one.path == "way.climb" and one.low < 0 and not one.word for one in pieces)
+    above = (falls or any(one.path == "tank.level" for one in pieces)) and any(
         one.path == "pump.present" and one.word == "no" for one in pieces
     )
     found = []
@@ -241,10 +243,11 @@ def _which(low: str, one: Piece, pieces: list[Piece]) -> Piece:
     if _RISES.search(low, begin, one.start) or _ON_LEGS.match(low, one.end):
         return replace(one, path="tank.volume", others=())
     paths = {each.path for each in pieces}
-    rain = "rain.roof" in paths and "tank.level" not in paths
+    rain = ("rain.roof" in paths or _HAULED.search(low)) and "tank.level" not in paths
     return replace(one, path="store.volume", others=()) if rain else one
 
 
+_HAULED = re.compile(r"\bwe haul\b|\bhaul(?:ed|ing)? (?:our |the |all )*water\b|\bwater is (?:hauled|trucked|delivered)\b|\bwater (?:truck|delivery)\b")
 _NAMED = {  # words beside a number that leave nothing open
     "pump.npsh": re.compile(r"\bnpsh"),
     "pump.dry_lift": re.compile(r"\bdry (?:suction )?lift\b"),

@@ -128,9 +128,14 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
     return begin + tank.start(), begin + tank.end()
 
 
+_NO_PRESSURE = re.compile(r"barrel|tote|ibc|butt|cistern|reservoir|cube|deposit|chamber|box")
+
+
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = _role(token, near, at, end)
     _several(token, near)
+    if role == "small" and _NO_PRESSURE.search(near.mail[at:end]):
+        role = "store"
     if role == "small":
         return {"pressure_tank.volume": 5, "store.volume": 5}
     paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}
