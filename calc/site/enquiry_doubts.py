@@ -38,6 +38,10 @@ def _doubt(paths: str, left: str, right: str = "", path: str = "", sign: float =
     return Doubt(rf"(?:{paths})$", re.compile(left), re.compile(right), path, sign)
 
 
+def _row(paths: str, left: str, right: str = "", path: str = "", sign: str = "") -> Doubt:
+    return _doubt(paths, left, right, path, -1.0 if sign else 1.0)
+
+
 _WAYS = r"way\.(?:length|climb)"
 _HEIGHTS = r"way\.(?:length|climb)|tank\.level"
 _TANKS = r"(?:tank|store|pressure_tank)\.volume"
@@ -128,7 +132,7 @@ _DOUBTS = (
     _doubt("water.kind", "", r"[^.;,]{0,25} (?:is|was) (?:now )?(?:filled with|full of (?:rubble|stones|earth))"),
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
-    *(_doubt(*row[:4], sign=-1.0 if row[4:] else 1.0) for row in MACHINES),
+    *(_row(*row) for row in MACHINES),
 )  # fmt: skip
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"

@@ -20,7 +20,7 @@ _BORES = r"\b(?:wells?|bore ?holes?|bores?|casing|drilled|hole|driller)\b"
 WORDS = (
     # where the pump is
     ("pump.placement", "in", 6, r"(?<!not )\bpumps?\b[^.;\n¤]{0,30}\b(?:under ?water|submerged)\b(?! (?:power|electric))"),
-    ("pump.placement", "in", 3, rf"\b(?:hung|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){{0,2}}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
+    ("pump.placement", "in", 3, r"\b(?:hung|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){0,2}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
     ("pump.placement", "in", 3, r"\bpump\b[^.;\n¤]{0,12} in (?:the |a |its )?(?:drilled |bore ?)?hole\b"),
     ("pump.placement", "in", 3, r"\b(?:has|got|have) (?:the|our|my|a) (?:[a-z]+ )?pump hang(?:ing|s)\b|\bthe (?:kind|sort|type|one) that (?:goes|hangs|sits) (?:down |in )+the (?:hole|well|bore\w*)\b"),
     ("pump.placement", "in", 3, rf"{_BORES}[^;\n]{{0,50}}[.,;] ?(?:somewhere )?in it (?:is|hangs|sits) (?:a|the|our) (?:[a-z]+ )?pump\b"),
@@ -140,7 +140,9 @@ _HANGS = r"(?:'s| is| will| to be| was| it)?(?: (?:now|just|be|set|hung|hangs?|h
 _AT = re.compile(
     rf"\bpump(?:{_HANGS} (?:at|to|on|down) | (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m3|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
 )
-_TOWARDS = re.compile(r"\b(?:from|to|by|of|off|past|than|with|we|they|i|and|you) (?:the |our |my )?$")
+_TOWARDS = re.compile(
+    r"\b(?:from|to|by|of|off|past|than|with|we|they|i|and|you) (?:the |our |my )?$"
+)
 _DRY = re.compile(
     r"\b(?:jet|surface|booster|suction|sucks?|self[ -]?priming|foot[ -]?valve|hand pump|cistern|pressure pump)\b"
 )
@@ -183,7 +185,9 @@ def _housed(low: str, said: str, end: int) -> bool:
     there is one, and the house may be burnt, or a man's."""
     if not re.fullmatch(r"pump ?-?(?:house|shed|hut)", said):
         return True
-    if re.match(r" (?:man|guy|chap|fellow|people|roof|door|wall|floor|burn)|, the pump\b", low[end:]):
+    if re.match(
+        r" (?:man|guy|chap|fellow|people|roof|door|wall|floor|burn)|, the pump\b", low[end:]
+    ):
         return False
     return bool(_DRY.search(low)) or not _WELLS.search(low)
 
@@ -247,7 +251,9 @@ def _which(low: str, one: Piece, pieces: list[Piece]) -> Piece:
     return replace(one, path="store.volume", others=()) if rain else one
 
 
-_HAULED = re.compile(r"\bwe haul\b|\bhaul(?:ed|ing)? (?:our |the |all )*water\b|\bwater is (?:hauled|trucked|delivered)\b|\bwater (?:truck|delivery)\b")
+_HAULED = re.compile(
+    r"\bwe haul\b|\bhaul(?:ed|ing)? (?:our |the |all )*water\b|\bwater is (?:hauled|trucked|delivered)\b|\bwater (?:truck|delivery)\b"
+)
 _NAMED = {  # words beside a number that leave nothing open
     "pump.npsh": re.compile(r"\bnpsh"),
     "pump.dry_lift": re.compile(r"\bdry (?:suction )?lift\b"),

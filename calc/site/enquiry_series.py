@@ -96,7 +96,9 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
-            if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module|\bmods\b", around):
+            if path.startswith("power.s") and not re.search(
+                r"panel|solar|pv|array|module|\bmods\b", around
+            ):
                 continue
             if path.startswith("power") and re.search(
                 r"(?<!no )batter(?:y|ies)\b(?!.*\b(?:panels?|modules?)\b)|cells",

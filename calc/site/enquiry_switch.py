@@ -64,7 +64,11 @@ _HEATED = re.compile(r"\bexpansion (?:tank|vessel)\b")  # a heater's, which is t
 _ABOUT = re.compile(
     r"\b(?:pumps?|sub|switch\w*|psi|bars?|kpa|pressure|pounds|lbs|jet|booster|cut[ -]?(?:in|out|s)|submersible|gauge|needle|dial)\b"
 )
-_SPANS = {"psi": (10, 150), "bar": (0.5, 10), "kPa": (60, 1000)}  # usual; common practice, no source
+_SPANS = {
+    "psi": (10, 150),
+    "bar": (0.5, 10),
+    "kPa": (60, 1000),
+}  # usual; common practice, no source
 _LEAST, _MOST = 1.12, 4.0  # times that a switch stops above where it starts; our choice
 _BARE = 28  # psi from which on an upper pressure without a unit is none of a clock; our choice
 

@@ -9,8 +9,8 @@ from functools import lru_cache
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
-from calc.site.enquiry_machines import WORDS as MACHINES
 from calc.site.enquiry_machines import NO_PUMP, elsewhere
+from calc.site.enquiry_machines import WORDS as MACHINES
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
