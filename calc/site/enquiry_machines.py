@@ -20,7 +20,7 @@ _BORES = r"\b(?:wells?|bore ?holes?|bores?|casing|drilled|hole|driller)\b"
 WORDS = (
     # where the pump is
     ("pump.placement", "in", 6, r"(?<!not )\bpumps?\b[^.;\n¤]{0,30}\b(?:under ?water|submerged)\b(?! (?:power|electric))"),
-    ("pump.placement", "in", 3, r"\b(?:hung|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){0,2}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam|bracket))"),
+    ("pump.placement", "in", 3, r"\b(?:hung|lowered|suspended) (?:the|our|my|a|his) (?:[a-z]+ ){0,2}?pump (?:at|to|on|down|from)\b(?! (?:the |a )?(?:\w+ )?(?:wall|hook|brac[k]et|beam))"),
     ("pump.placement", "in", 3, r"\bpump\b[^.;\n¤]{0,12} in (?:the |a |its )?(?:drilled |bore ?)?hole\b"),
     ("pump.placement", "in", 3, r"\b(?:has|got|have) (?:the|our|my|a) (?:[a-z]+ )?pump hang(?:ing|s)\b|\bthe (?:kind|sort|type|one) that (?:goes|hangs|sits) (?:down |in )+the (?:hole|well|bore\w*)\b"),
     ("pump.placement", "in", 3, rf"{_BORES}[^;\n]{{0,50}}[.,;] ?(?:somewhere )?in it (?:is|hangs|sits) (?:a|the|our) (?:[a-z]+ )?pump\b"),
@@ -108,13 +108,13 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     # what drives it
     ("power.panel", "", r" ?(?:(?:jet|surface|submersible|well|booster|water|centrifugal|electric|bore|sub) )?(?:pump|motor|heater|kettle|inverter)\b(?! ?(?:shed|house|hut))|/m\b|/ft\b| per (?:m|ft|met|foot)"),
     ("power.voltage", r"\bpanels? $", ""),
-    ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|likes?|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
+    ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|lik[e]s|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
     ("power.battery|power.capacity", "", r",? (?:batter\w+ )?(?:(?:but|which|that|and|no)[, ]+)*(?:we |i |i've |we've |have |are |were |all |now |already |since )*(?:sold|scrapped|dead|gone|worn out|finished|given away|thrown out)\b|,? (?:which|that) (?:i|we)(?:'ve| have)? (?:already |since |now |all )?¤"),
     # numbers of another thing
     (r"pump\.\w+|pressure_tank\.\w+|store\.volume|tank\.volume", r"\bold (?:one |tank |pump |vessel )?(?:was|had|held|used to be) (?:an? |about )?$", ""),
     (r"pump\.\w+", rf"\bpump\b[^.;]*\b{_LETS}\b[^.;]*$|\b(?:{_LETS}|spare) pump\b[^.;]*$", ""),
     ("pump.most_flow", r"\b(?:drip ?-?lines?|drippers?|emitters?|tapes?)\b[^.;]*$", "", "drip.dripper"),
-    (r"pump\.height|water\.level|way\.climb|tank\.level|way\.length", r"\d ?(?:m3/h|m³/h|gpm|l/min|lpm|l/h|l/s|gph|lph) (?:at|@) $", ""),
+    (r"pump\.height|water\.level|way\.climb|tank\.level|way\.length", r"\d ?(?:m[3³]/h|gpm|l/min|lpm|l/h|l/s|gph|lph) (?:at|@) $", ""),
     ("pump.height", r"\bwhen (?:the )?pump (?:works|runs|is running|is working|pumps)\b[^.;\d]{0,25}$", "", "water.level", "-"),
     ("pump.cut_in|pump.cut_out", r"\b(?:one|two|three|four) $", r" (?:on|feet|ft|m\b|down|deep)"),
     ("pressure_tank.volume", "", r" ?(?:hot[ -]?water |copper |unvented |electric |storage )*(?:cylinder|geyser|boiler|heater|storage unit|calorifier)\b"),
@@ -138,7 +138,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
 
 _HANGS = r"(?:'s| is| will| to be| was| it)?(?: (?:now|just|be|set|hung|hangs?|hanging|down|sits|sitting|dangl\w+|goes|going|in))*"
 _AT = re.compile(
-    rf"\bpump(?:{_HANGS} (?:at|to|on|down) | (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m3|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
+    rf"\bpump(?:{_HANGS} (?:at|to|on|down) | (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m[3]|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
 )
 _TOWARDS = re.compile(
     r"\b(?:from|to|by|of|off|past|than|with|we|they|i|and|you) (?:the |our |my )?$"

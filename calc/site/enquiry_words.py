@@ -105,7 +105,14 @@ def said(low: str) -> list[Said]:
     found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
-        one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
+        one
+        for one in found
+        if not (
+            _backup(low, one)
+            or _denied(low, one)
+            or _loose(low, one)
+            or elsewhere(low, one.path, low[one.start : one.end], one.end)
+        )
     ]
 
 
@@ -164,8 +171,6 @@ def _loose(low: str, one: Said) -> bool:
     """Whether the words are of another thing than they seem: a tank that is buried, a pump in one
     half of a sentence and a cellar in the other, a place where it only would be."""
     said = low[one.start : one.end]
-    if elsewhere(low, one.path, said, one.end):
-        return True
     if one.value == "valve" and re.search(r"\b(?<!no )(?<!any )pumps?\b", low):
         return True  # a valve in a house that a pump feeds
     if one.path.startswith("drip.") and not _DRIPS.search(low):
