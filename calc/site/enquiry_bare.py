@@ -35,7 +35,9 @@ _IN_SERIES = re.compile(
     r" ?(?:in (?:series|parallel|a|one|each|the)\b|panels|strings|modules|people|times)"
 )
 _FOR_SO_LONG = re.compile(r"\b(?:on|off|runs?|running|stops?) for (?:about |only )*$")
-_TIMED = re.compile(r"\b(?:timer|o'?clock|heating|thermostat|in the (?:morning|evening))\b")
+_TIMED = re.compile(
+    r"\b(?:timer|boiler kicks|heater kicks|fan|float|o'?clock|heating|thermostat|in the (?:morning|evening))\b"
+)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 

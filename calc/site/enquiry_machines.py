@@ -24,7 +24,7 @@ WORDS = (
     ("pump.placement", "in", 3, r"\bpump\b[^.;\n¤]{0,12} in (?:the |a |its )?(?:drilled |bore ?)?hole\b"),
     ("pump.placement", "in", 3, r"\b(?:has|got|have) (?:the|our|my|a) (?:[a-z]+ )?pump hang(?:ing|s)\b|\bthe (?:kind|sort|type|one) that (?:goes|hangs|sits) (?:down |in )+the (?:hole|well|bore\w*)\b"),
     ("pump.placement", "in", 3, rf"{_BORES}[^;\n]{{0,50}}[.,;] ?(?:somewhere )?in it (?:is|hangs|sits) (?:a|the|our) (?:[a-z]+ )?pump\b"),
-    ("pump.placement", "out", 3, rf"\b(?:pumps?|booster|machine|centrifugal|it)\b(?:'s| is| are| sits?| stands?| lives?| sitting| standing)*(?: [a-z]+)? (?:in|on|at|under|below|beneath|behind|beside) (?:(?:the|an?|our|my|his|her|its) )(?:[a-z]+(?:'s)? ){{0,3}}?{_ROOM}\b(?! (?:tank|pump|of the hill))"),
+    ("pump.placement", "out", 3, rf"\b(?:pumps?|booster|machine|centrifugal)\b(?:'s| is| are| sits?| stands?| lives?| sitting| standing)*(?: (?:above|beside|next to|over|by) it)?(?: (?!planned|wanted|going|needed)[a-z]+)? (?:in|on|at|under|below|beneath|behind|beside) (?:(?:the|an?|our|my|his|her|its) )(?:[a-z]+(?:'s)? ){{0,3}}?{_ROOM}\b(?! (?:tank|pump|of the hill))"),
     ("pump.placement", "out", 3, rf"\b(?:pump|centrifugal|booster|motor|engine)\b[^.;\n¤]{{0,45}}\b(?:stands|sits|is|mounted|standing|sitting|set)\b[^.;\n¤]{{0,20}}\d[^.;\n¤]{{0,8}} (?:above|over|higher than) (?:the |its |our |that )?(?:low(?:est)? |summer |autumn |lake |river |creek |open )*{_DRAWN}\b"),
     ("pump.placement", "out", 3, r"\b(?:pumps?|jet|centrifugal|booster)\b[^.;\n¤]{0,30}\b(?:on (?:the )?ground|on dry land|above ground|out of the (?:well|water|bore\w*)|outside the well)\b"),
     ("pump.placement", "out", 3, r"\bpump\b[^.;\n¤]{0,20}\b(?:beside|next to|alongside|by) (?:the (?:water|creek|stream|pond|lake|canal|river|pit|cistern|tank|dam|spring)|it)(?:, not in it\b|(?= (?:lifts|sends|pushes|draws|pumps|takes|sucks)\b))"),
@@ -44,6 +44,7 @@ WORDS = (
     ("power.source", "sun", 3, rf"\b(?:{NUMBER} |an? |one |single )(?:solar )?panels? of (?=\d+ ?(?:w|watts?)\b)|\b(?:{NUMBER} |one |a )?strings? of \d+ ?-?(?:w|watts?) (?:mods?|modules|panels)\b|\bpanels? \d (?:in (?:parallel|series)|of \d+ ?w)"),
     ("power.source", "sun", 3, r"\b(?:one|single|a single|a lone|two|three|four|five|six|eight) (?:\d+ ?-?(?:w|watts?) )?(?:solar )?panels?\b(?= ?[,.;:]| \d+ ?w| lying| flat| facing| on | in (?:series|parallel)| and )(?! (?:fence|door|wall|radiator))"),
     ("power.source", "sun", 3, r"\bit is the sun (?:that|which) (?:drives|runs|powers|works|does)\b|\b(?:pump|lift|run|do|work|go) (?:it |the water |this )?with (?:the )?sun\b"),
+    ("power.source", "sun", 3, r"\b(?:got|has|have|had|needs) to be (?:the )?(?:sun|solar)\b"),
     ("power.source", "grid", 3, r"\bplugged in(?:to the (?:wall|mains|house))?(?= ?[.,;\n])|\b(?:pump|it) (?:is |just |simply )?plugs? in(?:to)?\b|\belectricity (?:comes|is (?:on|given|supplied)) (?:only |just )?(?:for )?\w+ hours\b|\b(?:grid|mains|utility) panel\b|\bmains (?:leccy|juice|elec)\b"),
     ("power.source", "none", 3, r"\bnothing electric(?:al)?\b|\bno electrics?\b(?! (?:fence|bill|shower|heater|pump))"),
     # how it is guarded and works
@@ -102,10 +103,14 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     ("water.kind=stream", r"\b(?:made|dug|cut|built) (?:an?|the|this) $", r" in \w+ and\b| in ¤| ¤"),
     ("water.kind", "", r",? (?:but|and|though|which|yet) (?:we|i|nobody|no one)(?: [a-z]+)? (?:don'?t|do not|never|can'?t|cannot|won'?t|may not|drinks?) (?:drink|use|draw|take|pump|touch|want)?\b"),
     ("water.kind=stream", r"\b(?:thin|steady|good|strong|weak|small|fine|constant) $", r" (?:of (?:water|it)|from|out of) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower|pipe|end)\b"),
+    ("water.kind=stream", "", r" of (?:people|visitors|guests|cars|air|bubbles|letters|complaints)\b"),
     ("water.kind=stream", "", r" (?:of water )?(?:from|out of|at) (?:the |a |our |my )?(?:spout|tap|faucet|hose|nozzle|shower)\b"),
     ("water.kind", r"\bshallow[- ]well$", r" (?:jet|pump)"),
     ("water.kind", "", r" ?\d[\d.]* ?(?:mm|in|inch|\") (?:drip|lateral|tape|hose|tub)"),
+    ("water.kind", "", r" (?:is|as)(?: only| just)? (?:an? |the |our )?(?:back-?up|reserve|spare|emergency)\b"),
+    ("water.kind", "", r",? (?:but |which |and )?(?:it )?(?:is|has gone|has run)(?: now| bone| completely)? dry\b(?! (?:in|by|every|for|from|most|when|each))"),
     # what drives it
+    ("power.source", "", r"[^.;,¤]{0,24}\b(?:is |are )?(?:only )?for (?:the |our )?(?:house|lights|lighting|hot water|heating|radio|fridge|fence)\b"),
     ("power.panel", "", r" ?(?:(?:jet|surface|submersible|well|booster|water|centrifugal|electric|bore|sub) )?(?:pump|motor|heater|kettle|inverter)\b(?! ?(?:shed|house|hut))|/m\b|/ft\b| per (?:m|ft|met|foot)"),
     ("power.voltage", r"\bpanels? $", ""),
     ("power.source", r"\b(?:someone|somebody|some|others?|wife|husband|son|daughter|brother|neighbou?r|he|she|they)(?: else| here)? (?:wants?|would like|suggest\w*|propos\w+|prefers?|talks? (?:of|about)|dreams? of|recommend\w*|lik[e]s|thinks? (?:of|about))(?: to (?:go|have|use|try)| us to (?:go|try|use)| going| an?| the)* $", ""),
@@ -138,7 +143,7 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
 
 _HANGS = r"(?:'s| is| will| to be| was| it)?(?: (?:now|just|be|set|hung|hangs?|hanging|down|sits|sitting|dangl\w+|goes|going|in))*"
 _AT = re.compile(
-    rf"\bpump(?:{_HANGS} (?:at|to|on|down) | (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d) ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|')?(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m[3]|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
+    rf"\bpump(?:{_HANGS} (?:at|on|down) |(?: set| hung| goes| down)? to (?=[\d.,]+ ?(?:m|ft|feet|met(?:re|er)s?)\b)| (?=\d+(?: ?(?:m|ft|feet|'))?(?: ?[,.;\n]|$)))(?P<n>{NUMBER})(?![.,]?\d)(?: ?(?P<u>m|ft|feet|foot|met(?:re|er)s?|mtrs?|'))?+(?![\w'/°%\"³²])(?! ?(?:above|higher|over|from|away|off|up|long|psi|bar|kpa|pounds|gpm|gph|l\b|l/|lpm|lph|lit|m[3]|v\b|volt|w\b|watt|hp|horse|amp|am\b|pm\b|in\b|inch|mm|cm|hours?|hrs?|h\b|times|years?|days?|min|sec|kw|phase|gal|acre|x\b|by\b|of\b|downhill|uphill|o'?clock))"
 )
 _TOWARDS = re.compile(
     r"\b(?:from|to|by|of|off|past|than|with|we|they|i|and|you) (?:the |our |my )?$"
@@ -177,7 +182,9 @@ def elsewhere(low: str, path: str, said: str, end: int) -> bool:
         return bool(jet or (drip and re.search(r"\bdrip|\bemitter", low)))
     if path == "pipes.held":
         return bool(re.search(r"\b(?:half|part|some|most) of (?:it|the)\b", said))
-    return path == "pump.placement" and not _housed(low, said, end)
+    if path != "pump.placement":
+        return False
+    return bool(re.search(r", (?:we|i|they|there|you) ", said)) or not _housed(low, said, end)
 
 
 def _housed(low: str, said: str, end: int) -> bool:
@@ -208,9 +215,8 @@ def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
     named = {(one.path, one.word) for one in pieces if one.path == "power.source"}
     driven = named & {("power.source", "generator"), ("power.source", "sun")}
     falls = any(one.path == "way.climb" and one.low < 0 and not one.word for one in pieces)
-    above = (falls or any(one.path == "tank.level" for one in pieces)) and any(
-        one.path == "pump.present" and one.word == "no" for one in pieces
-    )
+    levels = any(one.path == "tank.level" for one in pieces)
+    unpumped = any(one.path == "pump.present" and one.word == "no" for one in pieces)
     found = []
     for one in pieces:
         said = low[one.start : one.end]
@@ -226,7 +232,7 @@ def put_right(low: str, pieces: list[Piece]) -> list[Piece]:
             one = replace(one, others=())  # noqa: PLW2901
         if one.path in _TANKS and one.others:
             one = _which(low, one, pieces)
-        if one.path in _TANKS and above and (one.others or one.path == "store.volume"):
+        if one.path in _TANKS and unpumped and (levels or (falls and one.others)):
             one = replace(one, path="tank.volume", others=())
         found.append(one)
     return found

@@ -23,10 +23,11 @@ _AT = (
     r"(?:[ ,:=]*(?:pressure|is|was|at|set|to|around|about|roughly|when|it|gets|hits|reaches|drops|falls"
     r"|i think|nearly|just|under|over|below|above)\b)*[ ,:=]+"
 )
-_N1 = rf"(?P<n1>{NUMBER})(?: ?-?(?P<u1>{_UNIT}))?"
+_ENDS = r"(?! ?(?:am|pm|a\.m|p\.m|o'?clock|h\b|hours?|hrs|minutes?|min\b|seconds?|sec\b|s\b|times?|days?|%|l\b|lit|gal|gpm|m\b|met|ft|feet|foot|v\b|volts?|w\b|a\b|amps?|in the (?:morning|evening)|at night|x\b|°|mm|cm|inch|in\b)|[.,:]?\d|/\d)"
+_OTHER = r"(?! ?-?(?:cm|mm|m\b|met|ft|feet|foot|l\b|lit|gal|v\b|volts?|w\b|°|%|deg|min|sec|hours?|h\b|days?|inch|in\b))"
+_N1 = rf"(?P<n1>{NUMBER}){_OTHER}(?: ?-?(?P<u1>{_UNIT}))?"
 _N2 = rf"(?P<n2>{NUMBER}|(?<=[-/–])\d[\d.]*\d|(?<=[-/–])\d)(?: ?-?(?P<u2>{_UNIT}))?"
 _GAP = r"(?:[^.;\n\d¤]|\.(?= )){0,30}?"
-_ENDS = r"(?! ?(?:am|pm|a\.m|p\.m|o'?clock|h\b|hours?|hrs|minutes?|min\b|seconds?|sec\b|s\b|times?|days?|%|l\b|lit|gal|gpm|m\b|met|ft|feet|foot|v\b|volts?|w\b|a\b|amps?|in the (?:morning|evening)|at night|x\b|°|mm|inch)|[.,:]?\d|/\d)"
 _STARTS_FIRST = (
     re.compile(rf"{_ON}{_AT}{_N1}{_GAP}{_OFF}{_AT}{_N2}{_ENDS}"),
     re.compile(
@@ -63,6 +64,9 @@ _ONE = (
 _HEATED = re.compile(r"\bexpansion (?:tank|vessel)\b")  # a heater's, which is told otherwise
 _ABOUT = re.compile(
     r"\b(?:pumps?|sub|switch\w*|psi|bars?|kpa|pressure|pounds|lbs|jet|booster|cut[ -]?(?:in|out|s)|submersible|gauge|needle|dial)\b"
+)
+_NO_PUMP = re.compile(  # what opens, starts or closes and is no pump
+    r"\b(?:relief|safety|boiler|heater|thermostat|fan|float|level|drip|regulator|reducer|reducing|timer|heating|sump|alarm|sprinklers?|fence)\b[^.;\n]{0,30}$"
 )
 _SPANS = {
     "psi": (10, 150),
@@ -134,6 +138,8 @@ def _two(low: str, match: re.Match[str], first: bool, numbers: list[Token]) -> l
         start, stop = stop, start
     unit = _unit(match["u2"] or match["u1"], max(start, stop), low)
     around = low[max(0, match.start() - 90) : match.end() + 60]
+    if _NO_PUMP.search(low[max(0, match.start() - 40) : match.start()]):
+        return []
     if not _ABOUT.search(around) or not _can_be(start, stop, unit):
         return []
     if not (_sure(match, 1, numbers) and _sure(match, 2, numbers)):
