@@ -174,8 +174,8 @@ def elsewhere(low: str, path: str, said: str, end: int) -> bool:
     after shallow wells, the bore of a drip line, half of a pipe, a pump house that is only named."""
     after = low[end:]
     if path == "power.source":
-        said = "" if re.match(r"grid|mains|utility", said) else said
-        return said.endswith("panel") and "solar" not in low and bool(_PANEL.search(low))
+        of_fuses = re.match(r"(?:off|from|on) [a-z ]*\bpanel$", said) and _PANEL.search(low)
+        return bool(of_fuses) and "solar" not in low
     if path == "water.kind":
         jet = "shallow" in said and re.match(r" (?:jet|pump)", after)
         drip = said.endswith("bore") and re.match(r" ?(?:of )?\d[\d.]* ?mm", after)
