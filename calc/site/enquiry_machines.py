@@ -126,6 +126,8 @@ DOUBTS: tuple[tuple[str, ...], ...] = (
     ("pressure_tank.volume", r"\b(?:hot[ -]water|cylinder|geyser|boiler|heater|calorifier)(?: tank)?(?:'s| is| holds| of) (?:an? |about )?$", ""),
     (r"pressure_tank\.\w+", r"\b(?:would|could|should|do i need|do we need|is|will) (?:one of (?:those|these)|such an?|a (?:little|bigger|larger|small|second|new)|another)\b[^.;]*$", ""),
     ("store.volume", r"\bswitch\b[^.;]*\btank\b[^.;]*\bpump (?:is|holds|of) (?:about )?$", "", "pressure_tank.volume"),
+    ("store.volume", r"\b(?:little|small|blue|grey|wee|tiny) tank (?:by|next to|beside|at|on|above) the pump\b[^.;\d]{0,12}$", "", "pressure_tank.volume"),
+    ("pump.works", "", r" (?:pressure )?(?:tank|vessel|valve|seal|accumulator|expansion)\b"),
     ("store.days", r"\b(?:had|have had|seen|been|got|is|was) (?:almost |nearly )?no rain (?:for|in|since) (?:about |some |nearly )?$", ""),
     (r"(?!water\.kind)[a-z_.]+", r"\b(?:scratch|forget|ignore|disregard|never ?mind) (?:what (?:i|we) (?:said|wrote|told you) (?:about|of)|(?:all )?that about|the bit about) (?:the |an? |that )?$", ""),
     (r"store\.\w+|tank\.\w+", "", r"[^.;\n\d]{0,25}\b(?:but )?that(?:'s| is) (?:the )?[a-z]+'s\b"),

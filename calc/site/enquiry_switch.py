@@ -11,7 +11,7 @@ from calc.site.enquiry_numbers import NUMBER, value
 
 _UNIT = r"(?:psi|psig|pounds|lbs?|bars?|kpa|kilopascals?)\b"
 _ON = (
-    r"\b(?:cut(?:s|ting)?[ -]?(?:back )?in|com(?:es?|ing) (?:back )?(?:on|in)|come back|kick(?:s|ing)? (?:back )?(?:on|in)"
+    r"\b(?:cut(?:s|ting)?[ -]?(?:back )?in|com(?:es?|ing) (?:back )?(?:on|in)|comes? back|kick(?:s|ing)? (?:back )?(?:on|in)"
     r"|(?:switch|turn|click|trip|go)(?:es|s|ing)? (?:back )?on|(?:re)?starts?|starting|closes"
     r"|back (?:in|on)|in|on)\b"
 )
@@ -21,7 +21,7 @@ _OFF = (
 )
 _AT = (
     r"(?:[ ,:=]*(?:pressure|is|was|at|set|to|around|about|roughly|when|it|gets|hits|reaches|drops|falls"
-    r"|i think|nearly|just|under|over|below|above)\b)*[ ,:=]+"
+    r"|i think|nearly|just|under|over|below|above|again|up)\b)*[ ,:=]+"
 )
 _ENDS = r"(?! ?(?:am|pm|a\.m|p\.m|o'?clock|h\b|hours?|hrs|minutes?|min\b|seconds?|sec\b|s\b|times?|days?|%|l\b|lit|gal|gpm|m\b|met|ft|feet|foot|v\b|volts?|w\b|a\b|amps?|in the (?:morning|evening)|at night|x\b|°|mm|cm|inch|in\b)|[.,:]?\d|/\d)"
 _OTHER = r"(?! ?-?(?:cm|mm|m\b|met|ft|feet|foot|l\b|lit|gal|v\b|volts?|w\b|°|%|deg|min|sec|hours?|h\b|days?|inch|in\b))"
@@ -35,6 +35,12 @@ _STARTS_FIRST = (
     ),
 )
 _STOPS_FIRST = (
+    re.compile(
+        rf"\b(?:to|at|hits|reaches) {_N1}{_GAP}{_OFF}[^.\n\d¤]{{0,30}}?\b(?:at|until|below|under) {_N2},? (?:it |the pump |she )?{_ON}"
+    ),
+    re.compile(
+        rf"\b(?:to|at|hits|reaches) {_N1}{_GAP}{_OFF}[^.\n\d¤]{{0,20}}?{_ON}{_AT}{_N2}{_ENDS}"
+    ),
     re.compile(rf"{_OFF}{_AT}{_N1}{_GAP}{_ON}{_AT}{_N2}{_ENDS}"),
     re.compile(
         rf"{_N1},? (?:for )?(?:switch )?{_OFF}[ ,/]+(?:and |& )?(?:at )?{_N2} (?:for )?{_ON}"
@@ -48,6 +54,8 @@ _BOTH = (
     re.compile(
         rf"\b(?:needle|gauge|dial|pump|booster|jet pump|sub|cycl(?:es|ing)|works?|swings?|pressure)\b[^.;\n\d¤]{{0,40}}\bbetween (?:about )?{_N1} and (?:about )?{_N2}{_ENDS}"
     ),
+    re.compile(rf"\b(?:pressure range|working range|range of pressure)\b[^.;\n\d¤]{{0,25}}{_N1}{_TO}{_N2}{_ENDS}"),
+    re.compile(rf"\b(?:pump|booster),? {_N1}(?: ?- ?|/){_N2}(?<=psi|bar|kpa)"),
     re.compile(rf"\b(?:at|between|from|is|it's|reads?|shows?) {_N1}{_TO}{_N2}(?= on the (?:dial|gauge|clock|manometer|needle))"),
     re.compile(rf"\b(?:pump|booster|jet) (?:does|runs|works|is set(?: at| to)?|goes) {_N1}{_TO}{_N2}{_ENDS}"),
 )  # fmt: skip

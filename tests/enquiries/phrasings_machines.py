@@ -18,6 +18,9 @@ SAID = (
             "Cuts in 30, cuts out 50 psi.",
             "The pressure switch closes at 30 psi and opens at 50 psi.",
             "Our booster does 30-50 psi.",
+            "The gauge climbs to 50 and the pump shuts off; at 30 it comes back.",
+            "It fills to 50 psi then the pump stops, starts again at 30.",
+            "The pressure range of the pump is 30 to 50 psi.",
         ),
     ),
     (
