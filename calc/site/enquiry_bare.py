@@ -35,6 +35,9 @@ _IN_SERIES = re.compile(
     r" ?(?:in (?:series|parallel|a|one|each|the)\b|panels|strings|modules|people|times)"
 )
 _FOR_SO_LONG = re.compile(r"\b(?:on|off|runs?|running|stops?) for (?:about |only )*$")
+_TIMED = re.compile(
+    r"\b(?:timer|boiler kicks|heater kicks|fan|float|o'?clock|heating|thermostat|in the (?:morning|evening))\b"
+)
 _CLOCK = re.compile(r" ?(?:am|pm|times|minutes|hours|seconds|days|a day|%)")
 
 
@@ -94,6 +97,8 @@ def pressure(token: Token, near: Context) -> Piece | None:
     if not _SWITCH.search(near.before + near.right) and not _CHARGE.search(near.left):
         return None
     if not _PRESSED.match(near.right) or _FOR_SO_LONG.search(near.left):
+        return None
+    if re.match(r"/\d", near.right) or _TIMED.search(near.before + near.right):
         return None
     if token.low < 10 and near.mail[token.start].isalpha():
         return None  # "one thing", "the other one"

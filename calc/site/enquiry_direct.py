@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from calc.site import enquiry_claims as claims
 from calc.site.enquiry_brief import BRIEF
+from calc.site.enquiry_machines import ROWS as MACHINES
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
@@ -254,6 +255,7 @@ _ALL = tuple(
         *ROWS,
         *ORDER,
         *BRIEF,
+        *MACHINES,
         *claims.LAST,
     )
 )

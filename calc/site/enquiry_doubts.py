@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_model import Piece
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
@@ -17,7 +18,7 @@ _ENDS = re.compile(r"[.;?!\n](?!\d)")
 
 @dataclass(frozen=True)
 class Doubt:
-    """A number of ``paths`` is none of them where the words of its sentence before it, and those
+    """A number of ``paths`` (or a word, "path=word") is none of them where the words of its sentence before it, and those
     after it, fit; it is ``path`` instead, if one is named."""
 
     paths: str
@@ -27,13 +28,18 @@ class Doubt:
     sign: float = 1.0
 
     def fits(self, piece: Piece, left: str, right: str) -> bool:
-        return bool(
-            re.match(self.paths, piece.path) and self.left.search(left) and self.right.match(right)
+        named = re.match(self.paths, piece.path) or (
+            piece.word and re.match(self.paths, f"{piece.path}={piece.word}")
         )
+        return bool(named and self.left.search(left) and self.right.match(right))
 
 
 def _doubt(paths: str, left: str, right: str = "", path: str = "", sign: float = 1.0) -> Doubt:
     return Doubt(rf"(?:{paths})$", re.compile(left), re.compile(right), path, sign)
+
+
+def _row(paths: str, left: str, right: str = "", path: str = "", sign: str = "") -> Doubt:
+    return _doubt(paths, left, right, path, -1.0 if sign else 1.0)
 
 
 _WAYS = r"way\.(?:length|climb)"
@@ -126,6 +132,7 @@ _DOUBTS = (
     _doubt("water.kind", "", r"[^.;,]{0,25} (?:is|was) (?:now )?(?:filled with|full of (?:rubble|stones|earth))"),
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
+    *(_row(*row) for row in MACHINES),
 )  # fmt: skip
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"

@@ -14,6 +14,7 @@ from calc.site import (
     enquiry_direct,
     enquiry_doubts,
     enquiry_hours,
+    enquiry_machines,
     enquiry_nought,
     enquiry_now,
     enquiry_people,
@@ -23,6 +24,7 @@ from calc.site import (
     enquiry_shared,
     enquiry_sides,
     enquiry_sun,
+    enquiry_switch,
     enquiry_taken,
     enquiry_talk,
     enquiry_together,
@@ -33,6 +35,7 @@ from calc.site import (
 from calc.site import enquiry_noise as noise
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_left import left_over
+from calc.site.enquiry_machines import renamed
 from calc.site.enquiry_made import piece_of
 from calc.site.enquiry_model import Context, Found, Ignored, Piece, Pipe, Token
 from calc.site.enquiry_near import context, on_suction, pipes_of
@@ -86,7 +89,8 @@ def facts(plain: str, low: str, masked: str, clean: str, sentences: Spans, claus
 
 def _looked_over(low: str, clean: str, found: Found) -> None:
     """The last look at all pieces: earlier mail weighs less, another thing's numbers go."""
-    found.pieces = enquiry_doubts.kept(clean, [_earlier(low, one) for one in found.pieces])
+    kept = enquiry_doubts.kept(clean, [_earlier(low, one) for one in found.pieces])
+    found.pieces = enquiry_machines.put_right(clean, kept)
     if _NO_TANK.search(clean):
         found.pieces = [one for one in found.pieces if not one.path.startswith("pressure_tank.")]
 
@@ -106,7 +110,7 @@ def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Toke
         put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
     enquiry_taken.troubled(masked, numbers, noise.MAYBE)
-    for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
+    for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows, renamed):
         units(masked, numbers)
     return numbers
 
@@ -145,7 +149,9 @@ def _special(clean: str, low: str, found: Found, numbers: list[Token]) -> list[t
         found.pieces.append(Piece("place.latitude", start, end, number, number, "°"))
     for path, number, start, end in enquiry_series.counted(clean):
         found.pieces.append(Piece(path, start, end, number, number))
-    return taken
+    switched = enquiry_switch.switched(clean, numbers)
+    found.pieces += switched
+    return [*taken, *((one.start, one.end) for one in switched)]
 
 
 def _answers(clean: str, numbers: list[Token], asked: list[tuple[int, int, str]], found: Found,

@@ -237,7 +237,7 @@ _OTHER = re.compile(
     rf"|\((?:my|our|the|his|her) {_KIN}(?:'s|s')?[^)\n]{{0,30}}\)"
     rf"|\b(?:the|my|our) {_KIN}, (?:who )?[^,.;\n]{{0,45}}, (?:have|has|had|use|uses|run|runs|get|gets)\b(?! (?:measured|built|dug|put|helped|told|said|tried|found))"
     rf"|\b{_KIN}(?:'s|s')(?= (?:is|was|has|at|\d|¤))|\bnext door\b(?! to\b)(?! (?:is|to) (?:the|our))"
-    rf"|\b(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
+    rf"|\b(?<!get )(?<!gets )(?<!got )(?<!drink )(?<!draws )(?<!draw )(?<!take )(?:his|hers|theirs|their) (?:\w+ |[\d.]+ ?[a-z]+ (?:deep |long |high )?)?{_THINGS}\b|\b(?:that of|like) (?:the|my|our) {_KIN}\b"
     r"|\b(?:at work|in town|at (?:his|her|their) place|in the (?:catalogue|catalog|brochure)|(?:on|in) (?:the|a) (?:forum|video|website))\b"
 )
 _FOR_KIN = re.compile(
@@ -340,6 +340,12 @@ def _theirs_too(other: re.Match[str], kin: re.Match[str] | None) -> bool:
     return kin is not None and (kin["who"] or kin["whose"]).rstrip("s'") in other.group()
 
 
+_WHICH_WE = re.compile(r"\b(?:which|that) (?:i|we|he|she|they)(?:'ve| have| had)?(?: \w+)? $")
+_PUT_IN = re.compile(
+    r",? (?:and|but|so|then) (?:i|we)(?:'ve| have)?(?: since| now)? (?:put in|fitted|installed|bought)\b"
+)
+
+
 def _past(said: str, start: int) -> list[tuple[int, int, str]]:
     was = _WAS.search(said) or supposed.long_ago(said)
     if was is None:
@@ -353,7 +359,11 @@ def _past(said: str, start: int) -> list[tuple[int, int, str]]:
         now = re.compile(r", (?:and|but|so) (?:the|we|now)\b|;").search(said, was.end())
     if was.group().startswith(("i ", "we ")):
         now = _INSTEAD.search(said, was.end()) or now
-    return [(start + was.start(), start + (now.start() if now else len(said)), PAST)]
+    now = now or _PUT_IN.search(said, was.end())
+    begin = was.start()
+    if _WHICH_WE.search(said, 0, begin):  # "two batteries which we have scrapped"
+        begin = max(said.rfind(sign, 0, begin) for sign in ",;:") + 1
+    return [(start + begin, start + (now.start() if now else len(said)), PAST)]
 
 
 def negated(low: str, start: int) -> bool:

@@ -21,7 +21,7 @@ _WORDS = (
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
-    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred)"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred(?: and {_CARD})?)"
 )
 _FIGURES = (
     r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
@@ -69,6 +69,7 @@ _DEFINED = (
     ("volume", "L", rf"{_L}\b(?!/)"),
     ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
     ("charge", "Ah", r"(?:ah|a\.h\.|amp[ -]?hours?|amphrs?)\b"),
+    ("charge", "Ah", r"amp(?:ere)?s?[ -]hours?\b"),
     ("power", "kW", r"(?:kw|kilowatts?)p?\b"), ("power", "hp", r"(?:hp|horse ?power)\b"),
     ("power", "W", r"(?:w|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
     ("current", "A", r"(?:(?<=\d)a\b|a\b(?= ?(?:mppt|pwm|charge|controller|max|solar|[,.;)\n]|$))|amps?\b)"),

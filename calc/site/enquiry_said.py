@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from calc.site import enquiry_names, enquiry_stands, enquiry_words
+from calc.site import enquiry_machines, enquiry_names, enquiry_stands, enquiry_words
 from calc.site.enquiry_model import Found, Piece
 from calc.site.enquiry_supposed import of_a_machine, requested
 
@@ -74,3 +74,6 @@ def places(plain: str, clean: str, found: Found) -> None:
     at = enquiry_stands.stands(clean)
     if at and not any(one.path == "pump.placement" for one in found.pieces):
         found.pieces.append(Piece("pump.placement", *at, word="out", weight=2.5))
+    hung = enquiry_machines.hung(clean)
+    if hung and not any(one.path == "pump.placement" for one in found.pieces):
+        found.pieces.append(Piece("pump.placement", *hung, word="in", weight=2.5))

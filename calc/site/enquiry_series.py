@@ -26,6 +26,13 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:parallel )?strings?\b(?! lights)"),
     ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:strings? |panels? |of them )?(?:wired |connected )?in parallel\b(?! pumps)"),
     ("rain.dry_count", rf"(?<![\w¤-])({NUMBER}) dry months\b"),
+    ("power.strings", rf"(?<![\w¤-])({NUMBER}) (?:\d{{2,3}}[ -]?w(?:att)?s? )?(?:solar )?(?:panels|modules)(?: of \d+ ?w\w*)?,? (?:all |both |wired |connected )*(?:in parallel|side by side)\b"),
+    ("power.strings", rf"\bpanels ({NUMBER}) of \d+ ?w\w*,? (?:all |wired |connected )*in parallel\b"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}) (?:panels|modules) (?:(?:to|in|on|for) (?:the|an?|each|every|one) string|each (?:one|string)?(?= ?[,.;]))"),
+    ("power.series", rf"(?<![\w¤-])({NUMBER}),? (?:of \d+ ?-?w\w*,? )?(?:all )?in series\b(?! and)"),
+    ("pump.starts", rf"(?<![\w¤-])({NUMBER}) starts ?/ ?h(?:r|our)?\b"),
+    ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}(?:boosters|submersibles)\b"),
+    ("pump.count", rf"(?<![\w¤-])({NUMBER}) pumps(?: that are)? (?:the same|alike|of a kind)\b"),
     ("pump.starts", rf"(?<![\w¤-])({NUMBER}) (?:starts|times|cycles|start-ups)(?: allowed)? (?:an|per|/|each|a) ?(?:hour|hr|h)\b"),
     ("pump.starts", rf"\bstarts?(?: allowed| permitted)(?: are| is|:)*(?: up to| max\w*)? ({NUMBER})(?= (?:per|an|a|in one|in an|/) ?(?:hour|h)\b|/h)"),
     ("pump.starts", rf"\bstarts?\b[^;\n]{{0,60}}\b(?:allows?|permits?|limit is|maximum is|max is|not more than|no more than|at most) ({NUMBER})(?= ?(?:[.,;!?\n]|$)| (?:starts|times|per|an|a)\b)"),
@@ -45,14 +52,14 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
 
 
 _NEEDED = {
-    "power.strings": ("string", "parallel", "s1p", "s2p", "s3p", "s4p"),
+    "power.strings": ("string", "parallel", "side by side", "s1p", "s2p", "s3p", "s4p"),
     "power.series": ("string", "series", "in each", "s1p", "s2p", "s3p", "s4p"),
     "rain.dry_count": ("dry month",),
     "pump.starts": ("start", "times", "cycles"),
     "power.fail": ("days",),
     "suction.bends": ("elbow", "bend"),
     "fall.breaks": ("break", "reduc"),
-    "pump.count": ("pumps",),
+    "pump.count": ("pumps", "boosters", "submersibles"),
     "suction.foot_valves": ("foot",),
 }
 _ALLOWED = re.compile(
@@ -89,7 +96,9 @@ def counted(low: str) -> list[tuple[str, float, int, int]]:
                 continue
             number = 1.0 if path == "suction.foot_valves" else value(match[1])[0] or 1.0
             around = low[max(0, match.start() - 120) : match.end() + 120]
-            if path.startswith("power.s") and not re.search(r"panel|solar|pv|array|module", around):
+            if path.startswith("power.s") and not re.search(
+                r"panel|solar|pv|array|module|\bmods\b", around
+            ):
                 continue
             if path.startswith("power") and re.search(
                 r"(?<!no )batter(?:y|ies)\b(?!.*\b(?:panels?|modules?)\b)|cells",

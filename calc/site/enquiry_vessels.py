@@ -18,7 +18,7 @@ def litres_of(token: Token) -> float:
 
 
 _TANK_AFTER = re.compile(
-    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder))\b"
+    r"[ -]*(?:(?!bucket|heater|drum)\w+[ -]){0,4}?((?:pressure|bladder|header|storage|holding|expansion|captive|rain\w*|gravity|water|poly|plastic|concrete|steel|buried|underground|hill)?[ -]?(?:tanks?|cisterns?|reservoirs?|totes?|ibcs?|accumulators?|vessels?|cylinders?|barrels?|bladder|deposits?|cubes?|chamber|(?:water )?trailer|(?:concrete|stone|wooden) box))\b"
 )
 _OTHER_VESSEL = re.compile(
     r"[ -]*(?:\w+[ -]){0,3}?(?:buckets?|pails?|drums?|jugs?|cans?|toilets?|flush|bath(?:tub)?|tub|fridge|backpack|sprayer|truck|water ?heater|heater|boiler|hot water|geyser)\b"
@@ -30,6 +30,7 @@ _END = re.compile(
     r"[,;(]| and | but | with | that | which | to | from | for | at | near | above | up | on "
 )
 _NO_WATER_BEFORE = re.compile(r"(?:hot|heater|break|septic|fuel|propane|diesel|gas|fish) ?$")
+_PUMPS = re.compile(r"\bpumps?\b|\bbooster")  # that draw from a tank where mains are broken
 _BETWEEN = re.compile(r"\b(?:bucket|flow|use|uses|per|heater|boiler)\b")
 
 
@@ -83,7 +84,8 @@ def volume(token: Token, near: Context) -> dict[str, float]:
     if span is None:
         return {}
     at, end = span
-    if _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
+    breaks = near.mail[:at].endswith("break ") and _PUMPS.search(near.mail)
+    if not breaks and _NO_WATER_BEFORE.search(near.mail[max(0, at - 10) : at]):
         return {}
     if re.match(r"(?:hot|septic|fuel|propane)", near.mail[at:end]):
         return {}
@@ -126,9 +128,14 @@ def _before(token: Token, near: Context) -> tuple[int, int] | None:
     return begin + tank.start(), begin + tank.end()
 
 
+_NO_PRESSURE = re.compile(r"barrel|tote|ibc|butt|cistern|reservoir|cube|deposit|chamber|box")
+
+
 def _tank(token: Token, near: Context, at: int, end: int) -> dict[str, float]:
     role = _role(token, near, at, end)
     _several(token, near)
+    if role == "small" and _NO_PRESSURE.search(near.mail[at:end]):
+        role = "store"
     if role == "small":
         return {"pressure_tank.volume": 5, "store.volume": 5}
     paths = {"pressure": "pressure_tank.volume", "above": "tank.volume", "store": "store.volume"}

@@ -9,6 +9,8 @@ from functools import lru_cache
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
+from calc.site.enquiry_machines import NO_PUMP, elsewhere
+from calc.site.enquiry_machines import WORDS as MACHINES
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -79,6 +81,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *SPOKEN,
     *HINTS,
     *CLAIMED,
+    *MACHINES,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -102,7 +105,14 @@ def said(low: str) -> list[Said]:
     found += [Said("power.facing", *one, 3) for one in facing(low)]
     found += _crop(low)
     return [
-        one for one in found if not (_backup(low, one) or _denied(low, one) or _loose(low, one))
+        one
+        for one in found
+        if not (
+            _backup(low, one)
+            or _denied(low, one)
+            or _loose(low, one)
+            or elsewhere(low, one.path, low[one.start : one.end], one.end)
+        )
     ]
 
 
@@ -245,7 +255,8 @@ def _crop(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    every = [one for one in _NO_PUMP.finditer(low) if not of_such(low, one)]
+    hits = [*_NO_PUMP.finditer(low), *NO_PUMP.finditer(low)]
+    every = [one for one in hits if not of_such(low, one)]
     match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:
         return None
