@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from calc.site import enquiry_crowd
+from calc.site import enquiry_crowd, enquiry_household
 from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
@@ -87,10 +87,13 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = enquiry_crowd.summed(low) or _total(low) or told_together(low)
+    both = enquiry_household.summed(low)
+    total = [both] if both else enquiry_crowd.summed(low) or _total(low) or told_together(low)
     if total:
         return total
-    party, numbered = _party(low), _numbered(low)
+    party, numbered = _household(low, _party(low)), _numbered(low)
+    if party is None:
+        return numbered
     apart = [
         one
         for one in numbered
@@ -100,8 +103,24 @@ def people(low: str) -> list[Counted]:
         [*party, *apart]
         if party
         else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
+        or _other(low)
     )
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
+
+
+def _household(low: str, party: list[Counted]) -> list[Counted] | None:
+    """The party, or a list of others that holds it; None where some of it have no number."""
+    one, unknown = enquiry_household.listed(low)
+    party = [each for each in party if not enquiry_household.only_did(low, each)]
+    if unknown:
+        return None
+    wider = one and (not party or one.start < party[0].start or one.end > party[0].end)
+    return [one] if one and wider else party
+
+
+def _other(low: str) -> list[Counted]:
+    one = enquiry_household.counted(low)
+    return [one] if one else []
 
 
 _FOR_EACH = re.compile(  # of one house, and nobody adds them up here
