@@ -24,7 +24,7 @@ _DET = r"(?:my|the|our|his|her|their|a|an|one)"
 _ADJ = r"(?:small|little|young|younger|grown|grown-up|teenage|big|old|elderly|older|elder|eldest|youngest|late-born|new|dear|good|best|adult)"
 _SELF = r"herself|himself"
 _TERM = re.compile(
-    rf"(?P<me>{_ME})(?![\w'])|(?:{_DET} (?:{_ADJ} )?|(?:(?<![a-z] )|(?<=and ))(?={_NEAR}|{_SELF}))(?P<near>{_NEAR}|{_SELF})(?![\w'])(?P<name> [a-z]{{2,12}}(?= and (?:i|me|myself)\b))?"
+    rf"(?P<me>{_ME})(?![\w'])|(?:{_DET} (?:{_ADJ} )?|(?:(?<![a-z] )|(?<=and )|(?<=have ))(?={_NEAR}|{_SELF}))(?P<near>{_NEAR}|{_SELF})(?![\w'])(?P<name> [a-z]{{2,12}}(?= and (?:i|me|myself)\b))?"
     rf"|{_DET} (?:{_ADJ} )?(?P<two>{_TWO})(?![\w'])|(?:{_DET} )?(?P<n>{NUMBER}) (?:{_ADJ} )?(?P<many>{_YOUNGS}|{_KINS})(?![\w'])"
     rf"|{_DET} (?:{_ADJ} )?(?P<young>{_YOUNG})(?![\w'-])|{_DET} (?:{_ADJ} )?(?P<kin>{_KIN})(?![\w'])"
     rf"|{_DET} (?:{_ADJ} )?(?P<some>{_YOUNGS}|{_KINS})(?![\w'])|(?P<called>(?!{_DET}\b|we\b|us\b|it\b|both\b|then\b|all\b|in\b|at\b|not\b|not\b|nobody\b)(?<=just |only )[a-z]{{3,12}}(?= and (?:me|i|myself)\b)|(?<=me and )(?!{_DET}\b)[a-z]{{3,12}}(?= ?(?:[.;,\n]|now\b|here\b|$))|(?<=me, )(?!{_DET}\b)[a-z]{{3,12}}(?= and (?:{_DET} )(?:{_KIN}|{_YOUNG})\b))"
@@ -81,7 +81,8 @@ def listed(low: str) -> tuple[Counted | None, bool]:
         at = terms[-1].end()
         if not any(one["me"] for one in terms) or not _whole(low, terms):
             continue
-        if len(terms) == 1 and not _with_a_beast(low, terms[0]):
+        alone = all(one["me"] for one in terms)
+        if alone and not (len(terms) == 1 and _with_a_beast(low, terms[0])):
             continue
         if not _lives(low, terms):
             continue

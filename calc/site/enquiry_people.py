@@ -97,7 +97,9 @@ def people(low: str) -> list[Counted]:
     apart = [
         one
         for one in numbered
-        if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
+        if not one.vague
+        and all(one.end <= o.start or o.end <= one.start for o in party)
+        and not any(one.count == o.count and 0 <= o.start - one.end < 4 for o in party)
     ]
     found = (
         [*party, *apart]
