@@ -128,13 +128,22 @@ _RUNS = re.compile(r" (?:are |to be |being )?(?:open|on|running|going|in use|use
 _AGAIN = re.compile(r",? ?(?:so|that is|i\.?e\.?|meaning|in other words|which is|which makes|=|\() ?(?:about )?")
 
 
+_ANOTHER = re.compile(
+    r"(?: [a-z]+){0,2},? (?:and )?another(?: one)? (?:by|in|at|near|next to|beside|outside|upstairs|downstairs|out|for|on|behind|off)\b"
+)
+
+
 def _amended(low: str, one: Counted, after: int) -> list[Counted]:
     """One thing counted as the next words put it right; ``after``: where the next thing begins."""
     tail = low[one.end : min(after, one.end + 90)]
     if one.path == "outlets.toilet" and _DRY_IS.match(tail):
         return [replace(one, count=0.0, high=0.0, vague=False)]
-    if _NONE_NOW.match(tail) and one.count == 1:
+    none = re.search(r"\bnone $", low[max(0, one.start - 5) : one.start])
+    if one.count == 1 and (none or _NONE_NOW.match(tail)):
         return [replace(one, count=0.0, high=0.0, vague=False)]
+    more = _ANOTHER.match(tail) if one.count == 1 and one.path != "outlets.hose" else None
+    if more:
+        return [replace(one, count=2.0, high=2.0, end=one.end + more.end(), vague=False)]
     outer = _OUT_OF.match(tail)
     if outer:
         number = value(outer[1] or outer[2])[0]
