@@ -262,7 +262,8 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if more:
         return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
-    return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
+    begin = match.end("n") + 1 if listed and low[match.end("n")] == " " else match.start("thing")
+    return Counted(path, 1, begin if listed else start, end, False, vague)
 
 
 _ON_IT = re.compile(

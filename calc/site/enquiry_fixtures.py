@@ -121,7 +121,7 @@ _SO = re.compile(rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |t
 _THERE = re.compile(rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}")
 _COUNTS = re.compile(rf"[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)")
 _OUT_OF = re.compile(rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({NUMBER})(?: total| in all| in total| altogether)?|of ({NUMBER}) (?:total|in all|in total|altogether)){_STOP}")
-_NONE_NOW = re.compile(r",? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|\?+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))")
+_NONE_NOW = re.compile(r",? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))")
 _DRY_IS = re.compile(r"(?:'s| is| are)(?: an?)? (?:dry|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b")
 _PART = re.compile(rf"^({NUMBER}) (?:of (?:the|our|my|these|those)) ")
 _RUNS = re.compile(r" (?:are |to be |being )?(?:open|on|running|going|in use|used)\b")
