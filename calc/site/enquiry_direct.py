@@ -16,6 +16,7 @@ from calc.site.enquiry_brief import BRIEF
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
+from calc.site.enquiry_plots import PLOTS
 from calc.site.enquiry_rows import FIRST, ROWS
 
 _F = (
@@ -254,6 +255,7 @@ _ALL = tuple(
         *ROWS,
         *ORDER,
         *BRIEF,
+        *PLOTS,
         *claims.LAST,
     )
 )
@@ -306,6 +308,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 
+_WIDEST = 3.0  # m between two drippers; our choice
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
@@ -363,6 +366,8 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
+    if path == "drip.spacing" and not small and metres > _WIDEST:
+        return False
     if path in {"drip.length", "drip.rows"}:
         return (not small or token.unit == "cm") and not _apart(near, path, metres)
     return not (small and path in _LONG)
