@@ -308,6 +308,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 
+_TUBE = 30.0  # mm inside, beyond which a pipe is none of drippers; our choice
 _WIDEST = 3.0  # m between two drippers; our choice
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
@@ -340,7 +341,8 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:
-        return token.unit in {"mm", "in"}
+        narrow = path == "pump.diameter" or token.unit == "in" or token.low <= _TUBE
+        return narrow and token.unit in {"mm", "in"}
     if path == "drip.reference":
         return small and token.low < 20
     if path == "way.length":

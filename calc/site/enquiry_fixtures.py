@@ -81,7 +81,7 @@ _WEAK = re.compile(
 )
 _WASH = re.compile(r"\b(?:wash|bathe|bath|swim|dip|soak)(?:es|ing)? (?:ourselves )?in $")
 _CAN_GET = re.compile(r"\bcan (?:he|she|they|one|you) (?:get|have|fit|add|run|install) [^.;\n]{0,12}$")
-_MILK = frozenset(["milk", "milking"])
+_MILK = (["milk"], ["milking"])
 _HERD = re.compile(r"^(?:the|our|my) cows\b")
 
 
@@ -105,7 +105,7 @@ def _other(low: str, one: Counted) -> bool:
         return bool(_WEAK.match(said))
     if one.path == "use.troughs":
         return bool(_WASH.search(before))
-    if one.path == "animals.dairy" and thing in _MILK:
+    if one.path == "animals.dairy" and article and said.split(" ")[1:] in _MILK:
         return True
     if one.path.startswith("animals."):
         return bool(_HERD.match(said)) or (

@@ -172,7 +172,7 @@ _ONE = tuple(
         rf"(?<![\w¤.,-])({NUMBER}) (?:old |young |grown )?(?:humans|folk|sleepers|artists|retirees|widows|nuns|housemates|flatmates|siblings|bodies in the house)\b(?! (?:who|told|came|said))",
         rf"\b(?:workers|staff|people|persons|residents|inhabitants|monks|sisters|nuns|pupils|members|users) are(?: just| only| about| now)? ({NUMBER})(?= ?(?:[.,;\n]|$))",
         rf"\bmakes (?:us|it|that|a household of) ({NUMBER})(?: of us| people)?(?= ?(?:[.,;!\n]|$))",
-        rf"\b(?:we are|we're) (?:now |only |just )?({NUMBER})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:house|family|evening|home))\b| \w+ (?:and|but)\b){_NO}",
+        rf"\b(?:we are|we're) (?:now |only |just )?({NUMBER})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:house|family|evening|home))\b| (?!people|persons|ppl)\w+ (?:and|but)\b){_NO}",
     )
 )  # fmt: skip
 _PAIR = re.compile(

@@ -10,6 +10,7 @@ _F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|onl
 _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _DRIP = r"\b(?:drip|dripline|drippers?|emitters?|dripped)\b"
 _HOT = r"\b(?:heater|boiler|hot[ -]water|geyser|cylinder|hot side|calorifier|t ?& ?p)\b"
+_HEATS = r"\b(?:hot|heater|unvented|relief|boiler|geyser|calorifier|t ?& ?p)\b"
 _RAIN = r"\b(?:roof|rain\w*)\b"
 _PEOPLE = r"(?:people|persons?|pupils?|children|students?|guests?|residents?|family|of us|adults?|sisters?|girls?|boys?|men|souls|visitors?|campers?|users?|patients?|workers?|members?|heads?|child|man|woman)"
 _PLOT = r"(?:block|header|head ?works|manifold|field|plot|parcel|garden(?: end)?|tunnel|beds?|rows?|lines?|laterals?|tape|zones?|valves?|inlet|head of the (?:field|lines?|rows?)|top of the (?:block|field|rows?))"
@@ -34,7 +35,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("drip.spacing", ("length",), "", r" ?(?:emitter to emitter|dripper to dripper|between (?:the )?(?:emitters|drippers|holes))\b", _DRIP),
     ("drip.dripper", ("flow",), rf"\b(?:one|each|every|a|per) (?:dripper|emitter|hole)(?: gives| is| makes| of| drips)?{_F}", r"(?! ?(?:in total|altogether))", _DRIP),
     ("drip.dripper", ("flow",), rf"\b(?:drip ?line|tubing|tape|drip hose)(?: (?:says|is|gives|rated|of|with))*{_F}", r"(?! ?(?:in total|altogether|per (?:line|row|zone)))", _DRIP),
-    ("drip.dripper", ("flow",), rf"\b(?:holes?|drippers?|emitters?)\b(?:(?!\b(?:pump|well|bore\w*|supply|lines?|spring)\b)[^;\n]){{0,60}}[,;](?: (?:each|they|these|every one))?(?: (?:gives?|of|rated))*{_F}", _ENDS, ""),
+    ("drip.dripper", ("flow",), rf"\b(?:holes?|drippers?|emitters?)\b(?:(?!\b(?:pump|well|bore\w*|supply|lines?|spring)\b)[^;\n]){{0,60}}[,;](?: (?:each|they|these|every one))?(?: (?:gives?|of|rated))*{_F}", _ENDS, rf"{_DRIP}|\blines\b[^.;\n]{{0,20}}\bholes\b"),
     ("drip.dripper", ("flow",), "", r"[ -]?ones\b", _DRIP),
     ("drip.rated", ("pressure",), r"(?:\bgph|\bl/h|\blph|\bl / h|(?:litres?|liters?|gallons?) (?:an|per) hour|\bgal/h)(?: rated)? at (?:about )?$", r"(?! ?at the)", _DRIP),
     ("drip.pressure", ("pressure",), rf"\bpressure (?:is |there is )?(?:at|where|in|on|to) (?:the )?(?:[a-z]+ ){{0,3}}?{_PLOT}(?: (?:starts?|begins?|of|the|block|field|rows?))*{_F}", "", _DRIP),
@@ -54,8 +55,8 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("beds.area", ("area",), rf"\b(?:poly ?tunnels?|tunnels|beds?|greenhouses?|plots?),?{_F}", r" ?(?:$|[,.;)\n]|together\b|altogether\b|in all\b|in total\b)", _DRIP),
     ("beds.area", ("area",), "", r" ?(?:\w+ )?(?:patch|vegetable garden|veg plot|market garden)\b", _DRIP),
     # hot water
-    ("hot.volume", ("volume",), rf"\b(?:hot[ -]water|(?:un)?vented cylinder|cylinder|geyser|calorifier|water heater)(?:'s)?(?: (?:is|unit|tank|heater|holds|of|store))*(?: an?)?{_F}", r"(?! ?(?:expansion|pressure|per\b|/|a day|gas|an? (?:hour|minute)))", _HOT),
-    ("hot.volume", ("volume",), "", r"[ -]?(?:hot[ -]water |unvented |vented |electric |copper |indirect |solar )*(?:cylinder|geyser|calorifier|(?:hot[ -]water )?storage unit)\b", r"\b(?:hot|heater|unvented|relief|boiler|geyser|calorifier)\b"),
+    ("hot.volume", ("volume",), rf"\b(?:hot[ -]water|(?:un)?vented cylinder|cylinder|geyser|calorifier|water heater)(?:'s)?(?: (?:is|unit|tank|heater|holds|of|store))*(?: an?)?{_F}", r"(?! ?(?:expansion|pressure|per\b|/|a day|gas|an? (?:hour|minute)))", _HEATS),
+    ("hot.volume", ("volume",), "", r"[ -]?(?:hot[ -]water |unvented |vented |electric |copper |indirect |solar )*(?:cylinder|geyser|calorifier|(?:hot[ -]water )?storage unit)\b", _HEATS),
     ("hot.volume", ("volume",), rf"\bwh{_F}", _ENDS, _HOT),
     ("hot.relief", ("pressure",), rf"\b(?:relief|relief valve|t ?& ?p|tpr|safety valve|t&p valve)(?: (?:is|says|rated|set|opens|at|on|reads|stamped|marked))*{_F}", "", _HOT),
     ("hot.relief", ("pressure",), rf"\bvalve (?:opens|lifts|blows|pops)(?: (?:at|on|by))?{_F}", "", rf"(?:{_HOT})[\s\S]*\bvalve|\b(?:relief|safety) valve[\s\S]*(?:{_HOT})"),
