@@ -32,7 +32,7 @@ _OUTLETS = (
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
     ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hose points?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?|taps? (?:outside|outdoors|in the (?:garden|yard))(?! with (?:an?|the|one|garden) ))"),
-    ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)|(?:drinking|water|float) bowls?|tire tanks?|tyre tanks?"),
+    ("use.troughs", r"(?:stock |float |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)|(?:drinking|water|float) bowls?|tire tanks?|tyre tanks?"),
     ("outlets.micro", r"micro[ -]?(?:sprinklers?|sprays?|jets?)"),
     ("outlets.micro", r"micro[ -]?(?:sprinklers?|sprays?|jets?)(?: heads?)?|micros"),
     ("outlets.sprinkler", r"(?<!micro )(?<!micro-)(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),

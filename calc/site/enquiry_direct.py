@@ -119,7 +119,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.pumping", ("length",), rf"\b(?:it |level |water )?(?:settled|levell?ed off|steadied|stabili[sz]ed|held)(?: down)?(?: at)?{_F}", r"(?! ?(?:away|from the house|above|gpm|l/))", r"\b(?:gpm|l/min|lit(?:re|er)s|gallons)\b"),
     ("well.pumping", ("length",), rf"\b(?:static|rest)\b[^.;\n]{{0,40}}\b(?:went|goes|fell|falls|dropped|drops|drew|draws|came|sank) (?:it )?(?:down )?to{_F}", r"(?=[^.;\n]{0,20}\b(?:while|when|at|with|after|under|pump))", _WELL),
     ("well.tested", ("flow",), rf"\b(?:he|they|we|i|driller|rig) (?:ran|run|pumped|drew|took)(?: it)?(?: at)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|level|fell|went down|dropped|drew|came down))", _WELL),
-    ("hot.relief", ("pressure",), rf"\b(?:relief|safety|t&p)(?: valve)?(?: (?:on|at|of) (?:it|the [a-z ]{{3,20}}))?{_F}", r"(?! ?(?:at the (?:house|tap)))", _HOT),
+    ("hot.relief", ("pressure",), rf"\b(?:relief|safety|t&p)(?: valve)?(?: (?:on|at|of) (?:it|the (?!pump|well|bore)[a-z ]{{3,20}}))?{_F}", r"(?! ?(?:at the (?:house|tap)))", _HOT),
     ("pressure_tank.rating", ("pressure",), rf"\btank\b[^.;\n]{{0,30}}\brated(?: at| for| to)?{_F}", r"", r"\bpressure|\bswitch|\d0/\d0|\bprecharge"),
     ("power.shade", ("percent",), rf"\b(?:lose|loses|losing|lost){_F}", r" ?(?:of [a-z ]{3,20} )?to (?:the |an? |our |some )?(?:\w+ )?(?:oaks?|trees?|hill|shade|shadows?|pines?|barn|ridge|forest|roof|chimney|mountain)", ""),
     ("store.days", ("time",), rf"\b(?:hold|last|enough|store|keep|carry|cover)\b[^.;\n\d]{{0,30}}\bfor{_F}", r" ?(?:if|when|while|without|of (?:no|drought))\b", ""),

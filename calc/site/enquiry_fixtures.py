@@ -22,11 +22,17 @@ _LIST = rf"(?P<list>{_ITEM}(?:(?: ?, ?and | ?, ?| and | n | ?& ?| ?\+ ?| plus | 
 _HAVE = r"(?:with|w/|w|has|have|having|contains?|gets?|:)"
 _EACH = r"(?:each|apiece|in each|per (?:room|cabin|house|unit|flat|cottage|hut|bathroom)|in every one|every one)"
 _IN_ROOMS = (
-    re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}[ ,(]*{_HAVE} {_LIST}[ ,]*(?:in )?{_EACH}\b"),
+    re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}(?:[ ,(]*{_HAVE} | ?\( ?|: ?){_LIST}[ ,]*(?:in )?{_EACH}\b"),
+    re.compile(rf"\b{_LIST} in (?:each|every one) of (?:the |our |my |these |those )?(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}\b(?P<more>,? (?:and|plus) (?:one|another|one more) (?:in|at|for) (?:the|our|my) )?"),
     re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}[ ,(-]*(?:and |which |that )?(?:in )?(?:each|every one|all)(?: one| room| of them| {_ROOM})? ?(?:{_HAVE}|is|there is|are)(?: each)? {_LIST}"),
     re.compile(rf"\b{_ROOM} (?:each|all) {_HAVE} {_LIST},? (?:and |but )?there(?: are|'s| is) (?P<n>{NUMBER})(?: of them)?\b"),
     re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?(?:toilets|loos|wcs|lavatories)(?:,| and)? (?:with )?(?:there is |there's )?{_LIST} in each\b"),
 )  # fmt: skip
+
+
+_NO_MORE = re.compile(  # what a house has once, behind what each of its rooms has
+    r"(?:,? plus |(?:, ?and |, ?| and | ?\+ ?| ?& ?))(?:an? |one |the )?(?:(?<=plus )|(?<=plus an )|(?<=plus a )|(?<=plus one )|(?=(?:utility|laundry|washing|washer|outside|outdoor|garden|hose|clothes)\b))"
+)
 
 
 def in_rooms(low: str, things: list[Counted]) -> list[Counted]:
@@ -34,6 +40,9 @@ def in_rooms(low: str, things: list[Counted]) -> list[Counted]:
     for pattern in _IN_ROOMS:
         for match in pattern.finditer(low):
             rooms, (start, end) = value(match["n"])[0], match.span("list")
+            stop = _NO_MORE.search(low, start, end)
+            end = stop.start() if stop else end
+            rooms += bool("more" in match.groupdict() and match["more"])
             if rooms != int(rooms) or not 0 < rooms <= 200:
                 continue
             found = [
@@ -44,6 +53,14 @@ def in_rooms(low: str, things: list[Counted]) -> list[Counted]:
             if found:
                 inside = range(start, end)
                 things = [one for one in things if one.start not in inside and one.end - 1 not in inside]
+                if stop:
+                    near = range(end, end + 40)
+                    things = [
+                        replace(one, count=1.0, high=1.0)
+                        if one.start in near and one.count == rooms
+                        else one
+                        for one in things
+                    ]
                 things += found
     return sorted(things, key=lambda one: one.start)
 
@@ -62,7 +79,9 @@ def _of_list(low: str, path: str, start: int, end: int) -> list[tuple[float, int
 # Another thing ------------------------------------------------------------------------------------
 
 _SHAPED = re.compile(r"[ -](?:type|style|shaped|sized|like)\b|-(?:and|to|in)-")
-_OF_SIZE = re.compile(r"s? of (?:about |some |roughly )?(?:\d|¤)")
+_OF_SIZE = re.compile(
+    r"s? of (?:about |some |roughly )?(?:\d|¤)|s? (?:of the (?:fountain|spring|source)|catch(?:es)?|collects?|holds? (?:about )?\d|overflows?|fills?|is fed|under the spring)\b"
+)
 _IN_A = re.compile(
     r"\b(?:in|into|fills?|filling|from|out of|through|over|empties into|runs into|collects in) (?:an?|the|this|that|our|its) (?:[a-z-]+ ){0,2}$"
 )
@@ -79,6 +98,11 @@ _OWNED = re.compile(
 _WEAK = re.compile(
     r"^an? (?:[a-z]+ )?(?:weak|poor|feeble|pathetic|cold|lukewarm|dribbly|miserable|decent|proper|good|better|strong|steady|reasonable|usable|hot|quick|long|short|nice)\b"
 )
+_OF_QUALITY = re.compile(
+    r"\b(?:complain(?:s|ed|ing)? (?:of|about)|wants?|wanted|wish for|gets?|got|gives?|need|needs|for|like|likes|than|enjoy|as|have|has|had|take|takes|of|is|only) $"
+)
+_STANDS = re.compile(r"(?:^|[.;\n] ?)$")
+_LISTED = re.compile(r" ?(?:[,.;&+)\n]|$|and\b|or\b|plus\b)")
 _WASH = re.compile(r"\b(?:wash|bathe|bath|swim|dip|soak)(?:es|ing)? (?:ourselves )?in $")
 _CAN_GET = re.compile(r"\bcan (?:he|she|they|one|you) (?:get|have|fit|add|run|install) [^.;\n]{0,12}$")
 _MILK = (["milk"], ["milking"])
@@ -102,14 +126,17 @@ def _other(low: str, one: Counted) -> bool:
         fire = thing == "hydrant" and _FIRE.search(low[max(0, one.start - 150) : one.end + 80])
         return bool(fire or (_RAN.search(lead) and _TO.match(after)))
     if one.path == "outlets.shower":
-        return bool(_WEAK.match(said))
+        return bool(_WEAK.match(said) and _OF_QUALITY.search(before))
     if one.path == "use.troughs":
         return bool(_WASH.search(before))
     if one.path == "animals.dairy" and article and said.split(" ")[1:] in _MILK:
         return True
     if one.path.startswith("animals."):
         return bool(_HERD.match(said)) or (
-            said.startswith(("a ", "an ")) and not _OWNED.search(before)
+            said.startswith(("a ", "an "))
+            and not (
+                _LISTED.match(after) if _STANDS.search(before) else _OWNED.search(before)
+            )
         )
     return False
 
@@ -118,13 +145,18 @@ def _other(low: str, one: Counted) -> bool:
 
 _STOP = r"(?= ?(?:[.,;\n)!?]|$))"
 _SO = re.compile(rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({NUMBER}){_STOP}")
+_OTHERS = re.compile(
+    r"\b(?:wife|husband|partner|kids?|child(?:ren)?|bab(?:y|ies)|lodgers?|people|persons?|guests?|me|family|adults?|pumps?|tanks?|wells?|panels?|zones?|trees|rooms?|beds?|us)\b"
+)
 _THERE = re.compile(rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}")
-_COUNTS = re.compile(rf"[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)")
+_COUNTS = re.compile(rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)")
 _OUT_OF = re.compile(rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({NUMBER})(?: total| in all| in total| altogether)?|of ({NUMBER}) (?:total|in all|in total|altogether)){_STOP}")
-_NONE_NOW = re.compile(r",? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))")
-_DRY_IS = re.compile(r"(?:'s| is| are)(?: an?)? (?:dry|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b")
+_NONE_NOW = re.compile(r"[:,]? (?:there is|there's|there are) none\b|,? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))")
+_DRY_IS = re.compile(r"(?:'s| is| are)(?: an?)? (?:dry(?! and\b|-)|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b")
 _PART = re.compile(rf"^({NUMBER}) (?:of (?:the|our|my|these|those)) ")
 _RUNS = re.compile(r" (?:are |to be |being )?(?:open|on|running|going|in use|used)\b")
+_RUN = re.compile(r" (?:may |can |will )?(?:run|go|work|be on|be open)\b")
+_SOME_OF = re.compile(rf"(?<![\w¤.,-])({NUMBER}) (?:out )?of (?:the |our |my |these |those )?$")
 _AGAIN = re.compile(r",? ?(?:so|that is|i\.?e\.?|meaning|in other words|which is|which makes|=|\() ?(?:about )?")
 
 
@@ -144,6 +176,11 @@ def _amended(low: str, one: Counted, after: int) -> list[Counted]:
     more = _ANOTHER.match(tail) if one.count == 1 and one.path != "outlets.hose" else None
     if more:
         return [replace(one, count=2.0, high=2.0, end=one.end + more.end(), vague=False)]
+    some = _SOME_OF.search(low[max(0, one.start - 28) : one.start])
+    if some and one.path.startswith("outlets."):
+        part = Counted(one.path, value(some[1])[0], one.start, one.end, True)
+        whole = replace(one, together=False)
+        return [whole, part] if one.together or _RUNS.match(tail) or _RUN.match(tail) else [whole]
     outer = _OUT_OF.match(tail)
     if outer:
         number = value(outer[1] or outer[2])[0]
@@ -151,6 +188,8 @@ def _amended(low: str, one: Counted, after: int) -> list[Counted]:
             return [replace(one, together=True), Counted(one.path, number, one.end, one.end + outer.end())]
     for pattern in (_SO, _THERE, _COUNTS):
         match = pattern.match(tail)
+        if match and pattern is _SO and _OTHERS.search(match.group()):
+            continue
         number = value(match[1])[0] if match else 0.0
         if match and number == int(number) and 0 < number <= 500 and (pattern is not _SO or one.count != 1):
             return [replace(one, count=number, high=number, end=one.end + match.end(), vague=False)]

@@ -38,6 +38,9 @@ _DRY = (
 )
 _MOST = (
     re.compile(
+        rf"\b(?:et[o0]?|evapotranspiration)\b[^;\n]{{0,50}}?[ (](?:in )?(?P<a>{_MONTH})"
+    ),
+    re.compile(
         rf"\b(?:et[o0]?|evapotranspiration)\b[^.;\n]{{0,30}}\bmm\b[^.;\n]{{0,14}}\bin (?P<a>{_MONTH})"
     ),
     re.compile(
@@ -115,7 +118,7 @@ def _hour(match: re.Match[str], before: str) -> float | None:
 
 
 _DRY_TIME = re.compile(
-    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,40}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?|\bdry months(?: (?:are|here|there|we have|number))*[ :]+(?P<n2>{NUMBER})(?:,? (?:from|beginning (?:in|with)|starting (?:in|with)) (?P<a2>{_MONTH}))?"
+    rf"\bdry (?:time|season|period)\b[^.;\n]{{0,40}}?\b(?P<n>{NUMBER}) months?\b(?:,? (?:from|beginning in|starting in) (?P<a>{_MONTH}))?|\bdry months(?: (?:are|here|there|we have|number))*[ :]+(?P<n2>{NUMBER})(?:,? (?:from|beginning(?: in| with)?|starting(?: in| with)?) (?P<a2>{_MONTH}))?"
 )
 
 

@@ -163,7 +163,7 @@ _ONE = tuple(
     for pattern in (
         rf"\bsleeps (?:up to |about |max(?:imum)? )?({NUMBER}){_NO}",
         rf"\b(?:max(?:imum|\.)?|number of) (?:guests|people|persons|campers|visitors)(?: is| are|:)? ({NUMBER}){_NO}",
-        rf"\b(?:population|inhabitants|headcount|head count|souls|members|sleepers|dwellers)(?: is| are| of)? ?[:=]? ?({NUMBER}){_NO}",
+        rf"\b(?:(?<!village )(?<!town )(?<!the )population|inhabitants|headcount|head count|souls|members|sleepers|dwellers)(?: is| are| of)? ?[:=]? ?({NUMBER}){_NO}",
         rf"(?:^|[;\n,(] ?)(?:people|persons|residents|occupants|users|guests)[,:]? ({NUMBER})(?= ?(?:[;\n.,)]|$))(?!, ?\d)",
         rf"(?<![\w¤.,-])({NUMBER})[ -](?:person|people|man|member)s? (?:household|family|house|home|crew|cabin|team)\b",
         rf"(?:^|[.;\n,] ?|\b(?:a|the|our|small|one) )(?:house|cottage|cabin|home|hut|household|flat) for ({NUMBER})(?: people| persons)?(?= ?(?:[.,;\n]|$))",

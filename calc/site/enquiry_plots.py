@@ -9,7 +9,7 @@ from __future__ import annotations
 _F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|it is|it's|by|over|exactly|now|good|using|uses)(?![a-z])[ ,:=~(-]*+)*+$"
 _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _DRIP = r"\b(?:drip|dripline|drippers?|emitters?|dripped)\b"
-_HOT = r"\b(?:heater|boiler|hot[ -]water|geyser|cylinder|hot side|calorifier|t ?& ?p)\b"
+_HOT = r"\b(?:heater|boiler|hot[ -]water|geyser|cylinder|hot side|calorifier|t ?& ?p|wh)\b"
 _HEATS = r"\b(?:hot|heater|unvented|relief|boiler|geyser|calorifier|t ?& ?p)\b"
 _RAIN = r"\b(?:roof|rain\w*)\b"
 _PEOPLE = r"(?:people|persons?|pupils?|children|students?|guests?|residents?|family|of us|adults?|sisters?|girls?|boys?|men|souls|visitors?|campers?|users?|patients?|workers?|members?|heads?|child|man|woman)"
@@ -56,7 +56,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("beds.area", ("area",), "", r" ?(?:\w+ )?(?:patch|vegetable garden|veg plot|market garden)\b", _DRIP),
     # hot water
     ("hot.volume", ("volume",), rf"\b(?:hot[ -]water|(?:un)?vented cylinder|cylinder|geyser|calorifier|water heater)(?:'s)?(?: (?:is|unit|tank|heater|holds|of|store))*(?: an?)?{_F}", r"(?! ?(?:expansion|pressure|per\b|/|a day|gas|an? (?:hour|minute)))", _HEATS),
-    ("hot.volume", ("volume",), "", r"[ -]?(?:hot[ -]water |unvented |vented |electric |copper |indirect |solar )*(?:cylinder|geyser|calorifier|(?:hot[ -]water )?storage unit)\b", _HEATS),
+    ("hot.volume", ("volume",), "", r"[ -]?(?:hot[ -]water |unvented |vented |electric |copper |indirect |solar )*(?:cylinder|geyser|calorifier|(?:hot[ -]water )?storage unit)\b(?! of (?:gas|propane|butane|oxygen))", _HEATS),
     ("hot.volume", ("volume",), rf"\bwh{_F}", _ENDS, _HOT),
     ("hot.relief", ("pressure",), rf"\b(?:relief|relief valve|t ?& ?p|tpr|safety valve|t&p valve)(?: (?:is|says|rated|set|opens|at|on|reads|stamped|marked))*{_F}", "", _HOT),
     ("hot.relief", ("pressure",), rf"\bvalve (?:opens|lifts|blows|pops)(?: (?:at|on|by))?{_F}", "", rf"(?:{_HOT})[\s\S]*\bvalve|\b(?:relief|safety) valve[\s\S]*(?:{_HOT})"),
