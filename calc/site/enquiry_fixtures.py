@@ -146,7 +146,7 @@ def _other(low: str, one: Counted) -> bool:
 _STOP = r"(?= ?(?:[.,;\n)!?]|$))"
 _SO = re.compile(rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({NUMBER}){_STOP}")
 _OTHERS = re.compile(
-    r"\b(?:wife|husband|partner|kids?|child(?:ren)?|bab(?:y|ies)|lodgers?|people|persons?|guests?|me|family|adults?|pumps?|tanks?|wells?|panels?|zones?|trees|rooms?|beds?|us)\b"
+    r"\b(?:wife|husband|partner|kids?|child(?:ren)?|bab(?:y|ies)|lodgers?|people|persons?|guests?|me|family|adults?|pumps?|tanks?|wells?|panels?|zones?|trees|rooms|beds?|us)\b"
 )
 _THERE = re.compile(rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}")
 _COUNTS = re.compile(rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)")

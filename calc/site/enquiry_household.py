@@ -167,7 +167,7 @@ _ONE = tuple(
         rf"(?:^|[;\n,(] ?)(?:people|persons|residents|occupants|users|guests)[,:]? ({NUMBER})(?= ?(?:[;\n.,)]|$))(?!, ?\d)",
         rf"(?<![\w¤.,-])({NUMBER})[ -](?:person|people|man|member)s? (?:household|family|house|home|crew|cabin|team)\b",
         rf"(?:^|[.;\n,] ?|\b(?:a|the|our|small|one) )(?:house|cottage|cabin|home|hut|household|flat) for ({NUMBER})(?: people| persons)?(?= ?(?:[.,;\n]|$))",
-        rf"\b(?:convent|monastery|camp|group|community|commune|club|crew|team|bunk ?house|house|household|lodge)(?: is| of| has| gets| holds| houses| with)(?: about| up to)? ({NUMBER}) (?:members|sisters|brothers|nuns|monks|hands|men|women|souls|artists|friends|persons|humans|sleepers|lads|girls|boys)\b",
+        rf"\b(?:convent|monastery|camp|group|community|commune|crew|team|bunk ?house|house|household|lodge)(?: is| of| has| gets| holds| houses| with)(?: about| up to)? ({NUMBER}) (?:members|sisters|brothers|nuns|monks|hands|men|women|souls|artists|friends|persons|humans|sleepers|lads|girls|boys)\b",
         rf"\bwe(?:'re| are)(?: just| only| all)? ({NUMBER}) (?!(?:more|less|better|big|hundred)\b)(?:[a-z]+ )?(?:women|men|artists|sisters|brothers|friends|pensioners|retirees|widows|farmers|students|humans|adults|souls|girls|boys|siblings|bachelors|old folk)\b",
         rf"(?<![\w¤.,-])({NUMBER}) (?:old |young |grown )?(?:humans|folk|sleepers|artists|retirees|widows|nuns|housemates|flatmates|siblings|bodies in the house)\b(?! (?:who|told|came|said))",
         rf"\b(?:workers|staff|people|persons|residents|inhabitants|monks|sisters|nuns|pupils|members|users) are(?: just| only| about| now)? ({NUMBER})(?= ?(?:[.,;\n]|$))",

@@ -17,6 +17,7 @@ _PLOT = r"(?:block|header|head ?works|manifold|field|plot|parcel|garden(?: end)?
 _AREA = r"(?! ?(?:of )?(?:roof|land|forest|lifestyle|farm|property|paddock|section|tin|slate))"
 _GARDEN = r"(?:garden|veg(?:gie|etable)?s?(?: patch| garden| plot)?|orchard|lawns?|greenhouse|glasshouse|kitchen garden|allotment|flower beds?)"
 _NO_VESSEL = r"(?! ?(?:tank|butt|barrel|drum|cistern|cube|tote|bucket|can\b|per (?:week|month|hour|minute)|a (?:week|month|minute)|an hour|/))"
+_NO_BEASTS = r"\A(?![^\n]*\b(?:cows?|cattle|goats?|sheep|hens?|horses?|pigs?|animals|stock|head|trees)\b)"
 _BUSY = r"(?:busiest|peak|rush|mornings?|evenings?|breakfast|milking|worst)"
 
 PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
@@ -67,7 +68,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("rain.roof", ("area",), rf"\b(?:filled|fed|caught|collected|comes?|collects?)(?: \w+)? (?:by|from|off) (?:the |a |an |our )?(?:\w+ )?roof(?: of| which is)?{_F}", "", ""),
     ("rain.runoff", ("percent",), rf"\b(?:run-?off|catch(?:es)?|collects?|captures?|coefficient|reaches|arrives)\b[^.;\n\d]{{0,18}}{_F}", r"(?! ?(?:slope|full|of the (?:time|year|day)))", _RAIN),
     # use
-    ("use.each", ("daily",), "", r" ?(?:apiece|each|per head|a head|per person|per man|for each)\b", _PEOPLE),
+    ("use.each", ("daily",), _NO_BEASTS, r" ?(?:apiece|each|per head|a head|per person|per man|for each)\b", _PEOPLE),
     ("use.each", ("volume",), rf"\b(?:we|people|souls|they|persons|guests|of us)\b[^.;\n]{{0,25}}\b(?:use|need|take|spend)s?{_F}", r" ?(?:each|apiece|per head|a head)\b(?! (?:time|shower|flush|of))", ""),
     ("use.each", ("volume", "daily"), rf"\b(?:one|each|every|per) (?:[a-z]+ and )?{_PEOPLE}(?: (?:we|they|i))?(?: (?:needs?|uses?|takes?|calculate|wants?|gets?|reckon|count|spends?|with|at|then))*{_F}", r"(?! ?(?:tank|tote|shower|heater))", r"\b(?:days?|daily)\b"),
     ("use.each", ("volume",), rf"\b{_PEOPLE}(?: (?:a|per|each) day)?, each (?:using|needing|taking|with){_F}", _ENDS, ""),
