@@ -157,7 +157,8 @@ def _begins(clean: str) -> list[Piece]:
 _SPELL = re.compile(
     rf"\b(?:dry (?:spell|season|time|period|stretch)s?|drought|(?:summers?|season|time) without rain)(?: here)? (?:lasts?|runs?|is|goes on|takes|of)(?: for| about| around| some| up to)* (?P<n>{NUMBER}) months?\b(?:,? (?:round here )?(?:and )?(?:it )?(?:starts?|starting|from|beginning|begins?)(?: in| with)? (?P<a>{_MONTH}))?(?P<n2>)(?P<a2>)"
     rf"|\bfrom (?P<a3>{_MONTH})(?: on| onwards)? (?:there is |it is |we have |we get )?(?:no rain|not any rain|it does not rain|dry)(?: falls)?(?: for| during| about)* (?P<n3>{NUMBER}) months\b"
-    rf"|(?<![\w-])(?P<n4>{NUMBER}) (?:dry months|months (?:dry|without (?:any )?rain|of drought|with no rain))\b(?:,? (?:and )?(?:they |which |it |that )?(?:starts?|starting|begins?|beginning|from)(?: in| with)? (?P<a4>{_MONTH}))?"
+    rf"|\b(?:last|for|survive|through) (?:the|our|all) (?P<n6>{NUMBER}) dry months\b(?:,? (?:they |which )?(?:starts?|begins?)(?: in| with)? (?P<a6>{_MONTH}))?"
+    rf"|(?<![\w-])(?<!last )(?<!for )(?<!survive )(?<!through )(?<!store )(?P<n4>{NUMBER}) (?:dry months|months (?:dry|without (?:any )?rain|with no rain))\b(?:,? (?:and )?(?:they |which |it |that )?(?:starts?|starting|begins?|beginning|from)(?: in| with)? (?P<a4>{_MONTH}))?"
     rf"|\bdry months ?: ?(?P<n5>{NUMBER}),? (?:beginning|starting|from)(?: in| with)? (?P<a5>{_MONTH})"
 )
 
@@ -167,8 +168,8 @@ def _dry_spell(low: str) -> dict[str, str] | None:
     match = _SPELL.search(low) if re.search(r"\brain|\broof|\bcistern", low) else None
     if match is None:
         return None
-    many = next((match[key] for key in ("n", "n3", "n4", "n5") if match[key]), "")
-    first = next((match[key] for key in ("a", "a3", "a4", "a5") if match[key]), "")
+    many = next((match[key] for key in ("n", "n3", "n4", "n5", "n6") if match[key]), "")
+    first = next((match[key] for key in ("a", "a3", "a4", "a5", "a6") if match[key]), "")
     return {"n": many, "a": first, "start": str(match.start()), "end": str(match.end())}
 
 

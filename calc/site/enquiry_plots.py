@@ -17,6 +17,7 @@ _PLOT = r"(?:block|header|head ?works|manifold|field|plot|parcel|garden(?: end)?
 _AREA = r"(?! ?(?:of )?(?:roof|land|forest|lifestyle|farm|property|paddock|section|tin|slate))"
 _GARDEN = r"(?:garden|veg(?:gie|etable)?s?(?: patch| garden| plot)?|orchard|lawns?|greenhouse|glasshouse|kitchen garden|allotment|flower beds?)"
 _NO_VESSEL = r"(?! ?(?:tank|butt|barrel|drum|cistern|cube|tote|bucket|can\b|per (?:week|month|hour|minute)|a (?:week|month|minute)|an hour|/))"
+_BY_DAY = r"(?=/day|[^.;\n]*\b(?:days?|daily|evenings?|nights?|mornings?)\b)"
 _NO_BEASTS = r"\A(?![^\n]*\b(?:cows?|cattle|goats?|sheep|hens?|horses?|pigs?|animals|stock|head|trees)\b)"
 _BUSY = r"(?:busiest|peak|rush|mornings?|evenings?|breakfast|milking|worst)"
 
@@ -56,7 +57,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("beds.area", ("area",), rf"\b(?:poly ?tunnels?|tunnels|beds?|greenhouses?|plots?),?{_F}", r" ?(?:$|[,.;)\n]|together\b|altogether\b|in all\b|in total\b)", _DRIP),
     ("beds.area", ("area",), "", r" ?(?:\w+ )?(?:patch|vegetable garden|veg plot|market garden)\b", _DRIP),
     # hot water
-    ("hot.volume", ("volume",), rf"\b(?:hot[ -]water|(?:un)?vented cylinder|cylinder|geyser|calorifier|water heater)(?:'s)?(?: (?:is|unit|tank|heater|holds|of|store))*(?: an?)?{_F}", r"(?! ?(?:expansion|pressure|per\b|/|a day|gas|an? (?:hour|minute)))", _HEATS),
+    ("hot.volume", ("volume",), rf"\b(?:hot[ -]water|(?:un)?vented cylinder|(?<!pressure )(?<!air )(?<!gas )cylinder|geyser|calorifier|water heater)(?:'s)?(?: (?:is|unit|tank|heater|holds|of|store))*(?: an?)?{_F}", r"(?! ?(?:expansion|pressure|per\b|/|a day|gas|an? (?:hour|minute)))", _HEATS),
     ("hot.volume", ("volume",), "", r"[ -]?(?:hot[ -]water |unvented |vented |electric |copper |indirect |solar )*(?:cylinder|geyser|calorifier|(?:hot[ -]water )?storage unit)\b(?! of (?:gas|propane|butane|oxygen))", _HEATS),
     ("hot.volume", ("volume",), rf"\bwh{_F}", _ENDS, _HOT),
     ("hot.relief", ("pressure",), rf"\b(?:relief|relief valve|t ?& ?p|tpr|safety valve|t&p valve)(?: (?:is|says|rated|set|opens|at|on|reads|stamped|marked))*{_F}", "", _HOT),
@@ -64,17 +65,18 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("hot.stored", ("temperature",), rf"\b(?:boiler|heater|cylinder|geyser)\b(?:(?!\b(?:panels?|inlet|cold)\b)[^.;\n]){{0,30}}\b(?:on|at|set to|kept at){_F}", "", _HOT),
     ("hot.tank", ("volume",), rf"\bexp(?:ansion|\.)? (?:tank|vessel)(?: (?:is|of|holds))*{_F}", "", _HOT),
     # rain
-    ("rain.roof", ("area",), "", r" ?of (?:the )?(?:\w+ )?(?:roof|slates?|tiles?|tin|corrugated|sheeting|iron roof|thatch|shingles|roofing)\b", ""),
+    ("rain.roof", ("area",), "", r" ?of (?:the )?(?:\w+ )?(?:roof|slates?|tiles?|tin|corrugated|sheeting|iron roof|thatch|shingles|roofing)\b(?! (?:to|for|in))", _RAIN),
     ("rain.roof", ("area",), rf"\b(?:filled|fed|caught|collected|comes?|collects?)(?: \w+)? (?:by|from|off) (?:the |a |an |our )?(?:\w+ )?roof(?: of| which is)?{_F}", "", ""),
-    ("rain.runoff", ("percent",), rf"\b(?:run-?off|catch(?:es)?|collects?|captures?|coefficient|reaches|arrives)\b[^.;\n\d]{{0,18}}{_F}", r"(?! ?(?:slope|full|of the (?:time|year|day)))", _RAIN),
+    ("rain.runoff", ("percent",), rf"\b(?:run-?off|catch(?:es)?|collects?|captures?|coefficient|reaches|arrives)\b[^.;\n\d]{{0,18}}{_F}", r"(?! ?(?:slope|full|of the (?:time|year|day|sun\w*)))", _RAIN),
     # use
     ("use.each", ("daily",), _NO_BEASTS, r" ?(?:apiece|each|per head|a head|per person|per man|for each)\b", _PEOPLE),
     ("use.each", ("volume",), rf"\b(?:we|people|souls|they|persons|guests|of us)\b[^.;\n]{{0,25}}\b(?:use|need|take|spend)s?{_F}", r" ?(?:each|apiece|per head|a head)\b(?! (?:time|shower|flush|of))", ""),
     ("use.each", ("volume", "daily"), rf"\b(?:one|each|every|per) (?:[a-z]+ and )?{_PEOPLE}(?: (?:we|they|i))?(?: (?:needs?|uses?|takes?|calculate|wants?|gets?|reckon|count|spends?|with|at|then))*{_F}", r"(?! ?(?:tank|tote|shower|heater))", r"\b(?:days?|daily)\b"),
     ("use.each", ("volume",), rf"\b{_PEOPLE}(?: (?:a|per|each) day)?, each (?:using|needing|taking|with){_F}", _ENDS, ""),
     ("use.daily", ("daily",), rf"\b(?:water )?meter\b[^.;\n\d]{{0,30}}\b(?:reads?|says|shows|gives|counts){_F}", "", ""),
-    ("use.garden", ("volume", "daily"), rf"\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL, ""),
-    ("use.garden", ("volume", "daily"), rf"\bfor (?:the|our|my) {_GARDEN},? (?:we|i) (?:spend|use|need|take|give|want){_F}", _NO_VESSEL, ""),
+    ("use.garden", ("volume", "daily"), rf"\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL + _BY_DAY, ""),
+    ("use.garden", ("volume",), rf"\bdays?\b[^.;\n]*\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL, ""),
+    ("use.garden", ("volume", "daily"), rf"\bfor (?:the|our|my) {_GARDEN},? (?:we|i) (?:spend|use|need|take|give|want){_F}", _NO_VESSEL + _BY_DAY, ""),
     ("use.peak", ("volume",), rf"\b{_BUSY}\b(?:(?!\b(?:tank|cistern|pump)\b)[^.;\n]){{0,50}}\b(?:use|uses|pull|pulls|draw|draws|take|takes|go through|run|goes|need){_F}", r" ?(?:over|in|within|during) (?:(?:about|the|some) )?(?:\d|¤|one|two|three|an|half|first|space)", ""),
     ("use.peak", ("volume",), rf"\b{_BUSY},?{_F}", r" ?(?:go|goes|are used|is used|run|runs)(?: off| out)? (?:in|over|within) (?:\d|¤|one|two|three|an|half)", ""),
     ("use.peak_time", ("time",), rf"\b{_BUSY}\b(?:(?!\btank\b)[^;\n]){{0,70}}\d ?(?:l|lit\w+|gal\w*|m3)(?: go(?:es)?| are used| of water)? (?:over|in|within|during){_F}", _ENDS, ""),
