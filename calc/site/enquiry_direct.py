@@ -308,8 +308,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 
-_TUBE = 30.0  # mm inside, beyond which a pipe is none of drippers; our choice
-_WIDEST = 3.0  # m between two drippers; our choice
+_TUBE, _WIDEST = 30.0, 3.0  # mm inside, and m between two, at most of drippers; our choice
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice

@@ -52,7 +52,9 @@ def in_rooms(low: str, things: list[Counted]) -> list[Counted]:
             ]
             if found:
                 inside = range(start, end)
-                things = [one for one in things if one.start not in inside and one.end - 1 not in inside]
+                things = [
+                    one for one in things if one.start not in inside and one.end - 1 not in inside
+                ]
                 if stop:
                     near = range(end, end + 40)
                     things = [
@@ -69,7 +71,10 @@ def _of_list(low: str, path: str, start: int, end: int) -> list[tuple[float, int
     """(how many, start, end) of one kind in a room's list."""
     found = []
     for thing in BARE[path].finditer(low, start, end):
-        before = re.search(rf"(?<![\w-])({NUMBER}) (?:[a-z-]+ )?$", low[max(start, thing.start() - 24) : thing.start()])
+        before = re.search(
+            rf"(?<![\w-])({NUMBER}) (?:[a-z-]+ )?$",
+            low[max(start, thing.start() - 24) : thing.start()],
+        )
         number = how_many(before[1])[0] if before else 1.0
         if number and (before or not thing["thing"].endswith("s")):
             found.append((number, thing.start(), thing.end()))
@@ -91,7 +96,9 @@ _RAN = re.compile(
 )
 _TO = re.compile(r" (?:to|from|over|across|down|up|out|through|along)\b")
 _FIRE = re.compile(r"\b(?:fire|brigade|insurance|insurer|pump truck|tanker)\b")
-_TALKED = re.compile(r"\b(?:talk(?:s|ing|ed)?|go(?:es|ing)? on|ask(?:s|ing|ed)?|dream(?:s|ing|ed|t)?|joke[sd]?) (?:on )?(?:about|of) [^.;,\n]{0,25}$")
+_TALKED = re.compile(
+    r"\b(?:talk(?:s|ing|ed)?|go(?:es|ing)? on|ask(?:s|ing|ed)?|dream(?:s|ing|ed|t)?|joke[sd]?) (?:on )?(?:about|of) [^.;,\n]{0,25}$"
+)
 _OWNED = re.compile(
     r"(?:^|[,;:&+\n(.-] ?|\b(?:have|has|having|got|keep|keeps|own|owns|and|plus|with|is|are|there's|for|feeds?|waters?|just|only|includes?|including) )$"
 )
@@ -104,7 +111,9 @@ _OF_QUALITY = re.compile(
 _STANDS = re.compile(r"(?:^|[.;\n] ?)$")
 _LISTED = re.compile(r" ?(?:[,.;&+)\n]|$|and\b|or\b|plus\b)")
 _WASH = re.compile(r"\b(?:wash|bathe|bath|swim|dip|soak)(?:es|ing)? (?:ourselves )?in $")
-_CAN_GET = re.compile(r"\bcan (?:he|she|they|one|you) (?:get|have|fit|add|run|install) [^.;\n]{0,12}$")
+_CAN_GET = re.compile(
+    r"\bcan (?:he|she|they|one|you) (?:get|have|fit|add|run|install) [^.;\n]{0,12}$"
+)
 _MILK = (["milk"], ["milking"])
 _HERD = re.compile(r"^(?:the|our|my) cows\b")
 
@@ -114,7 +123,11 @@ def _other(low: str, one: Counted) -> bool:
     if one.count != 1 or one.together:
         return False
     said = low[one.start : one.end]
-    thing, before, after = said.split(" ")[-1], low[max(0, one.start - 40) : one.start], low[one.end : one.end + 40]
+    thing, before, after = (
+        said.split(" ")[-1],
+        low[max(0, one.start - 40) : one.start],
+        low[one.end : one.end + 40],
+    )
     article = re.match(r"(?:an?|the|our|my|this|that|its) ", said)
     lead = before + (article.group() if article else "")
     if _SHAPED.match(after) or _TALKED.search(before) or _CAN_GET.search(before):
@@ -134,9 +147,7 @@ def _other(low: str, one: Counted) -> bool:
     if one.path.startswith("animals."):
         return bool(_HERD.match(said)) or (
             said.startswith(("a ", "an "))
-            and not (
-                _LISTED.match(after) if _STANDS.search(before) else _OWNED.search(before)
-            )
+            and not (_LISTED.match(after) if _STANDS.search(before) else _OWNED.search(before))
         )
     return False
 
@@ -144,20 +155,34 @@ def _other(low: str, one: Counted) -> bool:
 # Put right ----------------------------------------------------------------------------------------
 
 _STOP = r"(?= ?(?:[.,;\n)!?]|$))"
-_SO = re.compile(rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({NUMBER}){_STOP}")
+_SO = re.compile(
+    rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({NUMBER}){_STOP}"
+)
 _OTHERS = re.compile(
     r"\b(?:wife|husband|partner|kids?|child(?:ren)?|bab(?:y|ies)|lodgers?|people|persons?|guests?|me|family|adults?|pumps?|tanks?|wells?|panels?|zones?|trees|rooms|beds?|us)\b"
 )
-_THERE = re.compile(rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}")
-_COUNTS = re.compile(rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)")
-_OUT_OF = re.compile(rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({NUMBER})(?: total| in all| in total| altogether)?|of ({NUMBER}) (?:total|in all|in total|altogether)){_STOP}")
-_NONE_NOW = re.compile(r"[:,]? (?:there is|there's|there are) none\b|,? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))")
-_DRY_IS = re.compile(r"(?:'s| is| are)(?: an?)? (?:dry(?! and\b|-)|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b")
+_THERE = re.compile(
+    rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}"
+)
+_COUNTS = re.compile(
+    rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)"
+)
+_OUT_OF = re.compile(
+    rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({NUMBER})(?: total| in all| in total| altogether)?|of ({NUMBER}) (?:total|in all|in total|altogether)){_STOP}"
+)
+_NONE_NOW = re.compile(
+    r"[:,]? (?:there is|there's|there are) none\b|,? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))"
+)
+_DRY_IS = re.compile(
+    r"(?:'s| is| are)(?: an?)? (?:dry(?! and\b|-)|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b"
+)
 _PART = re.compile(rf"^({NUMBER}) (?:of (?:the|our|my|these|those)) ")
 _RUNS = re.compile(r" (?:are |to be |being )?(?:open|on|running|going|in use|used)\b")
 _RUN = re.compile(r" (?:may |can |will )?(?:run|go|work|be on|be open)\b")
 _SOME_OF = re.compile(rf"(?<![\w¤.,-])({NUMBER}) (?:out )?of (?:the |our |my |these |those )?$")
-_AGAIN = re.compile(r",? ?(?:so|that is|i\.?e\.?|meaning|in other words|which is|which makes|=|\() ?(?:about )?")
+_AGAIN = re.compile(
+    r",? ?(?:so|that is|i\.?e\.?|meaning|in other words|which is|which makes|=|\() ?(?:about )?"
+)
 
 
 _ANOTHER = re.compile(
@@ -185,13 +210,21 @@ def _amended(low: str, one: Counted, after: int) -> list[Counted]:
     if outer:
         number = value(outer[1] or outer[2])[0]
         if number == int(number) and number >= one.count:
-            return [replace(one, together=True), Counted(one.path, number, one.end, one.end + outer.end())]
+            return [
+                replace(one, together=True),
+                Counted(one.path, number, one.end, one.end + outer.end()),
+            ]
     for pattern in (_SO, _THERE, _COUNTS):
         match = pattern.match(tail)
         if match and pattern is _SO and _OTHERS.search(match.group()):
             continue
         number = value(match[1])[0] if match else 0.0
-        if match and number == int(number) and 0 < number <= 500 and (pattern is not _SO or one.count != 1):
+        if (
+            match
+            and number == int(number)
+            and 0 < number <= 500
+            and (pattern is not _SO or one.count != 1)
+        ):
             return [replace(one, count=number, high=number, end=one.end + match.end(), vague=False)]
     return [one]
 
@@ -222,9 +255,11 @@ def settled(low: str, things: list[Counted]) -> list[Counted]:
                 kept.append(replace(one, together=True))
         else:
             kept += _amended(low, one, after)
-            if one.together and re.search(r"\ball (?:the |of the )?$|^(?:all|the) ", low[max(0, one.start - 12) : one.start]):
+            if one.together and re.search(
+                r"\ball (?:the |of the )?$|^(?:all|the) ", low[max(0, one.start - 12) : one.start]
+            ):
                 kept.append(replace(one, together=False))
-    return kept + [each for each in running(low)]
+    return kept + running(low)
 
 
 def _counts(one: Counted) -> bool:
@@ -241,7 +276,9 @@ def running(low: str) -> list[Counted]:
     """How many of several are open together: "10 sprinklers, 3 going at any one time"."""
     found = []
     for match in _GOING.finditer(low):
-        path = next((p for p in BARE if p.startswith("outlets") and BARE[p].fullmatch(match["what"])), "")
+        path = next(
+            (p for p in BARE if p.startswith("outlets") and BARE[p].fullmatch(match["what"])), ""
+        )
         number = value(match["all"])[0] if match["n"] in {"both", "all"} else value(match["n"])[0]
         if path and (match["rest"] or match["n"] == "both") and number == int(number):
             found.append(Counted(path, number, match.start("n"), match.end(), True))

@@ -37,9 +37,7 @@ _DRY = (
     ),
 )
 _MOST = (
-    re.compile(
-        rf"\b(?:et[o0]?|evapotranspiration)\b[^;\n]{{0,50}}?[ (](?:in )?(?P<a>{_MONTH})"
-    ),
+    re.compile(rf"\b(?:et[o0]?|evapotranspiration)\b[^;\n]{{0,50}}?[ (](?:in )?(?P<a>{_MONTH})"),
     re.compile(
         rf"\b(?:et[o0]?|evapotranspiration)\b[^.;\n]{{0,30}}\bmm\b[^.;\n]{{0,14}}\bin (?P<a>{_MONTH})"
     ),

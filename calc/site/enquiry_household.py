@@ -29,7 +29,9 @@ _TERM = re.compile(
     rf"|{_DET} (?:{_ADJ} )?(?P<young>{_YOUNG})(?![\w'-])|{_DET} (?:{_ADJ} )?(?P<kin>{_KIN})(?![\w'])"
     rf"|{_DET} (?:{_ADJ} )?(?P<some>{_YOUNGS}|{_KINS})(?![\w'])|(?P<called>(?!{_DET}\b|we\b|us\b|it\b|both\b|then\b|all\b|in\b|at\b|not\b|not\b|nobody\b)(?<=just |only )[a-z]{{3,12}}(?= and (?:me|i|myself)\b)|(?<=me and )(?!{_DET}\b)[a-z]{{3,12}}(?= ?(?:[.;,\n]|now\b|here\b|$))|(?<=me, )(?!{_DET}\b)[a-z]{{3,12}}(?= and (?:{_DET} )(?:{_KIN}|{_YOUNG})\b))"
 )
-_AND = re.compile(r" ?(?:, and also|, and|, plus|, with|,|and|&|\+|plus|with|and also) ?(?:now |then )?")
+_AND = re.compile(
+    r" ?(?:, and also|, and|, plus|, with|,|and|&|\+|plus|with|and also) ?(?:now |then )?"
+)
 _HERE_BEFORE = re.compile(
     r"\b(?:just|only|there's|there is|there are|it's|it is|house are|house live|house is|home are|for|we have|living here|live here|lives here|household|household is|who live here)[ ,:]*$"
 )
@@ -68,7 +70,9 @@ def _list_at(low: str, first: re.Match[str]) -> list[re.Match[str]]:
 def _bare(low: str, term: re.Match[str]) -> bool:
     """Whether a list goes on without a comma: "we have wife me 3 kids"."""
     return low[term.end() : term.end() + 1] == " " and bool(
-        re.match(rf" (?:me {NUMBER} (?:{_YOUNGS})|{NUMBER} (?:{_YOUNGS}))\b", low[term.end() :][:40])
+        re.match(
+            rf" (?:me {NUMBER} (?:{_YOUNGS})|{NUMBER} (?:{_YOUNGS}))\b", low[term.end() :][:40]
+        )
         or re.match(r" me\b", low[term.end() :][:4])
     )
 
@@ -110,11 +114,17 @@ def _whole(low: str, terms: list[re.Match[str]]) -> bool:
         terms[0]["me"] and before.endswith(", ")
     ):
         return False
-    joint = re.match(r",? (?:and|plus|&) (?:the |my |our |a |an |two |three )?", low[terms[-1].end() :][:14])
+    joint = re.match(
+        r",? (?:and|plus|&) (?:the |my |our |a |an |two |three )?", low[terms[-1].end() :][:14]
+    )
     if joint is None:
         return True
     after = low[terms[-1].end() + joint.end() :]
-    return bool(_BEASTS.match(after) or re.match(r"(?:we|it|there|that|use|i|have|no)\b", after) or "," in joint.group()[:1])
+    return bool(
+        _BEASTS.match(after)
+        or re.match(r"(?:we|it|there|that|use|i|have|no)\b", after)
+        or "," in joint.group()[:1]
+    )
 
 
 def _lives(low: str, terms: list[re.Match[str]]) -> bool:
@@ -129,7 +139,9 @@ def _lives(low: str, terms: list[re.Match[str]]) -> bool:
     if lone or _HERE_BEFORE.search(before) or _HERE_AFTER.match(low, end):
         return True
     with_near = any(one["near"] or one["young"] or one["many"] for one in terms)
-    return bool((_BEGINS.search(before) or with_near or before.endswith(", ")) and _ENDS.match(low, end))
+    return bool(
+        (_BEGINS.search(before) or with_near or before.endswith(", ")) and _ENDS.match(low, end)
+    )
 
 
 _DID = re.compile(
@@ -179,7 +191,9 @@ _PAIR = re.compile(
     r"\bwe are both\b(?! (?:sure|happy|keen|worried|on|at work|out)\b)|\bmy man and (?:i|me)\b"
     rf"|\bi (?:live|stay|share the (?:house|place|cottage))(?: here| there| alone)? with (?:my|a|an|our) (?:{_ADJ} )?(?:{_KIN}|{_YOUNG})(?= ?(?:[.;,\n]|$|in the|here))(?!, (?:my|and|her|his|our|two|three)\b)"
 )
-_BY_SELF = re.compile(r"\b(?:and|she's|he's|is|lives) by (?:her|him)self\b(?= in| on| at| there| now|[.,;])")
+_BY_SELF = re.compile(
+    r"\b(?:and|she's|he's|is|lives) by (?:her|him)self\b(?= in| on| at| there| now|[.,;])"
+)
 
 
 def summed(low: str) -> Counted | None:

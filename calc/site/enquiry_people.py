@@ -104,8 +104,7 @@ def people(low: str) -> list[Counted]:
     found = (
         [*party, *apart]
         if party
-        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
-        or _other(low)
+        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low) or _other(low)
     )
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
 

@@ -24,7 +24,9 @@ _FLOAT_VALVES = re.compile(
 _BEHIND = re.compile(
     rf"\b(?:troughs?|drinkers?|waterers?)(?: with (?:an? )?(?:float|ball)(?: valve)?s?)?(?: for (?:the )?[a-z]+)?[ ,:(-]+(?:we have )?({NUMBER}) (?:pieces|pcs|nos?\b|units|off\b|numbers)"
 )
-_ONES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:(?:dry|young|other|beef|non-milking|old) ones\b|dry(?= ?[,.;)\n]| and\b))")
+_ONES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:(?:dry|young|other|beef|non-milking|old) ones\b|dry(?= ?[,.;)\n]| and\b))"
+)
 _MILKED = re.compile(
     rf"[ ,(]*(?:also|too|here|altogether|in all)?[ ,(]*({NUMBER})(?: of (?:them|which|these))? (?:(?:are |is )?(?:giving|in|for) milk|(?:are |is )?milk(?:ing|ed|ers)\b|give milk)\b"
 )

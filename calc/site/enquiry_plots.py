@@ -18,7 +18,9 @@ _AREA = r"(?! ?(?:of )?(?:roof|land|forest|lifestyle|farm|property|paddock|secti
 _GARDEN = r"(?:garden|veg(?:gie|etable)?s?(?: patch| garden| plot)?|orchard|lawns?|greenhouse|glasshouse|kitchen garden|allotment|flower beds?)"
 _NO_VESSEL = r"(?! ?(?:tank|butt|barrel|drum|cistern|cube|tote|bucket|can\b|per (?:week|month|hour|minute)|a (?:week|month|minute)|an hour|/))"
 _BY_DAY = r"(?=/day|[^.;\n]*\b(?:days?|daily|evenings?|nights?|mornings?)\b)"
-_NO_BEASTS = r"\A(?![^\n]*\b(?:cows?|cattle|goats?|sheep|hens?|horses?|pigs?|animals|stock|head|trees)\b)"
+_NO_BEASTS = (
+    r"\A(?![^\n]*\b(?:cows?|cattle|goats?|sheep|hens?|horses?|pigs?|animals|stock|head|trees)\b)"
+)
 _BUSY = r"(?:busiest|peak|rush|mornings?|evenings?|breakfast|milking|worst)"
 
 PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (

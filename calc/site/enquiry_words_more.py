@@ -78,8 +78,10 @@ _CROP = rf"\b(?P<crop>{'|'.join(sorted(CROP_KEYS, key=len, reverse=True))})\b"
 _DRIP = r"\b(?:drip|dripped|dripline|drippers?|emitters?)\b"
 _CROP2 = _CROP.replace("?P<crop>", "?:")
 CROP = re.compile(_CROP)
-HEADS = re.compile(rf"(?:^|[.;\n] ?){_CROP}(?= mostly| only|,| on | over |: |\.| block| field| patch| rows)"
-    rf"|\b(?:ha|hectares?|acres?|m2|square met(?:re|er)s?|sq ft|trees|rows|irrigate|watering) (?:of )?(?:[\d.]+ )?(?:young |old |table )?{_CROP2}")
+HEADS = re.compile(
+    rf"(?:^|[.;\n] ?){_CROP}(?= mostly| only|,| on | over |: |\.| block| field| patch| rows)"
+    rf"|\b(?:ha|hectares?|acres?|m2|square met(?:re|er)s?|sq ft|trees|rows|irrigate|watering) (?:of )?(?:[\d.]+ )?(?:young |old |table )?{_CROP2}"
+)
 CROPS = (
     re.compile(rf"{_CROP}[^.;\n]{{0,45}}{_DRIP}"),
     re.compile(rf"{_DRIP}[^.;\n]{{0,45}}{_CROP}"),
