@@ -339,9 +339,10 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         return metres >= _HIGH
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
+    if path == "drip.spacing":
+        return small or metres <= _WIDEST
     if path in {"drip.bore", "pump.diameter"}:
-        narrow = path == "pump.diameter" or token.unit == "in" or token.low <= _TUBE
-        return narrow and token.unit in {"mm", "in"}
+        return token.unit == "in" or (token.unit == "mm" and (path[0] == "p" or token.low <= _TUBE))
     if path == "drip.reference":
         return small and token.low < 20
     if path == "way.length":
@@ -367,8 +368,6 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     valve = _VALVE.search(near.mail[max(0, token.start - 100) : token.start])
     if (path == "pump.set" and valve) or (path == "use.leak" and _EMITS.search(near.before[-60:])):
         return False  # "it" is another thing
-    if path == "drip.spacing" and not small and metres > _WIDEST:
-        return False
     if path in {"drip.length", "drip.rows"}:
         return (not small or token.unit == "cm") and not _apart(near, path, metres)
     return not (small and path in _LONG)

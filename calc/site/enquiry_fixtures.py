@@ -106,7 +106,7 @@ _WEAK = re.compile(
     r"^an? (?:[a-z]+ )?(?:weak|poor|feeble|pathetic|cold|lukewarm|dribbly|miserable|decent|proper|good|better|strong|steady|reasonable|usable|hot|quick|long|short|nice)\b"
 )
 _OF_QUALITY = re.compile(
-    r"\b(?:complain(?:s|ed|ing)? (?:of|about)|wants?|wanted|wish for|gets?|got|gives?|need|needs|for|like|likes|than|enjoy|as|have|has|had|take|takes|of|is|only) $"
+    r"\b(?:complain(?:s|ed|ing)? (?:of|about)|wants?|wanted|wish for|gets?|got|gives?|needs?|for|like|than|enjoy|as|have|has|had|take|takes|of|is|only) $"
 )
 _STANDS = re.compile(r"(?:^|[.;\n] ?)$")
 _LISTED = re.compile(r" ?(?:[,.;&+)\n]|$|and\b|or\b|plus\b)")

@@ -81,7 +81,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("use.garden", ("volume", "daily"), rf"\bfor (?:the|our|my) {_GARDEN},? (?:we|i) (?:spend|use|need|take|give|want){_F}", _NO_VESSEL + _BY_DAY, ""),
     ("use.peak", ("volume",), rf"\b{_BUSY}\b(?:(?!\b(?:tank|cistern|pump)\b)[^.;\n]){{0,50}}\b(?:use|uses|pull|pulls|draw|draws|take|takes|go through|run|goes|need){_F}", r" ?(?:over|in|within|during) (?:(?:about|the|some) )?(?:\d|¤|one|two|three|an|half|first|space)", ""),
     ("use.peak", ("volume",), rf"\b{_BUSY},?{_F}", r" ?(?:go|goes|are used|is used|run|runs)(?: off| out)? (?:in|over|within) (?:\d|¤|one|two|three|an|half)", ""),
-    ("use.peak_time", ("time",), rf"\b{_BUSY}\b(?:(?!\btank\b)[^;\n]){{0,70}}\d ?(?:l|lit\w+|gal\w*|m3)(?: go(?:es)?| are used| of water)? (?:over|in|within|during){_F}", _ENDS, ""),
+    ("use.peak_time", ("time",), rf"\b{_BUSY}\b(?:(?!\btank\b)[^;\n]){{0,70}}\d ?(?:l|lit\w+|gal\w*|m[3])(?: go(?:es)?| are used| of water)? (?:over|in|within|during){_F}", _ENDS, ""),
     ("use.leak", ("flow",), "", r" ?(?:is |are |was )?(?:leaking|leaks?|dripping|lost|going somewhere|running to waste)\b", ""),
     ("use.leak", ("flow",), rf"\b(?:tap|toilet|float|valve|joint|something|somewhere)\b[^.;\n\d]{{0,25}}\b(?:leaks?|leaking|drips|loses)(?: (?:more or less|maybe|about|some))*{_F}", "", ""),
 )  # fmt: skip
