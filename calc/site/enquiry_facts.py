@@ -107,6 +107,7 @@ def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Toke
         put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
     enquiry_taken.troubled(masked, numbers, noise.MAYBE)
+    enquiry_sides.lands(masked, numbers, "the size of the land")
     for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows):
         units(masked, numbers)
     return numbers
