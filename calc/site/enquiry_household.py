@@ -138,10 +138,9 @@ def _lives(low: str, terms: list[re.Match[str]]) -> bool:
         return True
     if lone or _HERE_BEFORE.search(before) or _HERE_AFTER.match(low, end):
         return True
-    with_near = any(one["near"] or one["young"] or one["many"] for one in terms)
-    return bool(
-        (_BEGINS.search(before) or with_near or before.endswith(", ")) and _ENDS.match(low, end)
-    )
+    if any(one["near"] or one["young"] or one["many"] for one in terms):
+        return not _DID.match(low, end)
+    return bool((_BEGINS.search(before) or before.endswith(", ")) and _ENDS.match(low, end))
 
 
 _DID = re.compile(
@@ -152,12 +151,12 @@ _DID = re.compile(
 def only_did(low: str, party: Counted) -> bool:
     """Whether "my brother and I" only built something, and nobody says that they live there."""
     said = low[party.start : party.end]
-    kin = re.search(rf"\b(?:{_KIN})\b", said)
-    return bool(
-        kin
-        and not re.search(rf"\b(?:{_NEAR}|{_YOUNG}|{_YOUNGS}|{_TWO})\b", said)
-        and _DID.match(low, party.end)
-    )
+    if not _DID.match(low, party.end):
+        return False
+    if not re.search(r"\b(?:me|i|myself)\b", said):
+        return True
+    near = re.search(rf"\b(?:{_NEAR}|{_YOUNG}|{_YOUNGS}|{_TWO})\b", said)
+    return bool(re.search(rf"\b(?:{_KIN})\b", said)) and near is None
 
 
 _NO = r"(?! ?(?:m|ft|km|l|hours?|hrs?|h|min(?:utes)?|miles?|met(?:re|er)s?|feet|yards?|years?|months?|weeks?|days?|kilomet(?:re|er)s?|acres?|hectares?|degrees?|litres?|gallons?|psi|bar|times?|farms|houses|families|households|cabins|percent|%)\b)"
@@ -170,6 +169,9 @@ _BOTH = (
     re.compile(rf"\b(?:guests|pupils|campers|visitors) (?:are|is|number)(?: at most| maximum| up to| max\.?| about)? ({NUMBER})[.,;] ?(?:and )?(?:there are )?(?:also )?(?:also |another )?({NUMBER}) (?:staff|workers|teachers|of us|helpers)\b"),
     re.compile(rf"\bso ({NUMBER}),? (?:and|plus|\+|&|with) (?:about |another )?({NUMBER}) (?:staff|of us|workers|helpers|teachers|wardens?)\b"),
 )  # fmt: skip
+_COUPLE_KIDS = re.compile(
+    rf"(?:^|[.;:\n(] ?|\b(?:are|have|for|is|of|just) )(?:mum|mom|mam|husband|wife|parents)(?:,| and| n| &| \+) ?(?:dad|wife|husband|pa),? ?(?:and|n|&|plus|\+|with)? ?(?P<n>{NUMBER}) (?:(?:small|little|young) )?(?:{_YOUNGS})\b"
+)
 _ONE = tuple(
     re.compile(pattern)
     for pattern in (
@@ -184,7 +186,7 @@ _ONE = tuple(
         rf"(?<![\w¤.,-])({NUMBER}) (?:old |young |grown )?(?:humans|folk|sleepers|artists|retirees|widows|nuns|housemates|flatmates|siblings|bodies in the house)\b(?! (?:who|told|came|said))",
         rf"\b(?:workers|staff|people|persons|residents|inhabitants|monks|sisters|nuns|pupils|members|users) are(?: just| only| about| now)? ({NUMBER})(?= ?(?:[.,;\n]|$))",
         rf"\bmakes (?:us|it|that|a household of) ({NUMBER})(?: of us| people)?(?= ?(?:[.,;!\n]|$))",
-        rf"\b(?:we are|we're) (?:now |only |just )?({NUMBER})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:house|family|evening|home))\b| (?!people|persons|ppl)\w+ (?:and|but)\b){_NO}",
+        rf"\b(?:we are|we're) (?:now |only |just )?({NUMBER})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:main |big |old )?(?:house|family|evening|home))\b| (?!people|persons|ppl)\w+ (?:and|but)\b){_NO}",
     )
 )  # fmt: skip
 _PAIR = re.compile(
@@ -198,6 +200,8 @@ _BY_SELF = re.compile(
 
 def summed(low: str) -> Counted | None:
     """Two numbers of people in one breath, added up."""
+    if couple := _COUPLE_KIDS.search(low):
+        return _people(2.0 + value(couple["n"])[0], couple)
     for pattern in _BOTH:
         match = pattern.search(low)
         if match:
@@ -207,10 +211,12 @@ def summed(low: str) -> Counted | None:
 
 def counted(low: str) -> Counted | None:
     """How many people there are by the words of ``_ONE``; two, or one, told without a number."""
-    for pattern in _ONE:
-        match = pattern.search(low)
-        if match:
-            return _people(value(match[1])[0], match)
+    hits = [match for pattern in _ONE for match in pattern.finditer(low)]
+    numbers = {value(match[1])[0] for match in hits}
+    if len(numbers) == 1:
+        return _people(numbers.pop(), hits[0])
+    if numbers:
+        return None  # "sleeps 12. We are 3": nobody says which
     if match := _PAIR.search(low):
         return _people(2.0, match)
     if match := _BY_SELF.search(low):

@@ -218,10 +218,11 @@ def _children(low: str, match: re.Match[str]) -> float:
 
 _NOT_FED = re.compile(  # who only helped, and who has water from elsewhere
     _DID.pattern
+    + r"|,? (?:and|plus|with) (?:us|ourselves|the owners?)\b(?! (?:two|three|four|five|six|\d|both))"
     + r"|,? but (?:they|we|all of us|those|that)(?:'re| are|'s| is| have| get)?(?: all)? (?:on )?(?:the )?(?:town|city|mains|municipal|public|village|council) (?:water|supply|mains)\b"
 )
 _PLUS = re.compile(
-    rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
+    rf"(?<=of us)(?: and| n| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
 )
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(

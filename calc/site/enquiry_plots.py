@@ -11,7 +11,7 @@ _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b)"
 _DRIP = r"\b(?:drip|dripline|drippers?|emitters?|dripped)\b"
 _HOT = r"\b(?:heater|boiler|hot[ -]water|geyser|cylinder|hot side|calorifier|t ?& ?p|wh)\b"
 _HEATS = r"\b(?:hot|heater|unvented|relief|boiler|geyser|calorifier|t ?& ?p)\b"
-_RAIN = r"\b(?:roof|rain\w*)\b"
+_RAIN = r"\b(?:roof|rain\w*|cistern)\b"
 _PEOPLE = r"(?:people|persons?|pupils?|children|students?|guests?|residents?|family|of us|adults?|sisters?|girls?|boys?|men|souls|visitors?|campers?|users?|patients?|workers?|members?|heads?|child|man|woman)"
 _PLOT = r"(?:block|header|head ?works|manifold|field|plot|parcel|garden(?: end)?|tunnel|beds?|rows?|lines?|laterals?|tape|zones?|valves?|inlet|head of the (?:field|lines?|rows?)|top of the (?:block|field|rows?))"
 _AREA = r"(?! ?(?:of )?(?:roof|land|forest|lifestyle|farm|property|paddock|section|tin|slate))"
@@ -76,9 +76,10 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("use.each", ("volume", "daily"), rf"\b(?:one|each|every|per) (?:[a-z]+ and )?{_PEOPLE}(?: (?:we|they|i))?(?: (?:needs?|uses?|takes?|calculate|wants?|gets?|reckon|count|spends?|with|at|then))*{_F}", r"(?! ?(?:tank|tote|shower|heater))", r"\b(?:days?|daily)\b"),
     ("use.each", ("volume",), rf"\b{_PEOPLE}(?: (?:a|per|each) day)?, each (?:using|needing|taking|with){_F}", _ENDS, ""),
     ("use.daily", ("daily",), rf"\b(?:water )?meter\b[^.;\n\d]{{0,30}}\b(?:reads?|says|shows|gives|counts){_F}", "", ""),
-    ("use.garden", ("volume", "daily"), rf"\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL + _BY_DAY, ""),
+    ("use.garden", ("volume",), rf"\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL + _BY_DAY, ""),
     ("use.garden", ("volume",), rf"\bdays?\b[^.;\n]*\b{_GARDEN}(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank)){{1,3}}{_F}", _NO_VESSEL, ""),
-    ("use.garden", ("volume", "daily"), rf"\bfor (?:the|our|my) {_GARDEN},? (?:we|i) (?:spend|use|need|take|give|want){_F}", _NO_VESSEL + _BY_DAY, ""),
+    ("use.garden", ("daily",), rf"\b(?:for )?(?:the|our|my) {_GARDEN},?(?: (?:then|alone|also|itself|takes?|drinks?|needs?|uses?|gets?|wants?|swallows?|drank|we|i|spend|use|need|take|give|want)){{1,3}}{_F}", _NO_VESSEL, ""),
+    ("use.garden", ("volume",), rf"\bfor (?:the|our|my) {_GARDEN},? (?:we|i) (?:spend|use|need|take|give|want){_F}", _NO_VESSEL + _BY_DAY, ""),
     ("use.peak", ("volume",), rf"\b{_BUSY}\b(?:(?!\b(?:tank|cistern|pump)\b)[^.;\n]){{0,50}}\b(?:use|uses|pull|pulls|draw|draws|take|takes|go through|run|goes|need){_F}", r" ?(?:over|in|within|during) (?:(?:about|the|some) )?(?:\d|¤|one|two|three|an|half|first|space)", ""),
     ("use.peak", ("volume",), rf"\b{_BUSY},?{_F}", r" ?(?:go|goes|are used|is used|run|runs)(?: off| out)? (?:in|over|within) (?:\d|¤|one|two|three|an|half)", ""),
     ("use.peak_time", ("time",), rf"\b{_BUSY}\b(?:(?!\btank\b)[^;\n]){{0,70}}\d ?(?:l|lit\w+|gal\w*|m[3])(?: go(?:es)?| are used| of water)? (?:over|in|within|during){_F}", _ENDS, ""),
