@@ -67,7 +67,7 @@ PLOTS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("hot.stored", ("temperature",), rf"\b(?:boiler|heater|cylinder|geyser)\b(?:(?!\b(?:panels?|inlet|cold)\b)[^.;\n]){{0,30}}\b(?:on|at|set to|kept at){_F}", "", _HOT),
     ("hot.tank", ("volume",), rf"\bexp(?:ansion|\.)? (?:tank|vessel)(?: (?:is|of|holds))*{_F}", "", _HOT),
     # rain
-    ("rain.roof", ("area",), "", r" ?of (?:the )?(?:\w+ )?(?:roof|slates?|tiles?|tin|corrugated|sheeting|iron roof|thatch|shingles|roofing)\b(?! (?:to|for|in))", _RAIN),
+    ("rain.roof", ("area",), "", r" ?of (?:the )?(?:\w+ )?(?:roof|slates?|tiles?|tin|corrugated|sheeting|iron roof|thatch|shingles|roofing)\b(?! (?:to|for|in)\b)", _RAIN),
     ("rain.roof", ("area",), rf"\b(?:filled|fed|caught|collected|comes?|collects?)(?: \w+)? (?:by|from|off) (?:the |a |an |our )?(?:\w+ )?roof(?: of| which is)?{_F}", "", ""),
     ("rain.runoff", ("percent",), rf"\b(?:run-?off|catch(?:es)?|collects?|captures?|coefficient|reaches|arrives)\b[^.;\n\d]{{0,18}}{_F}", r"(?! ?(?:slope|full|of the (?:time|year|day|sun\w*)))", _RAIN),
     # use

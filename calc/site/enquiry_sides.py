@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 
 from calc.site.enquiry_model import Context, Token
-from calc.site.enquiry_model import Token
 from calc.site.enquiry_numbers import _CARD, NUMBER, value
 
 _LATITUDE = re.compile(
