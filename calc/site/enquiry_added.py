@@ -103,11 +103,18 @@ _JOINED = re.compile(r" ?(?:,|and|,? and|\+|&|plus|,? plus) ?(?:the |a |an |one 
 
 
 def _beside(low: str, one: Piece, counted: list[Piece]) -> bool:
-    """Whether a kitchen's sink stands in one list with those of other rooms: "2 bathroom sinks +
+    """Whether a sink of one room stands in one list with those of others: "2 bathroom sinks +
     kitchen sink"."""
-    if one.path != "outlets.sink" or "kitchen" not in one.thing:
+    room = _ROOM.search(one.thing) if one.path == "outlets.sink" else None
+    if room is None:
         return False
-    others = [each for each in counted if each.low and "kitchen" not in each.thing]
+    others = [
+        each
+        for each in counted
+        if each.low
+        and room[1] not in each.thing
+        and (_ROOM.search(each.thing) or "basin" in each.thing or room[1] == "kitchen")
+    ]
     return any(
         _JOINED.fullmatch(low[first.end : last.start])
         for each in others

@@ -170,7 +170,7 @@ _EVERY = re.compile(
 )
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b(?:(?!\bin the\b)[^.;]){0,40}$")
 _EACH = re.compile(
-    r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
+    r",? ?(?:each(?! of\b| must| has| is| needs| runs?| holds?| holding| (?:about )?\d)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _EACH_LIST = re.compile(
     r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:(?<!on )each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
