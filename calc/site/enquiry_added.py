@@ -113,7 +113,7 @@ def _beside(low: str, one: Piece, counted: list[Piece]) -> bool:
         for each in counted
         if each.low
         and room[1] not in each.thing
-        and (_ROOM.search(each.thing) or "basin" in each.thing or room[1] == "kitchen")
+        and (_ROOM.search(each.thing) or "basin" in each.thing)
     ]
     return any(
         _JOINED.fullmatch(low[first.end : last.start])

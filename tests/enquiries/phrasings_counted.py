@@ -21,6 +21,8 @@ SAID = (
         "There's me, Pam and the lodger. No bath.",
         "Partner and me, plus a lodger. One sink.",
         "Me and the wife and our lad in the house. A well.",
+        "Me, my girlfriend and a housemate who is away half the week. A well.",
+        "There is 2 of us n a baby. A well.",
         "And we are three old women, with one shower.",
     )),
     ("use.people", "4", (
@@ -36,6 +38,7 @@ SAID = (
         "House plus a flat, 3 + 2 people. 3 showers.",
         "Five humans on 11 acres. A well.",
         "We have wife me 3 kids.",
+        "Mum, dad and three kids. A well.",
     )),
     ("use.people", "6", (
         "There's meself and herself and the four children, two showers.",
@@ -93,11 +96,13 @@ SAID = (
         "One toilet, kitchen sink and a bathroom sink.",
         "Kitchen sink, one bath sink, shower, toilet.",
         "A sink here and another in the shed.",
+        "Two sinks, kitchen sink and bathroom sink.",
     )),
     ("outlets.sink", "3", (
         "1 shower, 2 toilets, 2 bathroom sinks + kitchen sink.",
         "Bathrooms each have a shower, a WC and a basin, and there are 2 of them. One kitchen sink.",
         "Two sinks - no, Mary says three.",
+        "A kitchen sink, bathroom sink, and a utility sink.",
         "Three basins, and I would like two of the basins open along with the shower.",
     )),
     ("outlets.sink", "4", (
@@ -247,12 +252,23 @@ SAID = (
 )  # fmt: skip
 
 NOT_SAID = (
+    ("beds.area", (
+        "A 4 hectare lifestyle block. Drip in the garden.",
+        "We moved onto forty acres. Drip for the garden.",
+    )),
+    ("rain.dry_count", (
+        "We want to last 3 months without rain. Roof 90 m2.",
+        "Two months of drought killed the trees. Roof 90 m2.",
+    )),
     ("use.people", (
         "My cousin and I walked the line. A well.",
         "My brother and I built the tank. A spring.",
         "We are 3 weeks in and 20 m down. A well.",
         "We are 4 hours from town. A well.",
         "Me, my wife and the kids. A well.",
+        "My husband and my father built it. A well.",
+        "The bunkhouse sleeps 12. We are 3 in the main house. A well.",
+        "Our place is for 4 guests and us. A well.",
         "The village population is 400. A well.",
         "We're 4 people but they're on town water. A well.",
     )),
