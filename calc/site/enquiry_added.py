@@ -21,7 +21,7 @@ def counts(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Told]:
     told: list[Told] = []
     if path.startswith("outlets.") and together:
         told.append(_count(plain, f"{path}.together", [max(together, key=lambda one: one.low)]))
-    named = [one for one in pieces if one.vague and _alone(low, one)]
+    named = [one for one in pieces if one.vague and (_alone(low, one) or _beside(low, one, alone))]
     if alone and named and not any(one.low or _thing(one) == _thing(named[0]) for one in alone):
         alone = []  # "outside tap, no hose"
     if not alone and together:
@@ -62,7 +62,7 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
     ones = sorted(first.values(), key=lambda one: one.start)
     kept: list[Piece] = []
     for one in ones:
-        plain = [each for each in kept if _thing(each) == _thing(one)]
+        plain = [each for each in kept if _thing(each) == _thing(one) or _a_tap(one, each)]
         alike = [
             each for each in plain if not (_ROOM.search(each.thing) and _ROOM.search(one.thing))
         ]
@@ -70,9 +70,23 @@ def _kinds(low: str, named: list[Piece]) -> list[Piece]:
         if not alike or (
             len(gap) < _LISTED
             and not re.search(rf"[.;\n](?!{_MORE})|\b(?:when|while|is|at|has|runs?)\b", gap)
+            and not (re.search(r"[.;\n] ?$", gap) and _DOES.match(low, one.end))
         ):
             kept.append(one)
     return kept
+
+
+_DOES = re.compile(  # a sentence about one that was named before
+    r" (?:goes|is|was|runs?|gets|turns|went|starts|stops|works|sputters|dribbles|trickles|spits|only|has|comes|drops|loses|never|always|still|just)\b"
+)
+_TAPS, _BOWLS = frozenset(["tap", "faucet"]), frozenset(["sink", "basin"])
+
+
+def _a_tap(one: Piece, other: Piece) -> bool:
+    """Whether one is the tap of the other, which is a sink."""
+    return (_thing(one) in _TAPS and _thing(other) in _BOWLS) or (
+        _thing(one) in _BOWLS and _thing(other) in _TAPS
+    )
 
 
 _MORE = r" ?(?:$|(?:plus|and|also)\b)"  # what is added in a sentence of its own
@@ -83,6 +97,29 @@ def _kitchen(last: Piece, one: Piece) -> bool:
     """A kitchen's sink beside basins is one more, wherever it is told."""
     both = last.path == one.path == "outlets.sink" and "together" not in {last.word, one.word}
     return both and ("basin" in last.thing) and "kitchen" in one.thing
+
+
+_JOINED = re.compile(r" ?(?:,|and|,? and|\+|&|plus|,? plus) ?(?:the |a |an |one )?")
+
+
+def _beside(low: str, one: Piece, counted: list[Piece]) -> bool:
+    """Whether a sink of one room stands in one list with those of others: "2 bathroom sinks +
+    kitchen sink"."""
+    room = _ROOM.search(one.thing) if one.path == "outlets.sink" else None
+    if room is None:
+        return False
+    others = [
+        each
+        for each in counted
+        if each.low
+        and room[1] not in each.thing
+        and (_ROOM.search(each.thing) or "basin" in each.thing)
+    ]
+    return any(
+        _JOINED.fullmatch(low[first.end : last.start])
+        for each in others
+        for first, last in (sorted((one, each), key=lambda piece: piece.start),)
+    )
 
 
 def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
@@ -106,6 +143,7 @@ def _added(low: str, alone: list[Piece], named: list[Piece]) -> list[Piece]:
             basin
             and one.start < total[0].start
             and len(total) == 1
+            or _beside(low, one, total)
             or near
             and _adds(low, total, one)
             and (_thing(one) != _thing(total[-1]) or kitchen)
@@ -168,7 +206,7 @@ def _alone(low: str, piece: Piece) -> bool:
     if (
         piece.path == "use.troughs"
         and "tank" in piece.thing
-        and not re.search(r"\bfloat|\bdrinker|\bwaterer|ball ?cock|\bvalve", low)
+        and not re.search(r"\bfloat|\bdrinker|\bwaterer|ball ?cock|\bball valve", low)
     ):
         return False
     if piece.path == "outlets.hose" and "suction hose" in low and "garden" not in piece.thing:

@@ -170,7 +170,7 @@ _EVERY = re.compile(
 )
 _EACH_HAS = re.compile(r"\beach (?:with|has|have|having)\b(?:(?!\bin the\b)[^.;]){0,40}$")
 _EACH = re.compile(
-    r",? ?(?:each(?! of\b| must| has| is| needs| runs?)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
+    r",? ?(?:each(?! of\b| must| has| is| needs| runs?| holds?| holding| (?:about )?\d)|in each|per (?:cabin|house|unit|cottage|hut)|apiece)\b"
 )
 _EACH_LIST = re.compile(
     r"(?:, ?|,? and | ?\+ ?| ?& ?|,? plus )[^.;()\n]{0,60}\b(?:(?<!on )each|apiece|per (?:cabin|house|unit|flat|room)) ?(?:[).;,]|$)"
@@ -207,7 +207,8 @@ def _other_thing(low: str, path: str, match: re.Match[str]) -> bool:
     """Whether the words mean another thing: a dry toilet, a goat shed, a suction hose."""
     start, end = match.start(), match.end("thing")
     after = low[end : end + 70]
-    if _is_outlet(path) and SKIP_THING.match(after):
+    skipped = SKIP_THING.match(after) if _is_outlet(path) else None
+    if skipped and not (path == "use.troughs" and skipped.group().startswith(" at ")):
         return True
     if path == "outlets.toilet" and DRY.search(low[: match.start("thing")][-20:]):
         return True
@@ -262,7 +263,8 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if more:
         return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
-    return Counted(path, 1, match.start("thing") if listed else start, end, False, vague)
+    begin = match.end("n") + 1 if listed and low[match.end("n")] == " " else match.start("thing")
+    return Counted(path, 1, begin if listed else start, end, False, vague)
 
 
 _ON_IT = re.compile(
@@ -305,6 +307,7 @@ _ROOMS = re.compile(
 
 
 _IN_EACH = re.compile(r"[^.;()\n]{0,40}\b(?:in|for|per) each\b")
+_LONE = re.compile(rf" ?, ({NUMBER})(?= ?(?:[.;\n]|$)| (?:pieces|pcs|head|of them|in all)\b)")
 _MANY = tuple(
     re.compile(pattern)
     for pattern in (
@@ -379,6 +382,9 @@ def _in_list(path: str, match: re.Match[str], before: str, after: str) -> Counte
             return Counted(path, value(many[1])[0], match.start(), match.end() + many.end())
     lead = before.rstrip(" -*•")
     head = bool(re.search(r"\d {2,}$", before)) or not lead.strip() or lead[-1:] in "\n,;:(."
+    lone = _LONE.match(after) if head and match["thing"].endswith("s") else None
+    if lone:
+        return Counted(path, value(lone[1])[0], match.start(), match.end() + lone.end())
     beside = _BESIDE.match(after)
     found = beside if head and beside else _BEHIND.match(after)
     if found is None:

@@ -27,19 +27,19 @@ _OUTLETS = (
     ("outlets.saver", r"(?:low[ -]?flow|water[ -]?sav(?:ing|er)|flow[ -]limited|economy|saver) shower(?:s|heads?)?|shower(?:s|heads?)?(?=(?: limited)? \(?(?:with|w/?) (?:an? |the )?(?:(?:flow|water)[ -]?(?:limit|restrict|sav)|low[ -]?flow))"),
     ("outlets.shower", r"(?<!flow )(?<!saving )(?<!limited )(?<!saver )shower(?:s|heads?)?(?!(?: limited)? \(?(?:with|w/?) (?:an? |the )?(?:(?:flow|water)[ -]?(?:limit|restrict|sav)|low[ -]?flow))|showeres|shwoers?|showrs?"),
     ("outlets.sink", r"(?:kitchen |bathroom |hand ?|utility |wash ?|bath ?)?(?:sinks?|wash(?:ing)? ?-?basins?|(?<!intake )(?<!settling )(?<!catch )(?<!collecting )(?<!stilling )(?<!over the )(?<!above the )(?<!below the )basins?|faucets?|lavator(?:y|ies) (?:sinks?|basins?))"
-                     r"|kitchen taps?|washbasins?|lavs?"),
-    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies)|wcs?|w\.c\.s?|lavator(?:y|ies))"),
+                     r"|kitchen taps?|taps? (?:at|over) (?:the )?(?:sinks?|basins?)|washbasins?|lavs?"),
+    ("outlets.toilet", r"(?:flush(?:ing)? )?(?:toilets?|loos?|dunn(?:y|ies|ys)|commodes?|wcs?|w\.c\.s?|lavator(?:y|ies))"),
     ("outlets.washer", r"(?:clothes |laundry )?(?:washing ?machines?|washers?|clothes ?washers?|laundry machines?)"),
-    ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
+    ("outlets.hose", r"(?:garden |outside |outdoor |yard |wash ?-?down )?(?:hose ?bibb?s?|hose ?cocks?|hose points?|hosepipes?|hoses?|spigots?|hydrants?|outside taps?|outdoor taps?"
                      r"|garden taps?|yard taps?|standpipes?|taps? (?:outside|outdoors|in the (?:garden|yard))(?! with (?:an?|the|one|garden) ))"),
-    ("use.troughs", r"(?:stock |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)|(?:drinking|water|float) bowls?|tire tanks?|tyre tanks?"),
+    ("use.troughs", r"(?:stock |float |water(?:ing)? |drinking |goat |cattle |cow |horse |sheep |animal |livestock )*(?:troughs?|waterers?|drinkers?|stock tanks?)|(?:drinking|water|float) bowls?|tire tanks?|tyre tanks?"),
     ("outlets.micro", r"micro[ -]?(?:sprinklers?|sprays?|jets?)"),
     ("outlets.micro", r"micro[ -]?(?:sprinklers?|sprays?|jets?)(?: heads?)?|micros"),
     ("outlets.sprinkler", r"(?<!micro )(?<!micro-)(?:impact |lawn |rotor |garden |big |pasture )*sprinklers?(?: heads?)?"),
     ("outlets.drip", r"(?:drip|dripline|drip line|drip irrigation) (?:zones?|circuits?|blocks?|sections?|valves?)|zones? of drip|(?:drip zone)s?"),
 )  # fmt: skip
 _ANIMALS = (
-    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? with (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
+    ("animals.nursing", r"(?:cow[ -]calf pairs?|cows? (?:with|wi|w/) (?:a |their |the |its )?(?:small |young |little )?cal(?:f|ves)(?: at foot)?|(?:mother|suckling|nurse) cows?|pairs? of cows? and cal(?:f|ves)|nursing cows?|suckler(?: cow)?s?"
                         r"|cows? and cal(?:f|ves)|cow/calf pairs?|pairs?(?! of\b))"),
     ("animals.dairy", r"(?:dairy cows?|milk(?:ing|ers?)?(?: cows?)?(?! (?:goats?|sheep|ewes?|nann))|milch cows?|house cows?|milkers|cows? (?:in|for|of|giving|that give|which give) milk|cows? in lactation|dairy cattle|lactating cows?)"),
     ("animals.cattle", r"(?:(?:dry |beef |highland )?(?:cows?|cobs?|cattle|steers?|(?<=dry )stock|heifers?|young ?stock|yearlings|bullocks?|bulls?|geldings?|stallions?|foals?)|(?<=\d )beef(?= ?(?:[,.;\n]|$)| and\b)|horses?|ponies|pony|mares?|donkeys?|mules?"

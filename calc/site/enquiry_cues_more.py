@@ -68,7 +68,7 @@ MORE: dict[str, tuple[tuple[str, float, str | None, str | None], ...]] = {
     ),
     "time": (
         ("store.days", 6, None, r"'? (?:reserve|storage|supply|worth|in (?:store|the tank|reserve)|without (?:the )?(?:pump|power|rain|sun|supply))"),
-        ("drip.hours", 9, r"(?:can water|water(?:ing)?|irrigat\w+|drip\w*)\b[^.;\n]{0,45}", r" ?(?:a|per|each|every) (?:day|night|morning)"),
+        ("drip.hours", 9, r"(?:can water|watering|(?:we|i|to|they|must|may|you) water|irrigat\w+|drip\w*)\b[^.;\n]{0,45}", r" ?(?:a|per|each|every) (?:day|night|morning)"),
     ),
     "percent": (
         ("power.shade", 7, r"(?:trees?|oak|hill|barn|shade|shadow|neighbou?r|pine|ridge)(?: (?:takes?|costs?|eats?|steals?|robs?|blocks?|cuts?))(?: off| away| us)?", None),

@@ -17,6 +17,7 @@ from calc.site.enquiry_machines import ROWS as MACHINES
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
+from calc.site.enquiry_plots import PLOTS
 from calc.site.enquiry_rows import FIRST, ROWS
 
 _F = (
@@ -119,7 +120,7 @@ _DEFINED: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.pumping", ("length",), rf"\b(?:it |level |water )?(?:settled|levell?ed off|steadied|stabili[sz]ed|held)(?: down)?(?: at)?{_F}", r"(?! ?(?:away|from the house|above|gpm|l/))", r"\b(?:gpm|l/min|lit(?:re|er)s|gallons)\b"),
     ("well.pumping", ("length",), rf"\b(?:static|rest)\b[^.;\n]{{0,40}}\b(?:went|goes|fell|falls|dropped|drops|drew|draws|came|sank) (?:it )?(?:down )?to{_F}", r"(?=[^.;\n]{0,20}\b(?:while|when|at|with|after|under|pump))", _WELL),
     ("well.tested", ("flow",), rf"\b(?:he|they|we|i|driller|rig) (?:ran|run|pumped|drew|took)(?: it)?(?: at)?{_F}", r"(?=[^.\n]{0,60}\b(?:settled|level|fell|went down|dropped|drew|came down))", _WELL),
-    ("hot.relief", ("pressure",), rf"\b(?:relief|safety|t&p)(?: valve)?(?: (?:on|at|of) (?:it|the [a-z ]{{3,20}}))?{_F}", r"(?! ?(?:at the (?:house|tap)))", _HOT),
+    ("hot.relief", ("pressure",), rf"\b(?:relief|safety|t&p)(?: valve)?(?: (?:on|at|of) (?:it|the (?!pump|well|bore)[a-z ]{{3,20}}))?{_F}", r"(?! ?(?:at the (?:house|tap)))", _HOT),
     ("pressure_tank.rating", ("pressure",), rf"\btank\b[^.;\n]{{0,30}}\brated(?: at| for| to)?{_F}", r"", r"\bpressure|\bswitch|\d0/\d0|\bprecharge"),
     ("power.shade", ("percent",), rf"\b(?:lose|loses|losing|lost){_F}", r" ?(?:of [a-z ]{3,20} )?to (?:the |an? |our |some )?(?:\w+ )?(?:oaks?|trees?|hill|shade|shadows?|pines?|barn|ridge|forest|roof|chimney|mountain)", ""),
     ("store.days", ("time",), rf"\b(?:hold|last|enough|store|keep|carry|cover)\b[^.;\n\d]{{0,30}}\bfor{_F}", r" ?(?:if|when|while|without|of (?:no|drought))\b", ""),
@@ -256,6 +257,7 @@ _ALL = tuple(
         *ORDER,
         *BRIEF,
         *MACHINES,
+        *PLOTS,
         *claims.LAST,
     )
 )
@@ -308,6 +310,7 @@ def path_of(token: Token, near: Context, unit: str) -> str:
 _EMITS = re.compile(r"\b(?:drippers?|emitters?)\b")
 _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|timer|switch)\b")
 
+_TUBE, _WIDEST = 30.0, 3.0  # mm inside, and m between two, at most of drippers; our choice
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
@@ -338,8 +341,10 @@ def _fits(token: Token, near: Context, path: str) -> bool:
         return metres >= _HIGH
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
+    if path == "drip.spacing":
+        return small or metres <= _WIDEST
     if path in {"drip.bore", "pump.diameter"}:
-        return token.unit in {"mm", "in"}
+        return token.unit == "in" or (token.unit == "mm" and (path[0] == "p" or token.low <= _TUBE))
     if path == "drip.reference":
         return small and token.low < 20
     if path == "way.length":

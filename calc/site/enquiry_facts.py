@@ -13,6 +13,7 @@ from calc.site import (
     enquiry_counts,
     enquiry_direct,
     enquiry_doubts,
+    enquiry_fixtures,
     enquiry_hours,
     enquiry_machines,
     enquiry_nought,
@@ -110,6 +111,7 @@ def _amounts(masked: str, sentences: Spans, clauses: list[Ignored]) -> list[Toke
         put_right(masked, numbers)
     in_minutes(masked, numbers, sentences)
     enquiry_taken.troubled(masked, numbers, noise.MAYBE)
+    enquiry_sides.lands(masked, numbers, "the size of the land")
     for units in (seasons, parts, likewise, enquiry_shared.shared, enquiry_now.flows, renamed):
         units(masked, numbers)
     return numbers
@@ -351,6 +353,7 @@ def _switched(clean: str, pieces: list[Piece]) -> list[Piece]:
 def _all_counted(clean: str, asked: list[tuple[int, int, str]]) -> list[Counted]:
     things = enquiry_pieces.apart(clean, enquiry_counting.things(clean))
     things += enquiry_pieces.pieces(clean, things)
+    things = enquiry_fixtures.settled(clean, things)
     more = enquiry_together.at_once(clean, things)
     more += [one for one in enquiry_together.later(clean) if not _again(one, things)]
     more += enquiry_together.answered(things, asked)

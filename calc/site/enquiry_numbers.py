@@ -17,7 +17,8 @@ _TENWORD = "|".join(_TENS)
 _ONEWORD = "|".join(sorted(_ONES, key=len, reverse=True))
 _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
 _WORDS = (
-    rf"(?:(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
+    rf"(?:{_CARD} point (?:oh |zero )?(?:{_CARD}|oh)(?: (?:one|two|three|four|five|six|seven|eight|nine))?"
+    rf"|(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
@@ -169,6 +170,10 @@ def _written(text: str, decimal_comma: bool) -> tuple[float, tuple[float, ...]]:
 
 def _spoken(text: str) -> float:
     text = text.replace("-", " ")
+    if " point " in text:  # "two point three", "one point oh five"
+        whole, part = text.split(" point ", 1)
+        digits = "".join(f"{_spoken(one):g}" for one in part.replace("oh", "zero").split())
+        return float(f"{_spoken(whole):g}.{digits}")
     if "couple" in text:
         factor = 100.0 if "hundred" in text else 1000.0 if "thousand" in text else 1.0
         return 2 * factor * (12 if "dozen" in text else 1)

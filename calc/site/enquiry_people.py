@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from calc.site import enquiry_crowd
+from calc.site import enquiry_crowd, enquiry_household
 from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
 from calc.site.enquiry_numbers import NUMBER, value
@@ -87,21 +87,41 @@ def people(low: str) -> list[Counted]:
         r"\b(?:nobody|no one) (?:lives|is living|sleeps) (?:here|there|on (?:the )?site)\b", low
     ):
         return []
-    total = enquiry_crowd.summed(low) or _total(low) or told_together(low)
+    both = enquiry_household.summed(low)
+    total = [both] if both else enquiry_crowd.summed(low) or _total(low) or told_together(low)
     if total:
         return total
-    party, numbered = _party(low), _numbered(low)
+    party, numbered = _household(low, _party(low)), _numbered(low)
+    if party is None:
+        return numbered
     apart = [
         one
         for one in numbered
-        if not one.vague and all(one.end <= o.start or o.end <= one.start for o in party)
+        if not one.vague
+        and all(one.end <= o.start or o.end <= one.start for o in party)
+        and not any(one.count == o.count and 0 <= o.start - one.end < 4 for o in party)
     ]
     found = (
         [*party, *apart]
         if party
-        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low)
+        else numbered or _kinds(low) or enquiry_crowd.crowd(low) or _few(low) or _other(low)
     )
     return [one for one in found if not _FOR_EACH.search(low[max(0, one.start - 45) : one.start])]
+
+
+def _household(low: str, party: list[Counted]) -> list[Counted] | None:
+    """The party, or a list of others that holds it; None where some of it have no number."""
+    one, unknown = enquiry_household.listed(low)
+    party = [each for each in party if not enquiry_household.only_did(low, each)]
+    if unknown:
+        return None
+    wider = one and (not party or one.start < party[0].start or one.end > party[0].end)
+    return [one] if one and wider else party
+
+
+def _other(low: str) -> list[Counted]:
+    one = enquiry_household.counted(low)
+    return [one] if one else []
 
 
 _FOR_EACH = re.compile(  # of one house, and nobody adds them up here
@@ -198,10 +218,11 @@ def _children(low: str, match: re.Match[str]) -> float:
 
 _NOT_FED = re.compile(  # who only helped, and who has water from elsewhere
     _DID.pattern
+    + r"|,? (?:and|plus|with) (?:us|ourselves|the owners?)\b(?! (?:two|three|four|five|six|\d|both))"
     + r"|,? but (?:they|we|all of us|those|that)(?:'re| are|'s| is| have| get)?(?: all)? (?:on )?(?:the )?(?:town|city|mains|municipal|public|village|council) (?:water|supply|mains)\b"
 )
 _PLUS = re.compile(
-    rf"(?<=of us)(?: and| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
+    rf"(?<=of us)(?: and| n| plus| \+| &| and also|(?: together)? with) (?P<who>{_TERM.pattern.replace('(?P<n>', '(?:')})(?! (?:on|at|in the summer|sometimes|visits?|comes?|stays?|who)\b)"
 )
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(

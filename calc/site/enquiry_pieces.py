@@ -18,10 +18,15 @@ _FLOATS = re.compile(
 _FOR_TROUGHS = re.compile(
     rf"\btroughs\b[^.;\n\d]{{0,30}}(?<![\w-])({NUMBER}) (?:floats|float valves|ball ?cocks|valves)\b"
 )
+_FLOAT_VALVES = re.compile(
+    rf"\b(?:drinks?|waters?|watered|served|supplied|at|from|with|has|have)(?: \w+){{0,2}} (?<![\w¤-])({NUMBER}) (?:float|ball)[ -]?(?:valves|cocks)\b"
+)
 _BEHIND = re.compile(
     rf"\b(?:troughs?|drinkers?|waterers?)(?: with (?:an? )?(?:float|ball)(?: valve)?s?)?(?: for (?:the )?[a-z]+)?[ ,:(-]+(?:we have )?({NUMBER}) (?:pieces|pcs|nos?\b|units|off\b|numbers)"
 )
-_ONES = re.compile(rf"(?<![\w¤-])({NUMBER}) (?:dry|young|other|beef|non-milking|old) ones\b")
+_ONES = re.compile(
+    rf"(?<![\w¤-])({NUMBER}) (?:(?:dry|young|other|beef|non-milking|old) ones\b|dry(?= ?[,.;)\n]| and\b))"
+)
 _MILKED = re.compile(
     rf"[ ,(]*(?:also|too|here|altogether|in all)?[ ,(]*({NUMBER})(?: of (?:them|which|these))? (?:(?:are |is )?(?:giving|in|for) milk|(?:are |is )?milk(?:ing|ed|ers)\b|give milk)\b"
 )
@@ -31,7 +36,7 @@ def pieces(low: str, things: list[Counted]) -> list[Counted]:
     """Troughs and cattle that are counted otherwise; ``things``: what was counted already."""
     found = []
     if _STOCK.search(low):
-        for pattern in (_FLOATS, _FOR_TROUGHS, _BEHIND):
+        for pattern in (_FLOATS, _FOR_TROUGHS, _FLOAT_VALVES, _BEHIND):
             match = pattern.search(low)
             if match is None or value(match[1])[0] != int(value(match[1])[0]):
                 continue

@@ -95,3 +95,26 @@ def by_sides(low: str) -> list[tuple[float, str, int, int]]:
                 )
             )
     return found
+
+
+_LAND = re.compile(
+    r"[ -]?(?:of )?(?:[a-z]+ ){0,2}?(?:lifestyle|propert(?:y|ies)|farm|land|section|ranch|homestead|small ?holding|holding|estate|wood(?:s|land)?|forest|bush|croft|off[ -]grid|parcel of land|lot|timber|hillside|pasture|grazing)\b"
+)
+_LIVES_ON = re.compile(
+    r"\b(?:moved|live|lives|living|settled|sit|sits|retired|bought|own|owns|people|humans|goats|hens|family|us|farm|homestead|place|property)(?: out| here| up)? (?:on|onto|of|is|to)?(?: about| some| around| our| these)* ?$"
+)
+_WATERED = re.compile(r"\b(?:drip|irrigat\w*|water(?:ed|ing)?|sprinkl\w*|emitters?)\b")
+_NO_LAND = re.compile(r"\b(?:drip|irrigat\w*|water(?:s|ed|ing)?|plant(?:ed)?|crop)\b")
+
+
+def lands(low: str, numbers: list[Token], why: str) -> None:
+    """How large the land is that somebody lives on, which is no area that is watered."""
+    for one in numbers:
+        if one.kind != "area" or one.unit not in {"acre", "ha"} or one.why:
+            continue
+        line = low[max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1 : one.start]
+        after = low[one.end : one.end + 45]
+        if _NO_LAND.search(line) or _WATERED.search(re.split(r"[.;\n]", after)[0]):
+            continue
+        if _LAND.match(after) or _LIVES_ON.search(line):
+            one.why = why

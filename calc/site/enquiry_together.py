@@ -18,7 +18,7 @@ _LINK = re.compile(
 
 
 _BOTH_RUN = re.compile(
-    r",? ?(?:are |is |both |going |all )*(?:run|runs|running|on|going|open|in use)\b(?! (?:off|to|from|along|through|out|cold|hot))"
+    r",? ?(?:are |is |both |going |all )*(?:run|runs|running|on|going|open|in use)\b(?! (?:off|to|from|along|through|out|cold|hot|it|them|that|this|the|one)\b)"
 )
 _WHILE = re.compile(r"[ ,]*(?:[a-z']+ ){0,2}?(?:while|whilst) (?:[a-z']+ ){0,4}?$")
 

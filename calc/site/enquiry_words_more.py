@@ -56,6 +56,10 @@ MORE = (
     ("drip.filter", "yes", 3, r"\ba (?:\w+ )?filter (?:is|sits|stands)\b|\b(?:we have|i have|there is|there's|got) (?:got )?a (?:\w+ )?filter\b(?! (?:in the (?:house|kitchen)|for drinking))"),
     ("rain.used", "yes", 3, r"\b(?:filled|fed|supplied) (?:by|from|off) (?:the|our|a) (?:\w+ )?roof\b"),
     ("fall.broken", "valve", 3, r"\bpressure[ -]reduc(?:ing|tion) valves?\b|\bpressure reducers?\b|\bprvs?\b"),
+    ("drip.filter", "yes", 3, r"\bfilter (?:is |was )?(?:already )?(?:placed|there|mounted|put in)\b|\bfilter\? *(?:yes|yep|yeah|aye|fitted|got one)\b|\bfilter:? ?\d+[ -]mesh\b|\b\d+[ -]mesh filter"),
+    ("drip.filter", "no", 4, r"\bfilter (?:i|we) have not (?:yet )?(?:put|bought|fitted|got|installed)\b|\bfilter[^.;\n?]{0,12}[,?] ?(?:i|we) have none\b"),
+    ("drip.holds", "plain", 5, r"(?:^|[.;,\n] ?)(?:the )?(?:plain|ordinary|simple|cheap) ones\b(?!, compens)"),
+    ("drip.holds", "steady", 3, r"\bpc type\b|\bkeeps? (?:the|a|its|their) (?:same )?flow whatever the pressure\b|\b(?:drippers?|emitters?)\b[^.;\n]{0,45}(?<!non-)(?<!non )(?<!not )\bcompensating\b"),
     *SPOKEN_ORDER,
 )  # fmt: skip
 
@@ -72,8 +76,12 @@ CROP_KEYS = {
 CROP_KEYS |= MORE_CROPS
 _CROP = rf"\b(?P<crop>{'|'.join(sorted(CROP_KEYS, key=len, reverse=True))})\b"
 _DRIP = r"\b(?:drip|dripped|dripline|drippers?|emitters?)\b"
+_CROP2 = _CROP.replace("?P<crop>", "?:")
 CROP = re.compile(_CROP)
-HEADS = re.compile(rf"(?:^|[.;\n] ?){_CROP}(?= mostly| only|,| on | over |: )")
+HEADS = re.compile(
+    rf"(?:^|[.;\n] ?){_CROP}(?= mostly| only|,| on | over |: |\.| block| field| patch| rows)"
+    rf"|\b(?:ha|hectares?|acres?|m2|square met(?:re|er)s?|sq ft|trees|rows|irrigate|watering) (?:of )?(?:[\d.]+ )?(?:young |old |table )?{_CROP2}"
+)
 CROPS = (
     re.compile(rf"{_CROP}[^.;\n]{{0,45}}{_DRIP}"),
     re.compile(rf"{_DRIP}[^.;\n]{{0,45}}{_CROP}"),

@@ -3,11 +3,19 @@
 from tests.enquiries import (
     phrasings,
     phrasings_brief,
+    phrasings_counted,
     phrasings_false,
     phrasings_machines,
     phrasings_wrong,
 )
 
-FILES = (phrasings, phrasings_brief, phrasings_false, phrasings_wrong, phrasings_machines)
+FILES = (
+    phrasings,
+    phrasings_brief,
+    phrasings_counted,
+    phrasings_false,
+    phrasings_machines,
+    phrasings_wrong,
+)
 SAID = tuple(one for file in FILES for one in file.SAID)
 NOT_SAID = tuple(one for file in FILES for one in file.NOT_SAID)
