@@ -17,6 +17,7 @@ from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
 from calc.site.enquiry_rows import FIRST, ROWS
+from calc.site.enquiry_ways import WAYS
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -249,6 +250,7 @@ _ALL = tuple(
     for path, kinds, left, right, mail in (
         *claims.FIRST,
         *FIRST,
+        *WAYS,
         *_DEFINED,
         *NOUNS,
         *ROWS,

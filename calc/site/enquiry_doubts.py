@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
@@ -127,6 +128,7 @@ _DOUBTS = (
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
 )  # fmt: skip
+_MISTAKEN = tuple(_doubt(*one) for one in MISTAKEN)
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"
 )
@@ -169,7 +171,7 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
     start, end = _bounds(low, piece)
     left, right = low[start : piece.start], low[piece.end : end]
     none = piece.path.startswith("outlets.") and not piece.low  # "we do without a shower"
-    for doubt in () if none else _DOUBTS:
+    for doubt in () if none else (*_DOUBTS, *_MISTAKEN):
         if doubt.fits(piece, left, right):
             if not doubt.path:
                 return None

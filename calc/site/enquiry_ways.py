@@ -1,0 +1,87 @@
+"""Rows for ``enquiry_direct`` of ways, levels, wells and tanks, asked before those of other modules.
+
+"118 ft down after an hour of pumping", "lifts 14 ft from a dug well", "comes down 45 m into our
+tank". A row is as ``enquiry_direct`` says.
+"""
+
+from __future__ import annotations
+
+_F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|maybe|perhaps|say|it is|it's|by|exactly|now|nearer|barely|pretty much)(?![a-z])[ ,:=~(-]*+)*+$"
+_ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b|with\b|but\b)"
+_WELL = r"\b(?:wells?|bore ?holes?|bore ?wells?|bore|tube ?well|submersible|sub\b|static|swl|casing)\b"
+_HOLE = r"(?:well|bore ?hole|bore ?well|tube ?well|bore|perforation|drilling|drill ?hole)"
+_OPEN = r"(?:well|creek|stream|brook|river|lake|pond|dam|burn|beck|cistern|water|spring|canal|ditch)"
+_HOME = r"(?:house|cabin|home|cottage|hut|barn|shack|lodge|farm|bungalow|trailer|stable|garden|field|yard|kitchen|chapel|school)"
+_UNIT = r"(?:m|ft|feet|foot|met(?:re|er)s?|mtrs?|yards?|yd|km|miles?|')"
+_PUMPS = r"(?:pump\w*|the pump (?:runs|works|is on)|drawing|running|use|bailing)"
+_NO_JET = rf"\A(?![\s\S]*\b(?:jet|booster|surface pump|centrifugal)\b)[\s\S]*{_WELL}"
+_RECOVERY = r"\brecover\w*|\brecharge test|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)"
+_SUCKS = r"\b(?:jet|surface|centrifugal|suction|npsh\w*|foot[ -]?valve|self[ -]priming|primes?|shallow|diaphragm)\b"
+
+WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
+    # levels of water
+    ("well.pumping", ("length",), rf"\b(?:water|level|static|well|rest)\b[^.;\n]{{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during|with) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
+    ("well.pumping", ("length", "bare"), rf"\b(?:water|level|static|rest\w*)\b[^.;\n]{{0,60}}\b(?:falls?|falling|drops?|dropping|sinks?|sinking|goes|going|comes|coming|draws?)(?: down)? to{_F}", rf" ?(?:when|while|after|with|once) [^.;\n\d]{{0,25}}\b{_PUMPS}\b", _WELL),
+    ("well.pumping", ("length", "bare"), rf"\b(?:when|while|once|after) (?:the |our |my )?pump (?:works?|runs?|is (?:on|running|working)|goes|pumps|has run|draws)[^.;\n\d]{{0,30}}\b(?:down|falls?|drops?|sinks?|goes)(?: down)? to{_F}", "", ""),
+    ("well.pumping", ("length", "bare"), rf"\b(?:static|rest\w*|swl)\b[^.;\n]{{0,30}}, ?(?:it |and )?(?:pulls?|pulled|pumps?|pumped|draws?|drew|drops?|dropped|fell|falls?|goes|went)(?: it)? down to{_F}", "", ""),
+    ("well.pumping", ("length",), rf"\bstatic\b[^.;\n]{{0,50}}\btest\b[^.;\n]{{0,40}}\b(?:it|level|water) (?:fell|dropped|went down|sank|drew down|came down)(?: down)? to{_F}", "", ""),
+    ("well.static", ("length",), rf"\b(?:water|level)\b[^.;\n\d]{{0,25}}{_F}", r" ?(?:down |deep )?(?:at rest|undisturbed|before pumping|before the test)\b", _WELL),
+    ("water.level", ("length", "bare"), rf"\b(?:dropped|lowered|let down|let|lower|drop) (?:a|the|my) (?:weighted )?(?:string|line|tape|weight|rope|stone|plumb\w*|bottle)\b[^.;\n\d]{{0,40}}\b(?:hit|found|touched|reached|met|struck|wet)(?: it| water| the water)?(?: at)?{_F}", r"(?! ?(?:bottom|mud))", ""),
+    ("water.level", ("length", "bare"), rf"\bwater\b[^.;\n]{{0,60}}\d ?{_UNIT}[^.;\n\d]{{0,40}}\bin (?:late |dry )?(?:summer|august|september|october|autumn|fall|the dry \w+)(?: it| the level)?(?: is| goes| falls| drops| sinks)?(?: down)?(?: to| until| till)?{_F}", rf" ?(?:$|[.,;)\n]|{_UNIT}\b)", _WELL),
+    ("water.level", ("length",), rf"\b(?:lifts?|lift is|lifting|draws?|drawing|sucks?|sucking)(?: it| water| up)?{_F}", rf" ?(?:up )?(?:from|out of) (?:an?|the|our|my) (?:[a-z-]+ ){{0,2}}{_OPEN}\b(?! (?:up )?to (?:the|our|my) {_HOME})", _SUCKS),
+    ("water.level", ("length",), rf"\b{_OPEN},{_F}", r" ?(?:of )?(?:suction )?lift\b", rf"{_SUCKS}|\bpump in the\b"),
+    ("water.level", ("length",), rf"\bpump\b(?:(?!\b(?:house is|tank is)\b)[^.;\n\d]){{0,50}}{_F}", rf" ?(?:above|over|higher than|up from) (?:the )?(?:(?:tank|cistern|creek|stream|pond|well|river|dam)'s )?(?:lowest|low|summer|normal|bottom|surface of the) ?(?:water|level|pond|lake|stage)?\b", ""),
+    ("water.level", ("length",), rf"\bpump (?:is |sits |stands |lives )?(?:in|inside|on|by|under) (?:the |an? |our |my )?(?:\w+ )?(?:shed|hut|garage|barn|slab|platform|bank|dock|jetty|box|lean-to|cellar|pad|scullery)(?:,| and| is| sits)*{_F}", r" ?(?:over|above|higher than|up from) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam|burn)\b(?! (?:to|house))", ""),
+    ("water.level", ("length", "bare"), rf"\bwater (?:itself )?(?:is|stands|sits|lies|stays|rests)(?: always)?(?: at)?{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|down\b)(?! ?(?:away|from|psi|\d))", _NO_JET),
+    ("water.level", ("length", "bare"), rf"\bwater (?:level )?never (?:gets|goes|falls|drops|sinks|is|went) (?:under|below|beneath|lower than|deeper than){_F}", r"(?! ?(?:the|psi|bar|l\b|%))", _WELL),
+    # wells
+    ("well.depth", ("length", "bare"), rf"\b{_HOLE}(?: is| was|'s)?,? \d[\d.\/ ]* ?(?:inch(?:es)?|in|\"|''|mm|cm)(?: wide| across| casing| bore| dia\w*)?,{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[,.;)\n]|deep\b)", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;,\n] ?|\b(?:drilled|dug|bored) )(?:the |our |my )?(?:drilled |dug |old |deep )?{_HOLE} (?:is|has|measures){_F}", r" ?(?:$|[.;)\n]|with (?:the |a )?(?:pump|water)\b|(?:and|,) (?:the )?(?:pump|water|static)\b)", ""),
+    ("well.depth", ("length",), rf"(?:^|[.;:,\n] ?|\bhas )(?:the |our |my |new )*(?:hole|{_HOLE})(?:'s)?(?: of)?{_F}", r" ?(?:$|[.;,)\n])(?! ?(?:away|from|water|to|static \d|(?:up|down|off)\b))", r"\b(?:submersible|pump(?:'s)? (?:hangs|is hung|hung|at|down|set|hanging)|pump (?:of [^.;\n]{0,12} )?hanging|static|water sits|casing|recovery|panels?)\b"),
+    ("well.depth", ("length",), "", r" ?(?:dug|drilled|bored|deep dug|hand[ -]dug)\b(?=[^.;\n]{0,12}(?:[,.;\n]|$| with\b))", rf"{_WELL}"),
+    ("well.depth", ("length",), rf"\bours (?:came in|turned out|is|went)(?: better| worse| deeper| shallower)?{_F}", r" ?(?:$|[,.;)\n]|deep\b)", _WELL),
+    ("well.depth", ("length",), rf"(?:^|[.;\n] ?)(?:the )?new one (?:is|goes|went)(?: down)?(?: to)?{_F}", _ENDS, _WELL),
+    ("well.depth", ("length", "bare"), rf"\b{_HOLE} (?:itself|alone) (?:is|goes)(?: down to)?{_F}", _ENDS, ""),
+    ("well.bore", ("length",), rf"(?:^|[.;:\n] ?)(?:the |our |my )?{_HOLE},{_F}", r" ?(?:$|[,.;)\n])(?! ?(?:away|from|m\b|l\b))", r"\b(?:pump|water)\b"),
+    ("well.bore", ("length",), rf"\b(?:id|inside diameter|inner diameter){_F}", r"(?! ?(?:pipe|poly|pvc))", r"\b(?:recovery|depth|static|swl|td)\b"),
+    ("well.bore", ("length",), rf"\b{_HOLE} (?:is )?\d[\d.]* ?{_UNIT} (?:by|x){_F}", _ENDS, ""),
+    ("well.bore", ("length",), rf"\d ?{_UNIT} deep,?{_F}", r" ?(?:dia\w*|wide|across|bore|casing)\b", _WELL),
+    ("well.bore", ("length",), rf"\b{_HOLE}\b[^.;\n\d]{{0,30}}(?:,|\bis){_F}", r" ?(?:wide|across|inside|diameter)\b(?! (?:the|our))", ""),
+    # wells that were tried
+    ("well.rate", ("flow",), rf"\bpumped\b[^.;\n]{{0,30}}\bat{_F}", "", _RECOVERY),
+    ("well.pumped_for", ("time",), rf"\bpumped(?: it| the well)?(?: at [^.;\n]{{3,18}})?(?: for)?{_F}", r"(?! ?(?:a|per) )", _RECOVERY),
+    ("well.steady", ("flow",), rf"\b(?:bailed|drew|drawn|pumped out|took)\b[^\n]{{0,90}}\b(?:then|after that|thereafter)(?: a| it ran| it was)? steady{_F}", "", ""),
+    ("well.drawn", ("volume",), rf"\bbailed(?: out)?{_F}", r" ?(?:in|over|within) (?:about )?\d", ""),
+    ("well.drawn_for", ("time",), rf"\b(?:bailed|pumped|drew|got|took)\b[^.;\n]{{0,50}}\d ?(?:gal\w*|l|lit(?:re|er)s?)(?: out)? in{_F}", r" ?(?:before|until|till) (?:it|she|the (?:well|flow|water|pump))\b", ""),
+    ("well.tested", ("flow",), rf"\bstatic\b[^.;\n]{{0,40}}\b(?:pumps?|pulls?|draws?|drops?|goes)(?: it)? down to [^.;\n]{{1,9}} at{_F}", "", ""),
+    ("well.cover", ("length",), rf"\b(?:want|like|keep|have|leave|left)\b[^.;\n\d]{{0,25}}{_F}", r" ?(?:of )?water (?:left |kept |always )*(?:over|above|on top of|covering) (?:the |its )?(?:intake|pump|inlet|suction|strainer|it)\b", _WELL),
+    ("well.clear", ("length",), rf"\b(?:keep|kept|leave|left|stays?)\b[^.;\n]{{0,60}}{_F}", r" ?(?:free |clear )?(?:off|of|from|above) (?:the )?(?:bottom|floor|mud)\b", _WELL),
+    ("well.drop_pipe", ("length",), rf"\bdrop pipe(?: is| of|:)?(?: \d[\d./-]* ?(?:mm|in|inch|\")(?: [a-z]+)?,)?{_F}", r"(?! ?(?:mm|in\b|inch|\"|from|to))", ""),
+    ("pump.diameter", ("length",), rf"\b(?:submersible|pump)(?:'s)? (?:is|measures){_F}", r" ?(?:across|wide|in diameter|diameter|thick)\b", ""),
+    ("pump.height", ("length", "bare"), rf"(?:^|[.,;:\n] ?|\band |\bwith (?:the |a )?|\d ?(?:m|ft|feet|')? )(?:the |our |my )?(?:pump|sub|submersible)(?:'s)?(?: itself)?(?: is| was| will be| will)?(?: set| hung| hang| hanging| hangs| sits| lowered| down)*(?: at| @| to)?{_F}", r" ?(?:{0}\b ?)?(?:$|[.,;)\n]|with\b|w/|no\b|and\b|on\b|deep\b|down\b)(?! ?(?:psi|bar|lit|l\b|gpm|hp|v\b|w\b|away|from|\d+ ?(?:psi|bar)|/|to \d))".format(_UNIT), _NO_JET),
+    ("pump.height", ("length", "bare"), rf"\b(?:hung|hangs?|put|set|lowered|dropped|placed) (?:the|our|my|a|his) (?:\w+ )?(?:pump|sub|submersible)(?: down)?(?: at| to){_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|deep\b|down\b)(?! ?(?:psi|bar))", _NO_JET),
+    # tanks
+    ("tank.level", ("length", "rise"), rf"\btank\b(?:(?!\b(?:pump|spring|well|bore\w*|trough|pressure)\b)[^.;\n]){{0,60}}\b(?:uphill|higher|up the hill|above)(?: of)?(?: the| our)?(?: {_HOME})?(?: by)?,?{_F}", rf" ?(?:$|[,.;)\n]|(?:above|from|over|up from) (?:the |our )?{_HOME})", ""),
+    ("tank.level", ("length",), rf"\b(?:lift|rise|climb|pumps?(?: it)?|push(?:es)?|head)(?: is| of| up)?{_F}", r" ?(?:up )?(?:in)?to (?:header|hill|high|storage|top|concrete)? ?(?:tank|reservoir)\b", ""),
+    ("tank.level", ("length", "rise"), rf"\btank\b[^.;\n]{{0,60}},{_F}", rf" ?(?:above|higher than|up from|over) (?:the |our |my |its )?(?:lowest |highest |top |main )?(?:bore ?head|well ?head|well|bore\w*|steading|van|caravan|pitch|dining hall|hall|beds|drinker)\b", ""),
+    ("store.depth", ("length",), rf"\bwater(?: in it)?{_F}", r" ?deep (?:when|if)(?: it's| it is)? (?:brim ?-?ful?l?|brimming|full|filled)", ""),
+    # the suction
+    ("suction.length", ("length",), rf"\b(?:pipe|hose|line|tube) (?:that|which) (?:sucks|draws|pulls)(?: it| the water)?(?: up)?{_F}", r" ?(?:$|[,.;)\n]|long\b)", ""),
+    ("suction.length", ("length",), rf"\bsuction (?:hose|pipe|line)(?: is| measures| has){_F}", _ENDS, ""),
+    # the way
+    ("-way.climb", ("length",), rf"\d ?{_UNIT}(?: long| of (?:pipe|line))?,?(?: and)?(?: it| which| that)? (?:comes|goes|runs|falls|drops) down{_F}", r" ?(?:$|[,.;)\n]|in?to (?:the|our|two|three|a|an|\d))", ""),
+    ("-way.climb", ("length",), rf"\bdifference (?:of|in) (?:height|level|elevation)(?: is| of)?{_F}", r" ?(?:only)?,? (?:(?:and|with) )?the (?:house|cabin|trough|garden|tap|farm) (?:being |is |lies )?(?:lower|below)", ""),
+    ("way.climb", ("length",), rf"\d ?{_UNIT}(?: away| off| of [^.;\n,]{{3,18}})? and{_F}", rf" ?(?:upwards|uphill|up to (?:the|our) {_HOME})\b", ""),
+    ("way.climb", ("length",), rf"\b(?:poly|pipe|pvc|hose|line|inch|mm|pe|barn|house|cabin),? (?:up|climbing|rising){_F}", r" ?(?:$|[.;)\n]|of steps)", r"\bpump|\bwell|\bbore"),
+    ("way.climb", ("length",), rf"\b(?:must|has to|needs to|have to) (?:climb|rise|go up|be lifted|be raised){_F}", rf" ?(?:up )?to (?:the|our|my) {_HOME}\b", ""),
+    ("way.length", ("length",), rf"\bfrom (?:the |our |my )?(?:hole|well|bore\w*|pump|spring|well ?head|source) to (?:the |our |my )?{_HOME}(?: it| there)?{_F}", rf" ?(?:$|[,.;)\n])(?! ?(?:higher|up\b(?! (?:maybe|about|to))|above|below|lower))", ""),
+    ("way.length", ("length",), rf"\bdistance (?:is |of |: ?)?{_F}", r" ?(?:$|[,.;)\n])", r"\b(?:spring|well|bore\w*|source|pump|stream)\b"),
+    ("drip.length", ("length",), rf"\b(?:each|every) (?:run|row|bed|tape|length)(?: is| measures| has| of){_F}", r" ?(?:$|[.,;)\n]|long\b)", r"\b(?:drip|emitters?|drippers?)\b"),
+    ("pump.sensed", ("length",), rf"\b(?:pressure )?(?:is )?(?:sensed|sensor|transducer|gauged)(?: sits| sitting| mounted)?{_F}", r" ?(?:above|over|higher than) (?:the )?pumps\b", ""),
+    # heights above the sea
+    ("place.altitude", ("length",), rf"\b(?:hut|lodge|refuge|cabin|chalet|bothy|hytte|hostel|restaurant|inn|shelter|monastery|homestead|rifugio)(?:,| is| lies| sits| stands|,? at| \()* ?{_F}", r" ?(?:$|[,.;)\n]|up\b(?! (?:the|from|to))|moh\b|high\b)", ""),
+    ("place.altitude", ("length",), rf"\b(?:north|south|latitude),? and{_F}", r" ?(?:up|high|above)\b(?! the (?!sea))", ""),
+    ("place.altitude", ("length", "bare"), rf"\b(?:altitude|elevation|height above sea level)(?: is|:)?{_F}", r" ?(?:$|[.,;\n])", r"\A(?![\s\S]*\b(?:gain|difference|change) (?:in|of) (?:altitude|elevation))[\s\S]*"),
+    ("place.altitude", ("length",), rf"\b(?:land|plot|parcel|farm|place|site)\b[^.;\n\d]{{0,25}}\b(?:hill ?side|mountain|hills|height of)(?: at| in)?{_F}", r" ?(?:$|[,.;)\n]|height\b|high\b|altitude\b|elevation\b)", ""),
+    ("place.altitude", ("length",), "", r" ?(?:moh|m\.?o\.?h\.?|[uü]\.? ?(?:d\.? ?)?m|msnm|m\.?s\.?n\.?m)\b", ""),
+)  # fmt: skip
