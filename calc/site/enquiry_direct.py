@@ -220,7 +220,9 @@ _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
     r"\b(?:our|the|a|my|jet|submersible|booster|solar) pump\b(?! (?:is|are) not| at all)"
 )
-_LONG = frozenset(["suction.length", "water.level", "pump.height", "well.depth", "well.intake"])
+_LONG = frozenset(
+    ["suction.length", "water.level", "pump.height", "well.depth", "well.intake", "well.drop_pipe"]
+)
 _PLAIN = frozenset(["drip.need"])  # numbers without a unit
 _BARE_PATHS = frozenset(["drip.warmest", "drip.coolest"])
 _UPRIGHT = re.compile(
@@ -310,6 +312,8 @@ _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|
 
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
+_AT_SEA = re.compile(r"\b(?:at|altitude|elevation|sea)(?: level)?(?: is|:)?(?: about)? ?$")
+_LOWEST = 150.0  # the same, where the words before it name a height above the sea or say "at"
 _HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
@@ -335,7 +339,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     small = token.unit in {"mm", "in", "cm"}
     metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if path == "place.altitude":
-        return metres >= _HIGH
+        return metres >= (_HIGH if _AT_SEA.search(near.left[-30:]) is None else _LOWEST)
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:

@@ -179,6 +179,8 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
             return replace(piece, path=doubt.path, low=low_end, high=high_end, others=())
     if not piece.word and not piece.pipe and (_MADE.match(low, piece.end) or _DID.match(low, piece.end)):  # fmt: skip
         return None
+    if _too_small(piece) or _NEVER.match(low, piece.end):
+        return None
     if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
         return None
     if (
@@ -190,6 +192,22 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
     if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
         return replace(piece, low=2.0, high=2.0)
     return piece
+
+
+_NEVER = re.compile(
+    r"(?! ?\?)[^.;\n\d]{0,30}[.;,] (?:well,? )?(?:it never (?:did|has|was|came near)|[^.;\n\d]{0,50}\b(?:says?|said|told us|reckons?) (?:no way|nothing like it|not even close|never))\b"
+)
+_THIN = frozenset(["in", "mm"])
+_LONG = frozenset(["water.level", "way.length", "way.climb", "well.depth", "tank.level"])
+_SHORT = {"m": 1.5, "ft": 5.0}  # below which no way of water is as short; our choice
+
+
+def _too_small(piece: Piece) -> bool:
+    """Whether a length is told in a unit of sizes, or shorter than a way of water can be."""
+    if piece.path == "pump.height" and piece.low < 0:
+        return piece.unit in _THIN
+    short = piece.path == "way.length" and piece.low < _SHORT.get(piece.unit, 0.0)
+    return short or (piece.path in _LONG and piece.unit in _THIN)
 
 
 def _facing(low: str, pieces: list[Piece]) -> list[Piece]:

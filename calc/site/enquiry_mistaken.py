@@ -12,7 +12,7 @@ _SOURCE = r"(?:spring ?-?house|spring box|spring|source|intake|weir|creek|stream
 _HOME = r"(?:house|cabin|home|cottage|hut|barn|lodge|farm|place|camp|garden|yurt|chalet|us|here)"
 _FLOW = r"(?:gpm|gph|lpm|lps|l ?/ ?(?:min|s|h|m)|l/hr|m[3³]/h|lit(?:re|er)s? (?:a|per) (?:minute|hour|second)|gallons? (?:a|per) (?:minute|hour))"
 _KIN = r"(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|father|mother|dad|mum|mom|son|daughter|parent|folk|in-law)s?(?:'s|s'|')?"
-_AWAY = r"\d ?(?:m|ft|feet|met(?:re|er)s|yards|km|miles?)\b"
+_AWAY = r"[\d.,]+ ?(?:m|ft|feet|met(?:re|er)s|yards|km|miles?)\b"
 _BUT_HOME = r"(?:(?!\b(?:house|cabin|cottage|hut|tap|kitchen) (?:is|sits|stands|lies)\b)[^.;])"
 
 MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
@@ -37,7 +37,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (_LONG, rf"\b(?:curve|label|plate|sticker|table|chart|catalogue|leaflet|paper|brochure|rated|marked|stamped)\b[^\n]*?\d ?{_FLOW}[ ,:=-]*(?:@|at|against|to|for)? ?$", "", "", 1),
     (_LONG, rf"\d ?{_FLOW}[ :=@-]+(?:at )?\d[\d.]* ?(?:m|ft|feet|'), ?\d[\d.]* ?(?:{_FLOW})?[ :=@-]+(?:at )?$", "", "", 1),
     (_LONG, "", r",? ?(?:which )?(?:is|gives|makes|equals|means|=) (?:about |only )?[\d.]+ ?(?:psi|bar|kpa|pounds)\b", "", 1),
-    (r"pump\.height", r"\b(?:shuts?|cuts?|turns?|switch\w*|kicks?|comes?|goes|back|off|on)\b[^.;]{0,10} (?:at|to|around) $", "", "", 1),
+    (r"pump\.height", r"\b(?:shuts?|cuts?|turns?|switch\w*|kicks?|comes?|goes) (?:it )?(?:back |up )?(?:on|off|in|out|back|up)(?: again)? (?:at|to|around) $", "", "", 1),
     (r"pump\.height", r"(?:^|[.,;] ?)(?:the |our |my )?(?:well|bore ?hole|bore)(?: is| itself is)? (?:about |only )?$", r" ?(?:$|[,.;)])", "well.depth", 1),
     (r"well\.bore", r"\b(?:submersible|pump|motor)(?:'s)? (?:is|measures) (?:about )?$", "", "pump.diameter", 1),
     (r"water\.level", r"\b(?:psi|bar|gauge|pressure|shower|hoses?|taps?)\b[^.;]*\b(?:drops|falls|goes|sinks)(?: down)? to (?:about )?$", r"(?! ?(?:m|ft|feet|met\w+)\b)", "", 1),
@@ -47,7 +47,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     # heights
     (r"way\.climb", rf"\btank\b{_BUT_HOME}*\b(?:uphill|higher|up the hill)(?: of (?:the |our )?{_HOME}| than (?:the |our )?{_HOME})?(?: by)? (?:about )?$", "", "tank.level", 1),
     (r"way\.climb", rf"\d ?(?:m[3³]|cubic met\w+|lit\w+|l|gal\w*)(?: \w+)? (?:chamber|basin|vat|container|cistern|tote|ibc|drum)\b[^.;]{{0,30}}$", rf" ?(?:above|higher than|over) (?:the |our |my )?{_HOME}\b", "tank.level", 1),
-    (r"way\.climb", rf"\b{_SOURCE}(?: is| lies| sits| about| some)* {_AWAY.replace(chr(92) + 'b', '')}(?: off| away| distant| back| out| from (?:the |our )?{_HOME})*,? (?:and|but)\b[^.;\d]{{0,30}}$", rf" ?(?:higher|up|above|uphill)(?: up)?(?: (?:than )?(?:the |our )?{_HOME})?(?= ?[,.;)\n]|$)", "way.climb", -1),
+    (r"way\.climb", rf"\b{_SOURCE}(?: is| lies| sits| about| some)* {_AWAY}(?: off| away| distant| back| out| from (?:the |our )?{_HOME})*,? (?:and|but)\b[^.;\d]{{0,30}}$", rf" ?(?:higher|up|above|uphill)(?: up)?(?: (?:than )?(?:the |our )?{_HOME})?(?= ?[,.;)\n]|$)", "way.climb", -1),
     (r"way\.climb", rf"^[^.;\d]{{0,25}}\b{_SOURCE}\b(?:(?!\b{_HOME}\b)[^.;\d]){{0,20}}$", rf" ?(?:vertical feet |vertical )?(?:above|over|higher than|up from) (?:the |our |my |[a-z]+'s )?{_HOME}\b", "way.climb", -1),
     (r"way\.(?:climb|length)", r"\bpump (?:in|inside|on) (?:the |a |an |our |my )?(?:\w+ )?(?:shed|hut|garage|slab|bank|dock|jetty)(?: is| sits)? (?:about )?$", r" ?(?:over|above|higher than) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam)\b", "water.level", -1),
     (r"way\.climb", r"\blevel with (?:the |our )?(?:patio|terrace|lawn|ground|road|garden|path|deck)\b[^.;]*$", "", "", 1),
@@ -55,7 +55,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.pipe", r"\b(?:sleeve|duct|conduit|culvert)\b[^.;,]{0,20}$", "", "", 1),
     (r"way\.pipe", "", r" ?(?:sleeve|duct|conduit|culvert)\b", "", 1),
     # words
-    (r"fall\.broken", "", r"s?\b ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
+    (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
     (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),
     (r"place\.name", r"\b(?:village|town|country|people|family|friends|life|years) in $", "", "", 1),
 )  # fmt: skip

@@ -28,7 +28,7 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
     return found
 
 
-_PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
+_PUSHED = r"\b(?:from pump|pump to (?:the )?(?:house|tank|barn|cabin)|then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
 
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:

@@ -142,7 +142,8 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
         if found and re.fullmatch(
             r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
-            r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
+            r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide"
+            r"|between|ring of|ring|loop of|length of|run of|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
             after[: found.start()],
         ):
             gap = found.start()

@@ -13,18 +13,20 @@ _HOLE = r"(?:well|bore ?hole|bore ?well|tube ?well|bore|perforation|drilling|dri
 _OPEN = r"(?:well|creek|stream|brook|river|lake|pond|dam|burn|beck|cistern|water|spring|canal|ditch)"
 _HOME = r"(?:house|cabin|home|cottage|hut|barn|shack|lodge|farm|bungalow|trailer|stable|garden|field|yard|kitchen|chapel|school)"
 _UNIT = r"(?:m|ft|feet|foot|met(?:re|er)s?|mtrs?|yards?|yd|km|miles?|')"
-_PUMPS = r"(?:pump\w*|the pump (?:runs|works|is on)|drawing|running|use|bailing)"
+_PUMPS = r"(?:pump(?:ing|ed|s)?|drawing|running|bailing)"
 _NO_JET = rf"\A(?![\s\S]*\b(?:jet|booster|surface pump|centrifugal)\b)[\s\S]*{_WELL}"
 _RECOVERY = r"\brecover\w*|\brecharge test|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)"
 _SUCKS = r"\b(?:jet|surface|centrifugal|suction|npsh\w*|foot[ -]?valve|self[ -]priming|primes?|shallow|diaphragm)\b"
 
 WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # levels of water
-    ("well.pumping", ("length",), rf"\b(?:water|level|static|well|rest)\b[^.;\n]{{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during|with) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
+    ("well.pumping", ("length",), rf"\b(?:water|level|static|rest)\b(?:(?!\b(?:los[et]|loses|losing|by)\b)[^;\n]){{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
     ("well.pumping", ("length", "bare"), rf"\b(?:water|level|static|rest\w*)\b[^.;\n]{{0,60}}\b(?:falls?|falling|drops?|dropping|sinks?|sinking|goes|going|comes|coming|draws?)(?: down)? to{_F}", rf" ?(?:when|while|after|with|once) [^.;\n\d]{{0,25}}\b{_PUMPS}\b", _WELL),
     ("well.pumping", ("length", "bare"), rf"\b(?:when|while|once|after) (?:the |our |my )?pump (?:works?|runs?|is (?:on|running|working)|goes|pumps|has run|draws)[^.;\n\d]{{0,30}}\b(?:down|falls?|drops?|sinks?|goes)(?: down)? to{_F}", "", ""),
     ("well.pumping", ("length", "bare"), rf"\b(?:static|rest\w*|swl)\b[^.;\n]{{0,30}}, ?(?:it |and )?(?:pulls?|pulled|pumps?|pumped|draws?|drew|drops?|dropped|fell|falls?|goes|went)(?: it)? down to{_F}", "", ""),
     ("well.pumping", ("length",), rf"\bstatic\b[^.;\n]{{0,50}}\btest\b[^.;\n]{{0,40}}\b(?:it|level|water) (?:fell|dropped|went down|sank|drew down|came down)(?: down)? to{_F}", "", ""),
+    ("well.pumping", ("length",), rf"\bpumped (?:it|the well|her)\b[^.;\n]{{0,60}}\b(?:drew|pulled|brought|took|got) (?:it|her|the (?:level|water)) (?:down )?to{_F}", "", _WELL),
+    ("water.level", ("length",), rf"\bwater (?:to|till|until|in){_F}", _ENDS, rf"{_WELL}|\bperforation\b"),
     ("well.static", ("length",), rf"\b(?:water|level)\b[^.;\n\d]{{0,25}}{_F}", r" ?(?:down |deep )?(?:at rest|undisturbed|before pumping|before the test)\b", _WELL),
     ("water.level", ("length", "bare"), rf"\b(?:dropped|lowered|let down|let|lower|drop) (?:a|the|my) (?:weighted )?(?:string|line|tape|weight|rope|stone|plumb\w*|bottle)\b[^.;\n\d]{{0,40}}\b(?:hit|found|touched|reached|met|struck|wet)(?: it| water| the water)?(?: at)?{_F}", r"(?! ?(?:bottom|mud))", ""),
     ("water.level", ("length", "bare"), rf"\bwater\b[^.;\n]{{0,60}}\d ?{_UNIT}[^.;\n\d]{{0,40}}\bin (?:late |dry )?(?:summer|august|september|october|autumn|fall|the dry \w+)(?: it| the level)?(?: is| goes| falls| drops| sinks)?(?: down)?(?: to| until| till)?{_F}", rf" ?(?:$|[.,;)\n]|{_UNIT}\b)", _WELL),
@@ -61,7 +63,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("pump.height", ("length", "bare"), rf"(?:^|[.,;:\n] ?|\band |\bwith (?:the |a )?|\d ?(?:m|ft|feet|')? )(?:the |our |my )?(?:pump|sub|submersible)(?:'s)?(?: itself)?(?: is| was| will be| will)?(?: set| hung| hang| hanging| hangs| sits| lowered| down)*(?: at| @| to)?{_F}", r" ?(?:{0}\b ?)?(?:$|[.,;)\n]|with\b|w/|no\b|and\b|on\b|deep\b|down\b)(?! ?(?:psi|bar|lit|l\b|gpm|hp|v\b|w\b|away|from|\d+ ?(?:psi|bar)|/|to \d))".format(_UNIT), _NO_JET),
     ("pump.height", ("length", "bare"), rf"\b(?:hung|hangs?|put|set|lowered|dropped|placed) (?:the|our|my|a|his) (?:\w+ )?(?:pump|sub|submersible)(?: down)?(?: at| to){_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|deep\b|down\b)(?! ?(?:psi|bar))", _NO_JET),
     # tanks
-    ("tank.level", ("length", "rise"), rf"\btank\b(?:(?!\b(?:pump|spring|well|bore\w*|trough|pressure)\b)[^.;\n]){{0,60}}\b(?:uphill|higher|up the hill|above)(?: of)?(?: the| our)?(?: {_HOME})?(?: by)?,?{_F}", rf" ?(?:$|[,.;)\n]|(?:above|from|over|up from) (?:the |our )?{_HOME})", ""),
+    ("tank.level", ("length", "rise"), rf"\btank\b(?! (?:down )?to\b)(?:(?!\b(?:pump|spring|well|bore\w*|trough|pressure)\b)[^.;\n]){{0,60}}\b(?:uphill|higher|up the hill|above)(?: of)?(?: the| our)?(?: {_HOME})?(?: by)?,?{_F}", rf" ?(?:$|[,.;)\n]|(?:above|from|over|up from) (?:the |our )?{_HOME})", ""),
     ("tank.level", ("length",), rf"\b(?:lift|rise|climb|pumps?(?: it)?|push(?:es)?|head)(?: is| of| up)?{_F}", r" ?(?:up )?(?:in)?to (?:header|hill|high|storage|top|concrete)? ?(?:tank|reservoir)\b", ""),
     ("tank.level", ("length", "rise"), rf"\btank\b[^.;\n]{{0,60}},{_F}", rf" ?(?:above|higher than|up from|over) (?:the |our |my |its )?(?:lowest |highest |top |main )?(?:bore ?head|well ?head|well|bore\w*|steading|van|caravan|pitch|dining hall|hall|beds|drinker)\b", ""),
     ("store.depth", ("length",), rf"\bwater(?: in it)?{_F}", r" ?deep (?:when|if)(?: it's| it is)? (?:brim ?-?ful?l?|brimming|full|filled)", ""),
