@@ -253,7 +253,7 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
 
 
 _SUCKS = re.compile(
-    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface"
+    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface|\bdiaphragm|\bbelow the pump"
 )
 
 

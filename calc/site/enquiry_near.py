@@ -38,7 +38,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
         return False
     if _FOOT_VALVE.match(clean, pipe.end):
         return True
-    if _DOWN_WELL.search(near.before[-70:]):
+    if _DOWN_WELL.search(near.before[-70:]) or _sucked(clean, pipe):
         return True
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
@@ -70,9 +70,32 @@ _TO_PUMP = re.compile(
 )
 
 
+_SUCKED = re.compile(  # "suction lift about 5 ft, twelve feet of", "the pipe in is"
+    r"\bsuction lift\b[^.;]{0,14}, (?:and )?(?:[\w.]+ ?(?:m|ft|feet|met(?:re|er)s) of )?(?:an? )?$"
+    r"|\b(?:pipe|hose|line) in(?: is|:|,) (?:an? )?$"
+    r"|\b(?:pipe|hose|line|tube) (?:that|which) (?:sucks|draws|pulls)[^.;\d]{0,14}(?:is|of|,) (?:an? )?$"
+)
+_TO_WATER = re.compile(
+    r"(?: pipe| hose| line)?(?: down| out)? (?:to (?:get there|reach (?:it|the water))|(?:in)?to the (?:stream|creek|lake|pond|river|water|canal|burn|brook))\b(?! (?:tank|main|meter|heater|trough))"
+)
+_PUMP_HERE = re.compile(r"\bpump\b[^;\n]{0,90}$")
+_SUNK = re.compile(r"\bsubmersible\b|\bpump (?:is |sits |stands )?in the (?:stream|creek|lake|pond|river|water)")
+
+
+def _sucked(clean: str, pipe: Pipe) -> bool:
+    """Whether a pipe leads from a pump that is out of the water down to it."""
+    before = clean[max(0, pipe.start - 110) : pipe.start]
+    if _SUCKED.search(before):
+        return True
+    here = _TO_WATER.match(clean, pipe.end) and _PUMP_HERE.search(before)
+    return bool(here and not _SUNK.search(clean) and not re.search(_PUSHED, before[-60:]))
+
+
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     if _DELIVERS.match(clean, pipe.end):
         return False
+    if _sucked(clean, pipe):
+        return True
     if _SUCKS.search(clean, pipe.start, pipe.end) or _FOOT_VALVE.match(clean, pipe.end):
         return True
     before, after = (
