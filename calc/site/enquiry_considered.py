@@ -24,6 +24,7 @@ _IF = re.compile(
     r"|(?:want|like|love|going) to (?:keep(?![^.;\n]{0,40}\bfire\b)|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^ought (?:the|a|an|my|our|it)\b|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|(?:told|tells) (?:me|us|him|her|(?:my|our) [a-z]+) (?:that )?(?:we|i|they|you)(?:'d|'ll)? (?:would |will )?(?:need|should|must|want|have to)\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+(?= (?:\w+ )?(?:kits?|pumps?|systems?|offers?|panels?|tanks?))|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say(?! ?[,.;)])|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
+_INSTEAD = re.compile(r"\bif (?:instead|rather|then) (?:i|we|one|you)\b|\bif (?:i|we) instead\b")
 _CLAUSE = re.compile(
     r",(?!\d)|[;:(]| (?:but|oh|so|also|though|because|since|then) | and (?!(?:an?|one|two|three|some|more|\d|¤|bigger|larger|new|another|with|put|use|get|fit|add|[a-z]+er) ?)"
 )
@@ -36,7 +37,8 @@ _IF_ENDS = re.compile(
 
 def considered(said: str, start: int) -> list[tuple[int, int]]:
     """What a sentence only considers, up to where it goes on to what is."""
-    maybe = _IF.search(said)
+    ones = [one for one in (_IF.search(said), _INSTEAD.search(said)) if one]
+    maybe = min(ones, key=lambda one: one.start(), default=None)
     if maybe is None:
         return []
     stops = [_IF_ENDS.search(said, maybe.end())]

@@ -236,7 +236,7 @@ def _direct(token: Token, path: str, found: Found) -> None:
 def _none_of_way(clean: str, token: Token, near: Context) -> bool:
     """Whether a size is of an old pipe, of one in a well, or of drippers' lines."""
     old = _OLD.search(near.left) and _CHANGED.search(clean)
-    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before)
+    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before + near.after)
     hung = _HANGS_ON.search(near.before[-45:]) or _DROPS.search(near.left[-30:])
     return bool(old or drips or hung or _NO_WAY.search(near.right[:25]))
 

@@ -28,7 +28,7 @@ _NOUNS = (
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
-    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water|pump|house|well|spring|creek)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
+    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|[a-z]+'s|us|it|water|pump|house|well|spring|creek)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
     r"(?P<rest>[^.;\n]{0,60})"
 )
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")
