@@ -339,6 +339,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     small = token.unit in {"mm", "in", "cm"}
     metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if path == "place.altitude":
+        metres = metres or token.low * (1.0 if token.low < _LOWEST else 0.3048)
         return metres >= (_HIGH if _AT_SEA.search(near.left[-30:]) is None else _LOWEST)
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone

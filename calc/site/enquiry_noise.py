@@ -52,7 +52,7 @@ _PATTERNS = tuple((why, re.compile(pattern, re.M)) for why, pattern in (
             r" (?:about |around |only |me |us |is |of )?\d[\d,.]*k?\b(?! ?-?(?:m|ft|feet|psi|gal|l|w|v|h|in|litre|liter"
             r"|metre|meter|gpm|lpm|\"|'|%|percent|mm|inch|pump|panel|tank|people|in|of|x)\w*)"),
     (CODE, r"\b(?:order|invoice|ref(?:erence)?|ticket|(?<!worst )(?<!best )(?<!any )(?<!that )(?<!our )(?<!this )case|quote|quotation|job|account|acct|customer|po|part|model"
-           r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?(?!et[ _-]?[0o]?\b)"
+           r"|serial|sku|item|permit|parcel|licence|license|id)(?: (?:no|number|num|nr|id|is))?[.:]?[ #]{1,2}(?:is )?(?!et[ _-]?[0o]?\b)(?!swl\b)(?!static\b)"
            r"[a-z]{0,6}[ -]?\d[\w-]*+(?:[-/][\w]+)*+(?! ?(?:mm|cm|in|inch|inches|m|ft|feet|psi|l|gal|m2|sq|acres?|ha|square)\b)"),
     (CODE, r"\((?:no|nr)\.? ?\d+\b"), (CODE, r"#\s?\d{3,}[\w-]*"),
     (CODE, r"\b(?!(?:d|pn|sch|sched|sdr|sidr|dr|dn|pe|pvc|cpvc|hdpe|mdpe|ldpe|pex|ip|od|id|sf|n|s|e|w|x|h|co|y)[ -]?\d)"

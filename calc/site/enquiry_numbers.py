@@ -71,7 +71,7 @@ _DEFINED = (
     ("energy", "kWh", r"kwh\b"), ("energy", "Wh", r"(?:wh|watt[ -]?hours?)\b"),
     ("charge", "Ah", r"(?:ah|a\.h\.|amp[ -]?hours?|amphrs?)\b"),
     ("power", "kW", r"(?:kw|kilowatts?)p?\b"), ("power", "hp", r"(?:hp|horse ?power)\b"),
-    ("power", "W", r"(?:w|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
+    ("power", "W", r"(?:w(?!/)|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
     ("current", "A", r"(?:(?<=\d)a\b|a\b(?= ?(?:mppt|pwm|charge|controller|max|solar|[,.;)\n]|$))|amps?\b)"),
     ("length", "mm", r"(?:mm|mil|mills?|millimet(?:re|er)s?)\b"), ("length", "cm", r"(?:cms?|centimet(?:re|er)s?)\b"),
     ("length", "km", r"(?:kms?|kilomet(?:re|er)s?|klicks?)\b"),
