@@ -43,6 +43,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.level", r"\b(?:psi|bar|gauge|pressure|shower|hoses?|taps?)\b[^.;]*\b(?:drops|falls|goes|sinks)(?: down)? to (?:about )?$", r"(?! ?(?:m|ft|feet|met\w+)\b)", "", 1),
     (r"water\.level", r"\b(?:bath|bathroom|shower|sink|kitchen|tap)(?: is| sits)?,? (?:about )?$", r" ?(?:above|higher than|over) (?:the )?pump\b", "way.climb", 1),
     (r"water\.level", r"\bwater(?: level| surface)?(?: is| stands| sits)? (?:about |always |at least )*$", r" ?(?:above|over|higher than) (?:the |its |our )?pump\b", "water.level", 1),
+    (r"water\.level", r"\b(?:keep|set|heat\w*|hold|have) (?:the )?(?:hot )?water (?:at|to) (?:about )?$", "", "", 1),
     (r"water\.level|way\.\w+", r"\b(?:free|clear)? ?$", r" ?(?:free|clear) (?:off|of|from) (?:the )?bottom\b", "well.clear", 1),
     # heights
     (r"way\.climb", rf"\btank\b(?! (?:down )?to\b){_BUT_HOME}*\b(?:uphill|higher|up the hill)(?: of (?:the |our )?{_HOME}| than (?:the |our )?{_HOME})?(?: by)? (?:about )?$", "", "tank.level", 1),

@@ -28,7 +28,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.pumping", ("length",), rf"\bpumped (?:it|the well|her)\b[^.;\n]{{0,60}}\b(?:drew|pulled|brought|took|got) (?:it|her|the (?:level|water)) (?:down )?to{_F}", "", _WELL),
     ("water.level", ("length",), rf"\bwater (?:to|till|until|in){_F}", _ENDS, rf"{_WELL}|\bperforation\b"),
     ("well.static", ("length",), rf"\b(?:water|level)\b[^.;\n\d]{{0,25}}{_F}", r" ?(?:down |deep )?(?:at rest|undisturbed|before pumping|before the test)\b", _WELL),
-    ("water.level", ("length", "bare"), rf"(?:^|[,;.\n] ?|\band |\d ?(?:m|ft|feet|')? )(?:the )?water(?: sits| stands| is)? at{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|and it\b|when\b|down\b|in the dry)(?! ?(?:psi|bar|\d))", _NO_JET),
+    ("water.level", ("length", "bare"), rf"(?:^|[,;.\n] ?|\band |\d ?(?:m|ft|feet|')? )(?:the )?water(?: sits| stands| is)? at{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|and it\b|down\b|in the dry)(?! ?(?:psi|bar|\d))", _NO_JET),
     ("water.level", ("length", "bare"), rf"\b(?:dropped|lowered|let down|let|lower|drop) (?:a|the|my) (?:weighted )?(?:string|line|tape|weight|rope|stone|plumb\w*|bottle)\b[^.;\n\d]{{0,40}}\b(?:hit|found|touched|reached|met|struck|wet)(?: it| water| the water)?(?: at)?{_F}", r"(?! ?(?:bottom|mud))", ""),
     ("water.level", ("length", "bare"), rf"\bwater\b[^.;\n]{{0,60}}\d ?{_UNIT}[^.;\n\d]{{0,40}}\bin (?:late |dry )?(?:summer|august|september|october|autumn|fall|the dry \w+)(?: it| the level)?(?: is| goes| falls| drops| sinks)?(?: down)?(?: to| until| till)?{_F}", rf" ?(?:$|[.,;)\n]|{_UNIT}\b)", _WELL),
     ("water.level", ("length",), rf"\b(?:lifts?|lift is|lifting|draws?|drawing|sucks?|sucking)(?: it| water| up)?{_F}", rf" ?(?:up )?(?:from|out of) (?:an?|the|our|my) (?:[a-z-]+ ){{0,2}}{_OPEN}\b(?! (?:up )?to (?:the|our|my) {_HOME})", _SUCKS),
@@ -40,7 +40,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # wells
     ("well.depth", ("length", "bare"), rf"\b{_HOLE}(?: is| was|'s)?,? \d[\d.\/ ]* ?(?:inch(?:es)?|in|\"|''|mm|cm)(?: wide| across| casing| bore| dia\w*)?,{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[,.;)\n]|deep\b)", ""),
     ("well.depth", ("length",), rf"(?:^|[.;,\n] ?)(?:[a-z]+ )?(?:drilled |dug |old |deep )?{_HOLE} (?:is|has|measures){_F}", r" ?(?:$|[.;)\n]|with (?:the |a )?(?:pump|water)\b|(?:and|,) (?:the )?(?:pump|water|static)\b)", ""),
-    ("well.depth", ("length",), rf"(?:^|[.;:,\n] ?|\bhas |\bin )(?:the |our |my |an? |new )*(?:hole|{_HOLE})(?:'s)?(?: of)?{_F}", r" ?(?:$|[.;,)\n])(?! ?(?:away|from|to|static \d|(?:up|down|off)\b))", r"\b(?:submersible|pump(?:'s)? (?:hangs|is hung|hung|at|down|set|hanging)|pump (?:of [^.;\n]{0,12} )?hanging|static|water sits|casing|recovery|panels?)\b"),
+    ("well.depth", ("length",), rf"(?:^|[.;:,\n] ?|\bhas |\bin an? )(?:the |our |my |new )*(?:hole|{_HOLE})(?:'s)?(?: of)?{_F}", r" ?(?:$|[.;,)\n])(?! ?(?:away|from|to|static \d|(?:up|down|off)\b))", r"\b(?:submersible|pump(?:'s)? (?:hangs|is hung|hung|at|down|set|hanging)|pump (?:of [^.;\n]{0,12} )?hanging|static|water sits|casing|recovery|panels?)\b"),
     ("well.depth", ("length",), "", r" ?(?:dug|drilled|bored|deep dug|hand[ -]dug)\b(?=[^.;\n]{0,12}(?:[,.;\n]|$| with\b))", rf"{_WELL}"),
     ("well.depth", ("length",), r"\b(?:an?|our|the|my|for|have|has|old|deep|this|of) $", rf"[ -]?(?:deep |dug |drilled |bored |hand[ -]dug )*{_HOLE}\b(?! (?:line|pipe|cable|house|shed|pump|casing|head))", ""),
     ("well.depth", ("bare",), rf"\b{_HOLE}\b(?:(?!\b(?:pump|water|static)\b)[^;\n\d]){{0,20}}{_F}", r" deep\b", ""),
