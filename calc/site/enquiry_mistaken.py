@@ -51,6 +51,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.climb", rf"\b{_SOURCE}(?: is| lies| sits| about| some)* {_AWAY}(?: off| away| distant| back| out| from (?:the |our )?{_HOME})*,? (?:and|but)\b[^.;\d]{{0,30}}$", rf" ?(?:higher|up|above|uphill)(?: up)?(?: (?:than )?(?:the |our )?{_HOME})?(?= ?[,.;)\n]|$)", "way.climb", -1),
     (r"way\.climb", rf"^[^.;\d]{{0,25}}\b{_SOURCE}\b(?:(?!\b{_HOME}\b)[^.;\d]){{0,20}}$", rf" ?(?:vertical feet |vertical )?(?:above|over|higher than|up from) (?:the |our |my |[a-z]+'s )?{_HOME}\b", "way.climb", -1),
     (r"way\.(?:climb|length)", r"\bpump (?:in|inside|on) (?:the |a |an |our |my )?(?:\w+ )?(?:shed|hut|garage|slab|bank|dock|jetty)(?: is| sits)? (?:about )?$", r" ?(?:over|above|higher than) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam)\b", "water.level", -1),
+    (r"way\.climb|tank\.level", "", r" ?(?:hump|bump|high point|dip|rise) in (?:the|it)\b", "", 1),
     (r"way\.climb", r"\blevel with (?:the |our )?(?:patio|terrace|lawn|ground|road|garden|path|deck)\b[^.;]*$", "", "", 1),
     (_WAYS, r"\bno\b[^.;]{0,45}\bwithin (?:about )?$", "", "", 1),
     (r"way\.pipe", r"\b(?:sleeve|duct|conduit|culvert)\b[^.;,]{0,20}$", "", "", 1),

@@ -6,6 +6,8 @@ tank". A row is as ``enquiry_direct`` says.
 
 from __future__ import annotations
 
+import re
+
 _F = r"[ ,:=~(+-]*+(?>(?:is|are|was|be|of|at|a|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|maybe|perhaps|say|it is|it's|by|exactly|now|nearer|barely|pretty much)(?![a-z])[ ,:=~(-]*+)*+$"
 _ENDS = r" ?(?:$|[,.;)\n]|and\b|or so\b|with\b|but\b)"
 _WELL = r"\b(?:wells?|bore ?holes?|bore ?wells?|bore|tube ?well|submersible|sub\b|static|swl|casing)\b"
@@ -18,6 +20,13 @@ _NO_JET = rf"\A(?![\s\S]*\b(?:jet|booster|surface pump|centrifugal)\b)[\s\S]*{_W
 _RECOVERY = r"\brecover\w*|\brecharge test|\bcame (?:back|up)|\b(?:level|water) (?:rise|rose|come back|came up)"
 _SUCKS = r"\b(?:jet|surface|centrifugal|suction|npsh\w*|foot[ -]?valve|self[ -]priming|primes?|shallow|diaphragm)\b"
 
+_SOMEWHAT = r"(?:and |all |it is |it's |its |that's |is |which is |pretty much |mostly |nearly |almost |more or less |dead |roughly |practically )"
+FLAT = re.compile(  # a way without a climb
+    rf"\bflat as an? [a-z]+\b"
+    rf"|(?:\d ?{_UNIT}|\b(?:poly|hdpe|mdpe|pvc|pe|pipe|line|hose|{_HOME}))\b[^.;\n¤]{{0,30}}(?:[,;] ?{_SOMEWHAT}*| {_SOMEWHAT}+)(?:flat|level)(?= ?[,.;)\n]|$)"
+    rf"|\b(?:away|off|distant|{_HOME}),? on the (?:flat|level)\b"
+    rf"|\b{_HOME} (?:is |lies |sits |stands )?(?:about |roughly )?level with (?:the )?(?:well ?head|bore ?head|well|spring|source|intake)\b"
+)
 WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # levels of water
     ("well.pumping", ("length",), rf"\b(?:water|level|static|rest)\b(?:(?!\b(?:los[et]|loses|losing|by)\b)[^;\n]){{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
@@ -75,6 +84,12 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("tank.level", ("length", "rise"), rf"\btank\b(?! (?:down )?to\b)(?:(?!\b(?:pump|spring|well|bore\w*|trough|pressure)\b)[^.;\n]){{0,60}}\b(?:uphill|higher|up the hill|above)(?: of)?(?: the| our)?(?: {_HOME})?(?: by)?,?{_F}", rf" ?(?:$|[,.;)\n]|(?:above|from|over|up from) (?:the |our )?{_HOME})", ""),
     ("tank.level", ("length",), rf"\b(?:lift|rise|climb|pumps?(?: it)?|push(?:es)?|head)(?: is| of| up)?{_F}", r" ?(?:up )?(?:in)?to (?:header|hill|high|storage|top|concrete)? ?(?:tank|reservoir)\b", ""),
     ("tank.level", ("length", "rise"), rf"\btank\b[^.;\n]{{0,60}},{_F}", rf" ?(?:above|higher than|up from|over) (?:the |our |my |its )?(?:lowest |highest |top |main )?(?:bore ?head|well ?head|well|bore\w*|steading|van|caravan|pitch|dining hall|hall|beds|drinker)\b", ""),
+    ("tank.level", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:house |water |main |storage |stock |header |big |concrete |steel |plastic )*(?:tank|reservoir)(?: is| sits| stands| will be| would be| at)*{_F}", r" ?(?:above|higher than|up from|over) (?:the |our )?(?:well|bore\w*|pump|spring|creek|river|stream|dam)\b(?! (?:house is|which))", r"\A(?![\s\S]*\bpressure tank)[\s\S]*"),
+    ("tank.level", ("length",), rf"\b(?:tank|reservoir|deposit|tote|cistern)\b(?:(?!\b(?:pump\w*|pressure|draws?)\b)[^.;\n]){{0,40}}, (?:its )?(?:water |water level |outlet |bottom )*{_F}", rf" ?(?:above|higher than|over|up from) (?:the |our |my )?(?:lowest |highest |top |back )?(?:{_HOME}|dining hall|hall|beds|steading|bore ?head|well ?head|taps?|troughs?)\b", r"\A(?![\s\S]*\bpressure tank)[\s\S]*"),
+    ("tank.level", ("length",), rf"^its (?:outlet|bottom|base|floor|foot|water|water level)(?: is| lies| sits| stands)*{_F}", rf" ?(?:above|higher than|over) (?:the |our |my )?(?:back |top |lowest |highest )?(?:{_HOME}|taps?)\b", r"\b(?:tank|reservoir)\b"),
+    ("tank.level", ("length",), rf"\b(?:tank|tote|ibc|barrel|trailer)\b[^.;\n]{{0,40}}\b(?:its bottom|its base|its foot|the bottom|outlet){_F}", r" ?(?:off|above|over) the ground\b", ""),
+    ("tank.level", ("length",), rf"\b(?:tank|box|reservoir|tote)\b[^.;\n]{{0,60}}\b(?:above|over|on top of) the (?:house|roof|bathroom|kitchen|shed),{_F}", r" ?high\b", ""),
+    ("tank.level", ("length",), rf"\bfills? (?:an?|the|our) [^.;\n]{{0,25}}\btank{_F}", r" ?up (?:the|a) (?:bank|hill|slope|hillside)\b", ""),
     ("store.depth", ("length",), rf"\bwater(?: in it)?{_F}", r" ?deep (?:when|if)(?: it's| it is)? (?:brim ?-?ful?l?|brimming|full|filled)", ""),
     # the suction
     ("suction.length", ("length",), rf"\b(?:pipe|hose|line|tube) (?:that|which) (?:sucks|draws|pulls)(?: it| the water)?(?: up)?{_F}", r" ?(?:$|[,.;)\n]|long\b)", ""),
@@ -85,6 +100,10 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.climb", ("length",), rf"\d ?{_UNIT}(?: away| off| of [^.;\n,]{{3,18}})? and{_F}", rf" ?(?:upwards|uphill|up to (?:the|our) {_HOME})\b", ""),
     ("way.climb", ("length",), rf"\b(?:poly|pipe|pvc|hose|line|inch|mm|pe|barn|house|cabin),? (?:up|climbing|rising){_F}", r" ?(?:$|[.;)\n]|of steps)", r"\bpump|\bwell|\bbore"),
     ("way.climb", ("length",), rf"\b(?:must|has to|needs to|have to) (?:climb|rise|go up|be lifted|be raised){_F}", rf" ?(?:up )?to (?:the|our|my) {_HOME}\b", ""),
+    ("way.climb", ("length",), rf"\b(?:door|tap|kitchen|fence|shower|house|cabin|trough|barn|bathroom|sill)(?: is| sits| stands| lies)*{_F}", r" ?(?:above|higher than|up from) (?:the |our )?(?:pump|well ?head|well|bore\w*)\b", r"\A(?![\s\S]*\btank\b)[\s\S]*"),
+    ("way.climb", ("length",), rf"\bto (?:the|our|my) {_HOME},? (?:which is|that is|it is)?{_F}", r" ?up the (?:slope|hill|bank|hillside)\b", r"\d ?(?:m|ft|feet|met\w+|yards)(?: of [^.;\n]{2,25})? (?:up )?to (?:the|our|my) "),
+    ("way.climb", ("length",), rf"\b(?:climbing|rising){_F}", r" ?(?:up )?to the (?:ridge|top|house|crest|saddle)\b", ""),
+    ("-way.climb", ("length",), rf"\b(?:spring|source|creek|stream|intake)\b[^.;\n]{{0,40}}\d ?(?:mm|in|inch|\")[^.;\n,]{{0,14}},{_F}", r" ?(?:of )?(?:fall|drop)\b(?! ?(?:pipe))", ""),
     ("way.length", ("length",), rf"\bfrom (?:the |our |my )?(?:hole|well|bore\w*|pump|spring|well ?head|source) to (?:the |our |my )?{_HOME}(?: it| there)?{_F}", rf" ?(?:$|[,.;)\n])(?! ?(?:higher|up\b(?! (?:maybe|about|to))|above|below|lower))", ""),
     ("way.length", ("length",), rf"\bdistance (?:is |of |: ?)?{_F}", r" ?(?:$|[,.;)\n])", r"\b(?:spring|well|bore\w*|source|pump|stream)\b"),
     ("drip.length", ("length",), rf"\blongest (?:line|row|lateral|run) (?:would be|will be|may be|measures){_F}", r" ?(?:$|[,.;)\n]|long\b)", r"\b(?:drip|emitters?|drippers?)\b"),

@@ -9,6 +9,7 @@ from functools import lru_cache
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
+from calc.site.enquiry_ways import FLAT
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -296,7 +297,7 @@ def level_with(low: str) -> tuple[int, int] | None:
     """Where it is said that the house is as high as its water."""
     match = _LEVEL.search(low)
     if match is None:
-        flat = _FLAT.search(low)
+        flat = _FLAT.search(low) or FLAT.search(low)
         roof = flat and re.search(
             r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
         )
