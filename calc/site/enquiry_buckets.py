@@ -85,7 +85,7 @@ def buckets(low: str, whole: str) -> list[tuple[Token, str]]:
                 whole, max(0, match.start() - 150), match.end() + 40
             )
             if (
-                not fill
+                not (fill or pattern is _IN_TIME)
                 or unsaid
                 or seconds <= 0
                 or amount <= 0

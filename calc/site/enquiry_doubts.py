@@ -69,7 +69,7 @@ _DOUBTS = (
     _doubt("way.climb", r"\b(?:creek|stream|river|pond|lake|dam|water)(?: is| lies| stands)? $",
            r" ?(?:below|under|lower than) it\b(?=.{0,5}$)", "water.level", -1.0),
     _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
-    _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
+    _doubt(_HEIGHTS, "", r" ?(?:by|x) \d+(?:\.\d+)?(?! ?(?:mm|in\b|inch|\"|\.\d|\d))"),
     _doubt("way.climb", r"^(?!.*\b(?:climb\w*|ris\w+|raise\w*|lift\w*|up\w*|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down\w*)\b)",
            r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b(?![^.;]{0,40}\b(?:up|down|above|below|higher|lower|climb\w*|rise|fall)\b)"),
     _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),

@@ -173,8 +173,9 @@ _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
     r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
 )
+_DROP_PIPE = re.compile(r"[^,.;]{0,34}\b(?:drop (?:pipe|line)|riser)\b")
 _NO_WAY = re.compile(
-    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
+    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising pipe|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )
 
 
@@ -238,6 +239,7 @@ def _none_of_way(clean: str, token: Token, near: Context) -> bool:
     old = _OLD.search(near.left) and _CHANGED.search(clean)
     drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before + near.after)
     hung = _HANGS_ON.search(near.before[-45:]) or _DROPS.search(near.left[-30:])
+    hung = hung or _DROP_PIPE.match(near.right)
     return bool(old or drips or hung or _NO_WAY.search(near.right[:25]))
 
 

@@ -20,7 +20,7 @@ from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
 
 _AFTER_PIPE = re.compile(
-    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
+    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then|maybe|perhaps|plastic)(?![a-z])[ ,:]*+)*+"
 )
 _BORE_IS = re.compile(
     r"(?:(?:^|[.\n;:]) *|\b(?:has|have|got|with|from|is) )(?:our |my |the |an? |drilled |dug |deep |bored |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from calc.site import enquiry_places
 from calc.site.enquiry_model import Context, Pipe, Token
@@ -18,7 +19,7 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
         start, end = next(
             (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
         )
-        pipe = pipe_at(clean, token, start, end)
+        pipe = pipe_at(clean, token, start, end) or _corrected(clean, token)
         if pipe is not None and not (
             token.kind == "bare"
             and token.low in {1, 2, 3, 4}
@@ -28,7 +29,16 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
     return found
 
 
-_PUSHED = r"\b(?:from pump|pump to (?:the )?(?:house|tank|barn|cabin)|then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
+def _corrected(clean: str, token: Token) -> Pipe | None:
+    """ "25 mm copper, hang on, it's 22 mm": the material of the size that was corrected."""
+    if "as" not in token.extra or token.unit not in {"mm", "in"}:
+        return None
+    start, end = int(token.extra["as"]), int(token.extra["as_end"])
+    pipe = pipe_at(clean, replace(token, start=start, end=end), start, end + 30)
+    return replace(pipe, start=token.start, end=token.end) if pipe else None
+
+
+_PUSHED = r"(?:, (?:about )?[\w.]+ ?(?:m|ft|feet|yards|met(?:re|er)s) away|\bfrom pump)\b|\b(?:from pump|pump to (?:the )?(?:house|tank|barn|cabin)|then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
 
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
@@ -100,7 +110,7 @@ def _suction_near(clean: str, pipe: Pipe) -> bool:
         return True
     before, after = (
         re.split(
-            r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
+            r"\b(?:then|push(?:es|ing)?|sends|delivers|from pump)\b|, [\w.]+ ?(?:m|ft|feet|met(?:re|er)s) away\b",
             clean[max(0, pipe.start - 70) : pipe.start],
         )[-1],
         clean[pipe.end : pipe.end + 50],

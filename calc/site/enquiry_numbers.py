@@ -93,7 +93,7 @@ _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEF
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
 _INCH_OF = re.compile(
-    r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
+    r"(?:(?<![\w-] )|(?<![\d/] of )(?<=\bof )|(?<=\bthe )|(?<=\bin ))(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
 )
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"

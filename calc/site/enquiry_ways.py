@@ -46,6 +46,15 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("water.level", ("length",), rf"\bpump (?:is |sits |stands |lives )?(?:in|inside|on|by|under) (?:the |an? |our |my )?(?:\w+ )?(?:shed|hut|garage|barn|slab|platform|bank|dock|jetty|box|lean-to|cellar|pad|scullery)(?:,| and| is| sits)*{_F}", r" ?(?:over|above|higher than|up from) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam|burn)\b(?! (?:to|house))", ""),
     ("water.level", ("length", "bare"), rf"\bwater (?:itself )?(?:is|stands|sits|lies|stays|rests)(?: always)?(?: at)?{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[.,;)\n]|down\b)(?! ?(?:away|from|psi|\d))", _NO_JET),
     ("water.level", ("length", "bare"), rf"\bwater (?:level )?never (?:gets|goes|falls|drops|sinks|is|went) (?:under|below|beneath|lower than|deeper than){_F}", r"(?! ?(?:the|psi|bar|l\b|%))", _WELL),
+    ("water.level", ("length",), rf"\b(?:static|rest\w*)(?: water)? level (?:stood|stands|sits|lies){_F}", r" ?(?:$|[.,;)]|when\b|down\b|below\b|as\b)", ""),
+    ("water.level", ("length",), rf"\b(?:stream|creek|river|lake|pond|water|brook)(?: level)?(?: never)?(?: goes| gets| falls| drops| is| lies| stands)?(?: lower than| under)?{_F}", r" ?(?:below|under|beneath) (?:the |our )?pump\b(?! ?house)", ""),
+    ("water.level", ("length",), rf"(?:^|[.;\n] ?)(?:suction )?lift(?: is| of|:)?{_F}", rf" ?from (?:the |an? )?{_OPEN}\b(?! to)", ""),
+    # yields
+    ("water.yield", ("daily",), rf"\b(?:spring|well|seep|bore\w*|source)\b[^.;\n\d]{{0,20}}\b(?:giving|gives|yields|yielding|makes|making|brings|runs|produces|delivers){_F}", r"(?! ?(?:for|to) )", ""),
+    ("water.yield", ("flow",), rf"(?:^|[.;\n] ?)(?:the )?flow (?:there|at the (?:spring|intake|source|weir))(?: is)?{_F}", "", ""),
+    ("water.yield", ("flow",), rf"\b(?:you|we|i|they) (?:can|could) (?:pump|draw|take){_F}", r" ?(?:all day|day and night|for ever|forever|without|and never)", _WELL),
+    ("water.yield", ("flow",), rf"\b(?:test|pumped|driller)\b[^;\n]{{0,80}}\bheld{_F}", r" ?(?:for|all|over)\b", ""),
+    ("water.yield", ("flow",), r"(?:^|[^a-z])q ?[:=]? ?$", r" ?(?:$|[.,;)'\n])", _WELL),
     # wells
     ("well.depth", ("length", "bare"), rf"\b{_HOLE}(?: is| was|'s)?,? \d[\d.\/ ]* ?(?:inch(?:es)?|in|\"|''|mm|cm)(?: wide| across| casing| bore| dia\w*)?,{_F}", rf" ?(?:{_UNIT}\b ?)?(?:$|[,.;)\n]|deep\b)", ""),
     ("well.depth", ("length",), rf"(?:^|[.;,\n] ?)(?:[a-z]+ )?(?:drilled |dug |old |deep )?{_HOLE} (?:is|has|measures){_F}", r" ?(?:$|[.;)\n]|with (?:the |a )?(?:pump|water)\b|(?:and|,) (?:the )?(?:pump|water|static)\b)", ""),
@@ -104,6 +113,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("way.climb", ("length",), rf"\bto (?:the|our|my) {_HOME},? (?:which is|that is|it is)?{_F}", r" ?up the (?:slope|hill|bank|hillside)\b", r"\d ?(?:m|ft|feet|met\w+|yards)(?: of [^.;\n]{2,25})? (?:up )?to (?:the|our|my) "),
     ("way.climb", ("length",), rf"\b(?:climbing|rising){_F}", r" ?(?:up )?to the (?:ridge|top|house|crest|saddle)\b", ""),
     ("-way.climb", ("length",), rf"\b(?:spring|source|creek|stream|intake)\b[^.;\n]{{0,40}}\d ?(?:mm|in|inch|\")[^.;\n,]{{0,14}},{_F}", r" ?(?:of )?(?:fall|drop)\b(?! ?(?:pipe))", ""),
+    ("way.climb", ("length",), rf"\bfrom (?:an?|the|our) (?:spring|stream|creek|well|source|intake|lake|pond){_F}", r" ?(?:lower|further down|down)(?: down)?(?: (?:the|our) (?:slope|hill|mountain|valley))?(?= ?[,.;)\n]|$| and\b)", r"\bpump|\blift|\braise"),
     ("way.length", ("length",), rf"\bfrom (?:the |our |my )?(?:hole|well|bore\w*|pump|spring|well ?head|source) to (?:the |our |my )?{_HOME}(?: it| there)?{_F}", rf" ?(?:$|[,.;)\n])(?! ?(?:higher|up\b(?! (?:maybe|about|to))|above|below|lower))", ""),
     ("way.length", ("length",), rf"\bdistance (?:is |of |: ?)?{_F}", r" ?(?:$|[,.;)\n])", r"\b(?:spring|well|bore\w*|source|pump|stream)\b"),
     ("drip.length", ("length",), rf"\blongest (?:line|row|lateral|run) (?:would be|will be|may be|measures){_F}", r" ?(?:$|[,.;)\n]|long\b)", r"\b(?:drip|emitters?|drippers?)\b"),
@@ -115,5 +125,6 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("place.altitude", ("length",), rf"\b(?:north|south|latitude),? and{_F}", r" ?(?:up|high|above)\b(?! the (?!sea))", ""),
     ("place.altitude", ("length", "bare"), rf"\b(?:altitude|elevation|height above sea level)(?: is|:)?{_F}", r" ?(?:$|[.,;\n])", r"\A(?![\s\S]*\b(?:gain|difference|change) (?:in|of) (?:altitude|elevation))[\s\S]*"),
     ("place.altitude", ("length",), rf"\b(?:land|plot|parcel|farm|place|site)\b[^.;\n\d]{{0,25}}\b(?:hill ?side|mountain|hills|height of)(?: at| in)?{_F}", r" ?(?:$|[,.;)\n]|height\b|high\b|altitude\b|elevation\b)", ""),
+    ("place.altitude", ("length",), rf"\b(?:sea level|height over sea){_F}", _ENDS, ""),
     ("place.altitude", ("length",), "", r" ?(?:moh|m\.?o\.?h\.?|[uü]\.? ?(?:d\.? ?)?m|msnm|m\.?s\.?n\.?m)\b", ""),
 )  # fmt: skip
