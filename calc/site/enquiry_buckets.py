@@ -33,7 +33,7 @@ _AMOUNT = re.compile(
     rf"(?<![\w¤-])(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about |around )?)(?P<t>{NUMBER})[ -]*(?P<tu>s|secs?|seconds?)\b"
 )
 _GOT = re.compile(
-    rf"\b(?:i|we|he|she) (?:get|got|collect|collected|caught|catch|filled|measured|had|drew|took)(?: about| only| just)? (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b"
+    rf"\b(?:i|we|he|she) (?:get|got|collect|collected|caught|catch|filled|measured|had|drew|took)(?: about| only| just)? (?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b(?P<mid>(?: of water)? in (?:about )?)(?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b(?! (?:before|until|till|and then|then))"
 )
 _IN_TIME = re.compile(
     rf"\bin (?P<t>{NUMBER})[ -]*(?P<tu>secs?|seconds?|mins?|minutes?)\b(?P<mid>,? (?:i|we|it|the spring) (?:get|gets|got|collect|collected|caught|catch|filled|measured|gives|gave)(?: about| only| just)? )(?P<v>{NUMBER})[ -]*(?P<u>(?:us )?gal(?:lon)?s?|lit(?:re|er)s?|ltr|l)\b"

@@ -207,6 +207,7 @@ def _too_small(piece: Piece) -> bool:
     if piece.path == "pump.height" and piece.low < 0:
         return piece.unit in _THIN
     short = piece.path == "way.length" and piece.low < _SHORT.get(piece.unit, 0.0)
+    short = short or (piece.path == "way.length" and piece.unit == "cm")
     return short or (piece.path in _LONG and piece.unit in _THIN)
 
 

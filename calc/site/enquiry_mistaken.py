@@ -27,7 +27,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     # yields
     (r"water\.yield", "", r" ?(?:(?:is|are|was) )?(?:leaking|of leak\w*|lost|missing|dripping|running away)\b", "", 1),
     (r"water\.yield", r"\bleak\w*\b[^.;]{0,20}$", "", "", 1),
-    (r"water\.yield", "", r",? (?:(?:and|but) )?(?:i |we )?(?:want|need|wants|needs)(?: about| at least)? \d", "", 1),
+    (r"water\.yield", r"^(?:(?!\b(?:spring|well|bore\w*|source|stream|creek|gives|makes)\b)[^.;])*\b(?:comes|arrives|getting|get|reaches)(?: now)?(?: only| just| about)+ $", r",? (?:(?:and|but) )?(?:i |we )?(?:want|need|wants|needs)(?: about| at least)? \d", "", 1),
     (r"water\.yield", r"¤+,? (?:it|the spring|she|the well|the source)(?: still)? (?:ran|gave|made|was|did|yielded|had|flowed)[^.;\d]{0,12}$", "", "", 1),
     (r"water\.yield", "", r"(?: (?:well|spring|bore\w*))?,? (?:on a good day|in a (?:good|wet) (?:year|season|spell)|at (?:its|the) (?:very )?best)\b(?=[^.;]{0,3}[,;.] ?[^.;]{0,60}\b(?:dry|drought|summer|figure|count))", "", 1),
     (r"water\.yield|pump\.most_flow", "", rf" ?(?:@|at) ?\d[\d.]* ?(?:'|ft|m|feet|psi|bar|met\w+)?[ ,;]+\d[\d.]* ?{_FLOW}? ?(?:@|at) ?\d", "", 1),
@@ -39,6 +39,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (_LONG, "", r",? ?(?:which )?(?:is|gives|makes|equals|means|=) (?:about |only )?[\d.]+ ?(?:psi|bar|kpa|pounds)\b", "", 1),
     (r"pump\.height", r"\b(?:shuts?|cuts?|turns?|switch\w*|kicks?|comes?|goes) (?:it )?(?:back |up )?(?:on|off|in|out|back|up)(?: again)? (?:at|to|around) $", "", "", 1),
     (r"pump\.height", r"(?:^|[.,;] ?)(?:the |our |my )?(?:well|bore ?hole|bore)(?: is| itself is)? (?:about |only )?$", r" ?(?:$|[,.;)])", "well.depth", 1),
+    (r"pump\.height", r"\b(?:psi|pressure (?:is|set)|switch(?:es)?|cut[ -]?(?:in|out)s?)\b[^.;,\n]{0,25}$|\bcut[ -]?(?:in|out)s?\b[^.;\n]{0,35}$", "", "", 1),
     (r"well\.bore", r"\b(?:submersible|pump|motor)(?:'s)? (?:is|measures) (?:about )?$", "", "pump.diameter", 1),
     (r"water\.level", r"\b(?:psi|bar|gauge|pressure|shower|hoses?|taps?)\b[^.;]*\b(?:drops|falls|goes|sinks)(?: down)? to (?:about )?$", r"(?! ?(?:m|ft|feet|met\w+)\b)", "", 1),
     (r"water\.level", r"\b(?:bath|bathroom|shower|sink|kitchen|tap)(?: is| sits)?,? (?:about )?$", r" ?(?:above|higher than|over) (?:the )?pump\b", "way.climb", 1),

@@ -23,13 +23,13 @@ _SUCKS = r"\b(?:jet|surface|centrifugal|suction|npsh\w*|foot[ -]?valve|self[ -]p
 _SOMEWHAT = r"(?:and |all |it is |it's |its |that's |is |which is |pretty much |mostly |nearly |almost |more or less |dead |roughly |practically )"
 FLAT = re.compile(  # a way without a climb
     rf"\bflat as an? [a-z]+\b"
-    rf"|(?:\d ?{_UNIT}|\b(?:poly|hdpe|mdpe|pvc|pe|pipe|line|hose|{_HOME}))\b[^.;\n¤]{{0,30}}(?:[,;] ?{_SOMEWHAT}*| {_SOMEWHAT}+)(?:flat|level)(?= ?[,.;)\n]|$)"
+    rf"|(?:\d ?{_UNIT}|\b(?:poly|hdpe|mdpe|pvc|pe|pipe|line|hose|{_HOME}))\b(?:(?!\b(?:batter|tyre|tire|panel|roof|array|pressure|yield|output|curve|long|wide)\w*)[^.;\n¤]){{0,30}}(?:[,;] ?{_SOMEWHAT}*| {_SOMEWHAT}+)(?:flat|level)(?= ?[,.;)\n]|$)"
     rf"|\b(?:away|off|distant|{_HOME}),? on the (?:flat|level)\b"
     rf"|\b{_HOME} (?:is |lies |sits |stands )?(?:about |roughly )?level with (?:the )?(?:well ?head|bore ?head|well|spring|source|intake)\b"
 )
 WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     # levels of water
-    ("well.pumping", ("length",), rf"\b(?:water|level|static|rest)\b(?:(?!\b(?:los[et]|loses|losing|by)\b)[^;\n]){{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
+    ("well.pumping", ("length",), rf"\b(?:water|level|static|rest)\b(?:(?!\b(?:los[et]|loses|losing|by|tank|cistern|reservoir)\b)[^;\n]){{0,60}}{_F}", rf" ?(?:down |deep )?(?:after|when|while|during) [^.;\n\d]{{0,25}}\b{_PUMPS}\b(?! (?:house|shed))", _WELL),
     ("well.pumping", ("length", "bare"), rf"\b(?:water|level|static|rest\w*)\b[^.;\n]{{0,60}}\b(?:falls?|falling|drops?|dropping|sinks?|sinking|goes|going|comes|coming|draws?)(?: down)? to{_F}", rf" ?(?:when|while|after|with|once) [^.;\n\d]{{0,25}}\b{_PUMPS}\b", _WELL),
     ("well.pumping", ("length", "bare"), rf"\b(?:when|while|once|after) (?:the |our |my )?pump (?:works?|runs?|is (?:on|running|working)|goes|pumps|has run|draws)[^.;\n\d]{{0,30}}\b(?:down|falls?|drops?|sinks?|goes)(?: down)? to{_F}", "", ""),
     ("well.pumping", ("length", "bare"), rf"\b(?:static|rest\w*|swl)\b[^.;\n]{{0,30}}, ?(?:it |and )?(?:pulls?|pulled|pumps?|pumped|draws?|drew|drops?|dropped|fell|falls?|goes|went)(?: it)? down to{_F}", "", ""),
@@ -93,7 +93,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("tank.level", ("length", "rise"), rf"\btank\b(?! (?:down )?to\b)(?:(?!\b(?:pump|spring|well|bore\w*|trough|pressure)\b)[^.;\n]){{0,60}}\b(?:uphill|higher|up the hill|above)(?: of)?(?: the| our)?(?: {_HOME})?(?: by)?,?{_F}", rf" ?(?:$|[,.;)\n]|(?:above|from|over|up from) (?:the |our )?{_HOME})", ""),
     ("tank.level", ("length",), rf"\b(?:lift|rise|climb|pumps?(?: it)?|push(?:es)?|head)(?: is| of| up)?{_F}", r" ?(?:up )?(?:in)?to (?:header|hill|high|storage|top|concrete)? ?(?:tank|reservoir)\b", ""),
     ("tank.level", ("length", "rise"), rf"\btank\b[^.;\n]{{0,60}},{_F}", rf" ?(?:above|higher than|up from|over) (?:the |our |my |its )?(?:lowest |highest |top |main )?(?:bore ?head|well ?head|well|bore\w*|steading|van|caravan|pitch|dining hall|hall|beds|drinker)\b", ""),
-    ("tank.level", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:house |water |main |storage |stock |header |big |concrete |steel |plastic )*(?:tank|reservoir)(?: is| sits| stands| will be| would be| at)*{_F}", r" ?(?:above|higher than|up from|over) (?:the |our )?(?:well|bore\w*|pump|spring|creek|river|stream|dam)\b(?! (?:house is|which))", r"\A(?![\s\S]*\bpressure tank)[\s\S]*"),
+    ("tank.level", ("length",), rf"(?:^|[.;,\n] ?)(?:the |our )?(?:house |water |main |storage |stock |header |big |concrete |steel |plastic )*(?:tank|reservoir)(?: is| sits| stands| will be| would be| at)*{_F}", r" ?(?:above|higher than|up from|over) (?:the |our )?(?:well|bore\w*|spring|creek|river|stream)\b(?! (?:house is|which))", r"\A(?![\s\S]*\bpressure tank)[\s\S]*"),
     ("tank.level", ("length",), rf"\b(?:tank|reservoir|deposit|tote|cistern)\b(?:(?!\b(?:pump\w*|pressure|draws?)\b)[^.;\n]){{0,40}}, (?:its )?(?:water |water level |outlet |bottom )*{_F}", rf" ?(?:above|higher than|over|up from) (?:the |our |my )?(?:lowest |highest |top |back )?(?:{_HOME}|dining hall|hall|beds|steading|bore ?head|well ?head|taps?|troughs?)\b", r"\A(?![\s\S]*\bpressure tank)[\s\S]*"),
     ("tank.level", ("length",), rf"^its (?:outlet|bottom|base|floor|foot|water|water level)(?: is| lies| sits| stands)*{_F}", rf" ?(?:above|higher than|over) (?:the |our |my )?(?:back |top |lowest |highest )?(?:{_HOME}|taps?)\b", r"\b(?:tank|reservoir)\b"),
     ("tank.level", ("length",), rf"\b(?:tank|tote|ibc|barrel|trailer)\b[^.;\n]{{0,40}}\b(?:its bottom|its base|its foot|the bottom|outlet){_F}", r" ?(?:off|above|over) the ground\b", ""),
@@ -107,7 +107,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("-way.climb", ("length",), rf"\d ?{_UNIT}(?: long| of (?:pipe|line))?,?(?: and)?(?: it| which| that)? (?:comes|goes|runs|falls|drops) down{_F}", r" ?(?:$|[,.;)\n]|in?to (?:the|our|two|three|a|an|\d))", ""),
     ("-way.climb", ("length",), rf"\bdifference (?:of|in) (?:height|level|elevation)(?: is| of)?{_F}", r" ?(?:only)?,? (?:(?:and|with) )?the (?:house|cabin|trough|garden|tap|farm) (?:being |is |lies )?(?:lower|below)", ""),
     ("way.climb", ("length",), rf"\d ?{_UNIT}(?: away| off| of [^.;\n,]{{3,18}})? and{_F}", rf" ?(?:upwards|uphill|up to (?:the|our) {_HOME})\b", ""),
-    ("way.climb", ("length",), rf"\b(?:poly|pipe|pvc|hose|line|inch|mm|pe|barn|house|cabin),? (?:up|climbing|rising){_F}", r" ?(?:$|[.;)\n]|of steps)", r"\bpump|\bwell|\bbore"),
+    ("way.climb", ("length",), rf"\d ?{_UNIT}\b[^.;\n]{{0,45}}\b(?:poly|pvc|hose|inch|mm|pe|cottage|barn|house|cabin),? (?:which is |and )?(?:up|climbing|rising){_F}", r" ?(?:$|[.;)\n]|of steps)", r"\bpump|\bwell|\bbore"),
     ("way.climb", ("length",), rf"\b(?:must|has to|needs to|have to) (?:climb|rise|go up|be lifted|be raised){_F}", rf" ?(?:up )?to (?:the|our|my) {_HOME}\b", ""),
     ("way.climb", ("length",), rf"\b(?:door|tap|kitchen|fence|shower|house|cabin|trough|barn|bathroom|sill)(?: is| sits| stands| lies)*{_F}", r" ?(?:above|higher than|up from) (?:the |our )?(?:pump|well ?head|well|bore\w*)\b", r"\A(?![\s\S]*\btank\b)[\s\S]*"),
     ("way.climb", ("length",), rf"\bto (?:the|our|my) {_HOME},? (?:which is|that is|it is)?{_F}", r" ?up the (?:slope|hill|bank|hillside)\b", r"\d ?(?:m|ft|feet|met\w+|yards)(?: of [^.;\n]{2,25})? (?:up )?to (?:the|our|my) "),
@@ -115,13 +115,13 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("-way.climb", ("length",), rf"\b(?:spring|source|creek|stream|intake)\b[^.;\n]{{0,40}}\d ?(?:mm|in|inch|\")[^.;\n,]{{0,14}},{_F}", r" ?(?:of )?(?:fall|drop)\b(?! ?(?:pipe))", ""),
     ("way.climb", ("length",), rf"\bfrom (?:an?|the|our) (?:spring|stream|creek|well|source|intake|lake|pond){_F}", r" ?(?:lower|further down|down)(?: down)?(?: (?:the|our) (?:slope|hill|mountain|valley))?(?= ?[,.;)\n]|$| and\b)", r"\bpump|\blift|\braise"),
     ("way.length", ("length",), rf"\bfrom (?:the |our |my )?(?:hole|well|bore\w*|pump|spring|well ?head|source) to (?:the |our |my )?{_HOME}(?: it| there)?{_F}", rf" ?(?:$|[,.;)\n])(?! ?(?:higher|up\b(?! (?:maybe|about|to))|above|below|lower))", ""),
-    ("way.length", ("length",), rf"\bdistance (?:is |of |: ?)?{_F}", r" ?(?:$|[,.;)\n])", r"\b(?:spring|well|bore\w*|source|pump|stream)\b"),
+    ("way.length", ("length",), rf"(?:^|[.;,\n] ?)(?:the )?distance (?:is |of |: ?)?{_F}", r" ?(?:$|[,.;)\n])", r"\b(?:spring|well|bore\w*|source|pump|stream)\b"),
     ("drip.length", ("length",), rf"\blongest (?:line|row|lateral|run) (?:would be|will be|may be|measures){_F}", r" ?(?:$|[,.;)\n]|long\b)", r"\b(?:drip|emitters?|drippers?)\b"),
     ("fall.held", ("pressure",), rf"\b(?:reducing|reducer|regulat\w+|prvs?|reduce)(?: valves?)?\b[^;\n]{{0,50}}\b(?:holding|keeping|giving|set on|on){_F}", "", ""),
     ("drip.length", ("length",), rf"\b(?:each|every) (?:run|row|bed|tape|length)(?: is| measures| has| of){_F}", r" ?(?:$|[.,;)\n]|long\b)", r"\b(?:drip|emitters?|drippers?)\b"),
     ("pump.sensed", ("length",), rf"\b(?:pressure )?(?:is )?(?:sensed|sensor|transducer|gauged)(?: sits| sitting| mounted)?{_F}", r" ?(?:above|over|higher than) (?:the )?pumps\b", ""),
     # heights above the sea
-    ("place.altitude", ("length",), rf"\b(?:hut|lodge|refuge|cabin|chalet|bothy|hytte|hostel|restaurant|inn|shelter|monastery|homestead|rifugio)(?:,| is| lies| sits| stands|,? at| \()* ?{_F}", r" ?(?:$|[,.;)\n]|up\b(?! (?:the|from|to))|moh\b|high\b)", ""),
+    ("place.altitude", ("length",), rf"(?<!to )(?<!to the )(?<!to our )(?<!to my )(?<!from )(?<!from the )\b(?:hut|lodge|refuge|cabin|chalet|bothy|hytte|hostel|restaurant|inn|shelter|monastery|homestead|rifugio)(?:,| is| lies| sits| stands|,? at| \()* ?{_F}", r" ?(?:$|[,.;)\n]|up\b(?! (?:the|from|to))|moh\b|high\b)", ""),
     ("place.altitude", ("length",), rf"\b(?:north|south|latitude),? and{_F}", r" ?(?:up|high|above)\b(?! the (?!sea))", ""),
     ("place.altitude", ("length", "bare"), rf"\b(?:altitude|elevation|height above sea level)(?: is|:)?{_F}", r" ?(?:$|[.,;\n])", r"\A(?![\s\S]*\b(?:gain|difference|change) (?:in|of) (?:altitude|elevation))[\s\S]*"),
     ("place.altitude", ("length",), rf"\b(?:land|plot|parcel|farm|place|site)\b[^.;\n\d]{{0,25}}\b(?:hill ?side|mountain|hills|height of)(?: at| in)?{_F}", r" ?(?:$|[,.;)\n]|height\b|high\b|altitude\b|elevation\b)", ""),
