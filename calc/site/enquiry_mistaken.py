@@ -55,7 +55,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.climb", "", r" ?of (?:difference|fall)\b[^.;]{0,30}\b(?:goes down|in (?:our )?favou?r|downhill|downwards?)\b", "way.climb", -1),
     (r"way\.(?:climb|length)", r"\bpump (?:in|inside|on) (?:the |a |an |our |my )?(?:\w+ )?(?:shed|hut|garage|slab|bank|dock|jetty)(?: is| sits)? (?:about )?$", r" ?(?:over|above|higher than) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam)\b", "water.level", -1),
     (r"way\.climb|tank\.level", "", r" ?(?:hump|bump|high point|dip|rise) in (?:the|it)\b", "", 1),
-    (r"way\.climb", r"\blevel with (?:the |our )?(?:patio|terrace|lawn|ground|road|garden|path|deck)\b[^.;]*$", "", "", 1),
+    (r"way\.climb", "", r" ?(?:patio|terrace|lawn|deck|path)\b", "", 1),
     (_WAYS, r"\bno\b[^.;]{0,45}\bwithin (?:about )?$", "", "", 1),
     (r"way\.pipe", r"\b(?:sleeve|duct|conduit|culvert)\b[^.;,]{0,20}$", "", "", 1),
     (r"way\.(?:pipe|length)", r"\b(?:swears? by|says? to use|recommends?|goes? for|prefers?|favou?rs?|suggests?)(?: an?| the)? $", "", "", 1),

@@ -66,7 +66,7 @@ WAYS: tuple[tuple[str, tuple[str, ...], str, str, str], ...] = (
     ("well.bore", ("length",), "", r"[ -](?:steel |pvc |inch )?casing\b(?! (?:depth|length|to|down|deep))", _WELL),
     ("well.intake", ("length",), rf"(?:^|[.;,:\n] ?|\bthe )intake(?: is| sits| set| at| hangs)*{_F}", r" ?(?:$|[.,;)\n]|deep\b|down\b)", rf"\A(?![\s\S]*\b(?:spring|creek|stream|weir|river)\b)[\s\S]*{_WELL}"),
     ("well.intake", ("length",), rf"\bput the intake(?: at| down at){_F}", _ENDS, _WELL),
-    ("well.depth", ("length",), rf"\bours (?:came in|turned out|is|went)(?: better| worse| deeper| shallower)?{_F}", r" ?(?:$|[,.;)\n]|deep\b)", _WELL),
+    ("well.depth", ("length",), rf"\bours (?:came in|turned out|is|went)(?: at| to)?(?: better| worse| deeper| shallower)?{_F}", r" ?(?:$|[,.;)\n]|deep\b)", _WELL),
     ("well.depth", ("length",), rf"(?:^|[.;\n] ?)(?:the )?new one (?:is|goes|went)(?: down)?(?: to)?{_F}", _ENDS, _WELL),
     ("well.depth", ("length", "bare"), rf"\b{_HOLE} (?:itself|alone) (?:is|goes)(?: down to)?{_F}", _ENDS, ""),
     ("well.bore", ("length",), rf"(?:^|[.;:\n] ?)(?:the |our |my )?{_HOLE},{_F}", r" ?(?:$|[,.;)\n])(?! ?(?:away|from|m\b|l\b))", r"\b(?:pump|water)\b"),

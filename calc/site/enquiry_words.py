@@ -299,7 +299,7 @@ def level_with(low: str) -> tuple[int, int] | None:
     if match is None:
         flat = _FLAT.search(low) or FLAT.search(low)
         roof = flat and re.search(
-            r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
+            r"roof|panel|array|batter|tyre", low[max(0, flat.start() - 40) : flat.end() + 20]
         )
         return flat.span() if flat and not roof else None
     begin = max(low.rfind(sign, 0, match.start()) for sign in ".;\n") + 1
