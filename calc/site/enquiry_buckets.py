@@ -72,7 +72,19 @@ def _last_named(pattern: re.Pattern[str], low: str, match: re.Match[str]) -> re.
 def buckets(low: str, whole: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (_BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO, _AMOUNT, _GOT, _IN_TIME, _CAN_OF):
+    for pattern in (
+        _BUCKET,
+        _OF_SIZE,
+        _TIMED,
+        _CLOCKED,
+        _UNIT_IN,
+        _FULL,
+        _INTO,
+        _AMOUNT,
+        _GOT,
+        _IN_TIME,
+        _CAN_OF,
+    ):
         for first in pattern.finditer(low):
             match = _last_named(pattern, low, first)
             fill = re.search(

@@ -17,7 +17,7 @@ from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
 from calc.site.enquiry_rows import FIRST, ROWS
-from calc.site.enquiry_ways import WAYS
+from calc.site.enquiry_ways import WAYS, at_sea
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -312,9 +312,6 @@ _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|
 
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
-_AT_SEA = re.compile(r"\b(?:at|altitude|elevation|sea)(?: level)?(?: is|:)?(?: about)? ?$")
-_LOWEST = 150.0  # the same, where the words before it name a height above the sea or say "at"
-_HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
     [
@@ -339,8 +336,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     small = token.unit in {"mm", "in", "cm"}
     metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if path == "place.altitude":
-        metres = metres or token.low * (1.0 if token.low < _LOWEST else 0.3048)
-        return metres >= (_HIGH if _AT_SEA.search(near.left[-30:]) is None else _LOWEST)
+        return at_sea(metres or 0.3048 * token.low, near)
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path in {"drip.bore", "pump.diameter"}:

@@ -48,7 +48,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.level|way\.\w+", r"\b(?:free|clear)? ?$", r" ?(?:free|clear) (?:off|of|from) (?:the )?bottom\b", "well.clear", 1),
     # heights
     (r"way\.climb", rf"\btank\b(?! (?:down )?to\b){_BUT_HOME}*\b(?:uphill|higher|up the hill)(?: of (?:the |our )?{_HOME}| than (?:the |our )?{_HOME})?(?: by)? (?:about )?$", "", "tank.level", 1),
-    (r"way\.climb", rf"\d ?(?:m[3³]|cubic met\w+|lit\w+|l|gal\w*)(?: \w+)? (?:chamber|basin|vat|container|cistern|tote|ibc|drum)\b[^.;]{{0,30}}$", rf" ?(?:above|higher than|over) (?:the |our |my )?{_HOME}\b", "tank.level", 1),
+    (r"way\.climb", r"\d ?(?:m[3³]|cubic met\w+|lit\w+|l|gal\w*)(?: \w+)? (?:chamber|basin|vat|container|cistern|tote|ibc|drum)\b[^.;]{0,30}$", rf" ?(?:above|higher than|over) (?:the |our |my )?{_HOME}\b", "tank.level", 1),
     (r"way\.climb", rf"\b{_SOURCE}(?: is| lies| sits| about| some)* {_AWAY}(?: off| away| distant| back| out| from (?:the |our )?{_HOME})*,? (?:and|but)\b[^.;\d]{{0,30}}$", rf" ?(?:higher|up|above|uphill)(?: up)?(?: (?:than )?(?:the |our )?{_HOME})?(?= ?[,.;)\n]|$)", "way.climb", -1),
     (r"way\.climb", rf"^[^.;\d]{{0,25}}\b{_SOURCE}\b(?:(?!\b{_HOME}\b)[^.;\d]){{0,20}}$", rf" ?(?:vertical feet |vertical )?(?:above|over|higher than|up from) (?:the |our |my |[a-z]+'s )?{_HOME}\b", "way.climb", -1),
     (r"way\.climb", rf"\bfrom (?:an?|the|our) {_SOURCE} (?:about |some |only )?$", r" ?(?:lower|further down|deeper)\b(?! than)", "way.climb", 1),

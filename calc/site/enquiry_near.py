@@ -89,7 +89,9 @@ _TO_WATER = re.compile(
     r"(?: pipe| hose| line)?(?: down| out)? (?:to (?:get there|reach (?:it|the water))|(?:in)?to the (?:stream|creek|lake|pond|river|water|canal|burn|brook))\b(?! (?:tank|main|meter|heater|trough))"
 )
 _PUMP_HERE = re.compile(r"\bpump\b[^;\n]{0,90}$")
-_SUNK = re.compile(r"\bsubmersible\b|\bpump (?:is |sits |stands )?in the (?:stream|creek|lake|pond|river|water)")
+_SUNK = re.compile(
+    r"\bsubmersible\b|\bpump (?:is |sits |stands )?in the (?:stream|creek|lake|pond|river|water)"
+)
 
 
 def _sucked(clean: str, pipe: Pipe) -> bool:

@@ -110,7 +110,7 @@ def parts(low: str, numbers: list[Token]) -> None:
 
 
 _OURS = re.compile(
-    r"\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
+    r"\b(?:i|we|you)(?:'d| would)?(?: only| just| best| rather)? (?:count|reckon|figure|bank|rely|plan) on(?: only| just| about)? $|\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
 )
 _STOP = re.compile(r" ?(?:[.,;!\n]|$|in \w+|at (?:best|most|worst))")
 

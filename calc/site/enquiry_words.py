@@ -9,12 +9,12 @@ from functools import lru_cache
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
-from calc.site.enquiry_ways import FLAT
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
 from calc.site.enquiry_taken import dry, of_such, piped
+from calc.site.enquiry_ways import flat_way
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
@@ -297,9 +297,9 @@ def level_with(low: str) -> tuple[int, int] | None:
     """Where it is said that the house is as high as its water."""
     match = _LEVEL.search(low)
     if match is None:
-        flat = _FLAT.search(low) or FLAT.search(low)
+        flat = _FLAT.search(low) or flat_way(low)
         roof = flat and re.search(
-            r"roof|panel|array|batter|tyre", low[max(0, flat.start() - 40) : flat.end() + 20]
+            r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
         )
         return flat.span() if flat and not roof else None
     begin = max(low.rfind(sign, 0, match.start()) for sign in ".;\n") + 1

@@ -1,6 +1,12 @@
 """Every way of saying a fact, and every trap, of all files of phrasings."""
 
-from tests.enquiries import phrasings, phrasings_brief, phrasings_false, phrasings_ways, phrasings_wrong
+from tests.enquiries import (
+    phrasings,
+    phrasings_brief,
+    phrasings_false,
+    phrasings_ways,
+    phrasings_wrong,
+)
 
 FILES = (phrasings, phrasings_brief, phrasings_false, phrasings_wrong, phrasings_ways)
 SAID = tuple(one for file in FILES for one in file.SAID)
