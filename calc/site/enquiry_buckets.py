@@ -69,52 +69,45 @@ def _last_named(pattern: re.Pattern[str], low: str, match: re.Match[str]) -> re.
     return pattern.search(low, match.start("mid"), match.end()) or match
 
 
+_WAYS_OF_SAYING = (
+    _BUCKET, _OF_SIZE, _TIMED, _CLOCKED, _UNIT_IN, _FULL, _INTO, _AMOUNT, _GOT, _IN_TIME, _CAN_OF,
+)  # fmt: skip
+_FILLS = re.compile(
+    r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]"
+)
+_AT_SOURCE = re.compile(r"spring|well|creek|overflow|source|\b(?:went|walked|climbed) up\b")
+
+
 def buckets(low: str, whole: str) -> list[tuple[Token, str]]:
     """Buckets that fill in a time, as flows, with why one is no yield ("" where it is)."""
     found: list[tuple[Token, str]] = []
-    for pattern in (
-        _BUCKET,
-        _OF_SIZE,
-        _TIMED,
-        _CLOCKED,
-        _UNIT_IN,
-        _FULL,
-        _INTO,
-        _AMOUNT,
-        _GOT,
-        _IN_TIME,
-        _CAN_OF,
-    ):
+    for pattern in _WAYS_OF_SAYING:
         for first in pattern.finditer(low):
             match = _last_named(pattern, low, first)
-            fill = re.search(
-                r"\b(?:in|takes?|took|fills?|every|per|is|after|full|=|@|for|about|needs|-)\b|[:=@(,-]",
-                match["mid"],
-            )
-            seconds = _seconds(match)
-            amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
+            fill = pattern is _IN_TIME or _FILLS.search(match["mid"])
             unsaid = pattern in {_UNIT_IN, _AMOUNT, _GOT, _IN_TIME} and not _SPRINGS.search(
                 whole, max(0, match.start() - 150), match.end() + 40
             )
-            if (
-                not (fill or pattern is _IN_TIME)
-                or unsaid
-                or seconds <= 0
-                or amount <= 0
-                or any(one.start < match.end() and match.start() < one.end for one, _ in found)
-            ):
-                continue
-            unit = "gal" if match["u"].lstrip("us ").startswith("g") else "L"
-            rate = amount / seconds * 60
-            token = Token(
-                "flow", rate, rate, "gpm" if unit == "gal" else "L/min", match.start(), match.end()
-            )
-            begin = max(low.rfind(".", 0, match.start()), low.rfind("\n\n", 0, match.start()), 0)
-            line = low[
-                begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)
-            ]
-            at_tap = _TAPS.search(line) and not re.search(
-                r"spring|well|creek|overflow|source|\b(?:went|walked|climbed) up\b", line
-            )
-            found.append((token, "measured at a tap" if at_tap else ""))
+            token = _flow(match)
+            again = any(one.start < match.end() and match.start() < one.end for one, _ in found)
+            if fill and not unsaid and not again and token:
+                found.append((token, "measured at a tap" if _at_tap(low, match) else ""))
     return found
+
+
+def _flow(match: re.Match[str]) -> Token | None:
+    """What fills a vessel in a time, as a flow; None where either is nothing."""
+    seconds = _seconds(match)
+    amount = 1.0 if match["v"] in {"a", "an"} else value(match["v"])[0]
+    if seconds <= 0 or amount <= 0:
+        return None
+    rate = amount / seconds * 60
+    unit = "gpm" if match["u"].lstrip("us ").startswith("g") else "L/min"
+    return Token("flow", rate, rate, unit, match.start(), match.end())
+
+
+def _at_tap(low: str, match: re.Match[str]) -> bool:
+    """Whether the sentence of a bucket names a tap, and no source."""
+    begin = max(low.rfind(".", 0, match.start()), low.rfind("\n\n", 0, match.start()), 0)
+    line = low[begin : low.find(".", match.end()) if "." in low[match.end() :] else len(low)]
+    return bool(_TAPS.search(line)) and not _AT_SOURCE.search(line)
