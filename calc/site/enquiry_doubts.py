@@ -87,7 +87,7 @@ _DOUBTS = (
     _doubt(r"way\.length|well\.depth", "", r" ?of (?:the )?(?:rope|chain|string)\b"),
     # levels
     _doubt("pump.height", r"\bwater(?: level)? (?:is|stands|lies|sits) (?:at |about |around |only )*$"),
-    _doubt("water.level", r"\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
+    _doubt("water.level", r"^(?!.*\bpump\b).*\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
     # what flows at a thing that draws, and what a machine could do
     _doubt("water.yield", rf"^(?!.*\b(?:spring|well|bore\w*|source|creek|stream)\b).*\b{_DRAWS}\b[^.;]{{0,40}}$"),
     _doubt("water.yield", r"\b(?:plate|label|sticker|catalogue|leaflet|brochure)\b[^.;]{0,50}$"),

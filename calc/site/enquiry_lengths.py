@@ -312,6 +312,8 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
+    if follows and near.last_pipe == "suction.pipe" and found.keys() <= {"way.length"}:
+        found.pop("way.length", None)
     if follows and not found and not cover and token.unit in _RUN_UNITS:
         found[near.last_pipe.replace(".pipe", ".length")] = 4.5
 

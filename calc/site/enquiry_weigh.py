@@ -279,7 +279,7 @@ def _pump_gives(token: Token, near: Context) -> bool:
     begin = token.start - len(near.before)
     before = near.mail[max(0, begin - 70) : begin]
     if _IT_DOES.match(near.before):
-        before = near.mail[max(0, begin - 110) : begin]
+        before = re.split(r"[.;!?\n] ", near.mail[max(0, begin - 130) : begin].rstrip(" .\n"))[-1]
         return "pump" in before and not re.search(r"\b(?:well|bore\w*|spring|seep)\b", before)
     return bool(_IT_PUMPS.match(near.before)) and "pump" in before
 

@@ -16,6 +16,7 @@ SAID = (
         "Borehole 60 m and the water never goes under 22 m.",
         "The static level stands at 22 m in our borehole.",
         "The well is 40 m deep and the water itself is at 22.",
+        "I have the well with 14 m to the water, and in summer it goes until 22 m.",
     )),
     ("water.level", "-4 m", (
         "Surface pump, it lifts 4 m from a dug well.",
@@ -26,6 +27,8 @@ SAID = (
         "Lift is 4 m from the river at low stage. Surface pump.",
         "The river is never lower than 4 m below the pump.",
         "A little pump in the garage 4 m over the lake.",
+        "A little jet pump in the basement sits 4 m above the lowest water.",
+        "A diaphragm pump in a hut by the lake. Hut floor 4 m above the water.",
     )),
     ("water.level", "0.6 m", (
         "The pump is flooded, water level 0.6 m above the pump.",
@@ -172,6 +175,7 @@ SAID = (
         "Jet pump in the cellar, suction lift about 15 ft, 25 ft of 1-1/4 in PVC with 3 elbows.",
         "The diaphragm pump is in the cabin, 25 ft of 1-1/4 in PVC down to the creek.",
         "Surface pump. The pipe that sucks is 25 ft long.",
+        "Water level sits 16 ft under the pump, the pipe in is 2 inch PVC and 25 ft long end to end.",
     )),
     ("water.yield", "6 L/min", (
         "In two minutes I get 12 litres at the spring.",
