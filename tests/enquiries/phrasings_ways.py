@@ -42,6 +42,7 @@ SAID = (
         "Our bore is 6 inch, 58 m deep, pump at 50.",
         "The borehole itself is 58 m, the pump hangs at 50 m.",
         "The pump hangs in a hole of 58 m.",
+        "My father had the well bored, fifteen centimetres wide and 58 m down to the bottom.",
         "The old well went dry. The new one is 58 m, water at 20 m.",
         "A hole, drilled, 150 mm wide, 58 m. The pump is in it.",
     )),
@@ -184,6 +185,7 @@ SAID = (
         "The spring: a ten litre pail, no, not a pail, a twelve litre can, in two minutes.",
         "It is fed from a spring giving 360 litres an hour.",
         "The spring fills a twelve litre can in one minute and sixty seconds.",
+        "The goats get their water from a spring that trickles 6 L/min.",
     )),
     ("water.yield", "1.5 gpm", (
         "The spring makes about a gallon and a half a minute.",
