@@ -60,10 +60,19 @@ def labelled(low: str, numbers: list[Token]) -> None:
             token.extra["as"] = label.start()
 
 
+_SYSTEM = frozenset(["flow", "volume", "pressure", "daily", "each"])
+_US = frozenset(["gpm", "gph", "gal", "psi", "gal/day"])
+_METRIC = frozenset(["L", "L/min", "L/s", "L/h", "m³", "m³/h", "bar", "kPa", "L/day", "m³/day"])
+
+
 def usual(numbers: list[Token]) -> str:
-    """The unit of all lengths of a letter; "" where it has several or none."""
+    """The unit of all lengths of a letter, feet where it has none and counts in gallons or psi; ""
+    where it has several."""
     units = {one.unit for one in numbers if one.kind == "length" and not one.why}
     units -= {"in", "mm", "cm", "mi", "km", "yd"}
+    if not units:
+        others = {one.unit for one in numbers if one.kind in _SYSTEM and not one.why}
+        return "ft" if others & _US and not others & _METRIC else ""
     return units.pop() if len(units) == 1 else ""
 
 

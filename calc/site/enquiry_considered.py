@@ -15,7 +15,7 @@ _IF = re.compile(
     r"|would (?:a|an|it|that|\d|one|two)\b|(?:thinking|thought|dreaming|toying) (?:of|about|with)\b|thinking (?:a|an|maybe|\d|¤)|consider(?:s|ing|ed)?|contemplating|(?:i|we)(?:'d| would| can| could)? (?:imagine|picture|envisage|foresee) (?:a|an|one|two|\d)"
     r"|wondering (?:if|whether|about)|know (?:if|whether)|(?:assumed|assumes|presumed|supposed|guessed) (?!that)|(?:i|we|he|she) (?:might|may) (?:\w+ )?(?:get|add|buy|put|install|go|want|need|build|use|fit)|maybe (?:add|get|buy|put|fit|install|one day|later)|tempted"
     r"|(?:says?|said|reckons?|told (?:me|us)|tells (?:me|us)|advises?|advised|wants (?:me|us)) to (?:go|use|put|get|fit|buy|try|change|switch|install|upgrade|replace|have|drill|run)\b"
-    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|(?<!please )(?<!kindly )(?<!you )recommend(?:s|ed)?\b|(?<!please )(?<!kindly )(?<!you )suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
+    r"|(?:was|were|been|got) (?:told|advised|quoted|offered|recommended)\b|(?<!please )(?<!kindly )(?<!you )recommend(?:s|ed)?\b|(?<!please )(?<!kindly )(?<!you )(?<!pls )(?<!plz )suggest(?:s|ed)?\b|\b(?:friend|neighbou?r|seller|shop|plumber|man|vendor) (?:says?|said|tells?|told) (?:to )?(?:me|us)\b|(?:he|she|they|guy|shop|store|dealer|salesman|plumber|driller|installer|builder|firm|company|contractor|seller) (?:wants? to (?:sell|put|fit|install|replace|swap|drill|dig|lay|charge|use|move)|would (?:put|fit|install|use|lay|drill)|says (?:we|i) (?:need|should)|reckons (?:we|i)|quoted|offered|proposed)"
     r"|(?:what|how) about (?:an?|the|one|two|\d|¤)|(?:if|what if|even if) (?:the|our|my|that|this) (?:\w+ ){1,2}(?:were|could|had been|stood)\b|(?:tank|pump|pipe|panels|line|it|they) (?:could|might) (?:also )?(?:go|stand|sit|be (?:put|placed|set|moved))\b|(?<!where )(?:i|we) (?:could|might) (?:also )?(?:put|place|set|move|lay|raise)\b"
     r"|(?:option|variant|alternative|scenario) (?:\d|[abc]|one|two|three)\b|do (?:i|we) (?:need|want|have)(?! to (?:lift|pump|get|bring|supply|water|feed|run|fill|carry|raise|push))|look(?:ing|ed) at (?:a|an|buying|getting|the|one|two|\d)|or (?:should|would|is it better)|instead of (?:a|an|the|\d)|"
     + KIN
@@ -24,6 +24,7 @@ _IF = re.compile(
     r"|(?:want|like|love|going) to (?:keep(?![^.;\n]{0,40}\bfire\b)|own|raise|add|upgrade|replace|buy|put in another)|(?:is|are|will) (?!(?:my|our|this) )(?:a |an )?[^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big))(?: for me| for us)?\?|^ought (?:the|a|an|my|our|it)\b|^(?:is|are|will) an? [^.?\n¤]{0,30}(?:enough|sufficient|too (?:small|big|thin))\b[^.?\n]{0,30}\?|\bought to be\b|(?:told|tells) (?:me|us|him|her|(?:my|our) [a-z]+) (?:that )?(?:we|i|they|you)(?:'d|'ll)? (?:would |will )?(?:need|should|must|want|have to)\b|told (?:me|us) (?:that )?(?:it|i|we|the|my|our)\b[^.;\n]{0,25}\b(?:should|must|needs?|has)\b"
     r"|(?:saw|seen|found|read about|came across|ad for) (?:a|an|one|some|kits?|pumps?|systems?|offers?|panels?|tanks?|ones|\d+(?= (?:\w+ )?(?:kits?|pumps?|systems?|offers?|panels?|tanks?))|several|many)\b|i (?:have |had )?(?:read|heard) (?:that|somewhere)\b|i (?:read|heard) (?!¤|\d|about \d)|they say(?! ?[,.;)])|it is said|for example|e\.g\.|for instance|such as|says? (?:on the box|in the manual)|rated for up to)"
 )
+_INSTEAD = re.compile(r"\bif (?:instead|rather|then) (?:i|we|one|you)\b|\bif (?:i|we) instead\b")
 _CLAUSE = re.compile(
     r",(?!\d)|[;:(]| (?:but|oh|so|also|though|because|since|then) | and (?!(?:an?|one|two|three|some|more|\d|¤|bigger|larger|new|another|with|put|use|get|fit|add|[a-z]+er) ?)"
 )
@@ -36,7 +37,8 @@ _IF_ENDS = re.compile(
 
 def considered(said: str, start: int) -> list[tuple[int, int]]:
     """What a sentence only considers, up to where it goes on to what is."""
-    maybe = _IF.search(said)
+    ones = [one for one in (_IF.search(said), _INSTEAD.search(said)) if one]
+    maybe = min(ones, key=lambda one: one.start(), default=None)
     if maybe is None:
         return []
     stops = [_IF_ENDS.search(said, maybe.end())]

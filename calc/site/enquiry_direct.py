@@ -19,6 +19,7 @@ from calc.site.enquiry_nouns import NOUNS
 from calc.site.enquiry_order import ORDER
 from calc.site.enquiry_plots import PLOTS
 from calc.site.enquiry_rows import FIRST, ROWS
+from calc.site.enquiry_ways import WAYS, at_sea
 
 _F = (
     r"[ ,:=~(-]*+(?>(?:is|are|was|be|of|at|a|an|the|about|around|roughly|some|only|just|approx\.?|ca\.?|nearly|almost|up to|maybe|perhaps|say|long|in total|total|has|have|with|it is|it's|which is|that is"
@@ -221,7 +222,9 @@ _NO_PUMP = frozenset(["fall.flow", "fall.wanted", "fall.held"])
 _PUMPED = re.compile(
     r"\b(?:our|the|a|my|jet|submersible|booster|solar) pump\b(?! (?:is|are) not| at all)"
 )
-_LONG = frozenset(["suction.length", "water.level", "pump.height", "well.depth", "well.intake"])
+_LONG = frozenset(
+    ["suction.length", "water.level", "pump.height", "well.depth", "well.intake", "well.drop_pipe"]
+)
 _PLAIN = frozenset(["drip.need"])  # numbers without a unit
 _BARE_PATHS = frozenset(["drip.warmest", "drip.coolest"])
 _UPRIGHT = re.compile(
@@ -251,6 +254,7 @@ _ALL = tuple(
     for path, kinds, left, right, mail in (
         *claims.FIRST,
         *FIRST,
+        *WAYS,
         *_DEFINED,
         *NOUNS,
         *ROWS,
@@ -313,7 +317,6 @@ _VALVE = re.compile(r"\b(?:valves?|relief|reducer|regulator|heater|boiler|alarm|
 _TUBE, _WIDEST = 30.0, 3.0  # mm inside, and m between two, at most of drippers; our choice
 _APART = 5.0  # m, up to which "3 ft rows" tells how far they are apart; our choice
 _LOWER = re.compile(r" ?(?:lower|below|deeper|further down)\b")
-_HIGH = 600.0  # m, from which on a length beside a hut is where it lies; our choice
 
 _COMMON = frozenset(
     [
@@ -338,7 +341,7 @@ def _fits(token: Token, near: Context, path: str) -> bool:
     small = token.unit in {"mm", "in", "cm"}
     metres = token.low * {"m": 1.0, "ft": 0.3048}.get(token.unit, 0.0)
     if path == "place.altitude":
-        return metres >= _HIGH
+        return at_sea(metres or 0.3048 * token.low, near)
     if path in {"pipes.hottest", "hot.stored"} and token.kind == "angle":
         token.unit = "°C" if token.low <= 95 else "°F"  # of water, "degrees" alone
     if path == "drip.spacing":

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from calc.site.enquiry_machines import DOUBTS as MACHINES
+from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
@@ -74,7 +75,7 @@ _DOUBTS = (
     _doubt("way.climb", r"\b(?:creek|stream|river|pond|lake|dam|water)(?: is| lies| stands)? $",
            r" ?(?:below|under|lower than) it\b(?=.{0,5}$)", "water.level", -1.0),
     _doubt(_HEIGHTS, r"\d ?(?:m|ft|metres|feet)? (?:by|x) $"),
-    _doubt(_HEIGHTS, "", r" ?(?:by|x) \d"),
+    _doubt(_HEIGHTS, "", r" ?(?:by|x) \d+(?:\.\d+)?(?! ?(?:mm|in\b|inch|\"|\.\d|\d))"),
     _doubt("way.climb", r"^(?!.*\b(?:climb\w*|ris\w+|raise\w*|lift\w*|up\w*|falls?|drops?|head|high\w*|lower|heights?|vertical\w*|elevation|above|below|down\w*)\b)",
            r" ?(?:away )?from (?:the |our )?(?:house|cabin|well|home|spring|creek)\b(?![^.;]{0,40}\b(?:up|down|above|below|higher|lower|climb\w*|rise|fall)\b)"),
     _doubt("way.climb", r"\b(?:road|track|driveway|path) (?:rises|climbs|drops|falls) (?:about )?$"),
@@ -92,7 +93,7 @@ _DOUBTS = (
     _doubt(r"way\.length|well\.depth", "", r" ?of (?:the )?(?:rope|chain|string)\b"),
     # levels
     _doubt("pump.height", r"\bwater(?: level)? (?:is|stands|lies|sits) (?:at |about |around |only )*$"),
-    _doubt("water.level", r"\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
+    _doubt("water.level", r"^(?!.*\bpump\b).*\b(?:cellar|basement|pit|trench|septic|floor) (?:is|lies|sits) (?:about )?$"),
     # what flows at a thing that draws, and what a machine could do
     _doubt("water.yield", rf"^(?!.*\b(?:spring|well|bore\w*|source|creek|stream)\b).*\b{_DRAWS}\b[^.;]{{0,40}}$"),
     _doubt("water.yield", r"\b(?:plate|label|sticker|catalogue|leaflet|brochure)\b[^.;]{0,50}$"),
@@ -134,6 +135,7 @@ _DOUBTS = (
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
     *(_row(*row) for row in MACHINES),
 )  # fmt: skip
+_MISTAKEN = tuple(_doubt(*one) for one in MISTAKEN)
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"
 )
@@ -176,13 +178,15 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
     start, end = _bounds(low, piece)
     left, right = low[start : piece.start], low[piece.end : end]
     none = piece.path.startswith("outlets.") and not piece.low  # "we do without a shower"
-    for doubt in () if none else _DOUBTS:
+    for doubt in () if none else (*_DOUBTS, *_MISTAKEN):
         if doubt.fits(piece, left, right):
             if not doubt.path:
                 return None
             low_end, high_end = doubt.sign * abs(piece.low), doubt.sign * abs(piece.high)
             return replace(piece, path=doubt.path, low=low_end, high=high_end, others=())
     if not piece.word and not piece.pipe and (_MADE.match(low, piece.end) or _DID.match(low, piece.end)):  # fmt: skip
+        return None
+    if _too_small(piece) or _NEVER.match(low, piece.end):
         return None
     if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
         return None
@@ -195,6 +199,23 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
     if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
         return replace(piece, low=2.0, high=2.0)
     return piece
+
+
+_NEVER = re.compile(
+    r"(?! ?\?)[^.;\n\d]{0,30}[.;,] (?:well,? )?(?:it never (?:did|has|was|came near)|[^.;\n\d]{0,50}\b(?:says?|said|told us|reckons?) (?:no way|nothing like it|not even close|never))\b"
+)
+_THIN = frozenset(["in", "mm"])
+_LONG = frozenset(["water.level", "way.length", "way.climb", "well.depth", "tank.level"])
+_SHORT = {"m": 1.5, "ft": 5.0}  # below which no way of water is as short; our choice
+
+
+def _too_small(piece: Piece) -> bool:
+    """Whether a length is told in a unit of sizes, or shorter than a way of water can be."""
+    if piece.path == "pump.height" and piece.low < 0:
+        return piece.unit in _THIN
+    short = piece.path == "way.length" and piece.low < _SHORT.get(piece.unit, 0.0)
+    short = short or (piece.path == "way.length" and piece.unit == "cm")
+    return short or (piece.path in _LONG and piece.unit in _THIN)
 
 
 def _facing(low: str, pieces: list[Piece]) -> list[Piece]:

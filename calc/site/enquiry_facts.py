@@ -181,8 +181,9 @@ _OLD = re.compile(r"\b(?:old|previous|former) $")
 _CHANGED = re.compile(
     r"\b(?:(?:replaced|changed|swapped)|(?:the|a|our|with|laid|put) new) (?:\w+ ){0,2}(?:pipe|line|hose)\b"
 )
+_DROP_PIPE = re.compile(r"[^,.;]{0,34}\b(?:drop (?:pipe|line)|riser)\b")
 _NO_WAY = re.compile(
-    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising|^[^.,;]{0,12}down the (?:hole|well|bore)"
+    r"casing|drip ?line|dripline|gutter|conduit|drop (?:pipe|line)|riser|rising pipe|^[^.,;]{0,12}down the (?:hole|well|bore)"
 )
 
 
@@ -244,8 +245,9 @@ def _direct(token: Token, path: str, found: Found) -> None:
 def _none_of_way(clean: str, token: Token, near: Context) -> bool:
     """Whether a size is of an old pipe, of one in a well, or of drippers' lines."""
     old = _OLD.search(near.left) and _CHANGED.search(clean)
-    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before)
+    drips = token.unit == "mm" and token.low <= 20 and _DRIPPERS.search(near.before + near.after)
     hung = _HANGS_ON.search(near.before[-45:]) or _DROPS.search(near.left[-30:])
+    hung = hung or _DROP_PIPE.match(near.right)
     return bool(old or drips or hung or _NO_WAY.search(near.right[:25]))
 
 
@@ -261,7 +263,7 @@ def _pipe(clean: str, token: Token, near: Context, pipe: Pipe, asked: list[tuple
 
 
 _SUCKS = re.compile(
-    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface"
+    r"\bsuction|\bsuck|\bjet\b|\bfoot[ -]?valve|\bdraw|\bpull|\bintake|\bstrainer|\bsurface|\bdiaphragm|\bbelow the pump"
 )
 
 

@@ -75,7 +75,7 @@ def _yields(clean: str, token: Token, sentences: Spans) -> bool:
     if token.kind != "flow":
         return False
     _, said = _around(clean, token, sentences)
-    before = clean[max(0, clean.find(said) - 70) : clean.find(said)]
+    before = clean[max(0, clean.find(said) - 130) : clean.find(said)]
     if re.match(r"\s*it\b", said) and re.search(r"\bpump\b", before):
         return False  # what the pump gives
     source = re.search(r"\b(?:spring|well|bore|creek|source)", clean)

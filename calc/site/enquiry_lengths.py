@@ -20,7 +20,7 @@ from calc.site.enquiry_levels import levels
 from calc.site.enquiry_model import Context, Token
 
 _AFTER_PIPE = re.compile(
-    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then)(?![a-z])[ ,:]*+)*+"
+    r"[ ,;x@(/:=-]*+(?>(?:and|it|which|that|is|are|measures|runs|has|of|with|a|length|long|about|roughly|approx\.?|ca\.?|over|for|total|in|all|the|way|around|some|pipe|line|poly|buried|distance|then|maybe|perhaps|plastic)(?![a-z])[ ,:]*+)*+"
 )
 _BORE_IS = re.compile(
     r"(?:(?:^|[.\n;:]) *|\b(?:has|have|got|with|from|is) )(?:our |my |the |an? |drilled |dug |deep |bored |new |old )*(?:well|bore|bore ?hole)[ ,:=-]{1,3}(?:is |of |about )*$"
@@ -312,6 +312,8 @@ def _of_pipes(token: Token, near: Context, found: dict[str, float]) -> None:
         return
     cover = re.match(r" ?(?:deep|down|under|below|of cover)", near.right)
     follows = near.last_pipe and _AFTER_PIPE.fullmatch(near.left)
+    if follows and near.last_pipe == "suction.pipe" and found.keys() <= {"way.length"}:
+        found.pop("way.length", None)
     if follows and not found and not cover and token.unit in _RUN_UNITS:
         found[near.last_pipe.replace(".pipe", ".length")] = 4.5
 

@@ -26,7 +26,7 @@ _FIXED = re.compile(
     r"|typo|i meant|p\.?s\b|not (?:the )?\d|got (?:it|that) wrong|oops|update|rather than|i wrote|the new (?:one|system|pump) (?:runs|is|holds|has))"
 )
 _LOWEST = re.compile(
-    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|pulls|pulled|drew|sinks|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|running|rains|rainy|wet season|monsoon|(?:in|by|of) may)\b"
+    r"\b(?:drops?|dropped|falls?|fell|went down|goes down|sank|dry|summer|august|september|low(?:est)?|drawdown|draws down|pulls|pulled|drew|sinks|worst|pumping|drought|late|autumn|october|dwl|pwl|dynamic|comes down|came down|running|rains|rainy|wet season|monsoon|(?:in|by|of) may)\b"
 )
 _SAYS = re.compile(  # somebody else's number against the writer's own
     r"\bmy (?:wife|husband|son|daughter|partner|brother|sister|father|mother|dad|mum|mom)\b[^.;\n]{0,40}\b(?:says?|thinks|reckons|swears|claims|insists)\b"

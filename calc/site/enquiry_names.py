@@ -11,7 +11,7 @@ _ON = r"on(?= (?:the )?(?:[A-Z][\w'’-]+ (?:Bank|Narrows|Island|Isle|Hill|Ridge
 _IN = rf"(?:(?:up |down |out |over |right |just |far |high |deep )?(?:in|near|outside|at|{_ON}|above|close to|not far from|north of|south of|east of|west of))"
 _HOME = (
     r"(?:house|cabin|cottage|farm|place|land|property|smallholding|croft|holding|homestead|hut|chalet|plot|track|lane"
-    r"|village|hamlet|school|finca|allotment|ranch|lodge|farmhouse|bungalow|acres|valley|hill|hillside|mountains)"
+    r"|village|hamlet|school|finca|allotment|ranch|lodge|farmhouse|bungalow|acres|valley|hill|hillside|mountains|site|property|estate|steading|camp|park)"
 )
 _SAID = tuple(re.compile(pattern) for pattern in (
     rf"\b(?:[Ww]e|I|[Tt]hey)(?:'m|'re|’m|’re| am| are| live| lives| farm| have moved)(?: [a-z]+){{0,4}}? {_IN} {_NAME}",
@@ -20,6 +20,7 @@ _SAID = tuple(re.compile(pattern) for pattern in (
     rf"(?:^|\n)[ ]*(?:[A-Z][a-z]+ )?(?:[Hh]ello|[Hh]i|[Gg]reetings|[Mm]orning|[Ee]vening|[Aa]fternoon|[Dd]ay)(?: [a-z]+)?,? (?:to you )?from {_NAME}",
     rf"\b{_HOME}(?:,? (?:which|that))? is (?:called|named) {_NAME}",
     rf"\b(?:[Ww]e|I|[Pp]eople) call (?:it|the place|the farm|our [a-z]+|this place) [\"“'«]?{_NAME}",
+    rf"(?:^|\n)[ ]*(?:[Ss]ite|[Pp]lace|[Pp]roperty|[Ff]arm)(?: name)?: {_NAME}",
     rf"\b(?:write|writing)(?: you| to you)? from {_NAME}",
 ))  # fmt: skip
 _NO_NAME = re.compile(

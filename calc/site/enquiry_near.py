@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from calc.site import enquiry_places
 from calc.site.enquiry_model import Context, Pipe, Token
@@ -18,7 +19,7 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
         start, end = next(
             (one for one in sentences if one[0] <= token.start < one[1]), (0, len(clean))
         )
-        pipe = pipe_at(clean, token, start, end)
+        pipe = pipe_at(clean, token, start, end) or _corrected(clean, token)
         if pipe is not None and not (
             token.kind == "bare"
             and token.low in {1, 2, 3, 4}
@@ -28,7 +29,16 @@ def pipes_of(clean: str, live: list[Token], sentences: Spans) -> dict[int, Pipe]
     return found
 
 
-_PUSHED = r"\b(?:then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
+def _corrected(clean: str, token: Token) -> Pipe | None:
+    """ "25 mm copper, hang on, it's 22 mm": the material of the size that was corrected."""
+    if "as" not in token.extra or token.unit not in {"mm", "in"}:
+        return None
+    start, end = int(token.extra["as"]), int(token.extra["as_end"])
+    pipe = pipe_at(clean, replace(token, start=start, end=end), start, end + 30)
+    return replace(pipe, start=token.start, end=token.end) if pipe else None
+
+
+_PUSHED = r"(?:, (?:about )?[\w.]+ ?(?:m|ft|feet|yards|met(?:re|er)s) away|\bfrom pump)\b|\b(?:from pump|pump to (?:the )?(?:house|tank|barn|cabin)|then|delivery|discharge|to the (?:house|barn)|up to|from the pump|push(?:es|ing)?|pumps|sends|feeds|lifts|delivers|on to|out to)\b"
 
 
 def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
@@ -38,7 +48,7 @@ def on_suction(clean: str, pipe: Pipe, near: Context) -> bool:
         return False
     if _FOOT_VALVE.match(clean, pipe.end):
         return True
-    if _DOWN_WELL.search(near.before[-70:]):
+    if _DOWN_WELL.search(near.before[-70:]) or _sucked(clean, pipe):
         return True
     left = re.split(_PUSHED, near.before[-70:])[-1]
     return bool(re.search(r"\b(?:suction(?! lift)|suck(?:s|ing)?|(?:draw|pull)(?:s|ing)? [^.;]*through|intake (?:pipe|line|hose)|foot valve)\b|\bintake(?: is| of|:|,)* (?:about )?[\d.]+ ?(?:ft|m|feet|met(?:re|er)s|') of $", left)
@@ -70,14 +80,39 @@ _TO_PUMP = re.compile(
 )
 
 
+_SUCKED = re.compile(  # "suction lift about 5 ft, twelve feet of", "the pipe in is"
+    r"\bsuction lift\b[^.;]{0,14}, (?:and )?(?:[\w.]+ ?(?:m|ft|feet|met(?:re|er)s) of )?(?:an? )?$"
+    r"|\b(?:pipe|hose|line) in(?: is|:|,) (?:an? )?$"
+    r"|\b(?:pipe|hose|line|tube) (?:that|which) (?:sucks|draws|pulls)[^.;\d]{0,14}(?:is|of|,) (?:an? )?$"
+)
+_TO_WATER = re.compile(
+    r"(?: pipe| hose| line)?(?: down| out)? (?:to (?:get there|reach (?:it|the water))|(?:in)?to the (?:stream|creek|lake|pond|river|water|canal|burn|brook))\b(?! (?:tank|main|meter|heater|trough))"
+)
+_PUMP_HERE = re.compile(r"\bpump\b[^;\n]{0,90}$")
+_SUNK = re.compile(
+    r"\bsubmersible\b|\bpump (?:is |sits |stands )?in the (?:stream|creek|lake|pond|river|water)"
+)
+
+
+def _sucked(clean: str, pipe: Pipe) -> bool:
+    """Whether a pipe leads from a pump that is out of the water down to it."""
+    before = clean[max(0, pipe.start - 110) : pipe.start]
+    if _SUCKED.search(before):
+        return True
+    here = _TO_WATER.match(clean, pipe.end) and _PUMP_HERE.search(before)
+    return bool(here and not _SUNK.search(clean) and not re.search(_PUSHED, before[-60:]))
+
+
 def _suction_near(clean: str, pipe: Pipe) -> bool:
     if _DELIVERS.match(clean, pipe.end):
         return False
+    if _sucked(clean, pipe):
+        return True
     if _SUCKS.search(clean, pipe.start, pipe.end) or _FOOT_VALVE.match(clean, pipe.end):
         return True
     before, after = (
         re.split(
-            r"\b(?:then|push(?:es|ing)?|sends|delivers)\b",
+            r"\b(?:then|push(?:es|ing)?|sends|delivers|from pump)\b|, [\w.]+ ?(?:m|ft|feet|met(?:re|er)s) away\b",
             clean[max(0, pipe.start - 70) : pipe.start],
         )[-1],
         clean[pipe.end : pipe.end + 50],

@@ -16,13 +16,14 @@ _GLYPHS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝":
 _TENWORD = "|".join(_TENS)
 _ONEWORD = "|".join(sorted(_ONES, key=len, reverse=True))
 _CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
+CARDINAL = _CARD
 _WORDS = (
     rf"(?:{_CARD} point (?:oh |zero )?(?:{_CARD}|oh)(?: (?:one|two|three|four|five|six|seven|eight|nine))?"
     rf"|(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
     rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
-    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred(?: and {_CARD})?)"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred[ -]+and[ -]+{_CARD}|hundred)"
 )
 _FIGURES = (
     r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
@@ -72,7 +73,7 @@ _DEFINED = (
     ("charge", "Ah", r"(?:ah|a\.h\.|amp[ -]?hours?|amphrs?)\b"),
     ("charge", "Ah", r"amp(?:ere)?s?[ -]hours?\b"),
     ("power", "kW", r"(?:kw|kilowatts?)p?\b"), ("power", "hp", r"(?:hp|horse ?power)\b"),
-    ("power", "W", r"(?:w|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
+    ("power", "W", r"(?:w(?!/)|watts?|wp|watters?)\b"), ("voltage", "V", r"(?:v|vdc|volts?)\b(?:\.| ?dc\b)?"),
     ("current", "A", r"(?:(?<=\d)a\b|a\b(?= ?(?:mppt|pwm|charge|controller|max|solar|[,.;)\n]|$))|amps?\b)"),
     ("length", "mm", r"(?:mm|mil|mills?|millimet(?:re|er)s?)\b"), ("length", "cm", r"(?:cms?|centimet(?:re|er)s?)\b"),
     ("length", "km", r"(?:kms?|kilomet(?:re|er)s?|klicks?)\b"),
@@ -94,7 +95,7 @@ _UNITS = tuple((kind, unit, re.compile(pattern)) for kind, unit, pattern in _DEF
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
 _INCH_OF = re.compile(
-    r"(?<![\w-] )(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
+    r"(?:(?<![\w-] )|(?<![\d/] of )(?<=\bof )|(?<=\bthe )|(?<=\bin ))(?<![\w-])inch(?= (?:black |blue )?(?:poly|pvc|pe\b|hdpe|mdpe|pex|copper|pipe|line|hose|galv))"
 )
 _INCH_AND = re.compile(
     r"(?<![\w-])(?:an? |one |1 )?inch and (?:a )?(quarter|half|three quarters)(?: inch)?\b"
@@ -275,6 +276,9 @@ def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
     )
 
 
+_METRES_AND = re.compile(  # "seven metres and forty to the mud"
+    rf" (?:and )?({_CARD})(?= (?:across|wide|deep|down|to the|above|below|higher|lower|long)\b| ?[.,;\n])"
+)
 _TAIL = re.compile(
     rf" ?(\d{{1,2}}|{_ONEWORD})(?= (?:above|below|higher|lower|up|down|tall|deep|over|under|from|to the)\b| ?[.,;\n])"
 )
@@ -294,11 +298,12 @@ def _tail(low: str, token: Token) -> None:
         token.low, token.high = token.low * _IMPERIAL, token.high * _IMPERIAL
     if token.unit not in {"ft", "m"} or token.low != token.high or not 1 <= token.low <= 12:
         return
-    tail = _TAIL.match(low, token.end)
+    spoken = token.unit == "m" and low[token.end - 1] == "s"
+    tail = (_METRES_AND.match(low, token.end) if spoken else None) or _TAIL.match(low, token.end)
     if tail is None or token.low != int(token.low) or low[token.end - 1] == "'":
         return
     more = value(tail[1])[0]
-    if token.unit == "m" and not (more >= 10 and tail[1].isdigit()):
+    if token.unit == "m" and not (more >= 10 and (spoken or tail[1].isdigit())):
         return
     if token.unit == "ft" and more > 11:
         return

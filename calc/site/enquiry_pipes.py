@@ -142,7 +142,8 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
         if found and re.fullmatch(
             r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
-            r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide)[ ,\"-]*)*",
+            r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide"
+            r"|between|it is|it's|which is|ring of|ring|loop of|length of|run of|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
             after[: found.start()],
         ):
             gap = found.start()
@@ -157,7 +158,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|between|between them|them|between the two|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()

@@ -22,12 +22,13 @@ _NOUNS = (
     ("HOUSE", re.compile(
         r"\b(?:house|home|homestead|cabins?|cottage|barn|yurt|shack|bach|garden|trough|paddock|field|orchard|building|kitchen|bathroom|wash-?house|lodge|shop|trailer|taps?|faucet|greenhouse"
         r"|shower|shower head|lawn|tubs?|faucets|trailer|caravan|corral|dorms?|dormitory|hall|workshop|chapel|dairy|parlou?r|nursery|summer ?house|tent|bathhouse|laundry|terrace|top tap|spigot|ranch house|farmhouse|homesite|dwelling|hut|chalet|bungalow|tiny house|place(?! (?:where|for|to))|camp|stable|shed|farm|poly ?tunnel|corral|beds|vineyard|pasture|villa|studio|bathhouse"
+        r"|(?:bunk|guest|wash|tea|boat|club|ranch|glass|hen|chicken|milk|out|coach|school|play|sugar|cook)[ -]?house|hydrants?|standpipes?|steading|bunkhouse|byre|upstairs bath|bath|bedrooms?|vans?|pitch(?:es)?|cook shack|dining hall"
         r"|vines|olives|rooms|highest|pastures?|troughs|yards?|patch|planters?|plots?|hut|huts|chalets?|meadow|houses|cabins|clinic|school|guest ?house|main house|lodge|tower|toilets?|sinks?|basement|attic|top outlet|highest outlet|highest tap|top floor|us)\b")),
 )  # fmt: skip
 SOURCES = frozenset({"WELL", "SPRING", "CREEK"})
 _REL = re.compile(
     r"^[ ,]*(?:(?:of )?(?:elevation |height |vertical |vertically |rise |climb |in height |in elevation |straight |further |directly )*)"
-    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|us|it|water|pump|house|well|spring|creek)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
+    r"(?P<how>above(?! ground)|below|higher(?: up)? than|lower(?: down)? than|deeper than|deeper|uphill (?:of|from)|downhill (?:of|from)|up (?:above|from)|down from|over(?= (?:the|our|my|[a-z]+'s|us|it|water|pump|house|well|spring|creek)\b)|beneath|under(?= (?:the|our|my)\b)|higher|lower)\b"
     r"(?P<rest>[^.;\n]{0,60})"
 )
 _DOWN = re.compile(r"^(?:below|lower|deeper|downhill|down|beneath|under)")

@@ -10,6 +10,7 @@ import re
 
 from calc.site import enquiry_places as places
 from calc.site.enquiry_cues import RULES
+from calc.site.enquiry_heights import related
 from calc.site.enquiry_lengths import lengths
 from calc.site.enquiry_model import Context, Token
 
@@ -46,8 +47,17 @@ def weigh(token: Token, near: Context) -> dict[str, float]:
         only = _DRIPPERS.search(near.mail) and not _FILLS.search(near.mail)
         return {"drip.hours": 6} if only else {"drip.hours": 5, "store.hours": 5}
     if token.kind == "rise":
-        found["way.climb"] = 6.5
-        token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0
+        _rises(token, near, found)
     if token.kind == "length":
         lengths(token, near, found)
     return {path: weight for path, weight in found.items() if weight > 0}
+
+
+def _rises(token: Token, near: Context, found: dict[str, float]) -> None:
+    """ "120 vertical feet": a climb, or a height between two places that are named."""
+    found["way.climb"] = 6.5
+    token.sign = -1.0 if places.goes_down(near.left, near.right) else 1.0
+    at = places.between(near.left, near.right, near.before, near.subject)
+    if at.how and at.before and at.after:
+        token.sign = -1.0 if at.how == "below" else 1.0
+        related(token, at, near, found)

@@ -43,6 +43,8 @@ _SERIES = tuple((path, re.compile(pattern)) for path, pattern in (
     ("suction.bends", rf"\b(?:draws?|sucks?|pulls?)\b[^;\n]{{0,90}}?(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)\b"),
     ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?break[ -]?pressure (?:tanks?|box(?:es)?|chambers?)\b"),
     ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?pressure[ -]reduc(?:ing|tion) valves?\b"),
+    ("fall.breaks", rf"\bbreak[ -]?pressure (?:tanks?|box(?:es)?|chambers?)[ :=-]+({NUMBER})(?= ?(?:[.,;\n]|$))"),
+    ("fall.breaks", rf"(?<![\w¤-])({NUMBER}) (?:prvs?|pressure[ -]reducers?)\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:identical|equal|same|matching|twin) (?:\w+ ){{0,2}}(?:pumps|units (?=(?:\w+ )?(?:in parallel|side by side)))\b"),
     ("pump.count", rf"(?<![\w¤-])({NUMBER}) (?:\w+ ){{0,2}}pumps (?:\w+ )?(?:in parallel|side by side|of the same)"),
     ("suction.bends", rf"(?<![\w¤-])({NUMBER}) (?:90[ °]*(?:deg\w*)? )?(?:elbows?|bends?)(?= (?:in|on) (?:the|its) (?:suction|intake))"),
@@ -58,7 +60,7 @@ _NEEDED = {
     "pump.starts": ("start", "times", "cycles"),
     "power.fail": ("days",),
     "suction.bends": ("elbow", "bend"),
-    "fall.breaks": ("break", "reduc"),
+    "fall.breaks": ("break", "reduc", "prv"),
     "pump.count": ("pumps", "boosters", "submersibles"),
     "suction.foot_valves": ("foot",),
 }

@@ -18,6 +18,9 @@ _KINDS = frozenset(["pressure", "flow", "length", "temperature"])
 _LONGITUDE = re.compile(
     r"\blon(?:g(?:itude)?)?\b\.?(?: is| of|:|=)*[ ]*(?P<n>-?\d{1,3}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)?(?: ?(?P<side>east|west|e|w)\b)?"
 )
+_SIDES = re.compile(  # "at 56.2° N and 5.1° W"
+    r"\d ?(?:°|deg(?:rees)?) ?(?:n(?:orth)?|s(?:outh)?)\b[ ,/]*(?:and )?(?P<n>\d{1,3}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<side>east|west|e|w)\b"
+)
 _LATITUDE = re.compile(r"\blat(?:itude)?\b")
 
 
@@ -36,10 +39,9 @@ def shared(low: str, numbers: list[Token]) -> None:
 
 def longitudes(low: str) -> list[Piece]:
     """Longitudes that stand beside a latitude."""
-    if not _LATITUDE.search(low):
-        return []
     found = []
-    for match in _LONGITUDE.finditer(low):
+    named = _LONGITUDE.finditer(low) if _LATITUDE.search(low) else ()
+    for match in (*named, *_SIDES.finditer(low)):
         number = float(match["n"].replace(",", "."))
         if (match["side"] or "").startswith("w"):
             number = -abs(number)

@@ -52,6 +52,8 @@ def of_suction(near: Context, at: places.Between, found: dict[str, float]) -> No
     draws = (
         re.search(r"suction|intake|suck|\b(?:draw|pull)(?:s|ing)?\b[^.;]{0,20}\bthrough", around)
         or "foot valve" in near.left[-30:]
+        or near.next_pipe == "suction.pipe"
+        or near.last_pipe == "suction.pipe"
     )
     if _SUCTION_IS.search(near.left) and not (
         near.next_pipe or near.last_pipe or _HOSE.match(near.right)

@@ -31,6 +31,9 @@ _FIX = re.compile(
     r"^[ ,.;:()?!\"'-]*(?:\w+[.,;!?]* (?:- )?){0,4}?(?:in (?:practice|reality|truth|fact),? (?:it'?s|it is|it was|i get|we get|there'?s)|no(?=,|[.]* (?:sorry|wait|it's|its|make|actually|that's|i mean|hang))|nope|sorry|wait|scratch that|correction|make that|i mean|i meant|actually(?: it's| it is| more like| nearer| closer to| about|,)? ?$|but (?:i|we) (?:make it|made it|measured|paced|counted)|i (?:think|reckon|guess|believe),? (?:it'?s|it is)(?: more like| nearer| closer to| really| rather)|or rather|er|oops|rather|(?:that|it) should be|let me correct|strike that|i take that back|on second thoughts?|hang on|hmm|my mistake|i tell a lie|no,? i tell a lie|wrong,? [a-z' ]{0,30}|typo|(?:then |but |and )*(?:i |we |i've |we've |it |has |been |have |since |now |just )*(?:(?:upgraded|switched|increased|went up|moved up) (?:it |them |that )?to|(?:replaced|swapped) (?:it|them|that) (?:with|for|by))|(?:then |but |and )*(?:i |we )?(?:cancelled|canceled|returned (?:it|them)|sent (?:it|them) back|(?:swapped|changed|exchanged) (?:it |them )?(?:to|for)))\b[^¤]{0,60}$"
 )
 
+_OH_NO = re.compile(  # words of the first number, then what takes it back
+    r"[^¤\d.;:?!]{0,60}\b(?:(?:ah|oh|er|erm|uh),? no|no,? (?:no|sorry|wait)|sorry,? no|wait,? no|hang on|scratch that|i tell a lie)\b[ ,.:-]*(?:(?:sorry|it'?s|it is|it was|make it|make that|about|more like)[ ,]*)*"
+)
 _AGAIN = re.compile(
     r"[^¤\d]{0,90}?[.;!?](?: |\n)*(?:oh,? |wait,? |hang on,? |er,? |hm+,? )?no[,.:;!-]+ *(?:(?:sorry|wait|it is|it's|it was|that's|make it|make that|more like|actually|about|i mean)[,.]? *)*"
 )
@@ -107,7 +110,7 @@ def parts(low: str, numbers: list[Token]) -> None:
 
 
 _OURS = re.compile(
-    r"\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
+    r"\b(?:i|we|you)(?:'d| would)?(?: only| just| best| rather)? (?:count|reckon|figure|bank|rely|plan) on(?: only| just| about)? $|\b(?:ours|mine|i|we) (?:only |just )?(?:gives|makes|yields|has|got|get|measured|counted|timed)(?: only| just| about)* $"
 )
 _STOP = re.compile(r" ?(?:[.,;!\n]|$|in \w+|at (?:best|most|worst))")
 
@@ -326,7 +329,7 @@ def _taken_back(low: str, numbers: list[Token], at: int, gap: str) -> Token | No
     if not again and (len(gap) > (_LATER if _STRONG.search(gap) else 60) or "\n\n" in gap):
         return None
     said_not = noise.negated(low, numbers[at - 1].start) and _BUT.match(gap)
-    if not (again or _FIX.match(gap) or said_not):
+    if not (again or _FIX.match(gap) or _OH_NO.fullmatch(gap) or said_not):
         return None
     second = numbers[at]
     for first in reversed(numbers[max(0, at - 3) : at]):

@@ -278,9 +278,13 @@ def _pump_gives(token: Token, near: Context) -> bool:
     """Whether "it delivers" is said of the pump of the sentence before."""
     begin = token.start - len(near.before)
     before = near.mail[max(0, begin - 70) : begin]
+    if _IT_DOES.match(near.before):
+        before = re.split(r"[.;!?\n] ", near.mail[max(0, begin - 130) : begin].rstrip(" .\n"))[-1]
+        return "pump" in before and not re.search(r"\b(?:well|bore\w*|spring|seep)\b", before)
     return bool(_IT_PUMPS.match(near.before)) and "pump" in before
 
 
+_IT_DOES = re.compile(r"\s*it (?:does|gives|makes|manages|puts out|is good for)\b")
 _IT_PUMPS = re.compile(r"\s*it (?:delivers|pumps|lifts|moves)\b")
 _UP_THERE = re.compile(r" ?(?:up|down|out) (?:there|here)\b")
 _AT_TAP_FLOW = re.compile(

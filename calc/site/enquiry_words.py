@@ -16,6 +16,7 @@ from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
 from calc.site.enquiry_supposed import out_of_reach, pulled_out, to_come
 from calc.site.enquiry_taken import dry, of_such, piped
+from calc.site.enquiry_ways import flat_way
 from calc.site.enquiry_words_more import CROP, CROP_KEYS, CROPS, HEADS, MORE
 
 
@@ -307,7 +308,7 @@ def level_with(low: str) -> tuple[int, int] | None:
     """Where it is said that the house is as high as its water."""
     match = _LEVEL.search(low)
     if match is None:
-        flat = _FLAT.search(low)
+        flat = _FLAT.search(low) or flat_way(low)
         roof = flat and re.search(
             r"roof|panel|array", low[max(0, flat.start() - 40) : flat.end() + 20]
         )

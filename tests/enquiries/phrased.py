@@ -6,6 +6,7 @@ from tests.enquiries import (
     phrasings_counted,
     phrasings_false,
     phrasings_machines,
+    phrasings_ways,
     phrasings_wrong,
 )
 
@@ -15,6 +16,7 @@ FILES = (
     phrasings_counted,
     phrasings_false,
     phrasings_machines,
+    phrasings_ways,
     phrasings_wrong,
 )
 SAID = tuple(one for file in FILES for one in file.SAID)

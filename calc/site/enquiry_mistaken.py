@@ -1,0 +1,68 @@
+"""Doubts for ``enquiry_doubts`` of ways, heights, levels, wells, yields and places.
+
+A row is (paths, words of the sentence before the number, words after it, the path that it is
+instead or "", the sign it then has).
+"""
+
+from __future__ import annotations
+
+_WAYS = r"way\.(?:length|climb)"
+_LONG = r"way\.(?:length|climb)|tank\.level|pump\.height|water\.level|well\.(?:depth|static|pumping|bore)"
+_SOURCE = r"(?:spring ?-?house|spring box|spring|source|intake|weir|creek|stream|burn|brook|pond|dam|lake)"
+_HOME = r"(?:house|cabin|home|cottage|hut|barn|lodge|farm|place|camp|garden|yurt|chalet|us|here)"
+_FLOW = r"(?:gpm|gph|lpm|lps|l ?/ ?(?:min|s|h|m)|l/hr|m[3³]/h|lit(?:re|er)s? (?:a|per) (?:minute|hour|second)|gallons? (?:a|per) (?:minute|hour))"
+_KIN = r"(?:neigh?bou?r|brother|sister|friend|cousin|uncle|aunt|father|mother|dad|mum|mom|son|daughter|parent|folk|in-law)s?(?:'s|s'|')?"
+_AWAY = r"[\d.,]+ ?(?:m|ft|feet|met(?:re|er)s|yards|km|miles?)\b"
+_BUT_HOME = r"(?:(?!\b(?:house|cabin|cottage|hut|tap|kitchen) (?:is|sits|stands|lies)\b)[^.;])"
+
+MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
+    # what is somebody else's, withdrawn or denied
+    (r"(?:way|well|water|tank|pump|suction)\.\w+", rf"\b{_KIN}(?:'s|s'|')? (?:hole|bore ?well|tube ?well|windmill|dam|pond|intake|supply|source)\b[^.;]*$", "", "", 1),
+    (r"(?:way|well|water|tank)\.\w+", rf"\b{_KIN}\b[^.;]{{0,25}}\bwhose (?:house|place|cabin|farm|well|spring|land) [^.;]{{0,20}}$", "", "", 1),
+    (r"(?:well|water|tank|pump|way)\.\w+", r"\b(?:its|their) own (?:one )?(?:done|drilled|dug|put in|made|bored|sunk)\b[^.;]*$", "", "", 1),
+    (r"(?:way|well|water\.(?!kind)|tank|pump|suction|fall)[\w.]+", r"\b(?:ignore|forget|disregard|scrap|scratch|never mind|strike) (?:(?:what (?:i|we) (?:wrote|said|told you)(?: before| earlier| last time)? about|everything about|all about|the bit about|my) )?(?:the |that |our |an? )*$", "", "", 1),
+    (r"water\.yield|well\.\w+", r"\bold (?:well|bore ?hole|bore|spring)\b[^.;]{0,40}$", r"[^.;]{0,60}\b(?:capped|filled in|abandoned|gone dry|went dry|caved in|closed (?:up|off)|collapsed|sealed|forget (?:that|it))\b", "", 1),
+    (r"water\.yield|water\.level|well\.\w+", r"\b(?:report|survey|hydrologist|map|log) [^.;]{0,25}\b(?:subdivision|area|region|county|valley|district|development|estate|neighbou?rhood)\b[^.;]{0,30}$", "", "", 1),
+    (r"(?:way|well|water|tank|pump)\.\w+", "", r"[ -]*(?:something|odd|and something)\b", "", 1),
+    # yields
+    (r"water\.yield", "", r" ?(?:(?:is|are|was) )?(?:leaking|of leak\w*|lost|missing|dripping|running away)\b", "", 1),
+    (r"water\.yield", r"\bleak\w*\b[^.;]{0,20}$", "", "", 1),
+    (r"water\.yield", r"^(?:(?!\b(?:spring|well|bore\w*|source|stream|creek|gives|makes)\b)[^.;])*\b(?:comes|arrives|getting|get|reaches)(?: now)?(?: only| just| about)+ $", r",? (?:(?:and|but) )?(?:i |we )?(?:want|need|wants|needs)(?: about| at least)? \d", "", 1),
+    (r"water\.yield", r"¤+,? (?:it|the spring|she|the well|the source)(?: still)? (?:ran|gave|made|was|did|yielded|had|flowed)[^.;\d]{0,12}$", "", "", 1),
+    (r"water\.yield", "", r"(?: (?:well|spring|bore\w*))?,? (?:on a good day|in a (?:good|wet) (?:year|season|spell)|at (?:its|the) (?:very )?best)\b(?=[^.;]{0,3}[,;.] ?[^.;]{0,60}\b(?:dry|drought|summer|figure|count))", "", 1),
+    (r"water\.yield|pump\.most_flow", "", rf" ?(?:@|at) ?\d[\d.]* ?(?:'|ft|m|feet|psi|bar|met\w+)?[ ,;]+\d[\d.]* ?{_FLOW}? ?(?:@|at) ?\d", "", 1),
+    (r"water\.yield", r"\bbefore (?:i|we|he|they) (?:changed|replaced|cleaned|cleared|moved|fixed|rebuilt|dug)\b[^.;]*\bgave\b[^.;]{0,8}$", "", "", 1),
+    (r"water\.yield", r"\b(?:was|gave|ran|made|used to (?:be|give|run|make))(?: me| us)? (?:about )?$", r" ?when (?:it was |we |i )?(?:laid|new|built|installed|first|put in|dug|drilled|moved|bought|came)\b", "", 1),
+    # points of a curve, sizes of things, what a pressure is
+    (_LONG, rf"\b(?:curve|label|plate|sticker|table|chart|catalogue|leaflet|paper|brochure|rated|marked|stamped)\b[^\n]*?\d ?{_FLOW}[ ,:=-]*(?:@|at|against|to|for)? ?$", "", "", 1),
+    (_LONG, rf"\d ?{_FLOW}[ :=@-]+(?:at )?\d[\d.]* ?(?:m|ft|feet|'), ?\d[\d.]* ?(?:{_FLOW})?[ :=@-]+(?:at )?$", "", "", 1),
+    (_LONG, "", r",? ?(?:which )?(?:is|gives|makes|equals|means|=) (?:about |only )?[\d.]+ ?(?:psi|bar|kpa|pounds)\b", "", 1),
+    (r"pump\.height", r"\b(?:shuts?|cuts?|turns?|switch\w*|kicks?|comes?|goes) (?:it )?(?:back |up )?(?:on|off|in|out|back|up)(?: again)? (?:at|to|around) $", "", "", 1),
+    (r"pump\.height", r"(?:^|[.,;] ?)(?:the |our |my )?(?:well|bore ?hole|bore)(?: is| itself is)? (?:about |only )?$", r" ?(?:$|[,.;)])", "well.depth", 1),
+    (r"pump\.height", r"\b(?:psi|pressure (?:is|set)|switch(?:es)?|cut[ -]?(?:in|out)s?)\b[^.;,\n]{0,25}$|\bcut[ -]?(?:in|out)s?\b[^.;\n]{0,35}$", "", "", 1),
+    (r"well\.bore", r"\b(?:submersible|pump|motor)(?:'s)? (?:is|measures) (?:about )?$", "", "pump.diameter", 1),
+    (r"water\.level", r"\b(?:psi|bar|gauge|pressure|shower|hoses?|taps?)\b[^.;]*\b(?:drops|falls|goes|sinks)(?: down)? to (?:about )?$", r"(?! ?(?:m|ft|feet|met\w+)\b)", "", 1),
+    (r"water\.level", r"\b(?:bath|bathroom|shower|sink|kitchen|tap)(?: is| sits)?,? (?:about )?$", r" ?(?:above|higher than|over) (?:the )?pump\b", "way.climb", 1),
+    (r"water\.level", r"\bwater(?: level| surface)?(?: is| stands| sits)? (?:about |always |at least )*$", r" ?(?:above|over|higher than) (?:the |its |our )?pump\b", "water.level", 1),
+    (r"water\.level", r"\b(?:keep|set|heat\w*|hold|have) (?:the )?(?:hot )?water (?:at|to) (?:about )?$", "", "", 1),
+    (r"water\.level|way\.\w+", r"\b(?:free|clear)? ?$", r" ?(?:free|clear) (?:off|of|from) (?:the )?bottom\b", "well.clear", 1),
+    # heights
+    (r"way\.climb", rf"\btank\b(?! (?:down )?to\b){_BUT_HOME}*\b(?:uphill|higher|up the hill)(?: of (?:the |our )?{_HOME}| than (?:the |our )?{_HOME})?(?: by)? (?:about )?$", "", "tank.level", 1),
+    (r"way\.climb", r"\d ?(?:m[3³]|cubic met\w+|lit\w+|l|gal\w*)(?: \w+)? (?:chamber|basin|vat|container|cistern|tote|ibc|drum)\b[^.;]{0,30}$", rf" ?(?:above|higher than|over) (?:the |our |my )?{_HOME}\b", "tank.level", 1),
+    (r"way\.climb", rf"\b{_SOURCE}(?: is| lies| sits| about| some)* {_AWAY}(?: off| away| distant| back| out| from (?:the |our )?{_HOME})*,? (?:and|but)\b[^.;\d]{{0,30}}$", rf" ?(?:higher|up|above|uphill)(?: up)?(?: (?:than )?(?:the |our )?{_HOME})?(?= ?[,.;)\n]|$)", "way.climb", -1),
+    (r"way\.climb", rf"^[^.;\d]{{0,25}}\b{_SOURCE}\b(?:(?!\b{_HOME}\b)[^.;\d]){{0,20}}$", rf" ?(?:vertical feet |vertical )?(?:above|over|higher than|up from) (?:the |our |my |[a-z]+'s )?{_HOME}\b", "way.climb", -1),
+    (r"way\.climb", rf"\bfrom (?:an?|the|our) {_SOURCE} (?:about |some |only )?$", r" ?(?:lower|further down|deeper)\b(?! than)", "way.climb", 1),
+    (r"way\.climb", "", r" ?of (?:difference|fall)\b[^.;]{0,30}\b(?:goes down|in (?:our )?favou?r|downhill|downwards?)\b", "way.climb", -1),
+    (r"way\.(?:climb|length)", r"\bpump (?:in|inside|on) (?:the |a |an |our |my )?(?:\w+ )?(?:shed|hut|garage|slab|bank|dock|jetty)(?: is| sits)? (?:about )?$", r" ?(?:over|above|higher than) (?:the |our )?(?:creek|stream|river|lake|pond|water|brook|dam)\b", "water.level", -1),
+    (r"way\.climb|tank\.level", "", r" ?(?:hump|bump|high point|dip|rise) in (?:the|it)\b", "", 1),
+    (r"way\.climb", "", r" ?(?:patio|terrace|lawn|deck|path)\b", "", 1),
+    (_WAYS, r"\bno\b[^.;]{0,45}\bwithin (?:about )?$", "", "", 1),
+    (r"way\.pipe", r"\b(?:sleeve|duct|conduit|culvert)\b[^.;,]{0,20}$", "", "", 1),
+    (r"way\.(?:pipe|length)", r"\b(?:swears? by|says? to use|recommends?|goes? for|prefers?|favou?rs?|suggests?)(?: an?| the)? $", "", "", 1),
+    (r"water\.level", r"\b(?:brings?|carr(?:y|ies)|pushes|pumps?|sends|moves|takes|delivers)(?: the)? water (?:for |over )?(?:about )?$", "", "way.length", 1),
+    (r"way\.pipe", "", r" ?(?:sleeve|duct|conduit|culvert)\b", "", 1),
+    # words
+    (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
+    (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),
+    (r"place\.name", r"\b(?:village|town|country|people|family|friends|life|years) in $", "", "", 1),
+)  # fmt: skip
