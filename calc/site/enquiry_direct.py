@@ -243,6 +243,8 @@ class _Direct:
     mail: re.Pattern[str] | None
 
 
+_EARLY = (*claims.FIRST, *FIRST, *WAYS, *_DEFINED, *NOUNS)
+_LATE = (*ROWS, *ORDER, *BRIEF, *MACHINES, *PLOTS, *claims.LAST)
 _ALL = tuple(
     _Direct(
         path,
@@ -251,19 +253,7 @@ _ALL = tuple(
         re.compile(right) if right else None,
         re.compile(mail) if mail else None,
     )
-    for path, kinds, left, right, mail in (
-        *claims.FIRST,
-        *FIRST,
-        *WAYS,
-        *_DEFINED,
-        *NOUNS,
-        *ROWS,
-        *ORDER,
-        *BRIEF,
-        *MACHINES,
-        *PLOTS,
-        *claims.LAST,
-    )
+    for path, kinds, left, right, mail in (*_EARLY, *_LATE)
 )
 _BY_KIND = {
     kind: tuple(one for one in _ALL if kind in one.kinds)

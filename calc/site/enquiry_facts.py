@@ -211,21 +211,10 @@ def _numbers(clean: str, numbers: list[Token], sentences: Spans, found: Found,
         _weighed(token, near, found, clean, unit)
         if not token.used and "as_end" in token.extra:
             _weighed(token, context(clean, live, at, sentences, pipes, True), found, clean, unit)
-    found.pieces = [one for one in found.pieces if not _of_a_part(clean, one)]
+    found.pieces = [one for one in found.pieces if not enquiry_taken.of_a_part(clean, one)]
     told = {one.path for one in found.pieces}
     for token, path in left_over(clean, live, sentences, told):
         found.pieces.append(piece_of(token, path, 4, ()))
-
-
-_PART_USES = re.compile(  # what one room or the animals use is no day's use of all
-    r"\b(?:kitchen|laundry|dairy|cows?|cattle|animals|livestock|stock|goats|sheep|horses|pool|toilets|showers|washing machine)(?: alone| also| then)? (?:uses?|needs?|takes?|drinks?|wants?)(?: about| around| some| roughly| up to)* $"
-)
-
-
-def _of_a_part(clean: str, piece: Piece) -> bool:
-    """Whether an amount a day is only of a kitchen, or of animals."""
-    before = clean[max(0, piece.start - 60) : piece.start]
-    return piece.path == "use.daily" and bool(_PART_USES.search(before))
 
 
 _A_DAY = frozenset(["use.each", "use.daily", "use.garden"])

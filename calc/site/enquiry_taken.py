@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 
-from calc.site.enquiry_model import Token
+from calc.site.enquiry_model import Piece, Token
 
 _WEIGHED = r"(?:considered|discussed|weighed(?: up)?|looked (?:at|into)|talked (?:about|over|through)|thought (?:about|of|over)|proposed|suggested|priced|mooted|offered|tried on paper|contemplated|sketched|mentioned|debated|toyed with|investigated|quoted(?: for)?)"
 _REJECTED = r"(?:rejected|dropped|dismissed|ruled out|turned down|shelved|refused|declined|set aside|given up|abandoned|discarded|thrown out|voted down|forgotten|not (?:done|built|bought|taken|pursued|chosen|wanted)|decided against|found too (?:dear|expensive|costly|much))"
@@ -123,3 +123,14 @@ def of_such(low: str, none: re.Match[str]) -> bool:
     return bool(_SUCH.match(low, end)) or (
         "never" in none.group() and bool(_HIS.search(low, max(0, none.start() - 25), none.start()))
     )
+
+
+_PART_USES = re.compile(  # what one room or the animals use is no day's use of all
+    r"\b(?:kitchen|laundry|dairy|cows?|cattle|animals|livestock|stock|goats|sheep|horses|pool|toilets|showers|washing machine)(?: alone| also| then)? (?:uses?|needs?|takes?|drinks?|wants?)(?: about| around| some| roughly| up to)* $"
+)
+
+
+def of_a_part(clean: str, piece: Piece) -> bool:
+    """Whether an amount a day is only of a kitchen, or of animals."""
+    before = clean[max(0, piece.start - 60) : piece.start]
+    return piece.path == "use.daily" and bool(_PART_USES.search(before))

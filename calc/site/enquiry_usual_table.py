@@ -8,6 +8,7 @@ CLASSES = (
     "animals.hens",
     "animals.nursing",
     "beds.area",
+    "drip.bore",
     "drip.dripper",
     "drip.flow",
     "drip.hours",
@@ -17,10 +18,13 @@ CLASSES = (
     "drip.rated",
     "drip.reference",
     "drip.rows",
+    "drip.slope",
     "drip.spacing",
     "drip.warmest",
     "drip.zones",
     "fall.breaks",
+    "fall.flow",
+    "fall.held",
     "hot.precharge",
     "hot.relief",
     "hot.stored",
@@ -30,6 +34,8 @@ CLASSES = (
     "outlets.drip.together",
     "outlets.hose",
     "outlets.hose.together",
+    "outlets.micro",
+    "outlets.micro.together",
     "outlets.shower",
     "outlets.shower.together",
     "outlets.sink",
@@ -64,6 +70,7 @@ CLASSES = (
     "pump.diameter",
     "pump.dry_lift",
     "pump.height-",
+    "pump.least_flow",
     "pump.most_flow",
     "pump.motor",
     "pump.npsh",
@@ -71,7 +78,9 @@ CLASSES = (
     "pump.starts",
     "rain.dry_count",
     "rain.roof",
+    "rain.runoff",
     "store.days",
+    "store.depth",
     "store.hours",
     "store.inflow",
     "store.reserve",
@@ -84,11 +93,13 @@ CLASSES = (
     "use.daily",
     "use.each",
     "use.garden",
+    "use.garden_hours",
     "use.leak",
     "use.peak",
     "use.peak_time",
     "use.people",
     "use.troughs",
+    "water.level",
     "water.level-",
     "water.temperature",
     "water.yield",
@@ -96,10 +107,12 @@ CLASSES = (
     "way.climb-",
     "way.length",
     "well.bore",
+    "well.cover",
     "well.depth",
     "well.drawn",
     "well.drawn_for",
     "well.drop_pipe",
+    "well.intake",
     "well.pumped_for",
     "well.pumping",
     "well.rate",
@@ -108,1687 +121,2114 @@ CLASSES = (
     "well.tested",
 )
 WEIGHTS = """
-L=!~0:-66,86:23 L=(~0:35,3:52,55:33,95:23 L=)~3:43,31:46,78:35
-L=,~10:34,15:6,16:27,17:-40,37:-41,62:42,67:-43,81:15,83:15,84:-39,88:39,101:-31,104:-29
-L=.~6:-44,8:26,9:22,11:32,12:20,17:35,29:32,31:61,39:-25,41:27,51:-28,54:-26,72:-43,75:-38,78:-14,80:38,82:-37,83:-33,86:32,100:-64
-L=0~0:49,1:28,4:-34,14:25,20:-32,22:76,23:29,29:-41,34:-48,42:53,54:44,62:-18,63:-32,66:-46,78:14,85:32,88:59,91:60,104:25
-L=1~2:-37,4:-41,8:31,59:65,63:27,78:-39,81:56,95:29
-L=2~0:74,20:37,34:35,49:-40,53:-36,59:55,78:21,87:28,88:-39,92:-44,93:-14,95:35,104:43
-L=3~41:42,62:-51,66:-35,74:-43,78:56,81:54,100:24,102:-51,104:24
-L=4~15:-66,41:59,47:40,86:-34,93:37,104:31 L=5~0:7,1:-41,34:-15,42:40,86:-13,88:-35,95:22,99:17
-L=6~0:43,49:-27,62:44,79:42,93:-31,102:38 L=7~84:34 L=8~29:-30,81:56,90:43,102:28
-L=9~3:-44,74:33,88:-29,90:33,94:44,100:45 L=:~6:31,27:25,38:38,54:24,84:34,90:18,96:33
-L=;~50:21,74:39,88:-64 L=?~0:-10,38:44,86:21,88:40
-L=a~0:38,31:-36,34:33,37:15,38:-54,44:32,49:-45,50:26,53:25,56:33,58:29,59:-47,63:23,73:-30,74:41,78:17,79:58,82:65,84:-32,88:-44,90:46,94:43,95:34,100:-29
-L=about~3:47,50:32,74:46,80:43 L=above~0:-30,78:33,86:38,88:-43,93:38 L=across~0:35
-L=adjusted~66:34 L=adults~0:64,29:31,34:-23 L=after~0:64,89:29,97:28,101:20 L=agm~0:-38,53:34
-L=ah~3:32 L=air~54:56 L=all~0:63,51:34,78:19,86:-62 L=allowed~67:45 L=alpacas~0:-27,87:33
-L=altimeter~91:41 L=altitude~38:88 L=am~86:30 L=an~86:-29
-L=and~1:44,4:47,27:40,35:-33,50:56,59:76,86:-31,87:17,90:39,91:13,93:24 L=apart~11:31
-L=are~7:39,11:34,37:23,38:36,39:27,62:-48,78:-33,86:61,91:-12,93:51 L=array~0:-39 L=as~64:34
-L=at~0:52,1:-47,4:-27,13:25,22:104,31:-14,36:-29,37:-32,38:89,39:47,43:-41,50:-28,54:-23,58:69,59:62,62:148,77:-21,78:-29,79:-55,81:35,88:62,91:-38,92:-34,93:-76,100:55,101:50,103:42,104:20
-L=attic~0:-38,78:50 L=august~0:58 L=back~0:53,58:24,95:32,103:29 L=bank~0:17
-L=bar~8:22,29:24,55:47,56:38,58:61,59:93,90:-43 L=barn~0:-54,92:47,93:29 L=barrel~79:-31
-L=basins~0:48,34:33 L=bath~0:-36,34:41 L=battery~0:50,44:31 L=be~0:50,30:54 L=bed~0:26 L=beds~16:19
-L=beef~0:49,1:-38 L=been~0:28 L=begin~12:30 L=behind~0:-49 L=below~0:-38,93:47
-L=between~15:28,58:63,86:45 L=bladder~54:40 L=block~8:36 L=blue~56:40 L=boiler~24:67
-L=booster~66:31,93:-28 L=bore~0:56,90:68,91:-34,94:37,95:68,102:27
-L=borehole~0:-36,91:-28,92:44,95:93,98:35,104:28 L=both~0:-29 L=bottom~78:45,91:33,95:45
-L=box~66:20,88:29 L=brings~0:34 L=bucket~0:30 L=budget~0:29 L=buried~0:62 L=but~29:45,33:64
-L=by~0:35,34:48,50:26,92:49 L=cabin~0:50,31:-45,38:36,79:-34,91:55,93:49 L=cabins~0:25,29:-48
-L=cable~0:43,43:117,93:-31 L=call~0:45 L=came~0:35 L=campers~0:32 L=can~0:28,9:29 L=captured~0:33
-L=cased~0:-38,94:52 L=casing~0:-45,94:6 L=cattle~87:48,93:34 L=chalet~0:50 L=charge~54:33
-L=checked~54:33 L=cistern~72:23,74:66 L=city~0:84 L=climb~0:-61,91:112 L=climbs~0:-30,91:81,93:-23
-L=cm~0:-35,7:32,11:43,79:34 L=cold~89:92 L=come~0:44,32:32
-L=comes~0:40,36:27,58:16,79:36,90:-19,103:28 L=concrete~0:22 L=constant~66:53 L=consumption~81:38
-L=control~66:42 L=controller~42:32,46:55,53:-48 L=copper~93:47 L=cottage~0:-43,86:20,91:88
-L=count~0:-33,83:32,86:31 L=couple~32:45 L=cover~6:32 L=cow~1:35
-L=cows~1:41,3:31,4:42,5:43,81:-26,86:-47,87:47 L=creek~88:28,92:32 L=cut~0:-33,58:79,59:86
-L=cuts~59:19 L=daily~0:-35,80:34 L=dairy~2:29 L=day~1:40,74:-40,80:46,86:32 L=dear~94:35
-L=december~0:45 L=deep~91:-45,94:57,102:36 L=degrees~0:30 L=delivers~0:40 L=delivery~0:26
-L=depth~62:39,95:61 L=dia~0:-35,86:25 L=diameter~0:-29,60:85,94:45 L=diaphragm~0:-41,63:23
-L=difference~91:31 L=dishwasher~86:30 L=distance~15:36,91:-34,93:55 L=dn~94:35
-L=down~62:44,88:48,100:35 L=drawn~99:29 L=draws~77:64,104:34 L=dried~0:30 L=drilled~0:45,95:45
-L=driller~0:-35,90:32,104:31 L=driller's~0:25 L=drinkers~87:49,91:43 L=drinks~80:14
-L=drip~6:34,7:1,11:30,12:23,15:43,16:32,25:57 L=dripper~0:51,16:30 L=drippers~0:-22,7:63,16:72
-L=drips~0:40,21:26 L=drop~91:-37,92:36,93:-34 L=drops~0:93,91:-32,92:44 L=drum~0:-46,78:57
-L=dry~0:-34,61:42,68:57,88:46,90:46 L=dug~95:40 L=dynamic~88:34
-L=each~0:45,11:51,16:42,29:-24,53:-44,80:-43,81:92,86:32,90:-45 L=eco~29:21 L=efficiency~64:69
-L=eight~0:32,30:34 L=elevated~0:36 L=elevation~38:81 L=eleven~87:29 L=emitters~7:67,16:71
-L=end~86:30,88:33 L=ends~0:41 L=enough~70:23 L=et~0:-32,14:70 L=evening~0:-23 L=every~7:42,16:49
-L=everything~79:26 L=ewes~91:30 L=expansion~20:57,23:84 L=facing~0:-32
-L=falls~78:47,88:28,91:-35,92:32,100:22 L=family~0:-41,86:73 L=far~0:53 L=farm~0:50
-L=farthest~93:35 L=fed~0:-24 L=feeds~66:32 L=feet~25:63,87:26,95:38 L=field~0:32,32:27
-L=fifty~0:-51,29:21,91:36 L=fill~0:55 L=filled~0:30 L=filter~37:40 L=fire~73:30 L=first~0:28,36:29
-L=fittings~37:44 L=floats~0:51 L=floor~78:31 L=flow~0:55,8:30,86:-26 L=foot~75:33
-L=for~0:28,1:34,37:30,42:42,70:57,90:32,99:65 L=four~0:27,26:30,79:-34 L=frequency~66:41
-L=from~43:44,49:-46,74:48,78:53,79:42,86:-40,92:30,95:-35 L=ft~6:30,78:-52,86:33,87:-43,88:31,95:26
-L=gallon~0:29,5:29 L=gallons~78:31,93:-31 L=galvanised~0:30,79:23 L=garden~0:46,6:44,82:123,93:30
-L=gas~86:35 L=gauge~0:50 L=gets~36:81 L=gives~0:77,66:-31,90:64 L=go~0:36 L=goats~3:62,4:50,6:-41
-L=goes~6:28,88:26,91:37,92:-30 L=got~0:90,74:43,91:30 L=gph~16:42 L=gpm~0:-33,74:41,90:37
-L=gravity~0:-37,79:46 L=greenhouse~6:16,80:39 L=grid~39:32 L=ground~51:52,92:33 L=group~0:24
-L=guess~36:27 L=guy~0:31 L=h~12:54,16:55 L=ha~15:24 L=half~91:-26,92:72 L=hallo~0:33 L=hand~36:26
-L=hangs~0:-43,62:86 L=has~0:69,29:50,54:45,79:-37,93:-49,94:37,98:68 L=haul~74:46 L=hav~0:53
-L=have~6:36,32:30,79:50 L=having~0:-35 L=he~0:80,104:29 L=head~0:83,86:-35,91:31 L=header~79:40
-L=heater~21:38,22:65,24:58 L=height~91:41,93:44 L=hello~0:49,6:-44,49:24 L=hens~0:-62,3:37,4:39
-L=hi~86:33 L=higher~91:38,93:55 L=highest~91:48 L=hill~0:53,74:-43,79:27,86:29,91:-42
-L=hillside~0:51 L=hit~0:33,88:-28 L=hiya~0:21 L=hold~0:17,78:-26 L=holding~79:23 L=holds~66:87
-L=hole~95:24 L=horses~0:-42,1:32,87:66 L=hose~77:33,86:31 L=hoses~0:-54,27:63,32:42
-L=hour~0:-31,67:100,84:66 L=hours~0:36
-L=house~0:27,3:63,6:-38,31:15,62:-33,66:34,78:32,88:-38,91:81,93:53,95:-43 L=household~0:-14,86:55
-L=houses~91:33 L=how~95:42 L=hp~62:49 L=hundred~88:-52 L=hung~98:66 L=hut~38:44
-L=i~0:46,6:42,9:41,30:54,33:39,54:35,64:25,83:41,88:-39,92:-50 L=i'd~36:26,66:51 L=ibc~78:31
-L=in~3:-52,15:31,17:79,18:28,42:37,51:57,58:35,74:-17,79:9,84:51,85:69,86:-35,88:80,91:-11
-L=inch~0:43 L=inside~34:36,88:-33,102:19 L=installed~79:-32 L=intake~77:64,92:38 L=into~0:-57,74:21
-L=inverter~66:33 L=iron~0:28 L=irrigation~0:-37,6:41
-L=is~0:70,1:-56,14:40,17:39,22:21,34:37,37:39,38:-26,40:23,43:38,52:-38,74:30,81:-30,89:74,91:38,93:49,94:3
-L=isn't~0:39,95:25 L=it~0:38,21:47,31:-23,36:44,50:33,88:18,94:-33,96:43,100:54,103:37 L=it's~93:40
-L=its~91:-43 L=joined~74:77 L=just~0:-42 L=keep~2:36,73:69 L=keeps~0:-27,66:74 L=kia~0:34
-L=kicks~58:32 L=kids~0:30 L=kitchen~93:19 L=km~0:39,92:31
-L=l~1:24,13:44,16:39,54:27,78:65,88:-32,99:33,100:35,103:26 L=lake~0:33 L=last~0:49,91:-29
-L=latitude~0:-70,39:86,40:193,41:50 L=laundry~35:40 L=least~10:35 L=length~77:70,93:45
-L=level~62:-15,88:76,91:-21,95:-15,100:70,102:81 L=lies~36:65,91:47 L=lift~61:39,62:-26,88:40,91:63
-L=lifted~91:33 L=like~0:47 L=line~11:81,78:-35,88:-33,93:23 L=lined~0:27 L=lines~11:83,12:54,93:-36
-L=liter~0:42 L=liters~0:45 L=lithium~0:28 L=litre~0:-47,54:34,78:34 L=litres~1:45,22:63,78:47,85:29
-L=little~56:42 L=live~86:63 L=living~0:63 L=loft~79:39 L=log~95:42 L=long~0:56,41:30
-L=longitude~41:53 L=look~0:32 L=lose~50:31 L=low~0:19 L=lowered~62:58 L=lowest~88:31
-L=m~0:44,2:30,79:46,91:45,94:19,95:64,104:26 L=machine~27:39 L=machines~35:46 L=main~93:47
-L=maker~0:-45,67:35 L=makes~88:-33,90:36 L=manometer~0:24 L=march~0:26 L=maximum~46:42 L=may~0:58
-L=maybe~0:86,50:34 L=me~0:63 L=meadow~32:39 L=measured~90:31 L=meter~83:74 L=meters~0:31,86:-41
-L=metre~0:-35,95:56 L=metres~88:16 L=micro~0:42 L=milk~2:72 L=min~0:52,91:-41,99:36 L=minimum~0:74
-L=minute~0:-44,92:25 L=minutes~101:54 L=mm~6:-25,76:27,78:-33,79:60,92:66,93:55 L=months~68:59
-L=more~0:-37,67:79,91:21 L=morning~84:57 L=most~63:35 L=motor~0:-51,64:74 L=mountains~86:43
-L=mppt~3:35,46:58 L=must~91:35 L=my~0:105,6:-49,49:24,92:30 L=need~0:36,80:72 L=needs~0:56,10:37
-L=neighbour~0:40 L=net~91:54 L=never~88:47 L=night~9:44,72:45 L=no~67:77,86:78,88:24,91:-34,93:23
-L=noon~0:40 L=north~40:55 L=not~0:-21 L=now~0:72,88:42 L=npsh~65:50 L=npshr~65:57
-L=of~26:56,30:33,47:42,49:81,50:52,62:-28,70:17,78:11,86:34
-L=off~0:-48,39:29,59:86,69:112,74:31,92:42 L=olives~0:-27,6:31
-L=on~29:-36,32:32,36:53,50:27,58:65,59:50,78:54,79:51,86:-20,91:-45,92:-46,98:60 L=once~0:28
-L=one~0:-33,50:48 L=only~33:56,37:36,86:22 L=open~47:61,53:-51 L=opens~58:-24,59:37 L=or~30:-34
-L=ora~0:34 L=orchard~0:-25,6:31 L=our~0:64,74:-44,80:29,86:67 L=ours~95:46
-L=out~0:-20,36:27,56:-27,59:117,96:54 L=outside~0:-51,60:52,86:41 L=over~0:43,29:26
-L=overhead~79:36 L=own~0:22 L=panel~52:38 L=panels~31:38,43:21,48:61,51:51,52:71,93:-30
-L=parallel~0:-38,29:33,31:-28 L=pasture~0:18 L=pe~79:32,92:41 L=peak~84:27
-L=people~29:30,81:88,86:59 L=peppers~6:21,15:32 L=per~67:69,81:46,93:-44 L=persons~29:33,81:48
-L=pex~0:17,30:35 L=phosphate~0:21 L=pipe~0:65,29:-36,49:30,77:62,78:-24,88:-24,93:70,95:-36,98:66
-L=pit~95:-28 L=place~38:35,95:29 L=plastic~37:30 L=platform~78:43 L=please~0:48 L=plot~0:65
-L=plus~4:40,82:88 L=pn~0:50 L=point~66:21 L=poly~0:30 L=pond~0:44 L=power~0:39 L=pre~54:34
-L=precharge~54:65 L=preset~54:33 L=pressure~0:32,12:25,56:83,58:54,59:20,66:24,79:-44
-L=producer~90:24 L=protection~0:-36 L=psi~74:-35,88:43 L=pull~62:49
-L=pump~0:87,8:46,31:32,38:-33,43:32,54:-35,58:10,59:42,60:36,62:176,63:78,66:60,74:34,77:20,88:51,90:-73,91:-13,95:-14,98:45,102:-26
-L=pump's~0:26,53:-27,62:40 L=pumped~0:-57,90:-32,96:28,104:33 L=pumping~88:72,100:30,101:20,104:44
-L=push~88:-37 L=pushes~78:49 L=pwl~104:20 L=question~0:56 L=rain~69:24,74:65,89:29
-L=rainwater~0:-34,74:62 L=raised~78:26 L=ran~0:-39,99:49,101:35 L=rated~13:60,37:32,55:76
-L=reach~0:40 L=read~0:46 L=reads~0:25 L=reckon~81:25 L=reducing~0:49 L=relief~21:96
-L=required~65:43 L=reservoir~0:-21,78:32,79:30 L=rest~88:-55,102:93 L=ridge~50:84 L=rings~94:32
-L=rinsing~0:31 L=rise~0:-18,91:93 L=rises~91:57 L=river~88:35 L=road~0:55,93:-24
-L=roof~0:-27,6:-36,69:147,86:24,91:35 L=rooms~0:35 L=roughly~0:-46,32:32,50:22
-L=rows~0:-38,15:120,74:26 L=run~0:-38,9:57,43:22,93:40 L=runs~53:33,71:32,74:24
-L=s~0:-57,41:31,100:36 L=said~0:69 L=same~30:33 L=sawback~38:22 L=say~0:-52,93:96
-L=says~0:76,80:49,95:24 L=sch~0:30 L=school~86:35 L=season~88:45 L=second~0:41
-L=seconds~0:41,93:-26 L=septic~0:89,79:-40 L=set~22:29,62:51,66:119 L=seven~0:-47
-L=shaft~0:-36,94:47 L=shed~91:-45 L=sheep~3:70 L=should~70:45
-L=shower~27:38,31:55,34:65,88:-36,90:-34,91:39 L=showers~1:-31,29:92,30:81,31:70,34:77,86:-47
-L=shuts~59:36 L=sink~0:-34,29:34,31:-33,34:30,86:-31 L=sinks~0:-26,31:54,34:29,35:36 L=sirs~94:35
-L=sit~0:25 L=sits~62:35 L=six~0:39 L=slope~0:42 L=smal~0:26 L=small~38:30 L=so~0:30,34:36,74:78
-L=solar~0:39 L=sold~0:29 L=sorry~88:16 L=source~90:34 L=spacing~16:24 L=speed~0:52,66:41
-L=spell~17:32 L=spring~74:57,78:-41,89:20,90:87,92:81 L=sprinklers~32:53 L=stable~0:-34
-L=staff~86:65 L=stand~0:-18,78:49 L=standing~102:55 L=stands~88:55 L=start~12:36,58:47
-L=started~102:40 L=starts~67:75 L=static~0:-21,88:46,91:-23,95:-52,100:21,102:208
-L=stock~0:-41,1:45,5:44 L=stop~59:30 L=stops~31:-34,59:87 L=storage~70:31 L=stored~22:73
-L=strainer~0:89,93:-37 L=stream~0:-42,90:33 L=strings~0:-57,49:39 L=sub~62:51,86:28
-L=submersible~60:12,62:101,86:-38 L=sucks~77:42 L=suction~77:134,91:-34,93:-55 L=summer~86:35
-L=sun~0:52,36:42 L=sunday~0:33 L=supply~0:-40,12:33 L=surface~88:46 L=swears~0:37
-L=switch~0:-57,54:-33,56:29,58:123,59:75,66:-40,93:28 L=swl~88:34,102:63 L=system~53:31
-L=take~0:26,90:-36 L=takes~0:64,50:36,84:51,86:-30
-L=tank~29:-23,54:48,55:69,56:51,59:-32,72:80,74:94,78:101,79:68,88:-41,90:-38,91:-53,92:-49
-L=tanks~0:42 L=tap~0:73,91:24 L=taps~0:63 L=ten~0:34,86:-33 L=tent~0:48 L=tents~0:32
-L=test~101:33,104:36 L=tested~0:-42,90:28 L=than~0:-39,67:79 L=that~36:27,78:43,103:49
-L=that's~86:33
-L=the~0:100,1:-25,7:-21,11:-37,12:49,20:-40,25:-30,34:-30,36:40,38:-64,39:-36,51:-39,55:-32,58:25,69:82,72:37,77:27,79:45,90:47,91:59,93:27,95:34,100:41,103:-36
-L=then~0:53 L=ther~0:47,86:-30 L=there~1:52,19:39,23:19,76:42,87:32 L=there's~0:-46,56:22,93:39
-L=this~0:99 L=three~0:7,31:-32 L=through~77:66 L=tilt~52:70 L=tilted~52:40 L=time~30:32,34:37
-L=times~58:24
-L=to~4:-41,20:47,38:-33,43:49,54:48,74:-51,78:32,79:46,88:58,91:48,93:65,94:-43,100:35
-L=toilet~0:-28,34:79 L=toilets~0:-28,31:52,34:41,35:63 L=told~78:26 L=too~0:7
-L=took~0:44,29:33,64:34,97:36 L=top~1:38,91:30 L=total~0:-55 L=tote~77:65 L=tower~0:-26,78:56,93:43
-L=town~0:63 L=trench~0:23 L=trough~1:48,91:37 L=troughs~0:-54,1:33,87:95,93:36 L=truck~0:42
-L=turns~83:32 L=twenty~0:42 L=two~0:37,31:24,35:-34,48:24,49:23,80:40 L=tyre~0:22
-L=underground~0:-24,74:47,79:-24 L=up~78:36,89:89,91:61 L=uphill~0:-46,91:47
-L=upper~0:-60,79:71,91:46 L=upstairs~0:36 L=us~4:14,31:21,50:22 L=use~0:-26,30:35,80:80,84:45,85:27
-L=uses~0:60,81:32 L=v~29:35,42:39,43:39 L=valve~21:103,56:-30,66:-40,75:33,76:49 L=variable~66:23
-L=vessel~0:-28,23:51,54:56,56:45 L=village~78:31 L=vines~6:22 L=voc~47:56,53:-37 L=volt~63:36
-L=voltage~47:38 L=w~0:-57,47:41,49:41,51:47 L=want~33:48,70:48 L=wanted~66:19 L=wants~0:34,73:66
-L=was~0:25,54:24,93:-31,96:23 L=wash~34:28 L=washer~0:32,27:31 L=washing~27:43,35:38
-L=water~5:27,9:44,24:35,38:-31,62:-57,78:-30,88:163,89:152,90:35,92:-38,95:-35,102:91
-L=water's~88:35 L=watered~0:35 L=waters~88:42 L=way~0:-45,63:34,93:36
-L=we~0:112,29:27,30:-36,38:49,39:29,62:65,70:42,80:81,81:21,84:31,86:49,88:-45,92:26 L=we're~86:45
-L=we've~0:48 L=weak~90:24 L=well~72:41,78:-24,88:39,90:32,92:-33,94:53,95:82,96:35
-L=well's~0:-34,95:55 L=were~0:64 L=when~0:22,28:66,31:-37,100:40 L=which~0:-62,30:36 L=will~0:-41
-L=winter~88:38 L=wire~43:78,93:-52
-L=with~6:29,12:23,30:-37,34:33,54:47,74:-42,75:42,76:39,88:17,94:11,102:-28 L=within~88:33
-L=works~0:45 L=write~0:56 L=wrote~0:35,90:23 L=x~0:87,48:28 L=yard~1:37 L=yards~92:34 L=year~88:-33
-L=yet~86:42 L=yield~0:53,90:42 L=you~0:30 L=your~36:26 L=yurt~0:29 L=zone~0:27 L=zones~26:58
-L=|~3:30,53:32,92:37 R=!~0:33 R=(~0:-36,29:54,34:34,86:30 R=)~0:97,90:28
-R=,~0:62,7:27,9:-51,10:-36,15:33,20:-42,28:-47,30:-52,32:44,34:28,40:86,43:-44,58:45,61:-34,66:31,70:-41,73:-32,74:44,79:46,80:44,87:20,93:42,100:-48,102:21
-R=.~0:100,1:-45,2:-24,5:-30,6:49,8:-45,19:-27,25:-36,28:-6,30:-27,32:-68,33:-29,36:37,38:46,46:-31,49:-40,54:16,55:-12,57:-51,58:17,66:25,72:15,80:49,81:78,86:48,89:51,90:35,91:1,95:15,96:-40,97:-48,98:-18,101:-33
-R=0~0:58,6:-40,13:66,49:36,58:34,74:-46,79:-39,81:44,84:19,88:37,90:62
-R=1~0:47,1:-50,17:53,24:24,27:-79,31:35,35:-66,49:16,56:31,62:23,77:46,78:-67,90:-42,93:18
-R=2~29:48,35:66,51:-26,55:38,56:53,59:28,86:-35,87:-28,101:21
-R=3~18:52,40:57,58:98,68:36,86:-58,94:44,96:40,104:49
-R=4~38:-46,65:38,77:17,78:-41,79:29,88:-43,91:9,98:73 R=5~0:61,1:-40,3:27,32:24,74:-33,88:-27,93:72
-R=6~1:-38,3:32,24:42,60:38,81:42,88:-39,102:44,104:34 R=7~0:40,62:-50,78:-37,79:33,86:-45,94:62
-R=8~0:68,51:41,53:59,56:50,79:-34,93:42,98:45 R=9~2:50,84:24,86:-30,102:34 R=:~62:54,90:15,93:26
-R=;~0:61 R=?~0:101,86:67,90:-41
-R=a~0:15,6:-32,9:48,26:50,29:45,31:21,34:34,45:129,56:-41,71:24,79:16,80:36,81:55
-R=about~3:39,86:25 R=above~38:27,62:-32,74:-33,78:87,79:60,88:58,91:153,92:36,93:-25,95:-34
-R=according~95:47 R=acid~0:33 R=across~0:28,94:48 R=adults~0:31,86:48
-R=after~0:36,84:31,85:19,90:28 R=ago~0:77 R=ah~53:75 R=air~56:55,97:33 R=all~87:40
-R=along~0:-29,91:33 R=alpacas~0:52 R=altitude~38:40 R=altogether~80:44
-R=an~0:39,29:-20,59:42,67:32,93:-58,101:22,102:47
-R=and~0:38,2:24,3:11,27:-30,29:46,30:32,31:57,34:32,53:-46,58:84,87:-56,90:-40,93:35
-R=apart~15:28,16:22 R=around~0:59 R=arrives~86:25
-R=at~0:42,3:-24,4:-35,5:22,8:38,24:58,26:95,28:63,30:71,31:-21,33:51,54:-40,58:31,62:-29,63:63,79:-32,86:32,90:-39,91:-55,93:-48,95:65,100:41
-R=automatic~0:-39,1:41,87:31 R=autumn~0:38 R=away~93:91 R=back~73:38 R=bank~53:44
-R=bar~0:-38,56:35,58:83 R=barn~78:-28 R=barrel~0:-31,79:44 R=basin~0:24,29:-26
-R=basins~31:143,86:-19 R=bath~0:40 R=bathroom~0:69,29:-46,31:-44 R=bathrooms~29:60
-R=batteries~0:21,44:38,53:21 R=battery~44:39,53:34 R=be~0:38,86:21,91:-29 R=beds~0:9,38:25
-R=beef~0:56,1:48 R=before~30:40,93:25 R=begin~12:36
-R=below~0:-71,62:37,74:75,78:28,88:71,91:40,92:17,93:-39,95:-46 R=bends~75:79
-R=beside~3:45,74:54,79:-38 R=between~0:-33,15:25 R=bibs~27:36 R=bladder~56:36 R=boiler~23:19
-R=booster~74:49 R=bore~0:-57,3:46 R=borehole~0:-30,86:30,91:19,94:45 R=both~27:35
-R=bottom~0:75,93:-42,95:96 R=box~0:29 R=boys~0:44 R=break~0:-28,19:60 R=brings~54:35 R=brook~87:33
-R=bucket~0:79,90:32 R=bulls~1:50,5:61 R=but~0:122,31:42,32:72,86:-43,93:-29
-R=by~0:43,57:53,79:-27,80:42,92:-37 R=c~0:-43,24:32 R=cabin~24:44,92:36,93:50 R=cabins~29:55
-R=cable~43:102,93:-39 R=calf~5:91 R=calves~5:87 R=campers~0:-28,86:60 R=can~8:37 R=cart~0:68
-R=case~0:13 R=casing~0:-37,94:66 R=cattle~0:-32,1:108,3:41,86:-30 R=chalet~0:21
-R=chickens~0:-83,4:135 R=children~0:60 R=cistern~3:-35,68:36,74:42 R=climb~91:38 R=climbs~91:53
-R=cm~7:32,15:38 R=comes~0:47,95:-24 R=controller~0:31,53:-58 R=cottage~92:42 R=couple~5:34
-R=covers~0:25 R=cow~5:60 R=cows~0:-81,1:109,2:162,5:65,86:-34 R=creek~77:25,91:45 R=cut~58:43
-R=dairy~2:52 R=day~0:-40,9:41,14:56,71:90,72:67,81:45
-R=deep~0:70,78:-29,88:-48,91:-37,93:-26,95:145 R=delivers~0:23 R=delivery~88:39 R=depending~86:28
-R=depth~94:38,95:49 R=diameter~94:38 R=diesel~0:60 R=distance~0:35,91:-42 R=dog~0:-18,86:21
-R=don't~0:42 R=down~62:80,78:-42,88:82,91:-54,93:-54,104:45 R=drawn~101:35 R=draws~74:27
-R=drilled~0:25 R=drink~1:70 R=drinkers~0:-2,86:-28,87:133 R=drip~6:114,12:53,16:42,25:37
-R=dripper~0:-42,15:44,16:33 R=drippers~0:23,7:23,15:39 R=drive~0:29,93:-29
-R=drop~0:-26,92:37,93:-42,98:94 R=drops~0:51 R=drum~79:27 R=dry~0:-52,1:76,2:34,68:70,82:98
-R=e~41:31 R=each~7:50,24:38,29:70,80:-42,81:74,87:26 R=earth~0:30 R=east~5:31 R=elbows~75:57
-R=electricity~0:31 R=elevation~38:34 R=emitters~0:-31,11:31 R=enough~74:29 R=every~0:32,15:29
-R=ewes~3:157,86:-27 R=expansion~22:79,23:82 R=fall~92:27 R=family~0:-29 R=farm~0:-23 R=fed~0:31
-R=feeds~79:43 R=feet~0:41 R=fence~0:51 R=field~0:28 R=fill~0:48 R=filled~0:29,74:55,92:-33
-R=fills~0:-36,74:41 R=fine~0:20 R=fire~73:85 R=first~0:39,12:33 R=five~86:-35 R=flat~93:40
-R=float~87:101 R=floats~0:-47,87:91 R=floor~74:43 R=flush~34:26 R=folks~86:54
-R=foot~5:53,75:54,76:88,77:48,79:-31,93:-41 R=for~0:32,27:39,73:94,79:-43,80:46,87:34,90:-48,101:71
-R=four~86:-50 R=from~4:45,38:-37,74:31,88:23,93:79,95:-28 R=ft~0:53,62:-35,74:26,79:32
-R=full~0:34,86:65,88:-40,90:30 R=garden~27:36,88:-35,92:32,93:27 R=gauge~56:-37 R=generator~0:43
-R=gives~91:-39,92:51 R=go~0:-31,86:33,95:40 R=goats~0:-36,1:-23,3:170 R=goes~62:50
-R=going~29:-42,30:120 R=golf~0:54 R=gone~0:37 R=got~0:65 R=gpm~95:25 R=gravity~0:-51,78:53
-R=greenhouse~6:36 R=grooms~91:41 R=ground~62:37,74:33,88:35,91:-41 R=guests~0:44,86:82
-R=h~16:26,88:38 R=had~4:35 R=hanging~60:37 R=hangs~88:46,95:23 R=has~0:-32,92:31 R=have~2:21
-R=hdpe~0:36 R=he~0:52 R=head~1:64 R=heads~32:33 R=heater~0:-40,24:135,56:-37 R=heifers~1:66
-R=height~78:47,88:-36,91:44,93:32 R=help~0:37 R=hens~0:-87,4:218 R=here~86:45,91:36 R=high~0:47
-R=higher~78:42,91:72 R=hill~74:-43,79:35,91:47 R=hold~0:50 R=horses~1:142,86:-32,87:-26
-R=hose~0:-84,27:196,28:93,29:-67,77:93,86:-21 R=hoses~0:-116,27:179,28:103 R=hour~67:88,101:23
-R=hours~84:30,101:11 R=house~2:67,28:42,74:61,78:43,79:19,88:-33,90:48,91:92,93:68,95:-50
-R=household~0:-30,86:28 R=households~0:30 R=houses~0:61 R=how~0:-31 R=hut~0:-39
-R=i~0:47,17:56,25:38,54:-33,91:-35,92:20,93:50,101:18 R=identical~57:101 R=if~91:-42
-R=in~0:32,2:17,14:36,36:48,49:81,54:60,57:37,66:-38,77:20,78:-38,82:73,84:40,86:19,88:15,96:32,102:-3
-R=inch~0:-61,77:48,88:-40,93:67 R=inside~0:-26,94:67
-R=is~0:44,9:29,10:31,56:-57,67:82,74:-51,90:41,91:-42,94:40
-R=it~0:17,6:28,54:5,79:-49,86:-48,88:32,90:40,95:-24,101:28 R=it's~0:30 R=its~29:25,88:53
-R=joined~0:43 R=june~0:-54 R=just~0:40 R=keep~1:29 R=kept~24:32,73:80 R=kids~0:74,3:47,86:-34
-R=kitchen~0:69,31:-64,34:45,78:35 R=l~16:42 R=laid~93:38 R=last~0:48 R=late~0:76 R=later~0:56
-R=laying~4:27 R=least~10:42 R=level~61:28,74:83,93:37,102:11 R=lift~0:-31,88:34,91:56 R=like~0:-37
-R=line~0:74,77:27,90:-31,91:-30,92:21 R=lined~95:31 R=lines~12:90 R=litres~86:32 R=live~91:36
-R=loft~79:60 R=log~0:23 R=long~0:27,11:72,77:35,91:-24,95:-37 R=loo~0:-39,29:31,34:51 R=loos~34:63
-R=lost~50:75 R=low~0:56,56:-24 R=lower~0:26,91:-26,92:104 R=lowest~88:33
-R=m~0:51,15:-49,32:23,65:31,79:33,90:21,91:29,92:-36,93:25,94:36 R=machine~35:64
-R=machines~29:34,35:58 R=mains~27:32,88:91 R=makes~88:39 R=may~30:42 R=me~0:55,86:49
-R=measured~0:69 R=members~0:24 R=mesh~0:53 R=meter~80:41 R=metre~16:49 R=milk~0:-53,2:154
-R=milking~0:-52,2:54,84:32,85:28 R=min~84:27 R=minimum~13:28 R=minutes~84:30,96:43,101:55
-R=mm~0:-20,77:42,86:26,88:-22,91:27,93:62 R=modules~48:33 R=monks~86:30 R=months~0:-48,68:73
-R=most~86:39 R=mostly~0:-36 R=must~0:42 R=my~0:50 R=n~0:-66,39:180 R=need~10:41 R=needs~0:28
-R=new~0:32 R=next~74:51 R=night~0:-38,72:18 R=no~28:32,35:35,93:35 R=nobody~0:52 R=none~3:37
-R=north~39:98 R=not~32:40,88:25 R=now~29:53,86:19,89:28 R=o'clock~0:47
-R=of~0:52,6:35,43:51,44:19,51:52,62:-66,69:49,70:49,73:46,77:74,78:-33,86:15,87:-26,88:-57,93:50,95:-16,98:94
-R=off~58:50,93:64,101:21 R=old~0:96 R=on~1:40,6:36,16:17,28:51,56:-37,74:-54,79:70,91:-45
-R=once~0:-29,28:25,30:82,86:-50 R=one~34:41,77:38,90:28 R=ones~1:38 R=only~0:49,74:25,78:17
-R=open~30:66,32:20,47:49,53:-37 R=or~0:36,30:59 R=other~31:34 R=our~0:24,88:59,91:32
-R=out~0:34,42:44,58:73 R=outhouse~0:-27,29:27 R=outside~27:36,74:37 R=over~0:56,78:53,92:24
-R=own~0:-30,29:30 R=paced~93:40 R=paddock~91:38 R=paddocks~3:25,87:41 R=pairs~0:-25,5:122
-R=panel~48:48 R=panels~48:47,49:94,86:-38 R=paper~0:45 R=parallel~0:-29,51:49,57:57
-R=pasture~0:-34,1:35 R=pe~0:62,91:-32,93:40 R=people~0:35,29:-40,86:181,87:-27
-R=per~16:35,29:-42,67:57 R=person~0:-24,86:124 R=persons~29:-47,86:166 R=pex~0:21 R=phase~0:44
-R=pieces~32:26 R=pigs~0:49 R=pipe~0:81,88:-36,93:60,98:56 R=plastic~95:26 R=please~0:50
-R=plus~1:-38,93:26 R=poly~0:65,74:40,88:-32,93:29,95:-28 R=power~0:-63,27:51,31:21 R=pre~23:24
-R=pressure~0:-60,19:101,27:49,56:70,66:36,74:-34,79:-30,86:-57,91:56 R=psi~56:27,63:47
-R=pump~0:26,28:62,31:-42,39:49,43:31,62:-37,66:53,74:50,79:-57,88:88,90:28,92:-32,93:-31,94:59,95:62,100:24
-R=pumphouse~0:63 R=pumping~102:31 R=pumps~57:93,74:36 R=pupils~0:-33,86:83 R=pushes~88:33
-R=put~0:60,91:-31,92:31 R=pvc~0:58 R=rain~3:-34,74:23 R=rams~0:49 R=ran~88:-26,102:27 R=reach~93:49
-R=reaches~93:28 R=reducing~19:53 R=regulator~12:41 R=relief~24:28 R=reserve~70:48 R=reservoir~0:36
-R=ridge~0:60 R=right~53:-28,54:-41,74:53 R=rim~102:25 R=rise~91:55 R=road~0:61,91:-25,93:-30
-R=roof~69:48 R=rooms~29:30 R=row~12:33 R=rows~0:-43,11:66,13:24,15:78,16:47
-R=run~1:-36,25:5,28:57,29:-66,30:98 R=runs~77:31,88:-39,100:29 R=same~33:18,93:51 R=says~0:67,67:92
-R=sea~38:64,61:31 R=seconds~0:57,90:39 R=series~49:77,86:-32 R=set~63:44,66:72 R=shed~74:52
-R=sheep~0:-18,1:21,3:112 R=should~0:-74,30:48 R=shower~29:195,30:45,31:53,87:-39,88:-36
-R=showers~0:-37,1:-40,3:-23,29:189,30:124,87:-49 R=side~57:54 R=since~0:-57
-R=sink~0:-64,28:53,29:24,31:144 R=sinks~29:41,31:156,86:-50 R=sits~56:38,79:26 R=size~0:-34
-R=sleep~0:-23,86:54 R=slope~91:39 R=small~0:-41,86:24 R=so~0:132,90:41,91:-39 R=solar~1:45
-R=something~0:42 R=sorry~0:77 R=source~0:38 R=south~40:93 R=speed~66:34 R=spring~88:-32,92:46
-R=sprinkler~0:-28,32:28 R=sprinklers~0:-39,32:169,33:72 R=staff~0:72 R=standing~79:-28
-R=stands~79:19,94:31 R=start~59:28 R=starts~0:-58,56:45,58:58,67:83 R=static~0:27,95:35
-R=steers~0:-62,1:82 R=stream~0:-15,88:42,91:32 R=string~0:-59,51:53 R=strings~0:-9,51:67
-R=sub~0:37,95:-37 R=sucks~97:33 R=suction~61:67,74:-36,77:112,88:62,91:-65 R=suggest~86:33
-R=summer~0:-50,36:34,88:76 R=supply~0:-37 R=surface~0:77,74:-22 R=switch~0:-10,54:36,58:28
-R=takes~0:69 R=tank~23:41,24:-29,54:38,56:65,59:52,74:52,78:78,79:28,86:-34,87:43,90:-29,91:-36
-R=tanks~0:48,19:58 R=tap~0:57,27:47 R=tape~0:-32,12:41 R=td~104:20 R=teachers~0:-33,86:65
-R=tent~0:-21,29:23 R=tents~29:35 R=terrace~0:44,74:-43 R=th~50:58 R=than~88:-28,91:38,92:56
-R=that~79:24,95:32
-R=the~0:58,2:-50,6:-31,8:41,12:15,24:-43,25:-44,29:-41,30:49,35:-34,40:-27,49:-51,50:48,51:-42,58:-69,63:-30,74:34,78:55,79:32,82:68,88:59,90:31,91:45,92:48,98:-42
-R=them~0:-44,3:39,30:44 R=then~58:23,91:-42,96:42 R=there~86:19 R=they~6:-32,10:43,32:19
-R=three~31:-46,86:39 R=through~0:18,91:-42 R=tilt~52:10 R=time~26:67,30:26,33:45 R=times~0:47
-R=to~0:23,1:-41,50:32,78:37,88:23,91:44,92:25,93:46,94:-30 R=toddler~0:49,86:-30
-R=together~0:-64,27:30,28:79,29:-46,30:93 R=toilet~31:28,34:113,86:-40
-R=toilets~0:-44,29:43,31:44,34:177 R=too~0:70 R=top~82:33,92:-42,102:44 R=total~88:22,93:21
-R=tote~79:38 R=tower~0:-57,79:62 R=town~0:52 R=trailer~0:55 R=trees~0:42,50:25
-R=trough~0:-48,87:145 R=troughs~0:-69,1:42,86:-40,87:150 R=ts~0:50
-R=two~0:10,49:29,51:-67,74:-31,84:45,86:57,87:-33 R=under~0:23,91:34,102:35
-R=up~66:30,78:38,88:36,91:73,93:32,95:-43 R=uphill~0:-40,91:85 R=upstairs~0:58 R=us~78:23,86:132
-R=use~0:-29 R=valve~75:51,76:86 R=vessel~0:-41,22:81,56:65 R=w~0:55,49:50 R=wait~0:70 R=want~0:26
-R=was~0:33 R=wash~27:37,31:55 R=washer~0:-29,35:76 R=washers~35:71 R=washing~34:19,35:112,86:-37
-R=water~14:41,17:54,24:74,29:19,34:-32,56:-37,78:-56,88:161,90:35,91:-48,92:-35,93:-35,95:74
-R=waterers~0:-51,87:57 R=wc~34:70 R=wcs~0:-33,34:53 R=we~0:43,4:49,29:-51,40:87,74:-39,91:-38
-R=we're~0:28 R=well~3:21,31:-36,62:5,92:39,94:29,95:56 R=what~93:38
-R=when~0:65,66:-36,86:-16,88:-58,100:63 R=where~0:-31,12:40,88:55 R=which~0:41,25:47 R=why~86:34
-R=wide~0:64 R=winter~0:52,50:27,88:-34 R=wire~0:15,43:105,93:-65
-R=with~0:25,5:76,74:80,86:48,87:51,88:-46,91:-30,94:39,95:65 R=without~0:-53,70:87 R=workers~86:25
-R=works~0:26 R=workshop~0:-37,86:34 R=would~50:26,86:28 R=x~0:41 R=yard~0:40 R=year~45:159
-R=years~0:37 R=yet~0:-22,66:36 R=yields~0:77 R=young~1:38,2:36 R=zones~0:-60,18:138,25:84,86:-38
-R=|~0:-26,29:47,43:36,86:22,93:14,102:-51 angleC=,~52:35 angleC=latitude~40:24 angleC=lies~36:69
-angleC=north~40:44 angleC=panel~52:44 angleC=panels~52:102 angleC=sun~36:47 angleC=tilt~52:70
-angleC=tilted~52:40 angleC=w~52:58 angleC=water~36:25 angleL0=,~52:40 angleL0=at~40:51,52:48
-angleL0=is~17:62,36:19 angleL0=latitude~40:24 angleL0=panels~52:53 angleL0=tilt~52:70
-angleL0=tilted~52:40 angleL0=we~39:31 angleL1=lies~36:39 angleL1=the~36:59,40:52 angleL2=,~52:52
-angleL2=.~40:34 angleL2=mm~36:38 angleL2=panels~40:36 angleM=drip~17:62 angleM=pump~40:31
-angleM=tank~40:48 angleR0=.~36:50,40:28 angleR0=n~39:69 angleR0=north~39:98 angleR0=south~40:53
-angleR0=tilt~52:10 angleR1=1~36:38 angleR1=pump~39:62 angleR2=,~40:40 angleR2=0~40:37
-angleR2=3~40:35 angleT=beds.area~17:65 angleT=power.facing~52:99 angleT=power.panel~52:97
-angleT=power.series~52:56 angleT=power.source~17:50,52:120 angleT=pump.placement~40:37
-angleT=water.kind~17:46,40:31 angleT=water.level~39:57 angleT=water.yield~40:25
-angleT=way.length~36:52,40:41 angleT=way.pipe~36:60 anglea=.~36:22,52:25 anglea=south_.~40:62
-angleb=are_at~39:31 areaC=,~6:18,69:12 areaC=0~0:-44,69:35 areaC=from~0:37 areaC=garden~0:22,6:46
-areaC=hello~0:35,6:-31 areaC=house~0:50,6:-35 areaC=off~69:38 areaC=rain~69:37
-areaC=roof~6:-36,69:55 areaC=vines~6:22 areaL0=.~69:48 areaL0=:~6:41 areaL0=drip~6:37
-areaL0=garden~0:47 areaL0=i~0:-37,6:56 areaL0=is~0:-33,6:32,69:36 areaL0=of~0:31
-areaL0=orchard~6:32 areaL0=roof~69:25 areaL0=we~0:53 areaL1=,~0:63 areaL1=a~6:43 areaL1=by~69:32
-areaL1=garden~0:-33,6:45 areaL1=it~0:-32,6:36 areaL1=mm~0:25,6:-24 areaL1=my~0:46,6:-38
-areaL1=roof~69:54 areaL1=the~0:-13,69:44 areaL2=,~69:49 areaL2=.~6:-37,69:38 areaL2=1~6:45
-areaL2=2~0:50 areaL2=4~0:61 areaL2=8~0:44,6:-23 areaL2=:~0:27 areaL2=cistern~69:25
-areaL2=ft~0:-30,6:38 areaL2=l~0:30 areaL2=m~0:41,6:-30 areaL2=only~69:41 areaL2=pump~0:20
-areaL2=two~0:33 areaM=cistern~69:35 areaM=creek~6:31 areaM=drip~0:46,6:122
-areaM=pump~0:33,6:32,69:69 areaM=roof~6:-51,69:95 areaM=spring~0:47,6:-34 areaM=tank~69:34
-areaM=well~0:50 areaR0=,~0:52,6:19 areaR0=.~0:33,6:60,69:37 areaR0=drip~6:83 areaR0=in~0:41
-areaR0=of~6:56 areaR0=on~6:10 areaR0=roof~69:49 areaR0=under~0:30 areaR1=.~0:-41,6:75
-areaR1=0~0:51,6:-31 areaR1=3~0:-16,6:25 areaR1=5~0:58 areaR1=a~6:-25,69:44 areaR1=all~0:-34,6:36
-areaR1=drip~0:27,6:26 areaR1=in~0:-33,6:36 areaR1=it~0:-25,6:36 areaR1=lines~0:26
-areaR1=on~0:-22,6:32 areaR1=pump~0:54,69:-27 areaR2=,~6:19 areaR2=.~0:57 areaR2=1~0:26
-areaR2=3~0:40 areaR2=4~0:54 areaR2=5~69:28 areaR2=8~0:35 areaR2=long~0:38,6:-35
-areaR2=m~0:82,69:-51 areaR2=rows~0:-27,6:32 areaR2=water~6:28 areaR2=zones~0:-33,6:39
-areaT=beds.area~0:36,6:-35 areaT=power.battery~0:48 areaT=power.panel~6:41 areaT=power.source~0:21
-areaT=pump.height~0:-40,6:54 areaT=pump.placement~6:35 areaT=pump.works~69:59
-areaT=store.fills~0:-40,69:35 areaT=store.volume~0:60 areaT=water.kind~0:57,6:58,69:24
-areaT=water.level~0:42 areaT=water.yield~6:11 areaT=way.climb~6:48 areaT=way.length~0:81
-areaT=way.pipe~0:50,6:70 areaa=~6:62 areaa=.~0:19,6:33,69:28 areaa=of_vegetables~6:30
-areaa=with_drip~0:47,6:-37 areab=~0:35,6:32 areab=roof_is~69:31 bareC=(~0:-45,86:25
-bareC=,~4:16,34:38,40:-27,41:41,75:45,76:30,86:-2,88:33 bareC=0~1:47,34:-23,49:27,51:41,75:34
-bareC=1~0:46,2:-38,3:-46,31:75,75:35,87:42
-bareC=2~0:18,29:-28,30:-46,35:24,51:27,76:46,86:-22,95:34
-bareC=3~1:42,3:64,28:69,33:65,51:33,86:-18,87:-26,88:47 bareC=4~0:39,2:-33,41:66,49:27,75:47,86:-37
-bareC=5~1:-51,42:37,51:25,59:20,75:36,76:20 bareC=6~34:32,91:40 bareC=7~0:-36,32:25
-bareC=8~3:61,86:-92 bareC=9~5:41 bareC=:~27:38,51:55,87:40 bareC=acre~26:20 bareC=adults~0:72
-bareC=after~0:22 bareC=agist~0:45 bareC=agritourism~0:32 bareC=all~0:26,29:33,51:34,86:-48
-bareC=also~86:-54 bareC=am~0:37 bareC=array~0:-39 bareC=back~0:38 bareC=bar~0:-57,59:120
-bareC=barn~0:-51,1:54,87:42 bareC=basins~34:37 bareC=bathrooms~0:-45,31:36 bareC=batteries~0:25
-bareC=bed~0:55 bareC=between~0:40 bareC=blok~0:37 bareC=but~29:39 bareC=cabin~0:-47,86:71
-bareC=cabins~0:37,29:-47,86:32 bareC=call~0:45 bareC=calves~0:-32,1:42 bareC=children~86:50
-bareC=cistern~0:-39 bareC=come~32:32 bareC=comes~0:50 bareC=cottage~0:-27,86:30 bareC=couple~32:25
-bareC=cows~0:-27,1:63,3:27,4:42,5:45 bareC=cut~58:31 bareC=dairy~2:30 bareC=day~0:-91,86:59
-bareC=dear~94:34 bareC=deep~62:34,88:32 bareC=dn~94:35 bareC=do~86:-39 bareC=drinkers~91:43
-bareC=drip~0:-45,25:55,26:37,27:55 bareC=dry~68:58 bareC=each~0:68,29:-26 bareC=eight~30:40
-bareC=eighty~0:-40 bareC=eleven~0:-41 bareC=every~0:62 bareC=ewes~1:44 bareC=family~0:-44,86:70
-bareC=farm~0:57 bareC=feet~0:-68,75:41 bareC=five~35:22 bareC=foot~0:-63,75:34 bareC=four~26:31
-bareC=from~86:-49 bareC=ft~76:41 bareC=gal~0:26 bareC=girls~0:27 bareC=goats~0:-53,3:58,4:86
-bareC=good~42:45 bareC=got~0:-42 bareC=gpm~0:-46 bareC=grid~39:18 bareC=group~0:24
-bareC=guesthouse~0:-50,29:33,86:41 bareC=guests~0:32 bareC=h~33:44 bareC=half~31:-24
-bareC=hallo~0:25 bareC=hav~0:46 bareC=hello~0:39 bareC=helo~0:45 bareC=hens~0:-43,3:37,4:39
-bareC=here~86:37 bareC=hi~0:83,1:-69,86:26 bareC=horse~0:-32 bareC=horses~0:-41,1:26,27:43,87:55
-bareC=hose~0:-19,33:47,86:24 bareC=hoses~0:-15,28:75,32:23 bareC=hour~67:35 bareC=house~31:31
-bareC=household~0:-18,86:55 bareC=hp~0:41 bareC=hundred~86:70 bareC=if~0:45 bareC=it's~86:27
-bareC=its~0:31 bareC=kids~0:50 bareC=l~86:24 bareC=last~0:34 bareC=latitude~0:-53,39:91,40:85
-bareC=laundry~35:40 bareC=like~0:-43,31:67 bareC=line~0:18,75:44 bareC=live~0:-27,86:42
-bareC=lodge~0:-25,29:22 bareC=long~41:31 bareC=longitude~41:53 bareC=m~62:60,75:45,95:44
-bareC=machine~27:40 bareC=machines~35:48 bareC=me~1:44 bareC=milk~0:-23,1:25,2:70 bareC=min~0:34
-bareC=mm~75:45,76:29 bareC=months~68:59 bareC=mother~86:39 bareC=mppt~42:45 bareC=n~0:-38
-bareC=off~39:14,59:33 bareC=one~0:27,29:26,31:19,34:46,50:50,86:-44 bareC=only~33:59,86:28
-bareC=or~0:52,30:-34 bareC=outside~0:-34 bareC=over~29:32 bareC=panel~0:32
-bareC=panels~0:37,49:69,51:95,86:-33 bareC=people~0:-16,3:45,4:45,5:43,86:47 bareC=pipe~0:52,76:36
-bareC=plot~0:50 bareC=plus~4:41 bareC=poly~0:-67 bareC=power~51:56 bareC=pressure~0:56,86:-31
-bareC=psi~0:68 bareC=pump~29:41,49:-47,62:56,67:69,95:15 bareC=put~87:33 bareC=question~0:27
-bareC=quick~0:19 bareC=right~0:-46 bareC=roof~86:30 bareC=run~0:42 bareC=runs~0:38
-bareC=s~0:-30,41:31 bareC=series~51:33 bareC=sheep~3:70 bareC=shower~0:-18,31:67,34:47,35:40
-bareC=showers~0:-60,1:-40,29:75,30:72,31:63,34:56,35:72 bareC=sink~0:-52,29:44,31:-33,34:15
-bareC=sinks~0:-43,29:36,31:27,34:30,35:29 bareC=sir~0:31 bareC=sirs~94:35 bareC=sit~0:45
-bareC=smal~0:83,29:-38 bareC=so~86:59 bareC=solar~0:34 bareC=sorry~86:46 bareC=spring~0:34
-bareC=springline~0:23 bareC=sprinklers~0:-48,32:39,33:65 bareC=stable~0:-29 bareC=staff~0:-35,86:67
-bareC=stands~0:-34 bareC=starts~67:44 bareC=static~102:82 bareC=stock~0:-40 bareC=stops~59:49
-bareC=strings~49:41 bareC=submersible~95:39 bareC=suction~75:88,76:50 bareC=surface~0:-50
-bareC=switch~0:37 bareC=tank~0:-14,86:-34,87:31 bareC=team~29:21 bareC=teenage~0:27 bareC=tent~0:57
-bareC=that's~86:32 bareC=there~0:-61,19:40,29:41,30:34,31:72,34:29,76:39,86:-30,87:36
-bareC=third~0:-27 bareC=thirty~1:33 bareC=three~0:23,31:-37 bareC=together~86:35
-bareC=toilet~0:-36,34:80 bareC=toilets~0:-57,27:35,31:41,34:34,35:72 bareC=took~29:33
-bareC=total~0:-44,32:71 bareC=troughs~0:-26,87:97 bareC=two~28:49,35:-32 bareC=up~86:34
-bareC=us~4:16 bareC=use~27:54 bareC=uses~0:42 bareC=v~42:45 bareC=valve~0:-58,75:34
-bareC=volt~86:24 bareC=w~0:-32,49:102,51:50 bareC=want~33:47 bareC=was~0:49 bareC=wash~34:29
-bareC=washing~27:42,35:39 bareC=water~0:-30,5:25,86:-33,88:68 bareC=wc~0:58 bareC=we're~86:35
-bareC=we've~1:56 bareC=well~0:29,86:-24,94:32,95:27 bareC=were~0:50 bareC=when~28:67
-bareC=which~30:52 bareC=yard~0:-35,87:43 bareC=zones~26:58 bareL0=(~86:48
-bareL0=,~0:-13,1:68,4:39,31:13,34:31,35:38,39:40,41:48,88:38,95:39
-bareL0=.~3:26,5:21,19:59,29:35,32:-48,86:58,87:38 bareL0=0~1:47,3:-36,27:-34,49:32
-bareL0=1~0:-23,4:-33,31:64 bareL0=2~4:40,27:53,31:33 bareL0=3~0:44,3:19
-bareL0=4~3:70,29:31,35:-37,41:46 bareL0=5~0:45,86:-41 bareL0=6~0:29 bareL0=8~0:29,86:-32
-bareL0=:~0:-71,1:42,29:27,31:33,51:48,86:23 bareL0=;~30:17 bareL0=?~0:-32,86:55 bareL0=a~1:36,87:52
-bareL0=about~3:52 bareL0=adults~0:34 bareL0=all~86:-41 bareL0=also~3:43
-bareL0=and~0:21,1:25,4:58,27:48,30:-42,42:40,75:22,86:-73 bareL0=are~68:29,86:69
-bareL0=at~0:32,59:45,62:59,86:-28,88:51 bareL0=barn~87:36 bareL0=bathrooms~0:36
-bareL0=beef~0:58,1:-36 bareL0=between~0:32 bareL0=bore~0:43 bareL0=cattle~0:33,1:-39
-bareL0=climb~0:-40,91:41 bareL0=come~32:32 bareL0=cows~0:-41,5:59,86:-39 bareL0=cut~58:31,59:50
-bareL0=dairy~2:49 bareL0=day~0:-57,86:33 bareL0=dry~68:33 bareL0=each~29:-24
-bareL0=family~0:-31,29:-22,86:107 bareL0=feeds~87:40 bareL0=foot~0:-58,75:35 bareL0=for~0:27,1:33
-bareL0=four~0:-69 bareL0=ft~0:63,29:-25 bareL0=garden~86:24 bareL0=goats~3:56,4:21 bareL0=gpm~0:-25
-bareL0=grid~39:18 bareL0=has~0:-37,29:19,31:47 bareL0=have~0:-18,3:33,29:23 bareL0=hello~86:20
-bareL0=hens~0:-49,3:41,4:45 bareL0=higher~0:-47 bareL0=horses~0:-18,87:24
-bareL0=hose~0:-43,27:40,86:32 bareL0=hoses~0:-27,32:43 bareL0=house~29:52
-bareL0=household~0:-26,86:90 bareL0=i~0:29,86:-33
-bareL0=in~18:40,29:-39,34:39,42:43,51:72,58:31,86:-50 bareL0=is~0:65,76:47,86:-32
-bareL0=it~0:44,58:23,86:22 bareL0=it's~86:23 bareL0=keep~2:37,4:39 bareL0=kids~0:40
-bareL0=kitchen~0:68 bareL0=latitude~0:-53,39:91,40:85 bareL0=laundry~35:41 bareL0=live~86:38
-bareL0=lodge~29:23 bareL0=long~41:31 bareL0=longitude~41:53 bareL0=m~91:41 bareL0=machines~35:50
-bareL0=may~0:38 bareL0=maybe~0:36 bareL0=milk~0:-21,2:50 bareL0=milking~1:36 bareL0=months~68:34
-bareL0=my~49:24 bareL0=need~0:28 bareL0=of~4:27,49:74,86:54 bareL0=off~39:16,59:36
-bareL0=on~0:-45,32:42,58:45 bareL0=one~31:60,50:53 bareL0=only~33:58,86:25 bareL0=or~30:-34
-bareL0=our~86:27 bareL0=out~59:48 bareL0=own~0:-36 bareL0=pairs~1:44 bareL0=panels~0:21
-bareL0=people~34:-36,86:41 bareL0=pex~0:27,86:-30 bareL0=pipe~0:70 bareL0=plus~4:37
-bareL0=poly~0:-63 bareL0=power~51:50 bareL0=psi~0:31 bareL0=pump~62:74 bareL0=question~0:75
-bareL0=run~0:-32,28:63,33:27 bareL0=s~0:-32,41:31 bareL0=series~51:36 bareL0=seven~34:26
-bareL0=sheep~3:41 bareL0=shower~0:-31,31:32,34:61 bareL0=showers~29:122,86:-48
-bareL0=sink~29:37,31:-20,34:49,86:-34 bareL0=sinks~31:64 bareL0=so~0:-59,86:32 bareL0=solar~0:44
-bareL0=sorry~86:46 bareL0=sprinklers~0:39 bareL0=stable~1:25 bareL0=static~102:90 bareL0=stock~5:46
-bareL0=stops~0:-53,59:49 bareL0=strings~49:54 bareL0=summer~86:40 bareL0=tank~5:33,29:-26
-bareL0=the~28:53,29:33 bareL0=there~0:-57,19:43,29:-1,87:12 bareL0=there's~29:58
-bareL0=three~0:64,29:-45 bareL0=time~30:33 bareL0=to~0:84,4:-32 bareL0=toilet~34:48
-bareL0=toilets~0:-39,31:8,34:89,35:45 bareL0=troughs~0:-39,1:32,87:62 bareL0=two~1:38,49:31
-bareL0=us~0:-61,4:23 bareL0=v~29:42,31:-32,42:45 bareL0=valve~75:35 bareL0=w~0:-19,49:44
-bareL0=want~33:53 bareL0=was~0:36 bareL0=washing~35:46 bareL0=water~0:-27,5:37,88:82
-bareL0=we~0:-26,86:57 bareL0=we're~86:32 bareL0=well~0:-32,31:34,94:34,95:42 bareL0=when~0:32
-bareL0=which~30:38 bareL0=with~29:29 bareL0=yard~1:38 bareL0=zones~26:38 bareL0=|~0:48,31:-34,86:63
-bareL1=!~0:-35,86:23 bareL1=(~3:50,86:-39 bareL1=)~0:43
-bareL1=,~1:-27,31:13,32:-31,34:-23,35:58,51:36,76:28,86:35,87:32
-bareL1=.~3:-23,28:46,32:42,34:48,41:61,58:39,59:25,68:57,86:-35
-bareL1=0~0:-33,4:-52,18:69,27:34,29:-17,32:34,87:32,88:56 bareL1=1~0:-23,59:29,86:55,95:37
-bareL1=2~0:-32,18:37,95:39 bareL1=3~3:-43,28:37,41:50,88:56 bareL1=4~1:46,3:-33,41:21,49:46
-bareL1=5~1:-28,42:37,59:17 bareL1=6~49:-24,62:40,87:-36 bareL1=8~29:-40,86:14 bareL1=9~3:-34,5:40
-bareL1=:~1:-47,27:40,34:75 bareL1=;~0:42 bareL1=a~0:9,31:-46,75:42 bareL1=about~0:81,87:37
-bareL1=above~86:30 bareL1=adults~0:34,29:47,34:-21 bareL1=ah~3:33 bareL1=and~0:-31,86:40,87:43
-bareL1=are~5:40 bareL1=at~0:-30,3:-29,28:46,30:39,31:-10,34:42,87:51,95:46,102:48 bareL1=back~0:36
-bareL1=bar~59:40,86:-20 bareL1=battery~0:-41 bareL1=bore~0:25 bareL1=both~0:-37
-bareL1=but~29:55,33:65 bareL1=cabin~0:87,86:-31 bareL1=cattle~0:-47,1:65,87:22
-bareL1=count~0:-28,86:30 bareL1=cow~1:35 bareL1=cows~3:48 bareL1=dear~94:35 bareL1=deep~0:-42,62:35
-bareL1=down~0:-43,29:40 bareL1=drinkers~91:43 bareL1=drip~25:45 bareL1=drops~32:33
-bareL1=each~86:43 bareL1=eleven~0:-29,87:30 bareL1=end~86:30 bareL1=family~29:30,86:-34
-bareL1=feet~25:64,86:-51,87:32 bareL1=fifty~29:21 bareL1=foot~0:41 bareL1=for~42:43
-bareL1=four~0:43,26:32 bareL1=from~0:27 bareL1=ft~29:43,86:25,87:-32 bareL1=gallon~5:29
-bareL1=generator~86:34 bareL1=go~31:26 bareL1=ground~51:53 bareL1=guests~0:39 bareL1=half~0:32
-bareL1=has~0:28 bareL1=have~0:35,29:-59 bareL1=head~0:54,86:-35 bareL1=hello~49:24 bareL1=hi~86:33
-bareL1=higher~0:41 bareL1=home~0:-36 bareL1=hour~67:34 bareL1=house~3:40,31:17,86:-29
-bareL1=how~86:32 bareL1=i~0:-19 bareL1=in~0:-52,3:-45,29:17,86:19 bareL1=inch~0:-54
-bareL1=inside~34:36 bareL1=is~0:-50,34:32,86:62 bareL1=it~27:32 bareL1=kids~29:33
-bareL1=kitchen~0:-58,86:41 bareL1=l~1:32 bareL1=latitude~41:53 bareL1=lodge~0:30
-bareL1=m~0:-63,34:26,87:-46 bareL1=many~86:40 bareL1=meters~86:-41 bareL1=no~86:34
-bareL1=north~0:22 bareL1=of~0:-56,75:39 bareL1=on~0:58,29:-33 bareL1=one~0:24 bareL1=our~86:43
-bareL1=over~29:27 bareL1=panels~0:-18,31:44,51:26 bareL1=parallel~29:34,31:-27
-bareL1=persons~29:22,34:50 bareL1=pex~30:35 bareL1=pipe~0:-40,49:32 bareL1=please~0:46
-bareL1=plus~0:-32 bareL1=poly~0:57,86:-35 bareL1=power~0:42,86:-39 bareL1=pump~0:17
-bareL1=same~0:-29,30:37 bareL1=shower~31:25 bareL1=showers~29:-29,30:59,31:46,34:72
-bareL1=sink~0:-36,86:20 bareL1=sinks~0:-31,27:32,35:40 bareL1=sirs~94:35 bareL1=sorry~0:37
-bareL1=sprinklers~32:50 bareL1=stable~5:34 bareL1=staff~86:38 bareL1=stock~1:44
-bareL1=strings~0:-30 bareL1=submersible~0:29,86:-37
-bareL1=the~0:-57,1:-28,19:37,32:29,50:50,58:44,87:37 bareL1=there~1:59,30:36 bareL1=three~30:46
-bareL1=time~34:40 bareL1=together~3:42 bareL1=toilet~31:39 bareL1=toilets~27:49,31:44,34:-48
-bareL1=top~1:38 bareL1=two~4:31,31:30,35:-41,86:57 bareL1=under~0:47 bareL1=up~86:-40
-bareL1=use~30:37 bareL1=w~51:33 bareL1=we~29:30 bareL1=well~87:57 bareL1=when~31:-35,32:32,86:38
-bareL1=with~3:29,34:38 bareL1=|~29:24,31:38,34:43,51:-37,87:35 bareL2=(~0:-43 bareL2=)~29:-36,35:42
-bareL2=,~0:-36,1:39,25:-54,27:15,30:16,31:38,32:70,34:35,57:-35,76:37,87:40,95:-40,102:68
-bareL2=.~0:-37,25:46,30:54,31:42,32:40,33:-63,35:51,39:-40,40:65,67:50,86:42,95:41
-bareL2=0~3:41,19:31,27:-31,49:-40,87:59 bareL2=1~0:-38,1:35,2:-37,27:50,35:11,57:46,75:15
-bareL2=2~0:14,1:-34,25:58,29:21,31:-22,32:44,34:66 bareL2=3~27:-66,31:37,86:10
-bareL2=4~0:-41,1:-23,28:63,49:30,51:52,68:38 bareL2=5~18:-38,30:23,34:23,86:29 bareL2=6~18:74,29:54
-bareL2=7~32:44 bareL2=8~87:29 bareL2=:~1:-42,29:21,51:39 bareL2=above~26:61,86:52
-bareL2=across~0:35 bareL2=adults~34:34 bareL2=again~86:39 bareL2=ah~42:45 bareL2=air~0:-30
-bareL2=already~0:34 bareL2=animals~0:-28,87:40 bareL2=away~0:65 bareL2=back~0:43
-bareL2=bar~29:-49,58:35,86:40 bareL2=barn~0:-45,3:52 bareL2=basement~86:-25
-bareL2=baths~0:41,86:-24 bareL2=beside~0:31 bareL2=booster~0:51 bareL2=borehole~0:-38,62:63
-bareL2=buried~30:34 bareL2=but~0:-48 bareL2=buy~0:30 bareL2=by~0:-25,68:34 bareL2=cabin~0:-42,31:43
-bareL2=comes~0:38 bareL2=copper~0:-27 bareL2=count~86:28 bareL2=counted~0:38,29:-33
-bareL2=cut~0:-40 bareL2=dear~0:36 bareL2=depth~0:-38 bareL2=do~30:36 bareL2=don't~32:32
-bareL2=down~0:19,28:42,29:-37 bareL2=drip~26:37 bareL2=drop~0:39 bareL2=each~86:32 bareL2=eco~0:51
-bareL2=even~29:58 bareL2=family~86:-33 bareL2=feet~0:-29 bareL2=fill~86:41 bareL2=fills~0:-47,86:30
-bareL2=five~0:-40,3:35,35:31 bareL2=fixtures~0:63 bareL2=float~0:-29,1:50 bareL2=four~86:26
-bareL2=from~0:39 bareL2=ft~4:21,28:37,31:35 bareL2=full~0:23 bareL2=gal~34:-30,35:32,86:40
-bareL2=galvanised~0:-35,31:25 bareL2=gauge~0:51 bareL2=generator~0:-37 bareL2=gives~86:33
-bareL2=goats~4:46 bareL2=goes~0:64 bareL2=got~0:81,86:-72 bareL2=gpm~0:-51 bareL2=grid~86:-40,87:39
-bareL2=grown~0:43 bareL2=half~0:20 bareL2=hanging~5:39 bareL2=hav~0:37 bareL2=head~0:-53,87:69
-bareL2=hello~32:26 bareL2=helo~0:57 bareL2=hi~0:44,1:-44 bareL2=high~0:-46 bareL2=higher~0:-53
-bareL2=holds~0:27 bareL2=home~86:20 bareL2=horses~3:66 bareL2=hose~0:-71,27:25,76:47
-bareL2=hoses~3:42 bareL2=hour~0:-31,86:23 bareL2=house~86:80 bareL2=how~0:-36 bareL2=hundred~0:43
-bareL2=i'd~86:52 bareL2=inch~31:60,86:-41 bareL2=inside~0:-27 bareL2=irrigate~0:47
-bareL2=it's~0:45,31:-52 bareL2=just~0:42 bareL2=kids~0:24 bareL2=km~0:-27
-bareL2=l~0:-62,3:26,27:23,58:39,67:46 bareL2=lawn~33:69 bareL2=left~0:36 bareL2=level~86:-36
-bareL2=line~0:22,75:45 bareL2=liters~0:41 bareL2=litre~0:-44,86:44 bareL2=litres~0:-39,58:23,87:32
-bareL2=live~0:-39 bareL2=lower~0:22 bareL2=lying~0:50 bareL2=m~0:-51,25:18,28:48,35:35
-bareL2=mains~29:24 bareL2=makes~0:-16 bareL2=many~0:-51,58:24 bareL2=may~0:-34,86:41
-bareL2=maybe~0:-46 bareL2=me~0:46 bareL2=meter~0:105,1:-28 bareL2=meters~0:55 bareL2=metre~0:34
-bareL2=metres~86:44 bareL2=min~0:-43 bareL2=minute~0:40,29:-52 bareL2=mm~25:48 bareL2=moment~0:49
-bareL2=morning~0:-31 bareL2=moved~0:29 bareL2=mppt~42:45 bareL2=need~0:18 bareL2=north~0:-55,50:58
-bareL2=nothing~0:-34,5:40 bareL2=one~86:47 bareL2=opening~0:56 bareL2=out~86:31
-bareL2=outlets~30:40 bareL2=over~0:48 bareL2=panels~0:-55,29:31,51:37 bareL2=pe~0:-58,30:53
-bareL2=people~29:58,31:-30,34:39 bareL2=per~29:-32 bareL2=persons~29:-39,34:48 bareL2=pipe~19:32
-bareL2=plastic~0:26 bareL2=poly~27:35,31:-26 bareL2=pre~0:26 bareL2=pressure~86:12
-bareL2=promised~0:32 bareL2=psi~31:5
-bareL2=pump~1:-48,33:56,35:45,51:-44,76:58,86:-38,87:-53,95:11,102:52 bareL2=push~0:-38,29:39
-bareL2=pvc~0:-28,27:56 bareL2=quarter~0:-40,26:23 bareL2=rain~34:29,68:34 bareL2=read~0:42
-bareL2=reference~0:37 bareL2=roof~68:39 bareL2=runs~86:37 bareL2=says~0:-42 bareL2=season~86:30
-bareL2=series~0:-43,86:57 bareL2=set~0:33 bareL2=should~86:-26 bareL2=shower~4:57,86:53
-bareL2=showers~0:-14,29:-71,30:28,31:3,35:79 bareL2=sinks~0:-18,86:40 bareL2=sir~0:45
-bareL2=six~30:27 bareL2=smal~0:57 bareL2=small~0:-28 bareL2=so~0:7 bareL2=speed~0:63,86:-20
-bareL2=springline~0:38 bareL2=sprinklers~0:-37,33:107
-bareL2=starts~31:-39,35:-36,58:23,59:39,67:34,86:22 bareL2=stop~86:-27 bareL2=stops~35:-34,58:24
-bareL2=sub~0:34 bareL2=submersible~95:41 bareL2=suction~75:64,76:38 bareL2=sun~5:38,86:-27
-bareL2=switch~86:18 bareL2=switches~0:-28,59:38 bareL2=tank~0:-31,2:39,3:-30,4:57,34:27,86:45
-bareL2=team~0:51,86:-48 bareL2=then~1:36 bareL2=there~34:45 bareL2=think~0:-26 bareL2=three~30:-49
-bareL2=times~0:-27,67:35 bareL2=toilet~0:35 bareL2=toilets~0:34,27:22 bareL2=top~5:33
-bareL2=trough~87:35 bareL2=troughs~3:29 bareL2=twenty~0:-35 bareL2=up~0:43,35:45 bareL2=uses~0:-38
-bareL2=usually~31:51 bareL2=v~0:68,34:36,86:-29 bareL2=vessel~86:28 bareL2=volt~0:-57,86:27
-bareL2=volts~87:47 bareL2=volume~0:40 bareL2=w~0:-66,1:24,3:35,29:26 bareL2=want~0:-45,1:47
-bareL2=water~0:65,28:48,31:-48,62:55,76:63 bareL2=way~29:42 bareL2=we'd~0:-31 bareL2=we're~3:31
-bareL2=well~95:15 bareL2=when~0:111,31:-42,35:-36 bareL2=where~0:37 bareL2=which~0:-41,30:33
-bareL2=who~0:-24,34:37 bareL2=will~0:-40 bareL2=would~0:-29,4:38,29:40 bareL2=write~0:32,3:-34
-bareL2=x~29:20,34:-30 bareL2=yard~0:-29,87:36 bareL2=years~0:41 bareL2=yes~0:19 bareL2=yield~86:45
-bareL2=you~30:39 bareL2=yurt~0:-59 bareL2=|~0:35,3:41,27:51,34:41
-bareM=cistern~1:-55,3:-58,31:44,68:60,86:15 bareM=creek~3:29,87:21
-bareM=drip~0:82,3:42,16:45,18:144,25:108,26:102,29:-25,31:-43,34:-37,49:-33
-bareM=pump~1:33,2:30,5:56,18:61,27:45,29:44,31:43,32:1,33:51,41:-35,57:42,67:41,76:60,86:33,87:34,95:45
-bareM=roof~68:109 bareM=spring~0:50,3:57,5:35,19:69,28:33,31:21,32:-29,49:41,86:35
-bareM=tank~1:54,4:18,18:-81,25:32,29:62,32:-28,34:57,35:28,39:-38,57:11,67:14,68:46,86:15
-bareM=well~0:18,1:28,4:49,31:33,58:27,62:-37,95:41 bareR0=(~0:-40,86:42 bareR0=)~0:105
-bareR0=,~0:-46,3:11,27:23,28:-28,29:77,30:-34,31:34,34:71,75:40
-bareR0=.~0:-78,3:32,5:-46,18:19,29:9,30:-38,31:19,35:29,39:32,41:25,49:-33,59:53,86:22,95:54
-bareR0=0~0:48,32:24 bareR0=1~31:16,34:67,35:-29,86:17 bareR0=2~0:79,35:45,86:-17
-bareR0=3~0:45,29:35,91:42 bareR0=4~86:43,88:49 bareR0=5~0:47 bareR0=6~0:45,3:46 bareR0=7~94:35
-bareR0=:~0:36,1:24 bareR0=?~0:27 bareR0=a~26:54,29:43,42:43 bareR0=about~3:42
-bareR0=adults~0:35,86:49 bareR0=all~87:34 bareR0=an~67:34
-bareR0=and~3:21,25:54,29:30,30:37,31:30,58:28 bareR0=are~0:47
-bareR0=at~0:-24,26:124,28:18,30:62,33:72 bareR0=automatic~87:33 bareR0=basin~31:72
-bareR0=basins~29:-29,31:186,34:-25,86:-30 bareR0=bathroom~0:103,29:-41
-bareR0=bathrooms~29:73,86:-44 bareR0=baths~0:32 bareR0=beef~1:49 bareR0=bends~0:-40,75:79
-bareR0=beside~0:-21 bareR0=bibs~27:41 bareR0=borehole~86:27 bareR0=boys~0:54 bareR0=break~19:61
-bareR0=bulls~1:59 bareR0=cabins~29:59 bareR0=calf~0:-24,5:74 bareR0=calves~5:73
-bareR0=campers~0:-28,86:60 bareR0=cattle~1:104 bareR0=chickens~0:-46,4:143,86:-42
-bareR0=cow~0:-34,5:61 bareR0=cows~0:-39,1:93,2:157,3:-36,5:70,86:-42 bareR0=cut~58:31
-bareR0=dairy~2:53 bareR0=drink~1:45 bareR0=drinkers~0:-48,87:152 bareR0=drip~25:41
-bareR0=dripper~0:-27,16:51 bareR0=drippers~0:34 bareR0=dry~0:-43,1:112,2:-37,68:72
-bareR0=each~29:40 bareR0=elbows~75:62 bareR0=ewes~3:135,86:-31 bareR0=five~0:31,86:-30
-bareR0=float~0:-18,87:94 bareR0=floats~0:-32,87:60 bareR0=flush~34:32 bareR0=foot~0:-43,76:99
-bareR0=for~0:-44,27:74,87:39 bareR0=garden~27:40 bareR0=go~0:24
-bareR0=goats~0:-57,1:-22,3:230,86:-38 bareR0=going~30:79 bareR0=golf~0:26 bareR0=guest~0:38
-bareR0=guests~86:107 bareR0=have~2:25 bareR0=head~1:88 bareR0=heifers~1:106
-bareR0=hens~0:-49,1:-28,3:-31,4:243,86:-32 bareR0=here~86:44 bareR0=horses~0:-27,1:230,86:-28
-bareR0=hose~0:-67,27:203,28:97,29:-24,31:-24,35:-33 bareR0=hoses~0:-78,27:185,28:104
-bareR0=hour~0:-27,67:94 bareR0=house~0:-42,86:23 bareR0=households~0:30 bareR0=houses~0:60
-bareR0=identical~0:-31,57:103 bareR0=in~0:-93,2:34,3:45,49:58,68:40,86:78 bareR0=is~0:51
-bareR0=it~0:50 bareR0=joined~0:43 bareR0=kids~0:64 bareR0=kitchen~0:41 bareR0=laying~4:30
-bareR0=line~0:43 bareR0=live~86:47 bareR0=machine~35:87 bareR0=machines~29:35,35:74
-bareR0=may~30:43 bareR0=me~86:48 bareR0=milk~0:-22,2:142 bareR0=milking~2:31 bareR0=months~68:73
-bareR0=n~0:-62,39:111 bareR0=now~0:-70,29:56,86:23 bareR0=o'clock~0:51 bareR0=of~30:36,51:55,86:30
-bareR0=once~0:-51,28:38,30:64 bareR0=one~86:54 bareR0=ones~1:38 bareR0=open~30:76 bareR0=or~30:40
-bareR0=out~42:45,58:31 bareR0=outside~27:61 bareR0=paddocks~87:44 bareR0=pairs~0:-54,5:123
-bareR0=panels~0:45,49:64,86:-24 bareR0=parallel~51:50 bareR0=people~29:-37,31:-29,86:210
-bareR0=per~16:51,29:-41,67:58 bareR0=person~0:-35,86:125 bareR0=persons~0:-20,86:181
-bareR0=phase~0:50 bareR0=pieces~0:-54,32:26 bareR0=pigs~0:49 bareR0=poly~0:32
-bareR0=pressure~0:-47,19:108 bareR0=pumps~57:95 bareR0=pupils~0:-33,86:83 bareR0=rooms~29:30
-bareR0=run~28:62,30:49 bareR0=series~49:46,86:-31 bareR0=sheep~0:-28,3:152,86:-37
-bareR0=shower~0:-11,29:231,30:53,31:-22,86:-37 bareR0=showers~0:-32,29:279,30:145,31:-22,86:-1
-bareR0=side~57:55 bareR0=since~0:-34 bareR0=sink~0:-49,27:-27,31:273,34:-85
-bareR0=sinks~0:-24,31:221,34:-16,86:-33 bareR0=so~0:47 bareR0=sorry~0:29 bareR0=south~40:58
-bareR0=spring~0:31 bareR0=sprinkler~32:28 bareR0=sprinklers~0:-35,32:184,33:75 bareR0=staff~0:30
-bareR0=starts~0:-26,67:84 bareR0=steers~0:-39,1:87 bareR0=stock~0:-44,1:41
-bareR0=string~0:-43,51:55 bareR0=strings~0:-32,51:85 bareR0=tanks~19:59 bareR0=tap~0:-26,27:48
-bareR0=teachers~0:-36,86:67 bareR0=tents~29:35 bareR0=th~50:58 bareR0=the~30:25,31:28
-bareR0=them~0:-37,1:35,3:26 bareR0=then~58:24 bareR0=there~86:51 bareR0=three~51:23
-bareR0=time~26:39 bareR0=times~0:56 bareR0=together~0:-30,28:47,30:60 bareR0=toilet~0:-43,34:172
-bareR0=toilets~0:-78,34:253,86:-39 bareR0=trees~0:50 bareR0=trough~87:122
-bareR0=troughs~0:-59,1:-36,87:200 bareR0=ts~0:50 bareR0=two~0:45,51:-54,86:44
-bareR0=us~0:-16,86:159 bareR0=valve~0:-55,76:99 bareR0=wash~0:-38,31:76
-bareR0=washer~0:-27,31:-22,35:79 bareR0=washers~35:75 bareR0=washing~0:-14,31:-41,35:144
-bareR0=waterers~0:-34,87:57 bareR0=wc~0:-33,34:84 bareR0=wcs~34:60 bareR0=we~4:59
-bareR0=well~0:49,31:-29 bareR0=what~0:-42 bareR0=with~0:-28,1:-44,5:93,87:89 bareR0=x~0:33
-bareR0=young~1:47 bareR0=zones~0:-80,18:140,25:86,86:-37 bareR0=|~35:57,86:59 bareR1=(~29:28
-bareR1=)~31:46 bareR1=,~29:35,57:68,86:30,87:52
-bareR1=.~0:-59,1:43,2:-51,4:37,5:43,26:26,30:44,34:34,58:53,87:26
-bareR1=0~0:-19,2:37,31:-41,49:54,86:52,94:31 bareR1=1~0:-36,2:31,27:-63,31:37,49:28,62:46
-bareR1=2~1:28,31:-46,32:21,35:29,94:32 bareR1=3~18:65,29:-48,58:50,68:43 bareR1=4~34:43,86:-22
-bareR1=5~0:-44,3:44,5:44,32:31 bareR1=6~0:36,40:38 bareR1=7~0:32,86:-41 bareR1=9~2:54
-bareR1=:~35:35 bareR1=?~0:-45,29:63,86:31 bareR1=a~0:40,1:34,31:53 bareR1=about~86:38
-bareR1=all~0:31 bareR1=and~5:31 bareR1=are~0:1,31:25 bareR1=at~0:-38,4:-33,5:40,25:34,86:41
-bareR1=automatic~0:-30,1:39 bareR1=bar~0:-26,58:33 bareR1=basin~34:41
-bareR1=basins~0:-24,29:43,31:-43,34:43 bareR1=bathrooms~0:-31,86:44 bareR1=be~0:-34,86:30
-bareR1=before~30:41 bareR1=bore~3:47 bareR1=both~27:35 bareR1=bulls~5:67 bareR1=but~31:46
-bareR1=chickens~0:-37,86:34 bareR1=children~0:46,86:-38 bareR1=cistern~3:-34,68:37
-bareR1=cows~0:-49,3:57 bareR1=day~0:39 bareR1=do~0:-34,86:55 bareR1=dog~0:-18,86:21
-bareR1=drinkers~1:37 bareR1=drip~0:-28,16:52 bareR1=dry~2:72 bareR1=each~0:-36,29:32,87:17
-bareR1=ewes~0:-39 bareR1=fine~29:55 bareR1=float~87:8 bareR1=floats~87:32
-bareR1=foot~0:-45,5:55,75:63 bareR1=ft~0:43 bareR1=full~86:39 bareR1=gives~0:47
-bareR1=goats~3:-59,86:32 bareR1=going~30:42 bareR1=guest~86:39 bareR1=guests~0:51,86:-25
-bareR1=h~0:32 bareR1=had~4:36 bareR1=have~0:-58 bareR1=heifers~1:-39 bareR1=hens~0:-36,1:59,3:33
-bareR1=here~91:43 bareR1=horses~0:77,1:-88,4:40 bareR1=hose~0:-32,30:59 bareR1=hoses~34:27
-bareR1=hours~0:29 bareR1=house~0:35,28:46 bareR1=i~25:26 bareR1=in~49:44,57:40,86:-37
-bareR1=is~0:-61,102:66 bareR1=it~0:7,29:50 bareR1=its~29:26 bareR1=kids~3:37,86:-34
-bareR1=kitchen~30:35,31:-60 bareR1=level~0:-38 bareR1=litres~86:33 bareR1=live~91:43
-bareR1=loo~29:33 bareR1=lower~0:34 bareR1=m~0:17,32:27 bareR1=machine~34:33 bareR1=mains~27:35
-bareR1=mm~86:27 bareR1=my~0:-38 bareR1=no~1:-36,28:35,87:63 bareR1=not~32:41 bareR1=of~0:39,5:31
-bareR1=on~0:-17,1:23,16:50 bareR1=once~30:18 bareR1=open~32:26 bareR1=other~0:-33,31:34
-bareR1=outhouse~29:28,31:62,34:-42 bareR1=own~0:-21,29:30 bareR1=panels~49:34 bareR1=parallel~57:57
-bareR1=pasture~0:-40,1:29 bareR1=pipe~5:39 bareR1=place~0:36 bareR1=plot~0:35 bareR1=power~31:22
-bareR1=pressure~0:51 bareR1=pump~0:-71,28:75,31:-35,33:45,86:33 bareR1=rain~0:61,3:-34
-bareR1=run~25:36,30:50 bareR1=same~29:-41,33:19 bareR1=sheep~1:30 bareR1=should~30:35
-bareR1=shower~29:-26,31:76,86:44 bareR1=showers~29:-67,34:46,35:40,86:50 bareR1=side~0:-39,57:55
-bareR1=sink~29:58,31:-134,34:40,86:28 bareR1=sinks~0:32,29:19,31:-65,34:62
-bareR1=spring~0:-86,86:18 bareR1=sprinklers~27:60 bareR1=staff~0:42 bareR1=tent~29:23
-bareR1=the~0:-67,4:24,16:44 bareR1=they~0:-41,32:20 bareR1=three~0:73 bareR1=time~26:28,30:28,33:49
-bareR1=toddler~0:47,86:-30 bareR1=together~27:15,30:34 bareR1=toilet~29:32,31:38,34:-58
-bareR1=toilets~29:38,31:47,34:-75 bareR1=trough~0:-55,87:24 bareR1=troughs~1:78,87:-49
-bareR1=two~25:47 bareR1=valve~75:70 bareR1=w~0:11,49:52 bareR1=want~0:-37
-bareR1=washer~29:-38,31:53 bareR1=washing~34:32 bareR1=water~4:43 bareR1=we~31:26
-bareR1=well~0:-56,3:27 bareR1=what~0:22 bareR1=when~0:56,86:-33 bareR1=with~29:35
-bareR1=would~86:30 bareR1=yields~0:53 bareR1=|~31:36 bareR2=(~31:25,34:-31
-bareR2=)~0:78,27:43,31:-29
-bareR2=,~1:-43,2:47,4:-34,27:40,30:37,31:-69,34:-45,49:29,51:50,62:46,67:32,86:26,87:-34
-bareR2=.~1:8,5:61,16:39,19:35,28:90,33:37,35:35,49:-38,58:48,86:24 bareR2=0~41:42,86:33,87:24
-bareR2=1~0:-19,1:-53,3:64,32:58,34:30,51:67 bareR2=2~0:31,1:-35,29:-13,57:44,86:70
-bareR2=3~0:49,31:39,32:37 bareR2=4~1:-46,29:32,34:-7,49:31,57:55,75:39,87:25
-bareR2=5~5:39,29:-21,33:47,34:-66,86:16 bareR2=6~0:-16,5:31,86:38 bareR2=9~19:40
-bareR2=:~0:54,29:-32,31:68,34:-37,87:-30 bareR2=;~87:73 bareR2=?~1:33,68:44 bareR2=above~0:-42
-bareR2=all~86:-37 bareR2=already~91:41 bareR2=as~0:33 bareR2=bar~0:-51,58:46 bareR2=barn~1:34
-bareR2=basin~29:32 bareR2=below~3:27 bareR2=bore~0:40 bareR2=borehole~1:33
-bareR2=bucket~0:60,86:-32 bareR2=but~0:18 bareR2=by~0:-20 bareR2=comes~0:59 bareR2=day~0:-79,86:112
-bareR2=dishwasher~34:49 bareR2=do~0:-27 bareR2=drink~0:-49,1:59 bareR2=each~3:29,49:23,57:36
-bareR2=evening~0:24 bareR2=existing~5:31 bareR2=family~0:-38,31:28 bareR2=five~31:56
-bareR2=float~0:-41 bareR2=four~0:-54 bareR2=from~0:21,86:-54 bareR2=ft~0:16,4:32,86:-19
-bareR2=garden~0:17 bareR2=gives~0:-43,87:34 bareR2=goats~0:-41,2:37,86:46 bareR2=gpm~0:-39
-bareR2=h~32:31 bareR2=heifers~0:-41,2:33 bareR2=hens~0:-76,3:36,86:49 bareR2=horses~5:35
-bareR2=hose~0:-65 bareR2=hoses~0:-35 bareR2=house~86:-41 bareR2=how~86:33 bareR2=if~0:-44
-bareR2=inch~0:26 bareR2=kind~0:59 bareR2=kitchen~0:-24,29:53 bareR2=last~0:-47
-bareR2=line~0:-60,16:52,26:41 bareR2=litre~0:23,86:-31 bareR2=litres~86:77 bareR2=low~34:38
-bareR2=m~3:10,41:46,86:42,94:33 bareR2=machine~34:56 bareR2=machines~34:29
-bareR2=mains~0:50,31:26,86:-26 bareR2=mm~0:-47 bareR2=mppt~49:34 bareR2=no~31:28 bareR2=none~1:48
-bareR2=off~1:32 bareR2=one~29:10,49:44 bareR2=ones~0:-30,2:45 bareR2=only~30:59 bareR2=other~0:40
-bareR2=outside~29:-26,34:30 bareR2=over~0:29 bareR2=panels~27:37 bareR2=parallel~51:72
-bareR2=people~29:73,86:-30 bareR2=per~86:32 bareR2=plus~1:39 bareR2=pond~1:23
-bareR2=power~0:-37,31:-33,34:68 bareR2=pressure~0:-29,18:54,35:46 bareR2=pump~0:32,4:-41,31:-30
-bareR2=rise~1:27 bareR2=run~0:18,86:-61 bareR2=same~0:-51,30:56,32:67 bareR2=see~29:30
-bareR2=series~0:-48,49:107 bareR2=setup~0:21 bareR2=seven~0:-25,31:27 bareR2=shower~58:23
-bareR2=showers~31:59 bareR2=since~0:78 bareR2=sink~29:20 bareR2=sinks~29:35,86:36 bareR2=six~0:39
-bareR2=so~0:41,86:-22 bareR2=solar~0:33 bareR2=string~49:46 bareR2=strings~0:25
-bareR2=tank~1:-28,34:-32,86:-38,95:39 bareR2=tap~29:28 bareR2=then~0:48 bareR2=there~0:-9
-bareR2=there's~0:-48 bareR2=they~0:-40 bareR2=think~0:42 bareR2=three~0:58,1:54 bareR2=tilted~49:44
-bareR2=time~0:-48,25:102,32:35 bareR2=toilet~0:20,27:28 bareR2=toilets~0:53,30:57,86:67
-bareR2=total~0:24 bareR2=trough~0:-37,3:54 bareR2=two~49:-35 bareR2=under~0:-31 bareR2=up~0:28
-bareR2=us~31:29 bareR2=use~0:32 bareR2=used~0:53 bareR2=valves~0:28 bareR2=w~49:48,51:33,86:-27
-bareR2=wants~33:43 bareR2=was~4:36,86:-34 bareR2=washing~0:-39,34:42
-bareR2=water~2:36,3:25,29:-40,94:33 bareR2=week~0:-23,86:43 bareR2=well~1:34,5:57
-bareR2=what~0:71,29:-26,86:-30 bareR2=when~27:73 bareR2=which~0:-62,34:35 bareR2=will~34:49
-bareR2=without~0:-38 bareR2=would~31:28 bareR2=|~0:3,4:35,29:49,30:20,86:-58
-bareT=beds.area~0:-40,3:33,4:44,18:115,25:117,26:105,29:-34,87:-43 bareT=power.amps~51:22
-bareT=power.battery~31:-11,86:29 bareT=power.cable~0:41,49:67,51:17,86:-44
-bareT=power.capacity~31:22,86:35 bareT=power.controller~0:-54,42:42,51:30
-bareT=power.facing~49:82,51:30 bareT=power.limit~42:43,49:23,51:36
-bareT=power.open_voltage~3:-64,49:39,51:27 bareT=power.panel~49:143,51:101
-bareT=power.series~49:-180,51:104,86:30,87:30 bareT=power.shade~49:15
-bareT=power.source~0:23,1:19,5:32,32:14,40:55,49:53,51:56,76:-39,86:-11,87:30
-bareT=power.strings~0:76,1:26,49:87,51:-99 bareT=power.tilt~40:36,42:42,49:29,51:34
-bareT=power.voltage~3:-38,27:52,31:96,39:55,51:47
-bareT=pump.control~1:-44,3:-35,27:60,35:63,57:112,67:59 bareT=pump.count~0:48,67:51
-bareT=pump.cut_in~0:46,3:-29,31:-45,59:100,67:38 bareT=pump.cut_out~3:-30,58:42,59:-42,67:37,86:39
-bareT=pump.dry_lift~0:31 bareT=pump.dry_run~86:45
-bareT=pump.height~1:9,2:35,4:-35,49:56,51:27,87:46,88:52,95:47,102:69 bareT=pump.most_flow~0:-73
-bareT=pump.placement~0:25,1:30,2:43,3:-26,4:-28,5:36,18:-53,25:31,32:17,33:41,35:38,51:39,75:35,76:50,86:-26,88:43,95:26
-bareT=pump.present~0:-39,19:56,27:8,28:26,31:41,34:47,35:27,87:21
-bareT=pump.set~0:41,28:77,75:38,86:-23 bareT=pump.starts~57:41 bareT=pump.works~0:-33,86:54,94:33
-bareT=store.days~0:-47,1:47,3:19 bareT=store.fills~34:18,68:31 bareT=store.hours~0:53,86:-48
-bareT=store.volume~1:-34,3:-43,30:43,31:24,33:41,35:25,57:30,67:41,68:46,86:27
-bareT=tank.level~0:36,18:-48,25:44,30:12,49:45
-bareT=tank.volume~0:-46,3:24,18:-49,40:53,49:47,86:44
-bareT=water.kind~1:71,2:47,3:92,4:44,5:25,18:43,27:66,29:12,30:48,35:58,49:55,86:46,87:50
-bareT=water.level~1:-42,3:60,4:36,34:29,58:-24,75:65,76:95 bareT=water.temperature~19:48,75:32
-bareT=water.yield~1:25,2:78,3:15,18:77,19:43,27:48,28:-51,30:16,31:14,32:-28,34:65,86:46,87:36
-bareT=way.climb~1:36,2:33,4:47,5:16,19:42,28:58,29:40,32:23,33:82,34:40,49:-36,62:52,87:26
-bareT=way.length~0:29,1:43,2:34,3:45,4:56,5:28,25:47,26:46,27:28,30:36,31:37,32:31,33:56,57:24,58:-23,76:-32,87:76
-bareT=way.pipe~1:27,2:46,5:68,19:34,25:71,26:47,28:46,30:35,32:48,34:-37,58:-30,86:16,87:31
-bareT=well.bore~95:44 bareT=well.depth~4:54,28:53,32:-33,34:40,62:83,86:75,88:30
-bareT=well.static~0:28,32:31 bareT=well.tested~34:-36 barea=~0:-32,34:35,39:48 barea=,_cut~58:32
-barea=,_each~0:30 barea=,_sinks~29:24,31:-43,34:38 barea=,_toilets~29:60,31:32,34:-82
-barea=,_washing~29:27,35:-49 barea=.~59:14,95:29 barea=adults_.~0:-37,86:68
-barea=adults_and~0:68,86:-50 barea=at_a~26:39 barea=automatic_drinkers~87:25
-barea=basins_,~0:40,31:66,34:-42 barea=basins_.~31:49 barea=bathroom_with~0:18
-barea=bathrooms_with~29:58 barea=beef_cows~1:41 barea=bends_,~75:55 barea=boys_.~0:43
-barea=break_pressure~19:61 barea=cattle_,~1:35 barea=chickens_.~4:49 barea=cow_calf~0:-24,5:62
-barea=cows_and~2:26 barea=cows_in~2:38 barea=cows_with~5:86 barea=dairy_cows~2:53
-barea=drinkers_with~87:24 barea=dry_cows~0:43 barea=dry_months~68:73 barea=dry_ones~1:38
-barea=elbows_.~75:35 barea=ewes_,~3:35 barea=ewes_.~0:-26,3:47 barea=float_valve~87:38
-barea=flush_toilets~34:32 barea=foot_valve~0:-38,76:101 barea=goats_,~3:49 barea=goats_.~3:48
-barea=goats_and~3:61 barea=guests_.~86:28 barea=guests_at~86:40 barea=head_of~1:49
-barea=heifers_,~1:49 barea=hens_,~0:-23,4:48 barea=hens_.~4:34 barea=hens_and~4:65
-barea=horses_,~0:-25,1:66 barea=horses_.~0:44,1:25 barea=horses_and~1:73 barea=hose_,~27:85
-barea=hose_.~0:-22,27:71 barea=hose_bibs~27:41 barea=hose_for~27:42 barea=hoses_,~27:51
-barea=hoses_at~28:40 barea=households_,~0:27 barea=houses_,~0:40 barea=identical_pumps~57:39
-barea=in_series~49:22 barea=in_the~0:-45,86:79 barea=kitchen_sink~0:31,31:29,34:-22
-barea=laying_hens~4:30 barea=milking_cows~2:43 barea=n_.~0:-35,39:79 barea=of_the~0:47
-barea=of_them~3:28 barea=of_us~0:-9,86:159 barea=panels_,~0:42 barea=panels_of~49:64
-barea=people_,~0:-29,86:96 barea=people_.~86:92 barea=people_and~86:40 barea=people_in~0:-32,86:41
-barea=people_|~0:-34,86:38 barea=person_,~0:-25,86:38 barea=persons_,~0:-27,86:72
-barea=persons_.~86:74 barea=phase_.~0:35 barea=rooms_,~29:32 barea=sheep_.~3:61
-barea=sheep_and~3:50 barea=shower_,~0:-58,29:148,34:-35 barea=shower_.~0:-25,29:86
-barea=shower_1~29:113,31:-40 barea=shower_and~0:-58,29:31,30:61 barea=shower_per~0:49
-barea=showers_(~29:56 barea=showers_,~0:-42,29:195,86:-36 barea=showers_.~0:-61,29:169,86:-44
-barea=showers_and~29:73 barea=showers_are~0:38 barea=showers_at~0:-35,30:48 barea=showers_run~30:49
-barea=sink_,~0:-23,31:97 barea=sink_.~0:-28,31:82 barea=sink_1~31:38 barea=sink_and~31:68
-barea=sinks_,~29:-43,31:111,34:-44 barea=sinks_.~31:72 barea=sinks_and~31:49 barea=south_.~40:58
-barea=sprinklers_at~33:25 barea=starts_an~67:42 barea=starts_per~67:46 barea=strings_of~0:-31,51:52
-barea=toilet_,~0:-24,29:-37,31:-30,34:118 barea=toilet_.~34:81
-barea=toilets_,~0:-23,29:-32,31:-26,34:144 barea=toilets_.~34:104 barea=toilets_and~34:47
-barea=troughs_,~87:40 barea=troughs_.~87:41 barea=wash_basins~31:58 barea=washer_.~35:58
-barea=washing_machine~34:-31,35:119 barea=washing_machines~35:106 barea=wc_,~34:55
-barea=wcs_,~34:36 barea=with_the~86:61 barea=zones_,~18:26 barea=zones_.~0:-38,18:71
-bareb=~0:67,16:51 bareb=,_and~0:63 bareb=,_in~87:35 bareb=,_longitude~41:53 bareb=,_plus~1:33
-bareb=,_so~86:52 bareb=,_toilets~31:-37,34:89 bareb=,_with~0:-41 bareb=._also~1:32
-bareb=._it's~0:84 bareb=._latitude~40:53 bareb=._question~0:38 bareb=._showers~29:79,34:-53
-bareb=._we're~86:32 bareb=._|~0:50 bareb=1_shower~35:38 bareb=1_sink~0:-40,31:39
-bareb=2_showers~31:35 bareb=?_|~30:35 bareb=bar_.~0:-22 bareb=between_the~0:23 bareb=cows_,~4:46
-bareb=cut_in~58:32 bareb=drip_,~0:44 bareb=each_,~0:-38 bareb=family_of~0:-31,29:-22,86:108
-bareb=ft_,~0:-45 bareb=ft_.~0:48 bareb=hens_and~0:-28,3:45 bareb=horses_.~87:25 bareb=hose_,~86:40
-bareb=household_of~0:-26,86:53 bareb=i_have~32:27 bareb=just_the~0:-35,29:28 bareb=machine_.~86:32
-bareb=of_which~30:41 bareb=pairs_and~1:36 bareb=panels_:~0:46 bareb=people_,~29:64,86:-34
-bareb=people_:~29:-57,86:125 bareb=pipe_,~0:34 bareb=pump_.~31:31 bareb=pump_at~0:-27,62:33
-bareb=sheep_:~3:66 bareb=shower_,~27:45,34:72 bareb=shower_and~0:-17,31:36
-bareb=showers_,~27:41,29:-88,34:54,35:56 bareb=showers_:~29:121,34:-43 bareb=showers_and~34:45
-bareb=sink_,~31:-37 bareb=sink_.~0:38,86:-23 bareb=sinks_,~31:-25,34:32 bareb=sinks_:~31:79,34:-29
-bareb=strings_of~49:44 bareb=tank_.~0:-33,5:34,34:32 bareb=there_are~0:25,25:49,29:45,86:-40
-bareb=there_is~0:-58 bareb=to_water~5:34 bareb=toilet_,~31:49,34:-38 bareb=toilet_and~0:39
-bareb=toilets_,~31:70,34:-69,35:31 bareb=toilets_and~31:28 bareb=troughs_:~87:53 bareb=up_to~86:24
-bareb=valve_and~75:36 bareb=w_,~49:53 bareb=washing_machine~35:37 bareb=water_at~88:50
-bareb=we_are~0:-43,86:103 bareb=we_have~0:-30,29:29 bareb=we_keep~4:33 bareb=we_milk~2:27
-chargeC=,~44:43 chargeC=1~0:22 chargeC=2~0:20 chargeC=4~44:37 chargeC=:~44:18
-chargeC=battery~0:23,44:33 chargeC=v~0:20 chargeL0=,~44:29 chargeL0=2~0:29 chargeL0=a~44:25
-chargeL0=and~0:37 chargeL0=battery~44:32 chargeL0=v~0:26 chargeL1=1~0:28 chargeL1=battery~0:30
-chargeL1=is~0:36 chargeM=pump~44:69 chargeR0=.~44:64 chargeR0=battery~44:39
-chargeT=power.battery~44:82 chargeT=power.panel~44:57 chargeT=power.source~44:61
-chargeT=power.voltage~44:80 chargeT=store.volume~44:36 chargeT=water.kind~44:40
-chargeT=way.length~44:34 chargea=.~0:32 currentC=,~42:41 currentC=0~42:37 currentC=controller~42:42
-currentC=mppt~42:31 currentL0=,~42:28 currentL1=0~42:41 currentL2=,~42:40 currentL2=.~0:60
-currentL2=0~42:24 currentM=pump~0:45,42:44 currentR0=.~42:43 currentR2=.~0:55
-currentT=power.battery~42:66 currentT=power.cable~42:29 currentT=power.capacity~42:66
-currentT=power.controller~42:70 currentT=power.facing~42:23 currentT=power.limit~42:31
-currentT=power.panel~42:46 currentT=power.series~42:36 currentT=power.source~42:53
-currentT=power.voltage~42:51 currentT=pump.placement~42:30 currentT=water.kind~0:51 dailyC=,~80:32
-dailyC=2~0:53 dailyC=:~0:35 dailyC=consumption~81:34 dailyC=cows~0:66,81:-26 dailyC=drinks~80:15
-dailyC=each~0:-34,80:-40,81:98 dailyC=garden~82:51 dailyC=need~80:34 dailyC=says~0:-34,80:52
-dailyC=takes~82:32 dailyC=two~80:50 dailyC=use~0:-31,80:66 dailyC=uses~81:33 dailyC=water~0:30
-dailyL0=,~80:54 dailyL0=.~80:33 dailyL0=0~0:29 dailyL0=:~0:38 dailyL0=about~80:50
-dailyL0=drinks~80:15 dailyL0=each~0:-29,81:55 dailyL0=is~80:34 dailyL0=need~80:34
-dailyL0=people~81:49 dailyL0=says~0:-34,80:52 dailyL0=takes~82:32 dailyL0=the~80:46,82:33
-dailyL0=use~0:-27,80:84 dailyL0=uses~81:33 dailyL0=we~80:40 dailyL1=.~0:27,81:32 dailyL1=2~0:51
-dailyL1=a~82:17 dailyL1=at~80:30 dailyL1=each~81:43 dailyL1=in~81:37,82:27 dailyL1=two~80:40
-dailyL1=water~0:30 dailyL2=,~80:18 dailyL2=.~82:36 dailyL2=0~82:57 dailyL2=4~82:22 dailyL2=6~0:34
-dailyL2=m~82:18 dailyL2=mm~0:50 dailyM=cistern~81:39 dailyM=drip~0:29,82:48
-dailyM=pump~80:50,81:36,82:43 dailyM=tank~81:36,82:26 dailyM=well~80:46 dailyR0=,~80:41
-dailyR0=.~0:39,80:100,81:64 dailyR0=by~80:47 dailyR0=covers~0:25 dailyR0=each~0:61
-dailyR0=for~80:29 dailyR0=house~80:27 dailyR0=in~82:21 dailyR0=is~0:28 dailyR0=it~0:39
-dailyR0=meter~80:34 dailyR0=of~82:34 dailyR0=the~80:26,82:32 dailyR1=.~80:17,82:40 dailyR1=of~0:27
-dailyR1=the~0:22 dailyR2=.~0:40 dailyR2=?~80:25 dailyT=beds.area~0:29,82:48
-dailyT=power.source~0:36,80:40 dailyT=power.voltage~0:22 dailyT=pump.height~0:42
-dailyT=store.fills~82:22 dailyT=store.reserve~82:45 dailyT=store.volume~82:52
-dailyT=tank.level~0:54,80:-42 dailyT=tank.volume~80:-41,81:46 dailyT=water.kind~80:62,81:49,82:43
-dailyT=water.level~80:36 dailyT=way.climb~0:-29,80:35,82:43 dailyT=way.length~82:39
-dailyT=way.pipe~0:47 dailyT=well.depth~80:30 dailya=.~80:21,81:40 dailya=by_the~80:35
-dailya=covers_it~0:25 dailya=each_.~0:61 dailya=in_the~82:23 dailyb=people_at~81:44 eachC=,~81:58
-eachC=0~0:34 eachC=2~0:41 eachL0=,~81:53 eachL0=at~0:34 eachL0=we~81:47 eachL1=0~0:38 eachL1=2~0:41
-eachL1=a~81:32 eachL1=for~0:38 eachL2=,~81:32 eachL2=.~81:38 eachM=pump~81:57 eachM=spring~81:47
-eachM=tank~81:43 eachR0=.~81:89 eachT=power.source~81:37 eachT=tank.volume~81:31
-eachT=water.kind~81:76 eachT=water.yield~81:44 eachT=way.climb~81:40 eachT=way.length~81:49
-eachT=way.pipe~81:48 eacha=.~81:45 flowC=,~7:64,63:29,83:42,90:33 flowC=0~103:68,104:35
-flowC=1~63:37 flowC=2~7:38,63:38,104:33 flowC=3~0:-33,103:72,104:49 flowC=4~0:23 flowC=5~8:30
-flowC=8~90:36 flowC=9~0:-43,90:34 flowC=:~101:18,103:49,104:27 flowC=after~101:21 flowC=all~83:32
-flowC=apart~7:37 flowC=as~90:-42,104:32 flowC=bar~8:35 flowC=bore~0:-41,90:43,104:45
-flowC=borehole~0:44,90:60 flowC=box~0:40 flowC=cistern~72:62 flowC=cm~7:32 flowC=comes~103:29
-flowC=day~72:44 flowC=diaphragm~63:23 flowC=drilled~90:39 flowC=driller~0:-30,90:32,104:36
-flowC=drip~0:36,7:57 flowC=drippers~7:76 flowC=each~0:40,90:-46 flowC=emitters~7:70
-flowC=every~7:32 flowC=feet~90:42 flowC=flow~0:28,8:31 flowC=from~72:92 flowC=ft~0:49
-flowC=gives~90:67 flowC=he~104:29 flowC=its~0:37 flowC=l~90:41 flowC=level~104:50 flowC=lines~7:30
-flowC=litres~103:34 flowC=m~0:34,7:50,104:38 flowC=makes~90:44 flowC=meter~83:74 flowC=min~90:41
-flowC=minutes~101:45,103:80 flowC=mm~0:34 flowC=night~72:44,83:31,90:-50 flowC=ours~90:31
-flowC=pump~8:52,63:87,90:-41,101:36 flowC=pumped~90:-43,104:21 flowC=pumping~101:21
-flowC=ran~101:35 flowC=rows~7:60 flowC=shower~0:61,90:-32 flowC=source~90:35 flowC=spring~90:73
-flowC=sprinkler~0:53 flowC=stream~0:-30,90:46 flowC=tank~0:-57,72:110 flowC=tap~0:36,90:-47
-flowC=test~90:-30,101:32,104:35 flowC=tested~0:-30,90:28 flowC=then~103:65 flowC=took~103:34
-flowC=volt~63:36 flowC=want~0:53,90:-30 flowC=wants~0:35 flowC=water~72:38
-flowC=well~0:-37,8:34,72:38,90:88 flowC=when~104:42 flowC=which~72:77 flowC=wrote~90:33
-flowC=yield~90:76 flowL0=,~7:42,63:23,90:24 flowL0=.~7:32,90:55 flowL0=0~104:26 flowL0=1~104:19
-flowL0=:~90:31,101:29 flowL0=a~90:73 flowL0=and~72:43 flowL0=are~7:39
-flowL0=at~0:-68,101:64,103:59,104:49 flowL0=bar~8:35 flowL0=bore~0:-33,90:55 flowL0=borehole~90:50
-flowL0=cm~7:32 flowL0=comes~103:29 flowL0=driller~0:-27,90:43 flowL0=drip~0:37,7:15
-flowL0=drippers~7:54 flowL0=each~0:40 flowL0=emitters~7:45 flowL0=flow~0:36,8:31 flowL0=ft~0:36
-flowL0=gives~90:48 flowL0=he~104:30 flowL0=i~0:-30,83:47 flowL0=is~0:56,72:19 flowL0=it~90:64
-flowL0=m~0:74 flowL0=makes~90:37 flowL0=night~72:45 flowL0=of~7:29
-flowL0=pump~8:57,63:52,90:-46,104:36 flowL0=pumped~90:-32,104:33 flowL0=pumping~101:22
-flowL0=spring~90:34 flowL0=sprinkler~0:53 flowL0=tank~0:-21,72:50 flowL0=test~101:35
-flowL0=tested~90:43 flowL0=the~0:17,72:92 flowL0=want~0:53,90:-30 flowL0=wants~0:35 flowL0=we~0:46
-flowL0=well~8:38,90:33 flowL0=wrote~90:23 flowL0=yield~90:32 flowL1=(~0:39 flowL1=,~0:50
-flowL1=.~8:69,63:29,103:20 flowL1=0~90:46 flowL1=1~0:-48,8:42,63:37,90:35 flowL1=2~104:39
-flowL1=3~0:-30,104:29 flowL1=4~0:25 flowL1=5~0:-27,8:30,90:31 flowL1=8~90:51 flowL1=9~90:38
-flowL1=a~63:45,90:-39 flowL1=and~0:-26,90:43 flowL1=at~0:-44,90:71 flowL1=borehole~104:35
-flowL1=day~72:43 flowL1=every~7:37 flowL1=for~90:36 flowL1=ft~0:-44,90:11 flowL1=gpm~90:38
-flowL1=inch~0:34 flowL1=is~63:20,90:16 flowL1=it~103:50 flowL1=l~103:29 flowL1=m~104:56
-flowL1=pump~0:-21,63:49,72:24,101:44 flowL1=pumping~104:41 flowL1=spring~0:-36 flowL1=tank~72:39
-flowL1=test~104:27 flowL1=the~0:60,63:41,83:13 flowL1=to~72:18 flowL1=way~63:34 flowL1=well~72:21
-flowL1=with~0:50 flowL2=,~7:41,8:71,63:34,83:40,103:14 flowL2=.~7:28,8:35 flowL2=0~90:31,103:64
-flowL2=1~90:39 flowL2=2~0:-39,7:43,90:66,104:-36 flowL2=3~0:-26,90:53 flowL2=6~0:-42,103:51,104:49
-flowL2=7~90:48 flowL2=9~90:39 flowL2=:~90:-50,104:22 flowL2=all~83:32 flowL2=apart~7:50
-flowL2=bore~104:28 flowL2=borehole~0:-21,63:30 flowL2=drip~7:40 flowL2=every~8:44
-flowL2=feet~0:-32,90:54 flowL2=from~63:25,72:57 flowL2=ft~104:54 flowL2=ground~0:34,90:-31
-flowL2=level~104:19 flowL2=litres~103:34 flowL2=m~7:26,63:16 flowL2=need~0:42 flowL2=night~83:32
-flowL2=pe~0:39 flowL2=people~90:35 flowL2=pond~0:43 flowL2=power~0:34 flowL2=pressure~8:50
-flowL2=pump~63:77 flowL2=pumping~0:35 flowL2=rows~7:45 flowL2=run~0:-38,90:56 flowL2=spring~90:67
-flowL2=trees~0:31 flowL2=water~90:43 flowL2=well~0:-17,103:30,104:34 flowM=cistern~0:-29,72:53
-flowM=drip~7:143,8:113,90:-35 flowM=pump~0:22,7:53,63:71,83:57,101:62,104:39 flowM=roof~63:38
-flowM=spring~0:62,90:91 flowM=tank~63:51,72:135,104:-42 flowM=well~90:32,103:75,104:40
-flowR0=)~90:30 flowR0=,~7:29,101:43 flowR0=.~0:46,7:36,72:34,83:52,90:71,103:48 flowR0=0~101:54
-flowR0=1~0:31 flowR0=2~101:32 flowR0=9~101:53 flowR0=and~0:54,72:18,90:-44
-flowR0=at~0:32,8:54,63:72,90:-49 flowR0=bar~0:33 flowR0=day~72:22 flowR0=down~104:48
-flowR0=each~7:54 flowR0=for~90:-52,101:74 flowR0=house~90:30 flowR0=how~90:49 flowR0=in~0:70
-flowR0=its~0:28 flowR0=level~90:28 flowR0=night~0:-29,72:19 flowR0=set~63:47 flowR0=spring~90:29
-flowR0=the~0:-57,8:74,63:-41,72:51,90:36 flowR0=to~0:-38,90:37 flowR0=water~0:-43,90:43
-flowR1=.~0:72,7:24,72:53 flowR1=1~0:29 flowR1=3~0:-39,104:62 flowR1=4~90:34 flowR1=6~104:39
-flowR1=:~0:42 flowR1=and~0:-45,101:47 flowR1=can~8:38 flowR1=cm~7:33 flowR1=i~101:21 flowR1=in~0:44
-flowR1=m~90:27 flowR1=off~101:23 flowR1=pressure~63:42,83:55 flowR1=psi~63:48 flowR1=run~0:53
-flowR1=spring~90:-35 flowR1=tank~0:30 flowR1=the~0:19 flowR2=,~90:31 flowR2=.~0:22,63:30,90:-43
-flowR2=0~7:36,90:29 flowR2=1~83:33 flowR2=5~0:-25,90:69 flowR2=6~0:-37 flowR2=7~0:37,90:-25
-flowR2=above~90:31 flowR2=from~0:33,90:-41 flowR2=hours~8:47 flowR2=level~101:23 flowR2=m~104:19
-flowR2=minute~0:52,90:-51 flowR2=run~8:46 flowR2=spring~0:51,90:-43 flowR2=well~0:36
-flowT=beds.area~0:-53,7:99 flowT=power.battery~0:-30,63:49 flowT=power.cable~104:34
-flowT=power.capacity~63:56 flowT=power.panel~0:-29,90:81 flowT=power.series~0:41
-flowT=power.source~0:36,90:45 flowT=power.strings~0:30 flowT=power.voltage~0:-54,63:89
-flowT=pump.control~83:53 flowT=pump.cut_in~83:30 flowT=pump.cut_out~83:35
-flowT=pump.height~90:73,104:45 flowT=pump.placement~0:56,83:61,90:-50 flowT=pump.present~90:38
-flowT=pump.set~83:52 flowT=pump.starts~63:41 flowT=pump.works~0:-36,63:69 flowT=store.fills~72:54
-flowT=store.volume~63:66,83:30,90:-21 flowT=tank.volume~0:68
-flowT=water.kind~7:42,72:39,83:48,90:157,103:59,104:79 flowT=water.level~0:38,104:109
-flowT=water.temperature~0:36 flowT=water.yield~0:113,7:67,90:-99 flowT=way.climb~90:44
-flowT=way.length~63:43,90:49 flowT=way.pipe~0:46,63:54,90:53
-flowT=well.bore~90:-53,101:41,103:61,104:22 flowT=well.cover~101:44 flowT=well.depth~0:31,101:49
-flowT=well.drawn~103:60 flowT=well.drawn_for~103:60 flowT=well.pumped_for~101:101
-flowT=well.pumping~90:-81,104:119 flowT=well.static~104:96 flowa=~90:36 flowa=,_water~90:29
-flowa=.~0:33,72:25,104:60 flowa=._the~83:34 flowa=at_2~0:42 flowa=at_the~8:69 flowa=for_4~104:37
-flowb=,_flow~8:35 flowb=drip_,~7:23 flowb=he_pumped~104:35 flowb=m_at~0:41 flowb=pump_gives~0:36
-k=angle~17:39,36:59,39:108,40:23,52:92 k=area~0:102,6:246,69:64
-k=bare~0:291,1:60,2:22,3:79,4:46,27:34,29:62,30:18,32:36,39:58,81:-42,86:68 k=charge~44:197
-k=current~0:43,42:52 k=daily~0:82,80:173,81:79,82:46 k=each~81:132
-k=flow~0:133,7:94,8:55,63:47,72:76,83:43,90:175,101:81,103:43,104:62
-k=length~0:351,15:51,16:44,38:119,43:66,58:-26,60:58,65:28,77:58,78:52,79:-25,80:-25,81:-29,86:-23,88:117,90:-28,91:76,92:57,93:171,94:85,95:38,98:37
-k=pair~58:112 k=percent~0:60,50:100,64:57 k=power~0:150,48:135
-k=pressure~0:142,10:41,12:86,13:39,20:42,21:58,37:41,54:118,55:40,58:76,59:70,66:104
-k=temperature~17:49,22:72,36:57,89:99 k=time~0:174,9:35,70:132,71:26,85:74,97:59,99:49
-k=voltage~0:89,46:49,47:58,53:191 k=volume~0:164,23:53,24:72,56:113,73:84,74:147,79:134,84:82,96:47
-lengthC=(~0:-38,95:28 lengthC=)~0:-24
-lengthC=,~0:-22,15:61,16:48,61:40,62:24,88:1,92:67,93:-53,95:49
-lengthC=0~14:46,77:-35,78:41,88:-42,92:46,93:58 lengthC=1~43:-44,95:21,98:38
-lengthC=2~38:-31,92:-32,93:28,95:39,100:31 lengthC=3~0:34,78:29,94:-25,100:42 lengthC=4~91:38,98:58
-lengthC=5~0:36,16:27,38:-43,93:48 lengthC=6~0:-37,11:33,62:13,88:-80,100:36,102:35 lengthC=7~91:61
-lengthC=8~78:17,102:47 lengthC=9~0:-17,88:-42,93:52,100:41
-lengthC=:~0:-24,78:49,88:26,91:54,93:-70,95:-20,100:67,102:53 lengthC=?~0:-45,38:50,88:24
-lengthC=above~38:42,91:-43,93:51 lengthC=afternoon~88:40 lengthC=all~78:24 lengthC=altimeter~91:41
-lengthC=altitude~38:88 lengthC=apart~11:46 lengthC=as~0:53 lengthC=august~88:17 lengthC=away~92:31
-lengthC=bank~0:29 lengthC=barrel~78:39 lengthC=below~88:49,93:32 lengthC=beside~0:27
-lengthC=between~15:32,93:44 lengthC=bore~0:-18,91:-47,94:27,95:66,102:53
-lengthC=bore's~62:30,88:-27 lengthC=bored~95:29 lengthC=borehole~0:-35,62:48,78:-28,88:82,95:86
-lengthC=bottom~0:-52,78:47,95:34 lengthC=box~88:29,92:-39 lengthC=buried~0:7,91:21 lengthC=by~92:33
-lengthC=cabin~0:-55,38:43,88:-22,91:41,93:37 lengthC=cable~43:162,93:-40 lengthC=came~102:49
-lengthC=can~38:29 lengthC=captured~0:33 lengthC=cased~0:-43,94:52 lengthC=casing~0:-47,94:6
-lengthC=cattle~93:38 lengthC=cellar~0:51 lengthC=climb~91:87 lengthC=climbs~0:-33,91:100,93:-23
-lengthC=compensating~16:45 lengthC=copper~93:45 lengthC=could~0:62 lengthC=creek~88:42,91:-50
-lengthC=deep~0:-9,62:-25,88:51,94:45,102:30 lengthC=depth~62:59,88:-37,95:49
-lengthC=diameter~0:-54,60:85,94:48 lengthC=difference~91:33 lengthC=differences~92:31
-lengthC=distance~15:34,93:54 lengthC=down~62:62,93:-20,100:32 lengthC=draws~77:88
-lengthC=drilled~0:29,93:-47,95:38 lengthC=drip~0:-15,11:80,15:66,16:17 lengthC=dripper~16:63
-lengthC=drippers~16:100 lengthC=drop~78:40,91:-42,92:45,93:-49,98:74 lengthC=drops~91:-32,92:44
-lengthC=drum~0:-30,78:56 lengthC=dry~0:-19,61:44,88:31 lengthC=dug~94:31,95:48
-lengthC=dynamic~88:34 lengthC=each~0:-22,11:54,16:69 lengthC=elevation~38:81,91:34
-lengthC=emitters~16:26 lengthC=end~88:27 lengthC=ends~0:34 lengthC=et~0:-32,14:70
-lengthC=every~16:34 lengthC=fall~92:49 lengthC=falls~78:21,88:28,91:-28,92:50,100:22
-lengthC=farthest~93:35 lengthC=feeds~78:-55 lengthC=feet~92:25 lengthC=fifty~91:35
-lengthC=first~0:18 lengthC=floor~0:-35,78:31,91:35 lengthC=foot~91:38
-lengthC=from~43:41,88:34,91:98,92:64,95:-66 lengthC=ft~0:-29,62:-52,77:-30,78:-54,91:42,95:74
-lengthC=g'day~88:-26 lengthC=gallons~78:40 lengthC=garden~93:34 lengthC=generator~78:36
-lengthC=goes~0:25,88:43 lengthC=good~0:-22,95:35 lengthC=got~0:48,91:29 lengthC=gph~16:42
-lengthC=gpm~0:29,100:53 lengthC=greenhouse~0:50 lengthC=grid~0:38 lengthC=ground~0:-37,92:29
-lengthC=h~16:42 lengthC=half~92:70 lengthC=hanging~0:39,88:-27 lengthC=hangs~62:34
-lengthC=hav~0:46,78:-52 lengthC=head~91:31 lengthC=height~91:60 lengthC=hey~0:58,88:-61
-lengthC=hi~0:69,62:-29 lengthC=high~0:24 lengthC=higher~0:-35,93:54 lengthC=highest~91:48
-lengthC=hill~78:21,91:-48 lengthC=hit~88:16 lengthC=hole~95:37 lengthC=hose~77:45,93:34
-lengthC=hours~100:47 lengthC=house~62:-56,88:-25,91:70,92:42,93:88,95:-58
-lengthC=houses~0:-27,91:33 lengthC=hung~98:66 lengthC=hut~38:44 lengthC=i've~0:63 lengthC=ibc~78:30
-lengthC=intake~0:-37,77:65,91:-34,92:37 lengthC=it's~93:38,95:39 lengthC=its~0:35,93:-53
-lengthC=jet~93:24 lengthC=kitchen~0:-43,91:50,93:44 lengthC=km~0:38,92:51
-lengthC=l~16:41,88:-23,100:39 lengthC=last~0:29,91:-28 lengthC=length~93:41
-lengthC=level~62:-25,78:-27,88:72,95:-41,100:64,102:53 lengthC=lies~91:47
-lengthC=lift~61:40,62:-26,77:-31,88:51,91:57 lengthC=line~0:43,11:82,78:-8,88:-37,93:45
-lengthC=lines~11:80 lengthC=litres~78:61 lengthC=little~91:-34,92:40 lengthC=log~95:32
-lengthC=long~15:41 lengthC=lower~93:26 lengthC=lowered~62:58 lengthC=lowest~88:41
-lengthC=m~38:-43,88:44,92:16,94:44,95:-17,100:33,102:27 lengthC=main~93:46
-lengthC=mains~0:44,43:38,93:-31 lengthC=makes~0:37 lengthC=maybe~0:35 lengthC=measured~0:52
-lengthC=mm~0:-39,78:-32,91:41,92:48,93:44 lengthC=more~91:21 lengthC=mouth~92:37 lengthC=must~91:38
-lengthC=neighbour~0:48 lengthC=next~93:51 lengthC=no~0:-35,88:53,93:34 lengthC=not~95:48
-lengthC=npsh~65:52 lengthC=off~91:27 lengthC=one~93:-24,95:39 lengthC=only~93:44,95:43
-lengthC=ours~95:45 lengthC=out~0:-48,92:42 lengthC=outside~60:51 lengthC=panels~0:32,43:30,93:-36
-lengthC=pipe~0:57,77:56,78:-33,88:-31,93:60,95:-50,98:64 lengthC=pit~95:-30 lengthC=place~38:37
-lengthC=platform~78:43 lengthC=plot~0:28 lengthC=poly~91:47 lengthC=pond~0:48
-lengthC=power~0:33,93:-32 lengthC=pull~62:17 lengthC=pulls~88:51
-lengthC=pump~0:-29,43:20,60:37,61:50,62:146,65:42,77:61,88:57,91:-21,92:-31,95:-28,98:53,102:-34
-lengthC=pump's~62:41 lengthC=pumphouse~88:50 lengthC=pumping~88:28,100:32 lengthC=push~0:31,88:-40
-lengthC=pushes~78:47 lengthC=put~78:47 lengthC=pvc~98:23 lengthC=quit~0:44 lengthC=raised~78:26
-lengthC=required~65:43 lengthC=reservoir~0:-21,78:86,91:-44 lengthC=rest~88:-16,102:88
-lengthC=rings~0:-33,94:31 lengthC=rise~0:-18,91:90 lengthC=rises~91:57 lengthC=river~0:39
-lengthC=road~0:69,93:-25 lengthC=roof~91:37 lengthC=rows~0:-38,15:132
-lengthC=run~43:23,88:-38,93:80 lengthC=s~100:35 lengthC=sawback~38:22 lengthC=say~0:35,95:-35
-lengthC=says~0:52,95:29 lengthC=sch~0:40 lengthC=season~88:45 lengthC=set~62:63 lengthC=shed~0:31
-lengthC=shower~0:50,88:-35,91:45 lengthC=sits~0:-50,62:36,88:32,93:32 lengthC=sixty~0:-40
-lengthC=solar~0:33,88:-53 lengthC=sorry~0:-35 lengthC=source~0:29,95:-37
-lengthC=spacing~15:46,16:24 lengthC=spring~0:-23,78:-33,91:35,92:38,93:49 lengthC=stand~78:32
-lengthC=standing~102:55 lengthC=stands~0:-54,88:39
-lengthC=static~0:-43,88:61,91:-25,95:-36,100:12,102:120 lengthC=stock~91:35 lengthC=stopped~0:39
-lengthC=sub~62:44 lengthC=submersible~60:11,62:115,88:-23,93:-48
-lengthC=suction~0:-12,77:156,88:85,91:-34 lengthC=summer~38:44 lengthC=surface~88:43
-lengthC=swl~88:34,102:62 lengthC=take~92:61 lengthC=tank~0:51,78:129,88:-41,91:-43,93:99,95:-33
-lengthC=tap~91:62 lengthC=taps~0:49 lengthC=tent~91:57 lengthC=than~93:30 lengthC=then~0:43,88:-44
-lengthC=they~88:17 lengthC=thing~0:-44 lengthC=thinks~0:48 lengthC=through~77:56
-lengthC=toddler~0:55 lengthC=told~78:26 lengthC=total~0:-37 lengthC=tote~0:44 lengthC=tower~78:55
-lengthC=towr~0:60,78:-55 lengthC=trees~0:23,91:-25 lengthC=trench~0:81
-lengthC=trough~0:-33,91:51,92:35 lengthC=troughs~93:49 lengthC=two~0:26,93:30
-lengthC=up~0:38,62:-29,78:53,91:29,93:54 lengthC=uphill~91:52 lengthC=us~0:35
-lengthC=use~0:32,88:-32 lengthC=village~0:-26,78:31 lengthC=was~62:29,93:-57
-lengthC=water~0:-22,88:147,95:-60,100:25,102:73 lengthC=water's~88:36 lengthC=waters~88:42
-lengthC=way~93:37 lengthC=we've~95:40 lengthC=well~0:43,78:-40,91:-44,94:80,95:64,100:35
-lengthC=well's~0:-24 lengthC=wellhead~91:28 lengthC=when~88:-51,100:47 lengthC=winter~88:38
-lengthC=wire~43:81,93:-56 lengthC=within~88:34 lengthC=x~0:41 lengthC=yards~91:-30
-lengthC=yurt~0:32 lengthC=zones~11:63 lengthL0=,~15:42,16:52,38:-3,78:-32,91:35,93:48,102:-21
-lengthL0=.~0:-52,16:26,65:81,78:-45,93:31,95:28 lengthL0=0~14:52,78:39,91:-19,93:46
-lengthL0=1~95:40 lengthL0=2~88:-38,93:40 lengthL0=3~78:38,93:31 lengthL0=4~0:41,98:24
-lengthL0=5~0:28 lengthL0=:~78:48,91:43 lengthL0=;~0:-22,91:54 lengthL0=?~0:-48,88:60
-lengthL0=a~0:-71,38:-22,43:29,78:59,88:-34,91:54,93:36,94:45,95:69 lengthL0=all~0:63
-lengthL0=altimeter~91:41 lengthL0=altitude~38:82 lengthL0=and~88:-25,91:54,93:18
-lengthL0=are~11:49,38:27,78:-26 lengthL0=at~38:107,62:148,77:-27,88:72,91:-61,92:-36,93:-39,95:-83
-lengthL0=bank~88:52 lengthL0=barn~0:-41,93:27 lengthL0=between~15:46 lengthL0=bore~95:74
-lengthL0=borehole~88:-29,91:-38,95:70 lengthL0=bottom~0:-38,91:30 lengthL0=box~88:30
-lengthL0=buried~0:61 lengthL0=by~0:32,92:50 lengthL0=cabin~0:-47,38:24,91:44,93:52
-lengthL0=cable~43:54 lengthL0=can~0:31 lengthL0=cased~0:-38,94:52 lengthL0=casing~0:-33,94:6
-lengthL0=cellar~0:58 lengthL0=climb~0:-28,91:71 lengthL0=climbs~0:-27,91:81,93:-23
-lengthL0=compensating~16:55 lengthL0=copper~93:25 lengthL0=creek~92:39 lengthL0=deep~94:32
-lengthL0=depth~95:49 lengthL0=diameter~0:-32,60:86 lengthL0=distance~93:31
-lengthL0=down~62:36,88:38,100:40 lengthL0=drilled~0:31 lengthL0=drip~11:35,15:21
-lengthL0=dripper~16:9 lengthL0=drippers~16:65 lengthL0=drop~92:35,93:-32
-lengthL0=drops~0:24,91:-32,92:45 lengthL0=drum~0:-31,78:57 lengthL0=dry~61:44 lengthL0=dug~95:41
-lengthL0=each~11:49,16:32 lengthL0=elevation~0:-34,38:81 lengthL0=emitters~16:32 lengthL0=ends~0:34
-lengthL0=et~0:-32,14:70 lengthL0=every~16:60 lengthL0=falls~78:21,92:49,100:28 lengthL0=far~0:33
-lengthL0=farthest~93:35 lengthL0=feet~95:30 lengthL0=field~0:49 lengthL0=floor~0:-38,78:32
-lengthL0=from~62:21,88:35 lengthL0=ft~91:28,92:-36 lengthL0=gallons~78:46 lengthL0=garden~93:37
-lengthL0=goes~0:-32,88:34,91:38,92:-30,95:35 lengthL0=got~91:32 lengthL0=gpm~0:28
-lengthL0=grid~0:30 lengthL0=ground~92:35 lengthL0=h~0:39 lengthL0=hangs~62:38
-lengthL0=has~93:-24,98:27 lengthL0=he~0:-36,95:31 lengthL0=head~0:40,91:31
-lengthL0=height~0:-46,91:27 lengthL0=highest~91:45 lengthL0=hill~0:-27,92:33 lengthL0=hole~95:29
-lengthL0=hose~77:40 lengthL0=house~0:54,43:-24,62:-23,78:29,88:-29,91:69,92:55,93:59,95:-23
-lengthL0=hp~62:49 lengthL0=hung~98:53 lengthL0=hut~38:33 lengthL0=i~0:-26,93:64
-lengthL0=in~62:-37,88:33,91:-40,94:42,95:42 lengthL0=inch~0:-45 lengthL0=intake~77:64,92:38
-lengthL0=is~0:14,14:51,38:-32,43:39,78:38,91:34,94:58,95:39
-lengthL0=it~0:41,62:37,88:28,91:-23,100:57 lengthL0=it's~93:46 lengthL0=kitchen~93:18
-lengthL0=l~78:46 lengthL0=last~0:49,91:-27 lengthL0=length~93:43
-lengthL0=level~62:-17,88:29,91:-22,95:-47,100:73,102:60 lengthL0=lies~91:47
-lengthL0=lift~0:37,61:40,62:-24,77:-40,88:33,91:47 lengthL0=line~0:33,11:93,77:25,78:-30,88:-28
-lengthL0=lines~11:96 lengthL0=litres~78:33 lengthL0=log~0:32 lengthL0=lowered~62:48
-lengthL0=lowest~88:53 lengthL0=m~0:24 lengthL0=mains~0:54 lengthL0=maybe~0:28
-lengthL0=measured~93:45 lengthL0=mm~0:-45,92:36,93:64 lengthL0=more~91:22 lengthL0=must~91:28
-lengthL0=my~92:31 lengthL0=no~93:44 lengthL0=now~88:44 lengthL0=npsh~65:50 lengthL0=of~0:85,91:-38
-lengthL0=on~78:35,98:71 lengthL0=our~0:70 lengthL0=ours~0:-36,88:35,95:43 lengthL0=outside~60:52
-lengthL0=pipe~77:60,93:44 lengthL0=poly~93:51 lengthL0=pond~0:44
-lengthL0=pump~0:-26,43:66,62:103,78:-29,91:-46,94:-36,95:-17 lengthL0=pumping~100:40
-lengthL0=push~0:24,88:-35 lengthL0=rest~102:65 lengthL0=rise~91:90 lengthL0=rises~91:70
-lengthL0=river~88:27 lengthL0=road~0:25 lengthL0=rows~15:152,16:-31 lengthL0=run~43:27,93:15
-lengthL0=sawback~38:22 lengthL0=says~0:43,95:39 lengthL0=season~88:38 lengthL0=set~62:58
-lengthL0=shed~0:31 lengthL0=shower~91:42 lengthL0=small~38:29 lengthL0=sorry~0:-32,88:30
-lengthL0=spacing~16:34 lengthL0=spring~92:48 lengthL0=stand~78:39 lengthL0=standing~102:55
-lengthL0=stands~0:-30 lengthL0=static~88:69,95:-28,102:83 lengthL0=sub~62:43
-lengthL0=submersible~62:77 lengthL0=sucks~77:42 lengthL0=suction~77:95,88:34,91:-37
-lengthL0=summer~38:30 lengthL0=surface~0:33 lengthL0=swl~88:34,102:67 lengthL0=tank~78:57,91:-28
-lengthL0=tap~91:56 lengthL0=that~78:40 lengthL0=the~0:22,43:27,78:66,93:27,98:34,102:-36
-lengthL0=there~91:19 lengthL0=they~0:34 lengthL0=through~77:68
-lengthL0=to~0:-19,88:69,93:8,95:47,100:50 lengthL0=told~78:27 lengthL0=tote~0:35
-lengthL0=tower~0:-36,78:56,93:43 lengthL0=up~0:24,78:70,88:-28,91:37 lengthL0=uphill~91:52
-lengthL0=was~0:25 lengthL0=water~0:59,62:-65,88:96,91:-28,102:85 lengthL0=water's~88:38
-lengthL0=way~93:37 lengthL0=we~38:28,92:25,93:-42 lengthL0=well~95:68 lengthL0=winter~88:38
-lengthL0=with~0:45,88:56,93:-44 lengthL0=within~88:34 lengthL0=x~0:43 lengthL0=yurt~0:42
-lengthL0=|~88:24,92:50 lengthL1=(~0:-31,93:30 lengthL1=)~0:-22
-lengthL1=,~11:74,16:41,38:-39,61:51,78:49,102:52 lengthL1=.~11:25,14:41,62:50,100:-29
-lengthL1=0~78:67,91:27,92:33 lengthL1=1~15:41,78:-31,98:16 lengthL1=2~0:-29,62:24,78:17,93:-53
-lengthL1=3~78:30,92:58,95:32,100:32,102:-34 lengthL1=4~0:-50,77:47,88:31,92:45,93:41
-lengthL1=5~95:19 lengthL1=6~93:-36 lengthL1=8~93:-53,102:34 lengthL1=9~88:-26,94:53,100:47
-lengthL1=:~102:27 lengthL1=;~0:23,88:-53,91:-38,92:33 lengthL1=?~38:26,78:-32
-lengthL1=a~0:28,62:36,91:-24,95:41 lengthL1=above~88:-37,93:48 lengthL1=acre~0:23
-lengthL1=all~0:-24,78:22 lengthL1=an~0:48 lengthL1=and~88:38,92:-58,98:56 lengthL1=apart~11:26
-lengthL1=are~0:68,62:-36 lengthL1=at~0:-28,16:38,62:-36,65:37,91:31,102:27 lengthL1=back~95:36
-lengthL1=bank~0:29 lengthL1=bar~0:43 lengthL1=beds~16:24 lengthL1=below~0:-33,93:48
-lengthL1=booster~0:28,93:-28 lengthL1=bore~94:40,102:31 lengthL1=borehole~0:-39,88:30,98:38
-lengthL1=but~0:26 lengthL1=cable~43:63 lengthL1=cattle~93:34 lengthL1=deep~62:-28,95:42,102:33
-lengthL1=distance~93:24 lengthL1=drilled~95:33 lengthL1=drip~0:-28,16:36 lengthL1=dry~0:-44
-lengthL1=dug~94:39 lengthL1=emitters~16:40 lengthL1=end~88:34 lengthL1=falls~88:39
-lengthL1=feet~0:47,88:38 lengthL1=fifty~91:36 lengthL1=from~43:57,62:-43,92:38,93:61
-lengthL1=ft~0:51,88:41,92:28 lengthL1=full~78:48 lengthL1=gallon~0:49 lengthL1=gallons~0:55,93:-30
-lengthL1=garden~0:29 lengthL1=goes~0:29 lengthL1=gpm~100:25 lengthL1=guest~0:60
-lengthL1=h~0:-40,100:61 lengthL1=half~91:-25,92:73 lengthL1=have~0:17 lengthL1=he~0:48
-lengthL1=hill~0:27,91:-31 lengthL1=hose~0:40 lengthL1=house~43:35 lengthL1=how~95:43
-lengthL1=hundred~0:33,88:-52 lengthL1=i~0:36,93:-30 lengthL1=in~0:23,62:35,102:-39
-lengthL1=inch~0:35,92:50 lengthL1=inside~88:-25,102:26 lengthL1=is~62:23,93:22,98:24
-lengthL1=it~91:29,93:18 lengthL1=it's~95:44 lengthL1=l~100:38 lengthL1=level~0:-34,88:31
-lengthL1=lift~0:-37 lengthL1=line~93:32 lengthL1=liters~0:42 lengthL1=litres~91:55
-lengthL1=log~0:-39,95:36 lengthL1=m~88:56,100:23 lengthL1=makes~88:-32,102:34 lengthL1=meters~0:36
-lengthL1=min~0:26,91:-45 lengthL1=minute~92:14 lengthL1=my~0:26,93:-43 lengthL1=never~88:31
-lengthL1=night~0:41 lengthL1=of~0:-48,62:-35,78:13,88:37,95:27 lengthL1=our~0:-53
-lengthL1=over~0:38,93:-42 lengthL1=pe~92:52 lengthL1=per~93:-44 lengthL1=pipe~0:23,93:28
-lengthL1=place~95:30 lengthL1=poly~91:36,93:-41 lengthL1=psi~0:-51,88:34 lengthL1=pump~0:-44,91:38
-lengthL1=reservoir~0:-25,78:34 lengthL1=rows~11:38 lengthL1=run~93:27 lengthL1=s~100:36
-lengthL1=sea~91:41 lengthL1=seconds~93:-26 lengthL1=shower~0:26 lengthL1=source~0:32
-lengthL1=spring~91:-40,92:35 lengthL1=stands~0:45,88:25 lengthL1=static~100:39
-lengthL1=stream~78:50 lengthL1=submersible~0:-17,60:14,62:26 lengthL1=suction~0:43,77:39,93:-32
-lengthL1=summer~88:29 lengthL1=surface~0:-47,88:45 lengthL1=tank~0:75,78:59
-lengthL1=the~38:-41,43:22,77:42,94:-6,95:53,102:40 lengthL1=then~0:45
-lengthL1=to~0:-54,43:45,91:57,92:36,95:-26 lengthL1=top~88:31 lengthL1=tote~78:23
-lengthL1=trench~0:39 lengthL1=up~91:28 lengthL1=us~0:44 lengthL1=water~88:23,91:17,93:28
-lengthL1=we~93:57 lengthL1=well~88:13,92:-28 lengthL1=with~0:-50,93:46,94:35,100:29
-lengthL1=yards~92:34 lengthL1=year~88:-33 lengthL1=|~0:38,78:-40,88:-39 lengthL2=(~0:-26,78:29
-lengthL2=,~11:58,15:54,78:47,92:-33 lengthL2=.~14:51,16:24,43:13,61:64,62:49,92:-26,93:32,100:35
-lengthL2=0~11:47,16:40,43:21,62:33,77:-2,91:36,92:38,100:-33
-lengthL2=1~43:35,62:26,77:19,78:-29,92:39 lengthL2=2~11:37,78:-34,92:27,93:50
-lengthL2=3~14:51,62:45,65:37,78:-28,93:66,94:-38 lengthL2=4~78:37,88:-28,91:23,92:-51,93:14,95:-25
-lengthL2=5~11:39,38:-35,78:42,93:50 lengthL2=6~11:42,88:-11,102:7 lengthL2=7~102:-26
-lengthL2=8~0:30,78:31 lengthL2=9~91:35,92:-55 lengthL2=:~88:-55,92:36,100:60
-lengthL2=;~88:-45,91:39 lengthL2=above~77:22 lengthL2=afternoon~88:36 lengthL2=again~91:-23
-lengthL2=all~0:-35 lengthL2=allotment~0:35 lengthL2=am~0:59 lengthL2=answer~88:46
-lengthL2=apart~11:55 lengthL2=august~0:-29 lengthL2=back~91:19 lengthL2=bar~0:48,78:-26
-lengthL2=beef~91:38 lengthL2=beside~93:18 lengthL2=bore~0:-27,100:30,102:37 lengthL2=bore's~62:26
-lengthL2=borehole~0:-25,88:42 lengthL2=bring~91:43 lengthL2=bucket~0:54,91:-63,93:-26
-lengthL2=buried~0:-26 lengthL2=by~0:-63,95:52 lengthL2=cabin~0:37,92:-31 lengthL2=cable~43:41
-lengthL2=camp~0:73,95:-31 lengthL2=casing~0:57 lengthL2=cistern~0:41 lengthL2=clinic~0:47,95:-36
-lengthL2=cm~14:44,15:40 lengthL2=compensating~11:40 lengthL2=count~0:33
-lengthL2=creek~0:33,77:28,93:-42 lengthL2=cubic~0:51,93:-25 lengthL2=day~38:56
-lengthL2=deep~0:-58,95:42,102:46 lengthL2=depth~62:48 lengthL2=distance~91:39
-lengthL2=does~0:35,78:-26 lengthL2=draws~0:30 lengthL2=drip~0:-14,15:53,16:103
-lengthL2=drippers~11:71 lengthL2=drop~0:-29,98:26 lengthL2=dry~0:-15 lengthL2=electric~43:43,91:-22
-lengthL2=fall~92:22 lengthL2=fed~0:43,91:-35 lengthL2=feet~0:-38,91:40,102:37 lengthL2=fills~93:-35
-lengthL2=five~78:48 lengthL2=flow~0:33 lengthL2=foot~91:39 lengthL2=found~88:47
-lengthL2=from~78:22,102:50 lengthL2=ft~0:-21,16:48,78:-37,88:67,92:-45,98:39,102:-70
-lengthL2=gal~88:30,93:27 lengthL2=gallon~0:16,93:-39 lengthL2=gallons~0:-43 lengthL2=garden~0:53
-lengthL2=gave~88:-51,100:32 lengthL2=generator~78:36 lengthL2=gives~92:53,93:-25
-lengthL2=goes~93:-35 lengthL2=good~95:35 lengthL2=got~0:62,62:-32 lengthL2=gpm~88:-42,93:34
-lengthL2=guests~0:32 lengthL2=h~62:33 lengthL2=ha~16:38 lengthL2=had~0:39 lengthL2=hav~0:52,78:-52
-lengthL2=having~0:24 lengthL2=he~0:-28 lengthL2=height~91:32 lengthL2=hello~0:51,88:-38
-lengthL2=hey~0:50,88:-47 lengthL2=higher~0:43 lengthL2=hit~88:50 lengthL2=hose~93:31
-lengthL2=hour~0:45,93:-44 lengthL2=hours~0:44 lengthL2=house~0:-25,88:-38,91:122,93:38,95:-40
-lengthL2=hundred~91:35,93:-45 lengthL2=i've~0:59 lengthL2=inch~0:-29,62:35,91:12,93:-43
-lengthL2=inches~102:44 lengthL2=into~78:61 lengthL2=jet~0:-24,77:31,88:42 lengthL2=keeps~0:33
-lengthL2=kitchen~0:-48 lengthL2=know~95:-21 lengthL2=l~11:36,65:48 lengthL2=lane~88:-26
-lengthL2=level~0:46 lengthL2=line~91:-35 lengthL2=lines~78:31 lengthL2=liter~0:23
-lengthL2=litre~0:20 lengthL2=litres~0:-67,92:46 lengthL2=little~91:-34,92:40 lengthL2=live~0:26
-lengthL2=low~91:-31 lengthL2=lower~88:-45 lengthL2=m~0:-34,16:34,91:45,95:-48,102:4
-lengthL2=machine~0:18 lengthL2=man~0:30 lengthL2=max~0:35 lengthL2=maybe~91:33
-lengthL2=measured~0:32 lengthL2=metres~91:-54,92:66 lengthL2=min~0:-72,65:52 lengthL2=minute~78:-39
-lengthL2=mm~0:-38,92:31 lengthL2=most~0:34,78:-51 lengthL2=new~95:-45 lengthL2=next~78:-31
-lengthL2=no~0:-38,43:40,93:45,95:45 lengthL2=none~91:33 lengthL2=normally~0:24 lengthL2=not~0:-37
-lengthL2=old~78:31 lengthL2=one~91:31,92:-58,93:-38 lengthL2=only~0:-42,91:53 lengthL2=other~88:42
-lengthL2=over~91:-27,93:48 lengthL2=pe~0:-43 lengthL2=people~0:82 lengthL2=pipe~92:39,93:42
-lengthL2=place~92:31 lengthL2=poly~93:36 lengthL2=pond~0:27,91:-33 lengthL2=power~93:44
-lengthL2=pressure~0:-27,78:58,91:-17 lengthL2=psi~0:-35,15:37
-lengthL2=pump~0:39,61:83,62:76,77:54,92:-29 lengthL2=pumphouse~88:34 lengthL2=pvc~0:-39,98:26
-lengthL2=quick~0:-28 lengthL2=rain~78:60 lengthL2=reservoir~78:73,91:-52 lengthL2=right~0:-33
-lengthL2=river~0:46 lengthL2=roof~78:56,91:-40 lengthL2=rows~11:69 lengthL2=run~93:52
-lengthL2=runs~88:28 lengthL2=said~0:-32,95:37 lengthL2=same~0:-25 lengthL2=says~88:43
-lengthL2=september~92:36 lengthL2=set~0:-22,88:42 lengthL2=shaft~88:-27,102:27
-lengthL2=shallow~93:35 lengthL2=shower~0:-40 lengthL2=showers~0:31 lengthL2=sits~0:-32
-lengthL2=sixty~0:28 lengthL2=so~91:-36 lengthL2=solar~91:30 lengthL2=source~0:-36,88:24,92:46
-lengthL2=spring~0:47,91:-26,92:63 lengthL2=stands~91:43 lengthL2=static~0:-40,88:61
-lengthL2=steel~0:-48 lengthL2=submersible~0:27,88:37,93:-35,95:13 lengthL2=suction~88:33
-lengthL2=sun~0:37,93:-39 lengthL2=surface~61:18 lengthL2=take~92:41
-lengthL2=tank~0:39,78:43,92:-20,93:69,95:-32 lengthL2=ten~0:27,93:-24 lengthL2=tent~91:57
-lengthL2=test~88:-29,100:38 lengthL2=there~0:71,91:-25 lengthL2=there's~95:57
-lengthL2=they~0:37,78:-57,91:24 lengthL2=thousand~0:41 lengthL2=through~91:53
-lengthL2=too~0:-28,78:34 lengthL2=trees~0:50,93:-27 lengthL2=troughs~91:33 lengthL2=two~78:57
-lengthL2=under~0:22,93:-40 lengthL2=up~0:-36,78:15,91:33 lengthL2=upper~0:34 lengthL2=use~88:-32
-lengthL2=v~0:-40,43:50 lengthL2=want~0:25,78:-46,93:34 lengthL2=was~0:-63,95:34
-lengthL2=washing~0:27 lengthL2=water~0:-26,62:21,78:29,88:105,91:-42 lengthL2=water's~91:-47
-lengthL2=we've~95:49 lengthL2=well~0:46,88:37,91:-29,95:55 lengthL2=wellhead~91:30
-lengthL2=what~95:-33 lengthL2=when~95:35 lengthL2=which~0:11,93:-52 lengthL2=while~0:53,93:-54
-lengthL2=will~91:27 lengthL2=yet~91:33 lengthL2=you~0:22 lengthL2=|~38:28
-lengthM=cistern~38:52,93:43 lengthM=creek~0:46,77:43,91:60
-lengthM=drip~0:-26,11:128,14:49,15:118,16:121,88:-35,93:-25,94:-47,102:-36
-lengthM=pump~0:22,16:43,38:72,43:59,60:15,61:41,62:51,65:64,77:50,88:43,91:76,92:-79,95:-36,100:42,102:42
-lengthM=roof~0:36,91:26 lengthM=spring~0:21,38:57,62:-63,88:-19,91:-33,92:208
-lengthM=tank~78:166,91:-31,95:7
-lengthM=well~62:49,77:-48,78:-32,92:-42,93:60,94:70,95:90,98:39,100:42 lengthR0=(~91:33
-lengthR0=,~15:59,16:38,62:31,78:25,95:84
-lengthR0=.~11:30,16:5,38:75,43:35,62:58,65:54,78:28,88:21,94:61,95:42 lengthR0=0~93:48
-lengthR0=1~0:-85,16:44,43:50,77:99,88:-60,92:-29,93:28 lengthR0=2~0:18,38:28,78:50,88:-20,95:-25
-lengthR0=3~0:29,78:35 lengthR0=4~77:33,88:-55,93:27,98:48 lengthR0=5~95:-35 lengthR0=6~0:-69,60:47
-lengthR0=7~91:29 lengthR0=8~95:-32,98:38 lengthR0=9~88:23,93:29 lengthR0=:~0:-48,93:44
-lengthR0=;~0:-34,88:15 lengthR0=a~0:-53,14:36
-lengthR0=above~0:-33,38:28,62:-31,78:91,88:63,91:81,92:38,93:-48,95:-29 lengthR0=according~95:47
-lengthR0=across~0:40,94:48 lengthR0=after~0:44,88:56 lengthR0=all~0:70 lengthR0=altitude~38:28
-lengthR0=an~0:41,93:-61 lengthR0=and~0:-46,88:-35,93:25,94:46,95:64,102:53
-lengthR0=apart~15:52,16:23 lengthR0=at~0:-33,16:41,61:29,62:-30,88:48,91:-26,95:30,100:54
-lengthR0=away~0:40,91:-36,93:92 lengthR0=barn~0:32,78:-27
-lengthR0=below~0:-17,62:40,88:61,91:81,92:19,93:-35,95:-44 lengthR0=between~15:26
-lengthR0=bore~0:-25 lengthR0=borehole~0:-45,91:29,94:47 lengthR0=bottom~0:33,93:-33,95:63
-lengthR0=but~0:55,93:-28 lengthR0=by~0:18 lengthR0=cabin~0:-29,92:45 lengthR0=cable~43:109,93:-38
-lengthR0=casing~94:78,95:-24 lengthR0=climb~91:38 lengthR0=comes~0:58,95:-25 lengthR0=creek~91:56
-lengthR0=day~14:59 lengthR0=deep~0:69,78:-28,88:-45,91:-22,93:-37,95:143 lengthR0=depth~95:58
-lengthR0=diameter~94:38 lengthR0=down~62:111,78:-39,88:62,93:-25 lengthR0=drip~0:59
-lengthR0=dripper~15:34 lengthR0=drippers~15:22 lengthR0=drop~92:38,98:53 lengthR0=elevation~38:36
-lengthR0=fall~92:27 lengthR0=fence~0:50 lengthR0=first~0:18,91:-40 lengthR0=for~0:35
-lengthR0=from~0:47,38:-32,93:62,95:-44 lengthR0=full~0:52 lengthR0=garden~91:-24,92:37,93:28
-lengthR0=ground~62:38,91:-41 lengthR0=have~0:54 lengthR0=height~0:-26,78:50,91:34
-lengthR0=high~0:55 lengthR0=higher~78:44,91:80 lengthR0=hill~91:48 lengthR0=hose~0:25,77:49
-lengthR0=house~0:28,92:43,95:-30 lengthR0=hut~91:30
-lengthR0=in~14:48,60:78,62:51,88:77,91:34,102:-25 lengthR0=inch~77:40,93:42 lengthR0=inside~94:69
-lengthR0=is~0:-45,93:22 lengthR0=it~0:-23,88:64 lengthR0=just~0:57,93:-31 lengthR0=kitchen~78:48
-lengthR0=level~38:26,61:29,62:-33 lengthR0=lift~0:-39,88:40,91:61 lengthR0=line~77:32
-lengthR0=lined~95:26 lengthR0=long~0:27,11:73,77:49,91:-22,95:-36
-lengthR0=lower~88:-36,91:-15,92:114 lengthR0=m~0:42 lengthR0=my~88:18 lengthR0=not~88:25
-lengthR0=of~43:87,77:116,78:-43,88:-28,93:71,95:-45,98:82 lengthR0=off~93:66 lengthR0=on~0:34
-lengthR0=one~77:36 lengthR0=our~88:38 lengthR0=over~78:54,92:25 lengthR0=paced~93:40
-lengthR0=pe~0:21 lengthR0=people~0:29,88:-29 lengthR0=pex~0:40 lengthR0=pipe~0:28,93:39,98:49
-lengthR0=poly~0:54,102:26 lengthR0=pump~0:-72,78:-41,88:51,92:-29,95:11,100:28 lengthR0=pvc~0:21
-lengthR0=rim~102:26 lengthR0=rise~91:56 lengthR0=rows~0:-48,15:90 lengthR0=runs~77:28
-lengthR0=sea~38:64,61:31 lengthR0=shed~0:32 lengthR0=so~95:32 lengthR0=spring~0:43,91:-35,92:34
-lengthR0=static~0:34 lengthR0=stream~0:-50,88:42,91:33 lengthR0=submersible~0:-32
-lengthR0=suction~65:28,77:55,91:-25 lengthR0=summer~88:45 lengthR0=surface~88:32
-lengthR0=tank~78:56,91:-17,93:38 lengthR0=than~91:41,92:56 lengthR0=that~91:31
-lengthR0=the~0:24,43:-43,78:14,88:32,91:42,92:69,93:44,102:78 lengthR0=then~0:66
-lengthR0=there~0:-29 lengthR0=to~0:-42,43:36,78:48,93:45 lengthR0=top~92:-42,102:45
-lengthR0=total~0:-42,88:24,93:21 lengthR0=under~0:-43,88:30,91:37 lengthR0=up~78:56,91:100,95:-36
-lengthR0=uphill~0:-36,91:90 lengthR0=us~78:27,92:45 lengthR0=water~88:132,91:-37,93:-43
-lengthR0=we~0:34 lengthR0=well~0:-34,94:35,95:34 lengthR0=when~88:-65,100:66,102:24
-lengthR0=where~0:-23 lengthR0=wide~0:52 lengthR0=wire~0:41,43:35,93:-47 lengthR0=with~88:-23,95:47
-lengthR0=yield~95:32 lengthR0=|~91:30 lengthR1=,~60:68,62:-26,95:27,102:23
-lengthR1=.~16:46,38:43,77:51,78:78,92:26,93:43,95:48
-lengthR1=0~0:-40,65:42,78:35,88:15,91:14,93:-51 lengthR1=1~11:53,88:27,92:44,95:24
-lengthR1=2~65:43,78:-13,88:16,100:33,102:41 lengthR1=4~0:-49,65:48,91:40,93:-37,98:34
-lengthR1=5~16:33,93:40,95:53 lengthR1=6~0:-80,78:58,88:-26,95:37,102:45 lengthR1=7~0:29,62:-46
-lengthR1=8~93:34,95:27 lengthR1=9~0:-26,91:38,102:42 lengthR1=;~93:29 lengthR1=a~11:34,91:27,93:45
-lengthR1=across~95:33 lengthR1=along~91:36 lengthR1=and~88:28 lengthR1=any~0:26
-lengthR1=around~0:62 lengthR1=at~93:-27,95:35,102:15 lengthR1=away~0:-32,91:27 lengthR1=be~0:31
-lengthR1=by~0:50 lengthR1=cabin~93:23 lengthR1=climbs~91:54 lengthR1=cm~15:39
-lengthR1=cottage~92:28 lengthR1=creek~77:28 lengthR1=deep~94:46,95:-28 lengthR1=distance~0:24
-lengthR1=down~92:41 lengthR1=drop~0:-21,93:-24,98:41 lengthR1=drops~0:23 lengthR1=electricity~0:51
-lengthR1=feet~0:30 lengthR1=filled~0:46,92:-33 lengthR1=foot~0:23,93:-40
-lengthR1=from~0:-28,78:17,88:26 lengthR1=ft~0:46,62:-33 lengthR1=garden~91:40
-lengthR1=gives~91:-34,92:51 lengthR1=got~0:45 lengthR1=gpm~0:-39,95:36 lengthR1=grid~88:41
-lengthR1=ground~0:20 lengthR1=h~16:27,88:39 lengthR1=hangs~0:-26 lengthR1=has~92:41
-lengthR1=head~0:37 lengthR1=higher~0:33 lengthR1=hose~77:46 lengthR1=house~0:-28,78:53,91:72,93:44
-lengthR1=i~91:-50,92:41,93:18 lengthR1=if~92:26 lengthR1=in~77:41,91:-21,92:42
-lengthR1=is~88:-41,93:-47,94:61 lengthR1=it~0:35,77:60,78:49 lengthR1=l~16:40
-lengthR1=line~0:-28,92:30 lengthR1=log~0:41 lengthR1=m~65:34,91:38,94:41,102:22
-lengthR1=measured~0:62 lengthR1=metres~93:-31 lengthR1=mm~0:-39,77:44,88:-21,91:32,93:63
-lengthR1=of~61:64,95:37 lengthR1=one~0:39 lengthR1=only~0:-40,78:23 lengthR1=out~0:47
-lengthR1=pe~0:34 lengthR1=pex~93:18 lengthR1=pipe~0:23 lengthR1=poly~98:16
-lengthR1=pump~43:8,93:-15,94:51 lengthR1=pushes~0:-25,88:34 lengthR1=put~91:-30,92:32
-lengthR1=runs~100:30 lengthR1=shower~0:62,88:-32 lengthR1=showers~88:28 lengthR1=slope~91:40
-lengthR1=so~0:31,91:-27 lengthR1=spring~91:35 lengthR1=stands~0:-26,94:27
-lengthR1=submersible~94:41 lengthR1=suction~0:-55,61:69,77:58,88:33 lengthR1=tap~0:41
-lengthR1=that~0:-33,95:40 lengthR1=the~16:-73,43:52,77:28,78:58,88:-42 lengthR1=then~91:-34
-lengthR1=through~0:32 lengthR1=to~88:15,91:40,95:-29 lengthR1=trough~0:38 lengthR1=two~0:-37
-lengthR1=up~0:-41,88:38 lengthR1=was~91:30 lengthR1=water~0:-48,14:46,88:35,95:53
-lengthR1=we~91:-38 lengthR1=well~62:25,88:20,91:-36,92:39,93:-38 lengthR1=where~88:47
-lengthR1=which~0:50,88:-40 lengthR1=wire~43:70 lengthR1=with~91:-18 lengthR1=|~43:53
-lengthR2=)~0:-39,91:25 lengthR2=,~0:21,11:41,43:32,65:47,78:-25,88:-25,91:-13,93:24,95:28
-lengthR2=.~16:43,78:28,92:62,93:32,94:22,95:-26,102:26 lengthR2=0~15:37,77:52,91:-25,102:-22
-lengthR2=1~0:-45,11:29,61:51,91:29,94:51 lengthR2=2~0:24,62:31,78:34,91:-48,92:64,93:51,102:-43
-lengthR2=3~43:33,88:-56,102:79 lengthR2=4~0:18,92:17,95:-32
-lengthR2=5~91:49,92:31,94:36,95:-38,100:-36 lengthR2=6~92:-24
-lengthR2=7~0:36,88:-32,91:46,93:-37,102:30 lengthR2=8~0:-83,88:42,92:-37,102:66 lengthR2=9~91:-27
-lengthR2=above~88:24,93:22 lengthR2=ah~0:24 lengthR2=apart~11:33 lengthR2=away~0:-70,78:49,92:24
-lengthR2=barn~0:49,93:-19 lengthR2=beside~0:63,95:-51 lengthR2=bottom~0:40
-lengthR2=buried~0:-37,93:39 lengthR2=climb~0:53 lengthR2=comes~0:-47,91:43
-lengthR2=deep~93:-27,94:42 lengthR2=do~92:35 lengthR2=drop~98:37 lengthR2=end~0:79,88:-35,95:-33
-lengthR2=feet~62:32,93:-32,95:54 lengthR2=first~78:-28,91:38 lengthR2=foot~77:81
-lengthR2=from~91:-43,93:76 lengthR2=ft~88:16,95:-43 lengthR2=gallons~88:44 lengthR2=go~0:35,88:-39
-lengthR2=gpm~102:30 lengthR2=ground~95:28 lengthR2=h~0:44,95:-38 lengthR2=his~0:38,91:-29
-lengthR2=hose~0:53,88:-30 lengthR2=house~0:-34,88:27,91:24,92:46,93:-30 lengthR2=how~0:-32,78:48
-lengthR2=hundred~91:55 lengthR2=hung~95:59 lengthR2=inch~0:-36,91:48 lengthR2=inside~95:35
-lengthR2=it's~0:-33,91:82,92:-35 lengthR2=km~102:29 lengthR2=l~88:43 lengthR2=line~91:-46,92:31
-lengthR2=liters~0:60,78:-50 lengthR2=litres~0:-38 lengthR2=long~91:-40 lengthR2=lower~0:41
-lengthR2=m~62:39,88:30 lengthR2=machine~88:31 lengthR2=mail~0:32,78:-26 lengthR2=metres~0:-59
-lengthR2=mm~91:-20,98:35 lengthR2=never~95:38 lengthR2=new~0:60 lengthR2=no~88:-35,93:-28
-lengthR2=nothing~0:40 lengthR2=one~91:35,93:50 lengthR2=pe~91:-20 lengthR2=per~88:32
-lengthR2=persons~0:37 lengthR2=pipe~91:38,98:58 lengthR2=poly~62:-38,77:49,91:57
-lengthR2=power~93:33 lengthR2=pump~0:23,43:35,62:-29,78:32,93:-69,102:26 lengthR2=pumping~102:26
-lengthR2=pvc~0:51,88:-51 lengthR2=rests~102:44 lengthR2=runs~0:47,62:-33 lengthR2=seven~0:31,91:-37
-lengthR2=shower~93:58 lengthR2=since~0:37,93:-35 lengthR2=sink~0:35,91:-84,93:53
-lengthR2=sits~0:51,95:-54 lengthR2=so~0:41 lengthR2=solar~88:-41 lengthR2=suction~0:38
-lengthR2=summer~0:32 lengthR2=tank~0:34,92:-37 lengthR2=then~93:-26 lengthR2=toilets~93:38
-lengthR2=top~0:-47,88:42 lengthR2=two~0:-55 lengthR2=under~0:-38,95:23 lengthR2=up~93:39
-lengthR2=v~0:-34,93:34 lengthR2=valve~77:64 lengthR2=was~0:45 lengthR2=washing~88:42
-lengthR2=water~0:-88,65:51,93:-28,94:45,95:36 lengthR2=when~88:-34,102:44 lengthR2=where~102:44
-lengthR2=which~0:40 lengthR2=yield~88:30 lengthR2=|~0:73,93:-50
-lengthT=beds.area~0:-42,11:99,14:51,15:80,16:56,77:-32,78:-17,102:-28
-lengthT=power.cable~0:-45,43:-34,92:-41,95:35 lengthT=power.capacity~91:40
-lengthT=power.controller~93:-23 lengthT=power.facing~0:-31,43:44 lengthT=power.limit~43:39
-lengthT=power.open_voltage~43:42,93:-37 lengthT=power.panel~38:34,43:60,62:39,91:28,102:-26
-lengthT=power.series~0:-33,43:23,78:35,95:-37
-lengthT=power.source~38:25,43:95,78:54,88:48,91:44,92:-48,95:39
-lengthT=power.strings~0:-37,43:18,78:50 lengthT=power.voltage~43:101,61:55,91:17,92:-91
-lengthT=pump.control~0:28,62:24,65:40,77:38,78:-69 lengthT=pump.count~0:38
-lengthT=pump.cut_in~62:35,77:33,78:-44,88:35 lengthT=pump.cut_out~0:28,62:24,78:-42,88:33,91:-9
-lengthT=pump.dry_lift~65:31 lengthT=pump.dry_run~60:79,88:-50,91:-26,95:42,102:65
-lengthT=pump.height~0:43,60:43,62:-172,77:-47,78:40,88:48,93:-54,95:76,100:62,102:28
-lengthT=pump.most_flow~88:40 lengthT=pump.npsh~61:30
-lengthT=pump.placement~0:24,38:55,60:72,61:49,62:45,77:38,78:-28,92:-91
-lengthT=pump.present~0:-28,78:41,88:-45,91:-126,92:183,93:75 lengthT=pump.relief~0:30,91:-28
-lengthT=pump.set~65:29,78:-42,93:34 lengthT=pump.starts~0:-36 lengthT=pump.works~61:69,93:-46
-lengthT=store.days~0:73,78:58,95:-35 lengthT=store.depth~0:30,93:-29
-lengthT=store.volume~11:34,15:47,38:23,62:-29,91:72,92:-17,93:56
-lengthT=tank.level~0:63,38:27,78:-135,88:67,91:-63,92:-43,93:83
-lengthT=tank.volume~0:40,38:44,78:172,88:-27,91:-80,92:-74,93:46
-lengthT=water.kind~11:38,15:36,38:40,43:-42,60:62,65:-61,77:-2,78:-23,88:37,91:53,92:136,93:56,94:77,95:96,98:55,100:50,102:96
-lengthT=water.level~38:33,61:64,62:49,65:75,77:96,78:46,88:-236,94:66,95:98
-lengthT=water.temperature~61:27,65:83 lengthT=water.yield~38:62,62:36,77:-42
-lengthT=way.climb~0:78,62:30,77:44,78:-111,88:94,91:-244,92:-153,93:212,94:24,95:8
-lengthT=way.length~0:77,38:41,62:34,77:14,78:49,88:45,91:216,92:115,93:-366,95:40
-lengthT=way.pipe~43:-55,77:-69,92:108,93:153,95:-59,102:46
-lengthT=well.bore~0:-16,60:93,78:-26,88:-25,93:-80,94:-107,95:94,98:39,100:42,102:89
-lengthT=well.cover~0:80,62:-54
-lengthT=well.depth~43:30,62:71,77:-23,92:-11,93:23,94:128,95:-258,100:40,102:126
-lengthT=well.drop_pipe~91:-36,93:32 lengthT=well.pumping~88:-44,98:52,100:-63,102:100
-lengthT=well.static~0:-51,62:18,92:-26,94:69,95:59,100:130,102:-93
-lengthT=well.tested~0:-57,88:-80,98:50,100:158,102:93 lengtha=~88:45,93:30 lengtha=,_1~0:-28
-lengtha=,_3~93:-39 lengtha=,_7~91:26 lengtha=,_all~0:27 lengtha=,_and~0:38,91:-32
-lengtha=,_pump~0:-32,88:16,95:36 lengtha=,_so~95:32 lengtha=,_static~95:25
-lengtha=,_water~62:21,88:-31 lengtha=.~88:20,93:38,95:32,100:21 lengtha=._2~0:31,88:-38
-lengtha=._i~0:-34,88:34 lengtha=._pump~88:28 lengtha=._the~0:-75,95:27 lengtha=;_the~94:34
-lengtha=a_day~14:38 lengtha=above_.~91:40 lengtha=above_ground~78:27
-lengtha=above_it~0:-61,88:60,91:84 lengtha=above_sea~38:48
-lengtha=above_the~0:55,78:92,88:25,91:-27,93:-29 lengtha=according_to~95:45 lengtha=across_,~0:59
-lengtha=across_and~94:30 lengtha=altitude_.~0:25 lengtha=and_the~62:51,91:37,93:-53
-lengtha=apart_,~15:25 lengtha=apart_.~15:49 lengtha=away_,~0:-26,93:58 lengtha=away_.~0:58,93:34
-lengtha=away_and~93:29 lengtha=below_ground~0:42,62:43 lengtha=below_it~91:-24
-lengtha=below_the~88:55,91:34 lengtha=between_the~15:59 lengtha=but_i~0:32
-lengtha=casing_,~0:-23,94:27 lengtha=casing_.~94:38 lengtha=deep_,~0:26,95:42
-lengtha=deep_.~0:34,95:31 lengtha=deep_and~95:42 lengtha=depth_.~95:22 lengtha=down_,~62:36
-lengtha=down_in~62:29 lengtha=down_to~0:69 lengtha=from_the~0:79,88:-55,91:-11,92:36,93:57,95:-29
-lengtha=hose_.~0:42 lengtha=in_summer~88:45 lengtha=in_the~0:31 lengtha=inside_.~94:28
-lengtha=long_,~0:-22,77:43 lengtha=long_.~0:21,11:14,93:42,95:-25 lengtha=lower_.~91:-74,92:70
-lengtha=lower_than~91:47 lengtha=of_1~0:-27,43:43,77:34,91:-23,93:36,98:17 lengtha=of_2~93:35
-lengtha=of_3~93:49 lengtha=of_4~93:-37 lengtha=of_5~93:28 lengtha=of_cable~43:65,93:-20
-lengtha=of_climb~0:22 lengtha=of_drop~98:57 lengtha=of_fall~92:27 lengtha=of_lift~0:-16,91:70
-lengtha=of_pipe~93:39 lengtha=of_rise~91:39 lengtha=over_the~0:13,91:-44,92:29 lengtha=pipe_,~0:33
-lengtha=rows_,~15:45 lengtha=to_the~0:-44,93:59 lengtha=to_water~88:58
-lengtha=under_the~0:-34,91:22 lengtha=up_.~0:-33,91:59 lengtha=up_and~91:33 lengtha=up_the~91:33
-lengtha=up_to~93:22 lengtha=with_3~0:37 lengthb=~38:46,43:32 lengthb=,_buried~0:23
-lengthb=,_house~91:30 lengthb=,_level~88:61 lengthb=,_lines~11:28 lengthb=,_pump~62:28
-lengthb=,_rows~15:54 lengthb=,_static~102:54 lengthb=,_water~88:35 lengthb=._altitude~38:24
-lengthb=._borehole~0:55 lengthb=?_|~0:-46 lengthb=a~43:49,77:28 lengthb=a_house~91:42
-lengthb=a_spring~91:43 lengthb=a_tank~78:29 lengthb=and_about~92:29 lengthb=and_up~91:20
-lengthb=are_at~38:26 lengthb=at_rest~102:33 lengthb=barn_is~91:29 lengthb=bore_is~0:38
-lengthb=cabin_is~91:30 lengthb=casing_is~94:27 lengthb=creek_is~88:20,91:-30 lengthb=deep_,~94:17
-lengthb=down_to~88:34,100:44 lengthb=each_line~11:43 lengthb=falls_to~100:29 lengthb=floor_is~78:43
-lengthb=ft_of~0:34 lengthb=gpm_at~0:42 lengthb=hanging_at~0:28 lengthb=hill_,~91:-32,92:49
-lengthb=hole_is~95:36 lengthb=hose_,~88:28 lengthb=hose_is~77:29 lengthb=house_and~0:59,91:-43
-lengthb=house_is~0:46,91:-25,93:15 lengthb=hung_at~0:45,98:33 lengthb=hut_,~0:36
-lengthb=in_a~94:51,95:49 lengthb=inch_,~98:27 lengthb=is_about~93:58 lengthb=is_at~88:46,102:19
-lengthb=is_only~95:40 lengthb=is_to~93:-30 lengthb=it_goes~91:40
-lengthb=it_is~0:46,78:-61,88:26,95:46 lengthb=it_stands~0:36 lengthb=km_of~0:35
-lengthb=level_at~88:20 lengthb=level_is~0:41 lengthb=lift_is~77:-32,88:39,91:33
-lengthb=log_says~0:36 lengthb=m_of~0:48 lengthb=no_,~88:30 lengthb=on_a~78:59 lengthb=only_,~38:30
-lengthb=outside_diameter~60:52 lengthb=pipe_,~0:46 lengthb=pipe_:~0:45 lengthb=pipe_is~0:-13,77:26
-lengthb=pump_at~62:72,88:-23 lengthb=pump_hangs~0:33 lengthb=pump_is~0:-46,43:47
-lengthb=pump_stands~88:29 lengthb=pumping_level~100:41 lengthb=rise_is~91:51 lengthb=set_at~62:18
-lengthb=shed_is~0:48 lengthb=sorry_,~88:34 lengthb=spring_is~92:36 lengthb=spring_lies~91:61,92:-48
-lengthb=standing_water~102:47 lengthb=stands_at~102:22 lengthb=static_level~0:40
-lengthb=submersible_at~62:36 lengthb=tank_is~0:78,91:-22,93:-30 lengthb=the_bank~78:-50
-lengthb=the_house~93:35 lengthb=to_house~93:38 lengthb=up_and~0:-24,93:33 lengthb=up_to~0:58
-lengthb=water_:~88:38 lengthb=water_at~88:53,100:32 lengthb=water_is~0:-36,88:59
-lengthb=water_level~88:-46,102:56 lengthb=we_have~0:40,93:-40 lengthb=well~0:38 lengthb=well_,~0:14
-lengthb=well_and~0:-23,91:28 lengthb=well_at~62:37 lengthb=well_is~0:24,88:-27
-lengthb=well_it's~93:24 lengthb=well_with~88:42 lengthb=|_suction~0:39
-m=angle3~17:48,36:67,39:93,40:41,52:83 m=area-1~0:-26,6:54 m=area0~0:-58,6:76 m=area1~0:46
-m=area3~0:89,6:-48 m=area4~0:55,6:-39,69:38 m=area5~0:24,6:129,69:27 m=area6~6:26,69:27
-m=area7~6:46 m=bare-1~0:100
-m=bare0~0:77,1:-74,3:-73,4:-59,5:-33,16:42,18:-21,27:106,28:78,29:116,31:42,32:-35,34:65,35:119,49:-31,51:38,75:-27,76:98,86:-92,87:40
-m=bare1~0:17,3:-101,4:-97,5:-18,18:86,19:37,25:45,30:57,31:46,32:48,33:38,39:-28,40:-21,49:110,51:48,57:74,59:74,62:-24,67:-27,68:77,75:77,76:-43,86:53,87:93,88:-26,95:-27
-m=bare2~0:35,1:38,2:37,4:40,27:-50,31:36,32:45,35:-59,51:-17,67:54,86:60,87:44
-m=bare3~0:39,2:37,3:109,4:82,5:28,27:-32,29:-57,31:-24,34:-39,35:-33,39:120,41:69,62:45,67:35,87:-65,102:42
-m=bare4~0:19,1:28,3:14,4:71,5:51,87:-41,95:34 m=bare5~0:-39,1:56,3:35,86:96,87:-43
-m=bare6~0:-32,3:64,94:35 m=bare8~0:36 m=charge3~0:28 m=charge4~44:49 m=charge5~44:142
-m=current3~42:47 m=daily1~0:31 m=daily2~0:47 m=daily3~81:69 m=daily4~81:72 m=daily5~80:66
-m=daily6~80:102 m=daily7~0:37 m=each2~81:42 m=each3~81:55 m=each4~81:34
-m=flow-1~0:-50,7:47,83:115,90:49 m=flow0~0:47,7:51,104:28 m=flow1~0:71,7:71,72:42,104:-45
-m=flow2~0:29,8:54,63:46,90:81,103:35,104:91 m=flow3~0:57,63:46,72:43,90:-34,101:52 m=flow5~0:21
-m=flow6~90:37 m=flow7~90:42 m=length-1~15:-53,16:161,93:-34
-m=length-2~0:-30,60:139,62:-28,91:-24,93:-34,94:218,95:-46
-m=length-3~0:300,77:-46,88:-18,91:-22,93:-40,94:-39 m=length-4~0:71 m=length-5~14:51
-m=length0~0:102,11:-37,15:110,16:59,38:-45,78:42,88:40,91:-64,92:-61,93:-96,94:127,95:-71
-m=length1~0:42,11:-32,15:84,38:-86,62:-76,65:116,77:34,78:59,88:151,91:76,92:82,93:-115,95:-73,102:49
-m=length2~0:-60,16:-32,38:-91,43:-28,61:80,62:-52,77:166,78:92,88:140,91:170,92:108,93:-94,94:-61,95:43,100:-42
-m=length3~0:-78,11:89,15:-67,16:-46,38:-124,43:28,62:157,78:52,88:21,91:125,94:-83,95:92,98:39,100:107,102:24
-m=length4~0:-59,11:104,16:-23,38:-83,43:158,62:106,77:-64,78:-38,88:-91,91:-61,93:226,94:-43,95:192,98:65
-m=length5~0:30,78:-46,88:-61,92:-27,93:213 m=length6~0:-57,38:295,88:-43,91:-42,93:95
-m=length7~38:243,62:-33,88:-32 m=pair3~58:95 m=percent1~0:26 m=percent2~50:46 m=percent3~50:89
-m=percent4~0:44,64:62 m=power-1~0:42 m=power0~0:45,48:-41 m=power1~0:47 m=power4~0:-42,48:80
-m=power5~48:177 m=pressure-1~10:70 m=pressure0~12:107,13:53,54:47,58:27,59:-23,66:-40
-m=pressure1~0:20,20:38,37:-41,58:25,59:100,66:113
-m=pressure2~0:55,21:70,37:114,55:62,58:-28,59:-41,66:-52 m=pressure3~0:29,54:99,58:70,59:48,66:72
-m=pressure4~0:50,21:54,54:-47,55:48 m=pressure5~66:36 m=temperature2~0:44,89:73
-m=temperature3~36:40,89:41 m=temperature4~22:104,36:38,89:-40 m=time0~0:63
-m=time1~0:89,9:31,70:123,71:23,99:21 m=time2~0:35,9:56 m=time3~97:87 m=voltage2~0:71,53:64
-m=voltage3~46:-79,47:109,53:147 m=voltage4~46:78 m=voltage5~46:44 m=volume0~0:22
-m=volume1~0:31,23:93 m=volume2~0:31,23:58,74:-50,90:70 m=volume3~0:63,24:39,56:155,74:-19
-m=volume4~0:-34,24:49,56:181,74:-47,81:51 m=volume5~0:6,24:68,56:-49,79:-24,84:96,96:32
-m=volume6~56:-49,74:51,79:48,96:47 m=volume7~56:-61,73:50,74:88,79:106 m=volume8~56:-32,74:82,79:42
-m=volume9~0:-26,74:73 pairC=2~58:42 pairC=pressure~58:40 pairC=switch~58:68 pairL0=a~58:30
-pairL0=switch~58:57 pairL2=.~58:40 pairL2=0~58:57 pairM=pump~58:46 pairM=tank~58:72
-pairM=well~58:19 pairR0=.~0:63,58:4 pairR0=switch~58:6 pairR2=.~58:42 pairT=pump.control~58:50
-pairT=pump.cut_in~0:88 pairT=pump.cut_out~0:88 pairT=pump.height~0:72 pairT=pump.placement~58:28
-pairT=water.kind~58:25 pairT=water.level~58:18 pairT=way.length~58:32 pairT=way.pipe~58:20
-paira=.~58:30 percentC=efficiency~64:69 percentC=lose~50:31 percentC=motor~64:74
-percentC=panels~50:36 percentC=pump~0:34 percentC=slope~0:42 percentC=takes~50:37 percentL0=.~64:39
-percentL0=about~50:35 percentL0=i~64:31 percentL0=lose~50:31 percentL0=takes~50:37
-percentL0=the~0:26 percentL0=we~0:35 percentL1=,~50:32 percentL1=.~0:24 percentL1=a~50:54
-percentL1=the~50:28 percentL2=.~50:23 percentL2=0~0:55 percentL2=1~0:37 percentL2=panels~50:24
-percentL2=pump~50:19 percentL2=south~50:32 percentM=drip~0:62 percentM=pump~0:62,50:42
-percentR0=.~0:42,50:15,64:62 percentR0=in~50:41 percentR0=of~0:47 percentR0=the~50:36
-percentR0=to~50:40 percentR1=.~50:51 percentR1=the~0:39 percentR2=.~0:59 percentT=beds.area~0:34
-percentT=power.amps~50:52 percentT=power.battery~50:39 percentT=power.cable~50:32
-percentT=power.capacity~50:39 percentT=power.controller~50:38 percentT=power.facing~50:51
-percentT=power.panel~50:44 percentT=power.series~50:35 percentT=power.source~0:26,50:83
-percentT=power.voltage~50:40 percentT=water.kind~0:42 percentT=water.level~64:54
-percentT=way.climb~0:32 percentT=way.length~64:44 percentT=way.pipe~64:44 percenta=of_the~0:46
-powerC=,~48:55 powerC=2~48:32 powerC=4~48:27 powerC=no~34:42 powerC=panels~48:69 powerC=power~0:21
-powerC=pump~0:54 powerC=there~34:42 powerC=two~48:29 powerC=x~48:29 powerL0=a~0:89
-powerL0=are~48:16 powerL0=panels~48:46 powerL0=pump~0:38 powerL0=the~0:65,48:-34 powerL0=two~48:21
-powerL0=x~48:29 powerL1=,~34:42 powerL1=.~0:39,48:30 powerL1=a~0:29 powerL1=at~0:27
-powerL1=is~34:42 powerL1=the~48:28 powerL2=,~0:43,48:44 powerL2=.~48:55 powerL2=inch~34:42
-powerL2=there~34:42 powerL2=water~0:46 powerM=cistern~34:42 powerM=pump~0:62,48:61
-powerM=spring~34:42 powerM=tank~48:45 powerR0=,~48:32 powerR0=.~0:88 powerR0=panel~48:48
-powerR0=panels~48:57 powerR0=pump~0:36 powerR1=0~0:25 powerR1=a~34:42 powerR1=and~34:42
-powerR2=,~48:43 powerR2=.~48:31 powerT=power.battery~48:50 powerT=power.capacity~48:46
-powerT=power.facing~48:31 powerT=power.source~48:81 powerT=power.voltage~0:-26,48:85
-powerT=pump.placement~0:44 powerT=pump.present~34:42 powerT=store.volume~48:25
-powerT=water.kind~48:73 powerT=water.level~0:24 powerT=way.climb~48:15 powerT=way.length~48:42
-powera=.~0:75 powerb=a~0:29 pressureC=,~10:66,20:59,54:12,55:48 pressureC=0~0:38,10:36,21:47,54:37
-pressureC=1~20:21,21:45 pressureC=2~20:48 pressureC=3~55:77 pressureC=4~0:-56,54:15,58:50
-pressureC=5~13:37,20:32 pressureC=6~21:50 pressureC=8~0:32 pressureC=:~0:42,54:23
-pressureC=above~0:38 pressureC=air~54:79 pressureC=all~0:42 pressureC=bar~55:46
-pressureC=begin~12:30 pressureC=between~58:65 pressureC=bladder~54:42 pressureC=booster~66:63
-pressureC=box~66:21 pressureC=can~0:56 pressureC=charge~54:55 pressureC=checked~54:56
-pressureC=city~0:36 pressureC=comes~58:26 pressureC=constant~66:53 pressureC=control~66:42
-pressureC=controlled~66:42 pressureC=cut~58:48,59:40 pressureC=cuts~59:22 pressureC=drip~10:32
-pressureC=expansion~20:141,54:-74 pressureC=filter~37:40 pressureC=fittings~37:44
-pressureC=frequency~66:41 pressureC=from~0:-56 pressureC=gal~0:-39 pressureC=gallon~20:51
-pressureC=gauge~0:34 pressureC=gives~0:17,12:53,66:-30 pressureC=h~13:45 pressureC=he~54:35
-pressureC=heater~0:-23,20:39,21:56 pressureC=holds~0:-27,66:85 pressureC=house~66:25
-pressureC=i'd~66:59 pressureC=keeps~66:75 pressureC=kicks~58:32 pressureC=l~0:46,12:-47,13:35,54:18
-pressureC=least~10:35 pressureC=like~0:42 pressureC=lines~10:39,12:28 pressureC=litre~54:31
-pressureC=litres~54:61 pressureC=m~0:34 pressureC=manometer~0:24 pressureC=needs~10:37
-pressureC=off~59:54 pressureC=only~37:39 pressureC=out~59:79 pressureC=plastic~37:30
-pressureC=point~66:21 pressureC=pre~54:34 pressureC=precharge~54:70 pressureC=preset~54:33
-pressureC=pressure~12:23,54:70,59:18 pressureC=pump~58:46,59:48,66:55
-pressureC=rated~0:-54,13:42,37:31,55:77 pressureC=reads~0:22 pressureC=relief~21:72,66:-31
-pressureC=run~0:44 pressureC=set~66:87 pressureC=shuts~59:36 pressureC=so~0:49
-pressureC=speed~66:54 pressureC=start~12:36 pressureC=starts~58:21 pressureC=stop~59:20
-pressureC=stops~59:39 pressureC=switch~58:40,59:76,66:-40 pressureC=tank~0:-33,54:106,55:64,59:-35
-pressureC=there~0:48 pressureC=valve~0:53,21:87,66:-49 pressureC=variable~66:26
-pressureC=vessel~0:-65,20:57,54:90 pressureC=weakest~37:61 pressureC=well~0:-46 pressureL0=(~55:36
-pressureL0=,~0:-39,10:48,54:20,66:-5 pressureL0=.~0:27,12:29 pressureL0=0~54:63
-pressureL0=:~0:36,54:28 pressureL0=a~12:45 pressureL0=air~54:41 pressureL0=and~59:68
-pressureL0=at~13:44,21:42,58:50,59:68 pressureL0=begin~12:30 pressureL0=between~58:65
-pressureL0=booster~0:29 pressureL0=charge~54:32 pressureL0=city~0:36 pressureL0=comes~58:23
-pressureL0=cut~58:51,59:25 pressureL0=cuts~59:22 pressureL0=drip~0:44 pressureL0=for~0:-39,37:31
-pressureL0=gauge~0:39 pressureL0=gives~0:28,66:-30 pressureL0=gpm~0:45 pressureL0=h~13:36
-pressureL0=has~0:23,54:48 pressureL0=have~0:32 pressureL0=holds~0:-26,66:89
-pressureL0=in~0:-33,58:98 pressureL0=is~0:-40,37:26,54:37 pressureL0=it~0:-46,54:34,66:24
-pressureL0=keeps~66:75 pressureL0=l~54:46 pressureL0=least~10:35 pressureL0=like~0:32
-pressureL0=lines~12:46 pressureL0=litre~54:36 pressureL0=needs~10:37 pressureL0=off~59:62
-pressureL0=on~58:27 pressureL0=only~37:39 pressureL0=out~59:83 pressureL0=point~66:21
-pressureL0=pre~54:33 pressureL0=precharge~54:65 pressureL0=preset~54:33
-pressureL0=pressure~0:38,66:45 pressureL0=pump~0:61,66:29 pressureL0=pumped~20:32
-pressureL0=rated~0:-36,13:48,37:33,55:84 pressureL0=reads~0:22 pressureL0=relief~21:34
-pressureL0=says~0:-64 pressureL0=set~59:-32,66:134 pressureL0=shows~0:27 pressureL0=shuts~59:36
-pressureL0=start~12:33,58:44 pressureL0=starts~58:21 pressureL0=stop~59:30 pressureL0=stops~59:39
-pressureL0=switch~59:32 pressureL0=tank~54:19 pressureL0=the~0:64,12:67,59:-32,66:30
-pressureL0=to~0:35,20:58 pressureL0=valve~21:64 pressureL0=water~0:35 pressureL0=with~12:32
-pressureL1=,~59:48,66:-31 pressureL1=.~0:-36,13:33,37:32,59:42 pressureL1=0~10:52,59:37
-pressureL1=1~13:54,20:31 pressureL1=2~20:37,55:44,59:19 pressureL1=5~54:48 pressureL1=6~0:29
-pressureL1=8~54:20 pressureL1=a~0:-50,37:34,58:37,66:53 pressureL1=and~0:-29,58:45,66:47
-pressureL1=at~12:71,54:-42 pressureL1=bar~58:38 pressureL1=booster~66:30 pressureL1=box~66:21
-pressureL1=constant~66:51 pressureL1=cut~59:27 pressureL1=drip~12:24 pressureL1=drips~21:27
-pressureL1=expansion~20:31 pressureL1=fittings~37:44 pressureL1=h~12:71 pressureL1=house~66:41
-pressureL1=i~54:25 pressureL1=in~0:-36 pressureL1=is~0:-30,37:27,59:17 pressureL1=on~12:24
-pressureL1=pressure~0:-32,12:44,59:30 pressureL1=psi~10:35 pressureL1=pump~58:46,59:24,66:41
-pressureL1=relief~21:62 pressureL1=says~0:31 pressureL1=set~59:31
-pressureL1=switch~58:27,59:38,66:-28 pressureL1=tank~54:35,55:64
-pressureL1=the~12:20,37:58,54:17,58:30,59:10 pressureL1=valve~21:41 pressureL1=vessel~20:24,54:22
-pressureL1=with~54:34 pressureL2=,~10:62,13:27,20:38,59:-40,66:39
-pressureL2=.~10:45,12:36,13:42,37:15,54:50 pressureL2=0~0:-28,13:54,20:36,21:73,54:-33,55:61
-pressureL2=1~0:-10,10:50,20:39,66:28 pressureL2=2~12:38 pressureL2=3~55:43,66:48
-pressureL2=4~0:28,54:40 pressureL2=5~20:48,59:-41 pressureL2=6~10:38,13:40 pressureL2=:~0:41
-pressureL2=apart~13:30 pressureL2=bar~54:75 pressureL2=beside~66:52 pressureL2=c~20:59
-pressureL2=cistern~66:41 pressureL2=cm~13:47 pressureL2=day~66:45 pressureL2=diaphragm~59:32
-pressureL2=drip~13:35 pressureL2=emitters~13:77 pressureL2=expansion~20:118,54:-55
-pressureL2=ft~12:52 pressureL2=gallons~54:41 pressureL2=gives~12:41 pressureL2=gph~10:35
-pressureL2=ground~0:45 pressureL2=heater~21:82 pressureL2=l~55:46,66:50 pressureL2=litre~21:54
-pressureL2=m~37:20 pressureL2=off~58:48 pressureL2=people~0:35 pressureL2=pressure~54:41
-pressureL2=pump~0:-37,58:39 pressureL2=rated~10:37 pressureL2=room~54:36 pressureL2=set~58:47
-pressureL2=shuts~58:20 pressureL2=tank~0:-67,54:43 pressureL2=tape~13:30 pressureL2=two~0:24
-pressureL2=use~0:31 pressureL2=water~21:61 pressureL2=|~0:62,66:-32 pressureM=cistern~66:44
-pressureM=drip~0:-74,10:79,12:173,13:78,20:50,21:65,54:-51,58:-24
-pressureM=pump~0:84,20:61,21:57,55:61,58:67,59:67,66:106 pressureM=roof~66:29
-pressureM=spring~0:52,37:47 pressureM=tank~20:70,21:52,54:73,55:43,66:-29 pressureM=well~58:23
-pressureR0=,~13:51,66:38 pressureR0=.~0:29,20:50,21:35,37:72,54:58,59:42,66:40
-pressureR0=1~0:-28,10:48 pressureR0=3~58:37 pressureR0=?~0:33 pressureR0=a~66:36
-pressureR0=and~0:-43,58:20 pressureR0=at~0:30,12:35,66:52 pressureR0=each~0:36 pressureR0=i~0:29
-pressureR0=in~0:-30,54:74 pressureR0=is~10:40 pressureR0=it~54:5 pressureR0=lines~12:49
-pressureR0=of~54:47 pressureR0=off~58:19 pressureR0=on~58:20 pressureR0=out~58:30
-pressureR0=pressure~66:41 pressureR0=pump~0:33,66:40 pressureR0=right~0:41,54:-41
-pressureR0=rows~13:25 pressureR0=run~0:38 pressureR0=set~0:-39,66:74 pressureR0=shower~0:18
-pressureR0=stops~58:21 pressureR0=switch~54:41 pressureR0=the~0:49,10:28,12:34 pressureR0=when~0:29
-pressureR0=where~12:41 pressureR0=with~54:40 pressureR1=,~66:28
-pressureR1=.~10:21,12:34,13:44,58:38,66:62 pressureR1=0~0:-24,13:64 pressureR1=2~0:-43,55:49,59:44
-pressureR1=5~0:-35,59:24 pressureR1=6~0:16,58:48 pressureR1=8~0:56 pressureR1=?~0:26
-pressureR1=bar~58:53 pressureR1=house~0:37 pressureR1=open~0:30 pressureR1=pump~54:32
-pressureR1=row~12:33 pressureR1=the~54:44 pressureR1=they~10:43 pressureR1=up~66:34
-pressureR1=with~0:38 pressureR1=zones~12:41 pressureR2=,~0:-52,59:55
-pressureR2=.~0:15,12:73,20:43,55:36,66:-43 pressureR2=1~54:33 pressureR2=6~0:-39,37:33
-pressureR2=bar~0:45 pressureR2=feet~0:49 pressureR2=from~66:49 pressureR2=house~66:36
-pressureR2=pressure~21:48 pressureR2=psi~59:26 pressureR2=pump~54:32 pressureR2=run~0:36
-pressureR2=should~0:28 pressureR2=well~13:32 pressureT=beds.area~12:79,13:57
-pressureT=power.battery~59:25 pressureT=power.capacity~59:24 pressureT=power.voltage~0:35,59:63
-pressureT=pump.control~0:-41,12:-35,21:53,54:41,55:31,58:31,66:50
-pressureT=pump.cut_in~0:35,54:47,58:-104,59:141,66:-67
-pressureT=pump.cut_out~54:47,58:159,59:-92,66:-90 pressureT=pump.most_flow~66:16
-pressureT=pump.placement~54:23 pressureT=pump.present~0:39,37:48
-pressureT=pump.set~0:72,20:41,66:-79 pressureT=pump.starts~55:41 pressureT=pump.works~59:51
-pressureT=store.volume~59:52,66:58 pressureT=tank.level~0:64,37:38,66:-40
-pressureT=tank.volume~0:29 pressureT=water.kind~0:13,12:31,13:49,21:42,37:44,59:37
-pressureT=water.yield~66:46 pressureT=way.climb~37:46,66:57 pressureT=way.length~0:31,37:70,66:50
-pressureT=way.pipe~0:27,37:67,66:6 pressureT=well.bore~66:48 pressureT=well.depth~0:21,54:28
-pressurea=~54:40,58:26,66:18 pressurea=.~12:33,37:33,54:61,58:21,66:22 pressurea=._|~0:42
-pressurea=and_stops~58:23 pressurea=at_the~12:46,66:34 pressurea=in_it~0:-25,54:40
-pressurea=off_.~59:29 pressurea=on_the~0:33 pressureb=,_rated~55:63 pressureb=at_least~10:35
-pressureb=cut_in~58:56 pressureb=cut_out~59:32 pressureb=gpm_at~0:45 pressureb=in_at~58:54
-pressureb=it_at~66:23 pressureb=off_at~59:61 pressureb=on_at~58:28 pressureb=out_at~59:33
-pressureb=pump_at~66:30 pressureb=pump_gives~0:28,66:-30 pressureb=rated_at~13:24
-pressureb=set_to~58:29,66:45 pressureb=stops_at~59:39 range~0:54,58:221,66:-44,88:-87,90:36
-temperatureC=,~0:29,36:51 temperatureC=0~22:48 temperatureC=3~0:56 temperatureC=5~36:31
-temperatureC=heater~22:66 temperatureC=laid~36:38 temperatureC=line~36:38 temperatureC=mm~36:32
-temperatureC=poly~36:39 temperatureC=set~22:37 temperatureC=spring~89:28 temperatureC=up~89:20
-temperatureC=water~89:98 temperatureL0=,~0:30,36:38 temperatureL0=at~22:79
-temperatureL0=is~22:41,89:22 temperatureL0=set~22:32 temperatureL0=up~89:20
-temperatureL0=water~89:82 temperatureL1=.~17:60,89:34 temperatureL1=0~22:38 temperatureL1=3~0:54
-temperatureL1=heater~22:39 temperatureL1=is~89:20 temperatureL1=the~0:-31,89:21
-temperatureL1=water~22:37,89:18 temperatureL2=,~17:59,36:59,89:26 temperatureL2=.~89:45
-temperatureL2=5~17:62 temperatureL2=laid~36:38 temperatureL2=line~36:37 temperatureL2=m~89:41
-temperatureM=drip~0:49,17:61,22:39,89:-60 temperatureM=pump~17:52,22:61,36:34
-temperatureM=spring~89:38 temperatureM=tank~22:52 temperatureM=well~22:35 temperatureR0=,~22:26
-temperatureR0=.~22:29,36:55,89:85 temperatureR0=in~36:46 temperatureR0=summer~36:35
-temperatureR0=|~22:31 temperatureR1=.~36:33 temperatureT=beds.area~0:50,17:64
-temperatureT=power.source~0:45 temperatureT=pump.control~22:21 temperatureT=pump.npsh~89:41
-temperatureT=pump.placement~89:53 temperatureT=pump.set~22:26 temperatureT=store.volume~0:20
-temperatureT=water.kind~17:52,22:27,36:39,89:80 temperatureT=water.level~89:38
-temperatureT=way.climb~0:36,89:28 temperatureT=way.length~36:30,89:18
-temperatureT=way.pipe~36:31,89:18 temperaturea=in_summer~36:35 temperatureb=set_at~22:22
-timeC=,~9:31,71:29 timeC=0~85:46 timeC=1~85:47,99:21 timeC=3~85:57 timeC=5~99:24 timeC=:~99:17
-timeC=after~0:27,97:28 timeC=back~0:42 timeC=bucket~0:39 timeC=came~0:38 timeC=can~9:50
-timeC=dry~0:31 timeC=every~0:37 timeC=filled~71:42 timeC=from~71:41 timeC=he~0:14 timeC=l~99:35
-timeC=litres~85:31 timeC=min~99:38 timeC=morning~85:50 timeC=night~0:-27,9:44 timeC=pump~0:30,71:51
-timeC=ran~99:49 timeC=run~9:54 timeC=runs~71:29 timeC=should~70:45 timeC=spring~0:44
-timeC=test~99:24 timeC=took~97:36 timeC=want~70:50 timeC=water~9:45 timeC=within~0:31
-timeL0=,~71:42 timeL0=.~0:-40,9:21 timeL0=0~85:22 timeL0=5~0:41 timeL0=a~70:30
-timeL0=after~0:27,97:28 timeL0=can~9:29 timeL0=dry~0:31 timeL0=every~0:31
-timeL0=for~0:38,70:62,99:71 timeL0=gallons~85:21 timeL0=generator~71:33 timeL0=i~9:21
-timeL0=in~0:42,85:84 timeL0=is~0:22 timeL0=it~0:35 timeL0=litres~85:31 timeL0=min~99:37
-timeL0=run~9:63 timeL0=runs~71:33 timeL0=the~85:27 timeL0=took~97:37 timeL0=want~70:50
-timeL0=water~9:18 timeL0=within~0:31 timeL1=.~45:37,99:58 timeL1=0~0:-37,85:66,97:60 timeL1=1~99:24
-timeL1=5~85:23,99:27 timeL1=:~0:-43,85:42,99:21 timeL1=l~99:29 timeL1=m~0:-34,71:41
-timeL1=the~0:17,71:62 timeL2=,~9:17 timeL2=.~9:28,70:45 timeL2=1~9:15 timeL2=2~0:-82,70:54,71:19
-timeL2=3~0:-38,9:49,71:27 timeL2=4~99:33 timeL2=6~9:36 timeL2=filled~71:38 timeL2=h~9:46
-timeL2=m~0:-40,9:33 timeL2=morning~85:50 timeL2=tank~71:24 timeL2=test~99:24 timeM=drip~9:117
-timeM=pump~0:40,9:30,71:39,97:52,99:39 timeM=spring~0:60 timeM=tank~0:21,70:66,71:41
-timeM=well~97:80,99:52 timeR0=,~0:78 timeR0=.~0:64,9:42,70:26,85:60 timeR0=1~0:42
-timeR0=a~9:41,45:56,71:36 timeR0=day~0:-39,9:43,71:92 timeR0=in~70:22 timeR0=is~9:35
-timeR0=it~97:52 timeR0=of~70:53 timeR0=pump~0:-35 timeR0=the~0:44 timeR0=to~0:56 timeR0=water~70:36
-timeR0=without~0:-51,70:87 timeR0=year~45:63 timeR1=.~45:43 timeR1=0~0:27 timeR1=a~0:-43,71:33
-timeR1=and~0:38 timeR1=no~0:28 timeR1=the~9:28 timeR1=water~0:25 timeR2=,~85:79 timeR2=.~0:45,9:33
-timeR2=0~0:-33,71:38 timeR2=1~71:57 timeR2=2~0:51 timeT=beds.area~0:-35,9:67
-timeT=power.facing~45:61 timeT=power.source~45:55,71:76 timeT=power.tilt~45:63
-timeT=power.voltage~0:13 timeT=pump.control~0:43 timeT=pump.cut_in~0:43 timeT=pump.cut_out~0:43
-timeT=pump.height~0:55 timeT=pump.placement~0:23 timeT=pump.present~0:47
-timeT=store.volume~0:26,70:58 timeT=tank.level~71:31 timeT=tank.volume~71:26
-timeT=water.kind~9:23,45:49,70:35,71:47,97:67,99:35 timeT=water.level~99:50
-timeT=water.yield~0:-49,70:51,71:37,85:74 timeT=way.climb~0:38,9:50
-timeT=way.length~0:66,9:39,71:44 timeT=way.pipe~0:58,9:43,71:28 timeT=well.bore~0:-26,97:56,99:71
-timeT=well.cover~99:78 timeT=well.depth~99:57 timeT=well.drawn~0:-24,97:86 timeT=well.static~99:46
-timeT=well.steady~97:91 timea=~70:48 timea=.~0:36,85:32,99:23 timea=a_day~9:38,71:47
-timea=a_year~45:63 timea=of_water~70:37 timea=without_rain~70:33 timea=without_the~70:34
-timeb=~70:31 timeb=water_for~0:53 u=angle°~17:44,39:112,40:32,52:103 u=angle°C~36:66
-u=areaacre~0:66,6:16 u=areaft²~0:-65,6:66,69:41 u=areaha~0:-39,6:69 u=aream²~0:140,6:95,69:29
-u=bare~0:303,1:83,2:28,3:92,4:55,5:26,27:42,29:66,30:21,31:56,32:45,34:70,39:61,57:27,86:89,88:-62,95:-78,102:-37
-u=bareft~88:26 u=barem~0:-39,88:54,95:82 u=chargeAh~44:197 u=currentA~0:43,42:52
-u=dailyL/day~80:133,81:101 u=dailygal/day~0:-39,80:73,82:41 u=dailym³/day~0:103 u=eachL/day~81:98
-u=eachgal/day~81:34 u=flowL/h~7:92 u=flowL/min~0:46,7:-44,63:54,72:49,83:91,90:108,101:66,103:36
-u=flowL/s~0:-66,90:60,104:72 u=flowgph~7:145 u=flowgpm~7:-54,8:50,63:27,72:34,90:91,104:49
-u=flowm³/h~0:187,7:-36,8:29,90:-58 u=lengthcm~16:71
-u=lengthft~15:14,38:106,43:42,77:45,78:73,88:97,91:73,92:93,93:97,94:-133,95:44,98:48
-u=lengthin~0:121,16:60,60:72,77:-44,88:-25,91:-35,93:-45,94:158,95:-53 u=lengthkm~0:35,93:51
-u=lengthm~11:55,16:-20,38:113,43:44,60:-36,62:25,65:45,77:88,78:42,88:95,91:80,93:64,95:83,100:35,102:16
-u=lengthmi~93:45
-u=lengthmm~0:146,14:79,60:60,62:-29,77:-23,78:-36,88:-30,91:-32,93:-52,94:84,95:-22 u=pairpsi~58:95
-u=percent%~0:60,50:100,64:57 u=powerW~48:194 u=powerhp~0:99,48:-31 u=powerkW~0:53
-u=pressurebar~0:20,10:35,12:69,37:75,54:54,58:55,59:54,66:38 u=pressuremwater~0:36
-u=pressurepsi~0:54,20:48,21:11,54:79,58:34,59:44,66:69 u=temperature°C~22:41,89:77
-u=temperature°F~22:31,36:37,89:22 u=timedays~45:58,70:223 u=timeh~9:89,70:-46,71:61,85:66,99:26
-u=timemin~85:41,97:86,99:50 u=times~0:147 u=timeweeks~0:51 u=voltageV~0:89,46:49,47:58,53:191
-u=volumeL~0:24,24:80,56:121,74:64,79:63,84:80,90:43,96:56 u=volumeL/day~0:-44,80:29,81:74
-u=volumegal~0:36,23:57,24:30,56:74,73:48,74:66 u=volumeimpgal~79:38 u=volumem³~0:188,56:-60,74:35
-voltageC=,~53:37 voltageC=3~47:63 voltageC=4~47:22,53:-40 voltageC=batteries~0:46
-voltageC=battery~0:19 voltageC=circuit~47:52 voltageC=controller~46:73,53:-49 voltageC=each~47:61
-voltageC=four~0:38 voltageC=max~46:40 voltageC=mppt~46:62 voltageC=open~47:62 voltageC=panels~47:58
-voltageC=pump~53:39 voltageC=runs~53:37 voltageC=system~53:22 voltageC=voc~47:56,53:-37
-voltageC=voltage~47:38 voltageC=w~47:40 voltageL0=,~53:43 voltageL0=2~0:39,53:-33
-voltageL0=a~0:40,53:43 voltageL0=at~0:69 voltageL0=battery~0:29 voltageL0=controller~46:59
-voltageL0=is~0:27 voltageL0=panels~47:23 voltageL0=runs~53:34 voltageL0=system~53:31
-voltageL0=the~0:-29,47:23,53:36 voltageL0=voc~47:56,53:-37 voltageL0=voltage~47:38 voltageL0=x~0:26
-voltageL0=|~53:48 voltageL1=.~46:34,53:63 voltageL1=1~53:38 voltageL1=2~0:57
-voltageL1=4~0:-32,47:47 voltageL1=5~0:-40 voltageL1=each~0:28,53:-37 voltageL1=l~0:42,53:-23
-voltageL1=mppt~46:46 voltageL1=of~0:-59,47:51 voltageL1=the~0:-7 voltageL1=to~0:51,53:-33
-voltageL2=,~46:50 voltageL2=.~0:-18,46:31,53:48 voltageL2=0~46:62,47:14 voltageL2=1~47:34,53:33
-voltageL2=2~0:29 voltageL2=4~46:52 voltageL2=5~46:33 voltageL2=6~47:41 voltageL2=8~46:48
-voltageL2=9~0:55,53:-24 voltageL2=batteries~0:29 voltageL2=circuit~46:40 voltageL2=ft~53:34
-voltageL2=m~0:86 voltageL2=tilt~46:22 voltageL2=v~46:31 voltageL2=|~0:31 voltageM=cistern~53:29
-voltageM=drip~53:46 voltageM=pump~0:26,46:40,53:115 voltageM=tank~0:4 voltageM=well~53:62
-voltageR0=)~0:45 voltageR0=,~53:46 voltageR0=.~47:50,53:-39 voltageR0=0~53:45
-voltageR0=1~0:-46,53:30 voltageR0=5~0:20 voltageR0=8~53:42 voltageR0=and~0:19,53:-33
-voltageR0=bank~53:40 voltageR0=batteries~53:19 voltageR0=battery~53:29 voltageR0=cart~0:40
-voltageR0=golf~0:39 voltageR0=in~46:52 voltageR0=mains~0:36 voltageR0=open~47:49,53:-37
-voltageR0=pump~53:39 voltageR1=.~0:-32,53:42 voltageR1=a~46:30 voltageR1=ah~53:70 voltageR1=m~0:25
-voltageR1=to~53:-18 voltageR1=w~0:34 voltageR2=,~0:46 voltageR2=0~53:35 voltageR2=4~0:-40,53:46
-voltageR2=5~53:46 voltageR2=ah~0:26 voltageR2=far~0:40 voltageR2=no~46:30 voltageR2=panels~0:-35
-voltageR2=w~53:40 voltageT=power.amps~47:20 voltageT=power.battery~53:24 voltageT=power.cable~47:12
-voltageT=power.capacity~53:25 voltageT=power.controller~46:42,47:18 voltageT=power.facing~46:16
-voltageT=power.limit~46:-33,47:54 voltageT=power.open_voltage~46:23,47:-36
-voltageT=power.panel~0:30,46:72,47:55 voltageT=power.series~0:-35,46:75,47:81,53:-46
-voltageT=power.source~0:18,46:57,47:74,53:40 voltageT=power.strings~46:60,47:40,53:-28
-voltageT=power.tilt~46:41 voltageT=power.voltage~0:129,46:41,47:28,53:-139
-voltageT=pump.control~53:45 voltageT=pump.placement~46:35,53:42 voltageT=pump.works~53:48
-voltageT=store.volume~0:35,53:51 voltageT=tank.level~47:47 voltageT=tank.volume~46:58
-voltageT=water.kind~46:29,53:92 voltageT=water.level~47:22 voltageT=way.climb~53:50
-voltageT=way.length~53:57 voltageT=way.pipe~53:33 voltagea=~53:40 voltagea=golf_cart~0:40
-voltageb=~0:55,53:19 voltageb=a~53:34 voltageb=battery_is~0:36 volumeC=(~74:47,79:-36
-volumeC=,~0:34,81:39 volumeC=0~0:31,23:49 volumeC=1~23:64,74:28 volumeC=3~74:-68,79:31
-volumeC=4~0:-14,74:24 volumeC=5~56:44 volumeC=6~0:49,79:-50 volumeC=7~84:37 volumeC=8~0:-65
-volumeC=9~0:35 volumeC=:~74:14,84:43,96:41 volumeC=?~56:-45,74:42 volumeC=above~0:-38,74:59
-volumeC=bar~56:42 volumeC=beside~0:-45 volumeC=blue~56:40 volumeC=boiler~24:66
-volumeC=cistern~74:57 volumeC=comes~79:52 volumeC=day~0:-58,80:62 volumeC=elevated~0:36
-volumeC=everything~79:26 volumeC=expansion~0:-35,23:85 volumeC=fed~0:-24,79:25 volumeC=fills~90:24
-volumeC=fire~73:49 volumeC=four~0:34 volumeC=from~0:42,74:33 volumeC=ft~74:30 volumeC=gallon~74:32
-volumeC=garden~0:19 volumeC=got~0:34,56:-30 volumeC=hav~0:47 volumeC=header~0:-24,79:50
-volumeC=heater~23:68,24:45 volumeC=hi~0:59,56:-25 volumeC=hill~79:35 volumeC=holds~0:29
-volumeC=hour~84:68 volumeC=keep~0:-30,73:69 volumeC=l~0:-51 volumeC=little~56:42 volumeC=loft~79:39
-volumeC=m~79:37 volumeC=milk~0:59 volumeC=morning~84:58 volumeC=need~80:41 volumeC=out~0:-44,96:56
-volumeC=overhead~79:36 volumeC=peak~84:21 volumeC=people~81:42 volumeC=pond~0:48
-volumeC=pressure~56:63,74:-38,79:-38 volumeC=pump~0:-48,74:49 volumeC=pumped~96:49
-volumeC=rainwater~74:59 volumeC=reservoir~79:24 volumeC=runs~0:-29 volumeC=sits~74:35
-volumeC=size~74:28 volumeC=spring~0:-19,74:42,90:45 volumeC=submersible~0:43 volumeC=takes~84:52
-volumeC=tank~56:48,74:33,79:107 volumeC=tanks~0:25 volumeC=there~0:-26,23:19 volumeC=there's~74:-41
-volumeC=tower~0:36 volumeC=truck~0:46 volumeC=two~0:24 volumeC=underground~74:47,79:-24
-volumeC=use~84:47 volumeC=vessel~23:52,56:46 volumeC=wants~73:67 volumeC=was~96:23
-volumeC=water~0:-43,24:41,74:50 volumeC=well~96:38 volumeC=which~0:36,79:-34
-volumeL0=,~0:-61,79:75,81:42 volumeL0=.~56:42,74:15 volumeL0=:~74:37,84:45 volumeL0=;~74:41
-volumeL0=a~0:57,23:40,74:44,79:100,90:29 volumeL0=about~0:-38,74:55 volumeL0=an~56:31
-volumeL0=at~81:24 volumeL0=boiler~24:67 volumeL0=by~0:24 volumeL0=cabin~0:55 volumeL0=cistern~74:60
-volumeL0=day~80:48 volumeL0=expansion~23:69 volumeL0=fills~90:24 volumeL0=fire~73:30
-volumeL0=from~74:31 volumeL0=got~74:48 volumeL0=gpm~74:32 volumeL0=has~79:-36
-volumeL0=have~0:-53,79:43 volumeL0=header~79:40 volumeL0=heater~24:49
-volumeL0=hill~0:49,74:-42,79:23 volumeL0=holds~0:41 volumeL0=hour~84:68
-volumeL0=is~23:30,56:54,79:37 volumeL0=it~96:20 volumeL0=keep~0:-30,73:69 volumeL0=loft~79:38
-volumeL0=m~0:-44,74:39 volumeL0=morning~84:58 volumeL0=of~0:64 volumeL0=out~96:34
-volumeL0=overhead~79:36 volumeL0=people~81:44 volumeL0=pressure~56:47 volumeL0=rain~74:56
-volumeL0=rainwater~74:26 volumeL0=reservoir~79:28 volumeL0=spring~0:-53,90:56
-volumeL0=storage~74:54 volumeL0=takes~0:-33,84:52 volumeL0=tank~0:31,56:62,74:26
-volumeL0=the~74:54,79:53 volumeL0=there~23:22 volumeL0=to~73:36 volumeL0=two~0:48,79:-37
-volumeL0=up~79:37 volumeL0=vessel~23:36,56:43 volumeL0=wants~73:67 volumeL0=water~24:56
-volumeL0=we~0:-60,80:62,84:40 volumeL0=with~0:19,74:-36 volumeL0=|~0:-32 volumeL1=)~0:39
-volumeL1=,~56:45,73:44 volumeL1=.~80:45 volumeL1=0~23:47 volumeL1=1~23:31
-volumeL1=2~0:-53,56:35,79:59 volumeL1=3~56:35,74:-38 volumeL1=6~0:-25,79:48 volumeL1=7~84:36
-volumeL1=8~0:-32 volumeL1=9~74:35 volumeL1=a~0:20,56:32,79:-25,80:38 volumeL1=above~0:-22,74:31
-volumeL1=at~74:27,79:-30 volumeL1=bar~0:-44 volumeL1=blue~56:40 volumeL1=day~74:-43,79:27
-volumeL1=everything~79:26 volumeL1=fills~79:-43 volumeL1=for~0:-20,74:52 volumeL1=ft~0:-29
-volumeL1=hour~74:43 volumeL1=hours~0:56 volumeL1=i~0:21 volumeL1=in~0:-32,74:-57,79:55,84:45
-volumeL1=inch~0:46 volumeL1=into~74:24 volumeL1=is~74:24 volumeL1=m~0:63,74:-26 volumeL1=mm~79:63
-volumeL1=on~79:40 volumeL1=one~24:53,74:41,79:-34 volumeL1=our~0:42,74:-37 volumeL1=out~96:22
-volumeL1=people~0:-30 volumeL1=pump~0:-22,74:30,79:-29 volumeL1=rainwater~74:36
-volumeL1=runs~0:-36,74:40 volumeL1=small~0:33 volumeL1=spring~74:33 volumeL1=storage~79:42
-volumeL1=tank~79:43 volumeL1=tanks~0:40 volumeL1=the~0:22,56:20,84:13,90:41
-volumeL1=there~0:54,79:-33 volumeL1=time~0:43,79:-33 volumeL1=timed~90:29 volumeL1=to~79:39
-volumeL1=up~0:20 volumeL1=valve~0:33 volumeL1=we~90:29 volumeL1=well~0:-25 volumeL1=with~90:29
-volumeL2=(~0:44 volumeL2=,~0:76,24:33,56:-31,73:35 volumeL2=.~0:23,80:67,96:30
-volumeL2=0~0:-63,79:61 volumeL2=1~79:12 volumeL2=2~56:34 volumeL2=3~0:44,56:31,74:-43,84:48
-volumeL2=4~56:40,79:-35,84:41 volumeL2=5~0:-30,23:43,56:31,74:35,79:-20
-volumeL2=6~23:24,79:-53,80:38 volumeL2=8~79:-54 volumeL2=9~0:27 volumeL2=:~0:-45 volumeL2=bar~0:-59
-volumeL2=by~79:42 volumeL2=c~23:39 volumeL2=cistern~0:-32,74:19 volumeL2=cows~79:26
-volumeL2=day~0:-33,74:41 volumeL2=deep~0:29,79:-27 volumeL2=drippers~79:33
-volumeL2=every~0:-29,74:24 volumeL2=from~0:29,74:49,79:-33 volumeL2=ft~24:29 volumeL2=gallon~74:32
-volumeL2=gallons~0:-34,79:31 volumeL2=generator~0:51,79:-41 volumeL2=h~0:63,79:-46
-volumeL2=hill~79:-30 volumeL2=hour~0:-35,79:31 volumeL2=l~0:-29 volumeL2=litres~79:43
-volumeL2=m~0:32,79:-31 volumeL2=mains~0:28 volumeL2=meters~0:-40 volumeL2=milk~0:30
-volumeL2=minute~0:-33 volumeL2=mm~0:28 volumeL2=no~0:-43 volumeL2=off~0:-44,56:44,79:49
-volumeL2=one~0:-44 volumeL2=open~0:35,56:-42 volumeL2=pe~0:35 volumeL2=pressure~0:74
-volumeL2=pump~74:25 volumeL2=rain~0:45 volumeL2=relief~23:39 volumeL2=run~0:-34
-volumeL2=says~0:-32,74:41 volumeL2=seconds~74:43 volumeL2=set~0:-29,56:48
-volumeL2=shower~0:-39,74:30 volumeL2=showers~0:28 volumeL2=sits~74:37 volumeL2=so~0:61,79:-34
-volumeL2=switch~0:40 volumeL2=tank~0:-53,74:81,79:35 volumeL2=there~74:-41,79:79
-volumeL2=use~0:-33,74:40 volumeL2=valve~23:35 volumeL2=water~23:33 volumeL2=well~56:-37,79:27
-volumeL2=which~74:48 volumeL2=zones~0:26,79:-31 volumeL2=|~0:-41 volumeM=cistern~73:33,74:110
-volumeM=creek~79:31 volumeM=drip~23:73,24:34,56:-34,79:48,80:41
-volumeM=pump~0:41,23:51,24:75,56:36,74:67,80:39,96:32 volumeM=roof~79:36
-volumeM=spring~79:-50,90:58 volumeM=tank~0:-34,23:43,56:48,73:52,74:57,79:118
-volumeM=well~24:54,56:52,74:-48,96:89 volumeR0=,~23:33,74:28 volumeR0=.~56:33,74:43,79:27,81:39
-volumeR0=1~74:36 volumeR0=2~0:-34,79:31 volumeR0=3~0:16 volumeR0=5~0:48,74:-24
-volumeR0=6~0:-43,79:-33,81:23,90:64 volumeR0=8~0:34,79:-32 volumeR0=9~81:23,84:27
-volumeR0=:~0:-25,90:30 volumeR0=a~0:47 volumeR0=above~74:-26,79:46 volumeR0=and~74:50,79:47
-volumeR0=at~24:70 volumeR0=back~73:38 volumeR0=barrel~79:44 volumeR0=below~0:-23,74:54
-volumeR0=beside~0:30,74:26,79:-30 volumeR0=bladder~56:36 volumeR0=bucket~0:70
-volumeR0=by~0:38,79:-33 volumeR0=cistern~0:49,74:39 volumeR0=concrete~79:50 volumeR0=drum~79:27
-volumeR0=each~24:40,81:51 volumeR0=expansion~23:84 volumeR0=for~73:63,79:-29 volumeR0=ground~74:39
-volumeR0=heater~0:-36,24:135,56:-37 volumeR0=house~0:-40,74:43 volumeR0=i~0:-54,74:57
-volumeR0=in~0:49,24:19,84:53,90:29 volumeR0=is~0:2,74:-53,90:28 volumeR0=it~0:-76,90:27
-volumeR0=kept~24:33,73:62 volumeR0=next~74:41 volumeR0=of~73:58 volumeR0=on~79:48
-volumeR0=poly~74:42 volumeR0=pre~23:24 volumeR0=pressure~56:67,74:-38 volumeR0=put~0:54,56:-41
-volumeR0=right~74:54 volumeR0=sits~56:38,79:25 volumeR0=standing~0:47,79:-27
-volumeR0=stands~0:52,74:-25,79:20 volumeR0=storage~74:26,79:-35
-volumeR0=tank~0:-42,23:44,56:81,74:68,79:42 volumeR0=terrace~0:38,74:-25 volumeR0=that~79:33
-volumeR0=the~74:78,79:39,96:36 volumeR0=to~23:49 volumeR0=top~79:38 volumeR0=tote~79:38
-volumeR0=tower~0:-29,79:33 volumeR0=two~84:28 volumeR0=vessel~56:67 volumeR0=water~24:82,56:-33
-volumeR0=we~74:-40 volumeR1=(~0:35 volumeR1=,~79:28,96:30 volumeR1=.~23:58,73:44,79:41,84:24,90:26
-volumeR1=0~0:44 volumeR1=1~56:31 volumeR1=2~56:46 volumeR1=3~0:-27 volumeR1=4~0:-31,79:16
-volumeR1=5~23:40,79:36 volumeR1=8~56:57 volumeR1=;~0:18 volumeR1=?~56:56 volumeR1=a~79:26,81:53
-volumeR1=after~0:-28,84:32,90:30 volumeR1=and~0:29 volumeR1=are~0:-31 volumeR1=booster~74:44
-volumeR1=c~24:32 volumeR1=day~81:24 volumeR1=fill~0:48 volumeR1=filled~74:44 volumeR1=fills~74:42
-volumeR1=fire~73:61 volumeR1=floor~74:43 volumeR1=from~74:33 volumeR1=ft~0:-43,74:27,79:33
-volumeR1=full~90:30 volumeR1=hill~74:-38,79:37 volumeR1=hours~84:31 volumeR1=house~79:39
-volumeR1=in~0:-34 volumeR1=is~0:47,56:-60 volumeR1=l~81:24 volumeR1=last~0:33 volumeR1=loft~79:45
-volumeR1=m~79:17 volumeR1=minutes~84:31,96:44 volumeR1=of~0:-31,79:39 volumeR1=on~56:-32
-volumeR1=one~90:29 volumeR1=outside~74:37 volumeR1=psi~56:28 volumeR1=pump~74:54,79:-28
-volumeR1=pumps~74:36 volumeR1=relief~24:28 volumeR1=roof~79:28 volumeR1=seconds~0:57,90:39
-volumeR1=shed~74:27 volumeR1=stand~79:33 volumeR1=tank~0:25 volumeR1=the~0:-38,56:18
-volumeR1=tower~79:30 volumeR1=up~74:51 volumeR1=v~74:27 volumeR1=|~0:44 volumeR2=,~24:46,74:27
-volumeR2=.~0:26,79:45,84:47 volumeR2=0~79:56 volumeR2=1~74:62 volumeR2=2~0:29
-volumeR2=3~0:-26,56:35 volumeR2=4~0:25 volumeR2=5~79:-37 volumeR2=6~24:37 volumeR2=7~74:-38
-volumeR2=:~74:-36 volumeR2=above~79:40 volumeR2=after~96:28 volumeR2=bar~0:-27,23:25,56:54
-volumeR2=beds~79:38 volumeR2=below~79:58 volumeR2=diaphragm~74:32 volumeR2=f~24:27
-volumeR2=four~0:33 volumeR2=from~73:32 volumeR2=higher~79:30 volumeR2=house~74:28
-volumeR2=litres~0:41,79:-47 volumeR2=m~0:27,79:40 volumeR2=metres~79:26 volumeR2=min~74:-50
-volumeR2=minute~0:-33,90:30 volumeR2=or~0:30 volumeR2=over~0:46 volumeR2=pipe~0:24,79:-25
-volumeR2=psi~0:-30,56:29 volumeR2=pump~0:-33,56:-27,74:87 volumeR2=relief~24:37
-volumeR2=second~0:33 volumeR2=stands~74:-45 volumeR2=taps~79:26 volumeR2=than~79:38
-volumeR2=use~0:34 volumeR2=v~0:-39,74:63 volumeR2=valve~24:16 volumeR2=water~74:32
-volumeR2=wellhead~0:30 volumeR2=|~0:-58 volumeT=beds.area~0:28,80:47
-volumeT=power.battery~0:-27,74:51 volumeT=power.cable~74:51 volumeT=power.capacity~74:25
-volumeT=power.facing~0:43,79:-43 volumeT=power.open_voltage~0:28,79:-21
-volumeT=power.panel~0:28,79:-4 volumeT=power.source~0:56,56:-17,79:61,80:42
-volumeT=power.tilt~79:-27 volumeT=power.voltage~74:76,79:-55
-volumeT=pump.control~0:50,24:55,56:37,79:-77 volumeT=pump.cut_in~56:60,79:-56
-volumeT=pump.cut_out~56:83,79:-59 volumeT=pump.height~0:53,74:-30
-volumeT=pump.placement~56:55,74:30 volumeT=pump.present~0:36,79:66 volumeT=pump.set~24:35,79:-48
-volumeT=pump.works~0:-64,74:44,80:33 volumeT=store.fills~0:-21,74:13
-volumeT=store.hours~0:26,79:-36 volumeT=store.inflow~74:40 volumeT=store.reserve~74:56
-volumeT=store.volume~0:41,56:59,73:58,74:-140,79:-35 volumeT=tank.level~56:-48,74:-110,79:206
-volumeT=tank.volume~0:60,79:-154,80:33 volumeT=water.kind~0:37,24:50,73:39,74:55,80:39,90:40,96:67
-volumeT=water.level~56:19,74:-36,80:58 volumeT=water.yield~0:-36,24:39,84:54
-volumeT=way.climb~0:34,24:36,74:74,79:-39 volumeT=way.length~0:45,24:46,79:50
-volumeT=way.pipe~0:56,73:35,79:47 volumeT=well.bore~96:65 volumeT=well.depth~56:57,96:35
-volumeT=well.drawn_for~96:89 volumeT=well.steady~96:79 volumea=~56:55 volumea=,_2~0:-21
-volumea=,_and~0:-35,74:26 volumea=,_filled~0:35 volumea=.~0:55,74:44,79:31 volumea=._1~74:41
-volumea=._from~74:-30 volumea=and_stands~74:-22,79:45 volumea=bladder_tank~56:36
-volumea=expansion_tank~23:84 volumea=heater_,~24:39 volumea=in_2~0:46 volumea=in_the~74:-49
-volumea=poly_tank~74:40 volumea=pressure_tank~56:79 volumea=storage_tank~74:26
-volumea=tank_,~0:42,79:-16 volumea=tank_.~74:18 volumea=under_the~0:25 volumea=water_heater~24:71
-volumeb=~79:32 volumeb=,_about~0:-27,74:39 volumeb=._cistern~74:21 volumeb=._reservoir~79:27
-volumeb=._tank~79:27 volumeb=a~0:27,74:14 volumeb=bucket_of~90:30 volumeb=cistern~0:42,74:-33
-volumeb=cistern_is~0:-36,74:47 volumeb=cistern_of~0:44 volumeb=expansion_vessel~23:42
-volumeb=fills_a~90:25 volumeb=from_a~74:33 volumeb=have_a~79:16 volumeb=is_a~23:19,79:-35
-volumeb=pressure_vessel~0:39 volumeb=tank_is~0:64,74:-37 volumeb=tank_of~0:40 volumeb=to_a~79:31
-volumeb=to_keep~73:40 volumeb=vessel_is~56:44 volumeb=water_heater~24:44
+L=(~3:34,99:-63
+L=,~3:-39,8:25,12:13,16:19,18:19,21:-67,43:-45,59:-4,68:30,69:-40,74:-36,76:47,94:-52,99:10,103:73,104:-30,114:-41,117:-51
+L=.~9:23,10:26,12:45,13:20,16:-42,19:26,21:44,28:32,37:25,45:-23,47:20,57:-19,77:-34,78:68,81:-41,84:-14,87:-27,89:31,90:23,91:-39,95:-38,96:62,98:-41,100:33,113:-68,117:-44
+L=0~0:40,4:-31,15:47,26:63,27:37,48:53,57:36,60:75,85:-46,86:-50,87:37,95:42,96:-45,99:55,102:41,103:17,117:35
+L=1~3:-64,4:-59,6:-47,9:35,38:23,65:60,70:33,107:29
+L=2~0:68,24:35,40:19,44:-42,55:-60,65:53,68:38,69:38,77:21,97:28,99:-36,103:-63,107:59,117:44
+L=3~0:21,47:40,68:-33,83:-40,87:52,103:17,117:18
+L=4~1:7,16:-59,47:54,53:40,97:-71,110:60,113:34,117:39
+L=5~0:13,1:-38,48:55,60:60,65:32,92:33,99:-18,103:-42 L=6~0:57,22:40,88:38,104:-30,115:56
+L=8~37:-44,66:38,88:20,90:50,101:47 L=9~3:-38,83:36,99:-29,105:44,113:54
+L=:~31:36,94:24,101:20,102:37,108:39 L=;~31:49,56:18,83:30,99:-38 L=?~44:46,96:41,99:53
+L=a~0:31,28:26,37:-29,39:-57,40:74,44:-33,56:52,59:58,62:47,64:39,65:-48,70:23,73:23,83:56,87:20,88:22,97:58,99:-30,101:17,105:51,107:29
+L=about~0:35,3:21,56:50,89:21 L=above~0:-28,87:47,99:-49,104:31 L=accumulator~62:51
+L=adjusted~73:34 L=adults~0:50 L=after~0:84 L=again~102:50 L=agm~0:-47 L=ah~0:45 L=air~0:-33,60:127
+L=all~0:52,96:-46 L=along~17:27 L=also~28:31 L=altimeter~102:32 L=altitude~44:124
+L=am~0:-45,92:30,96:55 L=and~1:54,4:52,31:23,40:23,48:32,65:61,68:-5,90:39,101:40,102:5,104:22
+L=any~0:36 L=apart~12:44 L=are~0:23,8:28,44:32,68:-47,96:49,102:-14 L=area~6:21
+L=as~37:57,71:23,101:-39,117:31
+L=at~0:21,3:-26,4:-29,13:11,14:40,26:83,44:72,45:50,49:-44,64:86,65:34,68:116,88:-74,90:31,99:38,102:-25,104:-60,111:87,114:40,115:32,116:37,117:16
+L=august~0:31 L=away~0:5,103:41 L=back~0:35,64:62,116:32 L=bar~9:37,61:55,62:44,64:93,65:95
+L=barn~0:-35,103:37 L=basin~0:41 L=bath~0:-100,40:113,102:51 L=bathroom~0:-34 L=battery~0:46,50:30
+L=be~0:67 L=bed~0:45 L=beef~0:36,1:-20 L=before~115:59 L=begin~13:45 L=below~0:-54,104:39
+L=between~64:49,104:29 L=bit~43:20 L=bladder~0:-21,60:38 L=block~9:68 L=blue~62:49 L=boiler~28:65
+L=booster~73:42,104:-23 L=bore~101:52,105:77,107:73 L=borehole~0:-28,102:-30,107:78,117:44
+L=bothy~0:-36,96:31 L=bottom~23:47,87:25,96:-24,107:54 L=brings~0:17 L=brook~100:24 L=bucket~0:35
+L=budget~0:41 L=build~0:36 L=buried~0:19 L=busiest~94:21 L=but~35:44,39:39,104:54 L=butt~88:48
+L=by~0:40,56:21,103:64 L=c~0:36 L=cabin~0:38,37:-35,44:34,88:-45,102:54,104:38 L=cabins~35:-36
+L=cable~0:40,49:131,104:-38 L=call~0:-6 L=calves~97:53 L=came~0:39 L=camp~96:46
+L=can~0:29,10:31,51:43 L=captured~0:38 L=car~0:26 L=cased~0:-30,105:51 L=casing~0:-57,105:25
+L=chalet~0:46 L=charge~60:35 L=checked~60:35 L=cistern~79:29,81:27,83:47 L=city~0:79
+L=climb~0:-81,102:95 L=climbing~102:45 L=climbs~102:57 L=clock~0:-35,64:41 L=closed~93:28
+L=cm~0:-48,8:115,12:12 L=come~38:48,96:-26 L=comes~88:32,100:53,101:-13,103:62,116:30
+L=constant~73:44 L=consumption~90:44 L=control~73:37 L=controller~48:28,52:51,59:-51
+L=copper~104:59 L=cottage~0:-54,102:125 L=could~0:48 L=count~0:-48,93:28
+L=cows~1:57,2:42,3:57,5:48,90:-28,97:50 L=creek~103:50 L=curve~0:63 L=cut~64:74,65:96 L=cuts~65:29
+L=cylinder~28:61 L=daily~0:-28,89:67 L=day~90:19,91:71,92:25,96:53 L=december~0:57
+L=deep~105:73,115:37 L=delivery~0:47 L=depth~0:28,68:56,107:45 L=dia~0:-49,96:30
+L=diameter~0:-24,7:22,66:63,105:48 L=diaphragm~0:-45,70:31 L=did~0:85 L=distance~104:35 L=do~0:41
+L=does~64:45 L=down~68:49,86:-54,99:50,102:-24,113:98 L=draws~86:45,99:38,117:35 L=drew~113:56
+L=dribble~0:39 L=drilled~107:63 L=driller~0:-33,101:39,117:22 L=driller's~0:32 L=drinkers~97:38
+L=drip~6:39,7:40,8:22,12:64,13:47,16:44,18:47,29:36 L=dripper~8:69 L=drippers~0:-33,8:68,18:57
+L=drips~0:28 L=drop~102:-55,103:64,104:-40,110:88 L=drops~0:77,102:-29,103:57 L=drum~0:-47,87:53
+L=dry~67:77,75:75,99:40,101:125 L=dug~107:53 L=dynamic~99:32
+L=each~0:56,12:65,18:44,35:-40,59:-53,89:-60,90:122,101:-41 L=efficiency~71:53 L=eight~0:53,55:-36
+L=elev~44:51 L=elevation~44:135 L=emitters~8:54,18:72 L=end~0:-60,99:28 L=ends~0:45
+L=et~0:-42,15:88 L=eta~71:35 L=evening~0:-42 L=every~8:107,18:58 L=expansion~24:50,27:100
+L=fall~103:111 L=falls~87:49,102:-37,103:39 L=family~0:-53,96:66 L=far~0:77 L=farm~1:34
+L=farmhouse~0:43 L=fed~0:-28 L=feeds~73:31 L=feet~0:21,29:74,101:47 L=field~0:23,102:-37,103:44
+L=fifty~0:-42 L=figure~90:58 L=fill~0:52 L=filled~0:42 L=filter~0:40,43:49 L=fire~82:35
+L=first~0:50,42:29 L=fittings~43:29 L=flat~0:-38 L=float~0:-42 L=flooded~98:23,99:-23 L=floor~99:40
+L=flow~37:36,69:52,96:-32 L=foot~84:36,85:57
+L=for~1:64,43:32,48:38,78:39,89:-50,91:66,92:42,99:-29,101:57,112:55,113:51 L=four~0:32,35:25
+L=frequency~73:30 L=from~49:48,55:-41,83:59,87:40,92:68,96:-47,102:47,103:36,107:-56
+L=ft~87:-43,96:42,99:26,102:27,107:26,113:66 L=gal~87:48 L=gallon~0:29,87:-33 L=gallons~87:19
+L=garden~0:33,6:46,9:68,91:143 L=gauge~0:83 L=get~101:88 L=gets~42:67 L=gives~0:70,101:42
+L=goat~0:-30 L=goats~3:85,4:29,6:-44,96:-35,102:36 L=goes~99:35 L=got~0:117
+L=gph~0:-47,12:66,14:69,18:56 L=gpm~35:51 L=grass~0:18 L=gravity~0:-41,1:41,88:36 L=greenhouse~6:35
+L=grid~0:43,45:39 L=ground~21:54,83:32 L=guess~0:-35 L=h~14:30,18:57 L=had~0:25
+L=half~102:-30,103:73 L=hallo~0:37 L=hand~0:35,107:46 L=hangs~0:-62,68:50,111:61
+L=has~0:78,60:34,88:-29,104:-33,110:41 L=haul~83:39 L=hav~0:66 L=have~6:38,88:72,103:25
+L=having~0:-73 L=he~0:59 L=head~0:76,96:-37 L=header~0:-38,13:34,88:38 L=heater~25:35,26:88,28:71
+L=height~87:38,102:31 L=hello~0:62,3:31,6:-54 L=helo~0:47 L=hens~0:-48,4:57 L=here~44:29
+L=hi~0:35,83:-56,96:35 L=higher~102:28 L=highest~102:48 L=hill~83:-46,88:16,96:23 L=hit~0:35
+L=hold~0:32 L=holding~23:29 L=holds~73:78 L=hole~107:79 L=holiday~0:-37,96:31
+L=horses~0:-25,1:27,97:53 L=hose~0:43,31:48,86:51,102:-29 L=hoses~0:-42,31:78,38:58 L=hot~28:64
+L=hour~0:-51,74:120,94:81 L=hours~0:49 L=house~0:37,3:56,6:-40,73:28,99:-8,102:25,104:53,107:-50
+L=household~0:-40,96:62 L=how~107:44 L=hp~0:54 L=hundred~99:-52 L=hung~0:-15,68:46,110:46
+L=hut~44:50 L=hytte~0:66 L=i~0:47,6:20,10:56,39:50,60:68,71:16,93:37,104:46 L=i'd~73:52 L=i'm~0:64
+L=id~0:30 L=if~0:51
+L=in~3:-45,10:52,19:62,20:44,42:25,57:86,64:79,94:69,95:63,96:-39,99:83,100:25,102:-40
+L=inch~62:-53,86:24 L=inches~0:31 L=inlet~13:56 L=inside~0:-26,7:60,99:-50
+L=intake~0:-27,68:-72,86:47,103:93,111:191 L=into~0:-51,35:37,83:28 L=inverter~73:37
+L=is~0:71,1:-36,15:36,26:46,43:49,46:19,49:16,55:-45,62:31,98:25,100:45,103:79,104:44,105:39
+L=it~0:35,56:35,68:21,88:-36,99:30,101:26,103:39,108:29,113:64,115:-31,116:24
+L=it's~87:-51,103:39,104:44 L=its~87:22,102:-58 L=july~19:45 L=just~0:-39,37:51 L=keep~82:73,106:47
+L=keeps~73:76 L=kept~26:42 L=kids~0:34 L=kl~83:38 L=kpa~103:40
+L=l~0:-23,14:35,18:45,60:65,87:44,99:-22,112:44,113:40,116:29 L=lake~0:66,96:-31 L=last~0:69
+L=lat~0:-36,45:42,47:31 L=late~0:37 L=laterals~12:44 L=latitude~0:-79,45:71,46:189,47:44
+L=laundry~41:30 L=layflat~104:29 L=laying~96:40 L=leaks~93:61 L=least~11:28,69:35
+L=length~86:73,104:50 L=less~106:59 L=level~0:-24,68:-38,99:74,102:-40,107:-20,113:80,115:66
+L=lies~42:43,102:17 L=lift~67:73,86:-14,87:32,99:67,102:75,104:-26 L=lifted~102:38
+L=like~0:44,106:55 L=limiter~37:34 L=line~12:92,16:51,19:30,87:-42,104:11
+L=lines~7:15,12:80,13:67,104:-40 L=list~0:40 L=liters~0:28 L=lithium~0:21 L=litres~87:50,95:35
+L=live~51:44,96:76 L=lodge~102:-41,103:36 L=loft~0:-35,87:48,88:41 L=log~101:49
+L=long~0:70,16:28,47:30 L=longitude~47:45 L=look~104:22 L=lose~56:25 L=lowered~68:74 L=lowest~99:44
+L=m~0:31,12:-51,40:34,88:65,97:-29,102:10,105:15,107:32,111:50,117:20 L=machines~0:44,41:48
+L=made~0:55 L=main~104:39 L=makes~101:30 L=map~0:42 L=marked~43:20 L=max~19:33,52:34 L=may~0:27
+L=maybe~0:64 L=me~0:84,9:51,101:-51 L=measured~101:58 L=meter~89:46,93:77 L=meters~96:-44
+L=metre~107:37 L=metres~0:-52,77:26 L=micro~0:26 L=microsprinklers~33:25 L=milk~1:26,2:65
+L=milking~0:-59,1:57 L=min~0:106,102:-36,112:47 L=minimum~0:77,11:56,69:33
+L=minute~0:-32,101:88,103:22 L=minutes~114:49 L=mm~87:-43,88:40,103:47,104:63 L=months~75:76
+L=more~0:-88,74:102,102:21 L=morning~94:29 L=most~70:33 L=motor~0:-45,71:91 L=mppt~0:-42,52:57
+L=must~102:40 L=my~0:81,103:59,104:-26 L=near~0:59 L=nearest~0:45 L=need~0:59,89:67,96:-27,101:-22
+L=needs~0:58,11:29,72:46 L=neighbour~0:44 L=neighbour's~0:38 L=net~102:27 L=never~99:51
+L=new~0:-30,85:35 L=next~102:-54 L=night~0:-20,10:33 L=no~37:25,74:99,96:53,99:31 L=noon~0:31
+L=north~46:37 L=not~0:-43,102:26 L=now~0:80,99:32,104:25 L=npsh~0:-49,72:120 L=npshr~72:80
+L=nursery~0:36 L=occupants~96:46 L=of~53:37,55:57,64:31,68:-49,96:37,107:48
+L=off~45:36,65:96,76:130,83:50,96:-42,103:115 L=oh~0:47
+L=on~6:30,35:-66,42:35,56:27,64:70,87:43,88:48,102:-48,103:-44,110:33
+L=one~0:-32,8:86,16:31,23:42,40:23,54:28,90:51 L=only~39:39,43:42,102:-42,104:28 L=open~53:74
+L=opens~25:32,65:31 L=orchard~0:-60,6:23,89:-26,91:52 L=our~0:73,44:59,64:20,89:27,96:39
+L=ours~101:35,107:88 L=out~65:120,88:-34,108:50 L=outlet~87:38 L=outside~0:-45,66:33
+L=overhead~88:34 L=paced~100:37 L=panel~54:30,58:19 L=panels~49:35,54:54,55:54,57:53,58:59,104:-21
+L=paper~104:31 L=parlor~31:60 L=pe~103:39 L=people~35:39,90:86,96:56,101:-26 L=per~0:55,74:71,90:43
+L=perhaps~0:-45 L=pipe~0:69,35:-42,42:29,86:82,87:-23,99:-23,104:50,107:-44,110:111 L=place~0:57
+L=plastic~0:54,43:20 L=platform~87:46 L=please~106:37 L=plot~0:64 L=plus~4:40,91:62 L=pm~92:45
+L=pn~0:41 L=point~73:31 L=pole~0:44 L=poly~0:39,96:-33,102:43 L=pond~0:60,103:37 L=power~0:53
+L=pre~60:33 L=precharge~60:81 L=preset~60:36
+L=pressure~13:34,23:36,60:26,62:70,64:58,73:28,83:-33,88:-56,96:-34 L=psi~11:27,27:29,99:51
+L=pull~68:47
+L=pump~0:77,9:51,44:-52,49:36,59:35,60:-35,64:41,65:48,66:53,68:192,70:88,73:83,83:69,86:38,99:62,101:-56,104:-35,105:-43,107:-8,115:-41
+L=pump's~68:98 L=pumped~0:-50,101:-36,108:29,112:47,114:70,117:37 L=pumping~99:58,113:27,117:48
+L=pumps~73:51 L=pupil~90:33 L=push~99:-25 L=pushes~87:50 L=pvc~0:17 L=pwl~117:23 L=q~0:-40
+L=question~0:28 L=rain~76:43 L=rainwater~83:49 L=rated~14:66,43:60,61:66 L=reach~0:29 L=read~0:58
+L=reckon~90:19 L=recovery~114:25 L=reducing~23:57 L=relief~25:99 L=rental~0:25,96:-25
+L=required~72:59 L=reservoir~87:28,88:21 L=rest~99:-67,115:122 L=ridge~56:67 L=rings~105:30
+L=rinsing~0:28 L=rise~102:127,104:-38 L=rises~0:-29,102:69 L=rising~102:62 L=river~99:48
+L=road~0:114,104:-36 L=roof~0:-18,6:-38,76:148,102:50 L=rooms~0:48 L=roughly~0:-46
+L=rows~0:-51,16:133 L=run~0:-56,10:57,12:53,39:48,104:63 L=runoff~77:20 L=runs~59:30,80:26,83:19
+L=s~0:-57,47:30,113:37 L=said~0:60 L=same~96:27,107:19 L=say~77:20,104:88 L=says~0:83,89:46,96:35
+L=sea~44:41 L=season~99:50,101:96 L=sensed~0:53 L=septic~0:82,88:-33 L=set~26:47,68:71,73:126
+L=shaft~105:103 L=share~0:-58 L=she~0:-59,96:57 L=shed~83:54 L=sheep~3:44 L=should~78:119
+L=shower~0:48,37:61,40:28,101:-38 L=showers~35:52,36:80,37:26,40:58,96:-46 L=shuts~65:37
+L=sink~0:-58,35:49,40:15,83:21 L=sinks~0:-24,37:87,41:23 L=sit~0:39 L=sits~0:-36,99:35 L=six~55:54
+L=sixty~0:-47,68:95 L=sleeve~0:45 L=slope~17:52 L=smal~0:39 L=small~44:28,96:33
+L=so~0:20,35:27,40:31,83:93 L=solar~99:-46 L=sold~0:44 L=sorry~96:34,99:38 L=source~101:59
+L=south~58:44 L=spacing~16:47 L=speed~0:61,73:29 L=spell~19:32
+L=spring~83:44,87:-30,98:41,101:32,103:97 L=sprinkler~0:32,39:27 L=sprinklers~38:75
+L=square~0:-56,77:27 L=stable~0:-31 L=staff~96:76 L=stand~87:29 L=standing~115:68 L=stands~99:65
+L=start~13:27 L=starts~64:58,74:69 L=static~99:54,107:-51,115:214 L=stays~0:-35 L=steady~116:39
+L=stock~0:-46 L=stone~0:31 L=stopped~0:38 L=stops~37:-38,65:91 L=storage~78:32 L=stored~26:38
+L=strainer~0:80,104:-39 L=strings~0:-80,55:38 L=sub~68:82 L=submersible~66:55,68:87,99:-32
+L=sucks~86:55 L=suction~0:64,86:131,102:-43,104:-40 L=suite~0:25,96:-25 L=summer~96:38,99:40
+L=sun~42:41 L=sunday~0:37 L=supply~0:-46 L=surface~99:40 L=swears~0:51 L=switch~64:99,65:70,73:-45
+L=swl~99:32,115:71 L=system~59:44 L=take~101:-36 L=takes~0:47,91:56,94:50
+L=tank~60:95,61:71,62:65,65:-39,78:108,79:89,81:92,83:89,87:138,88:82,99:-40,101:-67,102:-63,103:-61
+L=tank's~87:50 L=tanks~0:42 L=tap~0:70,102:42 L=tape~0:-37 L=taps~0:38,40:33,104:-31 L=team~0:56
+L=tent~0:51 L=tents~0:42 L=test~117:57 L=than~74:102 L=that~42:31,86:24,87:63
+L=the~0:87,12:-16,13:41,14:-39,17:25,24:-40,28:-40,42:51,44:-33,45:-41,57:-32,61:-31,64:21,72:-31,76:59,81:40,86:34,88:39,91:53,101:59,102:32,104:34,106:-37,107:50,116:-44
+L=then~0:75,101:-41,104:49,116:36 L=ther~0:33 L=there~97:40 L=there's~62:38,85:34 L=theres~0:34
+L=they~0:46,96:-37 L=thinking~0:54 L=thirty~102:13 L=this~0:75 L=though~0:33 L=three~0:50
+L=through~86:43,89:24 L=tilt~58:64 L=tilted~58:32 L=timed~101:38
+L=to~4:-52,24:39,42:25,49:33,60:37,83:-48,86:-41,87:17,88:48,99:53,102:35,104:60,105:-32,113:76,117:21
+L=together~0:27,101:-56 L=toilet~40:92,96:40 L=toilets~31:42,37:27,40:26,41:58 L=told~0:50
+L=took~0:43,35:30,71:23 L=top~0:45 L=total~0:-48,96:28 L=tote~0:26 L=tower~0:-39,87:54,104:50
+L=town~0:74 L=trickle~96:21 L=trough~102:12 L=troughs~0:-76,97:81,104:32 L=truck~0:26
+L=tubing~12:41 L=turns~93:28 L=twenty~0:38 L=two~0:93,41:-28,54:41,55:25,89:37,96:37 L=tyre~0:21
+L=under~99:44 L=underground~83:38,88:-17 L=until~0:54 L=up~102:57 L=uphill~0:-54,87:46,102:42
+L=upper~0:-58,88:78,102:51 L=upstairs~0:39,102:46 L=us~56:20,90:34,96:39
+L=use~0:-55,36:48,89:97,94:41,95:44 L=uses~0:38,90:44 L=v~48:42
+L=valve~25:102,62:-57,84:34,85:51,100:31 L=variable~73:36 L=vessel~0:-23,24:23,27:45,60:42,62:65
+L=voc~53:65,59:-43 L=volt~70:52 L=voltage~53:42 L=w~0:-41,53:54,55:47,57:51 L=want~22:79,78:38
+L=wanted~73:22 L=wants~0:42,69:35,82:52 L=was~0:73,96:-34,104:-42,108:22 L=washer~0:42
+L=washing~41:70 L=water~0:9,10:48,28:61,68:-39,79:51,98:50,99:145,100:126,102:-37,107:-53,115:73
+L=water's~99:35 L=watering~0:35 L=way~70:32,104:54 L=wc~0:34,37:-46
+L=we~0:98,22:53,35:31,44:26,55:-34,78:25,89:66,90:64,91:25,94:59,96:55,99:-50,103:46 L=we're~96:24
+L=weakest~43:22 L=well~99:14,105:95,107:59,108:51 L=well's~107:67 L=wellhead~96:-36 L=were~0:62
+L=what~0:44,100:36 L=when~0:40,32:63,37:-40,96:30 L=which~0:-85,36:45,103:59 L=wide~107:38
+L=wife~0:30 L=wire~49:99,104:-68 L=with~35:-35,51:37,60:52,83:-34,84:35,85:48,105:17,115:-39
+L=within~0:34,99:33 L=without~0:-43 L=works~0:28 L=would~0:-49 L=write~0:62 L=wrote~0:48
+L=x~0:93,54:38 L=yard~0:-41,1:39 L=yards~103:39 L=year~0:35,99:-37 L=yield~0:64,101:38 L=you~0:47
+L=your~0:45 L=yurt~0:44 L=zone~0:29 L=zones~30:55 L=|~35:31,59:31,83:38,96:21,103:47
+R=!~37:46,96:31 R=(~0:-46 R=)~0:67,37:53
+R=,~0:44,10:-83,38:49,46:76,73:15,78:-55,83:40,88:11,89:45,104:28,113:-50,115:37
+R=.~0:96,1:-56,6:27,8:46,9:-40,21:-23,28:6,29:-32,32:-15,33:4,34:-24,36:-18,39:-44,42:30,44:63,55:-25,57:-33,61:-19,63:-42,64:15,87:17,89:42,90:59,96:44,99:25,100:19,101:63,104:53,109:-48,111:-24
+R=0~0:35,6:-44,14:37,83:-45,88:-50,97:21,99:47 R=1~0:24,19:51,31:-61,101:-62
+R=2~41:51,61:38,62:49,105:58 R=3~46:60,64:39,102:35,103:38,117:37
+R=4~37:-34,86:22,87:-36,102:11,107:37,110:61,117:43
+R=5~0:42,1:-51,3:27,12:-40,64:58,66:39,83:-33,104:21,107:48
+R=6~37:-33,99:-32,101:15,107:25,113:53,115:24 R=7~19:54,68:-47,88:35,96:-33,105:106
+R=8~0:43,55:53,64:38,99:-42,110:53 R=9~83:-45,101:-48,115:29 R=;~0:48,96:43
+R=?~0:76,35:37,90:44,96:41,100:27,101:-50,102:47 R=a~0:38,10:39,30:52,40:33,51:95,89:50
+R=above~68:-23,87:80,88:7,98:61,102:95,103:58,104:-33 R=acid~0:36 R=acres~96:37
+R=across~0:32,105:33 R=adults~0:46,96:28 R=after~0:28 R=ago~0:24 R=ah~59:75 R=air~62:50,109:30
+R=all~0:-25,23:24,35:51,97:33,101:49 R=alpacas~0:58 R=also~0:46 R=altitude~44:35 R=altogether~89:47
+R=an~0:66,74:32,104:-51,114:23 R=and~0:24,33:91,35:53,37:42,40:59,59:-55,64:71,97:-71,104:43,107:35
+R=apart~16:30,18:20 R=apiece~90:45 R=are~0:-46 R=around~0:42 R=arrives~96:30
+R=at~0:37,4:-56,9:13,13:13,22:33,28:42,30:113,32:73,34:88,36:65,39:60,55:-60,62:-42,70:56,88:-35,96:30,101:-39,102:-46,104:-33,107:50,112:61,113:68
+R=august~0:31 R=automatic~0:-29,97:32 R=away~104:63 R=back~82:46 R=bank~59:36 R=bar~0:-31,64:85
+R=barn~87:-35 R=barrel~0:-41,88:37 R=basin~35:-35,37:61 R=basins~0:-28,37:114 R=bath~0:31
+R=bathroom~0:59 R=bathrooms~35:38 R=batteries~0:38,50:39,59:30 R=battery~50:45,59:33 R=be~0:27
+R=beds~0:57 R=beef~1:39 R=before~108:57 R=begin~13:40 R=behind~0:34
+R=below~0:-33,83:61,99:59,102:16,103:10,107:-40 R=bends~84:84 R=beside~1:55,3:62,83:42,88:-32
+R=between~16:59 R=bigger~0:53 R=bladder~62:26 R=blue~0:40 R=booster~0:16 R=bore~0:-46
+R=borehole~106:22,107:33 R=bottom~0:65,104:-33,107:70 R=bowls~97:49 R=break~0:-56,21:36,83:31
+R=bucket~0:36 R=bulls~1:40,5:66 R=burn~0:-41,96:36 R=but~0:162,37:34,96:-52
+R=by~0:47,23:24,63:58,89:37 R=cabin~28:29,87:53,104:35 R=cabins~35:16 R=cable~49:85,104:-29
+R=calf~5:65 R=calves~5:102 R=campers~96:41 R=cart~0:75 R=casing~105:46,115:33 R=cattle~0:-17,1:75
+R=centrifugal~0:70 R=checked~0:-37 R=chickens~0:-62,4:106 R=children~0:81,96:-35 R=cistern~83:21
+R=climb~102:39 R=climbs~102:27 R=closed~0:59 R=cottage~103:55 R=could~37:30 R=covers~0:22
+R=cow~5:40 R=cows~0:-22,1:67,2:116,5:55,96:-28 R=creek~102:27 R=dairy~2:42
+R=day~10:57,15:63,80:64,81:73,90:70,91:22 R=deep~0:50,79:42,99:-38,107:120 R=delivery~0:33
+R=depth~107:34 R=diameter~105:40 R=diesel~0:39,104:-30 R=difference~0:68
+R=down~68:48,99:69,104:-41,115:70 R=drawn~114:25 R=drink~0:-36,1:42,4:22 R=drinkers~97:114
+R=drip~6:63,13:34,18:30 R=dripper~18:22 R=drippers~0:42,16:48 R=drive~0:23
+R=drop~103:35,104:-46,110:69 R=drops~0:52 R=dry~0:-21,1:47,75:48,91:91,101:45 R=e~47:31
+R=each~8:26,28:24,35:59,90:76,96:-61 R=elbows~84:72 R=electricity~96:31 R=elevation~44:33
+R=emitter~18:26 R=empty~0:22 R=enough~83:34 R=ever~37:31 R=ewes~3:124 R=expansion~26:51,27:70
+R=fall~103:40 R=fed~0:27 R=feeds~83:-48,88:51 R=feet~0:37 R=fence~0:55 R=fill~0:23
+R=filled~83:64,103:-42 R=fills~0:-51 R=filter~13:57 R=fine~0:33 R=fire~82:75 R=first~0:73
+R=float~97:82 R=floats~0:-51,97:85 R=flooded~0:67 R=flow~0:34,35:-52 R=flush~40:38 R=folks~96:64
+R=foot~5:33,84:36,85:63
+R=for~22:39,31:25,37:56,69:28,82:94,83:-30,88:-33,89:33,97:29,101:-48,114:54 R=free~0:40
+R=from~83:53,87:41,99:26,104:25 R=ft~0:50 R=full~79:137,96:55 R=garden~31:35,83:-24,99:-24
+R=gauge~0:47 R=generator~0:25,104:-33 R=get~96:-28 R=give~37:30 R=gives~103:46 R=go~0:-38,107:39
+R=goats~0:-21,3:128 R=goes~68:46 R=going~36:100 R=golf~0:71 R=gone~0:28 R=good~0:51 R=got~0:84
+R=gpm~107:44,113:40 R=gravity~0:-63,23:27,87:43 R=greenhouse~6:37 R=grid~96:59
+R=ground~68:21,102:-45 R=guests~0:33,96:61 R=h~99:39 R=hangs~107:31 R=has~37:-47,64:-52,103:117
+R=hdpe~0:32 R=he~0:80 R=head~0:40,1:60 R=heads~38:49 R=heater~28:97 R=heifers~1:45
+R=height~87:51,102:50,104:47 R=hens~0:-37,4:169 R=her~0:37 R=here~96:28
+R=higher~87:45,102:57,104:-35 R=hill~83:-55,88:43,102:39 R=hold~0:25 R=horses~1:119
+R=hose~0:-44,31:140,32:76,38:31,86:53 R=hoses~0:-112,31:134,32:79 R=hour~74:53,114:23
+R=hours~19:30,94:33 R=house~64:-84,83:30,87:68,101:25,102:36,104:34,107:-50 R=household~0:-56
+R=houses~0:45 R=hung~99:34 R=i~0:69,19:50,29:58,101:-34,102:-31,103:36,104:66 R=i've~0:32,88:-33
+R=id~0:42 R=identical~0:-31,63:79
+R=in~42:55,55:78,60:30,63:25,73:-40,78:78,86:37,87:-30,94:35,96:6,99:28,101:7 R=inch~104:52
+R=inside~105:41 R=intake~0:-60,106:55 R=is~0:64,44:26,62:-65,74:67,83:-36,101:74,102:-30,105:41
+R=it~60:15,66:43,68:-9,88:-49,96:-61,99:40,101:54,108:14 R=it's~79:24 R=its~0:48,68:-51,69:35
+R=joined~0:44 R=july~0:-72,15:45 R=june~0:-47 R=just~0:43 R=kept~82:63 R=kid~0:42 R=kids~0:29,3:43
+R=kitchen~0:61,87:34,102:-46,104:37 R=lake~0:-61 R=last~0:38 R=late~0:35 R=later~0:54 R=laying~4:26
+R=lead~0:31 R=least~11:36 R=level~83:75 R=lift~0:-40,99:56,102:41 R=like~0:-47
+R=line~0:39,16:36,99:-36,101:-42,102:-51,103:72 R=lines~12:29,13:62 R=live~0:-51,96:34 R=loft~88:53
+R=long~12:44,86:40,107:-26 R=loo~40:83,96:-30 R=looking~0:52 R=loos~40:60 R=lost~0:-37,56:87
+R=low~62:-32,99:56 R=lower~103:61 R=lowered~0:44 R=m~0:47,88:24,102:46,103:-66,105:43,115:17
+R=machine~41:37 R=machines~41:47 R=main~0:74 R=mains~99:95 R=may~0:5 R=me~0:34 R=measured~0:49
+R=mesh~0:58 R=meter~0:-35,89:42 R=meters~88:36 R=metre~0:-34,18:34 R=microsprinklers~33:86,34:75
+R=milk~0:-52,2:193 R=milking~0:-57,2:71,95:26 R=min~0:25,19:35 R=minutes~94:34 R=mm~0:-24,104:47
+R=modules~54:37 R=monks~96:25 R=months~0:-41,75:54 R=more~4:28 R=most~96:53 R=motor~0:42
+R=my~0:52,96:31,101:-41 R=n~0:-94,45:151 R=need~11:35 R=needs~0:53 R=neighbour~0:56,37:-36
+R=never~0:24 R=new~0:61 R=next~83:29 R=night~0:-41,96:43 R=no~0:39,35:-55,103:-31 R=nobody~0:41
+R=none~3:53 R=north~45:88 R=nothing~104:33 R=now~100:36 R=o'clock~0:37
+R=of~6:31,49:16,50:23,56:52,57:14,62:-55,68:-48,76:35,78:37,86:39,87:-39,99:-68,104:34,110:68
+R=off~0:44,64:49,65:35,104:51 R=old~0:65 R=on~1:33,6:19,18:32,32:24,88:47,91:53,102:-33
+R=once~34:56,36:59 R=one~101:37,103:29 R=open~36:46,53:52 R=or~36:47 R=other~37:33 R=our~0:33,99:40
+R=out~48:38,64:58 R=outside~0:-43,31:30 R=over~87:27,103:63,106:130 R=own~0:-36 R=paddocks~97:51
+R=pairs~0:-50,5:98 R=panel~54:53 R=panels~54:36,55:53,57:35,96:-28 R=parallel~57:41,63:47
+R=pe~0:68,102:-27 R=people~64:-39,96:125,101:38 R=per~18:9,72:23,74:29 R=person~96:107
+R=persons~0:-21,35:-44,96:100 R=pex~0:39 R=phase~0:45 R=pigs~0:39
+R=pipe~0:52,87:-44,99:-32,101:80,104:39,110:25 R=please~0:55,101:-57 R=plot~0:29
+R=plus~37:-42,83:49 R=poly~0:47,99:-57,104:47 R=polyethylene~0:49 R=power~0:-80,31:48,37:27
+R=pre~27:35 R=precharge~62:37 R=pressure~0:-34,21:59,62:49 R=psi~62:60
+R=pump~24:42,32:72,34:53,68:-51,73:34,83:3,87:-46,88:-44,98:58,99:91,101:20,103:-56,106:31,107:51,109:32
+R=pumphouse~0:50 R=pumping~113:46 R=pumps~63:82,83:39 R=pupils~96:55 R=pushes~99:45 R=put~0:60
+R=pvc~0:66 R=q~0:32 R=reach~104:40 R=relief~26:33,28:20 R=reserve~78:47 R=reservoir~0:20
+R=right~83:47 R=rim~0:-57 R=ring~0:15 R=rise~102:57 R=river~99:37 R=road~0:52 R=roof~76:43
+R=rooms~35:41 R=rows~16:73 R=run~32:47,36:69 R=runs~99:-38 R=says~0:62,74:75 R=sea~44:58
+R=second~0:-25,104:39 R=seconds~0:51,101:32 R=see~0:36 R=series~55:48 R=set~70:54,73:57
+R=shed~83:46 R=sheep~3:79 R=sheet~72:42 R=should~0:-51 R=shower~35:153,36:54,62:-39,99:-49,102:-34
+R=showers~0:-18,35:125,36:94 R=shutoff~0:52 R=side~63:63 R=since~0:-84
+R=sink~0:-53,32:55,37:134,70:60 R=sinks~37:117,96:-46 R=sits~0:-58,76:93 R=six~2:116 R=size~0:-33
+R=sleep~96:50 R=slope~102:65,103:-24 R=so~0:78,35:-37,96:-34,101:68,102:-29
+R=solar~1:42,96:43,115:28 R=sometimes~96:26 R=somewhere~93:58 R=sorry~0:92 R=source~0:40
+R=south~46:79 R=speed~73:35 R=spring~101:57 R=sprinkler~0:-53,38:118
+R=sprinklers~0:-34,38:120,39:69 R=staff~0:58 R=stand~88:53 R=stands~105:42
+R=starts~0:-71,62:40,74:75 R=static~107:67 R=steers~0:-33,1:68 R=stock~1:39 R=strawberries~0:37
+R=string~57:71 R=strings~0:-37,57:68 R=sucklers~5:25 R=sucks~109:34
+R=suction~67:53,86:67,99:53,102:-45 R=summer~0:-13,42:28,99:76 R=surface~0:61,83:-27
+R=switch~0:-34,60:54,64:20 R=take~0:58 R=takes~0:22
+R=tank~0:23,28:-41,62:56,83:43,87:63,99:-26,101:-57 R=tanks~0:34,21:25 R=tap~0:52,31:48,37:61
+R=td~117:23 R=teachers~96:37 R=tents~35:44 R=th~56:76 R=than~4:29,103:28 R=thank~0:-45,104:22
+R=that~0:21,37:26
+R=the~0:43,9:36,11:21,13:7,14:-33,29:-49,35:-61,39:-49,46:-31,56:54,64:-32,65:-42,83:5,87:57,88:22,89:37,99:61,101:41,102:36,103:68,106:43,110:-41
+R=them~96:-30 R=then~0:41,102:-38 R=theres~0:45 R=they~0:73,11:34,40:-37 R=they're~0:40
+R=thinking~0:-34 R=though~102:27 R=through~87:35,102:-56 R=time~30:66,34:59,39:42 R=times~0:47
+R=to~6:46,56:54,102:50,103:63,104:46,105:-39,107:35 R=toddler~0:36,96:-28
+R=together~0:-39,32:46,35:-78,36:97,39:57,96:-28 R=toilet~40:68,96:-41 R=toilets~0:-42,35:53,40:129
+R=tomatoes~0:40,6:-41 R=top~0:49,115:44 R=total~83:89 R=tote~88:20 R=tower~0:-58,88:72 R=town~0:42
+R=trailer~0:45 R=trough~3:41,97:113 R=troughs~0:-23,97:117 R=ts~0:37 R=twenty~103:39
+R=two~55:66,57:-47,83:-43,94:46 R=type~3:32 R=up~73:48,102:25,104:13 R=uphill~0:-40,102:58
+R=upstairs~0:37 R=upwards~102:50 R=us~0:54,96:85,103:26 R=used~0:-22
+R=valve~26:34,28:34,84:34,85:55 R=vessel~0:-17,62:50 R=volt~0:38 R=w~0:62,55:26 R=want~87:45
+R=wants~0:45 R=was~0:33 R=wash~31:50,35:-37,37:37 R=washer~41:108 R=washers~41:67 R=washing~41:80
+R=water~19:53,28:36,40:-44,68:43,87:-50,99:115,102:-18,103:-34,104:-20,107:38
+R=waterers~0:-35,97:44 R=wc~40:73 R=wcs~0:-42,40:62 R=we~0:44,46:91,83:-31,88:38,102:-23
+R=we've~0:47 R=weak~0:42 R=well~3:20,37:-34,102:21,107:30,108:39 R=well's~0:-51 R=wellhead~0:-37
+R=what~0:-40 R=when~0:88,79:142,96:-18,99:-29,113:39 R=where~13:54,99:41 R=which~88:50,92:30
+R=why~100:30 R=wide~0:35 R=winter~56:22 R=wire~49:85,104:-43
+R=with~0:38,1:-34,3:-22,5:58,35:40,83:71,96:37,97:36,107:62 R=without~0:-66,78:61 R=workers~96:53
+R=x~0:59 R=year~51:127 R=yes~0:60 R=yield~107:48 R=yields~0:66 R=you~104:21 R=zone~0:-73
+R=zones~0:-40,20:81,29:61,96:-47 R=|~91:38,104:41,115:-64 angleE=n~45:60 angleE=north~45:88
+angleE=relief~26:37 angleE=south~46:37 angleE=valve~26:37 angleL0=,~58:52 angleL0=.~0:60
+angleL0=at~26:54,45:30,46:42,58:61 angleL0=is~19:60 angleL0=latitude~46:29 angleL0=out~42:29
+angleL0=panels~58:35 angleL0=south~58:42 angleL0=tilt~58:64 angleL0=tilted~58:32 angleL0=to~42:31
+angleL0=water~100:52 angleL1=.~100:43 angleL1=in~42:27 angleL1=the~42:74,46:47 angleL1=water~42:29
+angleL2=,~58:52,100:11 angleL2=.~0:37,46:39 angleL2=0~100:36 angleL2=hot~26:37 angleL2=it's~26:37
+angleL2=m~100:33 angleL2=mm~42:38,100:34 angleL2=one~0:66 angleL2=panels~46:43 angleL2=pipe~100:55
+angleL2=v~58:45 angleM=drip~19:64 angleM=pump~45:61,46:38,58:41,100:29 angleM=spring~0:49
+angleM=tank~46:43 angleN=power.facing~58:58 angleP=hot.volume~26:37 angleP=pipes.held~42:70
+angleP=power.facing~58:33 angleP=power.source~58:78 angleR0=.~0:-33,42:48,46:19,58:18,100:44
+angleR0=n~45:60 angleR0=north~45:88 angleR0=south~46:38 angleR1=.~0:54 angleR1=the~100:38
+angleR2=,~0:51 angleR2=0~46:51 angleS=come~42:29 angleS=lati~46:29 angleS=pane~58:123
+angleS=tilt~58:32 angleS=wate~100:53 angleT=beds.area~19:65 angleT=power.facing~58:68
+angleT=power.panel~58:81 angleT=power.series~58:70 angleT=power.source~19:54,58:104
+angleT=power.strings~58:53 angleT=power.tilt~58:-65 angleT=power.voltage~58:32
+angleT=pump.cut_in~26:47 angleT=pump.cut_out~26:47 angleT=pump.placement~46:38,100:31
+angleT=water.kind~19:48,26:40,46:36,100:44 angleT=water.yield~46:22
+angleT=way.length~0:35,42:55,46:42 angleT=way.pipe~0:36,42:63 anglea=.~42:21 anglea=south_.~46:47
+anglel0=at~26:55,45:31,46:40 anglel0=is~19:61 anglel0=tilt~58:63 anglel0=to~42:31 anglel1=,~58:44
+anglel1=water~100:36 anglel2=.~0:62 anglel2=panels~58:22 anglelr=at_,~26:36 anglelr=at_n~45:42
+anglelr=is_.~42:29 anglelr=to_.~42:24 angler0=.~42:53,58:40,100:57 angler0=n~45:60
+angler0=north~45:101 angler0=south~46:53 angler0=tilt~58:26 angler1=.~45:35,46:43
+areaE=,~0:47,76:23 areaE=0~0:67 areaE=1~0:52,6:-26 areaE=4~0:24 areaE=:~0:44 areaE=cistern~76:27
+areaE=drip~6:50 areaE=from~76:36 areaE=long~0:39,6:-29 areaE=m~0:55 areaE=roof~76:44
+areaE=tomatoes~0:45,6:-39 areaE=zones~6:24 areaL0=,~6:18,76:18 areaL0=.~76:38 areaL0=:~6:40
+areaL0=area~6:21 areaL0=drip~6:50 areaL0=garden~0:46 areaL0=i~6:40 areaL0=is~76:41 areaL0=it~76:36
+areaL0=of~0:39 areaL0=off~76:50 areaL0=orchard~6:24 areaL0=rain~76:27 areaL0=roof~76:42
+areaL0=the~0:29 areaL1=.~76:37 areaL1=garden~0:-38,6:47 areaL1=it~0:-35,6:39 areaL1=rain~76:17
+areaL1=roof~76:46 areaL1=the~0:-29,76:30 areaL2=,~76:33 areaL2=.~76:52 areaL2=8~0:51
+areaL2=drip~6:37 areaL2=ft~6:46 areaL2=inch~6:43 areaL2=l~0:47 areaL2=m~0:66,6:-21
+areaL2=only~76:41 areaL2=so~0:40 areaM=cistern~76:46 areaM=drip~6:160 areaM=pump~0:54,6:48,76:38
+areaM=roof~6:-76,76:119 areaM=spring~0:72 areaM=tank~0:68,76:40 areaM=well~0:49
+areaN=drip.crop~6:38 areaN=drip.rows~6:54 areaN=drip.zones~6:43 areaN=rain.runoff~76:36
+areaP=drip.crop~0:-66,6:99 areaP=pump.present~0:29 areaP=rain.used~0:67
+areaP=store.fills~0:-40,76:65 areaP=store.volume~6:-44 areaP=water.kind~76:64 areaP=way.climb~6:35
+areaR0=,~0:53 areaR0=.~6:69,76:51 areaR0=all~0:60 areaR0=drip~6:33 areaR0=it~0:43,76:-37
+areaR0=of~6:47,76:31 areaR0=roof~76:44 areaR0=tomatoes~0:22 areaR1=,~0:46,6:-39 areaR1=.~6:42
+areaR1=0~0:31 areaR1=3~0:-14,6:33 areaR1=5~0:61 areaR1=a~76:41 areaR1=all~0:-56,6:46
+areaR1=drip~6:30 areaR1=in~0:-35,6:49 areaR1=lines~0:23 areaR1=pump~0:70 areaR2=,~6:22
+areaR2=.~0:59 areaR2=0~6:48 areaR2=3~0:83,6:-39 areaR2=4~0:37 areaR2=5~6:47 areaR2=8~0:31,6:-27
+areaR2=every~6:37 areaR2=ft~6:37 areaR2=lines~0:47,6:-41 areaR2=long~0:25,6:-20
+areaR2=m~0:78,76:-42 areaR2=one~0:41 areaR2=zones~6:31 areaS=cist~0:57,6:-46 areaS=floo~0:29
+areaS=gard~0:52,6:18 areaS=hous~0:61,6:-37 areaS=irri~6:42 areaS=wate~0:59,6:-47
+areaT=power.battery~0:36 areaT=power.capacity~0:24 areaT=power.facing~6:39
+areaT=power.source~0:25,6:28 areaT=pump.height~6:46 areaT=pump.placement~6:27
+areaT=pump.works~0:-43,76:58 areaT=store.fills~0:-48,76:57 areaT=store.volume~0:55,76:8
+areaT=tank.volume~6:17 areaT=water.kind~0:50,6:51,76:45 areaT=water.level~0:70
+areaT=water.yield~6:11 areaT=way.climb~0:30,6:22 areaT=way.length~0:78
+areaT=way.pipe~0:37,6:73,76:-52 areaT=well.depth~0:41 areaa=~6:66 areab=~6:72 areab=roof_is~76:42
+areal0=,~6:23 areal0=.~0:-43,6:39 areal0=:~6:35 areal0=is~76:42 areal0=off~76:42 areal0=roof~76:40
+areal1=beds~6:41 areal1=garden~6:39 areal1=i~6:26 areal1=the~0:40 areal2=.~0:42 areal2=the~6:51
+areal2=vegetable~6:61 arealr=is_.~6:43 arealr=off_of~76:42 arear0=,~6:58 arear0=.~6:40,76:24
+arear0=and~0:-35 arear0=of~6:42,76:32 arear1=it~0:43,76:-37 arear1=under~0:52,6:-50 arear2=,~6:30
+arear2=.~6:29 bareE=!~0:-59,96:40 bareE=(~0:-29,1:64 bareE=,~0:37,2:34,32:-70,37:20,38:81,63:21
+bareE=0~0:-29,38:20,57:40,96:37 bareE=1~1:23,33:67,37:27 bareE=2~2:28,35:67,57:20
+bareE=3~33:109,40:-47,55:95,64:76 bareE=4~0:70,1:-24 bareE=5~0:35,2:43,5:48,35:-39,40:-31
+bareE=7~96:39 bareE=8~55:42,96:-28 bareE=9~0:54,2:44,96:-62 bareE=:~0:85,96:-32 bareE=?~0:78
+bareE=acres~0:65 bareE=adults~96:28 bareE=ago~0:32 bareE=ah~0:64 bareE=all~35:46,97:22
+bareE=automatic~0:-29,97:31 bareE=bar~64:42 bareE=barn~1:56 bareE=basin~37:35
+bareE=basins~0:42,37:86,96:-48 bareE=bathroom~0:61,37:-36 bareE=bathrooms~35:39
+bareE=batteries~0:28 bareE=battery~57:47 bareE=beef~1:36 bareE=bends~84:84 bareE=both~35:41
+bareE=bowls~97:48 bareE=break~21:37 bareE=bull~0:39 bareE=bulls~1:40,5:68 bareE=by~0:-46,63:57
+bareE=cabins~35:16 bareE=cable~0:-31 bareE=calf~5:65 bareE=calves~5:95 bareE=campers~96:41
+bareE=can~33:24 bareE=cattle~1:61 bareE=chickens~0:-63,4:106 bareE=children~0:64
+bareE=controller~0:-18,55:35 bareE=cow~5:41 bareE=cows~0:-48,1:65,2:117,5:54,96:-34
+bareE=dairy~2:40 bareE=day~20:48,96:96 bareE=deep~107:49 bareE=degrees~55:39 bareE=dies~0:51
+bareE=does~0:25 bareE=down~35:-50 bareE=drink~0:-68,1:67,4:20 bareE=drinkers~3:-43,97:112
+bareE=drip~0:-17,18:37 bareE=dripper~18:38 bareE=drippers~0:32 bareE=dry~1:44,75:51
+bareE=each~0:-23,1:-44,35:45,55:32 bareE=elbows~84:70 bareE=else~0:-53 bareE=every~0:70
+bareE=ewes~0:-45,3:123 bareE=faucet~37:55 bareE=five~0:16 bareE=float~97:78
+bareE=floats~0:-77,1:95,97:82 bareE=flow~0:42,35:-50 bareE=flush~0:-30,40:35 bareE=folks~96:64
+bareE=foot~0:-54,5:29,84:36,85:63 bareE=four~0:43 bareE=from~0:-65,1:22,96:45 bareE=front~0:35
+bareE=ft~96:-21,97:42 bareE=full~96:39 bareE=gal~96:-18 bareE=garden~0:-44,31:60,96:50
+bareE=get~0:-44 bareE=goats~0:-48,3:116,96:29 bareE=going~36:90 bareE=guests~0:45,96:68
+bareE=h~74:50 bareE=head~1:57 bareE=heater~0:-39 bareE=heifers~1:41,2:67 bareE=hen~0:-49
+bareE=hens~0:-77,4:153 bareE=here~96:30 bareE=holding~0:-59 bareE=horses~0:50,1:85,5:12,96:-17
+bareE=hose~0:-114,31:135,32:71,36:40,38:28 bareE=hoses~0:-91,31:149,32:80 bareE=hour~74:53
+bareE=house~96:44 bareE=houses~0:55 bareE=humans~96:36 bareE=hundred~0:-44,55:71
+bareE=identical~63:80 bareE=joined~0:46 bareE=july~96:36 bareE=kid~0:45 bareE=kids~0:60
+bareE=kitchen~0:51,35:15,37:-53,40:46 bareE=laying~4:14 bareE=line~18:37,96:-39 bareE=litres~96:63
+bareE=live~96:36 bareE=loo~0:-57,40:80 bareE=loos~0:-54,40:62 bareE=lost~0:-48,56:76
+bareE=m~35:-45,96:30 bareE=machine~41:26 bareE=machines~41:53 bareE=me~0:47 bareE=merinos~3:59
+bareE=meter~0:46 bareE=metre~18:38 bareE=microsprinklers~33:85,34:74 bareE=milk~1:-34,2:84
+bareE=milking~0:-29,2:71 bareE=mm~0:15 bareE=months~75:55 bareE=more~0:-75,4:26 bareE=n~0:-65,45:91
+bareE=naturally~0:-41,96:43 bareE=never~0:-68,35:53 bareE=new~0:35 bareE=night~96:50
+bareE=no~0:-56,37:61 bareE=none~3:35 bareE=north~55:36 bareE=not~0:54,96:-42 bareE=o'clock~0:37
+bareE=off~0:-46,97:48 bareE=once~0:-67,34:55,36:41 bareE=one~29:35,55:50,96:33 bareE=only~0:53
+bareE=open~0:-26,36:44 bareE=or~36:43 bareE=out~39:49,48:40 bareE=outside~0:-31,31:29
+bareE=over~0:40 bareE=paddocks~97:50 bareE=pair~5:71 bareE=pairs~5:63
+bareE=panels~55:60,57:32,96:-30 bareE=parallel~0:-25,55:-56,57:110,63:47
+bareE=people~0:65,3:-53,96:98 bareE=per~18:37,35:-49,74:30,96:20 bareE=person~96:118
+bareE=persons~35:-41,96:89 bareE=phase~0:47 bareE=pigs~0:47 bareE=pipe~0:39 bareE=plus~0:62,37:-40
+bareE=poly~0:41 bareE=pressure~21:74,96:-43 bareE=pumps~63:82 bareE=pupils~96:53 bareE=rain~0:36
+bareE=right~0:57,96:-41 bareE=rooms~35:41 bareE=run~29:44,32:82,36:69 bareE=running~33:24
+bareE=same~36:65 bareE=series~55:127 bareE=shade~0:-49,55:40 bareE=sheep~3:85
+bareE=shower~35:154,36:47,37:89 bareE=showers~0:-22,35:99,36:96 bareE=side~63:59
+bareE=sink~32:55,37:77,40:-30,96:32 bareE=sinks~37:66 bareE=sleep~96:50 bareE=so~0:55,96:-38
+bareE=sometimes~96:26 bareE=sorry~0:61 bareE=south~46:42 bareE=sprinkler~0:-39,38:84
+bareE=sprinklers~0:-45,38:118,39:68 bareE=staff~0:66 bareE=starts~0:-34,74:76
+bareE=steers~0:-43,1:67 bareE=stock~0:-73,1:63 bareE=string~0:-86,55:73,57:77
+bareE=strings~0:53,55:-30,57:57 bareE=summer~0:-47 bareE=tank~0:9,96:-15 bareE=tanks~21:26
+bareE=tap~0:-57,31:49,37:48 bareE=teachers~96:37 bareE=tents~35:44 bareE=th~56:76
+bareE=than~0:-45,4:25 bareE=there's~0:-44 bareE=they~38:58,96:44 bareE=think~0:70
+bareE=three~0:28,55:-43 bareE=time~0:-17,29:59,30:63,34:56,36:53,38:54,39:34 bareE=times~0:59
+bareE=toddler~0:36,96:-28 bareE=together~0:-48,32:79,36:85,96:-31 bareE=toilet~40:59
+bareE=toilets~36:31,40:122 bareE=total~0:13,96:-45 bareE=trough~0:-70,3:34,97:106
+bareE=troughs~0:-25,1:20,96:-32,97:107 bareE=ts~0:37 bareE=two~0:39,1:42,57:-60 bareE=up~0:-45,1:27
+bareE=us~96:58 bareE=v~57:21 bareE=valve~84:36,85:56 bareE=volts~0:-22 bareE=w~55:54,57:71,96:-32
+bareE=wash~31:34 bareE=washer~41:105 bareE=washers~41:66 bareE=washing~0:-27,35:41,41:78,96:28
+bareE=water~0:-37,35:-37 bareE=waterers~0:-37,97:44 bareE=watt~55:34 bareE=wc~40:72
+bareE=wcs~0:-44,40:61 bareE=weak~0:18 bareE=well~0:42 bareE=what~96:22 bareE=when~1:41
+bareE=workers~96:53 bareE=workshop~0:-26,96:34 bareE=x~0:49 bareE=year~0:-69,51:69
+bareE=zones~0:-37,20:79,29:60 bareL0=(~96:34 bareL0=,~1:43,4:24,40:5,41:43,47:42,64:54,107:39
+bareL0=.~21:44,37:61,39:43,44:45,96:46 bareL0=0~0:46,1:25,55:54 bareL0=1~4:-46,37:57
+bareL0=2~1:33,40:43 bareL0=3~0:31 bareL0=4~3:51,47:42 bareL0=6~40:19,96:-28 bareL0=8~0:42
+bareL0=:~0:-26,3:27 bareL0=;~0:-34 bareL0=?~0:-35,96:67 bareL0=about~3:25 bareL0=adults~0:37
+bareL0=ah~0:-55 bareL0=all~96:-45 bareL0=always~0:53 bareL0=and~1:34,4:59,31:28,65:23,96:-61
+bareL0=are~96:23 bareL0=as~37:31 bareL0=at~0:52,65:30,68:61,96:-36,99:62 bareL0=beef~0:39,1:-20
+bareL0=bore~0:25 bareL0=by~0:33 bareL0=cabin~96:36 bareL0=call~0:35 bareL0=camp~96:47
+bareL0=come~38:48 bareL0=cottage~96:23 bareL0=count~37:30 bareL0=cows~0:-28,1:42,2:49,5:60
+bareL0=dairy~2:41 bareL0=day~0:-39,96:54 bareL0=deep~44:23 bareL0=down~113:32 bareL0=dry~0:59,75:48
+bareL0=each~0:38,35:-43 bareL0=family~96:74 bareL0=feeds~97:52 bareL0=foot~0:-47,84:29
+bareL0=for~1:37 bareL0=four~0:-43,35:55 bareL0=ft~0:51 bareL0=gal~0:50 bareL0=goats~3:64,96:-30
+bareL0=gpm~0:-53,35:52 bareL0=grass~0:20,97:-27 bareL0=guests~96:64 bareL0=has~37:73
+bareL0=having~0:-23 bareL0=hens~0:-48,3:15,4:59 bareL0=horses~1:24,97:10 bareL0=hose~0:-64,31:51
+bareL0=hoses~31:42 bareL0=household~96:66 bareL0=hung~68:63 bareL0=i~0:25
+bareL0=in~20:49,48:38,57:61,96:-37 bareL0=is~0:32 bareL0=it~0:21 bareL0=it's~96:49
+bareL0=just~0:-40,37:40 bareL0=kids~0:49 bareL0=kitchen~0:44 bareL0=l~0:-37,60:65 bareL0=last~0:50
+bareL0=latitude~0:-46,45:75,46:71 bareL0=level~0:-44 bareL0=limiter~37:34 bareL0=lodge~35:44
+bareL0=long~47:31 bareL0=longitude~47:45 bareL0=machines~41:54 bareL0=may~0:39 bareL0=maybe~0:40
+bareL0=milk~0:-51,1:32,2:45 bareL0=milking~1:58 bareL0=months~75:49 bareL0=new~85:37
+bareL0=occupants~96:46 bareL0=of~55:45,96:18 bareL0=off~65:48 bareL0=on~38:45,64:58
+bareL0=one~0:44,37:46,40:39,96:-39 bareL0=only~39:41 bareL0=or~96:42 bareL0=our~0:47
+bareL0=out~0:39 bareL0=pairs~1:43 bareL0=people~96:41 bareL0=pipe~0:46 bareL0=psi~0:48
+bareL0=pump~68:101 bareL0=question~0:56 bareL0=s~47:31 bareL0=same~96:32 bareL0=sheep~3:24
+bareL0=shower~40:20 bareL0=showers~35:85,96:-40 bareL0=sink~35:55,40:24 bareL0=sinks~37:88
+bareL0=so~0:-68,35:36 bareL0=solar~0:33 bareL0=sorry~0:-29,96:45 bareL0=static~115:108
+bareL0=stock~5:33 bareL0=stops~0:-34,65:42 bareL0=strings~55:42 bareL0=sub~68:42
+bareL0=summer~96:42 bareL0=the~35:39 bareL0=there~0:-26,35:31 bareL0=three~0:46,35:-29
+bareL0=to~0:53,4:-46,113:83 bareL0=toilet~40:68 bareL0=toilets~0:3,40:76,41:25 bareL0=total~96:39
+bareL0=troughs~0:-39,97:66 bareL0=two~55:34 bareL0=up~96:14 bareL0=us~0:-30 bareL0=v~48:40
+bareL0=valve~84:28 bareL0=w~0:-27,55:42 bareL0=was~0:51,96:-33 bareL0=wash~0:39
+bareL0=washing~41:37 bareL0=water~0:-20,99:75 bareL0=we~2:42,96:47 bareL0=well~0:-51,37:26,107:40
+bareL0=zones~30:43 bareL0=|~96:70 bareL1=(~3:37,37:31,96:-43 bareL1=)~0:62
+bareL1=,~31:47,34:66,35:-30,39:54,41:20,57:34,68:79,85:32,97:14
+bareL1=.~0:16,3:-32,32:54,40:56,47:55,65:37,75:56,96:-34 bareL1=0~0:-28,55:41,57:32,65:-39,113:57
+bareL1=1~2:-55,3:-53,38:60,65:40 bareL1=2~0:-31,20:59,65:43,97:44,107:31 bareL1=3~32:32,47:49,99:43
+bareL1=4~1:39,47:21,55:16 bareL1=5~1:-10 bareL1=9~3:-35 bareL1=:~1:-52,31:54,40:62,55:56
+bareL1=;~35:45 bareL1=a~0:47,37:-57,40:18,96:43,97:34 bareL1=about~0:40 bareL1=am~0:-40
+bareL1=and~96:58,99:42 bareL1=at~3:-37,32:20,36:42,107:37 bareL1=bar~0:-39,64:75,65:52
+bareL1=bath~0:-24,40:16 bareL1=bottom~0:20,96:-23 bareL1=but~35:47,39:41 bareL1=by~0:-51
+bareL1=cabin~0:67,37:-31 bareL1=calves~97:55 bareL1=cattle~1:76 bareL1=cows~0:-38,3:76
+bareL1=deep~68:41 bareL1=drops~38:48 bareL1=each~0:13 bareL1=eight~0:16,55:-35 bareL1=feet~29:75
+bareL1=field~0:31 bareL1=foot~85:61 bareL1=for~48:39 bareL1=four~0:45
+bareL1=from~0:34,3:52,55:-40,96:-43 bareL1=ft~35:52,44:36,68:44,96:32,113:50 bareL1=gravity~1:56
+bareL1=ground~21:56 bareL1=guests~0:31 bareL1=ha~0:-33,33:22 bareL1=half~0:39
+bareL1=has~0:55,37:-42 bareL1=head~0:52,96:-38 bareL1=hello~3:31 bareL1=hey~0:31 bareL1=hi~96:36
+bareL1=horses~97:43 bareL1=house~3:27 bareL1=hp~0:30 bareL1=i~0:-36 bareL1=in~0:-42
+bareL1=inch~0:-32 bareL1=into~35:38 bareL1=is~0:-41,96:52 bareL1=it~0:-69 bareL1=kitchen~0:-54
+bareL1=l~0:-28,1:36 bareL1=lake~0:30,96:-31 bareL1=late~0:46 bareL1=latitude~47:45
+bareL1=live~96:49 bareL1=lodge~0:30 bareL1=m~0:-55,40:54,84:43,97:-33 bareL1=may~0:-57
+bareL1=meter~0:26 bareL1=meters~96:-44 bareL1=no~37:35,96:16 bareL1=not~3:47 bareL1=of~84:30
+bareL1=off~96:-27 bareL1=on~0:26 bareL1=one~0:52 bareL1=panels~55:56 bareL1=persons~40:33
+bareL1=plus~0:46 bareL1=poly~0:18,96:-27 bareL1=power~0:38 bareL1=rooms~0:37 bareL1=run~96:28
+bareL1=same~36:49 bareL1=says~0:-41,96:40 bareL1=second~0:-52 bareL1=shower~37:4
+bareL1=showers~36:68,37:66,40:49 bareL1=sink~0:-53,37:21,96:22 bareL1=sinks~0:-26,41:38
+bareL1=small~96:36 bareL1=sorry~0:48 bareL1=sprinklers~38:64 bareL1=staff~96:48
+bareL1=stops~0:56,37:-38 bareL1=tank~60:58 bareL1=tents~0:34
+bareL1=the~0:-66,36:43,64:33,97:51,99:40 bareL1=there~1:42 bareL1=theres~0:54
+bareL1=they~0:34,96:-36 bareL1=three~0:-26 bareL1=toilet~0:-36,96:27 bareL1=toilets~31:68,40:-50
+bareL1=told~0:-59 bareL1=top~0:32 bareL1=two~0:-66,35:19,37:38,41:-52,96:51 bareL1=use~36:51
+bareL1=valve~85:26 bareL1=w~57:38 bareL1=water~68:42 bareL1=we~35:8,96:41
+bareL1=wellhead~0:27,96:-35 bareL1=when~37:-39,96:38 bareL1=which~0:-32 bareL1=will~0:45
+bareL1=with~35:-30,37:37 bareL1=|~35:21,37:36,40:33 bareL2=!~96:27 bareL2=(~0:-41,37:34
+bareL2=,~0:-29,1:54,21:36,29:-67,33:123,37:25,38:54,40:45,64:45,99:47
+bareL2=.~0:-33,29:62,31:19,36:47,38:68,41:40,46:38,55:-53,57:40,74:81
+bareL2=0~1:24,3:52,20:56,21:60,55:-23,96:-23,97:54 bareL2=1~1:46,31:57,51:53,84:25
+bareL2=2~1:-30,29:60,37:-44,40:12,57:28 bareL2=3~31:-78,37:66,40:11,57:33,68:-81,75:35
+bareL2=4~0:-56,32:65,33:79,64:54 bareL2=5~74:33,96:37 bareL2=6~20:24,35:48,44:32,99:73
+bareL2=7~21:42 bareL2=8~0:-38,34:62 bareL2=9~0:27 bareL2=:~1:-42,35:35,40:36 bareL2=;~0:-50,35:54
+bareL2=above~96:37 bareL2=adults~40:47 bareL2=afternoon~0:57 bareL2=ah~48:40 bareL2=already~0:31
+bareL2=august~0:33,37:-27 bareL2=away~0:46 bareL2=bar~37:-62,64:69,65:50,96:30
+bareL2=barn~0:-76,1:39,3:51 bareL2=basins~0:42 bareL2=bath~0:-44 bareL2=baths~0:56
+bareL2=battery~0:-49 bareL2=block~33:25,37:-38 bareL2=booster~0:59 bareL2=by~0:-28
+bareL2=cabin~37:47 bareL2=calves~96:26 bareL2=can~0:40,97:37 bareL2=cellar~0:-56 bareL2=cold~0:47
+bareL2=comes~0:45 bareL2=cottage~35:62 bareL2=counted~35:-32 bareL2=cows~96:36 bareL2=dear~0:55
+bareL2=deep~96:-15 bareL2=do~0:47,36:49,37:-40 bareL2=does~0:-24 bareL2=don't~38:48
+bareL2=down~32:52,35:-53,96:82 bareL2=drip~30:26 bareL2=drop~0:63 bareL2=each~0:21 bareL2=eco~0:53
+bareL2=end~38:31 bareL2=every~0:52,37:-35 bareL2=everything~0:-33 bareL2=ewes~0:-37,96:45
+bareL2=family~96:-36 bareL2=fill~96:39 bareL2=fills~0:-48,96:46 bareL2=five~0:-33
+bareL2=fixtures~0:49 bareL2=float~0:-38,1:56 bareL2=flooded~0:-23,96:11 bareL2=foot~84:55,96:21
+bareL2=four~35:-15,57:46,96:64 bareL2=from~96:35 bareL2=ft~38:48,96:-9 bareL2=gal~0:61,40:-54
+bareL2=gallon~96:20 bareL2=gauge~0:45 bareL2=goats~4:35 bareL2=goes~37:-36 bareL2=good~0:75
+bareL2=got~0:73,40:-36,96:-64 bareL2=gpm~0:-24 bareL2=great~0:40 bareL2=grid~96:-37
+bareL2=grown~0:28 bareL2=guests~37:43 bareL2=half~0:69 bareL2=hanging~0:-69 bareL2=hav~0:52
+bareL2=helo~0:65 bareL2=hi~0:67,1:-47 bareL2=higher~0:-52 bareL2=hose~0:-74,37:38,85:33
+bareL2=hour~0:-38,96:35 bareL2=how~0:-41,96:40 bareL2=hp~0:-27,96:44 bareL2=hut~37:34
+bareL2=i'd~96:52 bareL2=if~0:25 bareL2=inch~0:-25,37:35 bareL2=it's~0:49 bareL2=july~0:34
+bareL2=kpa~0:-38,96:20 bareL2=l~0:-64,3:23,64:37 bareL2=last~0:56,96:-32 bareL2=left~0:45
+bareL2=lift~0:36,96:-30 bareL2=line~0:36 bareL2=liters~0:96,96:-15 bareL2=litre~0:-36,96:29
+bareL2=litres~0:-80,37:45,64:45 bareL2=live~0:-46 bareL2=lodge~0:55 bareL2=long~0:-53
+bareL2=lying~0:41 bareL2=m~0:-46,32:22,40:38 bareL2=maybe~0:-47 bareL2=mdpe~0:-27 bareL2=me~96:28
+bareL2=meter~0:62,97:-29 bareL2=meters~0:56,96:-23 bareL2=minute~35:-51 bareL2=mountain~0:47
+bareL2=mppt~0:-49,48:40 bareL2=n~0:-50,97:37 bareL2=no~0:35 bareL2=north~0:-43 bareL2=nothing~0:-30
+bareL2=ok~0:61 bareL2=one~96:53 bareL2=opening~0:59 bareL2=out~0:-33,96:42 bareL2=outlets~36:51
+bareL2=over~0:44 bareL2=panels~0:-52,35:54,57:34 bareL2=pe~0:-57,36:67 bareL2=people~40:33,96:-49
+bareL2=persons~0:32,35:-32 bareL2=pipe~35:28 bareL2=please~0:-50 bareL2=poly~40:-26,97:25
+bareL2=pressure~96:54 bareL2=psi~0:25,96:-22
+bareL2=pump~1:-53,35:18,41:32,85:65,96:-65,97:-49,107:15 bareL2=push~0:-36,35:57
+bareL2=put~0:-34,96:50 bareL2=pvc~0:-37,31:48 bareL2=quarter~0:-43 bareL2=read~0:42
+bareL2=right~0:-68 bareL2=run~55:-45,96:39 bareL2=say~0:30 bareL2=seconds~0:65
+bareL2=series~0:-39,96:52 bareL2=set~0:59 bareL2=sheep~0:-31,96:33,97:42 bareL2=shower~37:-47,96:32
+bareL2=showers~31:51,36:31,41:63 bareL2=sink~0:-33,96:40 bareL2=sinks~96:62 bareL2=sir~0:34
+bareL2=six~0:-15,1:46 bareL2=smal~0:73,40:-52 bareL2=solar~0:-72,57:53 bareL2=sold~0:-46
+bareL2=sorry~96:-45 bareL2=speak~0:37 bareL2=springline~0:40 bareL2=sprinklers~0:-44,39:127
+bareL2=stands~0:34 bareL2=starts~37:-42,41:-43,65:22 bareL2=static~0:56,113:35 bareL2=stops~41:-42
+bareL2=sub~0:38 bareL2=suction~0:-20,84:53,85:25 bareL2=sun~0:-59 bareL2=switch~96:32
+bareL2=switches~65:38 bareL2=takes~0:-46,96:39 bareL2=tank~0:-15,1:23,4:52,35:63,96:31
+bareL2=team~0:50,96:-55 bareL2=there~0:32,35:95,96:-34 bareL2=think~0:-58 bareL2=three~35:67,36:-80
+bareL2=times~0:-36 bareL2=top~5:47 bareL2=tree~0:-51 bareL2=troughs~3:29 bareL2=twelve~0:41,40:-35
+bareL2=under~40:58 bareL2=up~0:60 bareL2=uphill~96:23 bareL2=use~96:34 bareL2=uses~0:-32
+bareL2=usually~37:41 bareL2=valve~40:-50,84:54 bareL2=w~0:-50 bareL2=want~1:33 bareL2=was~0:45
+bareL2=water~0:52,32:51,85:61 bareL2=wc~0:50 bareL2=well~99:35 bareL2=when~0:67,37:-39,41:-45
+bareL2=which~0:-39 bareL2=who~40:46 bareL2=wife~0:-40 bareL2=will~0:-56 bareL2=would~35:25
+bareL2=yard~0:-67 bareL2=yield~96:30 bareL2=you~36:48 bareL2=|~0:52,3:55,31:72,40:54
+bareM=cistern~3:-40,37:57,75:60,84:59,96:59 bareM=creek~21:90,44:63,96:-22,97:33
+bareM=drip~0:47,18:30,20:168,29:100,30:130,35:-44,37:-41,40:-38
+bareM=pump~1:33,2:28,3:5,4:5,5:26,31:45,36:19,37:40,63:31,74:54,84:48,85:63,96:19,97:44,107:50
+bareM=roof~1:-45,75:108 bareM=spring~0:33,3:32,5:46,21:24,35:30,40:29,96:54
+bareM=tank~1:82,20:-112,29:26,31:40,35:78,37:35,38:-32,40:46,55:36,75:37,96:26
+bareM=well~0:33,4:66,68:35,107:25 bareN=animals.cattle~1:-168,2:93,3:87,5:83,97:83
+bareN=animals.goats~1:78,3:-162,4:27,5:54,96:42,97:39
+bareN=animals.hens~0:-44,1:68,3:70,4:-73,96:63 bareN=beds.area~0:-26 bareN=drip.crop~0:36
+bareN=drip.hours~20:49 bareN=drip.length~0:66 bareN=drip.spacing~18:38
+bareN=fall.broken~0:-63,21:131 bareN=outlets.drip~29:73
+bareN=outlets.hose~31:-111,36:33,37:34,38:42 bareN=outlets.micro~0:-38,33:97
+bareN=outlets.shower~1:-37,35:-30,36:-57,37:89,40:62,41:50,96:45
+bareN=outlets.sink~0:-31,35:163,37:-159,40:103,96:60 bareN=outlets.sprinkler~0:-43,38:34
+bareN=outlets.toilet~0:-34,35:100,36:53,37:127,40:-134
+bareN=outlets.washer~0:-37,35:69,37:35,40:59,41:-66 bareN=place.altitude~0:-35,96:39
+bareN=place.longitude~46:40 bareN=power.panel~55:60,57:46 bareN=power.series~0:-31,57:33
+bareN=power.source~1:46,35:-82,55:84 bareN=power.strings~55:72,57:-29 bareN=power.voltage~0:-29
+bareN=pressure_tank.volume~0:-65,65:32,96:32 bareN=pump.control~63:61 bareN=pump.cut_out~64:54
+bareN=pump.placement~0:63,99:54 bareN=pump.present~32:44 bareN=pump.set~0:66
+bareN=store.volume~37:27 bareN=suction.foot_valves~0:-43,84:37,85:63 bareN=tank.volume~0:14
+bareN=use.daily~96:43 bareN=use.each~0:-31,96:61 bareN=use.people~0:26,75:47,96:-154
+bareN=use.troughs~0:-35,1:129,3:82,96:-50,97:-48 bareN=water.kind~1:72,34:54,96:47,97:19
+bareN=water.yield~0:20,96:-38 bareN=way.climb~0:-45 bareN=way.length~96:-57,97:51
+bareN=way.pipe~0:46,40:20 bareP=animals.cattle~1:-140,3:58,4:65,97:120 bareP=animals.dairy~1:87
+bareP=animals.goats~1:65,3:-137,4:58,5:48,97:80 bareP=animals.hens~0:-58,3:63,96:54
+bareP=animals.nursing~0:-60,1:72,96:32 bareP=beds.area~29:62 bareP=drip.crop~20:67
+bareP=outlets.drip~0:-53,30:63 bareP=outlets.hose~0:-50,32:41,38:36
+bareP=outlets.shower~0:-39,35:-19,36:89,37:48,40:92,41:58 bareP=outlets.sink~35:54,37:-119,40:159
+bareP=outlets.sprinkler~39:116 bareP=outlets.toilet~35:38,37:78,40:-66,41:46
+bareP=outlets.washer~41:-54 bareP=pipes.held~21:54 bareP=place.latitude~47:77
+bareP=power.cable~0:62 bareP=power.limit~48:40 bareP=power.panel~57:36 bareP=power.series~57:41
+bareP=power.shade~96:43 bareP=power.source~0:15,55:41 bareP=power.strings~55:42
+bareP=power.voltage~35:80,96:47 bareP=pressure_tank.precharge~74:39
+bareP=pressure_tank.volume~60:61 bareP=pump.cut_in~0:-35,65:132 bareP=pump.cut_out~64:52,96:35
+bareP=pump.height~96:37 bareP=pump.placement~68:46,96:-56 bareP=pump.set~0:10
+bareP=store.volume~96:36 bareP=suction.foot_valves~0:-21,84:37,85:60 bareP=suction.length~0:25
+bareP=suction.pipe~0:-68,84:61 bareP=tank.volume~0:-79
+bareP=use.people~0:25,1:36,3:43,4:71,35:90,96:-147 bareP=use.troughs~1:48,3:46,31:34,97:-54
+bareP=water.kind~37:63,107:107 bareP=water.level~68:69 bareP=water.yield~0:-43,96:1
+bareP=way.climb~96:53,97:50 bareP=way.length~0:45,102:106 bareP=way.pipe~36:35,40:-30
+bareP=well.depth~0:53,96:-30,99:27,115:39 bareP=well.static~113:41 bareR0=(~0:-31 bareR0=)~0:34
+bareR0=,~0:-61,35:46,36:-54,38:26,40:72,96:44
+bareR0=.~0:-62,3:35,5:-55,35:51,36:-40,37:12,44:41,47:17,65:39,68:32,96:26,99:37,107:52
+bareR0=0~0:46 bareR0=1~40:77 bareR0=2~0:72,4:46 bareR0=3~0:60,96:-53 bareR0=4~0:39,96:50,99:62
+bareR0=5~0:62,55:34 bareR0=6~0:70,3:46 bareR0=;~96:43 bareR0=?~0:20
+bareR0=a~30:60,39:20,48:37,51:60 bareR0=about~3:32 bareR0=adults~96:28 bareR0=an~74:34
+bareR0=and~37:23,64:34 bareR0=are~0:22 bareR0=at~0:-47,30:136,34:68,36:22,39:109
+bareR0=automatic~97:34 bareR0=basin~37:66 bareR0=basins~37:155 bareR0=bath~0:18
+bareR0=bathroom~0:63 bareR0=bathrooms~35:40 bareR0=beef~1:40 bareR0=bends~84:84
+bareR0=borehole~96:31 bareR0=bowls~97:49 bareR0=boys~0:45 bareR0=break~21:37 bareR0=bulls~1:42
+bareR0=cabins~35:18 bareR0=calf~5:61 bareR0=calves~5:50 bareR0=campers~96:41 bareR0=cattle~1:83
+bareR0=chickens~0:-34,4:108 bareR0=could~37:30 bareR0=cow~0:-32,5:44
+bareR0=cows~1:43,2:113,3:-27,5:69,96:-25 bareR0=dairy~2:42 bareR0=deep~107:49 bareR0=drink~4:24
+bareR0=drinkers~0:-50,97:126 bareR0=dripper~18:38 bareR0=dry~1:72,2:-34,75:52
+bareR0=each~35:39,38:54 bareR0=elbows~84:78 bareR0=ewes~3:100 bareR0=float~0:-15,97:86
+bareR0=floats~97:60 bareR0=flush~40:39 bareR0=folks~96:64 bareR0=foot~85:67 bareR0=for~31:42,97:34
+bareR0=full~96:27 bareR0=garden~31:48 bareR0=goats~0:-24,1:-34,3:179,96:-38 bareR0=going~36:49
+bareR0=guests~96:72 bareR0=head~1:67 bareR0=heifers~1:79 bareR0=hens~0:-34,4:174
+bareR0=horses~1:173 bareR0=hose~0:-5,31:165,32:84,37:-35 bareR0=hoses~0:-58,31:139,32:80
+bareR0=hour~0:-27,74:65 bareR0=houses~0:58 bareR0=identical~0:-22,63:83
+bareR0=in~0:-19,2:34,3:11,55:55,96:87 bareR0=it~0:44 bareR0=joined~0:42 bareR0=kids~0:63
+bareR0=kitchen~37:46 bareR0=laying~4:30 bareR0=line~0:29 bareR0=live~96:36 bareR0=loo~0:-51,40:95
+bareR0=loos~40:60 bareR0=machine~41:48 bareR0=machines~41:54 bareR0=microsprinklers~33:86,34:75
+bareR0=milk~0:-16,2:81 bareR0=milking~2:45 bareR0=months~75:55 bareR0=more~4:30
+bareR0=n~0:-49,45:92 bareR0=never~0:47 bareR0=not~1:52 bareR0=now~0:-66,96:35 bareR0=o'clock~0:44
+bareR0=of~0:39,57:34 bareR0=on~1:38,96:24 bareR0=once~32:58,36:31 bareR0=one~96:52
+bareR0=open~36:65 bareR0=or~36:37 bareR0=out~0:-28,48:40 bareR0=outside~31:36 bareR0=paddocks~97:58
+bareR0=pairs~0:-49,5:98 bareR0=panels~0:80,55:36 bareR0=parallel~57:43 bareR0=people~96:130
+bareR0=per~18:38,74:30 bareR0=person~0:-39,96:109 bareR0=persons~96:110 bareR0=phase~0:47
+bareR0=pigs~0:38 bareR0=poly~0:34 bareR0=pressure~0:-54,21:66 bareR0=pump~0:33,99:51
+bareR0=pumps~63:86 bareR0=pupils~96:56 bareR0=rooms~35:41 bareR0=run~32:52,36:30
+bareR0=series~55:41 bareR0=sheep~3:134,96:-33 bareR0=shower~0:-32,35:157,36:59,37:-18
+bareR0=showers~0:-8,35:177,36:103,37:-14 bareR0=since~0:-45 bareR0=sink~37:167,40:-52
+bareR0=sinks~37:153,40:-40,96:-34 bareR0=so~0:23 bareR0=sorry~0:26 bareR0=south~46:46
+bareR0=spring~0:38 bareR0=sprinkler~0:-39,38:85 bareR0=sprinklers~0:-41,38:131,39:70
+bareR0=staff~96:30 bareR0=starts~74:76 bareR0=steers~1:68 bareR0=string~0:-52,57:73
+bareR0=strings~0:-51,57:91 bareR0=tanks~21:26 bareR0=tap~0:-50,31:50,37:63 bareR0=teachers~96:64
+bareR0=tents~35:44 bareR0=th~56:76 bareR0=the~36:48,84:52 bareR0=them~0:-75,96:-25
+bareR0=there~96:69 bareR0=they~0:38 bareR0=they're~0:48 bareR0=time~39:21 bareR0=times~0:55
+bareR0=to~96:50 bareR0=together~32:39,36:70,39:67,96:-24 bareR0=toilet~0:-42,40:102
+bareR0=toilets~0:-73,40:166,96:-32 bareR0=trough~97:88 bareR0=troughs~0:-45,97:156 bareR0=ts~0:37
+bareR0=two~0:30,57:-38 bareR0=us~0:-14,96:107 bareR0=valve~85:65 bareR0=wash~37:45
+bareR0=washer~0:-39,41:114 bareR0=washers~41:67 bareR0=washing~0:-26,41:95 bareR0=waterers~97:45
+bareR0=wc~0:-38,40:74 bareR0=wcs~40:62 bareR0=we~4:77 bareR0=well~37:-29 bareR0=what~0:-55,41:62
+bareR0=with~0:-32,1:-44,5:78,97:83 bareR0=workers~96:53 bareR0=x~0:39
+bareR0=zones~0:-63,20:83,29:62 bareR0=|~41:49,96:64 bareR1=!~96:37 bareR1=,~63:51
+bareR1=.~0:-54,4:36,5:78,30:21,40:28,64:35 bareR1=0~97:42 bareR1=1~3:62,45:48 bareR1=3~64:42,75:42
+bareR1=4~40:52 bareR1=5~0:-58,1:-43,3:36,40:50,55:-60 bareR1=6~0:22 bareR1=7~0:26,96:-32
+bareR1=9~2:32 bareR1=:~0:-49 bareR1=?~0:-48,35:29,96:10 bareR1=and~3:46,5:46
+bareR1=at~0:-23,4:-46,38:56,57:51 bareR1=bar~0:-42,64:44 bareR1=basins~35:46,37:-42
+bareR1=bathrooms~96:47 bareR1=be~96:16 bareR1=beside~0:-44 bareR1=bulls~5:74 bareR1=but~0:-45,37:36
+bareR1=calves~5:53 bareR1=can~33:25 bareR1=children~0:52,96:-45 bareR1=cows~0:-39,3:25
+bareR1=day~0:38 bareR1=do~0:-37 bareR1=drinkers~0:43 bareR1=drip~18:38 bareR1=dry~2:63
+bareR1=each~0:-21,35:22 bareR1=else~0:-35 bareR1=every~0:28 bareR1=floats~97:26
+bareR1=foot~0:-30,5:34,84:37 bareR1=from~0:-41 bareR1=garden~0:-32 bareR1=get~0:33,96:-28
+bareR1=give~37:31 bareR1=goats~3:-51 bareR1=guests~0:30 bareR1=had~4:46 bareR1=has~37:-46
+bareR1=have~0:-70 bareR1=heifers~1:-34 bareR1=hens~1:37 bareR1=here~0:-40 bareR1=horses~0:48,1:-50
+bareR1=hose~0:-26,36:61,38:33 bareR1=house~0:43,96:-39 bareR1=i~41:55 bareR1=in~55:47,63:26
+bareR1=is~0:-83 bareR1=it~35:55 bareR1=kid~0:38 bareR1=kids~3:33 bareR1=kitchen~0:22,37:-44
+bareR1=l~96:34 bareR1=level~0:-39 bareR1=lift~0:35 bareR1=litre~0:43 bareR1=loo~96:-29
+bareR1=machine~40:59 bareR1=my~0:-76 bareR1=night~96:38 bareR1=on~0:-33,18:36 bareR1=one~0:25
+bareR1=only~0:-43 bareR1=other~0:-51,37:34 bareR1=panels~0:-31,57:72 bareR1=parallel~63:48
+bareR1=people~31:63 bareR1=per~0:-34,96:44 bareR1=pipe~0:-31,40:20 bareR1=plot~0:41
+bareR1=poly~0:35 bareR1=power~37:28 bareR1=present~0:74 bareR1=pressure~0:40
+bareR1=pump~0:-46,32:85,34:63,96:29 bareR1=rain~0:56 bareR1=run~0:-45,36:40 bareR1=sheep~3:-54
+bareR1=shower~0:-21,37:34,96:31 bareR1=showers~35:-43,40:27 bareR1=side~0:-52,63:63
+bareR1=sink~37:-40,40:19,96:30 bareR1=sinks~0:40,37:-35 bareR1=so~0:43 bareR1=solar~96:39
+bareR1=spring~0:-56 bareR1=staff~0:49,96:-46 bareR1=than~4:30 bareR1=that~37:36
+bareR1=the~0:-14,4:56,18:32 bareR1=time~30:19,34:64 bareR1=to~96:-36 bareR1=toddler~0:35,96:-28
+bareR1=together~0:-18,36:27 bareR1=toilet~35:53,40:-34 bareR1=toilets~40:-36,41:58 bareR1=town~0:52
+bareR1=trough~0:-38,1:41 bareR1=troughs~1:7,97:-38 bareR1=type~3:32 bareR1=up~68:62 bareR1=us~0:50
+bareR1=valve~84:51 bareR1=w~55:29 bareR1=want~0:-47 bareR1=wash~35:-37 bareR1=washing~37:28
+bareR1=weak~0:42 bareR1=well~0:-24,3:41 bareR1=when~0:28,96:-34 bareR1=with~3:-40
+bareR1=yields~0:36 bareR1=|~55:48,96:31 bareR2=)~0:52
+bareR2=,~1:-56,2:57,37:-99,40:-28,57:75,60:47,68:18,75:25,96:13,97:-25
+bareR2=.~0:25,1:15,4:65,18:26,32:82,38:54,39:49,40:38 bareR2=0~47:35,99:56
+bareR2=1~3:48,38:42,55:-45,57:32,96:-18 bareR2=2~1:-41,3:-62,37:14 bareR2=3~0:76,3:-58,38:52,63:45
+bareR2=5~35:-11,40:-54,55:54,96:61 bareR2=6~37:-63,39:37,40:-47,96:38 bareR2=7~0:42
+bareR2=9~31:28,96:-38 bareR2=:~0:40,37:66,40:-31,96:-29 bareR2=;~97:47 bareR2=all~96:-27
+bareR2=bar~0:-55,64:32 bareR2=barrel~96:33 bareR2=basin~0:-33,35:36 bareR2=basins~0:26,96:-37
+bareR2=below~96:38 bareR2=bore~0:56 bareR2=bucket~0:32 bareR2=by~0:-37 bareR2=cabin~96:34
+bareR2=cistern~0:-21 bareR2=comes~0:51 bareR2=composting~35:23 bareR2=cycling~0:-49
+bareR2=day~0:-105,40:57,96:66 bareR2=do~0:-33 bareR2=drilled~96:42 bareR2=each~0:32,96:63
+bareR2=enough~0:-78 bareR2=evening~0:47 bareR2=facing~0:-50,55:41 bareR2=five~37:46
+bareR2=four~0:-38 bareR2=from~0:14,40:-58 bareR2=gal~0:28,96:-84 bareR2=garden~0:30 bareR2=go~0:-53
+bareR2=goats~0:-29,96:35 bareR2=gpm~0:-35 bareR2=hang~0:54 bareR2=hens~0:-20,96:37
+bareR2=hose~0:-41 bareR2=hoses~0:-49 bareR2=hot~0:42 bareR2=house~0:17 bareR2=inch~40:26
+bareR2=keep~0:22 bareR2=kitchen~0:-53,35:43,37:-48,96:59 bareR2=law~96:-46 bareR2=line~0:-98,18:38
+bareR2=litres~96:40 bareR2=m~47:39 bareR2=machine~0:21 bareR2=mains~0:73 bareR2=me~37:34
+bareR2=meters~0:59,37:-38 bareR2=milk~0:41 bareR2=more~0:-55 bareR2=mppt~55:26 bareR2=need~96:57
+bareR2=no~0:49,1:-62,37:55,96:-3 bareR2=none~1:51 bareR2=one~55:97 bareR2=only~36:69
+bareR2=open~0:-34 bareR2=other~37:-29 bareR2=parallel~57:70 bareR2=people~35:70
+bareR2=power~0:-43,40:38 bareR2=psi~0:-12,37:25 bareR2=pump~96:47 bareR2=put~0:-36
+bareR2=river~0:36 bareR2=run~0:23,96:-58 bareR2=same~0:-41,38:40 bareR2=series~0:-44,55:96
+bareR2=seven~0:-25 bareR2=shower~37:46,96:27 bareR2=since~0:81 bareR2=sink~37:-53
+bareR2=sinks~0:-71,96:38 bareR2=six~0:49 bareR2=south~55:32 bareR2=spring~96:19 bareR2=string~55:26
+bareR2=tank~0:25,96:-52 bareR2=then~0:54 bareR2=there~0:40 bareR2=there's~0:-39
+bareR2=three~0:52,55:-31 bareR2=time~29:90,38:45 bareR2=toilets~0:34,36:72,40:-25,96:69
+bareR2=total~0:32,96:-20 bareR2=trough~0:-66,3:44,35:94 bareR2=under~0:-40 bareR2=up~0:19
+bareR2=used~0:74 bareR2=w~57:23 bareR2=washer~0:34,96:-30 bareR2=washing~0:-25
+bareR2=water~0:12,3:30,35:-39,96:-26 bareR2=week~96:22 bareR2=well~0:-28,1:47,96:24
+bareR2=what~0:50,96:-42 bareR2=when~0:-33,31:44,37:53 bareR2=without~0:-56 bareR2=would~96:-34
+bareR2=|~20:61,96:-32 bareS=abou~0:-24,3:22 bareS=adul~0:71 bareS=agis~0:77 bareS=agri~0:43
+bareS=allo~74:92 bareS=alti~44:42 bareS=alwa~0:53 bareS=basi~0:83,37:-44,96:-25
+bareS=bloc~0:58,37:-38 bareS=bore~0:-38 bareS=brea~0:30,96:-48 bareS=cabi~96:77
+bareS=calv~0:-40,1:33 bareS=camp~0:42 bareS=cara~0:41 bareS=chal~0:54 bareS=chil~96:55
+bareS=cist~0:-25 bareS=come~0:27 bareS=cott~0:-37 bareS=drin~0:-55,97:58 bareS=drop~113:54
+bareS=eigh~36:56,55:-31 bareS=elev~44:47 bareS=ever~0:80 bareS=fami~0:-50,96:66 bareS=feed~97:46
+bareS=floa~97:90 bareS=gaug~0:34 bareS=goat~0:-33,3:74,4:61 bareS=grav~0:-53 bareS=gues~35:43
+bareS=hall~0:49 bareS=havi~0:-68 bareS=head~0:48,40:23 bareS=hell~0:37 bareS=holi~0:-28,96:30
+bareS=hors~0:-24,1:52,4:38 bareS=hose~0:-18,32:75,38:13 bareS=hous~40:40,96:46 bareS=hund~0:-51
+bareS=lati~0:-46,45:75,46:71 bareS=laun~41:30 bareS=layi~96:40 bareS=limi~0:-31,37:41
+bareS=line~0:50 bareS=live~0:-42 bareS=long~47:45 bareS=mach~41:66 bareS=micr~0:-43,34:71
+bareS=milk~1:44 bareS=mont~75:78 bareS=numb~0:27 bareS=nurs~0:-33 bareS=occu~0:-31,96:76
+bareS=pane~0:41,55:48,57:86,96:-21 bareS=parl~0:-43,31:65 bareS=peop~96:36 bareS=pers~0:-54
+bareS=powe~57:33 bareS=pres~0:54,96:-55 bareS=ques~0:30 bareS=quic~0:24 bareS=righ~0:-20
+bareS=room~0:71 bareS=roug~0:-23 bareS=seve~0:-44 bareS=shad~0:47 bareS=shee~0:-14,3:42
+bareS=show~0:-15,1:-33,35:111,36:74,37:54,40:36,41:86,96:-19 bareS=sink~0:-29,37:49
+bareS=slee~96:43 bareS=sola~55:32 bareS=sorr~0:-50,96:43 bareS=sout~0:53
+bareS=spri~0:38,38:39,39:105,96:-35 bareS=staf~96:77 bareS=star~74:85 bareS=stat~115:101
+bareS=stoc~0:-38,5:38 bareS=stop~65:42 bareS=stor~0:36 bareS=stri~0:-63,55:80 bareS=subm~0:36
+bareS=suct~84:84,85:23 bareS=swit~0:69 bareS=that~0:-46 bareS=ther~0:-27,35:57,85:55,97:33
+bareS=thre~41:46 bareS=toge~96:33 bareS=toil~0:-54,37:35,40:106,41:63 bareS=tota~0:-49,38:48,96:24
+bareS=trou~96:-41,97:134 bareS=twen~96:50 bareS=unti~0:27 bareS=valv~0:-44,84:38,85:57
+bareS=wash~0:-61,41:73 bareS=wate~96:-37,99:127 bareS=whic~36:52 bareS=zone~30:56
+bareT=beds.area~20:72,29:108,30:127,97:-32 bareT=power.amps~51:62,55:50 bareT=power.battery~57:19
+bareT=power.cable~55:57,57:22,96:-67 bareT=power.capacity~0:-27,37:25,57:22,96:53
+bareT=power.controller~0:-51,51:59,57:38 bareT=power.facing~0:68,55:30,56:73,57:55
+bareT=power.limit~48:39 bareT=power.open_voltage~3:-56,55:26
+bareT=power.panel~0:-29,4:66,5:56,51:47,55:136,57:73,97:-39
+bareT=power.series~5:41,51:57,55:-143,57:82,96:50,97:38 bareT=power.shade~55:32
+bareT=power.source~0:24,1:18,5:27,20:-51,34:44,46:40,55:80,57:32,97:36
+bareT=power.strings~0:36,51:58,55:56,57:-67,96:-42 bareT=power.tilt~0:-33,46:38,48:38,55:37,57:46
+bareT=power.voltage~31:27,37:75,45:38,57:46,96:38
+bareT=pump.control~1:-50,2:48,3:-32,31:43,41:79,63:72,74:53 bareT=pump.count~74:59
+bareT=pump.cut_in~0:19,3:-40,31:23,37:-21,65:98,74:45
+bareT=pump.cut_out~3:-41,31:22,35:22,64:59,65:-38,74:46,96:24 bareT=pump.dry_run~0:-28
+bareT=pump.height~1:56,3:24,68:-21,96:38,97:18,99:62,102:80,107:41,115:87 bareT=pump.motor~74:52
+bareT=pump.npsh~0:-72,74:51
+bareT=pump.placement~0:27,4:-39,5:60,20:-64,38:20,55:30,57:42,64:55,84:35,85:40,97:53,107:46
+bareT=pump.present~0:-24,21:108,35:22,37:24,41:34 bareT=pump.set~63:24,96:-27
+bareT=pump.starts~63:32 bareT=pump.works~85:39 bareT=store.days~1:33 bareT=store.fills~37:38,96:-30
+bareT=store.hours~96:-42 bareT=store.reserve~96:36
+bareT=store.volume~0:21,3:-28,35:17,36:39,63:34,74:29,75:49
+bareT=tank.level~0:16,4:53,20:-86,29:41,46:33,55:23,96:32 bareT=tank.volume~1:22,3:44,46:44,55:13
+bareT=water.kind~1:35,2:39,3:68,4:49,5:22,21:24,31:37,41:86,44:26,55:53,68:40,85:31,96:20,97:36,107:43
+bareT=water.level~3:36,5:9,31:34,33:98,68:74,84:44,85:68 bareT=water.temperature~44:37,84:22
+bareT=water.yield~2:65,20:78,21:40,31:69,32:-50,96:60,97:50
+bareT=way.climb~1:32,2:30,3:50,4:48,5:9,21:55,32:42,33:79,34:57,35:32,36:26,39:95,44:32,55:-38,64:-34,97:17
+bareT=way.length~0:15,1:11,3:9,4:35,5:26,21:31,29:53,36:43,39:65,40:33,64:-43,68:64,85:-28,97:28
+bareT=way.pipe~2:32,3:41,5:59,21:43,29:74,32:75,34:48,36:16,38:41,39:45,64:-40,96:36,97:25
+bareT=well.bore~1:13,96:30,107:38
+bareT=well.depth~32:40,40:33,68:39,96:50,99:44,102:82,107:-47,115:70 bareT=well.static~113:39
+barea=~45:53 barea=,_and~0:47 barea=,_each~0:37 barea=,_toilets~37:40,40:-39
+barea=.~0:53,44:37,96:-31,107:27 barea=._one~3:31 barea=._two~35:49 barea=adults_.~0:-58,96:91
+barea=adults_and~0:73,96:-59 barea=and_1~0:-50,96:65 barea=at_a~0:-30,39:24 barea=basin_,~0:51
+barea=basin_.~37:55 barea=basins_,~0:14,37:50,40:-23 barea=basins_.~37:44 barea=bathroom_sinks~0:29
+barea=bathrooms_with~35:61 barea=beef_cows~1:30 barea=break_pressure~21:37 barea=cattle_,~1:29
+barea=chickens_,~4:35 barea=chickens_.~4:31 barea=cow_calf~5:39 barea=cows_in~2:27
+barea=cows_with~5:67 barea=dairy_cows~2:44 barea=dry_cows~0:60 barea=dry_months~75:55
+barea=elbows_.~84:44 barea=ewes_.~0:-27,3:47 barea=flush_toilets~40:37 barea=folks_.~96:37
+barea=foot_valve~85:72 barea=goats_,~3:18 barea=goats_.~3:24 barea=goats_and~3:40
+barea=head_of~1:24 barea=heifers_.~1:37 barea=hens_,~4:34 barea=hens_and~4:68 barea=horses_,~1:33
+barea=horses_.~1:12 barea=horses_and~1:64 barea=hose_,~31:85 barea=hose_.~31:72 barea=hoses_,~31:70
+barea=hoses_at~32:61 barea=houses_,~0:26 barea=identical_pumps~63:-1 barea=in_parallel~57:42
+barea=in_the~96:46 barea=kids_and~0:-53,96:63 barea=kitchen_sink~37:20 barea=laying_hens~4:30
+barea=loos_,~40:40 barea=n_.~45:51 barea=of_them~2:45,96:-25 barea=of_us~0:-15,96:118
+barea=panels_,~0:51 barea=people_,~96:30 barea=people_.~96:40 barea=people_in~0:-44,96:52
+barea=people_with~0:34,96:-33 barea=people_|~0:-37,96:39 barea=person_,~0:-28,96:35
+barea=person_.~96:29 barea=persons_,~0:-31,96:55 barea=persons_.~96:39 barea=pupils_,~96:28
+barea=rooms_,~35:25 barea=sheep_,~0:53 barea=sheep_.~3:46 barea=sheep_and~3:37
+barea=shower_,~0:-36,35:88 barea=shower_.~35:31 barea=shower_1~35:40
+barea=shower_and~0:-65,35:26,36:67 barea=shower_per~0:52 barea=showers_,~0:-11,35:120
+barea=showers_.~0:-48,35:109 barea=showers_and~35:16 barea=showers_at~36:50 barea=sink_,~37:66
+barea=sink_and~37:18 barea=sinks_,~37:74 barea=sinks_.~37:26 barea=sinks_and~37:34
+barea=south_.~46:46 barea=sprinklers_,~38:51 barea=sprinklers_at~0:55 barea=staff_.~0:36
+barea=strings_of~0:-37,57:43 barea=toilet_,~40:54 barea=toilet_.~40:62 barea=toilets_,~0:-28,40:91
+barea=toilets_.~40:41 barea=troughs_,~97:31 barea=wash_basins~37:39 barea=washer_,~41:54
+barea=washer_.~41:40 barea=washing_machine~41:64 barea=washing_machines~41:72 barea=wc_,~40:43
+barea=wcs_,~40:41 barea=with_the~96:56 barea=zones_.~0:-29,20:54 bareb=~0:77,18:37 bareb=,_and~0:37
+bareb=,_longitude~47:45 bareb=,_so~0:-10,35:33,96:30 bareb=,_static~0:40 bareb=,_toilets~40:52
+bareb=,_total~96:27 bareb=,_with~0:-35 bareb=._it's~0:53 bareb=._latitude~46:38
+bareb=._showers~35:48 bareb=._we're~96:40 bareb=._|~0:67 bareb=1_sink~0:-58 bareb=?_|~36:48
+bareb=cabin_,~0:-39,96:56 bareb=cows_,~0:-38,2:49 bareb=cows_and~0:53 bareb=down_to~113:33
+bareb=family_of~96:64 bareb=grass_.~0:20,97:-27 bareb=hens_and~3:31 bareb=household_of~0:-29,96:44
+bareb=hung_at~68:36 bareb=just_the~0:-35 bareb=no_.~0:23 bareb=out_at~0:27 bareb=pairs_and~1:44
+bareb=panels_:~0:49 bareb=people_:~96:79 bareb=pump_at~68:57 bareb=sheep_:~3:57
+bareb=shower_and~0:-22,37:42 bareb=showers_,~0:43,35:-46,40:20,96:-28 bareb=showers_:~35:81
+bareb=sink_,~37:-28 bareb=sink_.~0:61,96:-52 bareb=sinks_:~37:39 bareb=stops_at~65:21
+bareb=string_of~55:46 bareb=strings_of~55:24 bareb=there_are~35:26,96:-34 bareb=there_is~0:-46
+bareb=toilets_,~37:18,40:-22,41:20 bareb=toilets_:~40:51 bareb=troughs_:~97:47
+bareb=up_to~0:-29,96:43 bareb=w_,~55:28 bareb=water_at~99:37 bareb=wc_,~0:44 bareb=we_are~96:55
+bareb=we_have~35:41 bareb=well_,~37:34 barel0=(~0:-41,96:39
+barel0=,~0:-16,1:49,3:47,4:49,37:24,41:11 barel0=.~3:10,5:41,63:49,96:51 barel0=:~0:-76,3:31,55:-47
+barel0=about~3:11 barel0=after~0:39 barel0=all~96:-43
+barel0=and~1:-10,4:40,31:14,40:32,48:36,96:-74 barel0=are~0:-28,96:55 barel0=as~37:31
+barel0=at~0:55,65:31,68:67,99:63 barel0=be~0:-49 barel0=between~0:-29,96:61 barel0=by~0:31
+barel0=feeds~97:52 barel0=for~1:17 barel0=goats~3:59 barel0=has~37:59 barel0=have~97:57
+barel0=in~20:47,57:69,64:39 barel0=latitude~0:-42,45:71,46:57 barel0=long~47:31
+barel0=longitude~47:45 barel0=maybe~0:40 barel0=milk~2:32 barel0=of~55:61,96:69 barel0=on~0:34
+barel0=only~39:45 barel0=or~0:75 barel0=people~35:14 barel0=showers~0:-27,35:53 barel0=sinks~37:58
+barel0=so~0:-18,35:34 barel0=static~0:36,115:34 barel0=the~35:59 barel0=there's~0:-49
+barel0=to~0:46,113:85 barel0=toilet~40:51 barel0=toilets~40:70 barel0=total~96:39 barel0=us~96:71
+barel0=we're~96:25 barel0=well~107:29 barel0=with~0:-16
+barel1=,~0:-38,1:-44,35:27,40:64,47:63,96:30,102:91 barel1=.~0:38,44:56,46:34 barel1=0~0:76
+barel1=2~40:54 barel1=6~0:47 barel1=a~0:37 barel1=adults~0:23 barel1=and~96:-37 barel1=at~0:40
+barel1=basin~0:49 barel1=cabin~96:43 barel1=camp~0:-38,96:51 barel1=cows~2:47 barel1=dairy~2:41
+barel1=down~113:32 barel1=each~0:36,35:-37 barel1=family~96:64 barel1=ft~0:35 barel1=got~97:39
+barel1=grass~0:20,97:-27 barel1=guests~0:39 barel1=hens~3:26 barel1=horses~0:-21,1:32
+barel1=hose~0:-34 barel1=hoses~31:43 barel1=household~0:-22,96:66 barel1=hung~68:36
+barel1=in~0:16,48:40,96:-21 barel1=it~37:49,96:-23 barel1=just~0:-36 barel1=kids~0:31
+barel1=lodge~35:50 barel1=milk~1:22 barel1=months~75:50 barel1=on~38:47 barel1=one~40:60
+barel1=out~0:32 barel1=pairs~1:43 barel1=panels~0:44 barel1=people~40:-22,96:61 barel1=pump~68:50
+barel1=sheep~3:22 barel1=showers~96:-35 barel1=sink~35:20,37:-30 barel1=sinks~37:40
+barel1=solar~0:38 barel1=sprinklers~39:51 barel1=stops~65:20 barel1=strings~55:42 barel1=sub~68:41
+barel1=the~0:77 barel1=there~35:35,96:-23 barel1=toilets~37:37,41:24 barel1=troughs~0:-26,1:33
+barel1=up~96:34 barel1=valve~84:30 barel1=w~55:20 barel1=washing~41:34 barel1=water~0:-3,99:45
+barel1=wc~0:44 barel1=we~2:45,96:20 barel1=well~37:26 barel1=|~0:55 barel2=(~35:47
+barel2=,~3:-43,64:67,68:36,96:-15,99:41 barel2=0~1:47,55:54 barel2=2~1:37,97:44 barel2=4~3:48,47:42
+barel2=5~96:-48 barel2=6~40:27 barel2=?~0:-22,96:40 barel2=and~65:30 barel2=are~0:50
+barel2=bar~65:31 barel2=bathrooms~0:38 barel2=be~0:34 barel2=beef~0:42,1:-20
+barel2=between~0:51,96:-33 barel2=cows~0:-35,5:54 barel2=dry~75:48 barel2=foot~84:30
+barel2=four~0:-66,35:56 barel2=gpm~35:53 barel2=kitchen~0:39,37:-30 barel2=l~0:-32,60:65
+barel2=milk~0:-30 barel2=my~0:18 barel2=of~96:-32 barel2=on~0:-74 barel2=one~35:30 barel2=our~96:21
+barel2=psi~0:27 barel2=s~47:31 barel2=same~96:32 barel2=sink~40:21 barel2=the~0:-34,32:47
+barel2=there~0:-24,96:55 barel2=three~0:38,35:-37 barel2=time~36:48 barel2=two~55:6 barel2=v~48:40
+barel2=well~0:-19,96:31 barel2=will~35:33 barel2=|~0:-4 barelr=,_.~3:17
+barelr=,_basins~0:68,37:29,40:-28 barelr=,_bath~0:47,35:-26 barelr=,_bends~84:26
+barelr=,_chickens~4:68 barelr=,_ewes~3:24 barelr=,_foot~85:38 barelr=,_head~0:-35,1:40
+barelr=,_heifers~1:19 barelr=,_hens~4:27 barelr=,_horses~0:-42,1:55 barelr=,_hose~31:37
+barelr=,_hoses~31:45 barelr=,_in~55:27 barelr=,_loo~40:37 barelr=,_loos~40:40 barelr=,_n~45:45
+barelr=,_of~2:47 barelr=,_people~96:87 barelr=,_person~96:64 barelr=,_shower~35:32
+barelr=,_showers~35:73 barelr=,_sink~37:57 barelr=,_sinks~37:43,40:-22 barelr=,_strings~57:34
+barelr=,_toilet~37:-14,40:52 barelr=,_toilets~0:-24,40:63 barelr=,_trough~97:47 barelr=,_wash~37:33
+barelr=,_washer~41:56 barelr=,_washers~41:67 barelr=,_washing~41:38 barelr=,_wcs~40:43
+barelr=._adults~96:41 barelr=._basins~37:34 barelr=._campers~96:42 barelr=._cattle~1:54
+barelr=._ewes~3:32 barelr=._goats~3:18 barelr=._guests~96:47 barelr=._identical~63:43
+barelr=._in~0:-43,96:51 barelr=._is~0:19 barelr=._of~0:-32,96:51 barelr=._people~0:44,96:24
+barelr=._persons~96:45 barelr=._sheep~3:32 barelr=._shower~35:57 barelr=._showers~35:83,36:39
+barelr=._sink~37:37 barelr=._zones~20:27 barelr=:_.~0:-33,1:32 barelr=:_adults~0:42
+barelr=:_|~0:-53 barelr=and_bulls~1:51 barelr=and_dry~1:67 barelr=and_hens~4:21
+barelr=and_horses~0:117 barelr=and_of~40:18 barelr=and_shower~35:38 barelr=and_staff~0:30
+barelr=are_,~0:-39,96:24 barelr=are_.~0:-31,96:62 barelr=are_in~0:32 barelr=are_persons~0:42,96:-38
+barelr=at_.~65:24,99:49 barelr=between_and~0:-33,96:61 barelr=for_.~0:51 barelr=has_shower~0:25
+barelr=has_showers~0:-41,35:50 barelr=have_showers~35:39 barelr=in_string~0:-26,57:48
+barelr=latitude_south~46:31 barelr=milk_cows~2:47 barelr=of_.~0:-25,55:48,96:30
+barelr=of_in~0:39,55:-34 barelr=only_of~0:36 barelr=showers_,~35:78 barelr=sleeps_.~96:33
+barelr=so_.~0:-35,35:36,96:54 barelr=static_,~115:52 barelr=toilets_,~40:37 barelr=toilets_.~40:41
+barelr=total_.~96:28 barelr=with_foot~85:33 barelr=with_shower~0:40,35:-31 barelr=|_)~0:72
+barelr=|_.~0:62 barelr=|_people~0:-30,96:34 barelr=|_shower~36:52 barelr=|_|~0:-44 barer0=)~0:56
+barer0=,~0:-46,1:-35,41:-40,75:42,115:43
+barer0=.~0:-41,44:56,55:21,64:52,65:69,68:58,96:63,99:29,102:83,107:59 barer0=1~0:72 barer0=2~0:67
+barer0=3~55:48 barer0=:~0:36 barer0=;~0:-34,96:44 barer0=a~48:40 barer0=adults~96:33
+barer0=and~64:54,96:38 barer0=automatic~97:35 barer0=basin~37:60 barer0=basins~0:22,37:98,40:-31
+barer0=bath~0:30 barer0=bathroom~0:63 barer0=bathrooms~35:41 barer0=beef~1:50 barer0=bends~84:84
+barer0=boys~0:45 barer0=break~21:37 barer0=bulls~1:42 barer0=cabins~35:19 barer0=campers~96:41
+barer0=cattle~0:-26,1:93 barer0=chickens~0:-33,4:121 barer0=cow~5:39
+barer0=cows~0:-43,1:62,2:42,5:57 barer0=dairy~2:42 barer0=deep~107:49 barer0=drinkers~0:-24,97:63
+barer0=dripper~18:38 barer0=dry~1:38,75:53 barer0=elbows~84:78 barer0=ewes~3:100
+barer0=float~0:-35,97:78 barer0=flush~40:39 barer0=folks~96:64 barer0=foot~85:72
+barer0=garden~31:48 barer0=goats~3:128,96:-27 barer0=guests~96:87 barer0=head~1:67
+barer0=heifers~1:79 barer0=hens~0:-21,4:143 barer0=horses~1:134 barer0=hose~0:-32,31:166,32:95
+barer0=hoses~0:-20,31:128,32:83 barer0=houses~0:41 barer0=identical~0:-22,63:83 barer0=in~96:30
+barer0=is~0:11 barer0=kitchen~37:69 barer0=laying~4:30 barer0=loo~0:-35,40:51 barer0=loos~40:63
+barer0=microsprinklers~33:92 barer0=milk~2:31 barer0=milking~2:42 barer0=n~0:-30,45:100
+barer0=now~0:-47,35:56 barer0=o'clock~0:44 barer0=of~0:25,96:57 barer0=or~0:-30,36:44
+barer0=outside~31:32 barer0=paddocks~97:58 barer0=pairs~5:60 barer0=panels~0:46,55:58
+barer0=people~96:130 barer0=person~0:-56,96:110 barer0=persons~96:110 barer0=phase~0:47
+barer0=pigs~0:38 barer0=poly~0:35 barer0=pupils~96:56 barer0=rooms~35:41 barer0=sheep~1:-27,3:140
+barer0=shower~35:148,36:62,37:-42,40:-37 barer0=showers~35:214,36:94,37:-25,40:-19,96:-69
+barer0=sink~0:-78,37:149 barer0=sinks~35:-30,37:198,40:-38,96:-26 barer0=south~46:46
+barer0=spring~0:20 barer0=sprinkler~38:46 barer0=sprinklers~0:8,38:114,39:85 barer0=staff~0:55
+barer0=starts~74:76 barer0=steers~1:57 barer0=string~0:-30,57:55 barer0=strings~0:-64,57:105
+barer0=tap~0:-44,37:81 barer0=th~56:76 barer0=times~0:55 barer0=to~0:-60,96:68
+barer0=toilet~0:-22,35:-43,40:125 barer0=toilets~35:-52,37:-21,40:164,96:-27 barer0=trough~97:78
+barer0=troughs~0:-37,97:141 barer0=ts~0:37 barer0=wash~37:46 barer0=washer~41:126
+barer0=washers~41:67 barer0=washing~0:-22,41:137 barer0=wc~0:-36,40:75 barer0=wcs~40:62
+barer0=with~96:77 barer0=x~0:30 barer0=zones~0:-53,20:86,29:44 barer0=|~35:69,41:53,96:21
+barer1=)~0:-56 barer1=,~1:13,20:71,35:54,36:-43,37:25,40:78,55:-46
+barer1=.~0:-25,1:46,3:32,20:23,35:62,37:52,40:79,45:28,46:35,47:18,84:38,96:35 barer1=0~0:30
+barer1=1~96:41 barer1=3~0:72 barer1=6~0:15 barer1=a~39:22,96:38 barer1=an~74:34
+barer1=and~0:-10,3:56 barer1=are~0:64 barer1=at~0:-56,36:41,39:59 barer1=basins~0:-37,37:70
+barer1=calf~5:39 barer1=cattle~3:48 barer1=cows~2:75 barer1=drink~4:25 barer1=drinkers~97:16
+barer1=each~0:29,35:-45 barer1=for~0:-23,31:38 barer1=goats~3:40 barer1=hens~4:30
+barer1=in~0:-63,2:20 barer1=is~0:52 barer1=live~96:32 barer1=machine~41:64 barer1=machines~41:72
+barer1=months~75:55 barer1=of~57:34,96:-37 barer1=off~64:34 barer1=on~0:-22,1:42,96:43
+barer1=one~0:-53,3:30 barer1=out~48:40 barer1=parallel~57:42 barer1=people~0:50,96:-51
+barer1=per~18:38 barer1=pressure~21:35 barer1=pump~99:42 barer1=pumps~63:-3 barer1=showers~96:28
+barer1=sink~0:55,37:25 barer1=sinks~35:32 barer1=the~96:31 barer1=them~2:45,96:-25
+barer1=together~32:45 barer1=toilet~37:46 barer1=toilets~35:58 barer1=trees~0:39 barer1=two~35:47
+barer1=us~0:-24,96:117 barer1=valve~85:65 barer1=waterers~97:43 barer1=what~41:52
+barer1=with~5:73,96:-15,97:9 barer2=,~2:35,35:-33,40:-25,41:44,55:79
+barer2=.~2:83,31:19,32:51,35:-38,40:-28,55:-54,74:44,75:56,85:13 barer2=1~0:57,40:19 barer2=3~0:46
+barer2=4~35:-55,96:18 barer2=5~0:39 barer2=6~3:26 barer2=:~0:-29,1:24 barer2=?~0:44
+barer2=a~35:31,96:-38 barer2=about~3:33 barer2=and~0:24,37:31 barer2=at~30:83,34:60
+barer2=calves~5:65 barer2=dry~1:27 barer2=each~0:-45,35:85,38:57 barer2=floats~97:53
+barer2=here~96:32 barer2=hour~74:35 barer2=is~0:-51,96:10 barer2=it~0:42 barer2=kitchen~40:36
+barer2=milk~2:27 barer2=no~35:-47 barer2=on~0:38 barer2=once~32:58,36:31 barer2=one~0:35,96:28
+barer2=open~36:44 barer2=pairs~5:39 barer2=showers~35:-31 barer2=staff~0:-46,96:55
+barer2=tanks~21:27 barer2=the~36:52,37:37,84:58,96:-30 barer2=they~0:38 barer2=three~0:-63
+barer2=time~0:-32,39:23 barer2=together~36:61,39:70 barer2=toilets~0:-51,35:44 barer2=trough~3:32
+barer2=two~0:12,96:59 barer2=up~0:50 barer2=washing~40:69 barer2=well~37:-28 barer2=with~97:80
+barer2=|~0:24 chargeE=,~0:67 chargeE=battery~50:45 chargeE=panels~0:47 chargeE=two~0:48
+chargeE=watt~0:50 chargeL0=,~50:51 chargeL0=2~0:27 chargeL0=a~50:28 chargeL0=and~0:38
+chargeL0=battery~50:18 chargeL1=.~50:49 chargeL1=is~0:33 chargeL2=.~50:53 chargeL2=1~50:49
+chargeL2=2~50:43 chargeM=pump~50:53 chargeM=tank~50:42 chargeP=power.battery~50:63
+chargeP=power.voltage~50:51 chargeR0=.~50:84 chargeR0=battery~50:40 chargeR1=on~0:51
+chargeS=batt~50:49 chargeT=power.battery~50:63 chargeT=power.controller~0:64
+chargeT=power.panel~50:39 chargeT=power.series~0:70 chargeT=power.source~50:46
+chargeT=power.tilt~0:70 chargeT=power.voltage~50:56 chargeT=water.kind~50:40 chargea=.~0:32
+chargel0=,~50:41 chargel0=a~50:21 chargel0=and~0:39 chargel1=v~0:30 chargel2=2~0:34
+charger0=.~50:27 charger1=.~50:29 currentL0=,~48:38 currentL1=0~48:52 currentL2=,~48:34
+currentL2=.~0:59 currentL2=0~48:18 currentL2=2~48:32 currentM=pump~0:56,48:39 currentR0=.~48:55
+currentR2=.~0:65 currentS=cont~48:52 currentT=power.battery~48:69 currentT=power.capacity~48:69
+currentT=power.controller~48:72 currentT=power.facing~48:23 currentT=power.limit~48:42
+currentT=power.panel~48:50 currentT=power.series~48:49 currentT=power.source~48:61
+currentT=power.strings~48:39 currentT=power.tilt~48:23 currentT=power.voltage~48:44
+currentT=water.kind~0:51 currentr0=.~48:47 dailyE=,~89:63 dailyE=0~89:35 dailyE=covers~0:22
+dailyE=dry~91:39 dailyE=each~0:40,90:40 dailyE=meter~89:54 dailyL0=,~89:33 dailyL0=.~89:32
+dailyL0=:~0:33 dailyL0=about~89:27 dailyL0=at~0:21 dailyL0=each~90:62 dailyL0=garden~91:48
+dailyL0=is~89:27 dailyL0=need~89:37 dailyL0=says~89:50 dailyL0=the~89:36 dailyL0=use~89:97
+dailyL0=uses~90:46 dailyL0=we~89:6,91:35 dailyL1=2~0:41 dailyL1=each~89:-26,90:53
+dailyL1=for~89:-42,91:76 dailyL1=the~91:48 dailyL1=two~89:34 dailyL1=water~0:26 dailyL2=,~89:39
+dailyL2=.~89:35,91:50 dailyL2=0~91:62 dailyL2=4~0:25 dailyL2=5~89:27 dailyL2=mm~0:45
+dailyM=drip~0:45 dailyM=pump~89:52,90:37,91:50 dailyM=roof~90:39 dailyM=tank~90:74,91:49
+dailyM=well~89:29 dailyP=animals.cattle~0:54,90:-29 dailyP=use.people~0:-40,89:29,90:111
+dailyR0=,~90:29 dailyR0=.~0:18,89:98,90:45,91:35 dailyR0=by~89:42 dailyR0=covers~0:22
+dailyR0=each~0:44 dailyR0=for~89:36 dailyR0=house~89:28 dailyR0=is~0:18 dailyR0=it~0:32
+dailyR0=the~89:35,91:36 dailyR1=,~89:27 dailyR1=.~89:31 dailyR1=the~0:30 dailyR2=.~0:44
+dailyR2=0~89:35 dailyR2=?~89:41 dailyR2=says~0:46 dailyS=abou~89:27 dailyS=cons~90:34
+dailyS=gard~91:66 dailyS=mete~89:48 dailyS=ther~89:30 dailyS=wate~0:25 dailyT=beds.area~0:25
+dailyT=power.battery~89:39 dailyT=power.capacity~89:39 dailyT=power.controller~89:34
+dailyT=power.source~0:34,89:32 dailyT=power.tilt~89:35 dailyT=power.voltage~0:41,89:32
+dailyT=pump.cut_out~90:20 dailyT=pump.height~0:33 dailyT=pump.placement~0:33
+dailyT=store.reserve~91:50 dailyT=store.volume~91:54 dailyT=tank.level~0:60,89:-44
+dailyT=water.kind~89:44,90:47,91:54 dailyT=water.level~89:24 dailyT=way.climb~89:53
+dailyT=way.length~91:44 dailyT=way.pipe~0:44 dailya=.~89:28,90:25,91:17 dailya=covers_it~0:22
+dailya=each_.~0:51 dailya=in_the~91:38 dailyb=uses_about~90:34 dailyl0=,~0:35 dailyl0=:~0:33
+dailyl0=about~89:27 dailyl0=at~0:21 dailyl0=is~89:21 dailyl0=need~89:29 dailyl0=says~89:39
+dailyl0=use~89:43 dailyl0=uses~90:16 dailyl1=,~89:33 dailyl1=garden~91:48 dailyl1=people~90:41
+dailyl1=use~89:41 dailyl1=uses~90:30 dailyl1=we~91:44 dailyl2=.~90:30 dailyl2=each~90:40
+dailyl2=the~89:29 dailyl2=we~89:19 dailylr=is_.~89:21 dailyr0=,~89:33,90:32
+dailyr0=.~89:34,90:43,91:37 dailyr0=by~89:35 dailyr0=covers~0:22 dailyr0=each~0:44
+dailyr0=for~89:29 dailyr1=.~0:46 dailyr1=it~0:32 dailyr1=the~91:46 dailyr2=,~0:41 dailyr2=.~89:96
+dailyr2=is~0:23 eachL0=,~90:55 eachL0=at~0:36 eachL0=we~90:41 eachL1=0~0:39 eachL1=2~0:42
+eachL1=for~0:40 eachL2=,~90:35 eachL2=.~90:36 eachM=pump~90:50 eachM=spring~90:44 eachM=tank~90:54
+eachP=use.people~90:77 eachR0=.~90:72 eachR2=.~90:33 eachT=power.source~90:35
+eachT=pump.placement~90:27 eachT=tank.volume~90:35 eachT=water.kind~90:91 eachT=water.yield~90:35
+eachT=way.climb~90:30 eachT=way.length~90:42 eachT=way.pipe~90:36 eacha=.~0:37,90:32 eachl0=,~90:43
+eachl0=at~0:36 eachl1=we~90:37 eachlr=,_.~90:28 eachlr=at_.~0:41 eachr0=.~90:66
+flowE=,~0:30,8:48,114:59 flowE=0~101:46 flowE=1~0:54 flowE=2~0:41,70:16 flowE=3~117:73
+flowE=4~101:22 flowE=all~101:51 flowE=day~81:74 flowE=distance~0:67 flowE=down~117:53
+flowE=dry~101:38 flowE=each~8:30 flowE=gallon~101:48 flowE=house~0:-40,101:35 flowE=its~69:35
+flowE=level~114:23 flowE=m~0:37,117:61 flowE=minute~0:43,101:-32 flowE=more~0:34 flowE=off~114:55
+flowE=pressure~0:-32 flowE=psi~70:56 flowE=pump~0:21,101:68 flowE=set~70:56 flowE=six~0:51
+flowE=somewhere~93:58 flowE=spring~101:53 flowE=tank~0:32 flowE=water~101:48 flowE=well~101:33
+flowL0=,~8:53,70:33,101:30 flowL0=.~69:44,101:24 flowL0=0~117:27 flowL0=1~117:22 flowL0=2~117:21
+flowL0=:~101:37 flowL0=a~101:28 flowL0=and~101:39 flowL0=are~8:30
+flowL0=at~0:-68,69:28,114:56,116:55,117:51 flowL0=bar~9:26 flowL0=bore~101:44 flowL0=cm~8:29
+flowL0=comes~101:-11,116:31 flowL0=count~93:28 flowL0=driller~101:64 flowL0=drip~0:39
+flowL0=drippers~8:65 flowL0=each~0:14 flowL0=emitters~8:40 flowL0=flow~69:53 flowL0=gives~101:41
+flowL0=he~117:35 flowL0=i~93:44 flowL0=is~81:14 flowL0=it~101:30 flowL0=least~69:35
+flowL0=log~101:49 flowL0=m~0:90 flowL0=makes~101:30 flowL0=me~9:52,101:-50 flowL0=minutes~114:49
+flowL0=ours~101:35 flowL0=pump~0:10,9:26,70:66,101:-36 flowL0=pumped~117:46 flowL0=pumping~114:23
+flowL0=says~0:44 flowL0=spring~101:19 flowL0=sprinkler~0:35 flowL0=steady~116:39
+flowL0=tank~0:-24,81:53 flowL0=that~0:50 flowL0=the~0:50,81:76 flowL0=then~116:37 flowL0=volt~70:30
+flowL0=want~22:81 flowL0=wants~69:35 flowL0=we~0:9,22:63 flowL0=well~101:49 flowL0=yield~101:41
+flowL1=)~0:57,101:-63 flowL1=,~93:51 flowL1=.~9:54,70:32,116:13 flowL1=0~0:-42,101:21
+flowL1=1~0:-36,9:47,69:34,70:46 flowL1=2~69:50,70:25 flowL1=3~0:-43,117:20 flowL1=4~117:31
+flowL1=5~0:-65,9:36,69:41,101:33 flowL1=6~22:45 flowL1=8~101:61 flowL1=9~0:-45,101:41
+flowL1=:~93:78 flowL1=a~0:28,70:48,101:-49 flowL1=and~101:55 flowL1=as~117:31
+flowL1=at~0:-51,9:61,22:45,101:67 flowL1=every~8:27 flowL1=feet~101:46
+flowL1=for~0:-40,101:38,114:23 flowL1=ft~0:-60,101:39 flowL1=gpm~101:35 flowL1=i~0:47 flowL1=in~0:5
+flowL1=inch~0:45 flowL1=is~70:33,101:37 flowL1=it~0:-55,116:39 flowL1=l~116:31
+flowL1=m~0:-45,117:66 flowL1=people~0:22,101:-21 flowL1=pump~0:-52,69:30,70:50,81:22
+flowL1=pumped~114:24 flowL1=tank~81:50 flowL1=test~117:39
+flowL1=the~0:78,69:24,70:72,81:31,101:-57,114:43 flowL1=to~0:-31,81:19,117:27 flowL1=way~70:32
+flowL1=we~101:57 flowL1=well~81:28 flowL1=with~0:52 flowL2=)~0:-42
+flowL2=,~8:18,9:58,22:39,70:41,93:51,116:21 flowL2=.~0:-19,8:35,9:45,22:48,93:75
+flowL2=0~101:29,116:47 flowL2=1~0:-37,101:26,117:34 flowL2=2~101:60 flowL2=3~101:60 flowL2=5~93:88
+flowL2=6~116:39 flowL2=7~101:63 flowL2=8~69:43 flowL2=:~0:35,101:-48 flowL2=all~93:28
+flowL2=apart~8:56 flowL2=bore~117:27 flowL2=borehole~0:-27,70:28 flowL2=curve~0:31 flowL2=drip~8:43
+flowL2=feet~0:-61,101:90 flowL2=from~0:-54 flowL2=ft~117:33 flowL2=gpm~101:29 flowL2=hangs~0:44
+flowL2=hens~0:55,101:-47 flowL2=level~117:11 flowL2=m~9:64 flowL2=need~0:45 flowL2=night~93:28
+flowL2=one~0:-19 flowL2=pe~0:32 flowL2=people~101:50 flowL2=pressure~9:35 flowL2=pump~70:47
+flowL2=pumping~0:44 flowL2=recovery~114:33 flowL2=rows~8:72 flowL2=run~101:68 flowL2=swl~117:36
+flowL2=taps~93:28 flowL2=test~114:35 flowL2=three~0:15,101:-18 flowL2=water~101:41
+flowL2=well~0:-19,101:27,116:28,117:43 flowL2=when~0:58,101:-54 flowL2=wrote~0:-29,101:35
+flowL2=zones~9:52 flowM=cistern~81:55 flowM=drip~8:161,9:175,101:-43
+flowM=pump~0:50,8:61,69:55,70:76,93:46,114:65,116:42,117:38 flowM=roof~70:39
+flowM=spring~0:46,22:25,101:92 flowM=tank~70:27,81:147,101:35
+flowM=well~101:45,114:40,116:86,117:41 flowN=drip.hours~9:54 flowN=drip.spacing~8:76
+flowN=outlets.sink~70:47 flowN=power.source~0:35 flowN=pump.placement~0:-12,101:14
+flowN=store.hours~81:59 flowN=tank.volume~0:47 flowN=use.people~101:58 flowN=water.kind~0:71
+flowN=water.yield~0:91,101:-66 flowN=way.climb~101:62 flowN=way.length~101:38
+flowN=well.pumped_for~114:71 flowP=drip.pressure~9:27 flowP=drip.spacing~8:72
+flowP=outlets.shower~0:41 flowP=outlets.toilet~93:61 flowP=power.voltage~70:65
+flowP=pump.works~70:23 flowP=store.fills~81:75 flowP=water.kind~8:-21,9:48,70:-50,81:52,101:161
+flowP=water.yield~0:-42,101:82 flowP=way.climb~0:-50,70:24 flowP=well.depth~0:41
+flowP=well.drawn_for~116:61 flowP=well.pumping~117:74 flowP=well.static~0:-54,101:38,117:64
+flowR0=,~8:25 flowR0=.~0:44,8:15,70:35,81:39,93:74,101:44,116:24,117:4 flowR0=1~0:34,101:-25
+flowR0=4~117:47 flowR0=and~0:35 flowR0=at~9:33,22:43,70:57,101:-55 flowR0=bar~0:22
+flowR0=down~117:50 flowR0=dry~101:40 flowR0=each~8:28 flowR0=for~0:-40,22:42,69:30,101:-50,114:56
+flowR0=in~0:64 flowR0=is~101:33 flowR0=its~69:35 flowR0=level~101:49 flowR0=somewhere~93:58
+flowR0=spring~101:28 flowR0=the~9:72,101:28 flowR0=well~0:57 flowR1=.~0:34,22:48,69:34,81:53
+flowR1=0~0:40,69:42 flowR1=1~69:38 flowR1=3~117:60 flowR1=7~0:-50 flowR1=9~0:26,101:-26
+flowR1=:~0:41 flowR1=and~0:-48 flowR1=day~81:50 flowR1=of~0:-34 flowR1=off~114:23 flowR1=run~0:45
+flowR1=sink~70:61 flowR1=tank~0:60 flowR1=the~0:47 flowR1=with~101:57 flowR2=,~0:-24,101:40
+flowR2=.~0:30,9:30,70:25 flowR2=0~0:-16,8:47,101:59 flowR2=4~101:51 flowR2=5~0:-53,101:39
+flowR2=6~101:45 flowR2=above~101:40 flowR2=bar~70:34 flowR2=from~0:54 flowR2=level~114:24
+flowR2=metres~101:38 flowR2=spring~0:38 flowR2=well~0:40 flowS=afte~101:-34,116:40
+flowS=bail~116:36 flowS=befo~116:36 flowS=bore~0:38,101:19 flowS=cist~81:69,101:-54
+flowS=come~101:-16,116:31 flowS=coun~93:28 flowS=curv~0:59 flowS=diap~70:32 flowS=draw~117:16
+flowS=dril~101:75,117:32 flowS=drip~8:74,101:-29 flowS=emit~8:94 flowS=gard~9:70 flowS=give~101:54
+flowS=leas~69:35 flowS=leve~117:51 flowS=line~8:41 flowS=litr~116:51 flowS=make~101:47
+flowS=mete~93:76 flowS=minu~116:104 flowS=nigh~93:27 flowS=pres~0:46 flowS=prod~101:23
+flowS=pump~101:-44,114:60,117:45 flowS=reco~114:55 flowS=show~0:39 flowS=sour~101:60
+flowS=spri~0:37,101:38 flowS=stea~116:39 flowS=stre~101:36 flowS=take~0:30 flowS=ther~101:38
+flowS=toil~93:61 flowS=want~69:35 flowS=whic~81:100 flowS=wrot~0:-52,101:75 flowS=yiel~101:77
+flowT=beds.area~0:-35,8:99 flowT=power.battery~70:51 flowT=power.cable~117:41
+flowT=power.capacity~70:51 flowT=power.limit~0:50 flowT=power.panel~70:29
+flowT=power.series~0:57,101:-34 flowT=power.source~0:29,101:28 flowT=power.tilt~101:36
+flowT=power.voltage~0:-74,70:108 flowT=pump.control~0:-25,93:101 flowT=pump.cut_in~93:54
+flowT=pump.cut_out~93:56 flowT=pump.diameter~101:-51 flowT=pump.height~101:31,117:42
+flowT=pump.motor~69:34 flowT=pump.npsh~69:33 flowT=pump.placement~0:22,8:56,101:-41
+flowT=pump.present~0:28,22:96 flowT=pump.set~81:80,93:61 flowT=pump.works~0:-49,70:104
+flowT=store.days~101:51 flowT=store.fills~81:74 flowT=store.hours~81:59
+flowT=store.volume~70:64,81:75 flowT=tank.level~101:77 flowT=tank.volume~0:43
+flowT=water.kind~22:49,81:41,93:34,101:146,116:60,117:78 flowT=water.level~69:43,101:27,117:100
+flowT=water.yield~0:130,8:67,101:-113 flowT=way.climb~22:72,69:40,93:29,101:52
+flowT=way.length~0:59,22:43,70:37,93:33,101:25 flowT=way.pipe~22:44,69:38,70:52,93:34,101:32
+flowT=well.bore~116:58 flowT=well.depth~0:55,101:37,116:27,117:30 flowT=well.drawn~116:61
+flowT=well.drawn_for~116:66 flowT=well.known~114:90 flowT=well.pumped_for~114:106
+flowT=well.pumping~0:49,101:-89,117:128 flowT=well.static~117:75 flowa=~101:35
+flowa=.~0:27,81:30,117:47 flowa=at_the~9:54 flowb=,_flow~9:27 flowb=at_least~69:35
+flowb=borehole_gives~101:35 flowb=m_at~0:57 flowb=minutes_at~114:49 flowb=pump_gives~0:23
+flowb=spring_gives~0:56,101:-48 flowl0=,~8:57,70:22,101:50 flowl0=.~101:34 flowl0=:~101:23
+flowl0=are~8:30 flowl0=at~0:-37,114:63,116:57,117:54 flowl0=flow~69:56,101:-39
+flowl0=gives~0:26,101:43 flowl0=is~81:18 flowl0=least~69:35 flowl0=makes~101:38
+flowl0=pumped~117:56 flowl0=steady~116:38 flowl0=want~22:81 flowl1=,~0:49 flowl1=.~0:14
+flowl1=and~0:-39,101:62 flowl1=at~69:34 flowl1=borehole~0:-46,101:54 flowl1=drip~8:27
+flowl1=drippers~8:42 flowl1=he~117:60 flowl1=i~93:38 flowl1=it~0:29 flowl1=log~101:47 flowl1=m~0:92
+flowl1=minutes~114:49 flowl1=pump~0:26,70:33,101:-40 flowl1=test~114:25 flowl1=tested~101:45
+flowl1=the~81:37 flowl1=then~116:37 flowl1=we~0:23 flowl1=well~101:32 flowl2=,~0:-46,116:32
+flowl2=.~69:50 flowl2=1~117:22 flowl2=borehole~0:55,101:-25 flowl2=drip~0:45 flowl2=each~0:65
+flowl2=gives~0:-35,70:31,81:36 flowl2=it~101:33 flowl2=now~0:44 flowl2=pump~70:42
+flowl2=the~81:40,101:-3 flowl2=we~22:51 flowlr=at_,~114:50 flowlr=at_.~116:17,117:33
+flowlr=flow_.~9:25,69:60 flowlr=gives_,~0:58 flowlr=gives_.~101:42 flowlr=is_.~81:18
+flowlr=makes_.~101:52 flowlr=only_.~101:41 flowr0=.~0:43,69:43,81:49,101:34,116:7,117:21
+flowr0=at~9:35,22:45,70:53,101:-29 flowr0=for~0:-36,22:43,69:30,114:32 flowr0=in~0:32
+flowr0=spring~101:32 flowr1=.~8:13 flowr1=4~117:48 flowr1=a~101:50 flowr1=its~69:35
+flowr1=spring~0:36 flowr1=the~9:74,81:73 flowr2=1~0:62,101:-33 flowr2=a~0:50
+flowr2=and~0:36,101:-41 flowr2=bar~0:22 flowr2=down~117:50 flowr2=in~0:39 flowr2=level~101:41
+flowr2=never~0:41 flowr2=spring~101:30 k=angle~26:47,42:61,45:92,46:24,58:77,100:42
+k=area~0:78,6:240,76:92 k=bare~0:255,1:56,3:74,4:42,20:55,31:20,37:62,45:44,96:44
+k=charge~0:56,50:194 k=current~0:45,48:60 k=daily~0:88,89:151,90:101,91:76 k=each~90:118
+k=flow~0:151,8:110,9:81,22:32,69:39,70:44,81:76,93:70,101:151,114:69,116:52,117:58
+k=length~0:352,7:44,12:25,16:57,18:88,44:123,49:43,64:-27,66:37,72:39,86:62,87:41,90:-26,99:84,101:-34,102:49,103:57,104:165,105:82,107:40,110:45
+k=long~0:65 k=pair~64:112 k=percent~0:61,17:37,56:93,71:69,77:50 k=power~0:141,54:125
+k=pressure~0:145,11:48,13:83,14:55,23:34,24:44,25:55,43:32,60:93,61:37,64:81,65:85,73:88,106:46
+k=rise~87:45,102:23,103:55 k=temperature~19:42,26:73,42:55,100:100
+k=time~0:196,10:61,78:111,80:26,92:32,95:80,109:62,112:62 k=voltage~0:81,52:47,53:63,59:186
+k=volume~0:144,27:75,28:85,62:94,82:79,83:147,88:127,90:57,94:89,108:60 lengthE=)~104:-60
+lengthE=,~0:41,16:48,18:36,104:20,105:33 lengthE=0~0:51,87:47,104:-11,115:-42
+lengthE=1~12:40,102:30 lengthE=2~7:73,103:3,104:25,107:19 lengthE=3~87:34,105:51
+lengthE=4~86:43,87:-42,110:53 lengthE=5~102:52,103:50,105:-41 lengthE=6~86:-57,115:53
+lengthE=7~105:20,107:39 lengthE=8~99:54,103:-5 lengthE=9~104:37,107:32 lengthE=?~0:90
+lengthE=above~0:-76,44:36,87:43,98:62,99:63,102:49,107:-32 lengthE=across~105:33 lengthE=after~0:46
+lengthE=along~0:-26,102:56,104:39 lengthE=altitude~44:29 lengthE=anyway~0:52
+lengthE=apart~16:25,18:20 lengthE=away~0:-29,102:44,104:52 lengthE=back~102:71
+lengthE=barn~0:22,87:-34 lengthE=bath~0:34,68:-34 lengthE=bathroom~102:27
+lengthE=below~0:-55,68:29,99:18,102:43,103:46 lengthE=between~16:59 lengthE=blue~0:33
+lengthE=bore~87:34 lengthE=borehole~107:23 lengthE=bottom~104:-37,107:87 lengthE=buried~104:56
+lengthE=but~0:56 lengthE=by~0:41,87:28,99:-41 lengthE=cabin~0:-44,103:19,104:39
+lengthE=cable~49:102,104:-33 lengthE=casing~105:44 lengthE=chalet~0:37 lengthE=climb~0:29,102:38
+lengthE=climbs~102:25 lengthE=cm~0:-39,12:20,16:48 lengthE=concrete~0:-46 lengthE=copper~103:30
+lengthE=creek~102:26 lengthE=cuts~0:56 lengthE=day~15:65
+lengthE=deep~0:29,79:42,104:-36,105:47,107:82 lengthE=depth~107:40 lengthE=diameter~0:42,105:40
+lengthE=diaphragm~0:80 lengthE=difference~0:86,104:-35 lengthE=distance~102:-37
+lengthE=down~68:37,99:9,104:-40 lengthE=drip~0:71 lengthE=dripper~16:48 lengthE=drop~0:-20,110:100
+lengthE=dry~0:43 lengthE=each~16:52 lengthE=elevation~44:36 lengthE=emitter~18:28
+lengthE=end~0:40,107:-43 lengthE=every~16:57 lengthE=fall~103:35 lengthE=feet~0:23,103:-48
+lengthE=fence~0:46 lengthE=filled~0:27 lengthE=flat~104:28 lengthE=floor~0:38
+lengthE=foot~86:37,104:-35 lengthE=four~102:-60 lengthE=free~0:38 lengthE=from~0:56,104:59
+lengthE=ft~0:24,68:-47,105:39 lengthE=full~79:51 lengthE=gal~68:-33 lengthE=gallon~0:-36
+lengthE=gallons~102:45 lengthE=garden~99:-22,104:66 lengthE=go~107:42
+lengthE=goes~0:44,68:51,104:-43 lengthE=gpm~0:-45,107:36,113:37 lengthE=ground~68:27
+lengthE=h~107:-39 lengthE=hdpe~104:47 lengthE=head~0:38 lengthE=height~0:35,102:47
+lengthE=high~0:38 lengthE=higher~102:34 lengthE=his~0:48 lengthE=hold~0:31 lengthE=holds~0:64
+lengthE=hole~99:43 lengthE=hose~0:41,86:46,104:44 lengthE=house~87:31,102:64,104:80,107:-59
+lengthE=hundred~102:25 lengthE=inch~103:55 lengthE=inside~0:-39,105:49,107:45 lengthE=it's~79:24
+lengthE=july~15:45 lengthE=just~0:53 lengthE=kitchen~87:35,104:37 lengthE=laid~0:-37
+lengthE=level~104:30 lengthE=lies~103:38 lengthE=lift~0:-67,99:75,102:58 lengthE=line~0:30,7:88
+lengthE=lined~0:-40 lengthE=lines~12:31 lengthE=liters~0:98,87:-54 lengthE=litres~107:46
+lengthE=long~0:33,12:41,86:36,103:-51 lengthE=low~99:39 lengthE=lower~0:12,103:54,104:-33
+lengthE=lowered~0:43 lengthE=m~0:52,102:42,104:58,115:37 lengthE=maybe~104:47 lengthE=mdpe~0:47
+lengthE=meters~0:46,104:-32 lengthE=metres~102:-31 lengthE=minutes~0:55
+lengthE=mm~0:-32,68:-58,103:68,104:56 lengthE=morning~0:57 lengthE=motor~0:82 lengthE=need~0:36
+lengthE=no~102:-50,103:61 lengthE=off~99:-54,104:41 lengthE=one~102:62 lengthE=only~0:56
+lengthE=other~0:38 lengthE=over~0:49,87:48,104:-39,106:42 lengthE=panels~0:72 lengthE=pe~103:26
+lengthE=people~0:34,68:-40 lengthE=per~72:23,115:-70 lengthE=phone~0:41
+lengthE=pipe~87:-52,99:34,110:78 lengthE=plastic~0:66 lengthE=poly~0:53,107:-29
+lengthE=polyethylene~0:48 lengthE=pressure~0:-35 lengthE=psi~0:41
+lengthE=pump~0:-33,98:68,104:-69,107:47 lengthE=pump's~0:27 lengthE=pumphouse~0:43
+lengthE=pumping~115:11 lengthE=pumps~0:38 lengthE=pvc~102:40 lengthE=quarter~0:-59
+lengthE=rests~115:59 lengthE=rise~0:-30,102:65 lengthE=rises~0:35 lengthE=river~99:34
+lengthE=road~0:56 lengthE=rows~0:-40,16:53 lengthE=run~0:-44,102:50 lengthE=runs~99:-24
+lengthE=s~0:31 lengthE=said~0:32 lengthE=same~104:45 lengthE=sea~44:58 lengthE=shed~0:49
+lengthE=sheet~72:43 lengthE=shower~87:52 lengthE=sixty~68:52 lengthE=slope~0:-51,102:71,103:-25
+lengthE=so~0:57,68:-40,102:-27,104:-74 lengthE=spring~44:70 lengthE=static~0:-45,107:46
+lengthE=suction~0:-28,86:133,99:61,102:-37,104:-45 lengthE=sum~0:49 lengthE=summer~0:49,99:56
+lengthE=surface~0:47 lengthE=take~0:45 lengthE=tank~87:86,99:-41,103:-38,104:76
+lengthE=then~0:51,102:-24,104:-47 lengthE=there~87:49 lengthE=thirty~0:36,102:-39
+lengthE=through~0:-48,87:38 lengthE=top~115:43 lengthE=total~0:-34 lengthE=track~102:55
+lengthE=two~99:-34 lengthE=under~102:57 lengthE=until~0:37 lengthE=up~0:-57,102:48,104:51
+lengthE=uphill~0:-44,102:53 lengthE=upwards~102:50 lengthE=us~87:39 lengthE=valve~86:37
+lengthE=water~87:-28,99:149,102:-67,107:70 lengthE=way~102:37
+lengthE=well~0:-40,103:46,104:30,107:72 lengthE=when~79:59,99:-46,113:36 lengthE=where~0:-71,99:32
+lengthE=wide~0:35 lengthE=wire~49:85,104:-43
+lengthL0=,~0:-39,16:36,18:48,44:3,79:36,87:-23,98:49,102:31,104:29,105:50,115:-21
+lengthL0=.~0:-55,12:15,44:19,72:42,87:-50,104:4,107:21 lengthL0=0~0:32,15:50,87:57,105:41
+lengthL0=1~0:72 lengthL0=2~104:28 lengthL0=3~87:38,102:-53,104:46 lengthL0=5~0:51
+lengthL0=:~87:54,102:43,104:-54 lengthL0=?~0:-54,99:64
+lengthL0=a~0:-32,49:20,87:73,99:-38,102:38,105:24,107:57 lengthL0=ah~0:38 lengthL0=all~0:31
+lengthL0=altimeter~102:33 lengthL0=altitude~44:73 lengthL0=and~99:-46,102:68,103:29,104:22
+lengthL0=are~12:53,44:31 lengthL0=at~44:77,68:97,99:33,102:-43,104:-2,107:-46,111:20,113:61
+lengthL0=away~103:45 lengthL0=before~115:44 lengthL0=bore~0:-69,107:54
+lengthL0=borehole~49:37,99:-41,102:-42,107:33 lengthL0=buried~0:76 lengthL0=by~103:33
+lengthL0=cabin~44:27,102:29,104:44 lengthL0=cable~0:37,49:80,104:-28 lengthL0=can~0:31
+lengthL0=cased~0:-30,105:51 lengthL0=casing~0:-42,105:26 lengthL0=cellar~0:36
+lengthL0=cistern~0:-23 lengthL0=climb~102:43 lengthL0=climbing~102:45 lengthL0=climbs~102:57
+lengthL0=comes~103:39 lengthL0=copper~104:35 lengthL0=deep~105:41 lengthL0=depth~68:25,107:36
+lengthL0=diameter~0:-29,7:24,66:63 lengthL0=down~68:52,99:32,113:33 lengthL0=draws~99:28
+lengthL0=drilled~107:41 lengthL0=drip~0:-47,12:36,16:18 lengthL0=dripper~0:32
+lengthL0=drippers~18:42 lengthL0=drop~103:55,104:-46,110:44 lengthL0=drops~0:42,102:-28,103:58
+lengthL0=drum~87:46 lengthL0=dry~67:80 lengthL0=dug~107:30 lengthL0=each~12:61,18:37
+lengthL0=elev~44:51 lengthL0=elevation~44:66 lengthL0=emitters~18:36 lengthL0=et~0:-42,15:88
+lengthL0=every~0:-37,12:-24,16:26,18:68 lengthL0=fall~103:12 lengthL0=falls~102:-31,103:50,113:27
+lengthL0=far~0:56 lengthL0=field~0:45 lengthL0=for~104:38 lengthL0=from~68:26
+lengthL0=ft~102:29,105:43 lengthL0=goes~99:50,102:42 lengthL0=gpm~0:50 lengthL0=h~0:33,18:42
+lengthL0=hangs~68:35,111:63 lengthL0=hdpe~0:36 lengthL0=head~0:35 lengthL0=here~44:35
+lengthL0=higher~102:14 lengthL0=highest~102:43 lengthL0=hole~107:79 lengthL0=hose~86:47
+lengthL0=house~0:58,68:-33,87:32,99:-29,102:34,104:55 lengthL0=hung~110:37 lengthL0=hut~44:41
+lengthL0=i~104:81 lengthL0=i'm~0:23 lengthL0=in~99:25,102:-26,105:58
+lengthL0=inch~0:-56,86:25,104:29 lengthL0=inside~7:61 lengthL0=intake~0:-26,86:48,103:33,111:96
+lengthL0=is~15:41,44:-74,49:23,68:59,87:46,102:59,105:32 lengthL0=it~68:11,99:11,102:-35,113:63
+lengthL0=it's~99:56,104:49 lengthL0=its~0:-54,87:23 lengthL0=keep~106:23 lengthL0=l~87:35
+lengthL0=last~0:51 lengthL0=laterals~12:45 lengthL0=length~104:48
+lengthL0=level~68:-26,98:19,99:54,107:-39,113:64,115:42 lengthL0=lies~102:32
+lengthL0=lift~67:74,86:-53,87:38,99:58,102:52 lengthL0=line~0:66,12:105,87:-32,99:-28
+lengthL0=lines~12:107 lengthL0=log~0:30 lengthL0=lowered~68:73 lengthL0=lowest~99:50
+lengthL0=m~102:33,105:21 lengthL0=mains~0:42 lengthL0=min~0:38 lengthL0=mm~0:-34,103:51,104:25
+lengthL0=more~102:23 lengthL0=my~103:29 lengthL0=nearest~0:45 lengthL0=no~0:-56,99:26,104:63
+lengthL0=now~99:29 lengthL0=npsh~72:92 lengthL0=npshr~72:81 lengthL0=of~0:50,12:47,99:-50
+lengthL0=on~87:18,110:45 lengthL0=one~16:38 lengthL0=ours~0:-43,99:26,107:55 lengthL0=outlet~87:36
+lengthL0=outside~66:33 lengthL0=over~104:26 lengthL0=pipe~0:58,86:42,104:59,110:40
+lengthL0=pit~0:15 lengthL0=poly~104:13 lengthL0=pond~99:23
+lengthL0=pump~0:-53,49:55,66:53,68:117,99:46,102:-59,105:-55,107:-34 lengthL0=pump's~68:36
+lengthL0=pumping~113:44 lengthL0=push~0:29,99:-23 lengthL0=put~0:58 lengthL0=required~72:60
+lengthL0=rest~115:63 lengthL0=rings~105:30 lengthL0=rise~0:-29,102:94 lengthL0=rises~102:72
+lengthL0=road~0:38,104:-30 lengthL0=rows~16:151 lengthL0=run~12:58,49:35,104:34
+lengthL0=says~0:45,107:51 lengthL0=sea~44:44 lengthL0=season~99:32 lengthL0=set~68:67
+lengthL0=shed~0:56,104:-34 lengthL0=sorry~99:37 lengthL0=spring~98:44,103:22
+lengthL0=standing~115:68 lengthL0=stands~0:-41,99:42 lengthL0=static~99:21,107:-30,115:97
+lengthL0=sub~0:46,68:29 lengthL0=submersible~0:27,68:35 lengthL0=sucks~86:60
+lengthL0=suction~86:68,99:30,102:-45 lengthL0=surface~0:54 lengthL0=swl~99:32,115:73
+lengthL0=tank~0:35,87:71,102:-61 lengthL0=tap~102:60 lengthL0=that~0:-22,86:28,87:57
+lengthL0=the~0:46,49:32,68:28,104:26,115:-51 lengthL0=there~104:47 lengthL0=they~0:28
+lengthL0=through~86:48 lengthL0=to~68:22,99:72,104:7,113:12 lengthL0=tote~0:38
+lengthL0=tower~0:-39,87:54,104:50 lengthL0=up~87:57,102:52 lengthL0=uphill~102:56
+lengthL0=upstairs~102:46 lengthL0=was~0:47 lengthL0=water~68:-72,79:59,98:60,99:64,102:-50,115:65
+lengthL0=water's~99:42 lengthL0=way~104:53 lengthL0=we~44:26 lengthL0=well~107:66
+lengthL0=with~0:41,99:41,104:-40 lengthL0=within~99:33 lengthL0=wrote~0:38 lengthL0=x~0:27
+lengthL0=yurt~0:43 lengthL0=|~103:49 lengthL1=)~0:-33
+lengthL1=,~12:46,18:42,68:20,87:57,113:-41,115:40 lengthL1=.~0:-40,7:56,68:25,87:53,111:63,113:-29
+lengthL1=0~87:57,99:23,103:84 lengthL1=1~0:-17,16:50,18:44,111:45 lengthL1=2~103:-18,104:-37,107:33
+lengthL1=3~87:30,102:10,103:29,113:49 lengthL1=4~0:-69,113:41 lengthL1=5~104:35,107:34
+lengthL1=6~0:-47,103:49,104:-30 lengthL1=7~0:-24 lengthL1=8~0:67,66:33
+lengthL1=9~0:55,105:48,113:43 lengthL1=;~0:48,99:-24,102:-39 lengthL1=?~87:-36
+lengthL1=a~44:-33,68:23,102:-41,105:45,107:31 lengthL1=above~0:-39,87:34,99:-46,104:37
+lengthL1=and~99:56,103:-32,110:39,113:42 lengthL1=apart~12:27 lengthL1=are~0:90,68:-33,104:37
+lengthL1=at~0:-29,99:-25,115:52 lengthL1=bank~0:62,99:-52 lengthL1=beds~18:29 lengthL1=below~104:40
+lengthL1=booster~0:23,104:-23 lengthL1=bore~0:28,102:-41,105:23 lengthL1=borehole~0:-50,99:7,110:37
+lengthL1=cable~49:52 lengthL1=deep~68:-27,105:34,107:46,115:30 lengthL1=delivery~0:39,104:-38
+lengthL1=depth~0:36 lengthL1=distance~104:21 lengthL1=drip~0:-15,12:39,16:25,18:21
+lengthL1=dry~0:-79,99:27 lengthL1=end~99:29 lengthL1=every~12:80 lengthL1=falls~99:60
+lengthL1=feet~0:39,115:-53 lengthL1=floats~0:49 lengthL1=for~113:57
+lengthL1=from~49:58,68:-47,87:39,103:53,107:-57 lengthL1=ft~0:24,99:34,107:8 lengthL1=full~87:52
+lengthL1=gal~87:39 lengthL1=gallon~0:49,87:-37 lengthL1=gallons~0:35 lengthL1=garden~0:43
+lengthL1=goes~0:46 lengthL1=gph~12:74 lengthL1=gpm~115:59 lengthL1=guest~0:64 lengthL1=h~0:-40
+lengthL1=half~102:-30,103:75 lengthL1=hangs~107:30 lengthL1=have~0:20 lengthL1=height~87:33
+lengthL1=hose~0:39,102:-25 lengthL1=house~49:37 lengthL1=how~107:45 lengthL1=hundred~0:36,99:-51
+lengthL1=in~0:34,68:55,99:4 lengthL1=inch~0:57,102:-53,103:51 lengthL1=is~86:34,98:39,104:43,105:22
+lengthL1=it~102:16 lengthL1=it's~102:26 lengthL1=kpa~103:41 lengthL1=l~99:-20,113:43
+lengthL1=lake~0:41 lengthL1=level~99:42 lengthL1=line~104:37 lengthL1=lines~7:18
+lengthL1=liters~0:39 lengthL1=litres~0:-30,87:39,102:68 lengthL1=log~107:39 lengthL1=long~0:30
+lengthL1=m~99:50,103:16,111:62 lengthL1=map~0:33 lengthL1=min~0:22,102:-40
+lengthL1=minute~0:-19,103:13 lengthL1=my~0:49,104:-46 lengthL1=next~102:-54
+lengthL1=not~0:-36,102:28 lengthL1=now~104:26 lengthL1=of~0:-7,68:-34,99:18,102:20,104:52,107:31
+lengthL1=off~102:-37 lengthL1=on~87:32 lengthL1=our~107:40 lengthL1=ours~99:-34,107:34
+lengthL1=over~0:38,104:-52 lengthL1=pe~103:55 lengthL1=pipe~86:41,110:73
+lengthL1=poly~102:49,104:-41 lengthL1=psi~0:-52 lengthL1=pulls~99:44
+lengthL1=pump~0:-60,68:84,98:17,102:31 lengthL1=pumping~99:27 lengthL1=pumps~0:39 lengthL1=pvc~0:42
+lengthL1=reservoir~87:29 lengthL1=rest~99:-42,115:58 lengthL1=rise~102:33 lengthL1=rows~12:46
+lengthL1=s~113:38 lengthL1=says~68:52 lengthL1=sits~0:-53,99:46 lengthL1=solar~99:-33
+lengthL1=stands~0:33 lengthL1=static~113:35 lengthL1=submersible~0:-22,68:33
+lengthL1=suction~86:63,104:-29 lengthL1=summer~99:50 lengthL1=surface~0:-26,99:65
+lengthL1=take~103:48 lengthL1=tank~0:74,87:42,99:-25 lengthL1=tape~0:-34
+lengthL1=the~44:-39,49:51,86:46,87:36,102:30 lengthL1=thirty~102:22 lengthL1=through~102:37
+lengthL1=to~0:-39,49:41,87:16,102:92,103:54 lengthL1=trench~0:31 lengthL1=up~0:12,87:-27,102:9
+lengthL1=us~0:62 lengthL1=van~0:40 lengthL1=we~104:52 lengthL1=well~99:23,103:-50,105:-1
+lengthL1=with~0:-10,105:41,113:25 lengthL1=yards~103:39 lengthL1=year~0:30,99:-37
+lengthL1=|~0:39,87:-33 lengthL2=(~0:-31,87:34 lengthL2=,~12:56,67:36,68:19,87:40,102:21,105:-33
+lengthL2=.~7:79,12:36,15:53,18:28,66:48,67:73,68:38,86:36,104:23,115:-44
+lengthL2=0~7:49,12:32,86:-7,102:46,103:22 lengthL2=1~18:-43,49:40,86:27,87:-59,103:33,113:31
+lengthL2=2~12:44,44:-42,87:-33,104:27,110:52 lengthL2=3~72:62,104:56,105:-32
+lengthL2=4~99:-46,102:30,104:31 lengthL2=5~0:26,44:-59,87:20,103:27,104:54,113:-44
+lengthL2=6~99:-19,103:41,104:-30,115:21 lengthL2=7~102:28,103:42 lengthL2=8~0:17 lengthL2=9~103:-63
+lengthL2=:~87:-32,113:99 lengthL2=?~99:80 lengthL2=above~104:34 lengthL2=acre~18:45
+lengthL2=afternoon~99:37 lengthL2=again~102:-31 lengthL2=all~0:-59,49:49 lengthL2=allotment~0:30
+lengthL2=am~0:48 lengthL2=apart~12:32 lengthL2=as~0:23 lengthL2=bar~87:-28 lengthL2=barn~0:-32
+lengthL2=basement~103:37 lengthL2=beds~104:27 lengthL2=before~111:68 lengthL2=beside~102:-26,104:26
+lengthL2=black~0:38,103:-28 lengthL2=blue~0:37 lengthL2=bonjour~0:35 lengthL2=bore~113:54,115:44
+lengthL2=bore's~68:36,99:-25 lengthL2=borehole~0:-33,99:26,104:-25,107:55,111:22
+lengthL2=bottom~0:-33 lengthL2=bring~102:32,103:-27 lengthL2=brings~0:29,104:-36
+lengthL2=bucket~0:63 lengthL2=buried~0:-25,103:34 lengthL2=by~0:-70,107:65 lengthL2=cabin~0:45
+lengthL2=came~115:38 lengthL2=camp~0:78,107:-43 lengthL2=casing~0:81 lengthL2=centrifugal~0:-29
+lengthL2=cistern~0:38 lengthL2=clinic~0:38 lengthL2=cm~0:-40,12:49,15:37 lengthL2=controlled~0:46
+lengthL2=cows~103:-73 lengthL2=creek~0:25,104:-41 lengthL2=cubic~0:37,104:-22 lengthL2=curve~0:25
+lengthL2=deep~0:-53,102:-49,107:49,115:45 lengthL2=degrees~103:41 lengthL2=delivery~104:-38
+lengthL2=depending~99:-31 lengthL2=depth~68:56 lengthL2=does~0:44,87:-32
+lengthL2=drilled~0:-32,107:48 lengthL2=driller~104:-32 lengthL2=drip~0:-35,16:41,18:93
+lengthL2=drippers~12:61,18:44 lengthL2=drop~0:-47,87:23,110:36 lengthL2=dug~0:90
+lengthL2=electric~49:43 lengthL2=elevated~87:52 lengthL2=elevation~102:32 lengthL2=eleven~103:44
+lengthL2=fall~103:25 lengthL2=farm~104:-49 lengthL2=fed~102:-34 lengthL2=feet~0:-27,102:47
+lengthL2=fills~104:-39 lengthL2=first~0:-45 lengthL2=flow~0:37 lengthL2=found~99:35
+lengthL2=from~87:10,107:-42 lengthL2=ft~0:-46,18:48,87:-40,99:42,104:37,107:73,115:-56
+lengthL2=gal~0:-31,99:31,104:26 lengthL2=gallon~87:47,104:-32 lengthL2=gallons~0:-64
+lengthL2=gave~99:-38,113:30 lengthL2=gives~103:34,104:-29 lengthL2=goes~102:31
+lengthL2=got~0:93,68:-35,99:-59 lengthL2=gpm~99:-46,104:45 lengthL2=gravity~103:56
+lengthL2=hangs~0:-33,99:37 lengthL2=hav~0:72,87:-69 lengthL2=head~0:54 lengthL2=height~102:39
+lengthL2=hello~0:54,99:-24 lengthL2=hey~0:49,99:-44 lengthL2=hi~87:-35 lengthL2=hill~87:-36
+lengthL2=hit~99:39 lengthL2=holds~102:41 lengthL2=hose~0:-23,87:-39,104:65
+lengthL2=hour~0:52,104:-73 lengthL2=hours~0:56 lengthL2=house~99:-41,102:112,104:54,107:-33
+lengthL2=hundred~68:61,102:38,104:-24 lengthL2=hung~104:41 lengthL2=i've~0:46
+lengthL2=inch~0:-29,44:37,104:-42 lengthL2=its~0:50 lengthL2=jet~99:8 lengthL2=kitchen~0:-20
+lengthL2=km~104:-52 lengthL2=l~0:-34 lengthL2=lake~99:40 lengthL2=lane~99:-33
+lengthL2=let~0:-55,107:44 lengthL2=level~0:18,104:-19 lengthL2=lid~0:28 lengthL2=lies~103:38
+lengthL2=lift~0:-60,102:57 lengthL2=lifts~104:-38 lengthL2=line~0:36 lengthL2=little~102:-41
+lengthL2=log~102:43 lengthL2=low~102:-38 lengthL2=lower~99:-33
+lengthL2=m~44:-51,102:3,103:-33,104:12,107:-44,111:46,115:36 lengthL2=mains~102:-53
+lengthL2=man~0:30 lengthL2=metres~99:61,102:-46,103:66 lengthL2=milk~0:-53 lengthL2=min~0:-28
+lengthL2=minute~87:-37,105:31 lengthL2=mm~0:-42,102:33,103:56 lengthL2=most~0:38,87:-44
+lengthL2=need~104:37 lengthL2=never~0:-59,102:-38,103:73,104:32 lengthL2=new~99:29
+lengthL2=next~0:35 lengthL2=no~0:-27,104:28,107:50 lengthL2=not~107:35 lengthL2=off~115:37
+lengthL2=old~0:31 lengthL2=one~102:29,103:-61 lengthL2=only~0:-27,102:57 lengthL2=other~99:47
+lengthL2=over~87:27,104:52 lengthL2=people~0:93,87:-31 lengthL2=per~104:-37
+lengthL2=pipe~99:-35,103:44,104:78 lengthL2=poly~0:-30,102:9,103:55,104:29
+lengthL2=pond~0:66,102:-44 lengthL2=pressure~87:37 lengthL2=psi~16:35
+lengthL2=pump~67:95,68:109,86:55,103:-51 lengthL2=put~0:-59 lengthL2=pvc~0:-30,110:35
+lengthL2=quarter~0:-51,99:43 lengthL2=rain~87:48 lengthL2=relief~103:41 lengthL2=reservoir~87:53
+lengthL2=right~0:-30 lengthL2=rise~102:53 lengthL2=river~0:52 lengthL2=roof~87:41
+lengthL2=rows~12:50 lengthL2=run~104:69 lengthL2=s~99:28 lengthL2=said~107:37 lengthL2=says~99:45
+lengthL2=sea~0:38,104:-33 lengthL2=sec~103:47 lengthL2=september~0:42,68:-52
+lengthL2=set~0:-29,99:44 lengthL2=shallow~0:-18,104:24 lengthL2=shed~102:34
+lengthL2=showers~107:-38 lengthL2=sits~0:-47,86:23 lengthL2=source~0:-40
+lengthL2=spring~102:-62,103:86 lengthL2=static~0:-18,99:68 lengthL2=steel~0:-54,87:39
+lengthL2=stream~99:-43 lengthL2=submersible~68:35,99:34,104:-39 lengthL2=sucking~0:48,86:-48
+lengthL2=suction~0:-29,99:42 lengthL2=tank~0:59,87:86,102:-45,104:89 lengthL2=tape~12:61
+lengthL2=tent~102:61 lengthL2=test~99:-35,113:40 lengthL2=thanks~102:28 lengthL2=then~115:41
+lengthL2=there~0:71 lengthL2=they~87:-57 lengthL2=thousand~0:45 lengthL2=toilets~0:65,107:-36
+lengthL2=too~87:26 lengthL2=top~0:79,104:-39 lengthL2=tower~0:26 lengthL2=trees~0:75
+lengthL2=trough~103:35 lengthL2=troughs~115:54 lengthL2=two~104:58 lengthL2=under~0:45,102:-35
+lengthL2=until~104:-44 lengthL2=up~87:43,102:51 lengthL2=upper~102:-38 lengthL2=us~102:56
+lengthL2=use~99:-44 lengthL2=v~102:-46 lengthL2=valve~0:-47,103:33 lengthL2=w~49:70,87:32
+lengthL2=want~87:-35,99:-43,104:30 lengthL2=was~0:-54,68:43 lengthL2=washer~104:51
+lengthL2=water~0:-44,68:29,99:91,102:-34,113:39 lengthL2=water's~0:31,102:-52 lengthL2=we've~107:60
+lengthL2=well~0:34,44:-35,107:68,113:57 lengthL2=well's~107:40 lengthL2=wellhead~87:-59,102:24
+lengthL2=what~107:-35 lengthL2=which~0:17,104:-68 lengthL2=while~0:61,104:-56 lengthL2=will~102:37
+lengthL2=wrote~104:28 lengthL2=yet~103:56 lengthL2=your~0:52 lengthL2=|~87:-27,115:32
+lengthM=cistern~0:-33,44:44,79:26,87:-54,104:49 lengthM=creek~0:12,86:68,102:37
+lengthM=drip~0:-12,7:87,12:157,15:56,16:123,18:144,99:-24,103:-23,105:-61,115:-31
+lengthM=pump~0:38,44:38,49:41,66:22,67:48,68:68,72:67,86:37,98:21,99:19,102:70,103:-98,107:-45,110:41,113:49,115:41
+lengthM=roof~0:37,44:34,49:59 lengthM=spring~0:29,44:49,68:-44,98:72,99:-35,102:-50,103:181,104:32
+lengthM=tank~87:174
+lengthM=well~66:51,68:60,72:-45,87:-31,103:-30,104:73,105:101,107:108,113:75,115:40
+lengthN=animals.cattle~103:50 lengthN=animals.goats~0:77 lengthN=drip.crop~0:44
+lengthN=drip.dripper~18:59 lengthN=drip.holds~0:47 lengthN=drip.length~0:-50,16:26
+lengthN=drip.month~15:72 lengthN=drip.rows~12:71,16:-58,18:89
+lengthN=drip.spacing~0:-34,12:51,16:63 lengthN=outlets.sink~104:52 lengthN=pipes.held~0:38
+lengthN=place.altitude~72:37 lengthN=power.source~0:-30,104:48 lengthN=power.voltage~0:-44
+lengthN=pump.dry_run~110:49 lengthN=pump.placement~87:-53,99:39,102:-55,105:55,107:46
+lengthN=pump.present~87:75,103:21 lengthN=suction.length~0:18,67:54,86:-50,99:42
+lengthN=suction.pipe~0:-22,86:196,104:-45 lengthN=tank.level~104:45 lengthN=use.people~102:45
+lengthN=use.troughs~102:51 lengthN=water.kind~44:43,99:27,103:10,104:-47,107:32,115:-53
+lengthN=water.level~0:61,68:68,99:-109,102:-49,104:-26,105:55,107:101,115:72
+lengthN=water.yield~0:-33,99:70 lengthN=way.climb~104:149
+lengthN=way.length~0:-22,87:50,102:90,105:-50,107:-29 lengthN=way.pipe~0:39,86:-70,99:-83,104:146
+lengthN=well.bore~0:-35,107:96 lengthN=well.depth~105:61 lengthN=well.tested~113:26,115:21
+lengthP=animals.goats~0:46 lengthP=beds.area~16:38 lengthP=drip.crop~16:29
+lengthP=drip.dripper~18:97 lengthP=drip.length~16:68 lengthP=drip.rows~12:64,16:-48
+lengthP=drip.spacing~12:86,16:42 lengthP=outlets.shower~102:48 lengthP=outlets.sink~102:29
+lengthP=pipes.held~0:52,102:26 lengthP=place.altitude~0:46 lengthP=place.name~44:32
+lengthP=power.source~0:-28,49:31 lengthP=power.voltage~0:-38,49:33
+lengthP=pump.height~99:77,104:-43
+lengthP=pump.placement~0:-43,66:71,68:94,86:18,99:76,103:-28,104:-30
+lengthP=store.fills~0:44,104:-45 lengthP=store.volume~102:15 lengthP=suction.length~0:31
+lengthP=suction.pipe~0:-25,86:85,99:40,104:-31 lengthP=tank.level~104:79
+lengthP=tank.volume~87:157,99:-52,102:-62 lengthP=use.people~44:58
+lengthP=use.troughs~102:45,104:42 lengthP=water.kind~0:30,44:-24,87:-30,99:61,103:58,105:50,107:122
+lengthP=water.level~0:-22,68:51,99:79 lengthP=water.yield~0:-89,87:-34,102:33,103:55
+lengthP=way.climb~0:40,104:100 lengthP=way.length~0:64,87:-59,99:-58,102:120,103:96,105:-37,107:-40
+lengthP=way.pipe~68:-31,99:-52,102:77,103:61,104:105,107:-34
+lengthP=well.bore~104:-34,107:52,115:60 lengthP=well.depth~0:-50,68:42,99:87,104:-32,105:76,115:73
+lengthP=well.static~0:-34,111:18,113:43 lengthP=well.tested~99:-35,113:104
+lengthR0=,~0:-17,12:37,16:56,68:21,87:50,107:41
+lengthR0=.~12:63,16:70,44:48,49:32,68:28,72:44,87:38,99:19,102:36,104:40,105:54,107:45
+lengthR0=1~0:-29,86:45 lengthR0=3~102:-39 lengthR0=4~104:39,110:24 lengthR0=7~0:-28
+lengthR0=9~0:-26,105:37 lengthR0=?~0:25 lengthR0=a~15:28,68:42
+lengthR0=above~68:-22,87:64,98:62,99:34,102:69,104:-37 lengthR0=across~0:26,105:34
+lengthR0=all~0:45 lengthR0=altitude~44:27 lengthR0=an~0:25,104:-44 lengthR0=and~0:-43,105:47,107:32
+lengthR0=apart~16:41,18:22 lengthR0=at~18:55,113:48 lengthR0=away~102:-29,104:64
+lengthR0=barn~87:-34 lengthR0=beds~0:21 lengthR0=below~68:26,99:26,102:48,103:12,104:-38,107:-35
+lengthR0=between~16:61 lengthR0=blue~0:34 lengthR0=bore~0:-32 lengthR0=borehole~105:42,107:34
+lengthR0=bottom~107:49 lengthR0=but~0:43 lengthR0=cabin~103:33 lengthR0=cable~49:87,104:-29
+lengthR0=casing~105:58,107:-23 lengthR0=climb~102:39 lengthR0=creek~102:26 lengthR0=day~15:66
+lengthR0=deep~0:59,79:42,99:-35,104:-33,107:99 lengthR0=depth~107:47 lengthR0=diameter~105:40
+lengthR0=down~0:43,68:79,99:48,103:-37 lengthR0=drip~0:18 lengthR0=drop~103:35,110:37
+lengthR0=elevation~44:36 lengthR0=emitter~18:26 lengthR0=fall~103:40 lengthR0=fence~0:52
+lengthR0=from~104:43 lengthR0=full~79:41 lengthR0=ground~68:23,102:-43 lengthR0=height~87:53,102:35
+lengthR0=high~0:36 lengthR0=higher~87:46,102:59 lengthR0=hill~102:39 lengthR0=hose~86:40
+lengthR0=house~0:32 lengthR0=hung~99:23 lengthR0=in~15:39,66:71,68:38,99:50,102:43
+lengthR0=inch~104:58 lengthR0=inside~105:46 lengthR0=is~0:7 lengthR0=it~0:4,66:54,99:39
+lengthR0=just~0:53 lengthR0=kitchen~87:37 lengthR0=lift~0:-40,99:84,102:48 lengthR0=lines~12:32
+lengthR0=long~12:44,86:48,107:-25 lengthR0=lower~103:45 lengthR0=not~99:43
+lengthR0=of~49:65,86:94,99:-53,104:44,107:-21,110:60 lengthR0=off~104:54 lengthR0=over~87:30,106:42
+lengthR0=panels~0:46,49:-51 lengthR0=pe~0:48 lengthR0=per~72:24 lengthR0=pex~0:35
+lengthR0=pipe~0:51,104:37,110:21 lengthR0=poly~0:31 lengthR0=pump~0:-42,87:-37,98:76
+lengthR0=pumphouse~0:54 lengthR0=pushes~0:44 lengthR0=pvc~0:48 lengthR0=q~0:32 lengthR0=ridge~0:32
+lengthR0=rise~102:58 lengthR0=rows~16:80 lengthR0=sea~44:58 lengthR0=shed~0:42
+lengthR0=spring~0:26,103:59 lengthR0=stream~0:-36 lengthR0=suction~86:48 lengthR0=summer~99:27
+lengthR0=surface~99:29 lengthR0=tank~87:57 lengthR0=than~103:30
+lengthR0=the~98:13,102:42,103:20,104:25,106:33,115:79 lengthR0=then~0:53 lengthR0=through~0:-42
+lengthR0=to~18:26,87:58,104:45,107:69 lengthR0=total~0:-26 lengthR0=two~104:30
+lengthR0=under~0:-34,99:28 lengthR0=up~87:40,102:44 lengthR0=uphill~0:-36,102:61
+lengthR0=upwards~102:50 lengthR0=water~99:101,102:-21,104:-39 lengthR0=we~0:44 lengthR0=well~107:45
+lengthR0=when~0:-48,79:54,99:-29,113:39 lengthR0=wide~0:17 lengthR0=wire~0:36,49:38,104:-37
+lengthR0=with~0:-44,68:34,107:71 lengthR0=yield~107:50 lengthR0=you~104:23 lengthR0=|~102:25
+lengthR1=,~68:-30,107:45 lengthR1=.~18:55,72:21,86:62,87:53,98:13,106:41 lengthR1=0~0:-17,99:14
+lengthR1=1~107:26 lengthR1=2~99:37 lengthR1=3~12:39,103:42 lengthR1=4~0:-37,102:40,104:-28,110:45
+lengthR1=5~66:48,104:42,107:41 lengthR1=6~0:-83,87:43,99:-27,115:39 lengthR1=7~0:74,68:-38
+lengthR1=8~0:27,99:-37 lengthR1=9~102:20,115:44 lengthR1=;~104:37 lengthR1=?~102:49
+lengthR1=and~44:-63 lengthR1=around~0:45 lengthR1=at~107:33 lengthR1=borehole~0:-28,106:23
+lengthR1=bottom~0:40 lengthR1=centrifugal~0:40 lengthR1=climbs~102:27 lengthR1=cottage~103:53
+lengthR1=deep~107:-28 lengthR1=distance~0:33 lengthR1=down~103:60 lengthR1=drop~110:32
+lengthR1=feet~0:30 lengthR1=filled~0:40,103:-42 lengthR1=foot~0:71 lengthR1=ft~0:58
+lengthR1=garden~102:47 lengthR1=generator~0:27,104:-30 lengthR1=gives~103:47 lengthR1=got~0:51
+lengthR1=gpm~0:-23,99:39,107:24 lengthR1=h~99:40 lengthR1=has~103:36 lengthR1=head~0:35
+lengthR1=house~0:-31,87:35,102:46,104:23 lengthR1=i~102:-39,103:52,104:47 lengthR1=in~86:35,107:44
+lengthR1=inside~107:50 lengthR1=is~103:-40,105:56,110:53 lengthR1=july~15:45 lengthR1=kitchen~0:-45
+lengthR1=level~49:45 lengthR1=line~16:37,99:-39 lengthR1=log~0:38 lengthR1=low~99:37
+lengthR1=m~0:-29,105:50,115:32 lengthR1=measured~0:37 lengthR1=mesh~0:37 lengthR1=mm~0:-13,104:48
+lengthR1=my~0:13 lengthR1=no~0:18 lengthR1=of~67:59,68:-48,104:-61 lengthR1=on~104:29
+lengthR1=one~0:16,102:-33,103:37 lengthR1=pe~0:34,102:-24 lengthR1=pipe~0:41
+lengthR1=polyethylene~0:41 lengthR1=pushes~99:48 lengthR1=pvc~104:27 lengthR1=runs~99:-34,113:29
+lengthR1=shower~0:66,99:-44,102:-29 lengthR1=slope~102:65,103:-24
+lengthR1=suction~0:-11,67:55,86:19 lengthR1=summer~99:51 lengthR1=tap~0:28 lengthR1=that~107:40
+lengthR1=the~18:-42,49:51,86:58,87:40,99:-59,102:24,104:32,107:39 lengthR1=there~0:58
+lengthR1=through~0:55 lengthR1=to~102:38,103:8,107:-54 lengthR1=top~0:41 lengthR1=twenty~103:40
+lengthR1=up~104:23 lengthR1=want~87:46 lengthR1=water~0:-53,15:33,99:23,107:37 lengthR1=we~102:-41
+lengthR1=well~99:35,102:-20,103:31 lengthR1=when~0:19 lengthR1=where~99:38
+lengthR1=which~0:55,99:-47 lengthR1=wire~49:47 lengthR1=would~0:11 lengthR1=|~49:71
+lengthR2=,~0:11,12:12,49:37,99:-32,102:-38,103:-24,104:26,115:22
+lengthR2=.~0:41,18:45,49:39,87:32,104:36 lengthR2=0~72:35,102:-24
+lengthR2=1~0:-32,16:47,105:33,115:32 lengthR2=2~0:41,68:36,87:43,99:42,102:-40,103:53,115:-69
+lengthR2=3~0:42,104:-45,115:68 lengthR2=4~99:75 lengthR2=5~0:-36,102:32,105:22
+lengthR2=6~103:-24,106:23,107:25 lengthR2=7~0:49,102:56,104:-43,115:31
+lengthR2=8~0:-50,68:-46,103:-47,115:44 lengthR2=?~0:27 lengthR2=above~104:30
+lengthR2=away~0:-53,87:35 lengthR2=barn~0:32 lengthR2=bathroom~102:32,104:-46
+lengthR2=beside~0:17,107:-55 lengthR2=by~0:-47 lengthR2=climb~0:51,104:-37
+lengthR2=comes~0:-28,102:43 lengthR2=deep~0:-35,105:56 lengthR2=driller~115:-49 lengthR2=drip~87:39
+lengthR2=dropped~0:35 lengthR2=end~0:75,107:-37 lengthR2=first~87:-33,102:41
+lengthR2=foot~0:27,86:27,99:-17 lengthR2=four~0:-39 lengthR2=from~102:-28,104:62
+lengthR2=ft~99:40,107:-75 lengthR2=gallon~102:42 lengthR2=give~99:-24,115:23
+lengthR2=go~0:50,99:-51 lengthR2=goes~0:64,104:-30 lengthR2=gpm~115:25 lengthR2=grid~103:36
+lengthR2=h~0:62 lengthR2=hangs~115:40 lengthR2=height~0:36 lengthR2=his~0:27 lengthR2=hose~0:37
+lengthR2=house~0:-37,99:35,103:70,104:-48 lengthR2=how~87:39 lengthR2=hp~0:40,104:-38
+lengthR2=hundred~102:42 lengthR2=hung~107:41 lengthR2=it's~102:51 lengthR2=l~0:-46,102:43
+lengthR2=line~102:-31 lengthR2=lines~0:47 lengthR2=liter~0:76 lengthR2=liters~0:59,87:-31
+lengthR2=litres~0:-41,87:27 lengthR2=long~99:31 lengthR2=lower~0:40
+lengthR2=m~0:-16,68:37,106:19,113:45 lengthR2=mail~0:22 lengthR2=metres~0:-32
+lengthR2=mm~0:34,68:-42,87:55 lengthR2=motor~0:32,104:-53 lengthR2=must~102:43
+lengthR2=never~0:-34,107:41 lengthR2=new~0:95 lengthR2=one~104:34 lengthR2=other~0:46
+lengthR2=people~0:-31 lengthR2=per~99:61 lengthR2=persons~0:70 lengthR2=pipe~102:34,104:-32,110:46
+lengthR2=poly~102:40,103:29 lengthR2=power~104:40
+lengthR2=pump~68:-49,87:23,103:-62,104:-44,105:40,115:35 lengthR2=pvc~0:16,99:-35
+lengthR2=runs~0:39,68:-29 lengthR2=set~99:42,104:-28 lengthR2=shower~0:51,104:40 lengthR2=shut~0:35
+lengthR2=since~0:29,104:-32 lengthR2=sink~0:46,102:-68,104:28 lengthR2=sits~0:49,107:-51
+lengthR2=so~0:47 lengthR2=solar~99:-50 lengthR2=stream~0:105 lengthR2=submersible~0:-28
+lengthR2=suction~0:39 lengthR2=summer~99:-34 lengthR2=tank~0:82,87:-45,104:-50 lengthR2=there~0:-38
+lengthR2=toilets~104:43 lengthR2=top~99:34 lengthR2=two~0:-53,102:20 lengthR2=under~0:-49
+lengthR2=until~0:36 lengthR2=us~103:50 lengthR2=v~104:44 lengthR2=valve~0:58 lengthR2=was~0:42
+lengthR2=washing~99:41 lengthR2=water~0:-46,72:33,105:36,107:32 lengthR2=well~104:52
+lengthR2=when~115:33 lengthR2=which~0:52 lengthR2=winter~0:38 lengthR2=|~0:56,87:57,104:-38
+lengthS=abou~99:47 lengthS=abov~44:30,87:31,99:-52,102:-30,104:67 lengthS=afte~99:19
+lengthS=allo~0:29 lengthS=alti~0:-33,44:80 lengthS=apar~12:52 lengthS=augu~99:35 lengthS=barr~87:43
+lengthS=base~0:65,103:37 lengthS=befo~115:60 lengthS=belo~0:-39,104:27 lengthS=besi~0:56
+lengthS=betw~104:63 lengthS=blac~0:76,103:-61 lengthS=bore~0:-78,68:81,99:61,102:-33,107:87,115:24
+lengthS=bott~0:-69,87:27,107:54 lengthS=brin~102:21,104:36 lengthS=buri~102:43
+lengthS=cabi~44:40,87:-54,102:21,104:51 lengthS=cabl~49:174,104:-49 lengthS=capt~0:38
+lengthS=case~0:-41,105:51 lengthS=casi~105:26 lengthS=cell~0:30 lengthS=cent~0:-31
+lengthS=char~0:51 lengthS=cist~79:28 lengthS=clim~0:-38,102:173,104:-59 lengthS=come~0:48,103:42
+lengthS=copp~104:60 lengthS=coul~0:35 lengthS=cree~99:50 lengthS=curv~0:97,107:-21
+lengthS=deli~0:37 lengthS=dept~0:44,68:69,99:-24,107:42 lengthS=diam~0:-64,7:22,66:62,105:54
+lengthS=diff~0:-52,103:65 lengthS=dist~104:43 lengthS=draw~0:-28,86:63,99:118
+lengthS=dril~104:-56,107:78 lengthS=drip~18:153 lengthS=drop~102:-39,103:78 lengthS=dyna~99:31
+lengthS=elev~0:-42,44:81 lengthS=emit~18:21 lengthS=ever~16:34,18:45
+lengthS=fall~102:-41,103:75,107:-37 lengthS=fiel~102:-41,103:54 lengthS=fill~87:42
+lengthS=floo~0:-61,98:52,99:-53,102:30 lengthS=foun~99:30 lengthS=g'da~99:-24 lengthS=gall~87:52
+lengthS=gard~104:51 lengthS=gene~87:41 lengthS=hang~68:31,99:-46,107:38,111:57 lengthS=head~87:51
+lengthS=heig~87:38,102:59,104:-31 lengthS=high~0:-45,102:60,104:67
+lengthS=hous~68:-50,99:-21,102:103,103:67,104:89,107:-43 lengthS=hund~0:23,102:32 lengthS=inch~0:45
+lengthS=insi~7:60 lengthS=inst~68:39 lengthS=inta~0:-36,68:-33,86:50,102:-38,103:35,111:92
+lengthS=kitc~0:-20,102:43,104:32 lengthS=late~12:50 lengthS=layf~104:29 lengthS=leng~104:51
+lengthS=leve~68:-37,98:19,99:70,107:-34,113:75,115:50 lengthS=lift~102:68,104:-38
+lengthS=line~7:37,12:66 lengthS=litr~0:-63,87:82 lengthS=litt~102:-32 lengthS=lodg~102:-41,103:37
+lengthS=lowe~68:30,99:51,104:31 lengthS=make~0:51,99:-34 lengthS=mete~104:23
+lengthS=mout~102:-36,103:41 lengthS=near~0:40 lengthS=need~72:47 lengthS=neig~0:63
+lengthS=npsh~72:81 lengthS=othe~0:53 lengthS=outs~66:32 lengthS=pane~49:52,104:-42
+lengthS=pape~104:30 lengthS=peop~0:47 lengthS=perf~0:26,68:-43 lengthS=plac~0:-34
+lengthS=plea~106:23 lengthS=powe~0:49,104:-37 lengthS=pull~99:53 lengthS=pump~99:57,113:70
+lengthS=ques~99:56 lengthS=requ~72:59 lengthS=rese~0:-30,87:71,102:-32 lengthS=rest~115:65
+lengthS=ring~0:-29,105:28 lengthS=rise~102:69 lengthS=rive~0:41 lengthS=sche~104:36
+lengthS=seas~99:47 lengthS=sens~0:51 lengthS=show~102:57 lengthS=smal~0:-18,44:20
+lengthS=sola~99:-37 lengthS=sorr~0:-47,104:44 lengthS=sour~107:-45 lengthS=spac~16:50,18:45
+lengthS=spri~0:-48,87:-33,98:42,102:43,103:49,104:27
+lengthS=stan~0:-68,87:64,99:10,104:57,107:-37,115:71 lengthS=stat~0:-25,99:59,107:-35,115:110
+lengthS=stee~0:-38 lengthS=stop~0:51 lengthS=stra~0:52 lengthS=stri~99:27
+lengthS=subm~0:44,66:47,68:98,99:-49 lengthS=suck~0:35 lengthS=suct~86:148,99:73 lengthS=summ~0:39
+lengthS=surf~99:52,104:-32 lengthS=ther~104:67 lengthS=thin~0:27 lengthS=thir~102:23
+lengthS=thou~0:41 lengthS=thro~86:36 lengthS=todd~0:47 lengthS=towe~87:59 lengthS=tree~0:29
+lengthS=tren~0:68 lengthS=trou~0:-27,102:50,103:31 lengthS=tubi~12:62 lengthS=twen~0:40
+lengthS=unti~0:43,104:-49 lengthS=uphi~102:54 lengthS=upst~102:45
+lengthS=wate~0:-40,49:-39,68:-29,79:55,98:51,99:149,107:-17,113:31,115:74 lengthS=we'v~107:57
+lengthS=well~0:-46 lengthS=with~99:32 lengthS=work~0:28 lengthS=yard~103:11
+lengthT=beds.area~0:-40,7:66,12:108,15:32,16:95,18:67,68:42,103:-38,115:-38
+lengthT=power.cable~0:-34,44:40,49:-46 lengthT=power.controller~104:-41
+lengthT=power.limit~0:-46,49:50 lengthT=power.open_voltage~104:-58
+lengthT=power.panel~49:74,87:36,103:-15 lengthT=power.series~0:-30,49:60,87:39
+lengthT=power.source~49:98,68:50,87:41,99:26,102:51,103:-45
+lengthT=power.strings~0:-26,87:56,102:-73
+lengthT=power.voltage~49:86,67:52,102:29,103:-104,104:36,105:-37
+lengthT=pump.control~0:28,86:50,87:-68 lengthT=pump.controller~0:42 lengthT=pump.count~72:57
+lengthT=pump.cut_in~68:31,87:-46,99:40 lengthT=pump.cut_out~0:22,67:50,68:27,87:-60
+lengthT=pump.diameter~104:-33,110:46 lengthT=pump.dry_run~107:46,110:58,115:65
+lengthT=pump.height~49:30,66:29,68:-164,86:-52,99:18,103:53,104:-34,105:33,107:86,113:27,115:53
+lengthT=pump.most_flow~99:70,102:-42 lengthT=pump.motor~72:38
+lengthT=pump.placement~0:21,44:28,66:62,67:36,72:37,86:37,87:-46,99:26,103:-90,107:-75
+lengthT=pump.present~44:39,87:27,99:-40,102:-128,103:192,104:61,107:-50
+lengthT=pump.relief~0:51,102:-47 lengthT=pump.set~68:23,72:25,86:42,87:-45,103:-32
+lengthT=pump.works~0:34,67:69,72:29,104:-63 lengthT=store.days~87:55,107:-41,115:-45
+lengthT=store.depth~0:45,104:-32 lengthT=store.reserve~0:-50,87:41
+lengthT=store.volume~16:41,44:18,68:-42,87:-29,102:64,103:-10,104:48
+lengthT=tank.level~0:91,87:-160,99:83,102:-56,103:-53,104:74
+lengthT=tank.volume~44:59,66:60,87:131,102:-50,103:-101,104:45,107:-26
+lengthT=water.kind~44:38,49:-31,66:51,87:-35,99:39,102:60,103:78,104:28,105:43,107:62,110:25,111:65,113:57,115:103
+lengthT=water.level~44:14,49:27,67:81,68:57,72:73,86:63,87:48,99:-211,103:-27,105:81,107:69,115:-60
+lengthT=water.temperature~0:-24,72:57 lengthT=water.yield~44:43,86:-48,103:9
+lengthT=way.climb~0:88,44:21,68:44,86:54,87:-117,99:91,102:-243,103:-166,104:147,105:25,107:40,110:-34,115:22
+lengthT=way.length~0:81,44:75,68:41,87:85,99:36,102:154,103:75,104:-330,107:56,115:23
+lengthT=way.pipe~49:-48,86:-34,102:39,103:122,104:123,107:-55,115:47
+lengthT=well.bore~0:-35,66:107,87:-50,99:-20,104:-57,105:-177,107:97,110:47,111:119,113:32,115:91
+lengthT=well.cover~111:42
+lengthT=well.depth~0:50,49:36,68:78,103:-38,105:86,106:55,107:-246,111:17,113:52,115:76
+lengthT=well.drop_pipe~102:-43 lengthT=well.intake~115:62 lengthT=well.known~111:46
+lengthT=well.pumped_for~111:43 lengthT=well.pumping~68:18,99:-62,104:-45,110:36,113:-55,115:124
+lengthT=well.static~0:-60,66:52,105:59,107:30,111:45,113:88,115:-79 lengthT=well.steady~115:74
+lengthT=well.tested~0:-47,66:22,99:-30,110:50,113:127,115:86 lengtha=~0:-31,99:48,104:54
+lengtha=,_1~104:-42 lengtha=,_3~104:-33 lengtha=,_pump~99:37 lengtha=,_static~0:-29
+lengtha=,_the~0:-33 lengtha=,_water~99:-36 lengtha=.~0:69,99:24,102:69,104:44,107:35
+lengtha=._1~99:31 lengtha=._2~0:43,99:-41 lengtha=._a~0:21,104:-34 lengtha=._it~0:63,68:-48
+lengtha=._the~0:-67 lengtha=a_day~15:29 lengtha=above_it~0:-47,99:35,102:78 lengtha=above_sea~44:58
+lengtha=above_the~0:82,87:64,98:36,102:-45,104:-26 lengtha=across_,~0:70,105:-38
+lengtha=across_.~105:39 lengtha=and_the~102:35,104:-48 lengtha=apart_.~16:52
+lengtha=away_,~0:-26,104:49 lengtha=away_.~0:43,104:12 lengtha=below_ground~0:50,68:29
+lengtha=below_it~99:28,102:-43,103:25 lengtha=below_the~99:47,102:15,115:69
+lengtha=casing_.~0:-25,105:32 lengtha=deep_,~107:22 lengtha=deep_.~107:20 lengtha=deep_and~107:41
+lengtha=deep_when~79:38 lengtha=down_,~68:46 lengtha=down_.~68:25 lengtha=down_to~0:65
+lengtha=from_the~0:75,103:33 lengtha=higher_than~103:51 lengtha=in_a~68:51 lengtha=inside_.~105:23
+lengtha=long_.~104:43 lengtha=lower_.~102:-75,103:53 lengtha=lower_down~102:22
+lengtha=lower_than~102:58 lengtha=of_1~104:57 lengtha=of_2~104:33 lengtha=of_cable~49:54
+lengtha=of_drop~110:38 lengtha=of_fall~103:43 lengtha=of_lift~0:-21,99:33,102:54
+lengtha=of_rise~102:44 lengtha=of_suction~86:38 lengtha=of_wire~49:49 lengtha=off_the~0:41
+lengtha=on_the~0:-31 lengtha=over_the~0:23,102:-49,106:45 lengtha=rows_,~16:32
+lengtha=to_the~0:-22,104:49,107:42 lengtha=to_water~99:37 lengtha=up_,~102:51 lengtha=up_.~102:51
+lengtha=up_from~87:38 lengtha=up_the~102:32 lengthb=~44:45,49:13 lengthb=,_buried~0:48
+lengthb=,_climbing~102:45 lengthb=,_intake~111:47 lengthb=,_level~99:40 lengthb=,_pump~68:23
+lengthb=,_rows~16:69 lengthb=,_static~115:22 lengthb=,_swl~115:57 lengthb=,_uphill~102:28
+lengthb=,_water~79:43,99:23 lengthb=,_well~107:41 lengthb=._borehole~0:48 lengthb=._cable~0:38
+lengthb=?_|~0:-35 lengthb=a~49:40 lengthb=a_house~102:37 lengthb=a_spring~102:48
+lengthb=a_tank~87:24 lengthb=barn_is~0:-21 lengthb=borehole_is~0:44 lengthb=bottom_at~107:41
+lengthb=box_is~0:27 lengthb=cellar_is~0:8 lengthb=copper_,~104:29 lengthb=creek_is~99:31,102:-38
+lengthb=down_to~99:42,113:32 lengthb=drop_pipe~110:33 lengthb=dry_lift~67:33
+lengthb=each_line~12:32 lengthb=falls_to~113:28 lengthb=ft_of~0:31 lengthb=gal_tank~0:37
+lengthb=gpm_at~0:37 lengthb=h_at~0:55 lengthb=hole_of~107:38 lengthb=hose_is~86:39
+lengthb=house_:~102:21 lengthb=house_and~0:25,102:-53 lengthb=house_is~0:44,87:28,103:-64
+lengthb=house_stands~0:-36,103:24 lengthb=hut_,~44:45 lengthb=in_a~105:46 lengthb=inch_,~110:37
+lengthb=inside_diameter~7:24 lengthb=intake_is~103:42 lengthb=is_about~104:57 lengthb=is_at~115:24
+lengthb=it_goes~102:28 lengthb=it_is~87:-59,99:31,102:28,107:47 lengthb=it_stands~0:32
+lengthb=it_to~68:34 lengthb=l_min~0:39 lengthb=level_is~0:47 lengthb=level_of~115:44
+lengthb=lift_is~86:-22,99:52,102:35 lengthb=log_says~0:40 lengthb=lowered_to~68:33
+lengthb=m_of~0:33 lengthb=no_,~99:37 lengthb=on_a~87:45 lengthb=outside_diameter~66:33
+lengthb=poly_,~104:28 lengthb=pond_,~99:26 lengthb=pump_at~68:75,99:-29 lengthb=pump_is~49:42
+lengthb=pumping_level~113:45 lengthb=rise_is~102:45 lengthb=rows_are~16:46 lengthb=shed_is~0:29
+lengthb=sorry_,~99:30 lengthb=spring_is~103:3 lengthb=spring_lies~102:51,103:-29
+lengthb=standing_level~99:37 lengthb=static_level~0:71 lengthb=tank_is~0:54,102:-27
+lengthb=tank_it's~104:45 lengthb=the_bank~99:35 lengthb=the_house~104:51 lengthb=up_and~104:45
+lengthb=up_to~0:72 lengthb=water_:~99:43 lengthb=water_at~0:49,99:34 lengthb=water_is~0:-24,99:32
+lengthb=water_level~98:23,99:-60,115:44 lengthb=we_have~0:42,104:-43 lengthb=well_,~0:53,99:31
+lengthb=well_and~0:-37,102:37 lengthb=well_at~68:38 lengthb=well_is~0:23,99:-30
+lengthl0=,~44:36,102:-58,104:22,115:-39 lengthl0=.~18:27 lengthl0=:~86:37,87:37,102:47,107:29
+lengthl0=a~49:32,87:28,99:-39,102:-24,105:24,107:44 lengthl0=altitude~44:48
+lengthl0=and~0:9,99:-30,102:20 lengthl0=are~0:19
+lengthl0=at~0:50,16:53,44:66,68:111,99:70,102:-50,104:-49,107:-40,111:22 lengthl0=bore~107:37
+lengthl0=buried~0:77 lengthl0=by~0:34,103:28 lengthl0=cable~0:30 lengthl0=climb~102:26
+lengthl0=climbing~102:45 lengthl0=climbs~102:43 lengthl0=diameter~7:24,66:65 lengthl0=down~68:36
+lengthl0=drops~102:-25,103:50 lengthl0=each~18:57 lengthl0=elevation~44:24
+lengthl0=every~12:-24,16:26,18:65 lengthl0=falls~87:32,102:-27,103:59 lengthl0=from~68:32,99:43
+lengthl0=head~0:33 lengthl0=height~102:30 lengthl0=house~104:72 lengthl0=in~0:41
+lengthl0=intake~111:44 lengthl0=is~0:26,15:42,49:20,68:-34,72:32,102:20,104:39,105:32
+lengthl0=level~98:21,107:-23,113:48 lengthl0=lies~102:38 lengthl0=lift~67:30,87:59
+lengthl0=line~12:66 lengthl0=lines~12:45 lengthl0=min~0:39 lengthl0=npshr~72:81 lengthl0=of~12:46
+lengthl0=on~99:-37,110:47 lengthl0=only~104:36 lengthl0=over~104:25 lengthl0=pipe~110:32
+lengthl0=poly~104:33 lengthl0=pump~68:38 lengthl0=pvc~0:32 lengthl0=rises~102:50
+lengthl0=rows~16:93,18:-48 lengthl0=run~12:32 lengthl0=runs~99:-63 lengthl0=says~107:66
+lengthl0=set~68:43 lengthl0=stands~0:-36,87:45 lengthl0=static~115:65 lengthl0=surface~0:42
+lengthl0=swl~99:32,115:73 lengthl0=tank~0:39,87:30,102:-45 lengthl0=the~0:75,104:-32
+lengthl0=through~86:38 lengthl0=to~68:32,99:36,102:-46,104:-90,107:22,113:17 lengthl0=up~102:65
+lengthl0=uphill~102:31 lengthl0=was~0:31 lengthl0=water~79:65,98:44 lengthl0=well~107:9
+lengthl0=within~99:33 lengthl0=x~0:27 lengthl0=|~0:-38 lengthl1=,~0:-56,79:39,102:32,111:34
+lengthl1=.~44:26 lengthl1=0~15:52 lengthl1=1~0:46 lengthl1=3~87:42 lengthl1=;~102:56
+lengthl1=?~0:-36 lengthl1=a~102:55,104:53 lengthl1=and~0:-48,103:33 lengthl1=are~44:33
+lengthl1=borehole~107:22 lengthl1=box~0:26 lengthl1=cabin~102:30 lengthl1=cable~49:27
+lengthl1=cased~0:-30,105:51 lengthl1=casing~105:35 lengthl1=cellar~99:-31 lengthl1=climb~102:18
+lengthl1=comes~103:42 lengthl1=copper~104:29 lengthl1=creek~0:42 lengthl1=deep~105:32
+lengthl1=depth~68:35,107:27 lengthl1=distance~104:30 lengthl1=down~113:46 lengthl1=dripper~0:32
+lengthl1=drop~103:37,110:31 lengthl1=dry~67:33 lengthl1=dug~0:31 lengthl1=each~12:38
+lengthl1=elevation~44:32 lengthl1=falls~113:28 lengthl1=far~0:36 lengthl1=field~0:57
+lengthl1=goes~99:46 lengthl1=gravity~0:43 lengthl1=h~0:55 lengthl1=here~44:34 lengthl1=hole~107:62
+lengthl1=hose~86:52 lengthl1=house~0:45,99:-54,103:42,104:29 lengthl1=hung~110:37
+lengthl1=hut~44:38 lengthl1=i'm~0:23 lengthl1=in~105:68,107:55 lengthl1=inch~0:-24
+lengthl1=inside~7:46 lengthl1=intake~103:42 lengthl1=is~68:43,99:39
+lengthl1=it~0:51,68:39,104:-31,107:26 lengthl1=it's~104:28 lengthl1=level~99:33
+lengthl1=lift~0:-31,86:-31,99:59,102:46 lengthl1=line~12:19,16:28 lengthl1=lines~12:59
+lengthl1=long~16:38 lengthl1=lowered~68:33 lengthl1=m~102:37 lengthl1=more~102:18 lengthl1=no~99:27
+lengthl1=npsh~72:68 lengthl1=on~87:53 lengthl1=outside~66:33 lengthl1=poly~104:44
+lengthl1=pond~99:26 lengthl1=pump~0:-53,49:33,68:61,99:13,102:-24 lengthl1=pumping~113:44
+lengthl1=push~0:30 lengthl1=required~72:27 lengthl1=rings~105:30 lengthl1=rise~102:61
+lengthl1=roof~0:40 lengthl1=rows~16:77 lengthl1=run~104:29 lengthl1=says~0:36
+lengthl1=shed~0:35,104:-32 lengthl1=shower~102:44 lengthl1=so~0:17 lengthl1=sorry~99:30
+lengthl1=spring~0:-40,102:57 lengthl1=standing~99:19,115:45 lengthl1=static~0:56
+lengthl1=submersible~0:40 lengthl1=sucks~86:49 lengthl1=suction~86:49
+lengthl1=tank~0:33,87:30,102:-63 lengthl1=that's~0:36 lengthl1=the~102:-60,104:36
+lengthl1=to~99:52,104:17 lengthl1=tower~104:52 lengthl1=trough~103:49,104:-34
+lengthl1=up~99:-45,104:41 lengthl1=water~68:-28,98:18,99:76,115:23 lengthl1=we~0:29
+lengthl1=well~68:37 lengthl1=|~0:72,104:-38 lengthl2=,~18:38,66:21,102:30,104:-31,105:46,107:44
+lengthl2=.~0:-24,99:25,107:29 lengthl2=0~87:62,105:44 lengthl2=1~104:29 lengthl2=2~104:29
+lengthl2=3~104:46 lengthl2=?~99:31 lengthl2=a~107:38 lengthl2=bank~0:45,99:-41 lengthl2=cable~49:24
+lengthl2=can~0:33 lengthl2=creek~103:26 lengthl2=deep~0:42 lengthl2=drilled~0:40 lengthl2=drip~12:9
+lengthl2=dry~99:24 lengthl2=dug~99:40 lengthl2=each~12:35 lengthl2=et~15:52 lengthl2=from~102:54
+lengthl2=has~0:30 lengthl2=house~87:33,102:23,104:-47 lengthl2=hp~68:54 lengthl2=in~99:38
+lengthl2=inch~104:37 lengthl2=intake~86:44 lengthl2=is~68:49 lengthl2=it~0:-42,99:40
+lengthl2=l~18:38 lengthl2=last~0:51 lengthl2=length~104:26 lengthl2=level~99:31,115:33
+lengthl2=line~0:38 lengthl2=m~105:23 lengthl2=mm~0:-36,103:52 lengthl2=my~103:29
+lengthl2=nearest~0:45 lengthl2=no~104:34 lengthl2=npsh~72:24 lengthl2=on~99:33 lengthl2=one~16:44
+lengthl2=ours~107:51 lengthl2=pipe~104:65 lengthl2=poly~104:-64 lengthl2=pump~102:-45
+lengthl2=roof~102:41 lengthl2=spring~0:32,102:-53 lengthl2=standing~99:-23,115:23
+lengthl2=static~115:10 lengthl2=submersible~68:22 lengthl2=suction~86:10,99:27
+lengthl2=tank~0:-37,102:47 lengthl2=that~86:27
+lengthl2=the~0:-44,49:26,68:24,87:61,102:35,103:45,104:23,113:23 lengthl2=to~0:-23,102:18,104:80
+lengthl2=up~87:42 lengthl2=water~68:-31,99:36,115:20 lengthl2=we~44:41
+lengthl2=with~0:13,99:33,104:-37 lengthl2=|~87:-36 lengthlr=,_,~0:76
+lengthlr=,_.~99:23,103:-41,104:26,107:50 lengthlr=,_above~99:38 lengthlr=,_across~0:43
+lengthlr=,_between~16:41 lengthlr=,_deep~0:-28,107:73 lengthlr=,_down~68:35 lengthlr=,_from~0:35
+lengthlr=,_lower~103:19 lengthlr=,_of~0:52,107:-27 lengthlr=,_rows~16:23 lengthlr=,_to~99:45
+lengthlr=,_up~102:57 lengthlr=,_uphill~102:53 lengthlr=a_borehole~105:43,107:41
+lengthlr=a_well~107:30 lengthlr=about_from~104:50 lengthlr=about_lower~103:73
+lengthlr=about_of~102:35 lengthlr=and_of~0:42,104:-16 lengthlr=and_up~0:-43,102:31
+lengthlr=are_.~102:41 lengthlr=are_from~0:36 lengthlr=at_,~68:53,99:14,107:-36,111:32,115:-47
+lengthlr=at_.~68:30,99:20,113:45 lengthlr=at_above~0:45 lengthlr=at_altitude~44:36
+lengthlr=cable_.~49:45 lengthlr=diameter_.~7:25 lengthlr=drops_.~103:25 lengthlr=every_,~18:15
+lengthlr=every_.~16:23 lengthlr=falls_to~103:37 lengthlr=from_.~68:32 lengthlr=height_.~102:32
+lengthlr=hole_,~107:37 lengthlr=house_,~104:44 lengthlr=house_.~104:42
+lengthlr=house_above~87:-40,102:93 lengthlr=house_away~104:26 lengthlr=house_higher~102:23
+lengthlr=house_lower~103:33 lengthlr=house_of~0:39 lengthlr=house_up~0:34
+lengthlr=is_,~102:34,104:-47,107:47 lengthlr=is_.~0:-31,12:40,49:40,86:31,102:-78
+lengthlr=is_above~0:24,102:34 lengthlr=is_away~0:77 lengthlr=is_below~87:27,99:49,103:28
+lengthlr=is_deep~0:16 lengthlr=is_from~104:60 lengthlr=is_higher~87:-62,102:50
+lengthlr=is_long~86:23 lengthlr=is_over~0:-65,87:78 lengthlr=is_per~72:22
+lengthlr=is_up~0:-30,102:16 lengthlr=it's_from~103:52 lengthlr=it's_to~0:38 lengthlr=level_,~99:72
+lengthlr=level_above~98:23,99:-28 lengthlr=lies_above~102:-17,103:43
+lengthlr=lies_lower~102:58,103:-44 lengthlr=lift_.~0:41 lengthlr=lift_to~87:62
+lengthlr=npshr_.~72:39 lengthlr=on_.~0:38 lengthlr=on_of~110:50 lengthlr=pump_,~68:25
+lengthlr=pump_.~0:44 lengthlr=pump_above~99:38 lengthlr=pvc_.~0:41 lengthlr=rows_,~16:20
+lengthlr=rows_apart~16:30 lengthlr=says_,~107:34 lengthlr=spring_above~102:-53,103:74
+lengthlr=static_,~115:57 lengthlr=static_.~115:19 lengthlr=surface_below~0:42 lengthlr=swl_,~115:77
+lengthlr=tank_above~87:26 lengthlr=tank_up~0:36 lengthlr=the_of~0:55 lengthlr=through_of~86:38
+lengthlr=to_.~0:-44,68:53,104:-29,107:56 lengthlr=to_after~99:60 lengthlr=to_from~0:53,99:-49
+lengthlr=to_when~99:-35,113:45 lengthlr=up_.~102:30 lengthlr=up_over~0:64
+lengthlr=water_above~98:51,99:-43 lengthlr=water_deep~0:-21,79:48 lengthlr=water_down~99:35
+lengthlr=well_,~107:41 lengthr0=,~0:-32,68:17,107:73,111:58,113:-59,115:10
+lengthr0=.~0:-35,7:21,44:51,49:55,68:39,72:39,87:38,103:-46,107:45,111:50,115:47 lengthr0=?~0:35
+lengthr0=a~15:29 lengthr0=above~68:-22,87:65,98:66,99:46,102:44,104:-39 lengthr0=across~0:26,105:34
+lengthr0=after~0:51,99:60 lengthr0=and~0:-24 lengthr0=apart~16:41,18:22
+lengthr0=away~102:-29,104:67 lengthr0=below~68:26,99:26,102:48,103:12,104:-38,107:-35
+lengthr0=between~16:36 lengthr0=bore~105:48 lengthr0=borehole~105:43,107:41 lengthr0=but~0:31
+lengthr0=casing~0:-51,105:67 lengthr0=copper~0:31 lengthr0=deep~0:68,79:42,99:-35,104:-30,107:83
+lengthr0=depth~107:37 lengthr0=down~68:90,99:57 lengthr0=elevation~44:37
+lengthr0=from~0:30,103:32,104:76 lengthr0=hdpe~0:27 lengthr0=high~0:39 lengthr0=higher~87:46,102:59
+lengthr0=in~99:21 lengthr0=inside~105:29 lengthr0=is~0:72 lengthr0=long~12:44,86:48,107:-25
+lengthr0=lower~103:45 lengthr0=of~49:73,68:-40,86:104,87:-35,104:63,107:-44,110:67
+lengthr0=off~104:55 lengthr0=on~99:-68 lengthr0=only~0:53 lengthr0=over~87:30,106:43
+lengthr0=pe~0:58 lengthr0=per~72:25 lengthr0=pex~0:36 lengthr0=poly~0:52 lengthr0=pvc~0:22
+lengthr0=rows~16:39 lengthr0=suction~86:30 lengthr0=to~0:-52,104:66 lengthr0=under~0:-34,99:28
+lengthr0=up~87:41,102:79 lengthr0=uphill~102:64 lengthr0=upwards~102:50 lengthr0=water~0:33,68:-34
+lengthr0=well~107:58 lengthr0=when~113:41 lengthr0=wide~0:17 lengthr0=with~0:-43 lengthr0=|~0:-60
+lengthr1=,~16:16 lengthr1=.~0:65,12:52,16:41,103:28,105:51,107:46 lengthr1=1~49:55,110:30
+lengthr1=2~99:-32 lengthr1=3~86:60 lengthr1=all~0:42 lengthr1=an~0:34,104:-44
+lengthr1=and~105:50,107:12 lengthr1=at~68:-36 lengthr1=cable~49:38 lengthr1=casing~0:58,107:-24
+lengthr1=day~15:39 lengthr1=down~102:22 lengthr1=drop~110:38 lengthr1=fall~103:43
+lengthr1=ground~68:27 lengthr1=house~0:-28,99:32 lengthr1=in~66:67,107:-27
+lengthr1=is~0:-30,102:-19,103:22 lengthr1=it~99:47 lengthr1=lift~0:-21,99:33,102:54
+lengthr1=pump~102:31 lengthr1=rise~102:34 lengthr1=runs~0:33 lengthr1=sea~44:60
+lengthr1=than~103:30 lengthr1=the~72:9,86:-57,98:17,102:20,103:23,106:36 lengthr1=then~0:29
+lengthr1=to~0:76,18:26 lengthr1=total~0:-25,104:14 lengthr1=water~99:43 lengthr1=we~0:31
+lengthr1=when~0:-19,79:36 lengthr1=wire~49:49 lengthr1=|~102:18 lengthr2=,~7:64,107:-39
+lengthr2=.~0:47,99:66,107:-47 lengthr2=1~0:-34,86:66 lengthr2=3~87:30 lengthr2=6~66:53
+lengthr2=8~107:-40 lengthr2=9~105:40 lengthr2=at~0:-61 lengthr2=barn~87:-34 lengthr2=beds~0:27
+lengthr2=bottom~107:54 lengthr2=cabin~103:30 lengthr2=creek~102:11 lengthr2=down~0:36
+lengthr2=drip~0:32 lengthr2=first~0:33 lengthr2=ground~99:42 lengthr2=have~0:40
+lengthr2=hill~102:29 lengthr2=house~0:60,99:-27 lengthr2=hung~99:22 lengthr2=in~107:39
+lengthr2=it~0:-42,66:65 lengthr2=kitchen~87:37 lengthr2=level~0:33 lengthr2=pipe~110:36
+lengthr2=pump~0:-19,98:44,106:21,113:25 lengthr2=pumphouse~0:54 lengthr2=ridge~0:32
+lengthr2=shed~0:42 lengthr2=spring~0:36 lengthr2=stream~0:-36 lengthr2=surface~99:29
+lengthr2=tank~87:34 lengthr2=the~115:33 lengthr2=to~49:65 lengthr2=water~99:30 lengthr2=well~104:66
+lengthr2=you~104:23 lengthr2=|~0:50,99:-50 longE=,~0:30 longM=pump~0:65 longM=tank~0:45
+longM=well~0:25 longR1=.~0:25 longR1=the~0:24 longT=power.panel~0:19 longT=power.source~0:42
+longT=pump.height~0:23 longT=pump.placement~0:41 longT=water.kind~0:65 longT=water.level~0:48
+longT=well.depth~0:22 m=angle2~100:64 m=angle3~19:52,42:75,45:82,46:30,58:81 m=angle4~26:65
+m=area-1~6:51 m=area0~0:-31,6:56 m=area1~6:13 m=area3~0:67 m=area4~0:42,6:-36,76:50
+m=area5~0:38,6:122,76:21 m=area7~6:58 m=bare-1~0:108
+m=bare0~0:81,1:-42,3:-73,4:-63,5:-30,18:29,31:109,32:90,35:84,37:56,40:84,41:104,57:31,64:45,84:-25,85:110,96:-95,97:54
+m=bare1~3:-93,4:-86,20:72,29:38,31:45,33:-53,36:39,37:38,55:86,57:49,63:76,64:56,65:83,68:-36,74:-31,75:72,84:88,85:-65,96:77,97:77,107:-31
+m=bare2~0:15,1:60,2:17,31:-47,41:-46,51:51,56:63,57:-30,74:47,96:55,97:70
+m=bare3~0:38,1:49,2:24,3:109,4:77,5:45,31:-35,34:51,35:-62,37:-31,40:-41,41:-24,45:113,47:61,64:-35,65:-25,74:56,96:52,97:-59,99:49
+m=bare4~1:49,3:14,4:53,5:58,33:69,68:51,97:-35,107:32,113:66
+m=bare5~0:-19,1:27,3:48,68:54,96:63,107:39 m=bare6~3:68,4:22 m=bare7~44:69 m=charge3~0:27
+m=charge4~50:43 m=charge5~50:135 m=current3~48:54 m=daily1~0:35 m=daily2~0:54
+m=daily3~89:-42,90:106 m=daily4~0:23,90:72 m=daily5~89:67,90:-33 m=daily6~0:-26,89:89,90:-36,91:64
+m=daily7~0:30 m=each2~90:31 m=each3~0:32,90:42 m=each4~90:45 m=flow-1~0:-28,8:50,93:107,101:12
+m=flow0~8:70,101:-44,116:57,117:26 m=flow1~0:46,8:61,81:22,117:-47
+m=flow2~0:27,9:47,70:42,101:76,116:46,117:80 m=flow3~0:56,22:30,70:45,81:45,114:72 m=flow6~101:41
+m=flow7~101:26 m=length-1~12:-55,16:-52,18:184,105:70
+m=length-2~66:168,68:-50,102:-23,104:-36,105:240,107:-46
+m=length-3~0:304,86:-49,99:-16,102:-29,104:-35,105:-40 m=length-4~0:76,7:118,15:50 m=length-5~15:41
+m=length0~0:50,12:-59,16:105,18:74,44:-59,87:47,98:71,102:-58,103:-66,104:-93,105:107,107:-92
+m=length1~0:17,16:123,18:-37,44:-108,49:-32,68:-43,72:154,79:54,86:62,87:38,99:144,102:60,103:75,104:-129,105:-23,107:-91
+m=length2~0:-43,18:-28,44:-100,49:-36,67:88,68:-79,86:180,87:92,99:127,102:173,103:146,104:-104,105:-71,107:79,113:-45,115:23
+m=length3~0:-53,12:81,16:-51,18:-35,44:-131,49:29,68:152,87:50,99:32,102:130,103:34,105:-94,107:107,110:48,111:30,113:134,115:24
+m=length4~0:-35,12:85,44:-86,49:157,68:118,86:-53,99:-101,102:-45,104:209,105:-51,107:187,110:70,115:-37
+m=length5~44:98,87:-66,99:-56,102:-37,103:-40,104:192
+m=length6~0:-45,44:309,99:-60,102:-44,103:-20,104:87 m=length7~44:269,68:-29,99:-36 m=long2~0:26
+m=long3~0:39 m=pair3~64:76 m=percent1~17:58 m=percent2~56:76 m=percent3~0:62,56:66
+m=percent4~0:35,71:80,77:59 m=power-1~0:39 m=power0~0:17 m=power1~0:51 m=power4~0:-32,54:71
+m=power5~54:194 m=power6~0:52 m=pressure-1~11:70 m=pressure0~13:92,14:41,60:45,64:29,73:-46
+m=pressure1~23:47,24:21,43:-43,60:27,65:86,73:126,106:27
+m=pressure2~0:37,25:63,43:103,61:59,64:-33,65:-36,73:-53
+m=pressure3~0:43,13:39,60:108,64:90,65:53,73:68 m=pressure4~0:53,25:61,60:-51,61:45
+m=pressure5~73:37 m=rise4~87:48,103:45 m=temperature2~0:45,100:76 m=temperature3~42:36,100:63
+m=temperature4~26:108,42:50,100:-45 m=time0~0:66 m=time1~0:68,78:129,92:53 m=time2~0:36,10:99
+m=time3~0:23,109:66 m=voltage2~0:86,59:68 m=voltage3~52:-85,53:117,59:136 m=voltage4~52:92
+m=voltage5~52:45 m=volume1~0:48,27:104 m=volume2~0:24,27:55,83:-50,101:121
+m=volume3~0:70,28:75,62:156,83:-33 m=volume4~62:165,83:-62,90:61
+m=volume5~0:17,28:89,62:-42,83:34,88:-21,94:101 m=volume6~62:-62,83:74,88:55,108:65
+m=volume7~62:-78,82:54,83:104,88:95 m=volume8~62:-42,83:91,88:69 m=volume9~0:-22,62:-42,83:73
+pairE=,~64:50 pairL0=,~0:76 pairL0=a~64:26 pairL0=switch~64:34 pairL1=0~64:39 pairL1=2~64:31
+pairL1=is~0:47 pairL1=the~64:36 pairL2=,~64:27 pairL2=2~64:53 pairM=pump~64:77 pairM=tank~64:52
+pairM=well~0:67 pairN=pump.control~64:37 pairN=use.people~0:45 pairP=pump.control~64:37
+pairR0=.~0:71,64:-5 pairR1=3~0:50 pairR1=people~0:51,64:-46 pairR2=.~64:48 pairS=pres~64:9
+pairS=swit~64:50 pairT=power.source~64:40 pairT=pump.control~0:56,64:43 pairT=pump.cut_in~0:69
+pairT=pump.cut_out~0:69 pairT=pump.height~0:46 pairT=pump.placement~64:32
+pairT=water.kind~0:59,64:23 pairT=water.level~64:34 pairT=way.length~64:25 pairT=well.depth~64:48
+paira=.~64:35 pairr0=.~0:33,64:24 percentL0=,~77:35 percentL0=about~56:23 percentL0=controller~0:51
+percentL0=i~71:22 percentL0=is~17:37 percentL0=lose~56:25 percentL0=motor~71:79 percentL0=say~77:20
+percentL0=the~17:37 percentL0=we~0:65 percentL1=,~0:39 percentL1=.~17:54 percentL1=0~77:35
+percentL1=2~77:32 percentL1=4~77:20 percentL1=5~71:35 percentL1=a~56:54 percentL1=efficiency~71:12
+percentL1=motor~71:12 percentL1=slope~17:59 percentL2=.~56:37,77:54 percentL2=0~0:30,77:37
+percentL2=1~0:39,77:38 percentL2=2~17:36,71:34 percentL2=3~0:37 percentL2=5~71:57 percentL2=6~0:44
+percentL2=m~0:33,77:31 percentL2=panels~56:35 percentL2=pump~56:47 percentL2=roof~77:76
+percentL2=south~56:41 percentL2=water~17:25 percentM=drip~0:41,17:50 percentM=pump~0:34,17:35,56:39
+percentM=roof~0:-15,77:75 percentM=tank~77:26 percentN=power.source~0:61
+percentP=power.source~56:67 percentP=rain.roof~0:-29,77:85 percentR0=.~17:44,56:28,71:29,77:43
+percentR0=in~56:40 percentR0=the~56:37 percentR0=to~56:35 percentR1=.~0:37,56:52 percentR1=the~0:35
+percentR2=.~0:56,77:33 percentR2=6~0:49 percentS=abou~56:23 percentS=alon~17:26 percentS=effi~71:53
+percentS=moto~71:91 percentS=pane~56:42 percentS=shad~56:66 percentS=slop~17:53
+percentT=beds.area~17:45 percentT=power.amps~56:47 percentT=power.battery~56:43
+percentT=power.cable~56:54 percentT=power.capacity~56:43 percentT=power.controller~56:25
+percentT=power.facing~0:-35,56:44 percentT=power.panel~56:44 percentT=power.series~56:48
+percentT=power.source~0:22,56:82 percentT=power.voltage~56:37,71:32 percentT=pump.height~56:38
+percentT=pump.placement~77:47 percentT=pump.relief~0:25 percentT=pump.works~0:28
+percentT=store.volume~77:42 percentT=tank.volume~0:23 percentT=water.kind~17:50
+percentT=water.level~71:40 percentT=way.climb~77:40 percentT=way.length~0:44 percentT=way.pipe~0:49
+percenta=.~71:25 percentb=motor_efficiency~71:43 percentl0=about~56:23 percentl0=is~17:37
+percentl0=say~77:20 percentl1=,~0:49 percentl1=motor~71:43 percentl2=,~77:28 percentl2=.~71:43
+percentl2=i~71:22 percentlr=is_.~17:37 percentr0=.~17:47,71:33 percentr0=in~56:40
+percentr0=to~56:27 percentr2=the~56:33 powerE=,~0:37,54:49 powerE=0~0:37 powerE=6~0:47
+powerE=ft~0:53 powerE=panel~54:54 powerE=panels~54:37 powerE=pump~0:29 powerL0=,~54:32
+powerL0=a~0:67 powerL0=of~54:39 powerL0=one~54:31 powerL0=panels~54:39 powerL0=pump~0:42
+powerL0=the~0:96,54:-63 powerL0=two~54:32 powerL0=x~54:38 powerL1=.~0:33 powerL1=a~0:30,54:-56
+powerL1=the~54:32 powerL2=,~54:65 powerL2=.~54:23 powerM=pump~0:55,54:50 powerM=tank~54:69
+powerM=well~0:34 powerN=pump.placement~0:36 powerP=power.source~54:73 powerR0=.~0:50,54:4
+powerR0=panel~54:53 powerR0=panels~54:45 powerR0=pump~0:72 powerR1=0~0:49 powerR2=,~54:55
+powerR2=.~0:41 powerR2=0~0:57 powerS=pane~0:-54,54:106 powerS=powe~0:26 powerT=power.battery~54:49
+powerT=power.capacity~54:51 powerT=power.facing~54:53 powerT=power.panel~0:59,54:-44
+powerT=power.source~0:73,54:60 powerT=power.strings~0:36 powerT=power.voltage~54:95
+powerT=pump.placement~0:45 powerT=pump.works~54:32 powerT=store.volume~54:26
+powerT=water.kind~0:38,54:43 powerT=water.level~54:57 powerT=way.climb~54:22
+powerT=way.length~54:47 powera=.~0:80 powerl0=a~0:69 powerl0=x~54:38 powerl1=pump~0:43
+powerl2=the~0:54 powerlr=a_pump~0:29 powerr0=.~0:14 powerr0=panel~54:39 powerr0=panels~54:44
+powerr0=pump~0:32 pressureE=,~0:35 pressureE=0~0:-62,64:41,65:40 pressureE=1~0:29 pressureE=2~65:48
+pressureE=3~64:35 pressureE=4~0:78 pressureE=?~0:82 pressureE=ahead~13:43 pressureE=bar~60:30
+pressureE=begin~13:40 pressureE=by~23:27 pressureE=drip~13:36 pressureE=house~73:53
+pressureE=least~11:36 pressureE=lines~13:71 pressureE=need~11:36 pressureE=off~65:34
+pressureE=out~64:37 pressureE=over~106:89 pressureE=pressure~73:66 pressureE=pump~0:33,73:58
+pressureE=run~0:63 pressureE=set~73:58 pressureE=shower~0:29 pressureE=so~0:39
+pressureE=speed~73:62 pressureE=tank~60:63 pressureE=they~11:36 pressureE=upstairs~0:39
+pressureE=when~0:66 pressureE=where~13:55 pressureE=you~0:37 pressureL0=(~61:40
+pressureL0=,~0:-47,11:36,23:39,61:25,73:13 pressureL0=.~0:30,13:57 pressureL0=0~0:31
+pressureL0=:~0:52,60:23 pressureL0=a~13:44 pressureL0=air~60:48 pressureL0=and~65:65
+pressureL0=at~0:25,14:60,65:49 pressureL0=be~0:58 pressureL0=begin~13:45 pressureL0=between~64:52
+pressureL0=charge~60:35 pressureL0=comes~64:16 pressureL0=cut~64:47 pressureL0=cuts~65:32
+pressureL0=drip~0:30,13:14 pressureL0=filter~43:39 pressureL0=for~43:35 pressureL0=gauge~0:49
+pressureL0=gives~0:25 pressureL0=gpm~0:41 pressureL0=h~14:38 pressureL0=has~0:25,60:33
+pressureL0=holding~23:29 pressureL0=holds~73:78 pressureL0=i~60:38 pressureL0=i'd~73:43
+pressureL0=in~0:-48,64:73 pressureL0=is~0:-39,25:45,60:25,64:29,73:45 pressureL0=it~0:-45,60:59
+pressureL0=keeps~73:76 pressureL0=l~14:28 pressureL0=least~11:28 pressureL0=like~0:35
+pressureL0=lines~13:65 pressureL0=minimum~11:56 pressureL0=needs~11:30 pressureL0=off~65:58
+pressureL0=on~64:21 pressureL0=only~43:48 pressureL0=opens~25:32,65:31 pressureL0=out~65:97
+pressureL0=point~73:31 pressureL0=pre~60:33 pressureL0=precharge~60:46 pressureL0=preset~60:36
+pressureL0=pressure~0:55,73:50 pressureL0=pump~0:25,73:63 pressureL0=rated~0:-38,14:50,43:43,61:75
+pressureL0=relief~25:59 pressureL0=says~0:-49 pressureL0=set~65:-32,73:131 pressureL0=shows~0:45
+pressureL0=shuts~65:37 pressureL0=stops~65:39 pressureL0=switch~65:22 pressureL0=tank~60:36
+pressureL0=the~0:31,13:77,23:35 pressureL0=there~0:23 pressureL0=to~24:48,60:13
+pressureL0=valve~25:85 pressureL0=we~0:26 pressureL1=,~13:35,24:32,25:21,64:-45
+pressureL1=.~14:58,73:36 pressureL1=0~11:40,25:30,60:35 pressureL1=2~11:30,24:39,61:37
+pressureL1=6~0:47 pressureL1=8~0:-31,65:35 pressureL1=a~0:-74,43:37,60:35,64:44,73:33
+pressureL1=air~60:54 pressureL1=and~73:38 pressureL1=at~13:52,23:39,60:-36 pressureL1=bar~64:23
+pressureL1=booster~73:43 pressureL1=box~73:29 pressureL1=constant~73:37 pressureL1=cut~65:38
+pressureL1=drip~13:37 pressureL1=expansion~24:34 pressureL1=fittings~43:29 pressureL1=gpm~65:56
+pressureL1=h~13:59 pressureL1=house~73:45 pressureL1=i~60:39 pressureL1=in~0:-53
+pressureL1=is~43:37 pressureL1=m~13:50 pressureL1=of~0:-24,64:57 pressureL1=one~23:47
+pressureL1=pressure~0:-41,13:61,23:44 pressureL1=psi~11:28 pressureL1=pump~65:36,73:32
+pressureL1=reducing~23:57 pressureL1=relief~25:40 pressureL1=says~0:11
+pressureL1=switch~64:17,73:-36 pressureL1=tank~60:13,61:61 pressureL1=that~0:38
+pressureL1=the~43:55,60:17,64:31 pressureL1=to~0:50 pressureL1=valve~25:24
+pressureL1=vessel~24:24,60:17 pressureL1=weakest~43:22 pressureL1=with~60:30
+pressureL2=,~11:58,24:37,65:-42,73:51 pressureL2=.~13:48,14:45,60:41
+pressureL2=0~14:54,25:66,60:-27,61:58 pressureL2=1~0:-34,11:33,14:20,24:34,25:41
+pressureL2=3~0:-15,61:48,73:41 pressureL2=4~11:46,60:70 pressureL2=5~24:42 pressureL2=6~14:66
+pressureL2=:~0:52 pressureL2=apart~14:38 pressureL2=bar~60:63 pressureL2=beside~73:47
+pressureL2=c~24:35 pressureL2=cistern~73:42 pressureL2=cm~14:41 pressureL2=drip~14:39
+pressureL2=drippers~14:25 pressureL2=emitters~14:67 pressureL2=expansion~24:88,60:-47
+pressureL2=ft~65:32 pressureL2=gph~11:30 pressureL2=heater~25:84 pressureL2=l~61:51,73:52
+pressureL2=last~0:45 pressureL2=litre~25:55 pressureL2=litres~64:34 pressureL2=off~64:23
+pressureL2=poly~73:33 pressureL2=pressure~60:34 pressureL2=pump~0:-34,13:52,64:26,73:19
+pressureL2=rated~11:30 pressureL2=tank~0:-28,60:35 pressureL2=two~73:40 pressureL2=up~0:23
+pressureL2=water~25:63 pressureL2=|~0:57 pressureM=cistern~73:28
+pressureM=drip~0:-102,11:100,13:189,14:97,24:56,25:59,60:-40,64:-17,73:-35
+pressureM=pump~0:84,24:75,25:36,61:67,64:74,65:91,73:74,106:54 pressureM=roof~73:21
+pressureM=spring~43:43 pressureM=tank~24:59,25:65,43:17,60:70,61:39 pressureM=well~106:31
+pressureN=drip.filter~13:65 pressureN=hot.tank~25:70 pressureN=power.voltage~0:38
+pressureN=pressure_tank.volume~65:38 pressureN=pump.control~0:-64,60:33,73:48
+pressureN=pump.cut_in~60:46,65:56 pressureN=pump.cut_out~0:-24,64:158,65:-17
+pressureN=water.kind~60:-51 pressureP=drip.dripper~14:82 pressureP=drip.flow~13:40
+pressureP=drip.rated~11:51 pressureP=fall.broken~23:104 pressureP=hot.stored~25:71
+pressureP=hot.tank~24:153,60:-58 pressureP=hot.volume~25:38 pressureP=outlets.hose~0:43
+pressureP=outlets.shower~65:35 pressureP=pipes.held~0:-39,43:72
+pressureP=pressure_tank.precharge~61:60 pressureP=pressure_tank.volume~60:141,61:68,65:-35,73:-45
+pressureP=pump.control~60:-31,64:29,73:66 pressureP=pump.cut_in~65:116 pressureP=pump.cut_out~64:69
+pressureP=pump.placement~64:16,73:36 pressureP=use.people~0:46
+pressureR0=.~0:26,11:34,13:19,23:37,24:60,25:45,43:77,60:56,65:46,73:34 pressureR0=?~0:48
+pressureR0=and~0:-41,64:4 pressureR0=at~0:13,13:34,73:58 pressureR0=by~23:27 pressureR0=from~0:40
+pressureR0=in~60:53 pressureR0=is~0:-35,11:34 pressureR0=it~60:14 pressureR0=lines~13:38
+pressureR0=of~60:39 pressureR0=off~65:42 pressureR0=over~106:89 pressureR0=pump~24:39
+pressureR0=run~0:27 pressureR0=set~73:58 pressureR0=switch~60:29
+pressureR0=the~0:18,11:52,13:40,106:26 pressureR0=where~13:42 pressureR1=,~0:-43,73:29
+pressureR1=.~13:50,64:14,73:69 pressureR1=0~14:36 pressureR1=1~0:41 pressureR1=2~0:-41,61:51
+pressureR1=3~65:24 pressureR1=5~0:-48 pressureR1=?~0:25,43:40 pressureR1=bar~64:44
+pressureR1=lines~13:25 pressureR1=need~11:35 pressureR1=of~73:51 pressureR1=on~65:26
+pressureR1=the~11:37,60:46,106:29 pressureR1=they~11:35 pressureR1=up~73:52 pressureR1=with~0:44
+pressureR2=,~65:61,73:48 pressureR2=.~13:42,61:51 pressureR2=0~0:-32,73:31 pressureR2=1~14:47,73:29
+pressureR2=2~0:26 pressureR2=3~0:-52 pressureR2=6~0:-41 pressureR2=bar~0:47,73:-32
+pressureR2=feet~0:56 pressureR2=pump~25:48 pressureS=abov~0:38 pressureS=begi~13:45
+pressureS=betw~64:52 pressureS=blad~0:-21,60:45 pressureS=boos~73:51 pressureS=char~24:47,60:59
+pressureS=chec~60:57 pressureS=come~64:18 pressureS=cons~73:46 pressureS=cont~73:90
+pressureS=diap~65:40 pressureS=drip~11:48 pressureS=emit~11:29 pressureS=ever~13:31
+pressureS=expa~24:106,60:-49 pressureS=feed~73:49 pressureS=filt~43:49 pressureS=fitt~43:69
+pressureS=freq~73:30 pressureS=gall~24:43 pressureS=gaug~0:51 pressureS=heat~24:27,25:45
+pressureS=hold~0:-43,23:28,73:79 pressureS=keep~0:-32,23:25,73:73 pressureS=leas~11:28
+pressureS=line~0:-34,11:48,13:40 pressureS=litr~0:-42,25:25,60:66 pressureS=mini~11:56
+pressureS=need~11:29 pressureS=open~25:31,65:30 pressureS=plas~43:20 pressureS=poin~73:31
+pressureS=prec~0:-29,60:111 pressureS=pres~0:-5,13:28,23:35,60:61,65:23,73:41 pressureS=pump~73:30
+pressureS=rate~0:-61,14:58,43:57,61:66 pressureS=redu~23:56 pressureS=reli~0:52,25:72,73:-38
+pressureS=show~0:37,65:74 pressureS=shut~65:37 pressureS=spee~73:53 pressureS=star~13:33,64:65
+pressureS=stop~65:49 pressureS=swit~64:48,65:70,73:-46 pressureS=valv~23:54,25:83,73:-56
+pressureS=vari~73:38 pressureS=vess~0:-39,24:42,60:91,73:-21 pressureS=want~73:20
+pressureS=weak~43:46 pressureT=beds.area~13:74,14:79 pressureT=power.battery~65:28
+pressureT=power.capacity~65:32 pressureT=power.voltage~65:60
+pressureT=pump.control~0:-8,24:53,25:50,60:47,61:40,65:28,73:40
+pressureT=pump.count~0:-46,61:38,73:32 pressureT=pump.cut_in~25:28,60:81,64:-92,65:147,73:-88
+pressureT=pump.cut_out~25:50,60:39,64:162,65:-102,73:-85 pressureT=pump.dry_run~106:45
+pressureT=pump.placement~60:12,64:44 pressureT=pump.present~23:69,43:38,73:-48
+pressureT=pump.set~0:82,25:49,73:-86 pressureT=pump.starts~61:48 pressureT=pump.works~65:54
+pressureT=store.volume~65:35,73:51 pressureT=tank.level~0:82,43:32,73:-40
+pressureT=tank.volume~43:49 pressureT=water.kind~25:38,43:42,65:37,73:18,106:47
+pressureT=water.level~0:11,73:27 pressureT=water.temperature~73:39
+pressureT=water.yield~43:33,73:36 pressureT=way.climb~23:48,43:65,73:54
+pressureT=way.length~0:52,23:41,43:57,73:38 pressureT=way.pipe~0:41,23:40,43:75
+pressureT=well.depth~60:23,106:49 pressureT=well.known~106:54 pressureT=well.pumped_for~106:65
+pressurea=~60:35,64:13 pressurea=.~0:22,13:49,43:33,60:35,64:40 pressurea=._the~11:39
+pressurea=at_the~13:61,73:53 pressurea=in_it~0:-26,60:53 pressurea=of_air~60:34
+pressureb=,_rated~61:57 pressureb=at_least~11:28 pressureb=cut_in~64:51 pressureb=cut_out~65:30
+pressureb=h_at~14:39 pressureb=in_at~64:38 pressureb=it_at~73:29 pressureb=off_at~65:52
+pressureb=on_at~64:22 pressureb=opens_at~65:32 pressureb=out_at~65:35 pressureb=pump_gives~0:25
+pressureb=rated_at~14:23 pressureb=set_to~0:-32 pressureb=stops_at~65:39 pressurel0=,~11:29
+pressurel0=:~0:38,60:24,65:25 pressurel0=a~13:47 pressurel0=and~0:33
+pressurel0=at~14:69,64:24,65:55 pressurel0=be~0:50 pressurel0=between~64:52 pressurel0=for~43:35
+pressurel0=gives~0:25 pressurel0=has~0:25,60:33 pressurel0=holding~23:29 pressurel0=holds~73:59
+pressurel0=in~64:50 pressurel0=is~60:20 pressurel0=keeps~73:43 pressurel0=least~11:28
+pressurel0=like~0:35 pressurel0=minimum~11:56 pressurel0=of~0:34 pressurel0=out~65:30
+pressurel0=pressure~60:28 pressurel0=rated~0:-32,43:29,61:42 pressurel0=says~0:-53
+pressurel0=set~73:41 pressurel0=shows~0:45 pressurel0=to~24:48,60:19 pressurel1=,~61:40,73:33
+pressurel1=.~13:49 pressurel1=at~11:28 pressurel1=charge~60:25 pressurel1=cut~64:47
+pressurel1=gpm~0:41 pressurel1=h~14:36 pressurel1=i'd~73:43 pressurel1=in~64:24
+pressurel1=it~0:-33,60:46,73:27 pressurel1=off~65:55 pressurel1=on~64:25
+pressurel1=opens~25:32,65:31 pressurel1=out~65:35 pressurel1=precharge~60:77
+pressurel1=pressure~0:34,65:25 pressurel1=pump~0:59 pressurel1=rated~14:22 pressurel1=set~73:66
+pressurel1=start~13:29 pressurel1=stops~65:39 pressurel1=the~13:62 pressurel1=there~0:23
+pressurel2=,~0:-49,23:27 pressurel2=0~0:36 pressurel2=and~60:30 pressurel2=at~13:46
+pressurel2=booster~0:31 pressurel2=comes~64:17 pressurel2=cuts~65:32 pressurel2=drip~13:21
+pressurel2=is~0:-27,73:31 pressurel2=keeps~73:32 pressurel2=l~0:29,14:35 pressurel2=lines~13:27
+pressurel2=pre~60:24 pressurel2=pressure~73:40 pressurel2=set~73:24 pressurel2=the~0:22,13:33,23:37
+pressurel2=valve~25:31 pressurelr=at_.~14:35,65:26 pressurelr=holding_.~23:29
+pressurelr=least_.~11:30 pressurelr=rated_.~61:37 pressurelr=to_.~0:-13,24:58,60:22
+pressurer0=,~14:47,60:33 pressurer0=.~11:40,13:29,23:42,25:41,43:36,60:38,64:44,73:38
+pressurer0=at~0:37,13:46 pressurer0=in~60:32 pressurer0=is~11:36 pressurer0=of~60:34
+pressurer0=off~65:27 pressurer0=over~106:45 pressurer0=set~73:38 pressurer0=where~13:42
+pressurer1=.~65:44 pressurer1=air~60:34 pressurer1=it~0:-43,60:8 pressurer1=off~0:26
+pressurer1=over~106:43 pressurer1=the~0:34,11:58 pressurer2=,~0:39 pressurer2=.~0:32
+pressurer2=at~0:-38,64:31 pressurer2=it~0:36 pressurer2=pump~73:47 pressurer2=the~106:26
+range~64:269,73:-53,99:-99,101:29 riseE=above~102:24 riseE=house~103:20 riseL0=is~102:24
+riseL0=tank~87:51 riseM=spring~103:65 riseM=tank~87:51 riseN=way.length~103:24
+riseP=water.kind~103:52 riseR0=above~102:24 riseR0=house~103:20 riseR0=the~87:25,102:29
+riseR1=.~87:25,102:29 riseR1=1~103:24 riseR2=0~103:24 riseT=water.kind~102:27,103:60
+riseT=way.length~103:24 riseT=way.pipe~103:24 risel0=is~102:24 riselr=is_above~102:24
+riser0=above~102:24 riser1=the~87:25,102:29 riser2=house~103:23 temperatureE=,~26:33
+temperatureE=1~19:31 temperatureE=now~100:37 temperatureE=summer~42:30 temperatureL0=,~42:44
+temperatureL0=.~100:44 temperatureL0=at~26:56 temperatureL0=gets~42:28
+temperatureL0=is~26:32,100:31 temperatureL0=set~26:22 temperatureL0=water~100:64
+temperatureL1=.~19:56 temperatureL1=0~26:45,100:26 temperatureL1=3~0:54 temperatureL1=heater~26:24
+temperatureL1=the~100:21 temperatureL1=water~100:26 temperatureL2=,~19:35,42:48,100:46
+temperatureL2=.~19:40,100:37 temperatureL2=1~100:32 temperatureL2=2~19:40 temperatureL2=5~19:38
+temperatureL2=every~19:33 temperatureL2=laid~42:34 temperatureL2=line~42:41 temperatureL2=m~100:28
+temperatureL2=poly~42:25 temperatureL2=pump~100:36 temperatureM=drip~0:39,19:43,26:41,100:-50
+temperatureM=pump~0:66,19:46,26:66,42:27 temperatureM=spring~100:20 temperatureM=tank~26:54
+temperatureN=hot.relief~26:33 temperatureP=hot.volume~26:70 temperatureP=pipes.held~42:89
+temperatureP=water.kind~100:84 temperatureR0=,~26:33 temperatureR0=.~26:13,42:44,100:94
+temperatureR0=1~19:33 temperatureR0=in~42:54 temperatureR0=now~100:37 temperatureR0=summer~42:30
+temperatureR1=.~19:33,42:52 temperatureR2=,~19:33 temperatureR2=?~100:33 temperatureS=heat~26:66
+temperatureS=spri~100:34 temperatureS=summ~0:23 temperatureS=wate~100:111
+temperatureT=beds.area~0:43,19:45 temperatureT=power.source~0:95 temperatureT=power.voltage~0:67
+temperatureT=pump.control~26:39 temperatureT=pump.npsh~100:27 temperatureT=pump.placement~100:42
+temperatureT=pump.present~42:39 temperatureT=water.kind~19:49,26:33,42:43,100:57
+temperatureT=water.level~100:33 temperatureT=way.climb~42:33,100:26
+temperatureT=way.length~42:48,100:18 temperatureT=way.pipe~42:49,100:17
+temperaturea=in_summer~42:30 temperaturel0=at~26:56 temperaturel0=is~100:31
+temperaturel0=water~100:28 temperaturel1=.~100:37 temperaturel1=gets~42:38 temperaturel1=set~26:22
+temperaturel1=water~100:31 temperaturel2=is~26:36 temperaturelr=at_.~26:41 temperaturer0=,~26:34
+temperaturer0=.~26:25,100:67 temperaturer0=in~42:44 temperaturer1=summer~42:30
+temperaturer2=.~42:27 temperaturer2=1~19:33 timeE=,~0:23,109:32 timeE=0~0:17 timeE=2~0:79
+timeE=air~109:32 timeE=day~0:-26,10:39,80:64 timeE=days~0:40 timeE=fell~109:46
+timeE=pump~0:-41,109:38 timeE=steady~109:51 timeE=then~0:-45,109:62 timeE=without~78:47
+timeE=year~51:59 timeL0=,~0:-42,80:42,92:35 timeL0=.~10:40 timeL0=0~95:26 timeL0=5~92:28
+timeL0=6~92:45 timeL0=a~78:29 timeL0=after~0:43 timeL0=dry~0:27 timeL0=every~0:52
+timeL0=for~78:45,92:47,112:60 timeL0=in~0:30,95:83 timeL0=litres~95:37 timeL0=min~112:49
+timeL0=night~10:26 timeL0=of~78:26 timeL0=run~10:62 timeL0=runs~80:27 timeL0=want~78:50
+timeL0=water~0:20 timeL0=within~0:29 timeL1=.~10:35,78:25 timeL1=0~0:-33,95:50,109:54
+timeL1=1~112:27 timeL1=3~95:32 timeL1=5~95:39,112:30 timeL1=:~0:-45 timeL1=day~92:32
+timeL1=from~0:-38,80:36,92:72 timeL1=i~10:29 timeL1=in~10:69 timeL1=the~0:32,80:48
+timeL1=water~10:28 timeL1=we~78:30 timeL2=,~10:45,78:32,92:43 timeL2=.~10:32,78:26,95:72
+timeL2=0~10:13 timeL2=1~10:18 timeL2=2~0:-72,78:53 timeL2=5~51:47 timeL2=6~10:53
+timeL2=8~0:-64,80:42 timeL2=casing~0:38 timeL2=garden~92:33 timeL2=m~0:-49 timeL2=morning~95:30
+timeL2=recovery~112:33 timeL2=test~112:29 timeM=drip~0:-30,10:161
+timeM=pump~0:47,10:18,80:41,92:55,109:58,112:50 timeM=spring~0:78 timeM=tank~0:28,78:59,80:48
+timeM=well~109:79,112:38 timeN=tank.volume~80:46 timeN=use.people~0:44 timeN=water.kind~0:44
+timeN=well.drawn~109:36 timeN=well.steady~109:75 timeP=power.source~80:58
+timeP=use.garden_from~92:76 timeP=use.peak~0:-48,95:113 timeP=well.drawn~109:45
+timeP=well.rate~112:39 timeR0=,~0:57 timeR0=.~0:88,10:27,78:33,95:54 timeR0=a~10:41,51:55,80:34
+timeR0=at~112:53 timeR0=day~0:-30,10:58,80:65 timeR0=in~78:17 timeR0=it~109:44 timeR0=of~78:44
+timeR0=pump~0:-38,109:43 timeR0=the~0:44 timeR0=to~0:49 timeR0=without~0:-34,78:61
+timeR0=year~51:59 timeR1=,~112:58 timeR1=.~0:38 timeR1=a~80:38 timeR1=and~0:43 timeR1=the~10:38
+timeR2=.~0:49,10:26 timeR2=0~80:39 timeR2=1~80:38 timeS=afte~0:44 timeS=buck~0:37 timeS=drip~0:30
+timeS=ever~0:62 timeS=fill~80:39 timeS=gall~0:35 timeS=give~80:45 timeS=litr~95:29
+timeS=morn~0:-33,95:39 timeS=nigh~10:33 timeS=pump~112:49 timeS=reco~112:55 timeS=shou~78:24
+timeS=sola~80:51 timeS=spri~0:44 timeS=stor~78:44 timeS=wate~10:31,92:50
+timeT=beds.area~0:-29,10:47 timeT=power.battery~51:22 timeT=power.capacity~51:22
+timeT=power.controller~51:22 timeT=power.facing~51:45 timeT=power.source~51:54,80:93,92:39
+timeT=power.tilt~51:46 timeT=power.voltage~51:21 timeT=pump.control~92:38 timeT=pump.cut_in~0:37
+timeT=pump.cut_out~0:39 timeT=pump.dry_run~112:31 timeT=pump.height~0:46
+timeT=pump.placement~109:33 timeT=pump.present~0:35 timeT=store.volume~78:43 timeT=tank.level~80:56
+timeT=tank.volume~80:45 timeT=water.kind~10:4,78:29,80:50,109:59,112:43 timeT=water.level~112:32
+timeT=water.yield~78:48,80:61,95:89 timeT=way.climb~0:38,10:33,92:36
+timeT=way.length~0:38,10:29,80:51,92:36 timeT=way.pipe~0:53,10:31,80:36,92:39
+timeT=well.bore~0:-37,109:56,112:50 timeT=well.cover~112:58 timeT=well.depth~109:24,112:49
+timeT=well.drawn~109:81 timeT=well.intake~112:51 timeT=well.known~112:71 timeT=well.rate~112:63
+timeT=well.steady~109:89 timea=~78:56 timea=.~0:45,95:13 timea=a_day~10:34,80:41 timea=a_year~51:59
+timeb=~78:40 timeb=water_for~0:34 timel0=after~0:24 timel0=every~0:34
+timel0=for~0:53,78:47,92:52,112:61 timel0=in~0:51,95:59 timel0=run~10:48 timel0=runs~80:27
+timel0=want~78:33 timel0=water~10:40 timel0=within~0:29 timel1=in~95:24 timel1=water~0:29
+timel2=0~95:26 timel2=5~92:28 timel2=6~92:45 timel2=a~78:29 timelr=for_.~0:-42,92:34
+timelr=in_.~95:15 timelr=within_.~0:29 timer0=,~0:57 timer0=.~10:38,92:18,95:36
+timer0=a~0:-37,10:32,51:56,80:38 timer0=at~112:53 timer0=of~78:50 timer0=to~0:47
+timer0=without~0:-33,78:57 timer1=day~10:34,80:69 timer1=year~51:59 timer2=.~0:47,78:30
+timer2=the~0:37 u=angle°~19:47,42:-32,45:97,46:36,58:92,100:64 u=angle°C~42:96 u=areaacre~6:48
+u=areaft²~0:-71,6:68,76:47 u=areaha~0:-22,6:51 u=aream²~0:151,6:73,76:54
+u=bare~0:376,1:77,2:21,3:97,4:57,5:19,20:58,31:31,35:80,36:42,37:71,38:37,40:56,44:-58,45:49,63:32,68:-80,96:94,97:58,99:-86,107:-103,113:-30,115:-36
+u=bareft~0:-65,44:77,68:58,96:-27,107:24,113:82,115:71 u=barem~0:-55,68:41,99:78,107:111
+u=chargeAh~0:56,50:194 u=currentA~0:45,48:60 u=dailyL/day~89:124,90:100,91:50
+u=dailygal/day~0:-38,89:63 u=dailym³/day~0:123,89:-36 u=eachL/day~90:90 u=eachgal/day~90:28
+u=flowL/h~8:101 u=flowL/min~0:19,8:-50,22:28,69:43,70:44,81:43,93:62,101:99,114:75,116:42
+u=flowL/s~0:-38,101:42,117:71 u=flowgph~8:155 u=flowgpm~8:-58,9:66,70:51,81:16,101:91,117:44
+u=flowm³/h~0:199,8:-29,9:33,101:-50 u=lengthcm~0:-43,18:96
+u=lengthft~12:62,16:27,44:119,49:47,66:-47,72:5,86:24,87:64,99:96,102:66,103:86,104:92,105:-171,107:58,110:51
+u=lengthin~0:83,18:73,66:110,68:-49,86:-41,99:-54,102:-52,103:-31,104:-45,105:151,107:-52
+u=lengthkm~0:30,104:60
+u=lengthm~7:-34,12:59,18:-35,44:120,49:25,66:-58,68:1,72:47,79:32,86:79,87:43,98:31,99:105,102:78,103:33,104:52,107:71,115:26
+u=lengthmi~0:22,104:53
+u=lengthmm~0:141,7:113,12:-34,15:63,66:39,86:-28,102:-34,104:-66,105:71,107:-21 u=long~0:65
+u=pairpsi~64:76 u=percent%~0:61,17:37,56:93,71:69,77:50 u=powerW~54:181 u=powerhp~0:105,54:-32
+u=powerkW~0:58 u=pressurebar~0:81,11:54,13:36,23:36,43:55,60:51,61:36,64:55,65:46,73:49
+u=pressurem~106:30 u=pressuremwater~0:23 u=pressurepsi~0:80,13:38,25:11,60:64,64:54,65:67,73:54
+u=riseft~87:48,103:59 u=temperature°C~26:36,100:68 u=temperature°F~26:37,42:33,100:32
+u=timedays~51:55,78:213 u=timeh~10:123,78:-50,80:64,92:62,95:81 u=timemin~95:28,109:96,112:57
+u=times~0:150 u=timeweeks~0:75 u=voltageV~0:81,52:47,53:63,59:186
+u=volumeL~0:43,28:94,62:118,83:49,88:76,90:-37,94:81,101:74,108:49
+u=volumeL/day~0:-77,89:52,90:125,91:73 u=volumegal~0:39,27:71,28:31,62:72,82:27,83:69
+u=volumeimpgal~0:-24,88:24 u=volumem³~0:193,62:-57,82:44,83:42 voltageE=,~52:63,59:63
+voltageE=1~59:64 voltageE=2~59:24 voltageE=agm~0:58 voltageE=ah~59:49 voltageE=bank~59:31
+voltageE=battery~59:44 voltageE=far~0:40 voltageE=gpm~0:71 voltageE=mains~0:31 voltageE=open~53:53
+voltageE=panels~0:23 voltageE=pump~59:18 voltageE=so~0:45 voltageE=too~0:55 voltageE=w~0:33
+voltageL0=,~59:11 voltageL0=:~59:19 voltageL0=a~59:48 voltageL0=at~0:51 voltageL0=controller~52:43
+voltageL0=has~0:43 voltageL0=is~0:31 voltageL0=max~52:34 voltageL0=open~53:49 voltageL0=runs~59:31
+voltageL0=system~59:44 voltageL0=the~0:-28,59:31 voltageL0=voc~53:65,59:-43 voltageL0=voltage~53:43
+voltageL0=|~59:42 voltageL1=,~52:39 voltageL1=1~59:38 voltageL1=4~53:51 voltageL1=each~59:-50
+voltageL1=l~0:56,59:-43 voltageL1=mppt~52:24 voltageL1=of~0:-70,53:49 voltageL1=pump~59:26
+voltageL2=,~52:64,59:18 voltageL2=.~52:51,59:20 voltageL2=0~52:39 voltageL2=1~53:35
+voltageL2=2~0:50 voltageL2=4~52:45 voltageL2=5~52:48 voltageL2=8~52:53 voltageL2=agm~0:46
+voltageL2=m~0:68 voltageL2=panels~53:25 voltageL2=w~52:52 voltageM=cistern~59:36
+voltageM=pump~52:14,59:133 voltageM=roof~59:33 voltageM=tank~0:42 voltageM=well~59:48
+voltageN=power.amps~52:48 voltageN=power.capacity~59:42 voltageN=power.source~59:83
+voltageN=power.voltage~0:48 voltageP=power.battery~59:39 voltageP=power.open_voltage~52:43
+voltageP=power.panel~53:52 voltageP=power.source~0:-45,52:30,59:57 voltageP=pump.placement~59:51
+voltageR0=)~0:65 voltageR0=.~53:44 voltageR0=1~0:-54 voltageR0=5~0:32 voltageR0=and~0:9,59:-49
+voltageR0=bank~59:34 voltageR0=batteries~59:20 voltageR0=in~52:59 voltageR0=is~0:38
+voltageR0=mains~0:33 voltageR0=open~53:53 voltageR0=pump~59:25 voltageR1=,~59:39 voltageR1=.~59:68
+voltageR1=?~0:50 voltageR1=ah~59:73 voltageR2=,~0:56 voltageR2=.~59:30 voltageR2=1~0:53
+voltageR2=4~0:-41,59:41 voltageR2=5~0:-33,59:70 voltageR2=far~0:41 voltageS=batt~0:54
+voltageS=cont~52:81,59:-52 voltageS=pane~53:90 voltageS=seri~53:54 voltageS=stri~53:54
+voltageS=syst~59:28 voltageS=volt~53:43 voltageT=power.amps~52:38,53:27
+voltageT=power.battery~0:26,52:29,59:30 voltageT=power.cable~53:16 voltageT=power.capacity~59:37
+voltageT=power.controller~52:28 voltageT=power.facing~0:50,52:24 voltageT=power.limit~52:-43,53:71
+voltageT=power.open_voltage~52:39,53:-53 voltageT=power.panel~0:34,52:60,53:64
+voltageT=power.series~0:-57,52:77,53:91,59:-38 voltageT=power.source~0:21,52:55,53:80,59:31
+voltageT=power.strings~52:52,53:41 voltageT=power.tilt~52:40
+voltageT=power.voltage~0:166,52:50,53:37,59:-188 voltageT=pump.control~59:45
+voltageT=pump.placement~52:22,59:12 voltageT=store.volume~0:56,59:44 voltageT=tank.level~53:38
+voltageT=tank.volume~52:47 voltageT=water.kind~52:24,59:88 voltageT=water.level~53:21
+voltageT=water.yield~59:43 voltageT=way.climb~59:39 voltageT=way.length~59:44
+voltageT=way.pipe~59:34 voltagea=~59:43 voltageb=~0:36,59:25 voltageb=,_voc~53:30 voltageb=a~59:24
+voltageb=battery_is~0:19 voltagel0=,~59:80 voltagel0=.~59:40 voltagel0=a~0:58,59:27
+voltagel0=is~0:37 voltagel0=max~52:35 voltagel0=voc~53:49 voltagel1=,~53:36 voltagel1=at~0:59
+voltagel1=battery~0:11 voltagel1=runs~59:30 voltagel2=.~0:66,59:-33 voltagel2=controller~52:25
+voltagel2=the~0:-27,59:28 voltager0=bank~59:20 voltager0=in~52:40 voltager0=mains~0:33
+voltager0=open~53:53 voltager0=pump~59:36 voltager1=at~0:39 voltager2=is~0:38
+volumeE=,~0:54,83:26,88:35,108:36 volumeE=0~0:21,101:27 volumeE=1~0:14,28:41,83:20
+volumeE=2~0:39,62:34 volumeE=4~88:38 volumeE=5~0:40,28:59,83:-25 volumeE=6~0:-55,88:32,101:50
+volumeE=7~88:32 volumeE=8~83:41 volumeE=?~62:25 volumeE=above~83:-23,88:72
+volumeE=after~0:-41,108:32 volumeE=air~62:29 volumeE=back~0:41,82:44 volumeE=barrel~88:37
+volumeE=before~108:58 volumeE=beside~0:1,83:58,88:-30 volumeE=bladder~62:26 volumeE=booster~83:49
+volumeE=bucket~0:45 volumeE=but~0:63 volumeE=by~0:53 volumeE=cabin~28:29 volumeE=cistern~83:53
+volumeE=day~90:54,91:24 volumeE=days~0:35 volumeE=distance~0:46,88:-47 volumeE=drained~0:47
+volumeE=draws~83:49 volumeE=each~28:30,90:43 volumeE=expansion~27:69 volumeE=f~28:50
+volumeE=falls~0:42 volumeE=feet~0:-35,88:41 volumeE=filled~83:46 volumeE=fire~82:74
+volumeE=from~83:66 volumeE=ft~83:-30,88:105 volumeE=head~88:28 volumeE=heater~28:104
+volumeE=hill~88:44 volumeE=hours~94:35 volumeE=house~0:-50,83:60,88:23 volumeE=i've~88:-33
+volumeE=jet~83:68 volumeE=kept~82:63 volumeE=litres~0:39 volumeE=loft~88:53 volumeE=m~0:17,88:26
+volumeE=meter~89:48 volumeE=meters~0:-38,88:35 volumeE=min~0:33,83:-34,108:50
+volumeE=minutes~94:30,108:60 volumeE=next~83:20 volumeE=no~0:24 volumeE=not~0:39 volumeE=off~83:46
+volumeE=out~0:27 volumeE=pe~0:28 volumeE=pipe~0:53,88:-49 volumeE=poly~0:-46,88:39
+volumeE=pre~27:35 volumeE=precharge~62:29 volumeE=pressure~62:73 volumeE=pump~83:72
+volumeE=pumps~83:40 volumeE=put~0:35,62:-49 volumeE=relief~28:88 volumeE=seconds~0:85,83:-29,101:25
+volumeE=shed~0:-48,83:61 volumeE=sits~88:35 volumeE=slowed~108:26 volumeE=so~0:51
+volumeE=stand~88:55 volumeE=standing~0:37 volumeE=stands~0:29,83:-30 volumeE=steady~108:47
+volumeE=switch~62:31 volumeE=tank~0:-33,62:53,83:68,88:39 volumeE=taps~88:61 volumeE=then~108:77
+volumeE=there~0:-46 volumeE=tote~88:20 volumeE=tower~0:-54,88:72 volumeE=town~83:68
+volumeE=two~94:49 volumeE=up~0:34 volumeE=v~83:39 volumeE=valve~28:101 volumeE=vessel~62:32
+volumeE=was~0:41 volumeE=water~0:-34,28:43 volumeL0=,~83:23,88:53 volumeL0=.~62:32,88:34
+volumeL0=2~83:24 volumeL0=:~83:28,94:33 volumeL0=;~83:36 volumeL0=a~0:6,28:15,83:49,88:74
+volumeL0=at~90:32 volumeL0=boiler~28:59 volumeL0=butt~88:46 volumeL0=by~0:22 volumeL0=cabin~0:35
+volumeL0=cistern~0:61,83:38 volumeL0=comes~88:31 volumeL0=cylinder~28:32 volumeL0=day~89:51
+volumeL0=expansion~27:68 volumeL0=fire~82:35 volumeL0=from~83:30,88:51 volumeL0=garden~91:82
+volumeL0=h~0:41 volumeL0=have~0:-38,88:50 volumeL0=header~88:39 volumeL0=heater~28:72
+volumeL0=hill~0:63,83:-45,88:10 volumeL0=holds~0:25 volumeL0=hour~94:85 volumeL0=i~83:-42
+volumeL0=is~0:-47,27:26,62:37 volumeL0=it~108:21 volumeL0=keep~82:73 volumeL0=loft~88:40
+volumeL0=m~88:44 volumeL0=morning~94:29 volumeL0=needs~0:49 volumeL0=off~83:42
+volumeL0=one~0:-32,90:28 volumeL0=overhead~88:34 volumeL0=people~90:29 volumeL0=pond~0:80
+volumeL0=pressure~62:38,88:-25 volumeL0=rain~83:35 volumeL0=reservoir~88:29 volumeL0=said~0:72
+volumeL0=small~62:44 volumeL0=spring~0:-61,101:52 volumeL0=storage~83:36 volumeL0=takes~91:24,94:51
+volumeL0=tank~62:63,83:57,88:43 volumeL0=tanks~0:48 volumeL0=the~83:33,88:35
+volumeL0=to~82:33,88:32 volumeL0=up~88:67 volumeL0=use~94:43 volumeL0=valve~0:42
+volumeL0=vessel~27:40,62:46 volumeL0=wants~82:53 volumeL0=was~108:24 volumeL0=water~28:58
+volumeL0=we~0:-43,89:75,94:31 volumeL0=with~0:45 volumeL0=|~0:-43 volumeL1=,~62:24,82:40
+volumeL1=.~28:23,83:43,89:30 volumeL1=0~27:58,82:49 volumeL1=1~0:-28,27:40 volumeL1=2~0:-62,62:43
+volumeL1=3~62:24,83:-33 volumeL1=5~0:41 volumeL1=6~0:-37,88:43 volumeL1=8~0:-49,88:34
+volumeL1=9~83:39 volumeL1=?~0:29 volumeL1=a~62:-2,89:51 volumeL1=above~0:-42
+volumeL1=at~0:43,83:38,88:-62 volumeL1=blue~62:46 volumeL1=busiest~94:21 volumeL1=day~90:34
+volumeL1=for~0:-40 volumeL1=ft~0:-27 volumeL1=hav~0:44 volumeL1=hi~0:55,83:-56 volumeL1=hot~28:48
+volumeL1=hour~83:46 volumeL1=hours~0:44 volumeL1=i~0:31 volumeL1=in~0:-43,88:48,94:31
+volumeL1=inch~0:61,62:-52 volumeL1=into~0:-31,83:70 volumeL1=it~0:-41,83:66,88:-39
+volumeL1=july~0:41 volumeL1=litres~0:22 volumeL1=m~0:77 volumeL1=mm~88:42 volumeL1=on~88:40
+volumeL1=out~108:23 volumeL1=people~0:-51 volumeL1=plastic~0:53 volumeL1=pressure~62:38
+volumeL1=psi~27:26 volumeL1=pump~0:-10,83:55,88:-64 volumeL1=pumped~108:25 volumeL1=runs~83:37
+volumeL1=sink~83:21 volumeL1=spring~83:35 volumeL1=takes~83:37 volumeL1=tank~88:49
+volumeL1=tanks~0:11 volumeL1=the~62:42,83:23,101:45 volumeL1=there~0:67,88:-36 volumeL1=time~0:51
+volumeL1=to~88:23 volumeL1=two~0:30,83:-47 volumeL1=well~0:-62 volumeL2=(~0:30
+volumeL2=)~0:38,88:-40 volumeL2=,~0:32,28:38,83:33 volumeL2=.~62:25,89:53,90:58,108:34
+volumeL2=0~0:-54,27:59,88:39,90:56 volumeL2=1~27:35 volumeL2=2~28:26,62:47
+volumeL2=3~0:32,83:-63,88:40 volumeL2=4~62:18,88:-57 volumeL2=5~27:40,62:36,83:24,88:-28
+volumeL2=6~88:-36,89:50,90:25 volumeL2=7~62:36 volumeL2=9~0:25 volumeL2=:~0:-52,83:17
+volumeL2=;~88:59 volumeL2=after~0:40,83:-46 volumeL2=but~0:-38 volumeL2=by~88:29 volumeL2=c~27:31
+volumeL2=cistern~0:-25,83:24 volumeL2=collect~0:41 volumeL2=day~83:54 volumeL2=every~0:-32
+volumeL2=feet~0:-31,83:43,88:-32 volumeL2=five~0:-26,83:47 volumeL2=ft~0:79,62:-52
+volumeL2=gallons~88:44 volumeL2=h~0:23 volumeL2=hose~0:-50 volumeL2=kitchen~83:32
+volumeL2=level~0:37 volumeL2=m~0:31 volumeL2=mains~0:36 volumeL2=milk~0:26 volumeL2=min~0:-27
+volumeL2=no~0:-43 volumeL2=off~0:-30,62:56,88:55 volumeL2=one~0:-66,83:41 volumeL2=open~62:-51
+volumeL2=pe~0:53 volumeL2=poly~83:-50 volumeL2=pressure~0:75,62:-49 volumeL2=pump~83:40
+volumeL2=relief~0:-31,27:36 volumeL2=roof~83:25 volumeL2=run~0:-38,83:49 volumeL2=runs~0:39
+volumeL2=seconds~83:46 volumeL2=set~0:-48,62:32 volumeL2=so~0:59 volumeL2=square~83:33
+volumeL2=switch~0:45 volumeL2=tank~0:-64,83:54,88:51 volumeL2=there~0:-14,88:60 volumeL2=they~0:-42
+volumeL2=toilet~0:46,88:-43 volumeL2=up~0:-40 volumeL2=valve~27:27,83:-40 volumeL2=was~88:33
+volumeL2=well~0:37,83:-41,88:54 volumeL2=yield~88:44 volumeM=cistern~83:87
+volumeM=drip~27:49,28:49,62:-43,83:-31,88:66,89:45 volumeM=pump~0:45,62:34,83:74,91:64,108:26
+volumeM=roof~83:22,88:23 volumeM=spring~0:33,101:101
+volumeM=tank~0:-19,27:59,28:44,62:39,82:64,83:55,88:129 volumeM=well~28:20,62:29,83:-68,108:87
+volumeN=hot.precharge~27:71 volumeN=hot.stored~28:116 volumeN=outlets.shower~0:46
+volumeN=power.voltage~83:76,88:-32 volumeN=pressure_tank.precharge~0:-40,62:124
+volumeN=pump.cut_in~62:27 volumeN=pump.placement~83:59 volumeN=pump.present~83:-52,88:59
+volumeN=pump.set~83:40 volumeN=store.fills~83:48 volumeN=suction.length~0:43
+volumeN=tank.level~0:91,83:-74,88:67 volumeN=use.peak_time~94:119 volumeN=use.people~0:80,83:-28
+volumeN=use.troughs~0:47 volumeN=water.kind~0:35,62:-27,83:41,108:31 volumeN=way.climb~83:59
+volumeN=way.length~0:-37 volumeP=hot.relief~27:86 volumeP=hot.stored~27:49
+volumeP=power.source~0:-19,88:77 volumeP=pump.control~62:43 volumeP=pump.count~83:37
+volumeP=pump.cut_out~62:35,83:-51 volumeP=pump.placement~83:40,88:-29 volumeP=rain.roof~83:31
+volumeP=tank.level~83:46,88:30 volumeP=use.people~0:-30,90:84
+volumeP=water.kind~62:-21,83:125,101:29,108:52 volumeP=water.yield~0:-36,83:43,88:38
+volumeP=way.pipe~83:-46,88:52 volumeR0=,~27:58,83:44,89:46 volumeR0=.~28:57,62:17,83:56,88:39,90:66
+volumeR0=1~88:16 volumeR0=2~0:-44,62:50 volumeR0=3~0:60 volumeR0=5~0:50,83:-40
+volumeR0=6~0:-20,101:45 volumeR0=a~0:68,91:20 volumeR0=above~88:51 volumeR0=an~0:77
+volumeR0=at~0:15 volumeR0=back~82:46 volumeR0=barrel~88:37 volumeR0=before~108:34
+volumeR0=below~83:44 volumeR0=beside~0:31 volumeR0=bladder~62:26 volumeR0=bucket~0:49
+volumeR0=but~0:48 volumeR0=by~0:21 volumeR0=cistern~0:68 volumeR0=each~28:28,90:43
+volumeR0=expansion~27:70 volumeR0=feeds~83:-46 volumeR0=fire~82:21 volumeR0=for~82:75
+volumeR0=heater~28:97 volumeR0=i~0:-79 volumeR0=in~0:40,83:-29,94:53 volumeR0=is~0:27,83:-43
+volumeR0=it~0:-68,82:50,108:19 volumeR0=kept~82:55 volumeR0=next~83:33 volumeR0=no~88:-33
+volumeR0=of~82:39 volumeR0=on~88:38,91:31 volumeR0=one~0:-37 volumeR0=only~83:44 volumeR0=pre~27:36
+volumeR0=precharge~62:37 volumeR0=pressure~0:61,62:42 volumeR0=put~0:36,62:-49 volumeR0=right~83:48
+volumeR0=so~0:52 volumeR0=spring~0:-43 volumeR0=standing~0:44 volumeR0=stands~0:23,83:-39
+volumeR0=tank~62:72,83:52,88:50 volumeR0=the~83:30,88:37,108:37 volumeR0=to~88:37
+volumeR0=tote~88:20 volumeR0=tower~0:-32,88:37 volumeR0=two~94:28 volumeR0=vessel~62:50
+volumeR0=water~28:43 volumeR0=we~83:-38,88:37 volumeR1=,~62:22
+volumeR1=.~27:87,82:61,83:23,88:38,94:50 volumeR1=2~62:39 volumeR1=3~0:-48 volumeR1=5~88:36
+volumeR1=are~0:-39 volumeR1=booster~0:15 volumeR1=day~91:24 volumeR1=fill~0:29 volumeR1=fire~82:54
+volumeR1=for~82:23 volumeR1=from~83:37 volumeR1=garden~83:-23 volumeR1=hill~83:-44,88:37
+volumeR1=house~88:55 volumeR1=in~0:-55,62:37 volumeR1=is~62:-31 volumeR1=it~0:41,88:-20,89:55
+volumeR1=last~0:34 volumeR1=m~88:7 volumeR1=meters~88:31 volumeR1=minutes~94:36 volumeR1=psi~62:50
+volumeR1=pump~83:44,88:-31 volumeR1=pumps~83:29 volumeR1=seconds~0:49,101:32 volumeR1=shallow~0:41
+volumeR1=stand~88:45 volumeR1=suction~0:52 volumeR1=switch~0:-35 volumeR1=valve~28:37
+volumeR2=,~0:-21,28:57,83:39,88:23 volumeR2=.~0:11,88:29,94:60 volumeR2=0~88:54 volumeR2=1~83:30
+volumeR2=2~0:24 volumeR2=4~83:31,88:-40 volumeR2=5~83:38 volumeR2=back~0:47
+volumeR2=bar~0:-39,62:49 volumeR2=below~88:82 volumeR2=borehole~0:-25,88:25 volumeR2=by~88:58
+volumeR2=diaphragm~83:26 volumeR2=head~88:33 volumeR2=l~108:29 volumeR2=litres~0:46,88:-33
+volumeR2=meter~89:48 volumeR2=min~83:-38,108:28 volumeR2=no~88:35 volumeR2=one~0:16,83:-18
+volumeR2=psi~0:-33 volumeR2=pump~0:-32,83:65 volumeR2=second~0:32,62:-39
+volumeR2=stands~0:35,83:-58 volumeR2=tank~83:-38 volumeR2=taps~88:25 volumeR2=up~0:53,88:-53
+volumeR2=v~83:30 volumeR2=water~0:34,83:45,88:-38 volumeR2=well~0:21 volumeR2=which~0:27
+volumeR2=would~0:50 volumeS=abov~0:-42,83:59 volumeS=bail~108:61 volumeS=barr~83:37
+volumeS=boil~28:58 volumeS=busi~94:21 volumeS=cist~0:46,83:69 volumeS=come~88:21
+volumeS=expa~27:100 volumeS=feed~0:42 volumeS=gard~91:82 volumeS=grou~83:36 volumeS=head~88:45
+volumeS=heat~27:37,28:73 volumeS=hold~88:49 volumeS=leve~88:-37 volumeS=metr~83:37
+volumeS=morn~94:60 volumeS=need~0:49 volumeS=over~88:32 volumeS=peop~90:41
+volumeS=pres~62:49,83:-31,88:-47 volumeS=pull~0:37 volumeS=pump~108:56 volumeS=rain~83:41
+volumeS=rese~88:40 volumeS=sept~0:73,88:-38 volumeS=spri~83:52,101:40 volumeS=squa~83:40
+volumeS=stan~88:28 volumeS=subm~0:54 volumeS=swit~62:27 volumeS=take~0:-39,83:17,91:24,94:51
+volumeS=tank~0:42 volumeS=ther~27:62,62:46 volumeS=truc~0:52 volumeS=unde~83:77,88:-21
+volumeS=vess~27:45,62:66 volumeS=want~82:52 volumeS=wate~28:61 volumeS=whic~0:52,88:-47
+volumeT=beds.area~88:18,89:49 volumeT=power.amps~0:57 volumeT=power.battery~83:55
+volumeT=power.cable~0:-26 volumeT=power.capacity~83:63 volumeT=power.facing~0:72
+volumeT=power.panel~0:56 volumeT=power.series~88:21
+volumeT=power.source~0:72,28:-42,88:41,89:41,90:48 volumeT=power.voltage~0:12,83:54,88:-41,89:45
+volumeT=pump.control~0:54,28:42,62:13,88:-92 volumeT=pump.count~0:-42,83:87
+volumeT=pump.cut_in~62:54,88:-58 volumeT=pump.cut_out~62:83,88:-81 volumeT=pump.height~83:-24
+volumeT=pump.most_flow~0:30 volumeT=pump.placement~62:28,83:31 volumeT=pump.present~0:51,88:101
+volumeT=pump.relief~0:-34 volumeT=pump.set~0:23,27:34,88:-58 volumeT=pump.works~0:-63,83:35,89:34
+volumeT=store.depth~88:50 volumeT=store.fills~0:-41,83:40 volumeT=store.hours~0:50,88:-42
+volumeT=store.reserve~83:52 volumeT=store.volume~0:52,62:74,82:63,83:-157,90:33
+volumeT=tank.level~62:-39,83:-101,88:203 volumeT=tank.volume~0:98,88:-191
+volumeT=water.kind~0:37,28:23,82:38,83:-12,89:62,91:64,101:65,108:55
+volumeT=water.level~0:24,62:23,83:-21,89:59 volumeT=water.yield~0:-56,28:55,94:99
+volumeT=way.climb~0:11,62:31,83:71,88:-38 volumeT=way.length~0:53,28:47,88:26
+volumeT=way.pipe~0:28,28:35,88:65 volumeT=well.bore~108:45
+volumeT=well.depth~62:90,83:-27,88:-20,108:57 volumeT=well.drawn_for~108:78
+volumeT=well.pumping~0:40,88:-43 volumeT=well.steady~0:-58,108:86 volumea=~62:66
+volumea=,_and~0:-45 volumea=,_filled~0:34 volumea=,_the~0:42 volumea=.~0:77,83:38
+volumea=._the~83:-28 volumea=and_is~0:28 volumea=and_stands~88:72 volumea=below_the~83:43
+volumea=bladder_tank~62:26 volumea=cistern_,~83:40 volumea=each_.~90:28
+volumea=expansion_tank~27:50 volumea=in_9~94:44 volumea=pressure_tank~62:62
+volumea=water_heater~28:44 volumeb=~88:28 volumeb=,_about~83:52 volumeb=,_tank~83:26,88:-33
+volumeb=a~83:25 volumeb=cistern~0:34,83:-27 volumeb=cistern_is~0:-38,83:45
+volumeb=cistern_of~0:83,83:-58 volumeb=from_a~83:37 volumeb=garden_takes~91:25
+volumeb=tank_is~0:28,83:-44 volumeb=to_a~88:15 volumeb=to_keep~82:35 volumel0=,~88:56
+volumel0=.~83:24 volumel0=:~0:-36,83:27,94:41 volumel0=a~0:60,28:23,88:66 volumel0=about~83:80
+volumel0=at~90:32 volumel0=boiler~28:45 volumel0=cylinder~28:34 volumel0=has~83:32
+volumel0=heater~28:53 volumel0=holds~0:16 volumel0=is~83:26 volumel0=keep~82:74
+volumel0=needs~90:33 volumel0=takes~91:24,94:51 volumel0=tank~83:33 volumel0=use~94:30
+volumel0=wants~82:53 volumel0=with~0:50 volumel1=,~0:-37,83:53 volumel1=;~83:37 volumel1=a~62:50
+volumel1=cistern~83:34 volumel1=expansion~27:48 volumel1=from~83:40 volumel1=garden~91:43
+volumel1=have~0:-37,88:50 volumel1=loft~88:40 volumel1=people~90:29 volumel1=pond~0:46
+volumel1=pressure~0:46 volumel1=rain~83:28 volumel1=tank~0:87,62:16,88:15 volumel1=to~82:33
+volumel1=up~88:39 volumel1=water~28:28 volumel1=we~0:-34,89:81,94:24 volumel1=with~0:-34
+volumel2=2~83:24 volumel2=a~83:24 volumel2=cabin~0:41 volumel2=comes~88:31 volumel2=day~89:52
+volumel2=fire~82:35 volumel2=header~88:37 volumel2=hill~83:-33 volumel2=it~0:29 volumel2=m~88:39
+volumel2=one~90:32 volumel2=pressure~62:42 volumel2=storage~83:37 volumel2=tank~0:-27,83:16
+volumel2=the~0:40,83:19,88:17 volumel2=water~28:30 volumelr=a_bucket~0:41 volumelr=a_concrete~88:69
+volumelr=a_expansion~27:50 volumelr=a_tank~88:18 volumelr=a_tote~88:20 volumelr=has_.~83:32
+volumelr=is_,~0:-46 volumelr=is_.~88:71 volumelr=of_on~0:-23,88:45 volumelr=tank_,~0:-49
+volumelr=tank_.~83:35 volumelr=tank_on~0:81,88:-69 volumelr=wants_kept~82:29 volumer0=,~88:63
+volumer0=.~62:83,83:29,88:70 volumer0=an~0:77 volumer0=barrel~88:33 volumer0=before~108:34
+volumer0=below~83:43 volumer0=bladder~62:26 volumer0=bucket~0:49 volumer0=cistern~83:15
+volumer0=each~90:45 volumer0=expansion~27:70 volumer0=in~0:53,94:18 volumer0=kept~82:29
+volumer0=of~82:40 volumer0=on~91:32 volumer0=pressure~62:73 volumer0=tank~88:25 volumer0=tote~88:20
+volumer0=vessel~62:52 volumer0=water~28:44 volumer1=,~0:45,88:-62 volumer1=5~0:43 volumer1=6~0:-26
+volumer1=9~94:44 volumer1=a~91:24 volumer1=filled~0:33 volumer1=heater~28:52 volumer1=it~0:-43
+volumer1=on~88:39 volumer1=so~0:52 volumer1=stands~0:41 volumer1=tank~27:40,62:28,83:62
+volumer1=the~88:15 volumer1=we~88:37 volumer2=.~28:49 volumer2=1~0:-52,88:46 volumer2=2~0:-32
+volumer2=6~101:36 volumer2=at~0:39 volumer2=beside~0:45 volumer2=cistern~0:32
+volumer2=for~0:33,88:-45 volumer2=spring~0:-43 volumer2=the~83:57 volumer2=two~0:45
 """

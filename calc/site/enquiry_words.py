@@ -6,11 +6,10 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from calc.site import enquiry_machines as machines
 from calc.site.enquiry_claims import WORDS as CLAIMED
 from calc.site.enquiry_facing import facing
 from calc.site.enquiry_hints import HINTS
-from calc.site.enquiry_machines import NO_PUMP, elsewhere
-from calc.site.enquiry_machines import WORDS as MACHINES
 from calc.site.enquiry_noise import negated
 from calc.site.enquiry_spoken import SPOKEN
 from calc.site.enquiry_sun import GROWN, WORDS
@@ -82,7 +81,7 @@ _DEFINED = tuple((path, value, weight, re.compile(pattern)) for path, value, wei
     *SPOKEN,
     *HINTS,
     *CLAIMED,
-    *MACHINES,
+    *machines.WORDS,
 ))  # fmt: skip
 _NO_PUMP = re.compile(
     r"\b(?:(?:there(?:'s| is)|we have|i have|have|got|with|is|needs?|use|using|wants?) no pump|neither pumps? nor|nor (?:a |any )?pump|no pumps?(?= (?:wanted\b|required\b|please\b|thanks\b|(?:is|was|are) (?:planned|needed|wanted|used|involved|there|foreseen|installed|necessary|fitted|in use)|on it|at all|at present|at the moment|for now|right now|so far|in the (?:line|pipe|system)|installed|fitted|needed|here|yet|there|anywhere|in (?:it|the system))|[,.;)]| -|$|\n| and | or | just| only| so| involved|: )"
@@ -112,7 +111,7 @@ def said(low: str) -> list[Said]:
             _backup(low, one)
             or _denied(low, one)
             or _loose(low, one)
-            or elsewhere(low, one.path, low[one.start : one.end], one.end)
+            or machines.elsewhere(low, one.path, low[one.start : one.end], one.end)
         )
     ]
 
@@ -256,7 +255,7 @@ def _crop(low: str) -> list[Said]:
 
 def no_pump(low: str) -> tuple[int, int] | None:
     """Where it is said that there is no pump, and none is spoken of."""
-    hits = [*_NO_PUMP.finditer(low), *NO_PUMP.finditer(low)]
+    hits = [*_NO_PUMP.finditer(low), *machines.NO_PUMP.finditer(low)]
     every = [one for one in hits if not of_such(low, one)]
     match = next((one for one in every if "pump" in one.group()), every[0] if every else None)
     if match is None:

@@ -18,6 +18,7 @@ UNITS_TYPED = (
     "calc.quantities",
     "calc.site.enquiry",
     "calc.site.enquiry_numbers",
+    "calc.site.enquiry_units",
     "calc.site.enquiry_spelling",
 )  # "m3/s" is what readers type
 # numbers and words for whoever mends the code: in the traceback, never in the message
