@@ -20,12 +20,11 @@ from calc.site.enquiry_model import Found, Piece, Token
 from calc.site.enquiry_slots import slot
 from calc.site.enquiry_usual_table import CLASSES, WEIGHTS
 
-TELL = 0.8  # likelihood from which an unread number, or one lightly read, is told; our choice
+TELL = 0.9  # likelihood from which an unread number is told; our choice
 CHOOSE = 0.65  # the same, of one of the readings that rules left open; our choice
 DOUBT, NAMED = 0.1, 0.6  # of two in contradiction: the one that is none, the other one; our choice
 HARDLY = 0.02  # likelihood below which what a rule says of a number is only offered; our choice
-LIGHT = 4.5  # weight below which a rule says so little that words must bear it out; our choice
-WAY = 0.3  # as HARDLY, of lengths and climbs of the way, which lengths most often pass for; our choice
+LIGHT, BORNE = 4.5, 0.3  # weight below which a rule wants the words to bear it out; how likely
 NEAR = 60  # letters between a number and what is told beside it; our choice
 SLOPE = {"way.climb", "way.length"}  # "60 ft up the hill": only its writer knows
 NONE = "none"
@@ -202,9 +201,7 @@ def _doubted(low: str, numbers: list[Token], pieces: list[Piece]) -> list[Piece]
 
 def _least(piece: Piece) -> float:
     """The likelihood that it needs to be told, and not only offered."""
-    if piece.weight < LIGHT:
-        return TELL
-    return WAY if piece.path.startswith("way.") else HARDLY
+    return BORNE if piece.weight < LIGHT else HARDLY
 
 
 def _known(path: str) -> bool:

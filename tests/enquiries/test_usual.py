@@ -43,15 +43,15 @@ def test_the_weights_are_those_that_fit_letters_of_which_the_sums_are_known():
     letters = [
         {"text": f"The {word} is {n} m.", "readings": (), "facts": [fact]}
         for n in range(20, 60)
-        for word, path in (("pipe", "way.length"), ("summit", "place.altitude"))
+        for word, path in (("pipe", "way.length"), ("peak", "place.altitude"))
         for fact in [{"path": path, "value": n, "unit": "m", "quote": f"{n} m"}]
     ]
     classes, table = weights.trained(letters)
     assert classes == ["none", "place.altitude", "way.length"]
-    pipe, summit = table["lengthL0=pipe"], table["lengthL0=summit"]
-    assert pipe[2] > 10 > -10 > pipe[1] and summit[1] > 10 > -10 > summit[2]
+    pipe, peak = table["lengthL0=pipe"], table["lengthL0=peak"]
+    assert pipe[2] > 10 > -10 > pipe[1] and peak[1] > 10 > -10 > peak[2]
     # nothing but the word tells them apart, so what one gains the other loses
-    assert abs(pipe[2] - summit[1]) <= 2 and abs(pipe[1] - summit[2]) <= 2
+    assert abs(pipe[2] - peak[1]) <= 2 and abs(pipe[1] - peak[2]) <= 2
 
 
 def test_what_is_told_by_its_words_alone_is_marked_as_assumed():
