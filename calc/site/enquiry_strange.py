@@ -1,0 +1,129 @@
+"""Doubts for ``enquiry_doubts`` of pumps, what drives them, sources, tanks and pipes: whose word or
+number it is, what was set anew, what is only near, left over, unwanted or taken back.
+
+A row is (paths, words of the sentence before, words after[, path instead]), as in
+``enquiry_machines``. ``near`` tells of sources that only say where something lies, and
+``taken_back`` of what the very next words withdraw.
+"""
+
+from __future__ import annotations
+
+import re
+
+from calc.site.enquiry_model import Piece
+
+_OWN = r"(?!pump\.height)(?:pump|power|pressure_tank|store|tank|water\.kind|pipes|way\.pipe|suction\.pipe)"
+_MINE = rf"{_OWN}[\w.]*"
+_KIN = r"(?:neigh?bou?rs?|people|folks?|family|farm|farmer|guys?|fellow|man|couple|others|everyone|everybody|next door|brother|sister|cousin|uncle|friend|camp|village)"
+_HAS = r"(?:draws?|has|have|uses?|takes?|gets?|pumps?|runs?|drinks?|bought|fitted|installed|swears by|had|got|relies on|went with)"
+_NOT_OURS = r"(?:(?!\b(?:we|i|our|us|my|ours|mine)\b)[^.;])*$"
+_NO_WISH = r"\b(?:(?:do not|don'?t|doesn'?t|does not|didn'?t|would not|wouldn'?t|won'?t|will not|never) (?:really )?(?:want|need|like|care for|wish|trust|fancy|hold with)|(?:would |'d |i |we )?rather not|hate|dislike|loathe)\b[^.;,]{0,30}$"
+_SET = r"[^.;\n]{0,40}[,;] ?(?:but |and |so |then |now |yesterday |since )*(?:i|we|he|she|they)(?:'ve| have| had)?(?: since| now| just| then)? (?:let|set|turned|changed|raised|lowered|brought|pumped|took|put|dropped|moved|bled|reset|upped|cut)\b[^.;\d]{0,22}\bto\b"
+_ROOM = r"(?:barn|shed|garage|attic|loft|cellar|workshop|yard|corner)"
+_SPARE = r"\b(?:half (?:a|the)|part of (?:a|the)|(?:the )?rest of (?:a|the)|spare|left[ -]?over|surplus|unused|second-?hand)(?: (?:roll|coil|reel|drum|length|bit|piece)s?)?(?: of)?(?: [a-z]+)? $"
+_OTHER_PIPE = r"(?:overflow|drain|drainage|waste|sewer|soil|vent|gutter|down ?pipe|downspout|septic|breather|wash ?-?out|scour|chimney|stove|flue|exhaust|sleeve|duct|conduit|casing|culvert|fuel|gas|drip ?-?(?:line|tube|pipe|tape)|laterals?)"
+_LAID_ON = r"(?:gravel|stones?|sand|rock|chippings|pebbles|insulation|lagging|foam|rain(?:ed|fall)?|rope|string|snow|ice|frost)"
+
+STRANGE: tuple[tuple[str, ...], ...] = (
+    # whose it is, and what nobody wants
+    (_MINE, rf"^\W*(?:and |but |so )?(?:the |our |my |one |a |some |most )?{_KIN}(?:'s)?(?: (?:across|over|up|down|next|above|below|upstream|before|who)[^.;,]{{0,22}})? {_HAS}\b{_NOT_OURS}"),
+    (r"power\.source|pump\.placement|water\.kind|pump\.control|pump\.works", _NO_WISH),
+    ("power.source", "", r"[^.;\n]{0,30}\bbut\b[^.;\n]{0,30}\b(?:costs?|too (?:dear|far|much|expensive)|dear|expensive|fortune|(?:do not|don'?t|won'?t) want)\b"),
+    ("power.source", "", r" (?:is |are )?(?:only |just )+(?:for|runs|drives|on) (?:the |our |my |a )?(?!(?:water |bore\w* |well )?pump|water|well|bore)[a-z]+"),
+    ("power.source", r"\b(?:too (?:shady|dark|wooded|cloudy)|no (?:good|use|place|room|sun)) for (?:the |any |solar )?$"),
+    ("power.source", "", r" (?:is|are|would be|was|were) (?:quite |simply )?(?:out of the question|not (?:an option|possible|worth it)|ruled out|no (?:option|good|use))\b"),
+    ("power.source", "", r",? (?:at first|at the start|in the beginning|to begin with|until (?:last|this|it|we|19|20))\b"),
+    ("power.source", r"\b(?:wife|husband|son|daughter|brother|neigh?bou?r|father|he|she|they|plumber|dealer)(?: here)? says? $"),
+    # what was set anew, wished or only advised
+    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
+    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
+    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you)\b[^.;\d]{0,30}$", r"[^.;]{0,12}\binstead of\b"),
+    (r"pump\.cut_(?:in|out)", r"\b(?:starts?|comes on|goes on|on|runs)\b[^.;,\d]{0,20}$", r" ?(?:seconds|sec|minutes|min|in the (?:morning|evening)|o'?clock)\b"),
+    ("pressure_tank.precharge", "", r" (?:they say|he says|it says|i'?m told|i am told|so they say|says the (?:book|label|dealer|plumber))\b"),
+    ("power.tilt", r"\b(?:roof|roof pitch|pitch of the roof)(?: is| slopes| of)? (?:about )?$", r"[^.;]{0,6}[;,] ?(?:the )?panels?\b[^.;]{0,40}\d"),
+    ("power.facing", r"^\W*(?:the |our )?(?:house|cabin|door|garden|slope|window|porch)\b(?![^.;]*\b(?:roof|panels?)\b)[^.;]*$"),
+    ("pump.control=speed", "", r"[^.;]{0,30}\b(?:costs? too|too (?:dear|expensive|much)|is dear|would cost)\b"),
+    ("pump.control=speed", r"\b(?:i'd|we'd|would) (?:like|love|prefer|want)\b[^.;]{0,25}$"),
+    # where a pump is not, is not yet, or may be
+    ("pump.placement", r"\b(?:spare|broken|dead|sump|bilge|drainage|condensate|vacuum|dosing|slurry|milk|fuel|heating|beer|foot|bike|bicycle|grease) $"),
+    ("pump.placement", "", r"[^.;\n]{0,30}\b(?:not (?:yet )?(?:installed|fitted|connected|plumbed|hooked up|in use|used|unpacked)|gathering dust|for (?:parts|scrap)|rusting|still in (?:its|the) box)\b"),
+    ("pump.placement", "", r" ?,? or (?:(?:better|maybe|rather|perhaps|else) )?(?:in|on|at|by|above|beside|up|down|outside|under|next|near|the|a|inside)\b"),
+    ("pump.placement", r"\b(?:where|whether|should|could|shall|would)\b[^.;,]{0,30}\bor (?:[a-z]+ ){0,2}$"),
+    ("pump.placement", r"\b(?:told|advis\w+|urg\w+|suggest\w*|wants?|wanted)\b[^.;]{0,30}$", r"[^.;]{0,12},? but\b"),
+    ("pump.placement", "", r"[^.;\n\d]{0,22}[,;(-] ?(?:no,? |er,? |well,? )?(?:sorry|i mean|i meant|no wait|wait)\b"),
+    ("pump.placement=out", "", r" at the wall\b|[a-z ]{0,10} ?-?at the (?:wall|socket|plug)$"),
+    # sources
+    ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
+    ("water.kind=spring", "", r" water,? (?:bottled|from the (?:shop|store))\b"),
+    ("water.kind=well", "", r",? (?:is|was|are)(?: only| just| now)* (?:an? )?(?:wishing well|ornament\w*|decorati\w+|flower ?bed|planter)\b"),
+    ("water.kind", "", r" (?:water )?(?:nearby|around here|hereabouts|here) (?:is|are) (?:all )?(?:salty|brackish|bad|foul|hard|dry|poor|sour)\b"),
+    ("water.kind", "", r" (?:is|runs|gets|looks|was) (?:too |very |so |always )*(?:dirty|filthy|muddy|polluted|salty|brackish|foul)\b"),
+    ("water.kind", "", r" (?:freezes|floods|dries (?:up|out)|is frozen)\b[^.;]{0,20}, so\b"),
+    ("water.kind", "", r"[^.;\n]{0,12}\bor (?:from |out of |with )?(?:the |a |our )?(?:spring|well|bore\w*|creek|stream|river|lake|pond|rain\w*|cistern|roof)\b[^.;\n]{0,40}\?"),
+    # vessels of another kind
+    (r"(?:tank|store|pressure_tank)\.volume", r"\b(?:tank(?:er)?[ -]?(?:truck|lorry)|tanker|truck|lorry|bowser|hot ?tub|pool|trough|bath(?:tub)?)(?: [a-z]+)?(?: is| holds| brings| of| takes| carries)*(?: about)? $"),
+    (r"(?:tank|store)\.volume", r"\b(?:filled|caught|gained|collected|rose|lost|gave|got)(?: about| some)? $", r"[^.;]{0,12}\b(?:in|from|after|during|over) (?:one|a|the|last|that|two|three|that one)\b"),
+    # pipes that bring no water to the house
+    (r"way\.pipe|suction\.pipe", _SPARE),
+    (r"way\.pipe|suction\.pipe", "", rf"[^.;,\d]{{0,30}}\b(?:in (?:the|my|our) {_ROOM}(?= ?[.,;?!]|$)|lying (?:around|about)|left[ -]over|to spare|going spare|unused)\b(?<!is in the barn)"),
+    (r"way\.pipe|suction\.pipe", "", r"[^.;,\d]{0,25}\b(?:torn|ripped|pulled|taken|dug|thrown|coming|going|cut) (?:out|up)\b"),
+    (r"way\.pipe|suction\.pipe", rf"\b{_OTHER_PIPE}\b[^.;,\d]{{0,20}}$"),
+    (r"way\.pipe|suction\.pipe", "", rf"(?: [a-z]+)? ?{_OTHER_PIPE}\b(?! (?:tank|valve))"),
+    (r"way\.pipe|suction\.pipe", rf"\b{_LAID_ON}\b[^.;,\d]{{0,15}}$"),
+    (r"way\.pipe|suction\.pipe", "", rf" ?(?:of )?(?:[a-z]+ )?{_LAID_ON}\b"),
+    # what hangs in a well and is no pump
+    ("pump.height", r"\b(?:foot[ -]?valve|intake|strainer|probe|float(?: switch)?|sensor|pipe|rope|bucket|electrodes?|transducer|dip ?tube|suction)\b(?:(?!\bpump\b)[^.;])*\b(?:hangs?|sits|is|hung|set|hanging|goes|reaches)\b[^.;,\d]{0,10}$"),
+    # what is buried is another thing
+    ("pipes.held=buried", "", r" (?:treasure|bone|money|cable|wire|bodies)\b"),
+    ("pipes.held", r"\b(?:septic|drain|gas|sewer|power|phone|waste)(?: field)? (?:line|pipe|main)s?\b[^.;]{0,15}$"),
+    ("pipes.held", "", r" (?:where|only where|for the (?:first|last)|part of|in places|except)\b"),
+)  # fmt: skip
+
+_BACK = re.compile(
+    r"[^.;\n\d]{0,25}?(?:\.{2,}|[.;,(–…-])[.\s]*(?:(?:no|wait|hmm|oops|sorry|hang on|hold on|actually|er)[,. ]+){0,3}"
+    r"(?:(?:that|this|it)(?:'s| is| was| one is| number is| figure is| can'?t be)(?: all| quite| plain)? (?:wrong|not right|not true|nonsense|rubbish|a (?:mistake|typo|slip)|from the old|the old)"
+    r"|(?:skip|ignore|forget|scratch|strike|disregard|never ?mind) (?:that|it\b|the (?:voltage|number|figure|last|volts|pressure)))"
+)
+_SKIP = re.compile(
+    r"\b(?:forget|ignore|skip|scratch|disregard|never ?mind|strike) (?:the|that|my) (?:[a-z]+ ){1,2}(?:that )?(?:i|we)(?: [a-z]+)? (?:gave|said|wrote|told|mentioned|put)\b[^.;\d]{0,25}$"
+)
+
+
+def taken_back(low: str, piece: Piece) -> bool:
+    """Whether the next words say that what was said is wrong: "96 V ... wait, that's wrong"."""
+    if not re.match(_OWN, piece.path):
+        return False
+    return bool(
+        _BACK.match(low, piece.end) or _SKIP.search(low[max(0, piece.start - 70) : piece.start])
+    )
+
+
+_LYING = re.compile(
+    r"\b(?:on|by|beside|near|along|across|over|under|crosses|crossing|cross|past|behind|below|above|overlooking|facing|down to|next to|close to|opposite|swim in|play in|fish in|bathe in) (?:the|our|an?) (?:[a-z]+ )?$"
+)
+_BANK = re.compile(
+    r"(?:'s)? (?:bank|bluff|shore|side|front|house|cabin|cottage|level|lot|property|land|valley|bed|to cross|crossing|view)\b|side\b|front\b|shore\b"
+)
+_DRAWN = re.compile(
+    r"\b(?:pump\w*|draw\w*|suck\w*|suction|lift\w*|intake|foot[ -]?valve|suction hose|strainer|weir|takes?|taking|took|water from)\b"
+)
+
+
+def near(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Without the creek or lake that only says where a house, a line or a spring lies, where a
+    spring or a well is told of as well."""
+    kinds = [one for one in pieces if one.path == "water.kind"]
+    sure = [one for one in kinds if one.word in {"spring", "well"} and one.weight >= 2]
+    if not sure:
+        return pieces
+    out = {id(one) for one in kinds if one.word == "stream" and _lies(low, one)}
+    return [one for one in pieces if id(one) not in out]
+
+
+def _lies(low: str, one: Piece) -> bool:
+    begin = max(low.rfind(sign, 0, one.start) for sign in ".;\n") + 1
+    ends = [at for sign in ".;\n" if (at := low.find(sign, one.end)) >= 0]
+    left, right = low[begin : one.start], low[one.end : min(ends, default=len(low))]
+    if _DRAWN.search(left) or _DRAWN.search(right):
+        return False
+    return bool(_LYING.search(left[-40:]) or _BANK.match(right))
