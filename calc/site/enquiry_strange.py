@@ -21,8 +21,8 @@ _NO_WISH = r"\b(?:(?:do not|don'?t|doesn'?t|does not|didn'?t|would not|wouldn'?t
 _SET = r"[^.;\n]{0,40}[,;] ?(?:but |and |so |then |now |yesterday |since )*(?:i|we|he|she|they)(?:'ve| have| had)?(?: since| now| just| then)? (?:let|set|turned|changed|raised|lowered|brought|pumped|took|put|dropped|moved|bled|reset|upped|cut)\b[^.;\d]{0,22}\bto\b"
 _ROOM = r"(?:barn|shed|garage|attic|loft|cellar|workshop|yard|corner)"
 _SPARE = r"\b(?:half (?:a|the)|part of (?:a|the)|(?:the )?rest of (?:a|the)|spare|left[ -]?over|surplus|unused|second-?hand)(?: (?:roll|coil|reel|drum|length|bit|piece)s?)?(?: of)?(?: [a-z]+)? $"
-_OTHER_PIPE = r"(?:overflow|drain|drainage|waste|sewer|soil|vent|gutter|down ?pipe|downspout|septic|breather|wash ?-?out|scour|chimney|stove|flue|exhaust|sleeve|duct|conduit|casing|culvert|fuel|gas|drip ?-?(?:line|tube|pipe|tape)|laterals?)"
-_LAID_ON = r"(?:gravel|stones?|sand|rock|chippings|pebbles|insulation|lagging|foam|rain(?:ed|fall)?|rope|string|snow|ice|frost)"
+_OTHER_PIPE = r"(?:overflow|drain|drainage|waste|sewer|soil|vent|gutter|downpipe|downspout|septic|breather|wash ?-?out|scour|chimney|stove|flue|exhaust|sleeve|duct|conduit|casing|culvert|fuel|gas|drip ?-?(?:line|tube|pipe|tape))"
+_LAID_ON = r"(?:gravel|stones?|sand|rock|chippings|pebbles|insulation|lagging|foam|rain(?:ed|fall)?|rope|string|snow|ice)"
 
 STRANGE: tuple[tuple[str, ...], ...] = (
     # whose it is, and what nobody wants
@@ -37,13 +37,13 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     # what was set anew, wished or only advised
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
-    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you)\b[^.;\d]{0,30}$", r"[^.;]{0,12}\binstead of\b"),
+    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you) (?:[a-z]+ )?(?:set|raise|turn|put|go|change|run|use|have|lower|move)\b[^.;\d]{0,20}$"),
     (r"pump\.cut_(?:in|out)", r"\b(?:starts?|comes on|goes on|on|runs)\b[^.;,\d]{0,20}$", r" ?(?:seconds|sec|minutes|min|in the (?:morning|evening)|o'?clock)\b"),
     ("pressure_tank.precharge", "", r" (?:they say|he says|it says|i'?m told|i am told|so they say|says the (?:book|label|dealer|plumber))\b"),
     ("power.tilt", r"\b(?:roof|roof pitch|pitch of the roof)(?: is| slopes| of)? (?:about )?$", r"[^.;]{0,6}[;,] ?(?:the )?panels?\b[^.;]{0,40}\d"),
     ("power.facing", r"^\W*(?:the |our )?(?:house|cabin|door|garden|slope|window|porch)\b(?![^.;]*\b(?:roof|panels?)\b)[^.;]*$"),
     ("pump.control=speed", "", r"[^.;]{0,30}\b(?:costs? too|too (?:dear|expensive|much)|is dear|would cost)\b"),
-    ("pump.control=speed", r"\b(?:i'd|we'd|would) (?:like|love|prefer|want)\b[^.;]{0,25}$"),
+    ("pump.control=speed", r"\b(?:i'd|we'd|would) (?:like|love|prefer|want)\b[^.;]{0,45}$"),
     # where a pump is not, is not yet, or may be
     ("pump.placement", r"\b(?:spare|broken|dead|sump|bilge|drainage|condensate|vacuum|dosing|slurry|milk|fuel|heating|beer|foot|bike|bicycle|grease) $"),
     ("pump.placement", "", r"[^.;\n]{0,30}\b(?:not (?:yet )?(?:installed|fitted|connected|plumbed|hooked up|in use|used|unpacked)|gathering dust|for (?:parts|scrap)|rusting|still in (?:its|the) box)\b"),
@@ -52,6 +52,8 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("pump.placement", r"\b(?:told|advis\w+|urg\w+|suggest\w*|wants?|wanted)\b[^.;]{0,30}$", r"[^.;]{0,12},? but\b"),
     ("pump.placement", "", r"[^.;\n\d]{0,22}[,;(-] ?(?:no,? |er,? |well,? )?(?:sorry|i mean|i meant|no wait|wait)\b"),
     ("pump.placement=out", "", r" at the wall\b|[a-z ]{0,10} ?-?at the (?:wall|socket|plug)$"),
+    ("water.kind", r"\b(?:could|can|should|shall|might|would|may) (?:i|we|one|you)\b[^.;]{0,40}$", r" or\b"),
+    ("water.kind", r"\b(?:could|can|should|shall|might|would|may) (?:i|we|one|you)\b[^.;]{0,40}\bor (?:from |out of |use )?(?:the |an? |our )?$"),
     # sources
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
     ("water.kind=spring", "", r" water,? (?:bottled|from the (?:shop|store))\b"),
@@ -60,15 +62,20 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("water.kind", "", r" (?:is|runs|gets|looks|was) (?:too |very |so |always )*(?:dirty|filthy|muddy|polluted|salty|brackish|foul)\b"),
     ("water.kind", "", r" (?:freezes|floods|dries (?:up|out)|is frozen)\b[^.;]{0,20}, so\b"),
     ("water.kind", "", r"[^.;\n]{0,12}\bor (?:from |out of |with )?(?:the |a |our )?(?:spring|well|bore\w*|creek|stream|river|lake|pond|rain\w*|cistern|roof)\b[^.;\n]{0,40}\?"),
+    ("water.kind", r"\bthere (?:was|used to be) (?:once )?(?:an? |the )?(?:[a-z]+ )?$"),
     # vessels of another kind
     (r"(?:tank|store|pressure_tank)\.volume", r"\b(?:tank(?:er)?[ -]?(?:truck|lorry)|tanker|truck|lorry|bowser|hot ?tub|pool|trough|bath(?:tub)?)(?: [a-z]+)?(?: is| holds| brings| of| takes| carries)*(?: about)? $"),
     (r"(?:tank|store)\.volume", r"\b(?:filled|caught|gained|collected|rose|lost|gave|got)(?: about| some)? $", r"[^.;]{0,12}\b(?:in|from|after|during|over) (?:one|a|the|last|that|two|three|that one)\b"),
+    (r"(?:tank|store)\.volume", r"\bone(?: tank| cistern| tote)?(?: is| holds| of| has)? (?:about )?$", r" and (?:the |an)?other\b"),
+    ("store.volume", "", r"[^.;\d]{0,20}\b(?:stands?|sits?|is|standing|sitting|set)\b (?:up |about |some )*[\d.,]+ ?(?:m|ft|feet|foot|met\w+) (?:above|over|higher than) (?!(?:the |our |my )?(?:pump|water|spring|well|creek))", "tank.volume"),
+    ("store.volume", "", r"[^.;\d]{0,20}\b(?:stands?|sits?|is|standing|sitting|set)\b (?:up )?(?:on|up on|atop) (?:an? |the |its )?(?:[a-z\d.]+ ){0,2}?(?:stand|tower|stilts|legs|hill|ridge)\b", "tank.volume"),
     # pipes that bring no water to the house
     (r"way\.pipe|suction\.pipe", _SPARE),
     (r"way\.pipe|suction\.pipe", "", rf"[^.;,\d]{{0,30}}\b(?:in (?:the|my|our) {_ROOM}(?= ?[.,;?!]|$)|lying (?:around|about)|left[ -]over|to spare|going spare|unused)\b(?<!is in the barn)"),
     (r"way\.pipe|suction\.pipe", "", r"[^.;,\d]{0,25}\b(?:torn|ripped|pulled|taken|dug|thrown|coming|going|cut) (?:out|up)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_OTHER_PIPE}\b[^.;,\d]{{0,20}}$"),
     (r"way\.pipe|suction\.pipe", "", rf"(?: [a-z]+)? ?{_OTHER_PIPE}\b(?! (?:tank|valve))"),
+    (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+)? (?:for|with|round|around) (?:the |our |a )?(?:[a-z]+ )?(?:cables?|wires?|wiring|electric\w*)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_LAID_ON}\b[^.;,\d]{{0,15}}$"),
     (r"way\.pipe|suction\.pipe", "", rf" ?(?:of )?(?:[a-z]+ )?{_LAID_ON}\b"),
     # what hangs in a well and is no pump
@@ -88,11 +95,28 @@ _SKIP = re.compile(
     r"\b(?:forget|ignore|skip|scratch|disregard|never ?mind|strike) (?:the|that|my) (?:[a-z]+ ){1,2}(?:that )?(?:i|we)(?: [a-z]+)? (?:gave|said|wrote|told|mentioned|put)\b[^.;\d]{0,25}$"
 )
 
+_AT_PRESSURE = {"pump.cut_in", "pump.cut_out", "pump.set"}
+_WITHOUT = re.compile(r"\b(?:no|without|has not|hasn't|lacks) (?:an? |any )?(?:[a-z]+ )?switch\b")
+_PRESSURE = re.compile(r"\b(?:bars?|psi|kpa|pounds|lbs|pressure|switch|cut[ -]?(?:in|out|off))\b")
+_DAY = re.compile(r"\b(?:dawn|sunrise|dusk|sunset|noon|midday|morning|evening|night|timer|clock)\b")
+_HOURS = 24  # up to which a number without a unit may be one of the clock
+
+
+def _clock(low: str, piece: Piece) -> bool:
+    """Whether a pump's pressure without a unit may be an hour: "starts at 6 and stops at 8"."""
+    bare = not re.search(r"[a-z]", low[piece.start : piece.end]) and piece.low <= _HOURS
+    begin = max(low.rfind(sign, 0, piece.start) for sign in ".;\n") + 1
+    return bare and bool(not _PRESSURE.search(low) or _DAY.search(low, begin, piece.end + 20))
+
 
 def taken_back(low: str, piece: Piece) -> bool:
     """Whether the next words say that what was said is wrong: "96 V ... wait, that's wrong"."""
     if not re.match(_OWN, piece.path):
         return False
+    if piece.path in _AT_PRESSURE and _clock(low, piece):
+        return True
+    if piece.path == "pump.control" and _WITHOUT.search(low[piece.start : piece.end]):
+        return True
     return bool(
         _BACK.match(low, piece.end) or _SKIP.search(low[max(0, piece.start - 70) : piece.start])
     )
