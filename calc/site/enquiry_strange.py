@@ -34,12 +34,20 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("power.source", "", r" (?:is|are|would be|was|were) (?:quite |simply )?(?:out of the question|not (?:an option|possible|worth it)|ruled out|no (?:option|good|use))\b"),
     ("power.source", "", r",? (?:at first|at the start|in the beginning|to begin with|until (?:last|this|it|we|19|20))\b"),
     ("power.source", r"\b(?:wife|husband|son|daughter|brother|neigh?bou?r|father|he|she|they|plumber|dealer)(?: here)? says? $"),
+    ("power.source=sun", "", r" (?:panels? |power |system )?(?:is |are )?(?:only |just )?(?:charges?|lights?|heats?|feeds?) (?:the |our |my |a )?(?!(?:water |bore\w* |well |pump )?(?:pump|water|well|bore|batter\w+|bank|controller|tank))[a-z]+"),
+    ("power.source=sun", "", r"[^.;\n]{0,40}\bgrid[ -]tied?\b"),
+    (r"power\.source|pump\.(?:placement|works|control)", r"\b(?:is|are|would|will|isn'?t) (?:an? |the )?(?:\d+ ?v(?:olts?)? )?$", r" (?:pump |one |power )?(?:be |really |any )?(?:better|worse|cheaper|stronger|suitable|overkill|good enough|the (?:right|better) (?:thing|choice|way))\b"),
+    (rf"{_OWN}[\w.]*", r"\b(?:show(?:ed|s)?|offer(?:ed|s)?|recommend(?:ed|s)?|quot(?:ed|es)|advis(?:ed|es)|suggest(?:ed|s)?|pushed|tried to sell|wants? to sell)(?: me| us| him)?(?: on)? (?:an?|the|some|one) $"),
+    (rf"{_OWN}[\w.]*", "", r"[^.;\n]{0,25}\b(?:wants?|tries|trying|tried|hopes) to sell\b"),
+    (rf"{_OWN}[\w.]*", "", r"(?: [a-z]+){0,2} (?:would|might) (?:be (?:much |far )?(?:better|best|nicer|ideal|safer|wiser)|do better|suit)\b"),
     # what was set anew, wished or only advised
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you) (?:[a-z]+ )?(?:set|raise|turn|put|go|change|run|use|have|lower|move)\b[^.;\d]{0,20}$"),
     (r"pump\.cut_(?:in|out)", r"\b(?:starts?|comes on|goes on|on|runs)\b[^.;,\d]{0,20}$", r" ?(?:seconds|sec|minutes|min|in the (?:morning|evening)|o'?clock)\b"),
     ("pressure_tank.precharge", "", r" (?:they say|he says|it says|i'?m told|i am told|so they say|says the (?:book|label|dealer|plumber))\b"),
+    ("power.voltage", "", r" ?(?:[a-z-]+ )?(?:batteries|ones|blocks|units|cells|agms?)?(?: wired| connected| put| all)? in series\b"),
+    ("power.voltage", r"\bpanels?(?: are| is| say| give| have|:)* (?:about )?$"),
     ("power.tilt", r"\b(?:roof|roof pitch|pitch of the roof)(?: is| slopes| of)? (?:about )?$", r"[^.;]{0,6}[;,] ?(?:the )?panels?\b[^.;]{0,40}\d"),
     ("power.facing", r"^\W*(?:the |our )?(?:house|cabin|door|garden|slope|window|porch)\b(?![^.;]*\b(?:roof|panels?)\b)[^.;]*$"),
     ("pump.control=speed", "", r"[^.;]{0,30}\b(?:costs? too|too (?:dear|expensive|much)|is dear|would cost)\b"),
@@ -51,10 +59,15 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("pump.placement", r"\b(?:where|whether|should|could|shall|would)\b[^.;,]{0,30}\bor (?:[a-z]+ ){0,2}$"),
     ("pump.placement", r"\b(?:told|advis\w+|urg\w+|suggest\w*|wants?|wanted)\b[^.;]{0,30}$", r"[^.;]{0,12},? but\b"),
     ("pump.placement", "", r"[^.;\n\d]{0,22}[,;(-] ?(?:no,? |er,? |well,? )?(?:sorry|i mean|i meant|no wait|wait)\b"),
+    ("pump.placement", "", r"(?: pumps?)? (?:is |are |was |were )?(?:no good|no use|(?:won'?t|wouldn'?t|will not|would not|can'?t) (?:do|work|fit|go)|not (?:possible|an option|needed))\b"),
+    ("pump.works", "", r" (?:clutch|filter|juicer|extractor|dryer|fan|separator|rings?)\b"),
     ("pump.placement=out", "", r" at the wall\b|[a-z ]{0,10} ?-?at the (?:wall|socket|plug)$"),
     ("water.kind", r"\b(?:could|can|should|shall|might|would|may) (?:i|we|one|you)\b[^.;]{0,40}$", r" or\b"),
     ("water.kind", r"\b(?:could|can|should|shall|might|would|may) (?:i|we|one|you)\b[^.;]{0,40}\bor (?:from |out of |use )?(?:the |an? |our )?$"),
     # sources
+    ("water.kind=spring", r"\b(?:solar|panels?|live|lived|living|stay|there|open|opens|starting|start|running|again|only|diesel|here) from $"),
+    ("water.kind=stream", "", r" ?(?:crossing|bridge|ford)\b"),
+    ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
     ("water.kind=spring", "", r" water,? (?:bottled|from the (?:shop|store))\b"),
     ("water.kind=well", "", r",? (?:is|was|are)(?: only| just| now)* (?:an? )?(?:wishing well|ornament\w*|decorati\w+|flower ?bed|planter)\b"),
@@ -78,11 +91,16 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+)? (?:for|with|round|around) (?:the |our |a )?(?:[a-z]+ )?(?:cables?|wires?|wiring|electric\w*)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_LAID_ON}\b[^.;,\d]{{0,15}}$"),
     (r"way\.pipe|suction\.pipe", "", rf" ?(?:of )?(?:[a-z]+ )?{_LAID_ON}\b"),
+    (r"way\.pipe", r"\b(?:pipes?|line|it|hose)(?:'s| is| was| are)? (?:only )?$", r" (?:buried|full|empty|way|of|done|laid|frozen|blocked|dug|covered|hidden)\b"),
+    (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+){0,2} for the (?:last|first|final) (?:bit|part|stretch|piece|few)\b"),
+    (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+){0,2},? but (?:they|he|she|the (?:shop|man|plumber|builder)) (?:sent|laid|brought|delivered|gave|put|used|came)\b"),
     # what hangs in a well and is no pump
     ("pump.height", r"\b(?:foot[ -]?valve|intake|strainer|probe|float(?: switch)?|sensor|pipe|rope|bucket|electrodes?|transducer|dip ?tube|suction)\b(?:(?!\bpump\b)[^.;])*\b(?:hangs?|sits|is|hung|set|hanging|goes|reaches)\b[^.;,\d]{0,10}$"),
     # what is buried is another thing
     ("pipes.held=buried", "", r" (?:treasure|bone|money|cable|wire|bodies)\b"),
     ("pipes.held", r"\b(?:septic|drain|gas|sewer|power|phone|waste)(?: field)? (?:line|pipe|main)s?\b[^.;]{0,15}$"),
+    ("pipes.held", r"\b(?:half|partly|part) $"),
+    ("pipes.held", r"\b(?:was|were)(?: all)? $", r",? (?:but |and )?(?:now|until|till|before)\b"),
     ("pipes.held", "", r" (?:where|only where|for the (?:first|last)|part of|in places|except)\b"),
 )  # fmt: skip
 
@@ -99,6 +117,8 @@ _AT_PRESSURE = {"pump.cut_in", "pump.cut_out", "pump.set"}
 _WITHOUT = re.compile(r"\b(?:no|without|has not|hasn't|lacks) (?:an? |any )?(?:[a-z]+ )?switch\b")
 _PRESSURE = re.compile(r"\b(?:bars?|psi|kpa|pounds|lbs|pressure|switch|cut[ -]?(?:in|out|off))\b")
 _DAY = re.compile(r"\b(?:dawn|sunrise|dusk|sunset|noon|midday|morning|evening|night|timer|clock)\b")
+_WAS = re.compile(r"\b(?:was|used to|had been|hung)\b")
+_NOW = re.compile(r"[^.;\n]{0,25}[,;.] ?(?:but |and )?now\b")
 _HOURS = 24  # up to which a number without a unit may be one of the clock
 
 
@@ -117,6 +137,9 @@ def taken_back(low: str, piece: Piece) -> bool:
         return True
     if piece.path == "pump.control" and _WITHOUT.search(low[piece.start : piece.end]):
         return True
+    if piece.path == "pump.placement" and _WAS.search(low[piece.start : piece.end]):
+        if _NOW.match(low, piece.end):
+            return True
     return bool(
         _BACK.match(low, piece.end) or _SKIP.search(low[max(0, piece.start - 70) : piece.start])
     )
@@ -136,6 +159,7 @@ _DRAWN = re.compile(
 def near(low: str, pieces: list[Piece]) -> list[Piece]:
     """Without the creek or lake that only says where a house, a line or a spring lies, where a
     spring or a well is told of as well."""
+    pieces = _driven(low, pieces)
     kinds = [one for one in pieces if one.path == "water.kind"]
     sure = [one for one in kinds if one.word in {"spring", "well"} and one.weight >= 2]
     if not sure:
@@ -151,3 +175,17 @@ def _lies(low: str, one: Piece) -> bool:
     if _DRAWN.search(left) or _DRAWN.search(right):
         return False
     return bool(_LYING.search(left[-40:]) or _BANK.match(right))
+
+
+_RUNS_ON = re.compile(
+    r"\bpump(?:'s| is| runs| works| goes| hangs| plugs)?(?: now| only| just)? (?:on|off|from|in|into|by|with) (?:the |our |a )?$"
+)
+
+
+def _driven(low: str, pieces: list[Piece]) -> list[Piece]:
+    """Without panels, where it is said that the pump itself is on the mains or a generator."""
+    powers = [one for one in pieces if one.path == "power.source"]
+    own = {one.word for one in powers if _RUNS_ON.search(low[max(0, one.start - 40) : one.start])}
+    if len(own) != 1 or "none" in own:
+        return pieces
+    return [one for one in pieces if one.path != "power.source" or one.word in own]
