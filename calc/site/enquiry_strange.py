@@ -67,7 +67,7 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     # sources
     ("water.kind=spring", r"\b(?:solar|panels?|live|lived|living|stay|there|open|opens|starting|start|running|again|only|diesel|here) from $"),
     ("water.kind=stream", "", r" ?(?:crossing|bridge|ford)\b"),
-    ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
+    ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;\d]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
     ("water.kind=spring", "", r" water,? (?:bottled|from the (?:shop|store))\b"),
     ("water.kind=well", "", r",? (?:is|was|are)(?: only| just| now)* (?:an? )?(?:wishing well|ornament\w*|decorati\w+|flower ?bed|planter)\b"),
@@ -91,7 +91,6 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+)? (?:for|with|round|around) (?:the |our |a )?(?:[a-z]+ )?(?:cables?|wires?|wiring|electric\w*)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_LAID_ON}\b[^.;,\d]{{0,15}}$"),
     (r"way\.pipe|suction\.pipe", "", rf" ?(?:of )?(?:[a-z]+ )?{_LAID_ON}\b"),
-    (r"way\.pipe", r"\b(?:pipes?|line|it|hose)(?:'s| is| was| are)? (?:only )?$", r" (?:buried|full|empty|way|of|done|laid|frozen|blocked|dug|covered|hidden)\b"),
     (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+){0,2} for the (?:last|first|final) (?:bit|part|stretch|piece|few)\b"),
     (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+){0,2},? but (?:they|he|she|the (?:shop|man|plumber|builder)) (?:sent|laid|brought|delivered|gave|put|used|came)\b"),
     # what hangs in a well and is no pump
@@ -116,10 +115,10 @@ _SKIP = re.compile(
 _AT_PRESSURE = {"pump.cut_in", "pump.cut_out", "pump.set"}
 _WITHOUT = re.compile(r"\b(?:no|without|has not|hasn't|lacks) (?:an? |any )?(?:[a-z]+ )?switch\b")
 _PRESSURE = re.compile(r"\b(?:bars?|psi|kpa|pounds|lbs|pressure|switch|cut[ -]?(?:in|out|off))\b")
-_DAY = re.compile(r"\b(?:dawn|sunrise|dusk|sunset|noon|midday|morning|evening|night|timer|clock)\b")
+_DAY = re.compile(r"\b(?:dawn|sunrise|dusk|sunset|noon|midday|morning|evening|night)\b")
 _WAS = re.compile(r"\b(?:was|used to|had been|hung)\b")
 _NOW = re.compile(r"[^.;\n]{0,25}[,;.] ?(?:but |and )?now\b")
-_HOURS = 24  # up to which a number without a unit may be one of the clock
+_HOURS = 12  # up to which a number without a unit may be one of the clock
 
 
 def _clock(low: str, piece: Piece) -> bool:
@@ -135,6 +134,8 @@ def taken_back(low: str, piece: Piece) -> bool:
         return False
     if piece.path in _AT_PRESSURE and _clock(low, piece):
         return True
+    if piece.path == "way.pipe" and low[piece.start : piece.end] == "half":
+        return True  # "the pipe is half buried"
     if piece.path == "pump.control" and _WITHOUT.search(low[piece.start : piece.end]):
         return True
     if piece.path == "pump.placement" and _WAS.search(low[piece.start : piece.end]):
