@@ -40,6 +40,15 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (rf"{_OWN}[\w.]*", r"\b(?:show(?:ed|s)?|offer(?:ed|s)?|recommend(?:ed|s)?|quot(?:ed|es)|advis(?:ed|es)|suggest(?:ed|s)?|pushed|tried to sell|wants? to sell)(?: me| us| him)?(?: on)? (?:an?|the|some|one) $"),
     (rf"{_OWN}[\w.]*", "", r"[^.;\n]{0,25}\b(?:wants?|tries|trying|tried|hopes) to sell\b"),
     (rf"{_OWN}[\w.]*", "", r"(?: [a-z]+){0,2} (?:would|might) (?:be (?:much |far )?(?:better|best|nicer|ideal|safer|wiser)|do better|suit)\b"),
+    ("power.source=grid", "", r" (?:hose|tap|trickle|standpipe|stopcock|feed|top-?up|drinker|trough)\b"),
+    ("power.source=grid", r"\b(?:top(?:s|ped)?(?: it)? up|fill(?:s|ed)?|fed|trickle\w*)(?: it)? (?:from|by|off|with) (?:the )?$"),
+    ("power.source", r"\b(?:he|she|they)(?:'s| has| have|'ve| is| are)(?: got)? (?:on )?(?:the |an? )?$"),
+    (r"(?:power\.source|pump\.placement|water\.kind)", "", r"\W{0,3}(?:no|but no|or no),? (?:it|that|they|this)(?:'s not| isn'?t| is not| wasn'?t| aren'?t| doesn'?t)\b"),
+    (r"(?:power\.source|pump\.placement|water\.kind)", "", r"\W{0,3}no,? (?:excuse me|sorry|wait|pardon|i mean|rather|make that|hang on|i tell a lie)\b"),
+    (r"(?:tank|store|pressure_tank)\.volume|pressure_tank\.precharge|pump\.(?:cut_in|cut_out|set)|power\.\w+", rf"\b(?:{_KIN}|in-law|wife|husband|plumber|driller|dealer|seller|salesman|he|she|they)\b[^.;,\d]{{0,8}} (?:swears?|says?|said|claims?|claimed|thinks?|thought|reckons?|insists?|guess(?:es|ed)|told (?:me|us)|believes?|(?:is|was) sure)\b[^.;\d]{{0,40}}$", r"[^.;]{0,25}(?:\bbut|,) (?:i|we|it|the (?:plate|label|sticker|gauge|paper|meter|tape))\b"),
+    (r"(?:tank|store|pressure_tank)\.volume|pressure_tank\.precharge|pump\.(?:cut_in|cut_out|set)", r"\b(?:flyers?|leaflet|brochure|catalogue?|advert\w*|website|shop|ad)\b[^.;]{0,12} (?:shows?|has|lists?|offers?|says?|recommends?|sells?)\b(?:[^.;]|\.(?=\d))*$"),
+    (_MINE, "", r"(?: (?:tank|pump|vessel|one|battery))? (?:went|goes|gone|is going|was taken) (?:to|for|in) (?:the )?(?:scrap|dump|tip|skip|neigh?bou?r\w*)\b"),
+    ("store.days", "", r",? (?:and )?then (?:it'?s |it is |we'?re |goes )?(?:flat|empty|dead|dry|out)\b"),
     # what was set anew, wished or only advised
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
@@ -66,6 +75,9 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("water.kind", r"\b(?:could|can|should|shall|might|would|may) (?:i|we|one|you)\b[^.;]{0,40}\bor (?:from |out of |use )?(?:the |an? |our )?$"),
     # sources
     ("water.kind=spring", r"\b(?:solar|panels?|live|lived|living|stay|there|open|opens|starting|start|running|again|only|diesel|here) from $"),
+    ("water.kind=stream", "", r"(?:'s| is| was| has) (?:out|gone|no good|off the list|silted(?: up)?|breached|burst|empty)\b"),
+    ("water.kind=stream", "", r" ?-?side (?!pump|intake|well point)"),
+    ("water.kind=stream", r"\b(?:sits|stands|is|sitting|standing|perched)(?: up)? on (?:the |an? |our )?$"),
     ("water.kind=stream", "", r" ?(?:crossing|bridge|ford)\b"),
     ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;\d]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
@@ -113,11 +125,16 @@ _SKIP = re.compile(
 )
 
 _AT_PRESSURE = {"pump.cut_in", "pump.cut_out", "pump.set"}
-_WITHOUT = re.compile(r"\b(?:no|without|has not|hasn't|lacks) (?:an? |any )?(?:[a-z]+ )?switch\b")
+_WITHOUT = re.compile(
+    r"\b(?:no|without|has not|hasn't|lacks|isn'?t|aren'?t|don'?t have|haven'?t) (?:an? |any )?(?:[a-z]+ )?switch\b"
+)
 _PRESSURE = re.compile(r"\b(?:bars?|psi|kpa|pounds|lbs|pressure|switch|cut[ -]?(?:in|out|off))\b")
 _DAY = re.compile(r"\b(?:dawn|sunrise|dusk|sunset|noon|midday|morning|evening|night)\b")
 _WAS = re.compile(r"\b(?:was|used to|had been|hung)\b")
 _NOW = re.compile(r"[^.;\n]{0,25}[,;.] ?(?:but |and )?now\b")
+_GIVES = re.compile(
+    r"\bpumps?\b[^.;]*\b(?:gives?|makes?|delivers?|puts out|yields?|lifts?|sends?)\b"
+)
 _HOURS = 12  # up to which a number without a unit may be one of the clock
 
 
@@ -136,6 +153,8 @@ def taken_back(low: str, piece: Piece) -> bool:
         return True
     if piece.path == "way.pipe" and low[piece.start : piece.end] == "half":
         return True  # "the pipe is half buried"
+    if piece.path == "pump.placement" and _GIVES.search(low[piece.start : piece.end]):
+        return True
     if piece.path == "pump.control" and _WITHOUT.search(low[piece.start : piece.end]):
         return True
     if piece.path == "pump.placement" and _WAS.search(low[piece.start : piece.end]):
