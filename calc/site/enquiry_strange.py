@@ -49,13 +49,26 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"(?:tank|store|pressure_tank)\.volume|pressure_tank\.precharge|pump\.(?:cut_in|cut_out|set)", r"\b(?:flyers?|leaflet|brochure|catalogue?|advert\w*|website|shop|ad)\b[^.;]{0,12} (?:shows?|has|lists?|offers?|says?|recommends?|sells?)\b(?:[^.;]|\.(?=\d))*$"),
     (_MINE, "", r"(?: (?:tank|pump|vessel|one|battery))? (?:went|goes|gone|is going|was taken) (?:to|for|in) (?:the )?(?:scrap|dump|tip|skip|neigh?bou?r\w*)\b"),
     ("store.days", "", r",? (?:and )?then (?:it'?s |it is |we'?re |goes )?(?:flat|empty|dead|dry|out)\b"),
+    ("power.source=grid", "", r"(?: electricity| power| supply)? (?:is )?(?:nearby|in the (?:village|valley|town)|at the (?:road|neigh\w*)|ends?\b|stops?\b|finishes|\d|starts at)"),
+    ("power.source=grid", "", r" connection,? [^.;]*\b(?:wait|months|quote\w*|costs?)\b"),
+    ("power.source=grid", r"\b(?:asked|applied|waiting|quoted?|price) for (?:an? |the )?$"),
+    (rf"{_OWN}[\w.]*", r"\bhow many (?:[a-z]+ )?$"),
+    (r"power\.(?:source|panel)", r"\b(?:can|could|may) (?:get|buy|have|pick up|find|lay hands on) (?:an? |some |two |three |four |a few )?$"),
+    (r"power\.(?:source|panel)", "", r"[^.;]{0,14} (?:in|on) (?:the|their|his) (?:quote|offer|ad|list|listing)\b"),
     # what was set anew, wished or only advised
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you) (?:[a-z]+ )?(?:set|raise|turn|put|go|change|run|use|have|lower|move)\b[^.;\d]{0,20}$"),
     (r"pump\.cut_(?:in|out)", r"\b(?:starts?|comes on|goes on|on|runs)\b[^.;,\d]{0,20}$", r" ?(?:seconds|sec|minutes|min|in the (?:morning|evening)|o'?clock)\b"),
     ("pressure_tank.precharge", "", r" (?:they say|he says|it says|i'?m told|i am told|so they say|says the (?:book|label|dealer|plumber))\b"),
-    ("power.voltage", "", r" ?(?:[a-z-]+ )?(?:batteries|ones|blocks|units|cells|agms?)?(?: wired| connected| put| all)? in series\b"),
+    ("power.voltage", "", r" ?(?:\d+ ?ah )?(?:(?!system|bank|with|panels)[a-z-]+ ){0,3}?(?:batteries|ones|blocks|units|cells|agms?)?(?: wired| connected| put| all)? ?in series\b"),
+    ("power.battery", r"\b(?:new|next) (?:ones?|battery|bank|set|batteries) (?:will|shall|should|would|to) be $"),
+    ("power.battery", "", r" (?:batteries |ones )?(?:is |are )?(?:can'?t|cannot|won'?t|too (?:dear|expensive)|costs?|would|next year|later|on order)\b"),
+    ("power.tilt", "", r" ?(?:°|degrees|deg)? in (?:the )?(?:summer|winter)\b[^.;\d]{0,8}\d"),
+    ("power.tilt", r"\bin (?:the )?(?:summer|winter)(?:,| and)+ $"),
+    ("power.tilt", r"^(?!.*\bpanels?\b).*\b(?:slopes?|hill|hillside|land|ground|bank|terrain|field)\b[^.;\d]{0,20}$"),
+    (rf"{_OWN}[\w.]*", "", r"(?: (?:bar|psi|v|volts))?,? (?:but |and )?(?:it'?s |is )?now (?:it'?s |at |only )*\d"),
+    (rf"{_OWN}[\w.]*", "", r",? (?:says|said|claims|claimed) (?:my |the |our )?[a-z]+[,;] ?(?:but |and )?(?:i|we) (?:[a-z]+ )?(?:measured|make|made|got|count|get|found|say)\b"),
     ("power.voltage", r"\bpanels?(?: are| is| say| give| have|:)* (?:about )?$"),
     ("power.tilt", r"\b(?:roof|roof pitch|pitch of the roof)(?: is| slopes| of)? (?:about )?$", r"[^.;]{0,6}[;,] ?(?:the )?panels?\b[^.;]{0,40}\d"),
     ("power.facing", r"^\W*(?:the |our )?(?:house|cabin|door|garden|slope|window|porch)\b(?![^.;]*\b(?:roof|panels?)\b)[^.;]*$"),
@@ -78,6 +91,9 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("water.kind=stream", "", r"(?:'s| is| was| has) (?:out|gone|no good|off the list|silted(?: up)?|breached|burst|empty)\b"),
     ("water.kind=stream", "", r" ?-?side (?!pump|intake|well point)"),
     ("water.kind=stream", r"\b(?:sits|stands|is|sitting|standing|perched)(?: up)? on (?:the |an? |our )?$"),
+    ("water.kind", "", r"[^.;]{0,25}\bbelongs? to (?!us\b|me\b)"),
+    ("water.kind=stream", r"\b(?:beaver|coffer) $"),
+    ("water.kind=spring", "", r"[ -]?fed (?:pond|creek|stream|lake|dam|brook|river)\b"),
     ("water.kind=stream", "", r" ?(?:crossing|bridge|ford)\b"),
     ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;\d]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
@@ -90,6 +106,7 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("water.kind", r"\bthere (?:was|used to be) (?:once )?(?:an? |the )?(?:[a-z]+ )?$"),
     # vessels of another kind
     (r"(?:tank|store|pressure_tank)\.volume", r"\b(?:tank(?:er)?[ -]?(?:truck|lorry)|tanker|truck|lorry|bowser|hot ?tub|pool|trough|bath(?:tub)?)(?: [a-z]+)?(?: is| holds| brings| of| takes| carries)*(?: about)? $"),
+    (r"(?:tank|store)\.volume", r"\b(?:dip|wine|beer|cider|spray|fish|koi|duck|brewing|dye|village|town|council)(?:'s)? (?:tank|vat|pond|tower)\b[^.;\d]{0,16}$"),
     (r"(?:tank|store)\.volume", r"\b(?:filled|caught|gained|collected|rose|lost|gave|got)(?: about| some)? $", r"[^.;]{0,12}\b(?:in|from|after|during|over) (?:one|a|the|last|that|two|three|that one)\b"),
     (r"(?:tank|store)\.volume", r"\bone(?: tank| cistern| tote)?(?: is| holds| of| has)? (?:about )?$", r" and (?:the |an)?other\b"),
     ("store.volume", "", r"[^.;\d]{0,20}\b(?:stands?|sits?|is|standing|sitting|set)\b (?:up |about |some )*[\d.,]+ ?(?:m|ft|feet|foot|met\w+) (?:above|over|higher than) (?!(?:the |our |my )?(?:pump|water|spring|well|creek))", "tank.volume"),
@@ -135,6 +152,7 @@ _NOW = re.compile(r"[^.;\n]{0,25}[,;.] ?(?:but |and )?now\b")
 _GIVES = re.compile(
     r"\bpumps?\b[^.;]*\b(?:gives?|makes?|delivers?|puts out|yields?|lifts?|sends?)\b"
 )
+_LEAST_VOLTS = 9  # below which a battery is one of several; common practice, no source
 _HOURS = 12  # up to which a number without a unit may be one of the clock
 
 
@@ -155,11 +173,13 @@ def taken_back(low: str, piece: Piece) -> bool:
         return True  # "the pipe is half buried"
     if piece.path == "pump.placement" and _GIVES.search(low[piece.start : piece.end]):
         return True
+    if piece.path == "power.voltage" and 0 < piece.low < _LEAST_VOLTS:
+        return True  # of one battery of several
     if piece.path == "pump.control" and _WITHOUT.search(low[piece.start : piece.end]):
         return True
-    if piece.path == "pump.placement" and _WAS.search(low[piece.start : piece.end]):
-        if _NOW.match(low, piece.end):
-            return True
+    was = piece.path == "pump.placement" and _WAS.search(low[piece.start : piece.end])
+    if was and _NOW.match(low, piece.end):
+        return True
     return bool(
         _BACK.match(low, piece.end) or _SKIP.search(low[max(0, piece.start - 70) : piece.start])
     )
@@ -181,6 +201,9 @@ def near(low: str, pieces: list[Piece]) -> list[Piece]:
     spring or a well is told of as well."""
     pieces = _driven(low, pieces)
     kinds = [one for one in pieces if one.path == "water.kind"]
+    own = {one.word for one in kinds if _ours(low, one)}
+    if len(own) == 1:
+        return [one for one in pieces if one.path != "water.kind" or one.word in own | {"cistern"}]
     sure = [one for one in kinds if one.word in {"spring", "well"} and one.weight >= 2]
     if not sure:
         return pieces
@@ -195,6 +218,21 @@ def _lies(low: str, one: Piece) -> bool:
     if _DRAWN.search(left) or _DRAWN.search(right):
         return False
     return bool(_LYING.search(left[-40:]) or _BANK.match(right))
+
+
+_IS_OURS = re.compile(
+    r" (?:is|are) (?:our|my|the) (?:only )?(?:water|source|supply)\b(?! (?:board|line|pipe|tank|level))"
+)
+_OURS_IS = re.compile(
+    r"\b(?:our|my|the|all) (?:drinking |house |only |own )?(?:water|source|supply)(?: here)?(?:'s| is| comes| come| source| supply| from| out of| off)+ (?:an? |the |our )?(?:drilled |dug |deep |old |little |small )?$"
+)
+
+
+def _ours(low: str, one: Piece) -> bool:
+    """Whether it is said that all the water is of this source."""
+    return bool(
+        _IS_OURS.match(low, one.end) or _OURS_IS.search(low[max(0, one.start - 60) : one.start])
+    )
 
 
 _RUNS_ON = re.compile(
