@@ -62,7 +62,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     number, unit = size
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
-    material, start, end = _material(low, token, before, after)
+    material, start, end = _material(
+        low, token, low[max(left, token.start - 60) : token.start], after
+    )
     if token.kind == "bare" and start < token.start and _counts_else(token, after, material):
         return None
     named = (_PIPE.search(after[:32]) if token.kind != "bare" or not _COUNTED.match(after) else None) or re.search(
