@@ -49,7 +49,7 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"(?:tank|store|pressure_tank)\.volume|pressure_tank\.precharge|pump\.(?:cut_in|cut_out|set)", r"\b(?:flyers?|leaflet|brochure|catalogue?|advert\w*|website|shop|ad)\b[^.;]{0,12} (?:shows?|has|lists?|offers?|says?|recommends?|sells?)\b(?:[^.;]|\.(?=\d))*$"),
     (_MINE, "", r"(?: (?:tank|pump|vessel|one|battery))? (?:went|goes|gone|is going|was taken) (?:to|for|in) (?:the )?(?:scrap|dump|tip|skip|neigh?bou?r\w*)\b"),
     ("store.days", "", r",? (?:and )?then (?:it'?s |it is |we'?re |goes )?(?:flat|empty|dead|dry|out)\b"),
-    ("power.source=grid", "", r"(?: electricity| power| supply)? (?:is )?(?:nearby|in the (?:village|valley|town)|at the (?:road|neigh\w*)|ends?\b|stops?\b|finishes|(?:about )?[\d.,]+ ?(?:m|km|miles?|ft|feet|yards|met\w+)\b|starts at)"),
+    ("power.source=grid", "", r"(?: electricity| power| supply)? (?:is )?(?:nearby|in the (?:village|valley|town)|at the neigh\w*|ends?\b|stops?\b|finishes|(?:about )?[\d.,]+ ?(?:m|km|miles?|ft|feet|yards|met\w+)\b|starts at)"),
     ("power.source=grid", "", r" connection,? [^.;]*\b(?:wait|months|quote\w*|costs?)\b"),
     ("power.source=grid", r"\b(?:asked|applied|waiting|quoted?|price) for (?:an? |the )?$"),
     (rf"(?!power\.source){_OWN}[\w.]*", r"\bhow many (?:[a-z]+ )?$"),
@@ -57,7 +57,7 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"power\.(?:source|panel)", "", r"[^.;]{0,14} (?:in|on) (?:the|their|his) (?:quote|offer|ad|list|listing)\b"),
     # what was set anew, wished or only advised
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge|power\.(?:voltage|tilt)", "", _SET),
-    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?|tires?|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
+    (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:regulator|reducer|reducing valve|relief valve|safety valve|tyres?(?! ga)|tires?(?! ga)|town|city|filter|softener)\b[^.;,\d]{0,30}$"),
     (r"pump\.(?:cut_in|cut_out|set)|pressure_tank\.precharge", r"\b(?:can|could|should|may|shall|might) (?:i|we|it|one|you) (?:[a-z]+ )?(?:set|raise|turn|put|go|change|run|use|have|lower|move)\b[^.;\d]{0,20}$"),
     (r"pump\.cut_(?:in|out)", r"\b(?:starts?|comes on|goes on|on|runs)\b[^.;,\d]{0,20}$", r" ?(?:seconds|sec|minutes|min|in the (?:morning|evening)|o'?clock)\b"),
     ("pressure_tank.precharge", "", r" (?:they say|he says|it says|i'?m told|i am told|so they say|says the (?:book|label|dealer|plumber))\b"),
@@ -95,8 +95,8 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     ("water.kind=stream", r"\b(?:beaver|coffer) $"),
     ("water.kind=spring", "", r"[ -]?fed (?:pond|creek|stream|lake|dam|brook|river)\b"),
     ("water.kind=stream", "", r" (?:across|over|beyond) the (?:valley|road|hill|way|fence|border|field)\b"),
-    ("water.kind=stream", "", r" ?(?:crossing|bridge|ford)\b"),
-    ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;\d]{0,30}\b(?:under|across|over|crosses|crossing|cross|through) (?:the|an?|our) (?:[a-z]+ )?$"),
+    ("water.kind=stream", "", r" ?(?:cross(?:ing)|bridge|ford)\b"),
+    ("water.kind=stream", r"\b(?:pipe|line|hose|trench|it|poly|goes|runs|passes|road|track|path|bridge|main)\b[^.;\d]{0,30}\b(?:under|across|over|cross(?:es|ing)?|through) (?:the|an?|our) (?:[a-z]+ )?$"),
     ("water.kind", r"\b(?:love|like|wish for|wish we had|dream of|wished for) (?:to have )?(?:an? )?$"),
     ("water.kind=spring", "", r" water,? (?:bottled|from the (?:shop|store))\b"),
     ("water.kind=well", "", r",? (?:is|was|are)(?: only| just| now)* (?:an? )?(?:wishing well|ornament\w*|decorati\w+|flower ?bed|planter)\b"),
@@ -187,10 +187,10 @@ def taken_back(low: str, piece: Piece) -> bool:
 
 
 _LYING = re.compile(
-    r"\b(?:on|by|beside|near|along|across|over|under|crosses|crossing|cross|past|behind|below|above|overlooking|facing|down to|next to|close to|opposite|swim in|play in|fish in|bathe in) (?:the|our|an?) (?:[a-z]+ )?$"
+    r"\b(?:on|by|beside|near|along|across|over|under|cross(?:es|ing)?|past|behind|below|above|overlooking|facing|down to|next to|close to|opposite|swim in|play in|fish in|bathe in) (?:the|our|an?) (?:[a-z]+ )?$"
 )
 _BANK = re.compile(
-    r"(?:'s)? (?:bank|bluff|shore|side|front|house|cabin|cottage|level|lot|property|land|valley|bed|to cross|crossing|view)\b|side\b|front\b|shore\b"
+    r"(?:'s)? (?:bank|bluff|shore|side|front|house|cabin|cottage|level|lot|property|land|valley|bed|to cross|cross(?:ing)|view)\b|side\b|front\b|shore\b"
 )
 _DRAWN = re.compile(
     r"\b(?:pump\w*|draw\w*|suck\w*|suction|lift\w*|intake|foot[ -]?valve|suction hose|strainer|weir|takes?|taking|took|water from)\b"
