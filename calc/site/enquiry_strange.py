@@ -14,7 +14,7 @@ from calc.site.enquiry_model import Piece
 
 _OWN = r"(?!pump\.height)(?:pump|power|pressure_tank|store|tank|water\.kind|pipes|way\.pipe|suction\.pipe)"
 _MINE = rf"{_OWN}[\w.]*"
-_KIN = r"(?:neigh?bou?rs?|people|folks?|family|farm|farmer|guys?|fellow|man|couple|others|everyone|everybody|next door|brother|sister|cousin|uncle|friend|camp|village)"
+_KIN = r"(?:neigh?bou?rs?|next door|brother|sister|cousin|uncle|friend|man|guys?|fellow|others|(?:people|folks?|farm|farmer|couple|camp|village|house) (?:across|over|up|down|next|above|below|upstream|before)\b[^.;,]{0,14})"
 _HAS = r"(?:draws?|has|have|uses?|takes?|gets?|pumps?|runs?|drinks?|bought|fitted|installed|swears by|had|got|relies on|went with)"
 _NOT_OURS = r"(?:(?!\b(?:we|i|our|us|my|ours|mine)\b)[^.;])*$"
 _NO_WISH = r"\b(?:(?:do not|don'?t|doesn'?t|does not|didn'?t|would not|wouldn'?t|won'?t|will not|never) (?:really )?(?:want|need|like|care for|wish|trust|fancy|hold with)|(?:would |'d |i |we )?rather not|hate|dislike|loathe)\b[^.;,]{0,30}$"
@@ -29,12 +29,12 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (_MINE, rf"^\W*(?:and |but |so )?(?:the |our |my |one |a |some |most )?{_KIN}(?:'s)?(?: (?:across|over|up|down|next|above|below|upstream|before|who)[^.;,]{{0,22}})? {_HAS}\b{_NOT_OURS}"),
     (r"power\.source|pump\.placement|water\.kind|pump\.control|pump\.works", _NO_WISH),
     ("power.source", "", r"[^.;\n]{0,30}\bbut\b[^.;\n]{0,30}\b(?:costs?|too (?:dear|far|much|expensive)|dear|expensive|fortune|(?:do not|don'?t|won'?t) want)\b"),
-    ("power.source", "", r" (?:is |are )?(?:only |just )+(?:for|runs|drives|on) (?:the |our |my |a )?(?!(?:water |bore\w* |well )?pump|water|well|bore)[a-z]+"),
+    ("power.source", "", r" (?:is |are )?(?:only |just )+(?:for|runs|drives|on) (?!(?:the |our |my |a )?(?:(?:water |bore\w* |well |little |old |new )?pump|water|well|bore))[a-z]+"),
     ("power.source", r"\b(?:too (?:shady|dark|wooded|cloudy)|no (?:good|use|place|room|sun)) for (?:the |any |solar )?$"),
     ("power.source", "", r" (?:is|are|would be|was|were) (?:quite |simply )?(?:out of the question|not (?:an option|possible|worth it)|ruled out|no (?:option|good|use))\b"),
     ("power.source", "", r",? (?:at first|at the start|in the beginning|to begin with|until (?:last|this|it|we|19|20))\b"),
     ("power.source", r"\b(?:wife|husband|son|daughter|brother|neigh?bou?r|father|he|she|they|plumber|dealer)(?: here)? says? $"),
-    ("power.source=sun", "", r" (?:panels? |power |system )?(?:is |are )?(?:only |just )?(?:charges?|lights?|heats?|feeds?) (?:the |our |my |a )?(?!(?:water |bore\w* |well |pump )?(?:pump|water|well|bore|batter\w+|bank|controller|tank))[a-z]+"),
+    ("power.source=sun", "", r" (?:panels? |power |system )?(?:is |are )?(?:only |just )?(?:charges?|lights?|heats?|feeds?) (?!(?:the |our |my |a |an )?(?:[\d.]+ ?(?:v|ah) |[a-z]+ )?(?:pump|water|well|bore|batter\w+|bank|controller|tank))[a-z]+"),
     ("power.source=sun", "", r"[^.;\n]{0,40}\bgrid[ -]tied?\b"),
     (r"power\.source|pump\.(?:placement|works|control)", r"\b(?:is|are|would|will|isn'?t) (?:an? |the )?(?:\d+ ?v(?:olts?)? )?$", r" (?:pump |one |power )?(?:be |really |any )?(?:better|worse|cheaper|stronger|suitable|overkill|good enough|the (?:right|better) (?:thing|choice|way))\b"),
     (rf"{_OWN}[\w.]*", r"\b(?:show(?:ed|s)?|offer(?:ed|s)?|recommend(?:ed|s)?|quot(?:ed|es)|advis(?:ed|es)|suggest(?:ed|s)?|pushed|tried to sell|wants? to sell)(?: me| us| him)?(?: on)? (?:and?|a|the|some|one) $"),
@@ -118,7 +118,7 @@ STRANGE: tuple[tuple[str, ...], ...] = (
     (r"way\.pipe|suction\.pipe", "", r"[^.;,\d]{0,25}\b(?:torn|ripped|pulled|taken|dug|thrown|coming|going|cut) (?:out|up)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_OTHER_PIPE}\b[^.;,\d]{{0,20}}$"),
     (r"way\.pipe|suction\.pipe", "", rf"(?: [a-z]+)? ?{_OTHER_PIPE}\b(?! (?:tank|valve))"),
-    (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+)? (?:for|with|round|around) (?:the |our |a )?(?:[a-z]+ )?(?:cables?|wires?|wiring|electric\w*)\b"),
+    (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+)? for (?:the |our |a )?(?:[a-z]+ )?(?:cables?|wires?|wiring|electric\w*)\b"),
     (r"way\.pipe|suction\.pipe", rf"\b{_LAID_ON}\b[^.;,\d]{{0,15}}$"),
     (r"way\.pipe|suction\.pipe", "", rf" ?(?:of )?(?:[a-z]+ )?{_LAID_ON}\b"),
     (r"way\.pipe|suction\.pipe", "", r"(?: [a-z]+){0,2} for the (?:last|first|final) (?:bit|part|stretch|piece|few)\b"),
