@@ -13,6 +13,7 @@ from itertools import pairwise
 from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
+from calc.site.enquiry_strange import STRANGE, near, taken_back
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
 
@@ -133,7 +134,7 @@ _DOUBTS = (
     _doubt("water.kind", "", r"[^.;,]{0,25} (?:is|was) (?:now )?(?:filled with|full of (?:rubble|stones|earth))"),
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
-    *(_row(*row) for row in MACHINES),
+    *(_row(*row) for row in (*MACHINES, *STRANGE)),
 )  # fmt: skip
 _MISTAKEN = tuple(_doubt(*one) for one in MISTAKEN)
 _PERSON = re.compile(
@@ -163,7 +164,7 @@ def kept(low: str, pieces: list[Piece]) -> list[Piece]:
         put = _looked_at(low, one)
         if put is not None:
             left.append(put)
-    return _lost(low, _parts(low, _up_and_down(low, _facing(low, left))))
+    return near(low, _lost(low, _parts(low, _up_and_down(low, _facing(low, left)))))
 
 
 def _bounds(low: str, piece: Piece) -> tuple[int, int]:
@@ -186,7 +187,7 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
             return replace(piece, path=doubt.path, low=low_end, high=high_end, others=())
     if not piece.word and not piece.pipe and (_MADE.match(low, piece.end) or _DID.match(low, piece.end)):  # fmt: skip
         return None
-    if _too_small(piece) or _NEVER.match(low, piece.end):
+    if _too_small(piece) or _NEVER.match(low, piece.end) or taken_back(low, piece):
         return None
     if piece.path == "water.level" and left.endswith("was at ") and _LATER.match(low, piece.end):
         return None

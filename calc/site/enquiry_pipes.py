@@ -16,7 +16,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("pe", "PE", r"\b(?:poly\w*|pe|plastic) hose\b"),
     ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
-    ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
+    ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkath[a-z]*|polly|black plastic"
                  r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead|pe[hb]d)\b"),
     ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
     ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
@@ -62,10 +62,12 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     number, unit = size
     after = low[token.end : min(right, token.end + 45)]
     before = low[max(left, token.start - 40) : token.start]
-    material, start, end = _material(low, token, before, after)
+    material, start, end = _material(
+        low, token, low[max(left, token.start - 60) : token.start], after
+    )
     if token.kind == "bare" and start < token.start and _counts_else(token, after, material):
         return None
-    named = _PIPE.search(after[:32]) or re.search(
+    named = (_PIPE.search(after[:32]) if token.kind != "bare" or not _COUNTED.match(after) else None) or re.search(
         r"\b(?:pipe|line|tube|tubing|plumbing|main)s?(?:'?s)?(?: (?:with|has|have|an?|of|the|is|outside|outer|inner|inside|exterior|interior|external|internal|nominal|diameter|size|about|only|in|just|old|existing|which|that|to|house|from|and|are|it's|running|going)){0,6} $|\b(?:pipe|line|hose|poly|tubing), $|\b(?:delivery|discharge|rising main)(?: is|:|,)? $|\b(?:dn|ø|dia\.?|diameter(?: of)?|pipe size) ?$|\b(?:pipe|line|tube) is [a-z0-9 ]{2,30} of (?:about )?$|\d ?(?:m|ft|feet|metres|meters|foot|')(?: of)? $", before)  # fmt: skip
     sucks = _SUCKS.search(low[max(left, token.start - 70) : token.start])
     if sucks and token.unit in {"in", "mm"}:
@@ -95,6 +97,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
 
 
 _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
+_COUNTED = re.compile(  # what a bare number counts that is no size
+    r" (?:times|minutes|mins?|hours?|days?|weeks|years?|people|persons|x|percent|cows|sheep|goats|trees|taps|seconds|metres|feet|starts|cycles)\b"
+)
 _MADE_OF = re.compile(
     r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
 )
@@ -158,7 +163,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|between|between them|them|between the two|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|between|between them|them|between the two|suction|suction from|well|\d+(?:[.,]\d+)? ?(?:m|ft|foot|metres?|meters?|feet)(?: long)?)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()

@@ -277,6 +277,92 @@ SAID = (
         ),
     ),
     ("pump.motor", "71 %", ("Plate on the pump: 230 V 50 Hz, eta motor 71 %.",)),
+    (
+        "water.kind",
+        "spring",
+        (
+            "The neighbour draws from the creek; we have a spring.",
+            "Cottage on the pond. Spring up the hill, 40 ft above the sink.",
+            "The pipe crosses a stream on its way from the spring.",
+            "Kids play in the creek by our spring.",
+            "The stream freezes, so the spring it is.",
+            "Beaver dam on the creek floods our spring.",
+            "The spring gives 2 l/min in August, the stream far more, but the stream is dirty.",
+            "Dam's out, we'll draw from the spring: 20 L/min.",
+            "Dam is 30 m from the house, stocked with trout. Spring is our water.",
+        ),
+    ),
+    (
+        "water.kind",
+        "well",
+        (
+            "The garden runs down to the river, but our water is from a bore.",
+            "We'd love a spring but there is none, so a well it is.",
+            "Source is a pond no, excuse me, a well, 2.5 m3/h.",
+            "It's in the lake cabin's well at 55 ft.",
+        ),
+    ),
+    (
+        "water.kind",
+        "cistern",
+        ("Our pond-side cistern (2,500 gallons) is the low point of the property.",),
+    ),
+    (
+        "water.kind",
+        "stream",
+        ("Spring-fed pond, pump beside it.",),
+    ),
+    (
+        "power.source",
+        "grid",
+        (
+            "We have solar on the roof but it is grid tied, pump is on the mains.",
+            "I've been told solar is best. We have mains.",
+        ),
+    ),
+    (
+        "power.source",
+        "generator",
+        (
+            "There is mains in the village, 2 km off. Here we have a generator.",
+            "My wife says solar, I say generator.",
+        ),
+    ),
+    (
+        "tank.volume",
+        "1500 L",
+        ("The rainwater tank is 1500 liters and it stands 3 metres above the beds.",),
+    ),
+    (
+        "pipes.held",
+        "laid",
+        ("The pipe is buried where it crosses the road, the rest lies on the ground.",),
+    ),
+    (
+        "power.battery",
+        "agm",
+        ("Lithium can't be charged below freezing here, so we have AGM.",),
+    ),
+    (
+        "suction.pipe",
+        "25 mm hose",
+        ("Suction hose 12 metre long 25mm.",),
+    ),
+    (
+        "suction.pipe",
+        "32 mm PE",
+        ("The blue polythene suction from the well is 14 metres of 32 mm.",),
+    ),
+    (
+        "pump.placement",
+        "out",
+        ("Submersible no good, the well is dug and shallow, so pump's by the well.",),
+    ),
+    (
+        "way.pipe",
+        "32 mm PE",
+        ("The pipe is 280 metres of 32mm alkathine.",),
+    ),
 )
 
 NOT_SAID = (
@@ -380,4 +466,166 @@ NOT_SAID = (
         ),
     ),
     ("tank.volume", ("The tank on the crag is 3000 litres, no, sorry, I have to look.",)),
+    (
+        "water.kind",
+        (
+            "The line goes under the creek and up to the tank.",
+            "We could take from the lake or from the well, what's better?",
+            "Buried except at the creek crossing.",
+            "There was a well; we sealed it in 2019.",
+        ),
+    ),
+    (
+        "power.source",
+        (
+            "Don't want anything plugged into the house.",
+            "I don't want anything plugged into the mains.",
+            "We have the grid at the road but it costs too much to bring in.",
+            "The generator is only for the welder.",
+            "Too shady for panels.",
+            "Panels are out of the question.",
+            "Our solar panels only charge phones.",
+            "A tank that we top up from the mains hose on the farm.",
+            "Barn tank fed by mains trickle, 4 L/min.",
+            "My neighbour holds 4.5 bar but he has the mains.",
+            "Mains ends at the neighbour's.",
+            "Four panels 400 W in the quote.",
+        ),
+    ),
+    (
+        "power.voltage",
+        (
+            "Panels on the roof, 96 V system... wait, that is wrong, skip the voltage.",
+            "Forget the voltage I gave, 36 V, it was wrong.",
+            "Two 12 V batteries in series.",
+            "Panels are 36 V nominal, pump controller wants 90 to 150 V.",
+            "Bank of eight 6 V 225 Ah golf cart batteries.",
+        ),
+    ),
+    (
+        "power.panel",
+        (
+            "How many 400 W panels do I need?",
+            "I can get 300 W panels used. Is that enough?",
+        ),
+    ),
+    (
+        "power.tilt",
+        (
+            "Slope of the land is 20 degrees; panels flat.",
+            "Panels tilt: 15 in summer, 50 in winter.",
+        ),
+    ),
+    (
+        "power.facing",
+        ("The house faces west. Panels on the ground.",),
+    ),
+    (
+        "power.battery",
+        ("Batteries are three years old, 12 V. New ones will be lithium.",),
+    ),
+    (
+        "pump.placement",
+        (
+            "The foot valve hangs at 20 ft.",
+            "A probe hangs at 15 m.",
+            "Pump at the house end of nowhere, sorry, at the cistern, 3 bar set on it.",
+            "We keep a spare pump in the cellar.",
+            "The pump is in a box in the garage, not installed yet.",
+            "Where would the pump go, in the well or above?",
+            "They told me to hang the pump in the well but I prefer the shed.",
+            "The sump pump in the basement works fine.",
+            "The pump was in the well, now it's in the shed.",
+            "Well pump gives 8 gpm at the house by my bucket.",
+        ),
+    ),
+    (
+        "pump.works",
+        (
+            "A helical rotor pump is what the dealer wants to sell us.",
+            "Centrifugal clutch on the mower.",
+        ),
+    ),
+    (
+        "pump.control",
+        (
+            "Pump with a variable speed drive costs too much.",
+            "I'd like constant pressure with a VFD.",
+            "The pump has no pressure switch, I turn it on by hand.",
+            "We don't have a pressure tank and there isn't a pressure switch either, the pump just runs when I flip it on.",
+        ),
+    ),
+    (
+        "pump.cut_in",
+        (
+            "The pump starts at 6 and stops at 8.",
+            "Can I set 50/70 instead of 30/50?",
+        ),
+    ),
+    (
+        "pump.cut_out",
+        ("Switch on at dawn off at 10.",),
+    ),
+    (
+        "pressure_tank.precharge",
+        (
+            "Precharge was 40, I let it down to 28.",
+            "The regulator after the tank is at 45 psi; the switch 40/60.",
+            "Precharge should be 28 psi they say.",
+            "A tank pre-charged to 25 would be better they tell me.",
+            "The plumber's flyer shows a 4.4 gallon one with 40 psi in it.",
+            "Old precharge 2.0, now 1.4 bar.",
+        ),
+    ),
+    (
+        "pressure_tank.volume",
+        (
+            "The man at the shop showed me an 86 gallon pressure tank.",
+            "Old tank 300 L went to scrap. Switch 2 to 3 bar.",
+        ),
+    ),
+    (
+        "store.volume",
+        (
+            "The tank truck is 1000 gallons and the cistern is full.",
+            "The cistern filled 3000 litres in one storm.",
+            "The cistern holds 3000 gallons says dad, I measured 2600.",
+            "My brother-in-law swears our cistern is 1,500 gallons but I just read the plate and its less.",
+        ),
+    ),
+    (
+        "tank.volume",
+        (
+            "One tank is 1000 l and the other 2000 l, both on the hill.",
+            "The dip tank holds 8000 l. Header tank on the hill.",
+        ),
+    ),
+    (
+        "store.days",
+        ("Mate's got 200 W and a lithium. Lasts two days then flat.",),
+    ),
+    (
+        "way.pipe",
+        (
+            "I have half a roll of 40 mm poly in the barn.",
+            "We have leftover 25 mm pipe, is it enough?",
+            "Old 1/2 inch galvanised will be torn out.",
+            "Overflow pipe is 50 mm. Outlet 25 mm.",
+            "The drain is 4 inch PVC.",
+            "Gravel 20 mm around the pipe.",
+            "The casing is 4 inch PVC.",
+            "The chimney pipe is 100 mm.",
+            "Insulation 50 mm on the pipe.",
+            "It starts maybe 20 times an hour when the hose is on.",
+            "The pipe is half buried.",
+        ),
+    ),
+    (
+        "pipes.held",
+        (
+            "Was buried, now dug up.",
+            "The septic line is buried 2 ft.",
+            "The pipe is half buried.",
+        ),
+    ),
 )
