@@ -155,6 +155,9 @@ _HAS = re.compile(
 _OWNED = re.compile(  # "have a shower, a toilet and a sink" are things, and no washing
     r" (?:inside|indoors|outside|outdoors|upstairs|downstairs|in the)\b|(?:, ?| and | plus | & )(?:an? |one |two |three |the )?(?:[a-z]+ )?(?:toilets?|wc|loo|sinks?|basins?|washing|washer|bath|tap|dishwasher|hose|kitchen)\b"
 )
+_ROOM_HAS = re.compile(  # "the bathroom upstairs has a shower"
+    r"\b(?:upstairs|downstairs|bath ?room|ensuite|house|cabin|cottage|flat|annexe?|barn|floor|hut|room|caravan)(?: also| now)? has (?:an? |one )?$"
+)
 _NO_NOUN = r"(?= ?(?:$|[,.;:!?)\n])| (?:for|too|as well|and|with|but|plus|by|in|of|on|at|near|that|which|where|so|we|i|there|is|are|when|if|to|next)\b)"
 _ONE_MORE = re.compile(
     r" (?:upstairs|up|downstairs|down|inside|outside),? (?:and )?(?:one|another)(?: one)? (?:more )?(?:up|down|upstairs|downstairs|inside|outside)\b(?! to\b)"
@@ -250,7 +253,7 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
         return None
     before = low[max(0, start - 40) : start]
     taken = path == "outlets.shower" and word in {"a", "an", "one", "and", ",", "each", "the"}
-    if taken and ACT.search(before) and not _OWNED.match(low, end):
+    if taken and ACT.search(before) and not (_OWNED.match(low, end) or _ROOM_HAS.search(before)):
         return None
     if path == "outlets.hose" and re.search(r"(?:with|through|by|from) $", before):
         return None
@@ -263,6 +266,8 @@ def _single(low: str, path: str, match: re.Match[str]) -> Counted | None:
     if more:
         return Counted(path, 2, start, more.end())
     listed = word in {",", "and", "&", "+", "plus", "also"}
+    if listed and (many := _BEHIND.match(low, end)):  # "shower (2), toilet (3)"
+        return Counted(path, value(many[1])[0], match.start("thing"), many.end())
     begin = match.end("n") + 1 if listed and low[match.end("n")] == " " else match.start("thing")
     return Counted(path, 1, begin if listed else start, end, False, vague)
 
@@ -318,13 +323,13 @@ _MANY = tuple(
 )
 _DRY_AFTER = re.compile(r"[^.;\n]{0,12}\b(?:outhouse|compost\w*|none|pit|dry)\b")
 _UNITS = r"m|ft|psi|gpm|l|lpm|bar|gal|mm|in|inch|w|v|hp|gallon|litre|liter|head|kpa|h"
-_SPELT = r"one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|thirty"
+_SPELT = r"one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|(?:twenty|thirty|forty|fifty|sixty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine)(?!-))?"
 _BESIDE = re.compile(
-    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|{_SPELT})\b(?! ?(?:{_UNITS})\b|[/\"']|\.\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
+    rf"s? +(?:about |ca\.? )?(\d{{1,3}}|{_SPELT})\b(?! ?(?:{_UNITS})\b|[/\"']|[.,]\d|-)(?![ ]+(?:of|at|metres|meters|feet|inch)\b)"
 )
 _BEHIND = re.compile(
     r"s?(?: (?:on|in|at) [a-z]+(?: [a-z])?)? *(?:x|:|=|-|\() *(?:about |ca\.? |approx\.? |~ ?|maybe )?"
-    rf"(\d{{1,4}}|(?:{_SPELT})\b)\b(?! ?(?:pairs?|pieces|pcs|{_UNITS})\b|[./](?=\d))"
+    rf"(\d{{1,4}}|(?:{_SPELT})\b)\b(?! ?(?:pairs?|pieces|pcs|{_UNITS})\b|[.,/](?=\d))"
 )
 _NIL = re.compile(r"s? ?(?::|=|-) ?(?:none|no|nil|0)\b(?! idea)")
 _RUNS = re.compile(

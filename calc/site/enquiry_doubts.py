@@ -13,6 +13,7 @@ from itertools import pairwise
 from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
+from calc.site.enquiry_recount import MISCOUNTED, recounted
 from calc.site.enquiry_strange import STRANGE, near, taken_back
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
@@ -136,7 +137,7 @@ _DOUBTS = (
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
     *(_row(*row) for row in (*MACHINES, *STRANGE)),
 )  # fmt: skip
-_MISTAKEN = tuple(_doubt(*one) for one in MISTAKEN)
+_MISTAKEN = tuple(_doubt(*one) for one in (*MISTAKEN, *MISCOUNTED))
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"
 )
@@ -160,7 +161,7 @@ _UP = re.compile(r"\b(?:up|climbs?|rises?)(?: again)?\b[^.;,\d]{0,20}$")
 def kept(low: str, pieces: list[Piece]) -> list[Piece]:
     """The pieces without what is of another thing; those put right that the words put right."""
     left = []
-    for one in pieces:
+    for one in recounted(low, pieces):
         put = _looked_at(low, one)
         if put is not None:
             left.append(put)
@@ -197,7 +198,12 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
         and _PERSON.match(right)
     ):
         return replace(piece, low=piece.low + 1, high=piece.high + 1)
-    if piece.path.startswith("outlets.") and piece.low == 1 and _BOTH.search(left):
+    if (
+        piece.path.startswith("outlets.")
+        and piece.low == 1
+        and _BOTH.search(left)
+        and "only " not in left
+    ):
         return replace(piece, low=2.0, high=2.0)
     return piece
 

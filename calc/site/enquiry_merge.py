@@ -17,6 +17,7 @@ from calc.site.enquiry_model import (
     Told,
     Unclear,
 )
+from calc.site.enquiry_recount import at_odds
 from calc.site.enquiry_slots import label, slot
 from calc.site.enquiry_wins import settled, struck
 from calc.units import parse, plain_number
@@ -70,7 +71,9 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
             unclear += several
             continue
         if path.startswith(("outlets.", "animals.", "use.troughs")):
-            told += possible(counts(plain, low, path, pieces), found)
+            odd = _at_odds(plain, low, path, pieces)
+            contradictions += odd
+            told += [] if odd else possible(counts(plain, low, path, pieces), found)
             continue
         clear = [one for one in pieces if not one.others and not one.values]
         unclear += [_unclear(plain, one) for one in pieces if one not in clear]
@@ -90,6 +93,12 @@ def merged(plain: str, low: str, found: Found, sentences: tuple[tuple[int, int],
     result.unclear = tuple(sorted(unclear, key=lambda one: one.start))
     result.contradictions = tuple(contradictions)
     return result
+
+
+def _at_odds(plain: str, low: str, path: str, pieces: list[Piece]) -> list[Contradiction]:
+    """Two numbers of one kind of outlet that cannot both be."""
+    both = tuple(enquiry_persons.count_told(plain, path, [one]) for one in at_odds(low, pieces))
+    return [Contradiction(path, label(path), both)] if both else []
 
 
 def _tanks(pieces: list[Piece]) -> list[Piece]:

@@ -131,6 +131,9 @@ _FOR_EACH = re.compile(  # of one house, and nobody adds them up here
 
 _WHOLE = (
     re.compile(
+        rf"\ball (?:of us |the )?{NUMBER}[ ,.-]+(?:(?:well|no|sorry|actually|or rather|make that)[ ,.-]+)+(?:it's |we're |we are )?({NUMBER})(?= of us| people| persons)"
+    ),
+    re.compile(
         rf"\b(?:only|just) (?:us|we) ({NUMBER})(?: of us)?(?= (?:use|drink|live|draw|are|have)\b)"
     ),
     re.compile(
@@ -255,6 +258,7 @@ def _numbered(low: str) -> list[Counted]:
             if plus:
                 extra = sum(_amount(one) for one in _TERM.finditer(low, *plus.span("who")))
                 number, high = number + extra, high + extra
+            end = plus.end("who") if plus else match.end()
             if _OTHERS.search(before) or _NOT_FED.match(low, match.end()):
                 continue
             if _EACH.match(low, match.end()):
@@ -266,9 +270,7 @@ def _numbered(low: str) -> list[Counted]:
                 found = [one for one in found if one.end < match.start() - 12]
             again = any(o.start < match.end() and match.start() < o.end for o in found)
             if number == int(number) and 0 < number <= 500 and not again:
-                found.append(
-                    Counted("use.people", number, match.start(), match.end(), False, guests, high)
-                )
+                found.append(Counted("use.people", number, match.start(), end, False, guests, high))
     return found
 
 

@@ -6,6 +6,7 @@ from tests.enquiries import (
     phrasings_counted,
     phrasings_false,
     phrasings_machines,
+    phrasings_recount,
     phrasings_ways,
     phrasings_wrong,
 )
@@ -16,6 +17,7 @@ FILES = (
     phrasings_counted,
     phrasings_false,
     phrasings_machines,
+    phrasings_recount,
     phrasings_ways,
     phrasings_wrong,
 )
