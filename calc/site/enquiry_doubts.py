@@ -13,6 +13,7 @@ from itertools import pairwise
 from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
+from calc.site.enquiry_signs import signed
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
 
@@ -163,6 +164,7 @@ def kept(low: str, pieces: list[Piece]) -> list[Piece]:
         put = _looked_at(low, one)
         if put is not None:
             left.append(put)
+    left = signed(low, left, [_bounds(low, one) for one in left])
     return _lost(low, _parts(low, _up_and_down(low, _facing(low, left))))
 
 

@@ -61,8 +61,33 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.(?:pipe|length)", r"\b(?:swears? by|says? to use|recommends?|goes? for|prefers?|favou?rs?|suggests?)(?: an?| the)? $", "", "", 1),
     (r"water\.level", r"\b(?:brings?|carr(?:y|ies)|pushes|pumps?|sends|moves|takes|delivers)(?: the)? water (?:for |over )?(?:about )?$", "", "way.length", 1),
     (r"way\.pipe", "", r" ?(?:sleeve|duct|conduit|culvert)\b", "", 1),
+    # tanks that fill by a float at the end of a line are troughs; a tank on a stand
+    (r"tank\.level", r"^(?!.*\b(?:storage|header|hill|holding|main|big) tank\b).*\b(?:float(?:ed)? tanks?|tanks? with (?:an? |its )?(?:float|ball)s?(?: valves?)?|trough tanks?|troughs?|drinkers?)\b[^.;]*$", r"(?! ?(?:below|lower|down))", "way.climb", 1),
+    (r"water\.level", r"\btank\b[^.;]{0,20}\b(?:stand|tower|stilts|platform|scaffold|legs)\b[^.;\d]{0,20}$", r" ?to (?:the )?water\b", "tank.level", 1),
+    (r"way\.climb", r"\b(?:higher|lower|upper|highest|lowest)(?: one)? of the $", "", "", 1),
+    # what is deep is a pond; floods; what a pump can; what a gauge of a house draws
+    (r"water\.level", "", r" ?deep (?:in|at|when|over|behind) (?:the |our |its |my )?(?:\w+ )?(?:pond|tank|cistern|creek|stream|river|lake|dam|reservoir|pool|trough)\b", "", 1),
+    (r"water\.level", r"\bfloods?\b[^.;]*$", "", "", 1),
+    (r"water\.level", r"\b(?:max(?:imum|\.)?|greatest|permitted|allowed) (?:suction|lift)\b[^.;]{0,25}$", "", "", 1),
+    (r"water\.level", r"\b(?:suction|lift)\b[^.;\d]{0,20}$", r" ?(?:max\b|maximum\b|at (?:the )?most\b|is (?:the|its) (?:limit|most|maximum))", "", 1),
+    (r"pump\.height", r"\b(?:can|could|may) (?:\w+ )?(?:hang|be hung|be set|go|be lowered)\b[^.;]*$|\bat most $", "", "", 1),
+    (r"well\.depth", r"\b(?:poly|pipe|line|hose|pvc|hdpe|pe|tubing)(?: that| which)?(?: comes| runs| goes| leads)?(?: in)? from (?:the|our|my) (?:\w+ )?(?:well|bore\w*)(?: is| to (?:the )?[a-z]+(?: is)?)?(?: about)? $", "", "", 1),
+    (r"well\.bore", r"\b(?:submersible|pump)\b(?:(?!\b(?:well|casing|bore\w*|hole|drilled|lined)\b)[^.;\n])*, $", r" ?(?:across|wide|in diameter|diameter|dia\b|thick|outside)", "pump.diameter", 1),
+    (r"water\.yield", r"\b(?:max(?:imum)?|peak|highest|largest|greatest|total|most|design|daily|average|simultaneous) (?:draw|demand|use|usage|consumption|flow|rate|withdrawal|need|take)(?: (?:is|of|would be|at))*[ :=-]+$", "", "", 1),
+    (r"water\.yield", r"^(?:(?!\bpumps? (?:and|but)\b)[^.;])*\b(?:it|pump) pumps(?: up| out)? $", r" ?from (?:the|our|a)\b", "", 1),
+    (r"water\.yield", r"(?:^|[.;,] ?)if (?:the|our|my|a|this) (?:\w+ )?(?:well|spring|bore\w*|creek|source|stream|it)\b[^.;,]{0,20}$", r"[^.;?\n]*\?|,? (?:can|could|would|will|should|is|does)\b", "", 1),
+    (r"water\.yield|well\.\w+", r"\b(?:another|a second|the (?:other|second)|one more) (?:well|spring|bore\w*|source)\b[^.;]*$", "", "", 1),
+    # pipes that lie about, that are left over, parts of one
+    (r"way\.(?:pipe|length)", r"\bhalf an? (?:roll|coil|reel|drum|length) of (?:the |that )?$", "", "", 1),
+    (r"way\.(?:pipe|length)", "", r"[^.;,]{0,30} (?:lying|left|stored|sitting|kept|waiting) (?:about |around |over )?(?:in|at|behind|under|on) (?:the|our|my|a) (?:barn|shed|garage|yard|store|workshop|attic|loft)\b", "", 1),
+    (r"way\.(?:pipe|length)", "", r"[^.;]{0,40}\b(?:which|that) (?:we|i) (?:won't|will not|don't|do not|can't|cannot|shan't|no longer) (?:be )?(?:us|want|trust|need)", "", 1),
+    (r"suction\.length", r"\b(?:goes|reaches|hangs|leads|drops|dips) down (?:about )?$", r"(?! ?(?:long|of (?:pipe|hose)))", "water.level", -1),
+    (r"way\.pipe", r"\b(?:intake|inlet|outlet|suction|ports?|connections?|unions?)(?: hose| pipe)?(?: is| are)? (?:about )?$", "", "", 1),
+    # heights above the sea of two ends, of snow
+    (r"place\.altitude", r"\b(?:snow|tree|frost|cloud) ?-?line\b[^.;]*$", "", "", 1),
     # words
     (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
     (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),
+    (r"place\.name", r"\b(?:lies|lie|is|are|live|sits?|stands?|located|somewhere|up|down) in (?:the )?$", r"(?! ?-)", "", 1),
     (r"place\.name", r"\b(?:village|town|country|people|family|friends|life|years) in $", "", "", 1),
 )  # fmt: skip

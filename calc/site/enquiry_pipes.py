@@ -17,7 +17,7 @@ _MATERIALS = tuple((key, word, re.compile(pattern)) for key, word, pattern in (
     ("hose", "garden hose", r"\b(?<!flat )(?:garden |suction |spiral )?hose(?:pipe)?\b"),
     ("layflat", "lay-flat", r"\blay ?-?flat\b"),
     ("pe", "PE", r"\b(?:poly(?! ?(?:tunnels?|carbonate|house))(?:thene|ethylene|ethelene|ethyline|pipe|ethylen)?|[hlm]?d?pe(?:[ -]?(?:100|80|4710))?|alkathene|polly|black plastic"
-                 r"|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead|pe[hb]d)\b"),
+                 r"|alk[ae]?th?[aei]?[ie]ne|black pipe|blue (?:mdpe|water pipe|pipe)|pe-?100|pead|pe[hb]d)\b"),
     ("copper", "copper", r"\b(?:copper|cu pipe)\b"),
     ("steel", "galvanised steel", r"\b(?:galv(?:ani[sz]ed)?(?: (?:steel|iron|pipe))?|g\.?i\.? pipe|gi|steel|iron)\b"),
     ("plastic", "", r"\bplastic\b"),
@@ -158,7 +158,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
                 return key, token.start, token.end + told.end()
             found = next(reversed(list(pattern.finditer(before))), None)
             if found and re.fullmatch(
-                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|between|between them|them|between the two|\d+(?:[.,]\d+)? ?(?:m|ft|metres|meters|feet)(?: long)?)[ ,:(-]*)*",
+                r"[ ,(:=-]*(?:(?:pipe|pipes|hose|line|water|of|in|is|the|tube|tubing|\(|main|size|diameter|all|about|dia|od|id|that is|which is|sdr ?\d+|pn ?\d+|with|has|have|an|a|outside|outer|inner|inside|exterior|interior|external|internal|nominal|dn|ø|d|black|rising|between|between them|them|between the two|\d+(?:[.,]\d+)? ?(?:m|ft|metres?|meters?|feet|foot)(?: long)?)[ ,:(-]*)*",
                 before[found.end() :],
             ):
                 gap = 100 + len(before) - found.end()
