@@ -240,14 +240,20 @@ def _up_and_down(low: str, pieces: list[Piece]) -> list[Piece]:
     ]  # fmt: skip
     heights.sort(key=lambda one: one[0].start)
     out: set[int] = set()
-    for (first, falls, _), (second, _, climbs) in pairwise(heights):
-        if falls and climbs and _ON.fullmatch(low, first.end, second.start):
+    for (first, falls, first_climbs), (second, sinks, climbs) in pairwise(heights):
+        over = first_climbs and sinks and _OVER.fullmatch(low, first.end, second.start)
+        if over or (falls and climbs and _ON.fullmatch(low, first.end, second.start)):
             out |= {id(first), id(second)}
     return [one for one in pieces if id(one) not in out]
 
 
 _ON = re.compile(
     r"[^.;\d]{0,30}(?:,| and|, then| then)+ (?:then )?(?:comes |goes |back |it )?(?:up|climbs|rises)[^.;,\d]{0,12}"
+)
+
+
+_OVER = re.compile(
+    r"[^.;\d]{0,30}(?:,| and|, then| then)+ (?:then )?(?:comes |goes |back |it )?(?:down|falls|drops|descends)[^.;,\d]{0,12}"
 )
 
 

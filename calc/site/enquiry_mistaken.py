@@ -85,6 +85,30 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.pipe", r"\b(?:intake|inlet|outlet|suction|ports?|connections?|unions?)(?: hose| pipe)?(?: is| are)? (?:about )?$", "", "", 1),
     # heights above the sea of two ends, of snow
     (r"place\.altitude", r"\b(?:snow|tree|frost|cloud) ?-?line\b[^.;]*$", "", "", 1),
+    (r"way\.(?:length|pipe)", r"\bfirst (?:\d[\d.]* ?(?:m|ft|feet|met\w+)|half|part|stretch)\b[^.;]*\b(?:then|next|remaining|rest|last)\b[^.;]*$", "", "", 1),
+    (r"way\.(?:length|pipe)", r"\bfirst [^.;\d]{0,12}$", r"[^.;]{0,40}\b(?:then|next|remaining|rest|last)\b[^.;]{0,20}\d", "", 1),
+    (r"way\.length", "", r"[^.;\d]{0,40}\b(?:and|then|plus) (?:another |a further )?\d[\d.]* ?(?:m|ft|feet|met\w+|yards)? (?:more |further )?(?:on|onwards?|further|beyond|more) (?:to|from|for)\b", "", 1),
+    (r"water\.level", r"\bfoot ?-?valve\b[^.;\d]*$", r" ?(?:under|below|beneath|in) (?:the )?(?:water|surface|lowest)\b", "", 1),
+    # pipes of other things, and those inside a house
+    (r"way\.pipe", r"\b(?:drain\w*|septic|sewer|sewage|waste|gutters?|down ?pipes?|down ?spouts?|casing|overflow|spillway|drip ?lines?|laterals?|vent|gas)\b[^.;,\d]{0,30}$", "", "", 1),
+    (r"way\.pipe", "", r" ?(?:\w+ )?(?:drain|drainage|sewer|waste|overflow|casing|gutter|down ?pipe|conduit|vent)\b", "", 1),
+    (r"way\.pipe", r"\b(?:rising main|riser|drop pipe|pipe) (?:in|down|inside) (?:the|our) (?:well|bore\w*|hole)(?: is|:| of)? $", "", "", 1),
+    (r"way\.pipe", r"\b(?:plumbing|indoors|inside the house|in the house|in the walls|at the house it (?:goes|changes|turns|becomes))\b[^.;,\d]{0,30}$", r"(?! ?(?:from|to) )", "", 1),
+    # one of several houses, lines or places
+    (r"way\.length", r"\b(?:house|cabin|line|trough|lot|branch|leg|section|run) (?:1|2|3|one|two|three|a|b|c)\b[^.;]*$", "", "", 1),
+    (r"way\.length", r"\bone (?:is |at |lies )?\d[\d.]* ?(?:m|ft|feet|met\w+|yards)?\b[^.;]*\b(?:and|,) (?:one|another|the other|the second) (?:is |at |lies )?$", "", "", 1),
+    (r"way\.length", r"\bone (?:is |at |lies )?$", r"[^.;\d]{0,25}(?:\band|,) (?:one|another|the other|the second) [^.;\d]{0,12}\d", "", 1),
+    # what a level changes by; what is counted from the water; what is drawn
+    (r"water\.level|well\.pumping", r"\b(?:sinks?|falls?|drops?|goes down|draws? down|lowers?|varies|changes|rises?|comes? up|goes up)(?: and down| or falls)? by (?:about |up to |some )?$", "", "", 1),
+    (r"water\.level", r"\b(?:water|level|lake|pond|river|creek|table)(?: level)?(?: in (?:it|the (?:well|lake|pond|creek|river)))? (?:always |only |then )*(?:falls?|drops?|sinks?|varies|changes|goes up and down|rises?|swings?) (?:about |only |some |up to |by )*$", r"(?! ?(?:below|down|under|deep|from|beneath|lower))", "", 1),
+    (r"pump\.height", r"^[^.;]{0,40}$", r" ?(?:under|below|beneath|deep in|into) (?:the )?(?:static|water|lowest|pumping|dynamic|standing|rest)\b", "", 1),
+    (r"way\.climb", r"\bpump\b[^.;]*\b(?:draws?|sucks?|pulls?)\b[^.;]*\band $", r" ?(?:straight )?up(?= ?[.,;]|$)", "water.level", -1),
+    (r"way\.length", r"\bpump\b[^.;]*\b(?:above|over|higher than) (?:the |our )?(?:\w+ )?(?:creek|stream|river|lake|pond|water|dam|well)\b[^.;]*$", r" ?(?:away |back |off )?from (?:it|the (?:creek|stream|river|lake|pond|water|dam))\b", "", 1),
+    # heights over what is neither end; tanks that only could stand there
+    (r"way\.climb", "", r" ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor)\b", "", 1),
+    (r"tank\.level", "", r"[^.;]{0,40}\bwhere (?:an?|the|our) (?:\w+ )?(?:tank|reservoir) (?:could|might|can|may|would)\b", "", 1),
+    (r"tank\.level|way\.\w+", "", r"[^.;]{0,30}, ?(?:whichever|wherever|depending on (?:where|which))\b", "", 1),
+    (r"tank\.level", r"^(?:(?!\b(?:header|hill|storage|water|big|main|holding|break) tank)[^.;])*\bpressure (?:tank|vessel)(?: is| sits| stands| hangs)? (?:about )?$", "", "", 1),
     # words
     (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
     (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),

@@ -77,6 +77,8 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         named = named or re.search("", after)
     if material == "" and not named:
         return None
+    if token.kind == "bare" and _TIMES.match(after):
+        return None
     if token.kind == "bare" and start == token.start and _AND_THEN.match(low[token.end : end + 45]):
         return None  # "20 cows and one hose"
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(
@@ -98,6 +100,7 @@ _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
 _MADE_OF = re.compile(
     r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
 )
+_TIMES = re.compile(r"[ -]*(?:times|starts|minutes?|mins?|hours?|days?|weeks?|seconds?|years?)\b")
 _NO_PIPE = re.compile(
     r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
