@@ -72,7 +72,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.level", r"\b(?:suction|lift)\b[^.;\d]{0,20}$", r" ?(?:max\b|maximum\b|at (?:the )?most\b|is (?:the|its) (?:limit|most|maximum))", "", 1),
     (r"pump\.height", r"\b(?:can|could|may) (?:\w+ )?(?:hang|be hung|be set|go|be lowered)\b[^.;]*$|\bat most $", "", "", 1),
     (r"well\.depth", r"\b(?:poly|pipe|line|hose|pvc|hdpe|pe|tubing)(?: that| which)?(?: comes| runs| goes| leads)?(?: in)? from (?:the|our|my) (?:\w+ )?(?:well|bore\w*)(?: is| to (?:the )?[a-z]+(?: is)?)?(?: about)? $", "", "", 1),
-    (r"well\.bore", r"\b(?:submersible|pump)\b(?:(?!\b(?:well|casing|bore\w*|hole|drilled|lined)\b)[^.;\n])*, $", r" ?(?:across|wide|in diameter|diameter|dia\b|thick|outside)", "pump.diameter", 1),
+    (r"well\.bore", r"\b(?:submersible|pump)\b(?:(?!\b(?:well|casing|bore\w*|hole|drilled|lined)\b)[^.;\n])*, $|(?:^|[.;,\n]) ?(?:the |our )?(?:submersible |4[ -]?inch )*(?:pump|submersible|sub)(?: is|:|'s)? $", r" ?(?:across|wide|in diameter|diameter|dia\b|thick|outside)", "pump.diameter", 1),
     (r"water\.yield", r"\b(?:max(?:imum)?|peak|highest|largest|greatest|total|most|design|daily|average|simultaneous) (?:draw|demand|use|usage|consumption|flow|rate|withdrawal|need|take)(?: (?:is|of|would be|at))*[ :=-]+$", "", "", 1),
     (r"water\.yield", r"^(?:(?!\bpumps? (?:and|but)\b)[^.;])*\b(?:it|pump) pumps(?: up| out)? $", r" ?from (?:the|our|a)\b", "", 1),
     (r"water\.yield", r"(?:^|[.;,] ?)if (?:the|our|my|a|this) (?:\w+ )?(?:well|spring|bore\w*|creek|source|stream|it)\b[^.;,]{0,20}$", r"[^.;?\n]*\?|,? (?:can|could|would|will|should|is|does)\b", "", 1),
@@ -90,12 +90,12 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.length", "", r"[^.;\d]{0,40}\b(?:and|then|plus) (?:another |a further )?\d[\d.]* ?(?:m|ft|feet|met\w+|yards)? (?:more |further )?(?:on|onwards?|further|beyond|more) (?:to|from|for)\b", "", 1),
     (r"water\.level", r"\bfoot ?-?valve\b[^.;\d]*$", r" ?(?:under|below|beneath|in) (?:the )?(?:water|surface|lowest)\b", "", 1),
     # pipes of other things, and those inside a house
-    (r"way\.pipe", r"\b(?:drain\w*|septic|sewer|sewage|waste|gutters?|down ?pipes?|down ?spouts?|casing|overflow|spillway|drip ?lines?|laterals?|vent|gas)\b[^.;,\d]{0,30}$", "", "", 1),
-    (r"way\.pipe", "", r" ?(?:\w+ )?(?:drain|drainage|sewer|waste|overflow|casing|gutter|down ?pipe|conduit|vent)\b", "", 1),
+    (r"way\.pipe", r"\b(?:drain\w*|septic|sewer|sewage|waste|gutters?|downpipes?|down ?spouts?|casing|overflow|spillway|drip ?lines?|laterals?(?! to)|vent|gas)\b[^.;,\d]{0,30}$", "", "", 1),
+    (r"way\.pipe", "", r" ?(?:\w+ )?(?:drain|drainage|sewer|waste|overflow|casing|gutter|downpipe|conduit|vent)\b", "", 1),
     (r"way\.pipe", r"\b(?:rising main|riser|drop pipe|pipe) (?:in|down|inside) (?:the|our) (?:well|bore\w*|hole)(?: is|:| of)? $", "", "", 1),
     (r"way\.pipe", r"\b(?:plumbing|indoors|inside the house|in the house|in the walls|at the house it (?:goes|changes|turns|becomes))\b[^.;,\d]{0,30}$", r"(?! ?(?:from|to) )", "", 1),
     # one of several houses, lines or places
-    (r"way\.length", r"\b(?:house|cabin|line|trough|lot|branch|leg|section|run) (?:1|2|3|one|two|three|a|b|c)\b[^.;]*$", "", "", 1),
+    (r"way\.length", r"\b(?:house|cabin|line|trough|lot|branch|leg|section|run) (?:1|2|3|one|two|three|a|b|c)\b(?! ?(?:[\"'/\d]|inch|in\b|mm))[^.;]*$", "", "", 1),
     (r"way\.length", r"\bone (?:is |at |lies )?\d[\d.]* ?(?:m|ft|feet|met\w+|yards)?\b[^.;]*\b(?:and|,) (?:one|another|the other|the second) (?:is |at |lies )?$", "", "", 1),
     (r"way\.length", r"\bone (?:is |at |lies )?$", r"[^.;\d]{0,25}(?:\band|,) (?:one|another|the other|the second) [^.;\d]{0,12}\d", "", 1),
     # what a level changes by; what is counted from the water; what is drawn
@@ -105,10 +105,21 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.climb", r"\bpump\b[^.;]*\b(?:draws?|sucks?|pulls?)\b[^.;]*\band $", r" ?(?:straight )?up(?= ?[.,;]|$)", "water.level", -1),
     (r"way\.length", r"\bpump\b[^.;]*\b(?:above|over|higher than) (?:the |our )?(?:\w+ )?(?:creek|stream|river|lake|pond|water|dam|well)\b[^.;]*$", r" ?(?:away |back |off )?from (?:it|the (?:creek|stream|river|lake|pond|water|dam))\b", "", 1),
     # heights over what is neither end; tanks that only could stand there
-    (r"way\.climb", "", r" ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor)\b", "", 1),
+    (r"way\.climb", "", r" ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor(?! of))\b", "", 1),
     (r"tank\.level", "", r"[^.;]{0,40}\bwhere (?:an?|the|our) (?:\w+ )?(?:tank|reservoir) (?:could|might|can|may|would)\b", "", 1),
     (r"tank\.level|way\.\w+", "", r"[^.;]{0,30}, ?(?:whichever|wherever|depending on (?:where|which))\b", "", 1),
     (r"tank\.level", r"^(?:(?!\b(?:header|hill|storage|water|big|main|holding|break) tank)[^.;])*\bpressure (?:tank|vessel)(?: is| sits| stands| hangs)? (?:about )?$", "", "", 1),
+    # a basin above, told behind its height; the first of two goals; what was only asked, offered, or is another's
+    (r"way\.(?:climb|length)", r"\babove (?:it|us|them|the \w+)\b[^.;]*, $", r" ?(?:over|above|higher than) [^.;]{3,25}, (?:i have|we have|there is|there's|stands|lies|sits) (?:an?|the|our|my) (?:\w+ )?(?:basin|tank|reservoir|cistern)\b", "tank.level", 1),
+    (r"way\.(?:climb|length)", r"\b(?:first|second|third|nearer|lower|upper|further)(?: one| house| trailer| cabin| hut| trough)? (?:is|lies|sits|stands)(?: about| at)? $", r"[^.;]{0,30}(?:,| and| but) (?:the )?(?:second|other|third|next|further|upper|lower)\b", "", 1),
+    (r"way\.(?:climb|length)", r"\d[^.;]*(?:,| and| but) (?:the )?(?:second|other|third|next)(?: one| house| trailer| cabin| hut| trough)?(?: is| lies| sits| stands)? (?:about |at )?$", "", "", 1),
+    (r"water\.yield", r"\b(?:outside|in the (?:yard|garden|village|square|courtyard)),? (?:that|which) (?:always )?(?:runs|flows)\b[^.;]*$", "", "", 1),
+    (r"water\.yield", r"\b(?:fountain|overflow|tap|trough|faucet)\b[^.;]*\b(?:runs?|running|flows?|drips?)\b[^.;]{0,25}$", "", "", 1),
+    (r"water\.yield", r"\b(?:windmill|old (?:pump|ram|engine)|hand ?pump|hydram|ram)\b[^.;]{0,40}$", "", "", 1),
+    (r"water\.yield", r"\b(?:flyer|advert\w*|ad|offer|quote|website|booster|shop|store)\b[^.;]{0,30}$", "", "", 1),
+    (r"water\.yield|way\.\w+|well\.\w+", rf"\b{_KIN}\b[^.;,]{{0,30}}\b(?:pumps|gets|has|runs|draws|irrigates|pulls|uses|gave up)\b[^.;]{{0,30}}$", r"(?![^.;]*\bour\b)", "", 1),
+    (r"tank\.level|way\.\w+", r"(?:^|[.;?!,]) ?(?:so )?(?:would|should|could) (?:you|i|we|one) (?:rather |better |also )?(?:set|put|place|build|raise|mount|have|buy|use|lay|take)\b[^.;]*$", r"[^.;\n]*(?:\?|$)", "", 1),
+    (r"way\.(?:climb|length)", "", r",? (?:no|sorry|wait|rather|or rather|i mean)\b,? [^.;]{0,25}\b(?:up|down|above|below|higher|lower|actually)\b", "", 1),
     # words
     (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
     (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),

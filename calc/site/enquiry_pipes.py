@@ -87,6 +87,8 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
+    if not material and sucks:
+        material = _of_suction(low[max(left, token.start - 90) : token.start])
     known = "" if material == "plastic" else material
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
     says = f"{_number(number)} {unit} {word}".strip()
@@ -94,6 +96,14 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
     )
     return Pipe(key, says, reason, start, end)
+
+
+def _of_suction(before: str) -> str:
+    """The material that is told of the suction itself: "the blue polythene suction is 14 m of"."""
+    for key, _, pattern in _MATERIALS:
+        if re.search(rf"{pattern.pattern} suction\b[^.;\n]*$", before):
+            return key
+    return ""
 
 
 _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
@@ -146,7 +156,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
             r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide"
-            r"|between|it is|it's|which is|ring of|ring|loop of|length of|run of|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
+            r"|between|it is|it's|which is|ring of|ring|loop of|length of|run of|suction|delivery|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
             after[: found.start()],
         ):
             gap = found.start()

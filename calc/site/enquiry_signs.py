@@ -19,6 +19,11 @@ _LOW = r"(?:below|lower|the lower (?:one|end|of the two)|down ?hill|at the botto
 _IS = r"(?:,? (?:is|it is|it's|there is|there are|that is|lies|runs|comes|about|some|only|roughly|maybe|we have))*"
 _OPENS = r"[^.;\d]{0,12}[,(:] ?(?:with |and |where |so )?"
 
+_BEGINS = r"(?:(?:^|[.;,(:]) ?|\b(?:and|but|while|that) )(?:the |our |my |a |an |its |his |her |this )?(?:\w+ )?"
+_LOW_END = rf"(?:{_SOURCE}|pump|pump ?-?(?:house|shed|hut)|well ?head|booster)"
+_GOAL = rf"(?:{_HOME}|sheds?|yards?|corral|stables?|trailers?|caravan|hall|clinic|school|troughs|beds|plots?|field|orchard|buildings?|upper floor)"
+_STANDS = r"(?: there| itself| here)?(?:,? (?:is|lies|sits|stands|being|about|some|only|roughly|maybe|around|just))+ "
+
 # (words before the number, words after it, which sign the climb then has)
 _TURNS = tuple(
     (re.compile(left), re.compile(right), sign)
@@ -35,6 +40,13 @@ _TURNS = tuple(
         (rf"\b(?:height|level|elevation|vertical|difference)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_HOME}(?: being| is| lies| sits)?(?: the)? {_HIGH}\b", 1.0),
         (rf"\b{_HOME} is the (?:higher|upper) (?:one )?by (?:about |some )?$", "", 1.0),
         (rf"\b{_HOME} is the lower (?:one )?by (?:about |some )?$", "", -1.0),
+        (rf"{_BEGINS}{_LOW_END}{_STANDS}$", rf" ?(?:vertically )?(?:below|lower than|under|beneath|down from) {_THE}{_GOAL}\b", 1.0),
+        (rf"{_BEGINS}{_LOW_END}{_STANDS}$", rf" ?(?:vertically )?(?:above|higher than|over|up from) {_THE}{_GOAL}\b", -1.0),
+        (rf"{_BEGINS}{_GOAL}{_STANDS}$", rf" ?(?:vertically )?(?:below|lower than|under|beneath|down from) {_THE}{_LOW_END}\b", -1.0),
+        (rf"{_BEGINS}{_GOAL}{_STANDS}$", rf" ?(?:vertically )?(?:above|higher than|over|up from) {_THE}{_LOW_END}\b", 1.0),
+        (rf"\b{_GOAL}\b[^.;\d]{{0,20}}\b(?:at|in|near) the (?:foot|bottom)\b[^.;\d]*\b{_SOURCE}\b[^.;\d]*$", "", -1.0),
+        (rf"\b{_SOURCE}\b[^.;\d]{{0,20}}\b(?:at|in|near) the (?:foot|bottom)\b[^.;\d]*\b{_GOAL}\b[^.;\d]*$", "", 1.0),
+        (r"\b(?:cistern|tank)\b[^.;]*(?:is|lies|sits|stands) (?:about |some )?$", rf" ?(?:below|under|lower than|beneath) {_THE}{_GOAL}\b", 1.0),
     )
 )  # fmt: skip
 _DRY = re.compile(
@@ -48,6 +60,8 @@ def signed(low: str, pieces: list[Piece], bounds: list[tuple[int, int]]) -> list
 
 
 def _put_right(low: str, piece: Piece, start: int, end: int) -> Piece:
+    if piece.path == "way.length" and piece.low == piece.high:
+        return _agreed(low, piece, end)
     if piece.path == "water.level" and piece.low == piece.high and piece.low < 0:
         return _lowest(low, piece, start, end)
     if piece.path != "way.climb" or piece.word or not piece.low:
@@ -57,7 +71,25 @@ def _put_right(low: str, piece: Piece, start: int, end: int) -> Piece:
         if before.search(left) and after.match(right):
             ends = sorted((sign * abs(piece.low), sign * abs(piece.high)))
             return replace(piece, low=ends[0], high=ends[1])
-    return piece
+    return _beside(low, piece, left, right)
+
+
+_GOAL_IS = re.compile(rf"{_BEGINS}{_GOAL}{_STANDS}$")
+_OVER_A_PLACE = re.compile(
+    r" ?(?P<how>above|below|higher than|lower than|over|under) (?:the |our )(?P<place>[a-z]+)\b"
+)
+
+
+def _beside(low: str, piece: Piece, left: str, right: str) -> Piece:
+    """ "the yard is 20 ft below the lane, and the well is by the lane": from there it is counted."""
+    over = _OVER_A_PLACE.match(right) if _GOAL_IS.search(left) else None
+    if over is None or not re.search(
+        rf"\b(?:well|pump|booster|spring|bore\w*|source)\b(?: house| shed| box)?(?: is| sits| stands| lies)?(?: right| just)?[^.;\d]{{0,14}} (?:in|at|on|by|beside|inside|next to|near) the {over['place']}\b",
+        low,
+    ):
+        return piece
+    sign = -1.0 if over["how"] in {"below", "lower than", "under"} else 1.0
+    return replace(piece, low=sign * abs(piece.low), high=sign * abs(piece.high))
 
 
 def _lowest(low: str, piece: Piece, start: int, end: int) -> Piece:
@@ -67,3 +99,19 @@ def _lowest(low: str, piece: Piece, start: int, end: int) -> Piece:
         return piece
     number = -float(dry["low"].rstrip("."))
     return replace(piece, start=dry.start("low"), end=dry.end("low"), low=number, high=number)
+
+
+_GO_WITH = re.compile(
+    r"[^.;]{0,70}\b(?:so|but|and|let's|please|just|,)+ (?:please |just |we )?(?:go with|use|take|trust|believe|count on|call it|say) (?:the |that )?(?P<number>\d[\d.]*)(?= ?(?:$|[.,;)\n]|m\b|ft\b|feet|met|yards))"
+)
+
+
+def _agreed(low: str, piece: Piece, end: int) -> Piece:
+    """ "600 ft, my wife says 500, so go with 500": the number that is settled on."""
+    settled = _GO_WITH.match(low, piece.end, end)
+    if settled is None:
+        return piece
+    number = float(settled["number"].rstrip("."))
+    return replace(
+        piece, start=settled.start("number"), end=settled.end("number"), low=number, high=number
+    )
