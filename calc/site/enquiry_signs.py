@@ -19,9 +19,10 @@ _LOW = r"(?:below|lower|the lower (?:one|end|of the two)|down ?hill|at the botto
 _IS = r"(?:,? (?:is|it is|it's|there is|there are|that is|lies|runs|comes|about|some|only|roughly|maybe|we have))*"
 _OPENS = r"[^.;\d]{0,12}[,(:] ?(?:with |and |where |so )?"
 
-_BEGINS = r"(?:(?:^|[.;,(:]) ?|\b(?:and|but|while|that) )(?:the |our |my |a |an |its |his |her |this )?(?:\w+ )?"
+_BEGINS = r"(?:(?:^|[.;,(:]) ?|\b(?:and|but|while|that) )(?:the |our |my |a |an |its |his |her |this )?(?:(?!(?:well|pump|spring)\b)\w+ )?"
 _LOW_END = rf"(?:{_SOURCE}|pump|pump ?-?(?:house|shed|hut)|well ?head|booster)"
 _GOAL = rf"(?:{_HOME}|sheds?|yards?|corral|stables?|trailers?|caravan|hall|clinic|school|troughs|beds|plots?|field|orchard|buildings?|upper floor)"
+_OPEN = r"(?:spring ?-?house|spring ?-?box|spring|source|intake|weir|creek|stream|burn|brook|river|pond|dam|lake)"  # a well may be deep
 _STANDS = r"(?: there| itself| here)?(?:,? (?:is|lies|sits|stands|being|about|some|only|roughly|maybe|around|just))+ "
 
 # (words before the number, words after it, which sign the climb then has)
@@ -34,16 +35,23 @@ _TURNS = tuple(
         (rf"\bfrom {_THE}{_HOME} (?:straight |right |back )?up to {_THE}{_SOURCE}{_IS} $", "", -1.0),
         (rf"\bfrom {_THE}{_HOME}{_IS} $", rf" ?(?:straight |right )?(?:down|lower|downhill) to {_THE}{_SOURCE}\b", 1.0),
         (rf"\bfrom {_THE}{_HOME}{_IS} $", rf" ?(?:straight |right )?(?:up|higher|uphill) to {_THE}{_SOURCE}\b", -1.0),
-        (rf"\b(?:height|level|elevation|vertical|difference|climb|rise|lift)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_SOURCE}(?: being| is| lies| sits)?(?: the)? {_HIGH}\b(?! (?:the|our) (?:pump|well))", -1.0),
-        (rf"\b(?:height|level|elevation|vertical|difference|fall|drop)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_SOURCE}(?: being| is| lies| sits)?(?: the)? {_LOW}\b", 1.0),
-        (rf"\b(?:height|level|elevation|vertical|difference)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_HOME}(?: being| is| lies| sits)?(?: the)? {_LOW}\b", -1.0),
-        (rf"\b(?:height|level|elevation|vertical|difference)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_HOME}(?: being| is| lies| sits)?(?: the)? {_HIGH}\b", 1.0),
+        (r"\b(?:height|level|elevation|vertical|difference|climb|rise|lift)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_SOURCE}(?: being| is| lies| sits)?(?: the)? {_HIGH}\b(?! (?:the|our) (?:pump|well))", -1.0),
+        (r"\b(?:height|level|elevation|vertical|difference|fall|drop)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_SOURCE}(?: being| is| lies| sits)?(?: the)? {_LOW}\b", 1.0),
+        (r"\b(?:height|level|elevation|vertical|difference)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_HOME}(?: being| is| lies| sits)?(?: the)? {_LOW}\b", -1.0),
+        (r"\b(?:height|level|elevation|vertical|difference)\b[^.;\d]*$", rf"{_OPENS}{_THE}{_HOME}(?: being| is| lies| sits)?(?: the)? {_HIGH}\b", 1.0),
         (rf"\b{_HOME} is the (?:higher|upper) (?:one )?by (?:about |some )?$", "", 1.0),
         (rf"\b{_HOME} is the lower (?:one )?by (?:about |some )?$", "", -1.0),
         (rf"{_BEGINS}{_LOW_END}{_STANDS}$", rf" ?(?:vertically )?(?:below|lower than|under|beneath|down from) {_THE}{_GOAL}\b", 1.0),
         (rf"{_BEGINS}{_LOW_END}{_STANDS}$", rf" ?(?:vertically )?(?:above|higher than|over|up from) {_THE}{_GOAL}\b", -1.0),
         (rf"{_BEGINS}{_GOAL}{_STANDS}$", rf" ?(?:vertically )?(?:below|lower than|under|beneath|down from) {_THE}{_LOW_END}\b", -1.0),
         (rf"{_BEGINS}{_GOAL}{_STANDS}$", rf" ?(?:vertically )?(?:above|higher than|over|up from) {_THE}{_LOW_END}\b", 1.0),
+        (rf"{_BEGINS}{_OPEN}{_STANDS}$", r" ?(?:further |vertically )?(?:up|higher|uphill)\b(?! (?:from|to|than|the hill from)\b)", -1.0),
+        (rf"{_BEGINS}{_OPEN}{_STANDS}$", r" ?(?:further |vertically )?(?:down|lower|downhill)\b(?! (?:from|to|than|in)\b)", 1.0),
+        (rf"\bfrom (?:an?|the|our) {_OPEN},? $", r" ?(?:further up|higher(?: up)?|uphill)\b(?! than)", -1.0),
+        (rf"{_BEGINS}{_GOAL}{_STANDS}$", r" ?(?:further |vertically )?(?:down|lower|downhill)\b(?![^.;]{0,12} to )", -1.0),
+        (rf"\bup to {_THE}{_OPEN}{_IS} $", "", -1.0),
+        (rf"\bdown to {_THE}{_OPEN}{_IS} $", "", 1.0),
+        (rf"\bhead (?:from|of) {_THE}{_OPEN}{_IS}[ :]+$", "", -1.0),
         (rf"\b{_GOAL}\b[^.;\d]{{0,20}}\b(?:at|in|near) the (?:foot|bottom)\b[^.;\d]*\b{_SOURCE}\b[^.;\d]*$", "", -1.0),
         (rf"\b{_SOURCE}\b[^.;\d]{{0,20}}\b(?:at|in|near) the (?:foot|bottom)\b[^.;\d]*\b{_GOAL}\b[^.;\d]*$", "", 1.0),
         (r"\b(?:cistern|tank)\b[^.;]*(?:is|lies|sits|stands) (?:about |some )?$", rf" ?(?:below|under|lower than|beneath) {_THE}{_GOAL}\b", 1.0),
@@ -56,7 +64,27 @@ _DRY = re.compile(
 
 def signed(low: str, pieces: list[Piece], bounds: list[tuple[int, int]]) -> list[Piece]:
     """The pieces, heights turned and levels lowered.  bounds: of the sentence of each."""
-    return [_put_right(low, one, *ends) for one, ends in zip(pieces, bounds, strict=True)]
+    falls = any(one.path == "pump.present" and one.word == "no" for one in pieces)
+    return [
+        _by_itself(low, put, *ends) if falls else put
+        for put, ends in (
+            (_put_right(low, one, *ends), ends) for one, ends in zip(pieces, bounds, strict=True)
+        )
+    ]
+
+
+_OF_HEIGHT = re.compile(r" ?(?:of )?(?:height|head|difference|vertical|fall|drop)\b")
+_HEIGHT_OF = re.compile(r"\b(?:height|head|difference|vertical)\b[^.;\d]{0,25}$")
+_RISES = re.compile(r"\b(?:up|climbs?|climbing|rises?|rising|lifts?|hump|above|higher|uphill)\b")
+
+
+def _by_itself(low: str, piece: Piece, start: int, end: int) -> Piece:
+    """Where there is no pump, a height that is not said to climb is a fall."""
+    left, right = low[start : piece.start], low[piece.end : end]
+    named = _OF_HEIGHT.match(right) or _HEIGHT_OF.search(left)
+    if piece.path != "way.climb" or piece.low <= 0 or not named or _RISES.search(left + right):
+        return piece
+    return replace(piece, low=-piece.high, high=-piece.low)
 
 
 def _put_right(low: str, piece: Piece, start: int, end: int) -> Piece:
