@@ -135,9 +135,14 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.climb", "", r" ?(?:up|down)hill,? (?:and |with )?\d[\d.]* ?(?:m|ft|feet|met\w+) (?:of )?(?:height|rise|drop|fall|vertical|elevation|difference|higher|lower)\b", "way.length", 1),
     (r"way\.length", r"\+ ?$", "", "way.climb", 1),
     (r"water\.level", r"^(?!.*\b(?:pump|suck|draw|pull|suction|jet|lift)).*\bfrom (?:an?|the|our) (?:creek|stream|river|pond|lake|brook|dam),? $", r" ?(?:further |farther )?(?:down|lower|below)\b", "way.climb", 1),
+    (r"water\.level", rf"\b(?:to|into) (?:an?|the|our|my) (?:\w+ )?(?:{_HOME}|trough|tap|field|barn|plot|yard),? $", r" ?(?:below|lower|down|further down)\b(?! (?:the )?(?:ground|surface))", "way.climb", -1),
+    (r"tank\.level|way\.\w+", r"\bor (?:else )?(?:on )?(?:the|a) (?:hill|ridge|knoll|slope|bank|rise|mound)\b[^.;]*$", "", "", 1),
+    (r"well\.bore", "", r"[^.;]{0,30}\b(?:sleeved|re-?lined)\b", "", 1),
+    (r"well\.bore", "", r" ?(?:down )?(?:to|for the first) \d[\d.]* ?(?:m|ft|feet)?,? (?:and|then|below) ", "", 1),
+    (r"water\.yield", "", r"[^.;\d]{0,12}\b(?:at|from|out of|over) the (?:overflow|spill\w*)\b", "", 1),
     # words
     (r"fall\.broken", "", r"s? ?[:=-]+ ?(?:none|no|nil|0|zero)\b", "", 1),
     (r"fall\.broken", r"\b(?:no|without|not any|never|needs?|want) (?:an? |any )?$", "", "", 1),
-    (r"place\.name", r"\b(?:lies|lie|is|are|live|sits?|stands?|located|somewhere|up|down) in (?:the )?$", r"(?! ?-)", "", 1),
+    (r"place\.name", r"\b(?:lies|located|somewhere|far|way) (?:up |down |out )?in (?:the )?$", r"(?! ?-)", "", 1),
     (r"place\.name", r"\b(?:village|town|country|people|family|friends|life|years) in $", "", "", 1),
 )  # fmt: skip

@@ -64,6 +64,7 @@ _DRY = re.compile(
 
 def signed(low: str, pieces: list[Piece], bounds: list[tuple[int, int]]) -> list[Piece]:
     """The pieces, heights turned and levels lowered.  bounds: of the sentence of each."""
+    pieces, bounds = _first_leg(low, pieces, bounds)
     falls = any(one.path == "pump.present" and one.word == "no" for one in pieces)
     return [
         _by_itself(low, put, *ends) if falls else put
@@ -71,6 +72,28 @@ def signed(low: str, pieces: list[Piece], bounds: list[tuple[int, int]]) -> list
             (_put_right(low, one, *ends), ends) for one, ends in zip(pieces, bounds, strict=True)
         )
     ]
+
+
+_TO_TANK = re.compile(
+    r"\b(?:between|from) (?:the |our )?(?:pump|well|spring|bore\w*|source|creek|river) (?:and|up to|to) (?:the |our )?(?:\w+ )?(?:tank|reservoir)\b[^.;\n\d]{0,25}\d"
+)
+_FROM_TANK = re.compile(
+    r"\b(?:between|from) (?:the |our )?(?:\w+ )?(?:tank|reservoir) (?:and|down to|to) (?:the |our )?[a-z ]{3,20}\b[^.;\n\d]{0,15}$"
+)
+
+
+def _first_leg(
+    low: str, pieces: list[Piece], bounds: list[tuple[int, int]]
+) -> tuple[list[Piece], list[tuple[int, int]]]:
+    """Without the length from the tank, where the one from the pump to the tank is told: the way
+    leads from the pump."""
+    if not _TO_TANK.search(low):
+        return pieces, bounds
+    both = [
+        (one, ends) for one, ends in zip(pieces, bounds, strict=True)
+        if one.path != "way.length" or not _FROM_TANK.search(low, ends[0], one.start)
+    ]  # fmt: skip
+    return [one for one, _ in both], [ends for _, ends in both]
 
 
 _OF_HEIGHT = re.compile(r" ?(?:of )?(?:height|head|difference|vertical|fall|drop)\b")
