@@ -78,6 +78,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.yield", r"(?:^|[.;,] ?)if (?:the|our|my|a|this) (?:\w+ )?(?:well|spring|bore\w*|creek|source|stream|it)\b[^.;,]{0,20}$", r"[^.;?\n]*\?|,? (?:can|could|would|will|should|is|does)\b", "", 1),
     (r"water\.yield|well\.\w+", r"\b(?:another|a second|the (?:other|second)|one more) (?:well|spring|bore\w*|source)\b[^.;]*$", "", "", 1),
     # pipes that lie about, that are left over, parts of one
+    (r"way\.pipe", "", r" ?(?:roll|coil|reel|drum)\b", "", 1),
     (r"way\.(?:pipe|length)", r"\bhalf an? (?:roll|coil|reel|drum|length) of (?:the |that )?$", "", "", 1),
     (r"way\.(?:pipe|length)", "", r"[^.;,]{0,30} (?:lying|left|stored|sitting|kept|waiting) (?:about |around |over )?(?:in|at|behind|under|on) (?:the|our|my|a) (?:barn|shed|garage|yard|store|workshop|attic|loft)\b", "", 1),
     (r"way\.(?:pipe|length)", "", r"[^.;]{0,40}\b(?:which|that) (?:we|i) (?:won't|will not|don't|do not|can't|cannot|shan't|no longer) (?:be )?(?:us|want|trust|need)", "", 1),
@@ -105,8 +106,8 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.climb", r"\bpump\b[^.;]*\b(?:draws?|sucks?|pulls?)\b[^.;]*\band $", r" ?(?:straight )?up(?= ?[.,;]|$)", "water.level", -1),
     (r"way\.length", r"\bpump\b[^.;]*\b(?:above|over|higher than) (?:the |our )?(?:\w+ )?(?:creek|stream|river|lake|pond|water|dam|well)\b[^.;]*$", r" ?(?:away |back |off )?from (?:it|the (?:creek|stream|river|lake|pond|water|dam))\b", "", 1),
     # heights over what is neither end; tanks that only could stand there
-    (r"way\.climb", "", r" ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor(?! of))\b", "", 1),
-    (r"tank\.level", "", r"[^.;]{0,40}\bwhere (?:an?|the|our) (?:\w+ )?(?:tank|reservoir) (?:could|might|can|may|would)\b", "", 1),
+    (r"way\.climb", "", r"(?![^.;]*\b(?:well|pump|spring|bore\w*|source)\b[^.;]* (?:by|beside|at|near|on|in|inside|next to) the [a-z]+\b) ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor(?! of))\b", "", 1),
+    (r"tank\.level", "", r"[^.;]{0,40}\bwhere (?:an?|the|our) (?:¤|(?:\w+ )?(?:tank|reservoir) (?:¤|(?:could|might|can|may|would)\b))", "", 1),
     (r"tank\.level|way\.\w+", "", r"[^.;]{0,30}, ?(?:whichever|wherever|depending on (?:where|which))\b", "", 1),
     (r"tank\.level", r"^(?:(?!\b(?:header|hill|storage|water|big|main|holding|break) tank)[^.;])*\bpressure (?:tank|vessel)(?: is| sits| stands| hangs)? (?:about )?$", "", "", 1),
     # a basin above, told behind its height; the first of two goals; what was only asked, offered, or is another's

@@ -77,8 +77,6 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         named = named or re.search("", after)
     if material == "" and not named:
         return None
-    if token.kind == "bare" and _TIMES.match(after):
-        return None
     if token.kind == "bare" and start == token.start and _AND_THEN.match(low[token.end : end + 45]):
         return None  # "20 cows and one hose"
     if material in {"steel", "pvc", "plastic", "pvc40", "pvc80"} and _BORE.search(
@@ -87,9 +85,8 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
-    if not material and sucks:
-        material = _of_suction(low[max(left, token.start - 90) : token.start])
-    known = "" if material == "plastic" else material
+    of_suction = _of_suction(low[max(left, token.start - 90) : token.start]) if sucks else ""
+    known = "" if material == "plastic" else material or of_suction
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
     says = f"{_number(number)} {unit} {word}".strip()
     key, reason = _key(
@@ -110,9 +107,8 @@ _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
 _MADE_OF = re.compile(
     r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
 )
-_TIMES = re.compile(r"[ -]*(?:times|starts|minutes?|mins?|hours?|days?|weeks?|seconds?|years?)\b")
 _NO_PIPE = re.compile(
-    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|times\b|starts\b|minutes?\b|hours?\b|seconds?\b|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
 )
 
