@@ -402,4 +402,24 @@ NOT_SAID = (
     ("place.name", (
         "Our village lies in Italy.",
     )),
+    ("water.yield", (
+        "Our well makes 4 gpm, or made that before the drought.",
+        "The spring gives a good 4 gpm, of which the neighbour takes half.",
+        "Half of the 4 gpm of the spring is ours.",
+        "The spring by the barn gives 9 L/min, but we use the one above.",
+        "We get 9 L/min out of the top tap with a spring feeding it.",
+        "Environmental flow of 90 L/min must stay in the creek.",
+    )),
+    ("well.depth", (
+        "They drilled 90 m and then back-filled to 60 m.",
+        "Well 60 m deep according to him, 52 by my tape.",
+    )),
+    ("pump.height", (
+        "Water comes at 14 m below the cap, the pump is 44 m further down.",
+        "The pump sits a metre off the bottom, which is at 52 m.",
+    )),
+    ("way.length", (
+        "The lake lies 80 m from the pump.",
+        "I reckon 70 m of pipe, husband reckons 90.",
+    )),
 )  # fmt: skip
