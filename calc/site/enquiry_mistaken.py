@@ -62,7 +62,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.level", r"\b(?:brings?|carr(?:y|ies)|pushes|pumps?|sends|moves|takes|delivers)(?: the)? water (?:for |over )?(?:about )?$", "", "way.length", 1),
     (r"way\.pipe", "", r" ?(?:sleeve|duct|conduit|culvert)\b", "", 1),
     # tanks that fill by a float at the end of a line are troughs; a tank on a stand
-    (r"tank\.level", r"^(?!.*\b(?:storage|header|hill|holding|main|big) tank\b).*\b(?:float(?:ed)? tanks?|tanks? with (?:an? |its )?(?:float|ball)s?(?: valves?)?|trough tanks?|troughs?|drinkers?)\b[^.;]*$", r"(?! ?(?:below|lower|down))", "way.climb", 1),
+    (r"tank\.level", r"^(?!.*\b(?:storage|header|hill|holding|main|big) tank\b).*\b(?:float(?:ed)? tanks?|tanks? with (?:an? |its )?(?:float|ball)s?(?: valves?)?|trough tanks?)\b[^.;]*$", r"(?! ?(?:below|lower|down))", "way.climb", 1),
     (r"water\.level", r"\btank\b[^.;]{0,20}\b(?:stand|tower|stilts|platform|scaffold|legs)\b[^.;\d]{0,20}$", r" ?to (?:the )?water\b", "tank.level", 1),
     (r"way\.climb", r"\b(?:higher|lower|upper|highest|lowest)(?: one)? of the $", "", "", 1),
     # what is deep is a pond; floods; what a pump can; what a gauge of a house draws
@@ -76,7 +76,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.yield", r"\b(?:max(?:imum)?|peak|highest|largest|greatest|total|most|design|daily|average|simultaneous) (?:draw|demand|use|usage|consumption|flow|rate|withdrawal|need|take)(?: (?:is|of|would be|at))*[ :=-]+$", "", "", 1),
     (r"water\.yield", r"^(?:(?!\bpumps? (?:and|but)\b)[^.;])*\b(?:it|pump) pumps(?: up| out)? $", r" ?from (?:the|our|a)\b", "", 1),
     (r"water\.yield", r"(?:^|[.;,] ?)if (?:the|our|my|a|this) (?:\w+ )?(?:well|spring|bore\w*|creek|source|stream|it)\b[^.;,]{0,20}$", r"[^.;?\n]*\?|,? (?:can|could|would|will|should|is|does)\b", "", 1),
-    (r"water\.yield|well\.\w+", r"\b(?:another|a second|the (?:other|second)|one more) (?:well|spring|bore\w*|source)\b[^.;]*$", "", "", 1),
+    (r"water\.yield|well\.\w+", r"\b(?:another|a second|the (?:other|second)|one more) (?:well|spring|bore\w*|source)\b[^.;]{0,25}$", "", "", 1),
     # pipes that lie about, that are left over, parts of one
     (r"way\.pipe", "", r" ?(?:roll|coil|reel|drum)\b", "", 1),
     (r"way\.(?:pipe|length)", r"\bhalf an? (?:roll|coil|reel|drum|length) of (?:the |that )?$", "", "", 1),
@@ -96,7 +96,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"way\.pipe", r"\b(?:rising main|riser|drop pipe|pipe) (?:in|down|inside) (?:the|our) (?:well|bore\w*|hole)(?: is|:| of)? $", "", "", 1),
     (r"way\.pipe", r"\b(?:plumbing|indoors|inside the house|in the house|in the walls|at the house it (?:goes|changes|turns|becomes))\b[^.;,\d]{0,30}$", r"(?! ?(?:from|to) )", "", 1),
     # one of several houses, lines or places
-    (r"way\.length", r"\b(?:house|cabin|line|trough|lot|branch|leg|section|run) (?:1|2|3|one|two|three|a|b|c)\b(?! ?(?:[\"'/\d]|inch|in\b|mm))[^.;]*$", "", "", 1),
+    (r"way\.length", r"\b(?:house|cabin|line|trough|lot|branch|leg|section) (?:1|2|3|one|two|three|b|c)(?: (?:is|lies|at|has|runs|gets|goes)\b|[:,=])[^.;]*$", "", "", 1),
     (r"way\.length", r"\bone (?:is |at |lies )?\d[\d.]* ?(?:m|ft|feet|met\w+|yards)?\b[^.;]*\b(?:and|,) (?:one|another|the other|the second) (?:is |at |lies )?$", "", "", 1),
     (r"way\.length", r"\bone (?:is |at |lies )?$", r"[^.;\d]{0,25}(?:\band|,) (?:one|another|the other|the second) [^.;\d]{0,12}\d", "", 1),
     # what a level changes by; what is counted from the water; what is drawn
@@ -108,7 +108,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     # heights over what is neither end; tanks that only could stand there
     (r"way\.climb", "", r"(?![^.;]*\b(?:well|pump|spring|bore\w*|source)\b[^.;]* (?:by|beside|at|near|on|in|inside|next to) the [a-z]+\b) ?(?:above|below|higher than|lower than|over|under) (?:the |a |our )?(?:ridge|road|track|crest|hump|saddle|gate|fence|pass|wall|path|driveway|bridge|meadow's edge|tree|trees|floor(?! of))\b", "", 1),
     (r"tank\.level", "", r"[^.;]{0,40}\bwhere (?:an?|the|our) (?:¤|(?:\w+ )?(?:tank|reservoir) (?:¤|(?:could|might|can|may|would)\b))", "", 1),
-    (r"tank\.level|way\.\w+", "", r"[^.;]{0,30}, ?(?:whichever|wherever|depending on (?:where|which))\b", "", 1),
+    (r"tank\.level|way\.\w+", "", r"[^.;]{0,30}, ?(?:whichever|wherever)\b", "", 1),
     (r"tank\.level", r"^(?:(?!\b(?:header|hill|storage|water|big|main|holding|break) tank)[^.;])*\bpressure (?:tank|vessel)(?: is| sits| stands| hangs)? (?:about )?$", "", "", 1),
     # a basin above, told behind its height; the first of two goals; what was only asked, offered, or is another's
     (r"way\.(?:climb|length)", r"\babove (?:it|us|them|the \w+)\b[^.;]*, $", r" ?(?:over|above|higher than) [^.;]{3,25}, (?:i have|we have|there is|there's|stands|lies|sits) (?:an?|the|our|my) (?:\w+ )?(?:basin|tank|reservoir|cistern)\b", "tank.level", 1),
@@ -125,7 +125,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.level|water\.yield", r"\b(?:in|back in|around) (?:¤+|(?:19|20)\d\d)\b[^.;]*$", r"[^.;\d]{0,12}[,;] ?(?:but |and )?(?:now|last (?:month|week|year|summer)|today|this (?:year|summer)|lately|recently|i measured|these days)\b", "", 1),
     (r"water\.level|water\.yield|well\.\w+", "", r",? or (?:at least )?(?:did|was|were|so it did|used to|made|gave|ran|had)(?: that| so| it)? (?:when|in|back|before|at)\b", "", 1),
     (r"water\.yield", "", r"[^.;\d]{0,22}\b(?:and|but) (?:only |about )?(?:half|a third|a quarter|a fraction|a tenth|a fifth|two thirds|much less|far less|less|next to nothing|a dribble|a trickle)\b", "", 1),
-    (r"water\.yield", r"\bat \d[\d.]* ?(?:ft|feet|m|met\w+|psi|bar)(?: of (?:head|lift))?,?(?: (?:it|she) (?:gives|does|makes))? $", "", "", 1),
+    (r"water\.yield", rf"(?:\bat \d[\d.]* ?(?:ft|feet|m|met\w+) of (?:head|lift)|\bat \d[\d.]* ?(?:psi|bar)|\d ?{_FLOW}[^.;]*\bat \d[\d.]* ?(?:ft|feet|m)),?(?: (?:it|she) (?:gives|does|makes))? $", "", "", 1),
     (r"way\.length", r"\bstill (?:have |got |need |has )*(?:about |some )?$", r"[^.;]{0,25}\b(?:to (?:lay|dig|bury|go|do|trench|buy)|missing|left)\b", "", 1),
     (r"way\.length", r"\bfrom (?:the |our )?(?:house|cabin|home) to (?:the |our )?(?:mail ?box|street|fence|neighbou?r\w*|outbuilding|village|highway|town|septic|letter ?box|drive|track|bus stop|grid|pole|transformer)\b[^.;\d]{0,16}$", "", "", 1),
     (r"way\.length", r"^(?!.*\b(?:well|spring|pump|bore\w*|creek|tank|source|stream|pond|dam|river|lake|cistern|intake)\b)[^.;]*$", r" ?apart\b", "", 1),
