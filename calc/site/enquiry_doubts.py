@@ -14,6 +14,7 @@ from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
 from calc.site.enquiry_recount import MISCOUNTED, recounted
+from calc.site.enquiry_signs import signed
 from calc.site.enquiry_strange import STRANGE, near, taken_back
 
 _ENDS = re.compile(r"[.;?!\n](?!\d)")
@@ -165,6 +166,7 @@ def kept(low: str, pieces: list[Piece]) -> list[Piece]:
         put = _looked_at(low, one)
         if put is not None:
             left.append(put)
+    left = signed(low, left, [_bounds(low, one) for one in left])
     return near(low, _lost(low, _parts(low, _up_and_down(low, _facing(low, left)))))
 
 
@@ -245,14 +247,20 @@ def _up_and_down(low: str, pieces: list[Piece]) -> list[Piece]:
     ]  # fmt: skip
     heights.sort(key=lambda one: one[0].start)
     out: set[int] = set()
-    for (first, falls, _), (second, _, climbs) in pairwise(heights):
-        if falls and climbs and _ON.fullmatch(low, first.end, second.start):
+    for (first, falls, first_climbs), (second, sinks, climbs) in pairwise(heights):
+        over = first_climbs and sinks and _OVER.fullmatch(low, first.end, second.start)
+        if over or (falls and climbs and _ON.fullmatch(low, first.end, second.start)):
             out |= {id(first), id(second)}
     return [one for one in pieces if id(one) not in out]
 
 
 _ON = re.compile(
     r"[^.;\d]{0,30}(?:,| and|, then| then)+ (?:then )?(?:comes |goes |back |it )?(?:up|climbs|rises)[^.;,\d]{0,12}"
+)
+
+
+_OVER = re.compile(
+    r"[^.;\d]{0,30}(?:,| and|, then| then)+ (?:then )?(?:comes |goes |back |it )?(?:down|falls|drops|descends)[^.;,\d]{0,12}"
 )
 
 

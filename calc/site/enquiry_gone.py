@@ -29,6 +29,7 @@ _IGNORE = re.compile(
 _CLAUSE = re.compile(r"[,;:(]| and | but | while | whereas | so ")
 _WROTE = re.compile(
     r"(?<!as )(?<!when )(?<!if )\byou (?:wrote|assumed?|reckoned|calculated?|proposed?|estimated?|supposed?|put down|took|counted)\b(?! (?:to|me|us|back|my|our|about)\b)"
+    r"|\byour (?:colleague|answer|reply|report|office|man|people|technician)\b[^.;:\"\n]{0,40}: ?(?=\")"
 )
 _STOPS = re.compile(r"\bbut\b|[;:.!?]|$")
 _LONG = 30  # words from which on a sentence is several; our choice

@@ -74,7 +74,7 @@ def aliased(at: places.Between, near: Context) -> places.Between:
         return at
     word = re.escape(place[1])
     if re.search(
-        rf"\b(?:pump|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside|by|beside|next to|near|behind) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
+        rf"\b(?:pump|booster|well|bore ?hole|bore)\b[^.;\n]{{0,30}} (?:in|at|on|inside|by|beside|next to|near|behind) (?:the |our |a |my )?(?:\w+ )?{word}\b|\b{word},? where the (?:pump|well|bore\w*|spring)\b",
         near.mail,
     ):
         return places.Between(at.before, "PUMP", at.how)

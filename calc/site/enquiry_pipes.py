@@ -87,13 +87,22 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
-    known = "" if material == "plastic" else material
+    of_suction = _of_suction(low[max(left, token.start - 90) : token.start]) if sucks else ""
+    known = "" if material == "plastic" else material or of_suction
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
     says = f"{_number(number)} {unit} {word}".strip()
     key, reason = _key(
         known, unit, number, low[max(left, token.start - 30) : min(right, token.end + 40)]
     )
     return Pipe(key, says, reason, start, end)
+
+
+def _of_suction(before: str) -> str:
+    """The material that is told of the suction itself: "the blue polythene suction is 14 m of"."""
+    for key, _, pattern in _MATERIALS:
+        if re.search(rf"{pattern.pattern} suction\b[^.;\n]*$", before):
+            return key
+    return ""
 
 
 _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
@@ -104,7 +113,7 @@ _MADE_OF = re.compile(
     r" (?:old |new |big |large |black |blue )?(?:poly|steel|plastic|pvc|iron|galvani[sz]ed|copper|polyethylene)(?: \w+)? (?:tanks?|barrels?|drums?|tunnels?|posts?|sheds?|roofs?|gates?|cisterns?|totes?|frames?|troughs?|pots?)\b"
 )
 _NO_PIPE = re.compile(
-    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|drip|dripline|dripper|wide"
+    r"[ -]*(?:of (?!galv|copper|poly|pvc|steel|pe\b|pex|hdpe|iron)|deep|under (?:the )?(?:ground|soil|grass|surface)|below (?:ground|the)|thick|wall|long|away|apart|times\b|starts\b|minutes?\b|hours?\b|seconds?\b|drip|dripline|dripper|wide"
     r"|pressure gauge|valve|solenoid|meter|filter|ball|connection|outlet|port|inlet|union|hose bib)"
 )
 
@@ -148,7 +157,7 @@ def _material(low: str, token: Token, before: str, after: str) -> tuple[str, int
             r"[ .\"'~-]*(?:(?:of|black|blue|white|buried|the|a|old|new|id|od|nominal|size|\(|pipe|tubing|tube|line|diameter|dia\.?|in|medium|heavy|duty"
             r"|pressure|rolled|coiled|grey|gray|inside|outside|main|hose|,|-|is|soft|rigid|flexible|water|ag|irrigation|class \d+|\d+ ?psi|\d+ ?bar|thick|thick-walled|roll of|coil of|pn ?\d+"
             r"|sdr ?\d+|schedule|rigid|buried|bare|polypipe|wide"
-            r"|between|it is|it's|which is|ring of|ring|loop of|length of|run of|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
+            r"|between|it is|it's|which is|ring of|ring|loop of|length of|run of|suction|delivery|heavy[ -]gauge|gauge|blue[ -]striped?|well|s(?:i)?dr[ -]\d+|dr[ -]?\d+|type [klm])[ ,\"-]*)*",
             after[: found.start()],
         ):
             gap = found.start()

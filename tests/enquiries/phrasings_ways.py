@@ -222,6 +222,46 @@ SAID = (
         "Concrete reservoir, water 1.8 m deep when brim full.",
         "The cistern has water 1.8 m deep when it's brimming.",
     )),
+    ("way.climb", "-55 ft", (
+        "It's 260 yards from the house and 55 feet above it. The spring box gives 3 gallons a minute.",
+        "The spring is 55 ft up and 260 yards away.",
+        "Seen from the house, the spring is 55 ft up and 260 yards off.",
+        "Water from a spring 55 ft higher up, 260 yards away.",
+    )),
+    ("way.climb", "-22 m", (
+        "Height difference spring to house 22 m (spring is above).",
+        "Height difference 22 m, the house is lower than the spring.",
+        "The corral is at the foot of the hill and the spring at its shoulder, some 22 m difference.",
+        "The spring. Gravity line, 22 m of height, 150 m of 25 mm poly.",
+        "The stable yard is 22 m below the lane and the well is by the lane. The pump is in the well.",
+    )),
+    ("way.climb", "-3 m", (
+        "Spring to break tank, piped to a booster beside it in the barn. 55 m of pipe, house 3 m below barn.",
+    )),
+    ("way.climb", "12 m", (
+        "Spring in the gully yields 14 L/min, pump there is 12 m below the sheds and 180 m away, 25mm MDPE dug in.",
+        "From the house down to the creek is 12 m of drop and 90 m of pipe.",
+        "I would like to bring water from the creek, 12 m lower, to the trough.",
+        "The house is 12 m above the road and the well is beside the road, with a pump in it.",
+    )),
+    ("way.climb", "90 ft", (
+        "One tank with a float a mile and a quarter from the well and 90 ft above it. 40 cow-calf pairs.",
+        "Cattle well. Two float tanks a half mile out, ground rises 90 ft.",
+    )),
+    ("tank.level", "4.5 m", (
+        "Tank on stand, 4.5 m to the water, 9000 L.",
+        "From the tank down to the yards is a fall of 4.5 m over 60 m of 50 mm poly.",
+    )),
+    ("water.level", "-5 m", (
+        "The pump is 3 m above the river, 5 m in a dry summer.",
+        "The pump stands 4 m above the pond, but 5 m by late August.",
+    )),
+    ("way.length", "500 ft", (
+        "It's 600 ft to the house, my wife says 500 and she measured it, so go with 500. A spring up there.",
+    )),
+    ("pump.diameter", "96 mm", (
+        "Drilled well, 39 m.\nPump 96 mm across, submersible, 33 m down.",
+    )),
 )  # fmt: skip
 NOT_SAID = (
     ("pump.height", (
@@ -283,5 +323,103 @@ NOT_SAID = (
     ("place.altitude", (
         "From the spring to the cabin, 800 m.",
         "The pipe runs to the hut, 700 m.",
+    )),
+    ("way.climb", (
+        "The upper house is the higher of the two. We have a well.",
+        "The house is 12 m above the ridge behind it. A spring.",
+        "Spring up top, 2 trailers down below. First one is 70 ft lower, second is 95 ft lower.",
+        "The house is dead level, no, two metres up actually. The pump sits next to the tank.",
+        "The pipe first climbs 8 m and then falls 30 m to the house.",
+    )),
+    ("way.length", (
+        "I have 200 m of pipe lying in the barn.",
+        "There is 100 m of pipe in the ground which we won't use.",
+        "The first 100 m are 50 mm, then 200 m of 32 mm.",
+        "The line runs 200 m to the trough and 150 m on to the next one.",
+        "Two houses, one 100 m and one 180 m from the well.",
+        "House 1 is 50 m away, house 2 is 90 m.",
+        "Still 150 m of pipe to lay.",
+        "From the house to the mailbox is 400 m.",
+        "The house and the barn are 60 m apart.",
+        "The pump stands at the house, 3 m above the creek and 40 m away from it.",
+    )),
+    ("way.pipe", (
+        "I have half a roll of 40 mm pipe, probably polythene.",
+        "It starts maybe 20 times an hour when the hose is on.",
+        "The trench has a 110 mm drain pipe in it already.",
+        "The septic pipe is 110 mm PVC.",
+        "The gutter runs into a 110 mm PVC pipe.",
+        "The overflow is 63 mm PVC.",
+        "The rising main in the bore is 40 mm poly.",
+        "In the house all the plumbing is 15 mm copper.",
+        "The well casing is 125 mm PVC.",
+        "The intake hose is 1 inch, the outlet 3/4 inch.",
+    )),
+    ("tank.level", (
+        "The pressure tank sits 1 m above the floor.",
+        "There's a knoll 12 m above the house where a tank could stand.",
+        "Hose to plot 40 m of 25 mm PE. Would you set a tank 2 m up?",
+        "I've a 12 m tower for a tank, or the hill which is 30 m up but 400 m off. Which is better?",
+    )),
+    ("water.level", (
+        "The water is 2 m deep in the pond.",
+        "The creek floods up to 2 m above the pump.",
+        "Max suction lift 7 m.",
+        "Suction: 7 m allowed.",
+        "The foot valve is 2 m under water.",
+        "The water level falls 2 m in summer. We have a well.",
+        "The water in the lake goes up and down 3 m.",
+    )),
+    ("water.yield", (
+        "Maximum draw is 8 gpm over the 20 minutes before school. A cistern.",
+        "Design flow 40 L/min. The well is 60 m deep.",
+        "It pumps 600 L/h from the spring.",
+        "If the well makes 5 gpm, can I irrigate?",
+        "Well, and another well yields 2 gpm.",
+        "There is a fountain outside that runs always with 2 l/min. No pump.",
+        "Old windmill did maybe 15 L/min, gone now. A bore.",
+        "Neighbor across the road pumps 12 gpm all day but his well is 600 feet.",
+        "Sales flyer: booster 22 gpm. We have a well.",
+        "See what your colleague wrote me in May: \"you have a spring of 40 L/min and 6 persons\". Neither is true any more!",
+        "At 40 ft of head it gives 10 gpm, at 80 ft 6 gpm. A well.",
+        "The stream does 3 L/s in winter and a third of that in summer.",
+    )),
+    ("well.depth", (
+        "Pump's in the basement, 1 inch poly from the well is 65 feet.",
+    )),
+    ("well.bore", (
+        "Bore is 200 mm to 12 m and 150 mm below that, 90 m in all.",
+        "The casing is 6 inch, we sleeved it with 4 inch.",
+    )),
+    ("pump.height", (
+        "The pump can hang at most 30 m deep.",
+        "Pump 5 m under the static level.",
+        "The pump hangs 8 ft under the float.",
+    )),
+    ("place.altitude", (
+        "The snow line is at 1,800 m.",
+    )),
+    ("place.name", (
+        "Our village lies in Italy.",
+    )),
+    ("water.yield", (
+        "Our well makes 4 gpm, or made that before the drought.",
+        "The spring gives a good 4 gpm, of which the neighbour takes half.",
+        "Half of the 4 gpm of the spring is ours.",
+        "The spring by the barn gives 9 L/min, but we use the one above.",
+        "We get 9 L/min out of the top tap with a spring feeding it.",
+        "Environmental flow of 90 L/min must stay in the creek.",
+    )),
+    ("well.depth", (
+        "They drilled 90 m and then back-filled to 60 m.",
+        "Well 60 m deep according to him, 52 by my tape.",
+    )),
+    ("pump.height", (
+        "Water comes at 14 m below the cap, the pump is 44 m further down.",
+        "The pump sits a metre off the bottom, which is at 52 m.",
+    )),
+    ("way.length", (
+        "The lake lies 80 m from the pump.",
+        "I reckon 70 m of pipe, husband reckons 90.",
     )),
 )  # fmt: skip
