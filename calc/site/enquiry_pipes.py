@@ -72,10 +72,7 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
     sucks = _SUCKS.search(low[max(left, token.start - 70) : token.start])
     if sucks and token.unit in {"in", "mm"}:
         named = sucks
-    if re.match(
-        r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))",
-        after,
-    ):
+    if _FOR_THE.match(after):
         named = named or re.search("", after)
     if material == "" and not named:
         return None
@@ -87,8 +84,9 @@ def pipe_at(low: str, token: Token, left: int, right: int) -> Pipe | None:
         return None
     if _NO_PIPE.match(after) or (token.kind == "bare" and _MADE_OF.match(after)):
         return None
-    of_suction = _of_suction(low[max(left, token.start - 90) : token.start]) if sucks else ""
-    known = "" if material == "plastic" else material or of_suction
+    known = "" if material == "plastic" else material
+    if sucks and not material:
+        known = _of_suction(low[max(left, token.start - 90) : token.start])
     word = next((w for key, w, _ in _MATERIALS if key == known), "")
     says = f"{_number(number)} {unit} {word}".strip()
     key, reason = _key(
@@ -105,6 +103,9 @@ def _of_suction(before: str) -> str:
     return ""
 
 
+_FOR_THE = re.compile(
+    r"[ ,]*(?:for the |on the )?(?:suction|delivery|discharge)\b(?! (?:lift|head|height))"
+)
 _SUCKS = re.compile(r"\b(?:suction(?! lift)|intake|foot valve)\b[^.;\n]*$")
 _COUNTED = re.compile(  # what a bare number counts that is no size
     r" (?:times|minutes|mins?|hours?|days?|weeks|years?|people|persons|x|percent|cows|sheep|goats|trees|taps|seconds|metres|feet|starts|cycles)\b"
