@@ -130,7 +130,7 @@ _D = {
         ("power.limit", 6, r"(?:mppt|pwm|controller)(?: \d+ ?a ?/?)?", r"(?! ?(?:system|battery|bank))"),
         ("power.limit", 7, r"(?:max(?:imum)? (?:pv|input|panel)?(?: ?voltage)?|pv (?:max|limit)|max pv)", None),
         ("power.open_voltage", 8, r"(?:voc|v\.?oc|open[ -](?:circuit(?: voltage)?|voltage))(?: (?:per|of (?:each|one|a)) (?:panel|module))?(?: of)?", None),
-        ("power.open_voltage", 8, None, r" ?(?:voc|open[ -]circuit|oc\b)"),
+        ("power.open_voltage", 8, None, r" ?(?:voc|open[ -]circuit|oc\b|open(?=[,.;)\n]|$))"),
         ("power.voltage", 5, None, r"[ -]?(?:dc |ac )?(?:\w+ ){0,2}?(?:system|battery|batteries|bank|solar|pump|lithium|lifepo4|lfp|agm|submersible|lead|setup|surface|diaphragm|inverter|motor|supply|dc\b|off[ -]grid|\d+ ?ah|house bank|single phase|ac\b|mains)"),
         ("power.voltage", 4, r"(?:battery(?: bank)?|batteries|bank|system|solar|voltage|runs? on|running on|works on|at|volt\w*|inverter|power|mains|supply|everything|pump)(?: (?:is|voltage|are|of|a|an|all|on|runs|system))*", None),
     ),

@@ -33,6 +33,7 @@ MISTAKEN: tuple[tuple[str, str, str, str, float], ...] = (
     (r"water\.yield|pump\.most_flow", "", rf" ?(?:@|at) ?\d[\d.]* ?(?:'|ft|m|feet|psi|bar|met\w+)?[ ,;]+\d[\d.]* ?{_FLOW}? ?(?:@|at) ?\d", "", 1),
     (r"water\.yield", r"\bbefore (?:i|we|he|they) (?:changed|replaced|cleaned|cleared|moved|fixed|rebuilt|dug)\b[^.;]*\bgave\b[^.;]{0,8}$", "", "", 1),
     (r"water\.yield", r"\b(?:was|gave|ran|made|used to (?:be|give|run|make))(?: me| us)? (?:about )?$", r" ?when (?:it was |we |i )?(?:laid|new|built|installed|first|put in|dug|drilled|moved|bought|came)\b", "", 1),
+    (r"way\.climb", r"\b(?:climbs|rises|goes up) $", r" ?(?:up )?(?:first )?and then (?:falls|drops|goes down|comes down)\b", "", 1),
     # points of a curve, sizes of things, what a pressure is
     (_LONG, rf"\b(?:curve|label|plate|sticker|table|chart|catalogue|leaflet|paper|brochure|rated|marked|stamped)\b[^\n]*?\d ?{_FLOW}[ ,:=-]*(?:@|at|against|to|for)? ?$", "", "", 1),
     (_LONG, rf"\d ?{_FLOW}[ :=@-]+(?:at )?\d[\d.]* ?(?:m|ft|feet|'), ?\d[\d.]* ?(?:{_FLOW})?[ :=@-]+(?:at )?$", "", "", 1),

@@ -233,13 +233,11 @@ SAID = (
         "Height difference 22 m, the house is lower than the spring.",
         "The corral is at the foot of the hill and the spring at its shoulder, some 22 m difference.",
         "The spring. Gravity line, 22 m of height, 150 m of 25 mm poly.",
-        "The stable yard is 22 m below the lane and the well is by the lane. The pump is in the well.",
     )),
     ("way.climb", "-3 m", (
         "Spring to break tank, piped to a booster beside it in the barn. 55 m of pipe, house 3 m below barn.",
     )),
     ("way.climb", "12 m", (
-        "Spring in the gully yields 14 L/min, pump there is 12 m below the sheds and 180 m away, 25mm MDPE dug in.",
         "From the house down to the creek is 12 m of drop and 90 m of pipe.",
         "I would like to bring water from the creek, 12 m lower, to the trough.",
         "The house is 12 m above the road and the well is beside the road, with a pump in it.",
