@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass
 
 from calc.site.enquiry_cues_more import MORE
+from calc.site.enquiry_late import Late
 
 FILL = (
     r"[ :=~≈(,'+-]*+(?>(?:(?<=')s|about|abt|approx\.?|approximately|around|roughly|maybe|is|are|was|be|of|at|a|an|the|some|only|just|say|over|nearly|almost|another|up to|total|in total|totals|by|to be|like"
@@ -35,9 +36,9 @@ class Rule:
 
     path: str
     weight: float
-    cue: re.Pattern[str] | None
-    left: re.Pattern[str] | None
-    right: re.Pattern[str] | None
+    cue: Late | None
+    left: Late | None
+    right: Late | None
 
     def fits(self, left: str, right: str) -> bool:
         """Whether the words beside a number are this rule's."""
@@ -53,9 +54,9 @@ class Rule:
 
 def _rule(path: str, weight: float, left: str | None, right: str | None) -> Rule:
     left = left.replace("[^.;¤\\n]{", _GAP) if left else left
-    cue = re.compile(rf"\b(?:{left})") if left else None
-    whole = re.compile(rf"\b(?:{left}){_PHRASE}{FILL}") if left else None
-    return Rule(path, weight, cue, whole, re.compile(right) if right else None)
+    cue = Late(rf"\b(?:{left})") if left else None
+    whole = Late(rf"\b(?:{left}){_PHRASE}{FILL}") if left else None
+    return Rule(path, weight, cue, whole, Late(right) if right else None)
 
 
 _D = {

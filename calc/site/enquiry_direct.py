@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from calc.site import enquiry_claims as claims
 from calc.site.enquiry_brief import BRIEF
+from calc.site.enquiry_late import Late
 from calc.site.enquiry_machines import ROWS as MACHINES
 from calc.site.enquiry_model import Context, Token
 from calc.site.enquiry_nouns import NOUNS
@@ -238,9 +239,9 @@ _DOWNWARD = re.compile(r"\b(?:down|downhill|falls?|falling|drops?|downward|downw
 class _Direct:
     path: str
     kinds: tuple[str, ...]
-    left: re.Pattern[str] | None
-    right: re.Pattern[str] | None
-    mail: re.Pattern[str] | None
+    left: Late | None
+    right: Late | None
+    mail: Late | None
 
 
 _EARLY = (*claims.FIRST, *FIRST, *WAYS, *_DEFINED, *NOUNS)
@@ -249,9 +250,9 @@ _ALL = tuple(
     _Direct(
         path,
         kinds,
-        re.compile(left.replace("[^.;\\n]", "[^;\\n]")) if left else None,  # a sentence's own
-        re.compile(right) if right else None,
-        re.compile(mail) if mail else None,
+        Late(left.replace("[^.;\\n]", "[^;\\n]")) if left else None,  # a sentence's own
+        Late(right) if right else None,
+        Late(mail) if mail else None,
     )
     for path, kinds, left, right, mail in (*_EARLY, *_LATE)
 )
@@ -263,7 +264,7 @@ _WIDE = 110  # characters before a number that may name it; our choice
 
 
 @lru_cache(maxsize=512)
-def _holds(pattern: re.Pattern[str], mail: str) -> bool:
+def _holds(pattern: Late, mail: str) -> bool:
     """Whether a letter holds what a row wants somewhere; asked again for each of its numbers."""
     return pattern.search(mail) is not None
 

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from calc.site.enquiry_late import Late, compiled
 from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
@@ -26,20 +27,21 @@ class Doubt:
     after it, fit; it is ``path`` instead, if one is named."""
 
     paths: str
-    left: re.Pattern[str]
-    right: re.Pattern[str]
+    left: Late
+    right: Late
     path: str = ""
     sign: float = 1.0
 
     def fits(self, piece: Piece, left: str, right: str) -> bool:
-        named = re.match(self.paths, piece.path) or (
-            piece.word and re.match(self.paths, f"{piece.path}={piece.word}")
+        paths = compiled(self.paths)
+        named = paths.match(piece.path) or (
+            piece.word and paths.match(f"{piece.path}={piece.word}")
         )
         return bool(named and self.left.search(left) and self.right.match(right))
 
 
 def _doubt(paths: str, left: str, right: str = "", path: str = "", sign: float = 1.0) -> Doubt:
-    return Doubt(rf"(?:{paths})$", re.compile(left), re.compile(right), path, sign)
+    return Doubt(rf"(?:{paths})$", Late(left), Late(right), path, sign)
 
 
 def _row(paths: str, left: str, right: str = "", path: str = "", sign: str = "") -> Doubt:

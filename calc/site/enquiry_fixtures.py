@@ -9,7 +9,7 @@ import re
 from dataclasses import replace
 
 from calc.site.enquiry_counts import BARE, Counted, how_many
-from calc.site.enquiry_numbers import NUMBER, value
+from calc.site.enquiry_numbers import FEW, value
 
 _KINDS = ("outlets.saver", "outlets.shower", "outlets.sink", "outlets.toilet", "outlets.washer", "outlets.hose")  # fmt: skip
 _THING = "|".join(
@@ -17,16 +17,16 @@ _THING = "|".join(
 ).replace("(?<![\\w¤-])", "")
 _ROOM = r"(?:bath ?rooms?|baths?|ensuites?|en[ -]suites?|cabins?|houses?|units?|cottages?|bungalows?|yurts?|huts?|apartments?|flats?|lodges?|rooms?|chalets?|tents?|villas?|pods?|studios?|caravans?|blocks?|dorms?|dormitor(?:y|ies)|bedrooms?|suites?|trailers?)"
 _BATH = r"(?:(?:an? |one |its own |own )?(?:bath ?room|bath|ensuite|en suite|wet room) (?:with|of|having|w/?) )?"
-_ITEM = rf"{_BATH}(?:(?:an?|one|its own|own|the|{NUMBER}) )?(?:(?!(?:and|with|each|in|the|for|per|no|but)\b)[a-z-]+ ){{0,2}}?(?:{_THING})"
+_ITEM = rf"{_BATH}(?:(?:an?|one|its own|own|the|{FEW}) )?(?:(?!(?:and|with|each|in|the|for|per|no|but)\b)[a-z-]+ ){{0,2}}?(?:{_THING})"
 _LIST = rf"(?P<list>{_ITEM}(?:(?: ?, ?and | ?, ?| and | n | ?& ?| ?\+ ?| plus | with |,? plus ){_ITEM})*)"
 _HAVE = r"(?:with|w/|w|has|have|having|contains?|gets?|:)"
 _EACH = r"(?:each|apiece|in each|per (?:room|cabin|house|unit|flat|cottage|hut|bathroom)|in every one|every one)"
 _IN_ROOMS = (
-    re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}(?:[ ,(]*{_HAVE} | ?\( ?|: ?){_LIST}[ ,]*(?:in )?{_EACH}\b"),
-    re.compile(rf"\b{_LIST} in (?:each|every one) of (?:the |our |my |these |those )?(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}\b(?P<more>,? (?:and|plus) (?:one|another|one more) (?:in|at|for) (?:the|our|my) )?"),
-    re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?{_ROOM}[ ,(-]*(?:and |which |that )?(?:in )?(?:each|every one|all)(?: one| room| of them| {_ROOM})? ?(?:{_HAVE}|is|there is|are)(?: each)? {_LIST}"),
-    re.compile(rf"\b{_ROOM} (?:each|all) {_HAVE} {_LIST},? (?:and |but )?there(?: are|'s| is) (?P<n>{NUMBER})(?: of them)?\b"),
-    re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z-]+ )?(?:toilets|loos|wcs|lavatories)(?:,| and)? (?:with )?(?:there is |there's )?{_LIST} in each\b"),
+    re.compile(rf"(?<![\w¤.,-])(?P<n>{FEW}) (?:[a-z-]+ )?{_ROOM}(?:[ ,(]*{_HAVE} | ?\( ?|: ?){_LIST}[ ,]*(?:in )?{_EACH}\b"),
+    re.compile(rf"\b{_LIST} in (?:each|every one) of (?:the |our |my |these |those )?(?P<n>{FEW}) (?:[a-z-]+ )?{_ROOM}\b(?P<more>,? (?:and|plus) (?:one|another|one more) (?:in|at|for) (?:the|our|my) )?"),
+    re.compile(rf"(?<![\w¤.,-])(?P<n>{FEW}) (?:[a-z-]+ )?{_ROOM}[ ,(-]*(?:and |which |that )?(?:in )?(?:each|every one|all)(?: one| room| of them| {_ROOM})? ?(?:{_HAVE}|is|there is|are)(?: each)? {_LIST}"),
+    re.compile(rf"\b{_ROOM} (?:each|all) {_HAVE} {_LIST},? (?:and |but )?there(?: are|'s| is) (?P<n>{FEW})(?: of them)?\b"),
+    re.compile(rf"(?<![\w¤.,-])(?P<n>{FEW}) (?:[a-z-]+ )?(?:toilets|loos|wcs|lavatories)(?:,| and)? (?:with )?(?:there is |there's )?{_LIST} in each\b"),
 )  # fmt: skip
 
 
@@ -72,7 +72,7 @@ def _of_list(low: str, path: str, start: int, end: int) -> list[tuple[float, int
     found = []
     for thing in BARE[path].finditer(low, start, end):
         before = re.search(
-            rf"(?<![\w-])({NUMBER}) (?:[a-z-]+ )?$",
+            rf"(?<![\w-])({FEW}) (?:[a-z-]+ )?$",
             low[max(start, thing.start() - 24) : thing.start()],
         )
         number = how_many(before[1])[0] if before else 1.0
@@ -156,19 +156,19 @@ def _other(low: str, one: Counted) -> bool:
 
 _STOP = r"(?= ?(?:[.,;\n)!?]|$))"
 _SO = re.compile(
-    rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({NUMBER}){_STOP}"
+    rf"[^.\n?]{{0,60}}?[,;-] ?so (?:it's |it is |now |just |only |that's |we have |call it |make it )*({FEW}){_STOP}"
 )
 _OTHERS = re.compile(
     r"\b(?:wife|husband|partner|kids?|child(?:ren)?|bab(?:y|ies)|lodgers?|people|persons?|guests?|me|family|adults?|pumps?|tanks?|wells?|panels?|zones?|trees|rooms|beds?|us)\b"
 )
 _THERE = re.compile(
-    rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({NUMBER}){_STOP}"
+    rf",? (?:but |and )?(?:there's|there are|there is|we have|we've got|i have|i've got) (?:just |only |now )?({FEW}){_STOP}"
 )
 _COUNTS = re.compile(
-    rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({NUMBER})(?={_STOP[3:-1]}| and\b)"
+    rf" ?[,;:.-]+ ?no,? (?:[a-z]+ ){{1,3}}(?:counts|says|makes it|reckons|tells me|thinks) (?:it is |it's |there are )?({FEW})(?={_STOP[3:-1]}| and\b)"
 )
 _OUT_OF = re.compile(
-    rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({NUMBER})(?: total| in all| in total| altogether)?|of ({NUMBER}) (?:total|in all|in total|altogether)){_STOP}"
+    rf"(?: [a-z]+){{0,3}} (?:out of (?:the |a total of )?({FEW})(?: total| in all| in total| altogether)?|of ({FEW}) (?:total|in all|in total|altogether)){_STOP}"
 )
 _NONE_NOW = re.compile(
     r"[:,]? (?:there is|there's|there are) none\b|,? (?:but |and |though )?(?:we|i|he|she|they)(?: have| has|'ve got| have got|'ve) none\b|[?:]+ (?:no|nope|none|never|not)\b(?! (?:idea|sure|yet sure|problem))"
@@ -176,10 +176,10 @@ _NONE_NOW = re.compile(
 _DRY_IS = re.compile(
     r"(?:'s| is| are)(?: an?)? (?:dry(?! and\b|-)|compost\w*|pit|earth|bucket|long ?drop|outhouse|waterless|chemical)\b"
 )
-_PART = re.compile(rf"^({NUMBER}) (?:of (?:the|our|my|these|those)) ")
+_PART = re.compile(rf"^({FEW}) (?:of (?:the|our|my|these|those)) ")
 _RUNS = re.compile(r" (?:are |to be |being )?(?:open|on|running|going|in use|used)\b")
 _RUN = re.compile(r" (?:may |can |will )?(?:run|go|work|be on|be open)\b")
-_SOME_OF = re.compile(rf"(?<![\w¤.,-])({NUMBER}) (?:out )?of (?:the |our |my |these |those )?$")
+_SOME_OF = re.compile(rf"(?<![\w¤.,-])({FEW}) (?:out )?of (?:the |our |my |these |those )?$")
 _AGAIN = re.compile(
     r",? ?(?:so|that is|i\.?e\.?|meaning|in other words|which is|which makes|=|\() ?(?:about )?"
 )
@@ -267,8 +267,8 @@ def _counts(one: Counted) -> bool:
 
 
 _GOING = re.compile(
-    rf"(?<![\w¤-])(?P<all>{NUMBER}) (?:[a-z-]+ )?(?P<what>showers|sprinklers|hoses|taps|sinks|basins|toilets)(?:[,;:]| ?\()? ?(?:and |but |with |of which |of them )*(?:usual(?:ly)?|normally|generally|maybe|only|about|at most|up to|never more than|often|sometimes| )*"
-    rf"(?P<n>{NUMBER}|both|all)(?: of (?:them|which))? (?:(?:may|can|will|could|might) (?:be )?)?(?:are |is )?(?:going|open|on|running|in use|run|used|go)\b(?P<rest> (?:[a-z]+ ){{0,2}}?(?:at (?:any )?(?:one|the same|a) (?:time|moment)|at once|together|in (?:the )?(?:same|one) (?:time|moment)|every morning|each morning))?"
+    rf"(?<![\w¤-])(?P<all>{FEW}) (?:[a-z-]+ )?(?P<what>showers|sprinklers|hoses|taps|sinks|basins|toilets)(?:[,;:]| ?\()? ?(?:and |but |with |of which |of them )*(?:usual(?:ly)?|normally|generally|maybe|only|about|at most|up to|never more than|often|sometimes| )*"
+    rf"(?P<n>{FEW}|both|all)(?: of (?:them|which))? (?:(?:may|can|will|could|might) (?:be )?)?(?:are |is )?(?:going|open|on|running|in use|run|used|go)\b(?P<rest> (?:[a-z]+ ){{0,2}}?(?:at (?:any )?(?:one|the same|a) (?:time|moment)|at once|together|in (?:the )?(?:same|one) (?:time|moment)|every morning|each morning))?"
 )
 
 

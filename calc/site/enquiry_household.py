@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 
 from calc.site.enquiry_counts import Counted
-from calc.site.enquiry_numbers import NUMBER, value
+from calc.site.enquiry_numbers import FEW, value
 
 _ME = r"(?:just |only |also )?(?:me|i|myself|meself)(?! (?:have|am|want|need|think|would|was|use|do|can|had|will|could))"
 _NEAR = r"wife|husband|hubby|partner|girlfriend|boyfriend|spouse|missus|fianc[eé]e?|other half|better half"
@@ -25,7 +25,7 @@ _ADJ = r"(?:small|little|young|younger|grown|grown-up|teenage|big|old|elderly|ol
 _SELF = r"herself|himself"
 _TERM = re.compile(
     rf"(?P<me>{_ME})(?![\w'])|(?:{_DET} (?:{_ADJ} )?|(?:(?<![a-z] )|(?<=and )|(?<=have ))(?={_NEAR}|{_SELF}))(?P<near>{_NEAR}|{_SELF})(?![\w'])(?P<name> [a-z]{{2,12}}(?= and (?:i|me|myself)\b))?"
-    rf"|{_DET} (?:{_ADJ} )?(?P<two>{_TWO})(?![\w'])|(?:{_DET} )?(?P<n>{NUMBER}) (?:{_ADJ} )?(?P<many>{_YOUNGS}|{_KINS})(?![\w'])"
+    rf"|{_DET} (?:{_ADJ} )?(?P<two>{_TWO})(?![\w'])|(?:{_DET} )?(?P<n>{FEW}) (?:{_ADJ} )?(?P<many>{_YOUNGS}|{_KINS})(?![\w'])"
     rf"|{_DET} (?:{_ADJ} )?(?P<young>{_YOUNG})(?![\w'-])|{_DET} (?:{_ADJ} )?(?P<kin>{_KIN})(?![\w'])"
     rf"|{_DET} (?:{_ADJ} )?(?P<some>{_YOUNGS}|{_KINS})(?![\w'])|(?P<called>(?!{_DET}\b|we\b|us\b|it\b|both\b|then\b|all\b|in\b|at\b|not\b|not\b|nobody\b)(?<=just |only )[a-z]{{3,12}}(?= and (?:me|i|myself)\b)|(?<=me and )(?!{_DET}\b)[a-z]{{3,12}}(?= ?(?:[.;,\n]|now\b|here\b|$))|(?<=me, )(?!{_DET}\b)[a-z]{{3,12}}(?= and (?:{_DET} )(?:{_KIN}|{_YOUNG})\b))"
 )
@@ -70,9 +70,7 @@ def _list_at(low: str, first: re.Match[str]) -> list[re.Match[str]]:
 def _bare(low: str, term: re.Match[str]) -> bool:
     """Whether a list goes on without a comma: "we have wife me 3 kids"."""
     return low[term.end() : term.end() + 1] == " " and bool(
-        re.match(
-            rf" (?:me {NUMBER} (?:{_YOUNGS})|{NUMBER} (?:{_YOUNGS}))\b", low[term.end() :][:40]
-        )
+        re.match(rf" (?:me {FEW} (?:{_YOUNGS})|{FEW} (?:{_YOUNGS}))\b", low[term.end() :][:40])
         or re.match(r" me\b", low[term.end() :][:4])
     )
 
@@ -163,30 +161,30 @@ _NO = r"(?! ?(?:m|ft|km|l|hours?|hrs?|h|min(?:utes)?|miles?|met(?:re|er)s?|feet|
 _FOLK = r"(?:people|persons?|humans?|guests|pupils|students|children|kids|boys|girls|sisters|brothers|nuns|monks|women|men|pilgrims|campers|visitors|workers|staff|residents|members|patients|adults)"
 _OTHER = r"(?:people|persons?|staff|workers|teachers|helpers|girls|boys|children|kids|adults|nurses|brothers|sisters|of us|us|wardens?|leaders|volunteers|guests|novices)"
 _BOTH = (
-    re.compile(rf"(?<![\w¤.,-])({NUMBER}) ?\+ ?({NUMBER}) (?:people|persons|ppl|adults|souls|residents)\b"),
-    re.compile(rf"(?<![\w¤.,-])({NUMBER}) (?:[a-z]+ )?{_FOLK},? (?:and|plus|\+|&|with) (?:about )?({NUMBER}) (?:[a-z]+ )?{_OTHER}\b(?! (?:at the weekend|in summer|sometimes|visit))"),
-    re.compile(rf"(?<![\w¤.,-])({NUMBER}) (?:[a-z]+ )?{_FOLK},? (?:and|plus|\+|&|with) us ({NUMBER})\b"),
-    re.compile(rf"\b(?:guests|pupils|campers|visitors) (?:are|is|number)(?: at most| maximum| up to| max\.?| about)? ({NUMBER})[.,;] ?(?:and )?(?:there are )?(?:also )?(?:also |another )?({NUMBER}) (?:staff|workers|teachers|of us|helpers)\b"),
-    re.compile(rf"\bso ({NUMBER}),? (?:and|plus|\+|&|with) (?:about |another )?({NUMBER}) (?:staff|of us|workers|helpers|teachers|wardens?)\b"),
+    re.compile(rf"(?<![\w¤.,-])({FEW}) ?\+ ?({FEW}) (?:people|persons|ppl|adults|souls|residents)\b"),
+    re.compile(rf"(?<![\w¤.,-])({FEW}) (?:[a-z]+ )?{_FOLK},? (?:and|plus|\+|&|with) (?:about )?({FEW}) (?:[a-z]+ )?{_OTHER}\b(?! (?:at the weekend|in summer|sometimes|visit))"),
+    re.compile(rf"(?<![\w¤.,-])({FEW}) (?:[a-z]+ )?{_FOLK},? (?:and|plus|\+|&|with) us ({FEW})\b"),
+    re.compile(rf"\b(?:guests|pupils|campers|visitors) (?:are|is|number)(?: at most| maximum| up to| max\.?| about)? ({FEW})[.,;] ?(?:and )?(?:there are )?(?:also )?(?:also |another )?({FEW}) (?:staff|workers|teachers|of us|helpers)\b"),
+    re.compile(rf"\bso ({FEW}),? (?:and|plus|\+|&|with) (?:about |another )?({FEW}) (?:staff|of us|workers|helpers|teachers|wardens?)\b"),
 )  # fmt: skip
 _COUPLE_KIDS = re.compile(
-    rf"(?:^|[.;:\n(] ?|\b(?:are|have|for|is|of|just) )(?:mum|mom|mam|husband|wife|parents)(?:,| and| n| &| \+) ?(?:dad|wife|husband|pa),? ?(?:and|n|&|plus|\+|with)? ?(?P<n>{NUMBER}) (?:(?:small|little|young) )?(?:{_YOUNGS})\b"
+    rf"(?:^|[.;:\n(] ?|\b(?:are|have|for|is|of|just) )(?:mum|mom|mam|husband|wife|parents)(?:,| and| n| &| \+) ?(?:dad|wife|husband|pa),? ?(?:and|n|&|plus|\+|with)? ?(?P<n>{FEW}) (?:(?:small|little|young) )?(?:{_YOUNGS})\b"
 )
 _ONE = tuple(
     re.compile(pattern)
     for pattern in (
-        rf"\bsleeps (?:up to |about |max(?:imum)? )?({NUMBER}){_NO}",
-        rf"\b(?:max(?:imum|\.)?|number of) (?:guests|people|persons|campers|visitors)(?: is| are|:)? ({NUMBER}){_NO}",
-        rf"\b(?:(?<!village )(?<!town )(?<!the )population|inhabitants|headcount|head count|souls|members|sleepers|dwellers)(?: is| are| of)? ?[:=]? ?({NUMBER}){_NO}",
-        rf"(?:^|[;\n,(] ?)(?:people|persons|residents|occupants|users|guests)[,:]? ({NUMBER})(?= ?(?:[;\n.,)]|$))(?!, ?\d)",
-        rf"(?<![\w¤.,-])({NUMBER})[ -](?:person|people|man|member)s? (?:household|family|house|home|crew|cabin|team)\b",
-        rf"(?:^|[.;\n,] ?|\b(?:a|the|our|small|one) )(?:house|cottage|cabin|home|hut|household|flat) for ({NUMBER})(?: people| persons)?(?= ?(?:[.,;\n]|$))",
-        rf"\b(?:convent|monastery|camp|group|community|commune|crew|team|bunk ?house|house|household|lodge)(?: is| of| has| gets| holds| houses| with)(?: about| up to)? ({NUMBER}) (?:members|sisters|brothers|nuns|monks|hands|men|women|souls|artists|friends|persons|humans|sleepers|lads|girls|boys)\b",
-        rf"\bwe(?:'re| are)(?: just| only| all)? ({NUMBER}) (?!(?:more|less|better|big|hundred)\b)(?:[a-z]+ )?(?:women|men|artists|sisters|brothers|friends|pensioners|retirees|widows|farmers|students|humans|adults|souls|girls|boys|siblings|bachelors|old folk)\b",
-        rf"(?<![\w¤.,-])({NUMBER}) (?:old |young |grown )?(?:humans|folk|sleepers|artists|retirees|widows|nuns|housemates|flatmates|siblings|bodies in the house)\b(?! (?:who|told|came|said))",
-        rf"\b(?:workers|staff|people|persons|residents|inhabitants|monks|sisters|nuns|pupils|members|users) are(?: just| only| about| now)? ({NUMBER})(?= ?(?:[.,;\n]|$))",
-        rf"\bmakes (?:us|it|that|a household of) ({NUMBER})(?: of us| people)?(?= ?(?:[.,;!\n]|$))",
-        rf"\b(?:we are|we're) (?:now |only |just )?({NUMBER})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:main |big |old )?(?:house|family|evening|home))\b| (?!people|persons|ppl)\w+ (?:and|but)\b){_NO}",
+        rf"\bsleeps (?:up to |about |max(?:imum)? )?({FEW}){_NO}",
+        rf"\b(?:max(?:imum|\.)?|number of) (?:guests|people|persons|campers|visitors)(?: is| are|:)? ({FEW}){_NO}",
+        rf"\b(?:(?<!village )(?<!town )(?<!the )population|inhabitants|headcount|head count|souls|members|sleepers|dwellers)(?: is| are| of)? ?[:=]? ?({FEW}){_NO}",
+        rf"(?:^|[;\n,(] ?)(?:people|persons|residents|occupants|users|guests)[,:]? ({FEW})(?= ?(?:[;\n.,)]|$))(?!, ?\d)",
+        rf"(?<![\w¤.,-])({FEW})[ -](?:person|people|man|member)s? (?:household|family|house|home|crew|cabin|team)\b",
+        rf"(?:^|[.;\n,] ?|\b(?:a|the|our|small|one) )(?:house|cottage|cabin|home|hut|household|flat) for ({FEW})(?: people| persons)?(?= ?(?:[.,;\n]|$))",
+        rf"\b(?:convent|monastery|camp|group|community|commune|crew|team|bunk ?house|house|household|lodge)(?: is| of| has| gets| holds| houses| with)(?: about| up to)? ({FEW}) (?:members|sisters|brothers|nuns|monks|hands|men|women|souls|artists|friends|persons|humans|sleepers|lads|girls|boys)\b",
+        rf"\bwe(?:'re| are)(?: just| only| all)? ({FEW}) (?!(?:more|less|better|big|hundred)\b)(?:[a-z]+ )?(?:women|men|artists|sisters|brothers|friends|pensioners|retirees|widows|farmers|students|humans|adults|souls|girls|boys|siblings|bachelors|old folk)\b",
+        rf"(?<![\w¤.,-])({FEW}) (?:old |young |grown )?(?:humans|folk|sleepers|artists|retirees|widows|nuns|housemates|flatmates|siblings|bodies in the house)\b(?! (?:who|told|came|said))",
+        rf"\b(?:workers|staff|people|persons|residents|inhabitants|monks|sisters|nuns|pupils|members|users) are(?: just| only| about| now)? ({FEW})(?= ?(?:[.,;\n]|$))",
+        rf"\bmakes (?:us|it|that|a household of) ({FEW})(?: of us| people)?(?= ?(?:[.,;!\n]|$))",
+        rf"\b(?:we are|we're) (?:now |only |just )?({FEW})(?= (?:and(?! (?:in|at|from|over) (?:\w+|the \w+) (?:the|we|with|there))|at|on|but|here|now|altogether|total|at present|in the (?:main |big |old )?(?:house|family|evening|home))\b| (?!people|persons|ppl)\w+ (?:and|but)\b){_NO}",
     )
 )  # fmt: skip
 _PAIR = re.compile(

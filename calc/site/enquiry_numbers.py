@@ -32,6 +32,8 @@ _FIGURES = (
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!(?<![mo])\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
+# of people and things, where neither parts nor hundreds in words are meant: compiled in a fifth of the time
+FEW = rf"(?:(?<![\w.,/¤-])\d{{1,5}}(?![\d.,/]\d)|(?<![\w-])(?:(?:{_CARD}|a|half a) dozen|a couple(?: of)?|{_CARD}))"
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
 _INCH_OF = re.compile(

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 from calc.site.enquiry_model import Piece
-from calc.site.enquiry_numbers import NUMBER, value
+from calc.site.enquiry_numbers import FEW, value
 
 _THINGS = r"outlets\.[\w.]+|animals\.\w+|use\.troughs"
 _OURS = r"(?:outlets|animals|use|beds|rain|drip|hot)\.[\w.]+"
@@ -89,33 +89,33 @@ _BY_ITSELF = tuple(
 
 _STOP = r"(?= ?(?:[.,;!\n)]|$)| (?:since|now|live|living|left|here|these days|today)\b)"
 _SO_FEW = re.compile(
-    rf"[^.\n\d]{{0,60}}?\b(?:(?:we're |we are |it is |it's )?down to|never more than|make (?:that|it)|(?:but|it's|it is|actually|though|now|sorry)(?: (?:really|only|just|there are|there's|there is|we are|we're|it's|now|actually|in fact))*),? (?P<n>(?<![\w-]){NUMBER})(?: of us| people| persons)?{_STOP}"
+    rf"[^.\n\d]{{0,60}}?\b(?:(?:we're |we are |it is |it's )?down to|never more than|make (?:that|it)|(?:but|it's|it is|actually|though|now|sorry)(?: (?:really|only|just|there are|there's|there is|we are|we're|it's|now|actually|in fact))*),? (?P<n>(?<![\w-]){FEW})(?: of us| people| persons)?{_STOP}"
 )
 _WELL = re.compile(
-    rf"[ ,.-]*(?:of us)?[ ,.-]*\b(?:well|no|sorry|or rather)[ ,.-]+(?P<n>(?<![\w-]){NUMBER})(?: (?:of us|people|persons|with)\b)"
+    rf"[ ,.-]*(?:of us)?[ ,.-]*\b(?:well|no|sorry|or rather)[ ,.-]+(?P<n>(?<![\w-]){FEW})(?: (?:of us|people|persons|with)\b)"
 )
 _WITH_KIN = re.compile(
-    rf",? (?:and |or )?with (?:the |our |my )?(?:grandma|grandpa|granny|baby|lodger|mother|father|son|daughter|parents|kids|guests?) (?P<n>(?<![\w-]){NUMBER}){_STOP}"
+    rf",? (?:and |or )?with (?:the |our |my )?(?:grandma|grandpa|granny|baby|lodger|mother|father|son|daughter|parents|kids|guests?) (?P<n>(?<![\w-]){FEW}){_STOP}"
 )
 _FEWER = re.compile(
-    rf",? (?:but|though|although) (?P<n>an?|{NUMBER})(?: of (?:them|us))? (?:have|has|is|are)? ?(?:now |since |just )?(?:moved out|left|gone|moved away|away)\b"
+    rf",? (?:but|though|although) (?P<n>an?|{FEW})(?: of (?:them|us))? (?:have|has|is|are)? ?(?:now |since |just )?(?:moved out|left|gone|moved away|away)\b"
 )
 _LODGER = re.compile(
-    rf"(?:,? (?:and|plus)|,? with(?= (?:an?|one|the|my|our|her|his|{NUMBER}) )| ?\+| ?&) (?:(?P<n>an?|one|the|my|our|her|his|{NUMBER}) )?(?:elderly |old |live-in |young |paying |wee |new )?(?:baby|toddler|newborn|infant|young ?'?un|youngster|young one|bairn|nipper|tyke|littlie|rugrat|sprog|lodger|tenant|boarder|housekeeper|carer|au pair|nanny|maid|cook|farm ?hand|caretaker|helper|apprentice|grandma|grandpa|granny|mother[ -]in[ -]law|father[ -]in[ -]law)s?\b(?! (?:in summer|sometimes|at weekends?|who comes|comes|now and then|by day|when))"
+    rf"(?:,? (?:and|plus)|,? with(?= (?:an?|one|the|my|our|her|his|{FEW}) )| ?\+| ?&) (?:(?P<n>an?|one|the|my|our|her|his|{FEW}) )?(?:elderly |old |live-in |young |paying |wee |new )?(?:baby|toddler|newborn|infant|young ?'?un|youngster|young one|bairn|nipper|tyke|littlie|rugrat|sprog|lodger|tenant|boarder|housekeeper|carer|au pair|nanny|maid|cook|farm ?hand|caretaker|helper|apprentice|grandma|grandpa|granny|mother[ -]in[ -]law|father[ -]in[ -]law)s?\b(?! (?:in summer|sometimes|at weekends?|who comes|comes|now and then|by day|when))"
 )
 _CREW = r"(?:staff|hosts?|owners?|cooks?|wardens?|helpers?|leaders?|teachers?|volunteers?|workers?|crew|nurses?|carers?|counsell?ors?|guides?|novices?|lay brothers|servants|gardeners?|labourers|caretakers?|cleaners?|employees)"
 _CREW_TOO = re.compile(
-    rf"(?:,|,? and|,? plus| ?\+| ?&) ?(?:about |another )?(?:(?P<n>{NUMBER}) (?:[a-z]+ )?{_CREW}\b|{_CREW}[: ]+(?:about )?(?P<m>{NUMBER})(?![\w-]))(?! (?:who |that )?(?:come|comes|live out|go home|by day|in summer|sometimes|from the village))"
+    rf"(?:,|,? and|,? plus| ?\+| ?&) ?(?:about |another )?(?:(?P<n>{FEW}) (?:[a-z]+ )?{_CREW}\b|{_CREW}[: ]+(?:about )?(?P<m>{FEW})(?![\w-]))(?! (?:who |that )?(?:come|comes|live out|go home|by day|in summer|sometimes|from the village))"
 )
-_CREW_THEN = re.compile(rf"(?:[.;\n] ?){_CREW}: ?(?P<n>{NUMBER})(?![\w-])(?! ?%)")
+_CREW_THEN = re.compile(rf"(?:[.;\n] ?){_CREW}: ?(?P<n>{FEW})(?![\w-])(?! ?%)")
 _CREW_FIRST = re.compile(
-    rf"(?<![\w¤-])(?P<n>{NUMBER}) {_CREW}(?: (?:live|lives|sleep|stay)[^.;,\d]{{0,20}})?(?:[,;]| ?\+| ?&| and| plus)+ (?:and |plus )?(?:up to |about |maximum )*$"
+    rf"(?<![\w¤-])(?P<n>{FEW}) {_CREW}(?: (?:live|lives|sleep|stay)[^.;,\d]{{0,20}})?(?:[,;]| ?\+| ?&| and| plus)+ (?:and |plus )?(?:up to |about |maximum )*$"
 )
 _IN_ANNEXE = re.compile(
-    rf"(?: here| in the (?:main )?house)?,? (?:and|plus) (?P<n>{NUMBER}) (?:more )?(?:in|at) the (?:annexe?|cottage|cabin|barn|granny flat|caravan|other house|flat|bunkhouse|trailer)\b"
+    rf"(?: here| in the (?:main )?house)?,? (?:and|plus) (?P<n>{FEW}) (?:more )?(?:in|at) the (?:annexe?|cottage|cabin|barn|granny flat|caravan|other house|flat|bunkhouse|trailer)\b"
 )
-_AND_WE = re.compile(rf",? (?:and|plus) (?:we|us) (?P<n>{NUMBER})(?![\w-])")
-_OR = re.compile(rf"(?<![\w¤.,-])(?P<n>{NUMBER}) or $")
+_AND_WE = re.compile(rf",? (?:and|plus) (?:we|us) (?P<n>{FEW})(?![\w-])")
+_OR = re.compile(rf"(?<![\w¤.,-])(?P<n>{FEW}) or $")
 _KIDS_TOO = re.compile(
     r"(?:,? (?:and|plus|with)|,| ?\+) (?:the |our |my )?(?:[a-z]+ )?(?:kids|children|sons|daughters|boys|girls|grandchildren|grandkids)\b(?! (?:come|visit|who|have|left|are|live|at|in the summer|sometimes|on))(?: ?\((?P<n>\d{1,2})\))?"
 )
@@ -124,7 +124,7 @@ _NOW_AND_THEN = re.compile(
 )
 _LAST_ONE = re.compile(r".*(?:\band|\bplus|,) (?:an?|her|his|my|our|the) [a-z-]+")
 _SO_ALL = re.compile(
-    rf"(?:,? [a-z-]+){{0,5}}?,? (?:(?:so|makes?|that's|that makes|which makes|making)(?: us| it| we are| we're| that's| a total of| together)?|=) (?P<n>(?<![\w-]){NUMBER})(?= ?(?:[.,;!\n)]|$)| (?:of us|people|in all|altogether|together))"
+    rf"(?:,? [a-z-]+){{0,5}}?,? (?:(?:so|makes?|that's|that makes|which makes|making)(?: us| it| we are| we're| that's| a total of| together)?|=) (?P<n>(?<![\w-]){FEW})(?= ?(?:[.,;!\n)]|$)| (?:of us|people|in all|altogether|together))"
 )
 _ME_AND = re.compile(
     r"(?<!and )(?<!wife )\b(?:me|myself|(?:i live|i share the house) (?:here |there )?with|i) ?(?:(?<=with )|(?:and|plus|with|\+|&) )$"
@@ -170,7 +170,7 @@ def _itself(low: str, one: Piece) -> Piece | None:
 
 
 def _number(word: str) -> float:
-    return value(word)[0] if re.fullmatch(NUMBER, word) else 1.0
+    return value(word)[0] if re.fullmatch(FEW, word) else 1.0
 
 
 def _extra(more: re.Match[str]) -> float:
@@ -217,7 +217,7 @@ def _people(low: str, one: Piece, pieces: list[Piece]) -> Piece | None:
     first = _CREW_FIRST.search(low, max(0, one.start - 60), one.start)
     if first and not any(p.path == one.path and p.start < one.start < p.end + 60 for p in pieces):
         one = replace(one, low=one.low + _extra(first), high=one.high + _extra(first))
-    if re.match(NUMBER, said) and _ME_AND.search(low[max(0, one.start - 30) : one.start]):
+    if re.match(FEW, said) and _ME_AND.search(low[max(0, one.start - 30) : one.start]):
         one = replace(one, low=one.low + 1, high=one.high + 1)
     return one
 
@@ -226,16 +226,16 @@ def _people(low: str, one: Piece, pieces: list[Piece]) -> Piece | None:
 
 _AREAS = r"(?:zones|lines|rows|blocks|laterals|circuits|areas|paddocks|fields|sections|beds|plots|terraces|tunnels|greenhouses|patches)"
 _LOTS = re.compile(
-    rf"(?<![\w¤.,-])(?P<n>{NUMBER}) (?:[a-z]+ )?{_AREAS},? (?:of|with|having)(?: about)? $"
+    rf"(?<![\w¤.,-])(?P<n>{FEW}) (?:[a-z]+ )?{_AREAS},? (?:of|with|having)(?: about)? $"
 )
-_BETWEEN = re.compile(rf"\bbetween (?P<n>{NUMBER}) and $")
+_BETWEEN = re.compile(rf"\bbetween (?P<n>{FEW}) and $")
 _ROOM = r"(?:[a-z]+ )?(?:house|kitchen|bath ?room|laundry|annexe?|barn|cabin|cottage|flat|garage|shed|stables?|scullery|utility(?: room)?|pool|yard|garden|workshop|ensuite|studio|basement|attic|sauna|terrace|gate)"
 _ONE_MORE = re.compile(
-    rf"(?: (?:in|at|by) the {_ROOM})?(?:,? (?:and|plus)|,| ?\+| ?&) (?:(?P<n>an|a|one|another|{NUMBER}) (?:(?:outdoor|outside|guest|spare|downstairs|upstairs|second|smaller|small|third) one(?!s? (?:of|is|was))|(?:more )?(?:in|by|at|near|for|over|next to|beside|behind|outside|outdoors) the {_ROOM})|the {_ROOM}(?: has)? (?P<m>one|another|{NUMBER}))(?= ?(?:[.,;)\n]|$)| and\b)"
+    rf"(?: (?:in|at|by) the {_ROOM})?(?:,? (?:and|plus)|,| ?\+| ?&) (?:(?P<n>an|a|one|another|{FEW}) (?:(?:outdoor|outside|guest|spare|downstairs|upstairs|second|smaller|small|third) one(?!s? (?:of|is|was))|(?:more )?(?:in|by|at|near|for|over|next to|beside|behind|outside|outdoors) the {_ROOM})|the {_ROOM}(?: has)? (?P<m>one|another|{FEW}))(?= ?(?:[.,;)\n]|$)| and\b)"
 )
-_IN_BRACKETS = re.compile(rf" ?\((?:\+|plus|and) ?(?P<n>one|another|{NUMBER})\b[^)\n]{{0,20}}\)")
+_IN_BRACKETS = re.compile(rf" ?\((?:\+|plus|and) ?(?P<n>one|another|{FEW})\b[^)\n]{{0,20}}\)")
 _OF_THEM = re.compile(
-    rf",? ?\(?(?P<n>one|both|all|{NUMBER}) (?:of (?:them|which|those|these) )?(?:is |are |an? |only |still )*(?:dry\b|compost\w*|pit\b|earth\b|waterless|chemical|{_NOT_IN}|on (?:the )?(?:mains|town|city) (?:water|supply))"
+    rf",? ?\(?(?P<n>one|both|all|{FEW}) (?:of (?:them|which|those|these) )?(?:is |are |an? |only |still )*(?:dry\b|compost\w*|pit\b|earth\b|waterless|chemical|{_NOT_IN}|on (?:the )?(?:mains|town|city) (?:water|supply))"
 )
 
 
@@ -246,16 +246,16 @@ _ON_EACH = re.compile(
     r",? (?:(?:one )?(?:on|in|at|per|for) (?:each|every)|(?:each|apiece)(?= ?(?:[.,;:)\n]|$))|per (?:floor|side|flat|house|room|cabin|unit|hut|cottage))\b"
 )
 _THERE_ARE = re.compile(
-    rf"[^.;\n]{{0,40}}; (?:and )?(?:there are|i have|we have|we've got) (?P<n>{NUMBER})(?: of them)?(?= ?(?:[.,;!\n)]|$))"
+    rf"[^.;\n]{{0,40}}; (?:and )?(?:there are|i have|we have|we've got) (?P<n>{FEW})(?: of them)?(?= ?(?:[.,;!\n)]|$))"
 )
 _AND_THERE = re.compile(
-    rf" (?:on|in|at|for|by) the (?:[a-z]+ )?[a-z]+,? (?:and|plus) (?P<n>{NUMBER}) (?:on|in|at|for|by) the (?:[a-z]+ )?[a-z]+(?= ?(?:[.,;!\n)]|$))"
+    rf" (?:on|in|at|for|by) the (?:[a-z]+ )?[a-z]+,? (?:and|plus) (?P<n>{FEW}) (?:on|in|at|for|by) the (?:[a-z]+ )?[a-z]+(?= ?(?:[.,;!\n)]|$))"
 )
 _BUILT = re.compile(
-    rf"[^.\n\d]{{0,50}}?(?:[;,]|\bbut) (?:but )?(?:(?:we|i|they) )?(?:only |just )?(?:built|installed|fitted|put in|got|kept) (?:only |just )?(?P<n>{NUMBER})(?= ?(?:[.,;!\n)]|$))"
+    rf"[^.\n\d]{{0,50}}?(?:[;,]|\bbut) (?:but )?(?:(?:we|i|they) )?(?:only |just )?(?:built|installed|fitted|put in|got|kept) (?:only |just )?(?P<n>{FEW})(?= ?(?:[.,;!\n)]|$))"
 )
 _MINUS = re.compile(
-    rf",? (?:minus|less|except(?: for)?|apart from) (?:the )?(?P<n>one|{NUMBER}) (?:in|at|on|by|that|which|of)\b"
+    rf",? (?:minus|less|except(?: for)?|apart from) (?:the )?(?P<n>one|{FEW}) (?:in|at|on|by|that|which|of)\b"
 )
 _HAVE_NONE = re.compile(
     r",? (?:and |but |so |because )?(?:we|i) (?:don'?t|do not|haven'?t|never)(?: even)? (?:have|got|had|own)(?: got)? (?:one|any)\b"
@@ -309,7 +309,7 @@ def _put_right(low: str, one: Piece, before: str) -> Piece | None:
 
 
 _WE_HAVE = re.compile(
-    rf"[^.;\n\d]{{0,30}}?,? (?:and |but |though )?(?:we have|we've got|there are|there's|out of(?: our| the)?) (?P<n>{NUMBER})(?: of them| in all| all told)?(?= ?(?:[.,;!\n)]|$))"
+    rf"[^.;\n\d]{{0,30}}?,? (?:and |but |though )?(?:we have|we've got|there are|there's|out of(?: our| the)?) (?P<n>{FEW})(?: of them| in all| all told)?(?= ?(?:[.,;!\n)]|$))"
 )
 
 
@@ -325,7 +325,7 @@ def _and_all(low: str, one: Piece, pieces: list[Piece]) -> list[Piece]:
 
 
 _MILK = re.compile(
-    rf",? (?:of which|and|but)? ?(?:we|i) (?:only )?milk (?P<n>{NUMBER})(?= ?(?:[.,;)\n]|$)| of them)"
+    rf",? (?:of which|and|but)? ?(?:we|i) (?:only )?milk (?P<n>{FEW})(?= ?(?:[.,;)\n]|$)| of them)"
 )
 
 

@@ -36,6 +36,7 @@
       const { text = "", chosen = {} } = draft();
       if (!this.box.value && text) Object.assign(this, { chosen }).box.value = text;
       this.box.addEventListener("input", () => this.keep());
+      this.box.addEventListener("input", () => this.prepare(), { once: true });
       this.box.addEventListener("keydown", (event) => {
         if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) this.fresh();
       });
@@ -52,6 +53,13 @@
     say(text, alarm = false) {
       this.said.textContent = text;
       this.said.classList.toggle("sl-alarm", alarm);
+    }
+
+    /* The reader of letters takes a while to load: begun with the first word, it is there for the last. */
+    prepare() {
+      const { base, flat } = this.block.dataset;
+      const nothing = { op: "enquiry", sheet: "reach", text: "", chosen: {}, base, flat: flat === "1" };
+      Engine.start().then(() => Engine.ask(nothing)).catch(() => {}); // what fails is said when it is read
     }
 
     keep() {
