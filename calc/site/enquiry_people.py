@@ -7,43 +7,43 @@ import re
 from calc.site import enquiry_crowd, enquiry_household
 from calc.site.enquiry_company import told_together
 from calc.site.enquiry_counts import Counted
-from calc.site.enquiry_numbers import NUMBER, value
+from calc.site.enquiry_numbers import FEW, value
 
 _FAMILY = re.compile(
-    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({NUMBER})(?![\w-])(?! (?:\w+ )?(?:houses|homes|households|families|cabins|cottages|farms|flats|plots|huts))"
+    rf"\b(?:family|household|party|group|crew) (?:of|is|are) (?:about |around )?({FEW})(?![\w-])(?! (?:\w+ )?(?:houses|homes|households|families|cabins|cottages|farms|flats|plots|huts))"
 )
 
 _OF_US = re.compile(
-    rf"(?<![\w¤-])({NUMBER})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({NUMBER}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|leaders|wardens|instructors|supervisors|carers|nurses|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
+    rf"(?<![\w¤-])({FEW})(?: ?(?:-|to|(?<=between \d )and|(?<=between \d\d )and) ?({FEW}))? (?:of us\b|(?:(?!(?:mm|cm|m|ft|in|inch|psi|bar|l|gal|gpm|hp|kw|v|w)\b)\w+ )?(?:people|persons?|residents|occupants|inhabitants|souls|guests|campers|ppl|pers|heads? in the house|folks|pensioners|pupils|students|patients|staff|workers|hikers|monks|nuns|teachers|visitors|tourists|alpinists|climbers|walkers|pilgrims|clients|persons of service|lodgers|tenants|leaders|wardens|instructors|supervisors|carers|nurses|volunteers|mouths|trampers|skiers|scouts|cubs|inmates|soldiers|guys|hunters|lads|ladies|kids and (?:teachers|staff|adults)|children and (?:teachers|staff|adults)|pupils and (?:teachers|staff))\b)"
 )
 
 _PEOPLE_IS = re.compile(
-    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({NUMBER})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family|adult|kid|child|grown|\+|and \d))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
+    rf"\b(?:people|persons|occupants|residents|household|ppl|users|number of people)(?: in (?:the )?(?:house|household)| living here| \([^)\n]{{0,20}}\))? *[:=-]+ *(?:about |ca\.? ?)?({FEW})(?: ?(?:-|to) ?(\d+))?(?![\w-])(?! (?:shower|sink|toilet|tap|trough|hose|house|family|adult|kid|child|grown|\+|and \d))|(?:^|\n)[ *-]*(?:people|persons|occupants|residents|users) +(\d+)(?= *(?:$|[\n,;.(+]))"
 )
 
 _WE_ARE = re.compile(
-    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|at home|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({NUMBER})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({NUMBER})(?= ?[.,;)\n])"
+    rf"\b(?:we are|we're)(?: just| only| about| in total| in all| now)? (?:the )?({FEW})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family|home)|living|who live|at the house|at home|here|and (?:each|every|use|we|have|live|all))\b| ?[,.;)](?!\d))|\b(?:there are|there's|there is|its|it's)(?: just| only| about)? (?:the )?({FEW})(?: of us)?(?= (?:of us|in (?:the |our )?(?:house|cabin|family)|living|who live)\b)|\b(?:and|plus|with|for) us ({FEW})(?= ?[.,;)\n])"
 )
 
 _BRETHREN = re.compile(
-    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({NUMBER}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
+    rf"(?<!my )(?<!his )(?<!her )(?<![\w¤-])({FEW}) (?:brothers|sisters|soldiers|boarders|apprentices|interns|rangers|scouts|refugees)(?= (?:live|drink|sleep|eat|stay|use|wash|are here|in (?:the|our))\b)"
 )
 _STAFF = re.compile(
     r"\b(?:staff|teachers|workers|volunteers|helpers|adults|leaders|wardens|instructors|supervisors|carers|nurses)$"
 )
 _WITH_STAFF = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:children|kids|boys|girls|scouts|cubs|residents|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
+    rf"(?<![\w¤-])({FEW}) (?:children|kids|boys|girls|scouts|cubs|residents|boarders|guests|pupils|campers|students|patients|visitors|learners|clients)(?:,| and| plus| &)(?: about)? $"
 )
 _SCHOOL = re.compile(r"\b(?:school|kindergarten|orphanage|nursery|cr[eè]che|day ?care)\b")
 _CHILDREN = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:school ?)?(?:children|kids|boys|girls|learners|orphans)\b(?! and)()"
+    rf"(?<![\w¤-])({FEW}) (?:school ?)?(?:children|kids|boys|girls|learners|orphans)\b(?! and)()"
 )
 _BEHIND = re.compile(
-    rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({NUMBER})(?= ?(?:[.,;\n]|$))()"
+    rf"(?:^|[.,;\n] ?)(?:we )?(?:persons|people|guests|residents|pupils|inhabitants)(?: (?:live|living|are|is|up to|max|maximum|about|here|there|in (?:the )?house|in total))* ({FEW})(?= ?(?:[.,;\n]|$))()"
 )
 
 _KINDS = re.compile(
-    rf"(?<![\w¤-])({NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b"
+    rf"(?<![\w¤-])({FEW}|an?|our)(?: (?:small|little|young|grown|teenage|big))? (adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|boys|girls|daughters?|sons?)\b"
 )
 
 _TWO = re.compile(
@@ -60,9 +60,7 @@ _OTHERS = re.compile(
 _DID = re.compile(
     r" \W?(?:told|said|say|helped|dug|help|came|to lift|to carry|built|tried|recommend)\b"
 )
-_SOMETIMES = re.compile(
-    rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({NUMBER})(?![\w-])"
-)
+_SOMETIMES = re.compile(rf",? (?:and |but )?(?:sometimes|at times)(?: in [a-z]+)? ({FEW})(?![\w-])")
 _UP_TO = re.compile(
     r"\b(?:up to|sometimes|occasionally|now and then|in (?:summer|august|july|winter)|weekends?)(?: [a-z]+){0,3} $"
 )
@@ -73,7 +71,7 @@ _ALONE = re.compile(
 
 _TERM = re.compile(
     rf"(?<![\w¤-])(?:me|myself|i\b(?! (?:have|am|want|need|think|would|was|use|live|do))|(?:my|the|our|his|her|their|a|an) (?:shepherd|couple|widow|farmer|caretaker|tenant|wife|husband|partner|girlfriend|boyfriend|spouse|missus|(?:(?:small|little|young|elderly|old|baby|teenage|new) )?(?:daughter|son|boy|girl|mother|father)|mother|father|mum|mom|dad|parents|grandparents|in-laws|(?:mother|father|daughter|son|sister|brother)[ -]in[ -]law|grandmother|grandfather|son|daughter|baby|boy|girl|brother|sister)"
-    rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{NUMBER}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
+    rf"|(?:husband|wife|partner|missus)|(?:his|her|their) (?:mom|mum|mother|dad|father)|(?:daughter|son)[ -]in[ -]law|(?:(?:our|my|the|his|her|their) )?(?P<n>{FEW}|an?|our)(?: (?:small|little|young|grown|teenage|big|adult))? (?:adults?|kids?|children|child|teen(?:ager)?s?|grown[ -]?ups?|bab(?:y|ies)|toddlers?|grandparents|grandchildren|grandkids|boys?|girls?|daughters?|sons?|parents|oldies))(?!['\w])"
 )
 
 _PARTY = re.compile(
@@ -131,34 +129,34 @@ _FOR_EACH = re.compile(  # of one house, and nobody adds them up here
 
 _WHOLE = (
     re.compile(
-        rf"\ball (?:of us |the )?{NUMBER}[ ,.-]+(?:(?:well|no|sorry|actually|or rather|make that)[ ,.-]+)+(?:it's |we're |we are )?({NUMBER})(?= of us| people| persons)"
+        rf"\ball (?:of us |the )?{FEW}[ ,.-]+(?:(?:well|no|sorry|actually|or rather|make that)[ ,.-]+)+(?:it's |we're |we are )?({FEW})(?= of us| people| persons)"
     ),
     re.compile(
-        rf"\b(?:only|just) (?:us|we) ({NUMBER})(?: of us)?(?= (?:use|drink|live|draw|are|have)\b)"
+        rf"\b(?:only|just) (?:us|we) ({FEW})(?: of us)?(?= (?:use|drink|live|draw|are|have)\b)"
     ),
     re.compile(
-        rf"\bwe are {NUMBER},? (?:and |but )?(?:together )?with (?:my|our|the) [a-z]+(?:[ -]in[ -]law)? (?:we are )?({NUMBER})(?= ?(?:[.,;!\n]|$))"
+        rf"\bwe are {FEW},? (?:and |but )?(?:together )?with (?:my|our|the) [a-z]+(?:[ -]in[ -]law)? (?:we are )?({FEW})(?= ?(?:[.,;!\n]|$))"
     ),
     re.compile(
-        rf"\b(?:of us|people|persons|we are|we're|guests)\b[^.;\n]{{0,60}}\b(?:normally|usually|otherwise|mostly|most of the (?:time|year)|the rest of the (?:time|year)|day to day),? (?:it is |it's |we are |we're |there are |just |only )*({NUMBER})(?: of us)?(?= ?(?:[.,;!)\n]|$))"
+        rf"\b(?:of us|people|persons|we are|we're|guests)\b[^.;\n]{{0,60}}\b(?:normally|usually|otherwise|mostly|most of the (?:time|year)|the rest of the (?:time|year)|day to day),? (?:it is |it's |we are |we're |there are |just |only )*({FEW})(?: of us)?(?= ?(?:[.,;!)\n]|$))"
     ),
     re.compile(
-        rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({NUMBER}) "
+        rf"\b(?:so|that makes|which makes|makes|making|in total|in all|altogether|total of)(?: it)?,? (?:we are |we're |there are |there's |that's |about )?({FEW}) "
         r"(?:of us|people|persons|souls|heads|in all|in total|altogether)\b(?! (?:at|in) the (?:weekend|summer))"
     ),
     re.compile(
-        rf"(?<![\w¤-])({NUMBER}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
+        rf"(?<![\w¤-])({FEW}) (?:of us|people|persons|souls|heads) (?:in all|in total|altogether|all told|all together)\b"
     ),
-    re.compile(rf", ({NUMBER}) (?:in all|altogether|all told|all together)(?= ?[.,;!\n]|$)"),
-    re.compile(rf"\bwe are ({NUMBER}) (?:in all|in total|altogether)\b"),
+    re.compile(rf", ({FEW}) (?:in all|altogether|all told|all together)(?= ?[.,;!\n]|$)"),
+    re.compile(rf"\bwe are ({FEW}) (?:in all|in total|altogether)\b"),
     re.compile(
-        rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({NUMBER}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
-    ),
-    re.compile(
-        rf"\b(?:home|back|in|again|here),? so (?:we are |we're |now |it's )?({NUMBER})(?: of us)?(?= ?(?:[.;!\n]|$))"
+        rf"(?:^|[.\n!?] *|\b(?:we are|we're|there are|there's) )(?:just |only )?({FEW}) (?:of us )?in (?:the|our) (?:house|household|home|family)(?= ?(?:[.;!\n]|$))"
     ),
     re.compile(
-        rf"\b(?:me|us|i|apiece|each|kids|children|boys|girls|son|daughter|wife|husband),? so ({NUMBER})(?= ?(?:[.;!\n]|$))"
+        rf"\b(?:home|back|in|again|here),? so (?:we are |we're |now |it's )?({FEW})(?: of us)?(?= ?(?:[.;!\n]|$))"
+    ),
+    re.compile(
+        rf"\b(?:me|us|i|apiece|each|kids|children|boys|girls|son|daughter|wife|husband),? so ({FEW})(?= ?(?:[.;!\n]|$))"
     ),
 )
 
@@ -206,7 +204,7 @@ def _party(low: str) -> list[Counted]:
 
 
 _HAVE = re.compile(
-    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{NUMBER}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?!,? (?:who|that|away|both|grown|moved|gone|all|in (?:town|the city)))"
+    rf"\b(?:we|i)(?: also)? have (?P<n>an?|{FEW}) (?:(?:small|little|young|teenage|grown) )?(?:kids?|children|child|boys|girls|sons?|daughters?|bab(?:y|ies)|toddlers?|teenagers?)\b(?!,? (?:who|that|away|both|grown|moved|gone|all|in (?:town|the city)))"
 )
 _CHILD = re.compile(r"kid|child|boy|girl|son|daughter|bab|toddler|teen|adult|parents")
 
@@ -229,7 +227,7 @@ _PLUS = re.compile(
 )
 _EACH = re.compile(r" (?:each|apiece|per (?:cabin|house|hut|cottage|flat|unit|tent|room))\b")
 _HOMES = re.compile(
-    rf"(?<![\w¤-])({NUMBER}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
+    rf"(?<![\w¤-])({FEW}) (?:\w+ )?(?:cabins|houses|units|cottages|bungalows|yurts|huts|homes|apartments|flats|lodges|chalets|tents|villas|pods|rooms|families)\b[^.;\n]*$"
 )
 
 

@@ -71,6 +71,12 @@ def test_it_works_by_keyboard(page):
     assert page.evaluate("document.activeElement.textContent") == "Read it"
 
 
+def test_the_reader_is_loaded_from_the_first_word_on(page):
+    page.get_by_label("Paste the letter").fill("W")
+    page.wait_for_function("Boolean(SpringlineEngine.way)", timeout=60_000)
+    assert page.locator("[data-sl-enquiry-said]").inner_text() == ""  # nothing was asked yet
+
+
 def test_an_empty_box_is_said(page):
     page.get_by_role("button", name="Read it").click()
     page.locator("[data-sl-enquiry-said].sl-alarm", has_text="Paste a letter first").wait_for()
