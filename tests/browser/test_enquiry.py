@@ -73,7 +73,7 @@ def test_it_works_by_keyboard(page):
 
 def test_the_reader_is_loaded_from_the_first_word_on(page):
     page.get_by_label("Paste the letter").fill("W")
-    page.wait_for_function("Boolean(SpringlineEngine.way)", timeout=60_000)
+    page.wait_for_function("() => Boolean(SpringlineEngine.way)", timeout=60_000)
     assert page.locator("[data-sl-enquiry-said]").inner_text() == ""  # nothing was asked yet
 
 
