@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from calc.site.enquiry_late import Late, compiled
+from calc.site.enquiry_late import Late
 from calc.site.enquiry_machines import DOUBTS as MACHINES
 from calc.site.enquiry_mistaken import MISTAKEN
 from calc.site.enquiry_model import Piece
@@ -26,22 +26,21 @@ class Doubt:
     """A number of ``paths`` (or a word, "path=word") is none of them where the words of its sentence before it, and those
     after it, fit; it is ``path`` instead, if one is named."""
 
-    paths: str
+    paths: Late
     left: Late
     right: Late
     path: str = ""
     sign: float = 1.0
 
     def fits(self, piece: Piece, left: str, right: str) -> bool:
-        paths = compiled(self.paths)
-        named = paths.match(piece.path) or (
-            piece.word and paths.match(f"{piece.path}={piece.word}")
+        named = self.paths.match(piece.path) or (
+            piece.word and self.paths.match(f"{piece.path}={piece.word}")
         )
         return bool(named and self.left.search(left) and self.right.match(right))
 
 
 def _doubt(paths: str, left: str, right: str = "", path: str = "", sign: float = 1.0) -> Doubt:
-    return Doubt(rf"(?:{paths})$", Late(left), Late(right), path, sign)
+    return Doubt(Late(rf"(?:{paths})$"), Late(left), Late(right), path, sign)
 
 
 def _row(paths: str, left: str, right: str = "", path: str = "", sign: str = "") -> Doubt:
@@ -139,8 +138,8 @@ _DOUBTS = (
     _doubt("water.kind", "", r" (?:is|are) (?:only |just )?for (?:the )?(?:ducks|geese|fish|frogs|swimming|looks|fun)\b"),
     _doubt(rf"water\.kind|{_WAYS}", "", r"[^.;]{0,45}\b(?:permit|licen[cs]e|permission)\b[^.;]{0,25}\b(?:refused|denied|turned down)|[^.;]{0,40}\b(?:we|i) (?:may not|are not allowed to|aren'?t allowed to|must not) (?:pump|draw|take|use)\b"),
     *(_row(*row) for row in (*MACHINES, *STRANGE)),
+    *(_doubt(*row) for row in (*MISTAKEN, *MISCOUNTED)),
 )  # fmt: skip
-_MISTAKEN = tuple(_doubt(*one) for one in (*MISTAKEN, *MISCOUNTED))
 _PERSON = re.compile(
     r" plus (?:a |the |my |our )?(?:grandma|grandpa|granny|gran|nan|grandmother|grandfather|mother|father|lodger|au pair)\b(?!-)"
 )
@@ -184,7 +183,7 @@ def _looked_at(low: str, piece: Piece) -> Piece | None:
     start, end = _bounds(low, piece)
     left, right = low[start : piece.start], low[piece.end : end]
     none = piece.path.startswith("outlets.") and not piece.low  # "we do without a shower"
-    for doubt in () if none else (*_DOUBTS, *_MISTAKEN):
+    for doubt in () if none else _DOUBTS:
         if doubt.fits(piece, left, right):
             if not doubt.path:
                 return None

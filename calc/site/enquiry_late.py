@@ -8,7 +8,7 @@ from functools import cache
 
 
 @cache
-def compiled(text: str) -> re.Pattern[str]:
+def _compiled(text: str) -> re.Pattern[str]:
     """The pattern of a text, one for all who ask; the standard cache forgets the first of many."""
     return re.compile(text)
 
@@ -23,8 +23,8 @@ class Late:
 
     def search(self, words: str) -> re.Match[str] | None:
         """The first place where it fits."""
-        return compiled(self._text).search(words)
+        return _compiled(self._text).search(words)
 
     def match(self, words: str) -> re.Match[str] | None:
         """Whether it fits at the beginning."""
-        return compiled(self._text).match(words)
+        return _compiled(self._text).match(words)

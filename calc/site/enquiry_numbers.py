@@ -16,15 +16,16 @@ _SMALL = {"half": 0.5, "quarter": 0.25, "quarters": 0.25, "third": 1 / 3, "eight
 _GLYPHS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
 _TENWORD = "|".join(_TENS)
 _ONEWORD = "|".join(sorted(_ONES, key=len, reverse=True))
-_CARD = rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
-CARDINAL = _CARD
+CARDINAL = (
+    rf"(?:(?:{_TENWORD})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|{_ONEWORD})"
+)
 _WORDS = (
-    rf"(?:{_CARD} point (?:oh |zero )?(?:{_CARD}|oh)(?: (?:one|two|three|four|five|six|seven|eight|nine))?"
-    rf"|(?:a|{_CARD})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{_CARD}(?:[ -]+hundred)?)?"
+    rf"(?:{CARDINAL} point (?:oh |zero )?(?:{CARDINAL}|oh)(?: (?:one|two|three|four|five|six|seven|eight|nine))?"
+    rf"|(?:a|{CARDINAL})[ -]+(?:hundred|thousand)(?:[ -]+(?:and[ -]+)?{CARDINAL}(?:[ -]+hundred)?)?"
     rf"|a couple(?: of)? (?:hundred|thousand|dozen)|couple(?: of)? (?:hundred|thousand|dozen)"
-    rf"|(?:{_CARD}|a|half a) dozen|{_CARD}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
+    rf"|(?:{CARDINAL}|a|half a) dozen|{CARDINAL}[ -]and[ -](?:a[ -]half|one half|three quarters|a[ -]quarter)"
     rf"|(?:three[ -]quarters?|five[ -]eighths?)(?: of an?)?|(?:a )?half(?: an?| of an)?(?![a-z])"
-    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{_CARD}|hundred[ -]+and[ -]+{_CARD}|hundred)"
+    rf"|(?:a )?quarter(?: of an?(?![a-z]))?|(?:a|one) third of an?|one[ -](?:half|quarter)|a couple(?: of)?|{CARDINAL}|hundred[ -]+and[ -]+{CARDINAL}|hundred)"
 )
 _FIGURES = (
     r"(?:\d{1,3}(?:\.\d)? (?:hundred|thousand)\b|\d+[ -]\d{1,2}/\d{1,2}(?!\d|/)|\d{1,2}/(?:2|4|8|16)(?!\d|/)|\d* ?[¼½¾⅛⅜⅝⅞]"
@@ -32,8 +33,8 @@ _FIGURES = (
     r"|\d+[.,]\d+|\d+(?: and a (?:half|quarter)| and three quarters)?|\.\d+)"
 )
 NUMBER = rf"(?:(?<![\w.,/¤-])(?<!(?<![mo])\d )-?{_FIGURES}k?|(?<![\w-])(?:{_WORDS}))"
-# of people and things, where neither parts nor hundreds in words are meant: compiled in a fifth of the time
-FEW = rf"(?:(?<![\w.,/¤-])\d{{1,5}}(?![\d.,/]\d)|(?<![\w-])(?:(?:{_CARD}|a|half a) dozen|a couple(?: of)?|{_CARD}))"
+# of people and things, where neither parts nor hundreds in words are meant: a fifth as long
+FEW = rf"(?:(?<![\w.,/¤-])\d{{1,5}}(?![\d.,/]\d)|(?<![\w-])(?:(?:{CARDINAL}|a|half a) dozen|a couple(?: of)?|{CARDINAL}))"
 _ONE = re.compile(rf"(?P<n>{NUMBER})")
 _SECOND = re.compile(rf"(?P<n>{_FIGURES}k?|(?:{_WORDS}))")
 _INCH_OF = re.compile(
@@ -56,7 +57,7 @@ _GRADES = {80.0, 100.0, 4710.0}  # of polyethylene, as in "PE 100"
 _NAMED = re.compile(r"(?:\bsch(?:ed(?:ule)?)?\.?|\bs?i?dr|\bpn|\bclass|\bgrade|\bphase)[ -]?$")
 _JOIN = re.compile(r"\s*(?:-+|to|thru|or|and|up to|/)\s*(?:about |maybe |around |roughly )?")
 _FEET_INCHES = re.compile(
-    rf"(?<![\w.,/])(\d+|{_CARD})\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{{1,2}}(?:[ -]\d/\d{{1,2}}|\.\d+|(?: ?[¼½¾]))?|{_CARD})"
+    rf"(?<![\w.,/])(\d+|{CARDINAL})\s*(?:'|ft|feet|foot)\s*(?:and\s+)?(\d{{1,2}}(?:[ -]\d/\d{{1,2}}|\.\d+|(?: ?[¼½¾]))?|{CARDINAL})"
     r"\s*(?:\"|''|in\b\.?|inch(?:es)?\b)"
 )
 _ABOUT = re.compile(
@@ -219,7 +220,7 @@ def _feet_and_inches(low: str, feet: re.Match[str]) -> bool:
 
 
 _METRES_AND = re.compile(  # "seven metres and forty to the mud"
-    rf" (?:and )?({_CARD})(?= (?:across|wide|deep|down|to the|above|below|higher|lower|long)\b| ?[.,;\n])"
+    rf" (?:and )?({CARDINAL})(?= (?:across|wide|deep|down|to the|above|below|higher|lower|long)\b| ?[.,;\n])"
 )
 _TAIL = re.compile(
     rf" ?(\d{{1,2}}|{_ONEWORD})(?= (?:above|below|higher|lower|up|down|tall|deep|over|under|from|to the)\b| ?[.,;\n])"

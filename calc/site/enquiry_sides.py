@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from calc.site.enquiry_model import Context, Token
-from calc.site.enquiry_numbers import _CARD, NUMBER, value
+from calc.site.enquiry_numbers import CARDINAL, NUMBER, value
 
 _LATITUDE = re.compile(
     r"\blat(?:itude|\.)?(?: of| is|:|=)? ?(?:about |around |roughly )?(?P<a>-?\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?)? ?(?P<s>north|south|n|s)?\b|(?<![\w.,])(?P<b>\d{1,2}(?:[.,]\d+)?) ?(?:°|deg(?:rees)?) ?(?P<t>north|south|n|s)\b|(?<![\w.,])(?P<c>\d{1,2}\.\d{1,4}) (?P<v>n|s)\b(?= ?[.,;)\n]|$)"
@@ -29,7 +29,7 @@ def latitudes(low: str) -> list[tuple[float, int, int]]:
 
 
 _BY = re.compile(
-    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{_CARD}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
+    rf"(?:(?<![\w¤-])(?P<n>{NUMBER}) (?:\w+ ){{0,3}}?(?:of |beds?,? |each |at |@ |measuring |rows? )*(?:of )?)?(?<![\w.,/-])(?P<a>\d+(?:[.,]\d+)?|{CARDINAL}) ?(?P<u1>m|ft|feet|'|metres?|meters?)? ?(?:x|by|\*) ?(?P<b>\d+(?:[.,]\d+)?|{CARDINAL}) ?(?P<u2>m\b|ft\b|feet|foot|'|metres?|meters?)"
 )
 _GROWN = re.compile(
     r"\b(?:gardens?|beds?|greenhouse|poly ?tunnel|tunnel|plot|orchard|veg\w*|vines|crops?|allotment|drip|raised)\b"

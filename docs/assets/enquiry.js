@@ -57,9 +57,13 @@
 
     /* The reader of letters takes a while to load: begun with the first word, it is there for the last. */
     prepare() {
-      const { base, flat } = this.block.dataset;
-      const nothing = { op: "enquiry", sheet: "reach", text: "", chosen: {}, base, flat: flat === "1" };
+      const nothing = this.request("", {});
       Engine.start().then(() => Engine.ask(nothing)).catch(() => {}); // what fails is said when it is read
+    }
+
+    request(text, chosen) {
+      const { base, flat } = this.block.dataset;
+      return { op: "enquiry", sheet: "reach", text, chosen, base, flat: flat === "1" };
     }
 
     keep() {
@@ -104,8 +108,7 @@
       if (!text.trim()) return this.say(NOTHING, true);
       const turn = (this.turn += 1);
       this.say("Reading it…");
-      const { base, flat } = this.block.dataset;
-      const request = { op: "enquiry", sheet: "reach", text, chosen: this.chosen, base, flat: flat === "1" };
+      const request = this.request(text, this.chosen);
       try {
         await Engine.start();
         const reply = await Engine.ask(request);
